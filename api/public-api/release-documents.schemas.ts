@@ -1,0 +1,365 @@
+/**
+ * The documents that a release carries and that readers get, byte for byte as stored. One schema is the type, the
+ * validator, the serialiser and the documentation. Every number that is published is a decimal string at stated places.
+ */
+import { z } from 'zod';
+
+const decimal = z.string().regex(/^-?\d+(\.\d+)?$/).describe('A decimal number as text, rounded half-even to the places its method or scheme states');
+const slug = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/).describe('Readable identifier; never changes');
+const date = z.iso.date().describe('Calendar date, ISO 8601');
+
+export const tradeValueSchema = z
+  .strictObject({
+    unit: z.string().describe('Trade unit symbol'),
+    value: decimal,
+    low: decimal.nullable().describe('Lower end of the 95 % interval'),
+    high: decimal.nullable().describe('Upper end of the 95 % interval'),
+  })
+  .describe('The same figure in the unit that the trade uses');
+
+export const figureSchema = z
+  .strictObject({
+    quantity: z.string().describe('What was measured, e.g. apparentStress'),
+    unit: z.string().describe('SI unit symbol'),
+    value: decimal,
+    low: decimal.nullable().describe('Lower end of the 95 % interval; null when it cannot be stated'),
+    high: decimal.nullable().describe('Upper end of the 95 % interval; null when it cannot be stated'),
+    trade: tradeValueSchema.nullable(),
+    specimens: z.int().describe('Valid specimens behind the figure'),
+    submissions: z.int().describe('Accepted submissions behind the figure'),
+    testers: z.int().describe('Testers behind the figure'),
+    rigs: z.int().describe('Rigs behind the figure'),
+    note: z.string().nullable().describe('What a reader must know about this figure'),
+  })
+  .describe('A published figure with its 95 % interval and the evidence behind it');
+
+export const variantNameSchema = z
+  .strictObject({
+    slug,
+    maker: z.strictObject({ slug, name: z.string().describe('Name of the maker') }).describe('Maker'),
+    line: z.strictObject({ slug, name: z.string().describe('Name of the line') }).describe('Line'),
+    size: z.string().describe('Size as on the label'),
+    colour: z.string().describe('Colour as on the label'),
+    material: z.string().describe('Material, e.g. UHMWPE'),
+    construction: z.enum(['braided', 'fused', 'hollowCore', 'twisted', 'monofilament']).describe('How the line is made'),
+    carriers: z.int().nullable().describe('Ends braided; null where the line is not braided'),
+    peNumber: decimal.nullable().describe('PE number on the label'),
+    ratedStrength: z.strictObject({ value: decimal, unit: z.string().describe('Unit as printed') }).nullable().describe('Rated strength as printed'),
+  })
+  .describe('What a variant is called');
+
+export const movementSchema = z
+  .strictObject({
+    kind: z.enum(['moved', 'unchanged', 'new', 'returned', 'notComparable']).describe('Against the edition before'),
+    places: z.int().nullable().describe('Places gained (positive) or lost (negative)'),
+    runAtTop: z.int().describe('Editions in a row in first place, this one included'),
+  })
+  .describe('Movement against the edition before');
+
+export const placeIntervalSchema = z.strictObject({ low: z.int(), high: z.int() }).describe('Places that the evidence allows, simultaneous over the table at 95 %');
+
+const placed = {
+  variant: variantNameSchema,
+  place: z.int().nullable().describe('Competition place (1-2-2-4); null when not placed'),
+  placeIfIncluded: z.int().nullable().describe('Place it would have had, shown in brackets, for a row shown unplaced'),
+  isTied: z.boolean().describe('Shares its place with another'),
+  group: z.int().nullable().describe('Too-close-to-call group, 1 is the top group'),
+  placeInterval: placeIntervalSchema.nullable(),
+  movement: movementSchema,
+};
+
+export const overallRowSchema = z
+  .strictObject({
+    ...placed,
+    score: decimal.describe('Score under the scheme, e.g. the sum of places'),
+    categoryPlaces: z.record(z.string(), z.int()).describe('Category code → place counted in the score'),
+    chanceOfFirstPercent: decimal.nullable().describe('Chance of being first under the model'),
+  })
+  .describe('A row of the overall standings');
+
+export const categoryRowSchema = z
+  .strictObject({
+    ...placed,
+    figure: figureSchema,
+    change: z
+      .strictObject({
+        kind: z.enum(['changed', 'withinNoise', 'notComparable', 'first']).describe('Whether the measured value changed beyond noise (Welch, 5 %)'),
+        percent: decimal.nullable().describe('Change of the measured value against the edition before'),
+      })
+      .describe('Change of the measured value'),
+  })
+  .describe('A row of a category');
+
+export const categorySchema = z
+  .strictObject({
+    code: slug,
+    name: z.string().describe('Name on the page'),
+    quantity: z.string().describe('Quantity that is ranked'),
+    unit: z.string().describe('SI unit'),
+    tradeUnit: z.string().nullable().describe('Trade unit'),
+    direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
+    weight: decimal.describe('Weight in the scheme'),
+    method: slug.describe('Method'),
+    methodVersion: z.int().describe('Version of the method'),
+    conditions: z.string().describe('Conditions that define the category'),
+    comparability: z.enum(['same', 'changed', 'notComparable', 'first']).describe('Against the edition before'),
+  })
+  .describe('What is ranked');
+
+export const exclusionSchema = z
+  .strictObject({
+    variant: variantNameSchema,
+    reasonCode: z.enum(['notObtainable', 'labelInDoubt', 'duplicate', 'makersRequestRefused', 'interest']).describe('Why'),
+    words: z.string().describe('Why, in words'),
+    effect: z.enum(['closedUp', 'shownUnplaced']).describe('Whether the others move up'),
+    placeIfIncluded: z.int().nullable().describe('Overall place it would have had'),
+  })
+  .describe('A variant left out, with the reason');
+
+export const erratumSchema = z
+  .strictObject({
+    reasonCode: z.enum(['withdrawal', 'reidentification', 'methodError', 'catalogueError']).describe('Why'),
+    words: z.string().describe('What changed and why'),
+    changes: z
+      .array(z.strictObject({ where: z.string().describe('Document and row'), before: z.string().nullable(), after: z.string().nullable() }))
+      .describe('Changed cells'),
+    consequences: z.string().describe('Computed consequences, e.g. "3 values changed, 2 places"'),
+  })
+  .describe('What a later revision changed');
+
+const heading = {
+  formatVersion: z.literal(1).describe('Version of this document format'),
+  house: z.string().describe('Who publishes'),
+  isDemo: z.boolean().describe('Whether the figures are invented for demonstration'),
+  edition: z
+    .strictObject({ slug, name: z.string().describe('Name'), openedOn: date, closedOn: date })
+    .describe('The edition'),
+  revision: z.int().describe('Revision of the release'),
+  publishedAt: z.iso.datetime().describe('When it was published, UTC'),
+};
+
+export const editionDocumentSchema = z
+  .strictObject({
+    ...heading,
+    previousEdition: slug.nullable(),
+    scheme: z
+      .strictObject({
+        slug,
+        name: z.string().describe('Name'),
+        version: z.int().describe('Version'),
+        words: z.string().describe('The scheme in words'),
+        combine: z.enum(['sumOfPlaces', 'weightedSumOfPlaces', 'meanStandardScore', 'pairwiseWins']).describe('How places are combined'),
+        countPlaces: z.enum(['beforeExclusions', 'afterExclusions']).describe('When category places are counted'),
+        tieBreak: z.enum(['none', 'mostFirsts']).describe('Tie-break'),
+        categories: z.array(categorySchema).describe('Categories in order'),
+      })
+      .describe('Scheme'),
+    counts: z
+      .strictObject({ entries: z.int(), submissions: z.int(), specimens: z.int(), testers: z.int(), rigs: z.int(), setAside: z.int() })
+      .describe('Evidence behind the edition'),
+    overall: z.array(overallRowSchema).describe('Overall standings, best first'),
+    incomplete: z.array(z.strictObject({ variant: variantNameSchema, missing: z.array(slug).describe('Categories without an accepted result') })).describe('Entries not placed overall'),
+    excluded: z.array(exclusionSchema).describe('Entries left out'),
+    categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),
+    erratum: erratumSchema.nullable(),
+  })
+  .describe('An edition as published');
+
+export const categoryDocumentSchema = z
+  .strictObject({ ...heading, category: categorySchema, rows: z.array(categoryRowSchema).describe('Standings, best first') })
+  .describe('The standings of one category');
+
+export const publishedReadingSchema = z
+  .strictObject({
+    role: z.string().describe('What was read'),
+    station: z.int().nullable().describe('Station along the specimen'),
+    entered: z.strictObject({ text: z.string().describe('As typed'), unit: z.string().describe('Unit as entered') }).describe('As entered'),
+    value: decimal.describe('In SI, exact'),
+    unit: z.string().describe('SI unit'),
+  })
+  .describe('One reading');
+
+export const publishedSpecimenSchema = z
+  .strictObject({
+    number: z.int().describe('Number within the submission'),
+    condition: z.enum(['untreated', 'treated']).describe('Whether knotted or abraded'),
+    state: z.enum(['valid', 'invalid', 'setAside']).describe('Only valid specimens count'),
+    reason: z.string().nullable().describe('Why it does not count'),
+    readings: z.array(publishedReadingSchema).describe('Readings'),
+  })
+  .describe('One specimen');
+
+export const publishedSubmissionSchema = z
+  .strictObject({
+    reference: z.string().describe('Reference of the submission'),
+    revision: z.int().describe('Revision that was accepted'),
+    method: slug,
+    methodVersion: z.int().describe('Version'),
+    tester: z.string().describe('Display name of the tester'),
+    reviewer: z.string().describe('Display name of the second person'),
+    rig: z.string().describe('Code of the force or diameter instrument'),
+    instruments: z
+      .array(z.strictObject({ code: z.string(), calibration: z.string().nullable().describe('Certificate valid on the bench day') }))
+      .describe('Instruments used'),
+    spool: z.string().describe('Blind code'),
+    benchDay: date,
+    figures: z.array(figureSchema).describe('Figures of this submission'),
+    findings: z
+      .array(z.strictObject({ code: z.string(), message: z.string(), resolution: z.string().nullable().describe('What the reviewer wrote') }))
+      .describe('What the checks found'),
+    specimens: z.array(publishedSpecimenSchema).describe('Every specimen, counted or not'),
+  })
+  .describe('One accepted submission');
+
+export const publishedClaimSchema = z
+  .strictObject({
+    quantity: z.enum(['breakingForce', 'diameter', 'linearDensity', 'peNumber']).describe('Claimed quantity'),
+    basis: z.enum(['average', 'minimum', 'maximum', 'class', 'notStated']).describe('Basis'),
+    printed: z.strictObject({ text: z.string(), unit: z.string() }).describe('As printed'),
+    value: decimal.describe('In SI'),
+    unit: z.string().describe('SI unit'),
+    seenOn: date,
+    source: z.string().describe('Where it was seen'),
+    measured: figureSchema.nullable(),
+    ratioPercent: decimal.nullable().describe('100 × measured / claimed'),
+    decision: z.enum(['meets', 'probablyMeets', 'cannotSay', 'probablyFallsShort', 'fallsShort']).nullable().describe('Decision after JCGM 106'),
+  })
+  .describe('What the label says, beside what was measured');
+
+export const historyPointSchema = z
+  .strictObject({
+    edition: slug,
+    revision: z.int(),
+    overallPlace: z.int().nullable(),
+    outcome: z.enum(['placed', 'incomplete', 'excluded']).describe('How the variant fared'),
+    categories: z
+      .array(
+        z.strictObject({
+          code: slug,
+          place: z.int().nullable(),
+          value: decimal,
+          low: decimal.nullable(),
+          high: decimal.nullable(),
+          unit: z.string(),
+          trade: tradeValueSchema.nullable(),
+          methodVersion: z.int(),
+          isBreak: z.boolean().describe('A method change breaks comparison with the point before'),
+        }),
+      )
+      .describe('By category'),
+  })
+  .describe('One edition in the history of a variant');
+
+export const variantDocumentSchema = z
+  .strictObject({
+    ...heading,
+    variant: variantNameSchema,
+    outcome: z.enum(['placed', 'incomplete', 'excluded']).describe('How the variant fared in this edition'),
+    exclusion: exclusionSchema.omit({ variant: true }).nullable(),
+    missing: z.array(slug).describe('Categories without an accepted result'),
+    overall: overallRowSchema.omit({ variant: true }).nullable(),
+    categories: z.array(z.strictObject({ category: categorySchema, row: categoryRowSchema.omit({ variant: true }) })).describe('By category'),
+    figures: z.array(figureSchema).describe('Every figure measured, ranked or not'),
+    claims: z.array(publishedClaimSchema).describe('Claims'),
+    submissions: z.array(publishedSubmissionSchema).describe('Accepted submissions'),
+    spools: z
+      .array(z.strictObject({ code: z.string(), source: z.enum(['bought', 'makerSupplied', 'lent']), obtainedOn: date, place: z.string(), lot: z.string().nullable(), reidentified: z.string().nullable() }))
+      .describe('Spools tested and how they were obtained'),
+    history: z.array(historyPointSchema).describe('Editions, oldest first, this one last'),
+    siblings: z.array(variantNameSchema).describe('Other variants of the line in this edition'),
+  })
+  .describe('One variant in one edition');
+
+export const methodDocumentSchema = z
+  .strictObject({
+    formatVersion: z.literal(1),
+    slug,
+    name: z.string(),
+    number: z.int(),
+    effectiveFrom: date,
+    effectiveUntil: date.nullable(),
+    purpose: z.string(),
+    apparatus: z.array(z.string()),
+    steps: z.array(z.string()),
+    parameters: z.array(z.strictObject({ name: z.string(), value: z.string(), unit: z.string() })),
+    formulae: z.array(z.strictObject({ figure: z.string(), formula: z.string(), where: z.string() })),
+    limits: z.array(z.strictObject({ name: z.string(), value: z.string(), unit: z.string() })),
+    checks: z.array(z.string()).describe('Codes of the checks applied'),
+    cautions: z.array(z.string()),
+    sources: z.array(z.string()),
+    changes: z.string().describe('What changed against the version before'),
+    isComparableWithPrevious: z.boolean(),
+  })
+  .describe('One immutable version of a method');
+
+export const checkDocumentSchema = z
+  .strictObject({
+    code: z.string(),
+    title: z.string(),
+    severity: z.enum(['blocks', 'held', 'note']),
+    explains: z.string(),
+    limit: z.string(),
+  })
+  .describe('One automatic check');
+
+export const catalogueDocumentSchema = z
+  .strictObject({
+    ...heading,
+    makers: z
+      .array(
+        z.strictObject({
+          slug,
+          name: z.string(),
+          lines: z.array(z.strictObject({ slug, name: z.string(), material: z.string(), construction: z.string(), carriers: z.int().nullable(), variants: z.array(variantNameSchema) })),
+        }),
+      )
+      .describe('Makers, their lines and variants in this edition'),
+    methods: z.array(z.strictObject({ slug, number: z.int() })).describe('Method versions in this release'),
+    checks: z.array(checkDocumentSchema).describe('Checks pinned by this edition'),
+  })
+  .describe('Names in a release');
+
+export const manifestSchema = z
+  .strictObject({
+    formatVersion: z.literal(1),
+    edition: slug,
+    revision: z.int(),
+    publishedAt: z.iso.datetime(),
+    softwareVersion: z.string(),
+    previousDigest: z.string().nullable().describe('SHA-256 of the manifest of the release before, the chain'),
+    files: z
+      .array(z.strictObject({ path: z.string(), mediaType: z.string(), sizeBytes: z.int(), sha256: z.string().regex(/^[0-9a-f]{64}$/) }))
+      .describe('Every file with its digest'),
+  })
+  .describe('Manifest of a release; its SHA-256 is the digest of the release');
+
+export const releaseSummarySchema = z
+  .strictObject({
+    edition: slug,
+    editionName: z.string(),
+    revision: z.int(),
+    status: z.enum(['published', 'superseded']),
+    digest: z.string().describe('SHA-256 of the manifest'),
+    publishedAt: z.iso.datetime(),
+    erratum: erratumSchema.nullable(),
+  })
+  .describe('A release in the list');
+
+export type Figure = z.infer<typeof figureSchema>;
+export type VariantName = z.infer<typeof variantNameSchema>;
+export type Movement = z.infer<typeof movementSchema>;
+export type OverallRow = z.infer<typeof overallRowSchema>;
+export type CategoryRow = z.infer<typeof categoryRowSchema>;
+export type Category = z.infer<typeof categorySchema>;
+export type EditionDocument = z.infer<typeof editionDocumentSchema>;
+export type CategoryDocument = z.infer<typeof categoryDocumentSchema>;
+export type VariantDocument = z.infer<typeof variantDocumentSchema>;
+export type PublishedSubmission = z.infer<typeof publishedSubmissionSchema>;
+export type PublishedSpecimen = z.infer<typeof publishedSpecimenSchema>;
+export type PublishedClaim = z.infer<typeof publishedClaimSchema>;
+export type HistoryPoint = z.infer<typeof historyPointSchema>;
+export type MethodDocument = z.infer<typeof methodDocumentSchema>;
+export type CheckDocument = z.infer<typeof checkDocumentSchema>;
+export type CatalogueDocument = z.infer<typeof catalogueDocumentSchema>;
+export type Manifest = z.infer<typeof manifestSchema>;
+export type ReleaseSummary = z.infer<typeof releaseSummarySchema>;

@@ -1,0 +1,45 @@
+import cdf from '@stdlib/stats-base-dists-f-cdf';
+import quantile from '@stdlib/stats-base-dists-f-quantile';
+import { chiSquareCdf, chiSquareQuantile } from './chi-square-distribution.js';
+import { requireArgument, requireDegreesOfFreedom, requireProbability } from './require-domain.js';
+
+/**
+ * Probability that an F variable is at most x.
+ *
+ * Formula: F_F(x; ν₁, ν₂); chi-square of ν₁x for ν₂ = ∞
+ * @param x argument; 0 or less gives 0 [1]
+ * @param numeratorDegreesOfFreedom ν₁ > 0, finite [1]
+ * @param denominatorDegreesOfFreedom ν₂ > 0; Infinity allowed [1]
+ * @returns probability in [0, 1] [1]
+ * @throws MeasurementError 'distributions/out-of-domain' when x is NaN or a ν is not above 0
+ * @see NIST-EHANDBOOK 1.3.6.6.5
+ * @example fCdf(1, 5, 5) // 0.5
+ */
+export function fCdf(x: number, numeratorDegreesOfFreedom: number, denominatorDegreesOfFreedom: number): number {
+  requireArgument(x, 'fCdf');
+  requireDegreesOfFreedom(numeratorDegreesOfFreedom, 'fCdf');
+  requireDegreesOfFreedom(denominatorDegreesOfFreedom, 'fCdf');
+  if (x <= 0) return 0;
+  if (denominatorDegreesOfFreedom === Infinity) return chiSquareCdf(x * numeratorDegreesOfFreedom, numeratorDegreesOfFreedom);
+  return x === Infinity ? 1 : cdf(x, numeratorDegreesOfFreedom, denominatorDegreesOfFreedom);
+}
+
+/**
+ * Value that an F variable stays below with probability p.
+ *
+ * Formula: F_F⁻¹(p; ν₁, ν₂); chi-square quantile over ν₁ for ν₂ = ∞
+ * @param p probability in (0, 1) [1]
+ * @param numeratorDegreesOfFreedom ν₁ > 0, finite [1]
+ * @param denominatorDegreesOfFreedom ν₂ > 0; Infinity allowed [1]
+ * @returns quantile [1]
+ * @throws MeasurementError 'distributions/out-of-domain' unless 0 < p < 1 and both ν are above 0
+ * @see NIST-EHANDBOOK 1.3.6.7.3
+ * @example fQuantile(0.95, 2, 10) // 4.1028…
+ */
+export function fQuantile(p: number, numeratorDegreesOfFreedom: number, denominatorDegreesOfFreedom: number): number {
+  requireProbability(p, 'fQuantile');
+  requireDegreesOfFreedom(numeratorDegreesOfFreedom, 'fQuantile');
+  requireDegreesOfFreedom(denominatorDegreesOfFreedom, 'fQuantile');
+  if (denominatorDegreesOfFreedom === Infinity) return chiSquareQuantile(p, numeratorDegreesOfFreedom) / numeratorDegreesOfFreedom;
+  return quantile(p, numeratorDegreesOfFreedom, denominatorDegreesOfFreedom);
+}

@@ -1,14 +1,6 @@
 import cdf from '@stdlib/stats-base-dists-chisquare-cdf';
 import quantile from '@stdlib/stats-base-dists-chisquare-quantile';
-import { MeasurementError } from '../errors.js';
-import { requireArgument, requireDegreesOfFreedom, requireProbability } from './require-domain.js';
-
-function requireFiniteDegrees(degreesOfFreedom: number, where: string): void {
-  requireDegreesOfFreedom(degreesOfFreedom, where);
-  if (degreesOfFreedom === Infinity) {
-    throw new MeasurementError('distributions/out-of-domain', `${where}: chi-square needs finite degrees of freedom, found Infinity.`);
-  }
-}
+import { requireArgument, requireFiniteDegreesOfFreedom, requireProbability } from './require-domain.js';
 
 /**
  * Probability that a chi-square variable with ν degrees of freedom is at most x.
@@ -23,7 +15,7 @@ function requireFiniteDegrees(degreesOfFreedom: number, where: string): void {
  */
 export function chiSquareCdf(x: number, degreesOfFreedom: number): number {
   requireArgument(x, 'chiSquareCdf');
-  requireFiniteDegrees(degreesOfFreedom, 'chiSquareCdf');
+  requireFiniteDegreesOfFreedom(degreesOfFreedom, 'chiSquareCdf');
   return x <= 0 ? 0 : x === Infinity ? 1 : cdf(x, degreesOfFreedom);
 }
 
@@ -40,6 +32,6 @@ export function chiSquareCdf(x: number, degreesOfFreedom: number): number {
  */
 export function chiSquareQuantile(p: number, degreesOfFreedom: number): number {
   requireProbability(p, 'chiSquareQuantile');
-  requireFiniteDegrees(degreesOfFreedom, 'chiSquareQuantile');
+  requireFiniteDegreesOfFreedom(degreesOfFreedom, 'chiSquareQuantile');
   return quantile(p, degreesOfFreedom);
 }

@@ -1,7 +1,7 @@
 import cdf from '@stdlib/stats-base-dists-f-cdf';
 import quantile from '@stdlib/stats-base-dists-f-quantile';
 import { chiSquareCdf, chiSquareQuantile } from './chi-square-distribution.js';
-import { requireArgument, requireDegreesOfFreedom, requireProbability } from './require-domain.js';
+import { requireArgument, requireDegreesOfFreedom, requireFiniteDegreesOfFreedom, requireProbability } from './require-domain.js';
 
 /**
  * Probability that an F variable is at most x.
@@ -17,7 +17,7 @@ import { requireArgument, requireDegreesOfFreedom, requireProbability } from './
  */
 export function fCdf(x: number, numeratorDegreesOfFreedom: number, denominatorDegreesOfFreedom: number): number {
   requireArgument(x, 'fCdf');
-  requireDegreesOfFreedom(numeratorDegreesOfFreedom, 'fCdf');
+  requireFiniteDegreesOfFreedom(numeratorDegreesOfFreedom, 'fCdf');
   requireDegreesOfFreedom(denominatorDegreesOfFreedom, 'fCdf');
   if (x <= 0) return 0;
   if (denominatorDegreesOfFreedom === Infinity) return chiSquareCdf(x * numeratorDegreesOfFreedom, numeratorDegreesOfFreedom);
@@ -38,7 +38,7 @@ export function fCdf(x: number, numeratorDegreesOfFreedom: number, denominatorDe
  */
 export function fQuantile(p: number, numeratorDegreesOfFreedom: number, denominatorDegreesOfFreedom: number): number {
   requireProbability(p, 'fQuantile');
-  requireDegreesOfFreedom(numeratorDegreesOfFreedom, 'fQuantile');
+  requireFiniteDegreesOfFreedom(numeratorDegreesOfFreedom, 'fQuantile');
   requireDegreesOfFreedom(denominatorDegreesOfFreedom, 'fQuantile');
   if (denominatorDegreesOfFreedom === Infinity) return chiSquareQuantile(p, numeratorDegreesOfFreedom) / numeratorDegreesOfFreedom;
   return quantile(p, numeratorDegreesOfFreedom, denominatorDegreesOfFreedom);

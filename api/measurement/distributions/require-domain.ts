@@ -41,6 +41,27 @@ export function requireDegreesOfFreedom(degreesOfFreedom: number, where: string)
 }
 
 /**
+ * Refuses degrees of freedom that are not a finite number above zero.
+ *
+ * Formula: 0 < ν < ∞
+ * @param degreesOfFreedom ν [1]
+ * @param where name of the calling function, for the message
+ * @returns nothing
+ * @throws MeasurementError 'distributions/out-of-domain' unless 0 < ν < ∞
+ * @see NIST-EHANDBOOK 1.3.6
+ * @example requireFiniteDegreesOfFreedom(9, 'chiSquareCdf')
+ */
+export function requireFiniteDegreesOfFreedom(degreesOfFreedom: number, where: string): void {
+  requireDegreesOfFreedom(degreesOfFreedom, where);
+  if (degreesOfFreedom === Infinity) {
+    throw new MeasurementError(
+      'distributions/out-of-domain',
+      `${where}: degrees of freedom are infinite, expected a finite number. Give the number of readings less one.`,
+    );
+  }
+}
+
+/**
  * Refuses an argument that is not a number; infinities are allowed, their probability is 0 or 1.
  *
  * Formula: x is not NaN

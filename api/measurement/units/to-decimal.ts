@@ -1,0 +1,24 @@
+import { MeasurementError } from '../errors.js';
+import { ExactDecimal } from './exact-decimal.js';
+
+/**
+ * Turns a number or a decimal string into an exact decimal.
+ *
+ * Formula: none; a number is taken by its shortest decimal form
+ * @param value number or decimal string [any]
+ * @param where name of the calling function, for the message
+ * @returns exact decimal [same unit]
+ * @throws MeasurementError 'units/not-a-number' for text that is no number, NaN and infinities
+ * @see ISO-80000
+ * @example toDecimal('0.1', 'convert') // Decimal 0.1
+ */
+export function toDecimal(value: string | number, where: string): InstanceType<typeof ExactDecimal> {
+  const isPlain = typeof value === 'number' ? Number.isFinite(value) : /^[+-]?\d+(\.\d+)?([eE][+-]?\d+)?$/.test(value.trim());
+  if (!isPlain) {
+    throw new MeasurementError(
+      'units/not-a-number',
+      `${where}: found "${String(value).slice(0, 40)}", expected a finite number. Check the step before this one.`,
+    );
+  }
+  return new ExactDecimal(typeof value === 'number' ? value : value.trim());
+}

@@ -1,7 +1,8 @@
 import { tQuantile } from '../distributions/t-distribution.js';
 import { MeasurementError } from '../errors.js';
+import type { SampleSummary } from '../summary/sample-summary.js';
 import { ratioInputs } from './ratio-inputs.js';
-import type { RatioVariance, SampleSummary } from './ratio-inputs.js';
+import type { RatioVariance } from './ratio-inputs.js';
 
 interface FiellerCommon {
   /** numerator mean over denominator mean */

@@ -1,13 +1,6 @@
 import { MeasurementError } from '../errors.js';
-import { mean } from '../summary/mean.js';
-import { standardDeviation } from '../summary/standard-deviation.js';
-
-/** A sample known by its figures alone. */
-export interface SampleSummary {
-  mean: number;
-  sd: number;
-  n: number;
-}
+import { sampleSummary } from '../summary/sample-summary.js';
+import type { SampleSummary } from '../summary/sample-summary.js';
 
 /** Whether the two samples are taken to share one variance. */
 export type RatioVariance = 'separate' | 'pooled';
@@ -41,7 +34,7 @@ export function ratioInputs(
   variance: RatioVariance,
   atRatio?: number,
 ): RatioInputs {
-  const [top, bottom] = [toSummary(numerator, 'numerator'), toSummary(denominator, 'denominator')];
+  const [top, bottom] = [sampleSummary(numerator, 'numerator'), sampleSummary(denominator, 'denominator')];
   if (bottom.mean === 0) {
     throw new MeasurementError(
       'figures/zero-denominator',
@@ -59,25 +52,4 @@ export function ratioInputs(
     ? bothDegrees
     : (varianceA + shareB) ** 2 / (varianceA ** 2 / (top.n - 1) + shareB ** 2 / (bottom.n - 1));
   return { a: top.mean, b: bottom.mean, varianceA, varianceB, ratio, degreesOfFreedom };
-}
-
-function isReadings(sample: readonly number[] | SampleSummary): sample is readonly number[] {
-  return Array.isArray(sample);
-}
-
-function toSummary(sample: readonly number[] | SampleSummary, name: string): SampleSummary {
-  if (isReadings(sample)) return { mean: mean(sample), sd: standardDeviation(sample), n: sample.length };
-  if (!(sample.n >= 2)) {
-    throw new MeasurementError(
-      'measurement/too-few-readings',
-      `ratioInputs: the ${name} has n = ${sample.n}, expected at least 2. Add readings.`,
-    );
-  }
-  if (!Number.isFinite(sample.mean) || !(sample.sd >= 0 && sample.sd < Infinity)) {
-    throw new MeasurementError(
-      'measurement/not-a-number',
-      `ratioInputs: the ${name} has mean ${sample.mean} and sd ${sample.sd}, expected finite numbers.`,
-    );
-  }
-  return sample;
 }

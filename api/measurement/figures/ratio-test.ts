@@ -1,7 +1,8 @@
 import { tCdf } from '../distributions/t-distribution.js';
 import { MeasurementError } from '../errors.js';
+import type { SampleSummary } from '../summary/sample-summary.js';
 import { ratioInputs } from './ratio-inputs.js';
-import type { RatioVariance, SampleSummary } from './ratio-inputs.js';
+import type { RatioVariance } from './ratio-inputs.js';
 
 export interface RatioTest {
   t: number;

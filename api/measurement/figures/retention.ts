@@ -19,24 +19,23 @@ export function retentionPercent(treatedN: number, straightN: number): number {
   return (100 * treatedN) / straightN;
 }
 
-/** Where a retention lies against 100 %: the whole set below, 100 % inside, or the whole set above. */
-export type RetentionAgainstWhole = 'below' | 'holds-100' | 'above';
+/** Where a retention lies against 100 %: the whole interval below, 100 % inside, the whole interval above, or no interval to judge by. */
+export type RetentionAgainstWhole = 'below' | 'holds-100' | 'above' | 'not-bounded';
 
 /**
  * Places a confidence set of a retention against 100 %.
  *
- * Formula: 1 ∈ set, or set entirely below or above 1; a set that is not bounded counts as holding 100 % unless 1 lies in its gap
+ * Formula: high < 1, low ≤ 1 ≤ high, or low > 1
  * @param interval confidence set of the ratio treated/straight [1]
- * @returns 'holds-100', 'below' or 'above'; a gap around 100 % is judged by the side on which the ratio itself lies
+ * @returns 'below', 'holds-100' or 'above'; 'not-bounded' for the other two shapes, which lie on both sides
  * @throws nothing: any set has an answer
  * @see FIELLER-1954
  * @example retentionAgainstWhole(fiellerInterval([9, 10, 11], [19, 20, 21])) // 'below'
  */
 export function retentionAgainstWhole(interval: FiellerInterval): RetentionAgainstWhole {
-  if (interval.kind === 'whole-line') return 'holds-100';
-  const isHeld = interval.kind === 'bounded' ? interval.low <= 1 && interval.high >= 1 : interval.upTo >= 1 || interval.from <= 1;
-  if (isHeld) return 'holds-100';
-  return interval.ratio < 1 ? 'below' : 'above';
+  if (interval.kind !== 'bounded') return 'not-bounded';
+  if (interval.high < 1) return 'below';
+  return interval.low > 1 ? 'above' : 'holds-100';
 }
 
 export interface RetentionFigures {

@@ -1,0 +1,79 @@
+import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { chmod, chown, cp, mkdir, rename, rm } from 'node:fs/promises';
+import { join, resolve } from 'node:path';
+import { findServerBinaries } from './server-binaries.js';
+import { canReach, chooseAccount } from './unprivileged-account.js';
+import type { Account } from './unprivileged-account.js';
+
+/** Where one PostgreSQL server lives and as whom it runs. */
+export interface ServerHome {
+  readonly binFolder: string;
+  readonly major: string;
+  /** Folder of this server alone: cluster, password, log and lock. */
+  readonly folder: string;
+  readonly clusterFolder: string;
+  readonly passwordFile: string;
+  readonly logFile: string;
+  /** Undefined: our own account. */
+  readonly account: Account | undefined;
+}
+
+/** Where root keeps the server when the unprivileged account cannot enter the checkout. */
+const ELSEWHERE = '/var/lib/fairpull';
+
+/**
+ * Makes the folder that the server lives in: `postgres` in the data folder, or, when the account that root lends
+ * cannot get there (a checkout under a closed home folder), a folder under /var/lib/fairpull that belongs to this data folder alone.
+ * @param say receives the sentence that tells where the data went when it is not in the data folder
+ */
+export async function prepareServerHome(dataFolder: string, say: (sentence: string) => void, elsewhere = ELSEWHERE): Promise<ServerHome> {
+  const binaries = findServerBinaries();
+  const account = chooseAccount();
+  const inside = resolve(dataFolder);
+  await makeOpenFolder(inside);
+  if (!account || (canReach(account, join(binaries.folder, 'bin', 'postgres')) && canReach(account, inside))) {
+    return describeHome(join(inside, 'postgres'), binaries.folder, binaries.major, account);
+  }
+  const outside = join(elsewhere, createHash('sha256').update(inside).digest('hex').slice(0, 16));
+  await makeOpenFolder(elsewhere);
+  await makeOpenFolder(outside);
+  if (!canReach(account, outside)) {
+    throw new Error(
+      `PostgreSQL does not run as root; it would run as "${account.name}", but that account can enter neither ${inside} nor ${outside}. ` +
+        'Move the checkout to a folder that others may pass through, or start as an ordinary user, or set DATABASE_URL.',
+    );
+  }
+  say(`The account "${account.name}" that PostgreSQL runs under cannot enter ${inside}; the database is kept in ${outside}.`);
+  const copy = await copyBinaries(binaries.folder, join(outside, `server-${binaries.version}`));
+  return describeHome(join(outside, 'postgres'), copy, binaries.major, account);
+}
+
+/** New folders are made passable; one that exists keeps the rights its owner gave it. */
+async function makeOpenFolder(folder: string): Promise<void> {
+  if (existsSync(folder)) return;
+  await mkdir(folder, { recursive: true });
+  await chmod(folder, 0o711);
+}
+
+async function copyBinaries(from: string, to: string): Promise<string> {
+  if (existsSync(to)) return to;
+  await rm(`${to}.making`, { recursive: true, force: true });
+  await cp(from, `${to}.making`, { recursive: true, verbatimSymlinks: true });
+  await rename(`${to}.making`, to);
+  return to;
+}
+
+async function describeHome(folder: string, binaries: string, major: string, account: Account | undefined): Promise<ServerHome> {
+  await mkdir(folder, { recursive: true, mode: 0o700 });
+  if (account) await chown(folder, account.uid, account.gid);
+  return {
+    binFolder: join(binaries, 'bin'),
+    major,
+    folder,
+    clusterFolder: join(folder, 'cluster'),
+    passwordFile: join(folder, 'password'),
+    logFile: join(folder, 'server.log'),
+    account,
+  };
+}

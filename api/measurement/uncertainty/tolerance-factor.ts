@@ -3,7 +3,7 @@ import { normalCdf, normalQuantile } from '../distributions/normal-distribution.
 import { requireProbability } from '../distributions/require-domain.js';
 import { MeasurementError } from '../errors.js';
 import { integrate, solveRising } from './integrate.js';
-import { logGamma } from './log-gamma.js';
+import { logGamma } from '../distributions/log-gamma.js';
 
 const LARGEST_FACTOR = 1e5;
 

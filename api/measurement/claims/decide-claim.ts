@@ -1,0 +1,159 @@
+import { normalCdf, normalQuantile } from '../distributions/normal-distribution.js';
+import { requireProbability } from '../distributions/require-domain.js';
+import { MeasurementError } from '../errors.js';
+import { requireNotNegative, requirePositive } from '../figures/require-positive.js';
+
+/** What conforms: values at or above low, at or below high, or between both. */
+export interface ToleranceLimits {
+  low?: number;
+  high?: number;
+}
+
+export type ClaimVerdict = 'meets' | 'probably meets' | 'cannot say' | 'probably falls short' | 'falls short';
+
+export interface ClaimDecision {
+  conformityProbability: number;
+  verdict: ClaimVerdict;
+}
+
+/**
+ * Limits that a claim with a tolerance stands for.
+ *
+ * Formula: claimed·(1 ∓ tolerance/100) on the side or sides that the claim bounds
+ * @param claimed claimed value, above 0 [any one unit]
+ * @param tolerancePercent tolerance, 0 or more [%]
+ * @param sense 'at-least' for a strength, 'at-most' for a diameter, 'within' for a class
+ * @returns low and high as the sense asks [same unit]
+ * @throws MeasurementError 'figures/not-positive' for the claim; 'figures/negative' for the tolerance
+ * @see JCGM-106 3.3.5
+ * @example claimLimits(100, 5, 'at-least') // { low: 95 }
+ */
+export function claimLimits(claimed: number, tolerancePercent: number, sense: 'at-least' | 'at-most' | 'within'): ToleranceLimits {
+  requirePositive(claimed, 'claimed', 'claimLimits');
+  requireNotNegative(tolerancePercent, 'tolerancePercent', 'claimLimits');
+  const allowance = (claimed * tolerancePercent) / 100;
+  return {
+    ...(sense !== 'at-most' && { low: claimed - allowance }),
+    ...(sense !== 'at-least' && { high: claimed + allowance }),
+  };
+}
+
+/**
+ * Probability that the true value conforms, given the measured one and its standard uncertainty.
+ *
+ * Formula: p = Φ((T_U − y)/u) − Φ((T_L − y)/u); for u = 0 it is 1 within the limits, else 0
+ * @param measured y [any one unit]
+ * @param standardUncertainty u = U/k ≥ 0 [same unit]
+ * @param limits low T_L and high T_U, at least one of them [same unit]
+ * @returns p in [0, 1] [1]
+ * @throws MeasurementError 'claims/no-limit'; 'claims/bad-limits' when low is above high; 'measurement/not-a-number'; 'figures/negative' for u
+ * @see JCGM-106 7.3
+ * @example conformityProbability(-5.47, 0.05, { high: -5.4 }) // 0.9192…
+ */
+export function conformityProbability(measured: number, standardUncertainty: number, limits: ToleranceLimits): number {
+  requireLimits(measured, limits);
+  requireNotNegative(standardUncertainty, 'standardUncertainty', 'conformityProbability');
+  const { low = -Infinity, high = Infinity } = limits;
+  if (standardUncertainty === 0) return measured >= low && measured <= high ? 1 : 0;
+  const [toLow, toHigh] = [(low - measured) / standardUncertainty, (high - measured) / standardUncertainty];
+  // In the upper tail both probabilities are close to 1; the mirrored difference keeps its digits.
+  return toLow > 0 ? normalCdf(-toLow) - normalCdf(-toHigh) : normalCdf(toHigh) - normalCdf(toLow);
+}
+
+/**
+ * Says in one of five words whether a measured value meets a claim.
+ *
+ * Formula: p ≥ 0.95 meets, ≥ 0.80 probably meets, ≤ 0.05 falls short, ≤ 0.20 probably falls short, between them cannot say
+ * @param measured y [any one unit]
+ * @param expandedUncertainty U ≥ 0 [same unit]
+ * @param coverageFactor k > 0 of that U [1]
+ * @param limits low and high, at least one of them [same unit]
+ * @returns conformityProbability [1] and verdict
+ * @throws MeasurementError 'claims/no-limit'; 'claims/bad-limits'; 'measurement/not-a-number'; 'figures/negative' for U; 'figures/not-positive' for k
+ * @see JCGM-106 7.3
+ * @example decideClaim(100, 2, 2, { low: 95 }).verdict // 'meets'
+ */
+export function decideClaim(measured: number, expandedUncertainty: number, coverageFactor: number, limits: ToleranceLimits): ClaimDecision {
+  requireNotNegative(expandedUncertainty, 'expandedUncertainty', 'decideClaim');
+  requirePositive(coverageFactor, 'coverageFactor', 'decideClaim');
+  const probability = conformityProbability(measured, expandedUncertainty / coverageFactor, limits);
+  return { conformityProbability: probability, verdict: claimVerdict(probability) };
+}
+
+/**
+ * The word for a probability of conformity.
+ *
+ * Formula: ≥ 0.95, ≥ 0.80, between, ≤ 0.20, ≤ 0.05
+ * @param probability p in [0, 1] [1]
+ * @returns one of the five words
+ * @throws MeasurementError 'distributions/out-of-domain' for p outside [0, 1]
+ * @see JCGM-106 7.3
+ * @example claimVerdict(0.5) // 'cannot say'
+ */
+export function claimVerdict(probability: number): ClaimVerdict {
+  if (!(probability >= 0 && probability <= 1)) {
+    throw new MeasurementError('distributions/out-of-domain', `claimVerdict: p is ${probability}, expected 0 ≤ p ≤ 1. Give a probability.`);
+  }
+  if (probability >= 0.95) return 'meets';
+  if (probability >= 0.8) return 'probably meets';
+  if (probability <= 0.05) return 'falls short';
+  return probability <= 0.2 ? 'probably falls short' : 'cannot say';
+}
+
+/**
+ * Lowest measured value that shows conformity with a lower limit at a stated probability.
+ *
+ * Formula: A = T_L + u·Φ⁻¹(p)
+ * @param lowLimit T_L [any one unit]
+ * @param standardUncertainty u ≥ 0 [same unit]
+ * @param probability p in (0, 1) [1]
+ * @returns acceptance limit A [same unit]
+ * @throws MeasurementError 'distributions/out-of-domain' for p outside (0, 1); 'figures/negative' for u
+ * @see JCGM-106 8.3
+ * @example acceptanceLimit(45, 0.6, 0.95) // 45.9869…
+ */
+export function acceptanceLimit(lowLimit: number, standardUncertainty: number, probability: number): number {
+  requireProbability(probability, 'acceptanceLimit');
+  requireNotNegative(standardUncertainty, 'standardUncertainty', 'acceptanceLimit');
+  return lowLimit + standardUncertainty * normalQuantile(probability);
+}
+
+/**
+ * Acceptance limit above a lower limit by a guard band that is a multiple of the expanded uncertainty.
+ *
+ * Formula: A = T_L + r U
+ * @param lowLimit T_L [any one unit]
+ * @param expandedUncertainty U ≥ 0 [same unit]
+ * @param multiplier r: 0 is simple acceptance, 1 a full guard band [1]
+ * @returns acceptance limit A [same unit]
+ * @throws MeasurementError 'figures/negative' for U or r
+ * @see JCGM-106 8.3
+ * @example guardBandedLimit(45, 1.2, 1) // 46.2
+ */
+export function guardBandedLimit(lowLimit: number, expandedUncertainty: number, multiplier: number): number {
+  requireNotNegative(expandedUncertainty, 'expandedUncertainty', 'guardBandedLimit');
+  requireNotNegative(multiplier, 'multiplier', 'guardBandedLimit');
+  return lowLimit + multiplier * expandedUncertainty;
+}
+
+function requireLimits(measured: number, { low, high }: ToleranceLimits): void {
+  if (low === undefined && high === undefined) {
+    throw new MeasurementError(
+      'claims/no-limit',
+      'conformityProbability: found no limit, expected low, high or both. State what the claim bounds.',
+    );
+  }
+  const bad = [measured, low, high].find((value) => value !== undefined && !Number.isFinite(value));
+  if (bad !== undefined) {
+    throw new MeasurementError(
+      'measurement/not-a-number',
+      `conformityProbability: found ${bad}, expected finite numbers. Leave out a limit that is not there.`,
+    );
+  }
+  if (low !== undefined && high !== undefined && low > high) {
+    throw new MeasurementError(
+      'claims/bad-limits',
+      `conformityProbability: low is ${low} and high is ${high}, expected low ≤ high. Swap the limits.`,
+    );
+  }
+}

@@ -1,0 +1,43 @@
+import { requirePositive } from '../figures/require-positive.js';
+import { findPeak } from './trace.js';
+import type { ToeCompensation } from './toe-compensation.js';
+import type { TracePoint } from './trace.js';
+
+/** Which length the strain refers to: the gauge as set, or the gauge plus the slack that was taken up. */
+export type GaugeBasis = 'nominal' | 'corrected';
+
+/**
+ * Elongation at the peak without any correction.
+ *
+ * Formula: 100 x_peak/L
+ * @param points samples in order [mm, N]
+ * @param gaugeLengthMm L > 0 [mm]
+ * @returns elongation [%]
+ * @throws MeasurementError 'figures/not-positive' for L; errors of findPeak
+ * @see ASTM-D2256
+ * @example rawElongationPercent([{ extensionMm: 0, forceN: 0 }, { extensionMm: 20, forceN: 80 }], 500) // 4
+ */
+export function rawElongationPercent(points: readonly TracePoint[], gaugeLengthMm: number): number {
+  requirePositive(gaugeLengthMm, 'gaugeLengthMm', 'rawElongationPercent');
+  return (100 * findPeak(points).extensionMm) / gaugeLengthMm;
+}
+
+/**
+ * Elongation at the peak counted from the toe-compensated zero.
+ *
+ * Formula: 100 (x_peak − x₀)/L, or /(L + x₀) on the corrected gauge
+ * @param points samples in order [mm, N]
+ * @param gaugeLengthMm L > 0 [mm]
+ * @param toe toe compensation of the same trace
+ * @param basis 'nominal' for L, 'corrected' for L + x₀
+ * @returns elongation [%]
+ * @throws MeasurementError 'figures/not-positive' for L or L + x₀; errors of findPeak
+ * @see ASTM-D638 annex on toe compensation (from memory)
+ * @example elongationPercent(points, 500, { stiffnessNPerMm: 6, toeOffsetMm: 3 }, 'nominal') // 3.8 for a peak at 22 mm
+ */
+export function elongationPercent(points: readonly TracePoint[], gaugeLengthMm: number, toe: ToeCompensation, basis: GaugeBasis): number {
+  requirePositive(gaugeLengthMm, 'gaugeLengthMm', 'elongationPercent');
+  const lengthMm = basis === 'corrected' ? gaugeLengthMm + toe.toeOffsetMm : gaugeLengthMm;
+  requirePositive(lengthMm, 'gaugeLengthMm + toeOffsetMm', 'elongationPercent');
+  return (100 * (findPeak(points).extensionMm - toe.toeOffsetMm)) / lengthMm;
+}

@@ -1,0 +1,36 @@
+/** The only reader of process.env. */
+import { z } from 'zod';
+
+const flag = z.enum(['true', 'false']).transform((text) => text === 'true');
+
+const configSchema = z.object({
+  DATABASE_URL: z.string().min(1),
+  HOST: z.string().default('127.0.0.1'),
+  PORT: z.coerce.number().int().min(0).max(65_535).default(3000),
+  DATA_FOLDER: z.string().default('.data'),
+  PUBLIC_URL: z.url().default('http://127.0.0.1:3000'),
+  API_URL: z.url().default('http://127.0.0.1:3000'),
+  HOUSE_NAME: z.string().min(1).default('Fairpull'),
+  IS_DEMO: flag.default(false),
+  SECURE_COOKIES: flag.default(false),
+  TRUSTED_PROXIES: z.string().default(''),
+  REQUESTS_PER_MINUTE: z.coerce.number().int().positive().default(1200),
+  LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('warn'),
+});
+
+export type Config = z.infer<typeof configSchema>;
+
+/** Nest's key for the checked configuration. */
+export const CONFIG = Symbol('config');
+
+/**
+ * Reads and checks the configuration.
+ * @param env environment variables
+ * @throws Error that names each variable that is missing or wrong
+ */
+export function readConfig(env: Record<string, string | undefined> = process.env): Config {
+  const parsed = configSchema.safeParse(env);
+  if (parsed.success) return parsed.data;
+  const faults = parsed.error.issues.map((issue) => `${issue.path.join('.')}: ${issue.message}`);
+  throw new Error(`The configuration is not usable. ${faults.join('; ')}. See the table in README.md.`);
+}

@@ -1,0 +1,39 @@
+interface DriverCause {
+  readonly kind?: string;
+  readonly originalCode?: string;
+  readonly originalMessage?: string;
+}
+
+interface FailureShape {
+  readonly name?: string;
+  readonly code?: string;
+  readonly message?: string;
+  readonly cause?: DriverCause;
+  readonly meta?: { readonly driverAdapterError?: { readonly cause?: DriverCause } };
+}
+
+const causeOf = (error: unknown): DriverCause => {
+  const failure = error as FailureShape;
+  return failure.meta?.driverAdapterError?.cause ?? failure.cause ?? {};
+};
+
+/** Whether the same transaction may simply be tried again: serialisation failure, deadlock, write conflict. */
+export function isRetryable(error: unknown): boolean {
+  const cause = causeOf(error);
+  const code = (error as FailureShape).code;
+  return code === 'P2034' || cause.kind === 'TransactionWriteConflict' || cause.originalCode === '40001' || cause.originalCode === '40P01';
+}
+
+/** Sentence of a rule of the record that was broken (trigger with SQLSTATE FP001, or check constraint), else null. */
+export function brokenRule(error: unknown): string | null {
+  const cause = causeOf(error);
+  const message = cause.originalMessage ?? (error as FailureShape).message ?? '';
+  if (cause.originalCode === 'FP001') return message;
+  if (cause.originalCode === '23514' || (error as FailureShape).code === 'P2039') return /constraint "([^"]+)"/.exec(message)?.[1] ?? message;
+  return null;
+}
+
+/** Whether a unique index refused a second row. */
+export function isDuplicate(error: unknown): boolean {
+  return (error as FailureShape).code === 'P2002' || causeOf(error).originalCode === '23505';
+}

@@ -1,0 +1,37 @@
+/** A fault in the input: where (RFC 6901 pointer), what, and a stable code. */
+export interface InputFault {
+  readonly pointer: string;
+  readonly detail: string;
+  readonly code: string;
+}
+
+/** One kind of problem in the catalogue. */
+export interface ProblemKind {
+  readonly code: string;
+  readonly status: number;
+  readonly title: string;
+  /** What it means and what to do: the page of the error type. */
+  readonly explains: string;
+}
+
+/** An answer that is not the one that was hoped for; becomes application/problem+json (RFC 9457). */
+export class Problem extends Error {
+  constructor(
+    readonly kind: ProblemKind,
+    readonly detail: string = kind.title,
+    readonly errors: readonly InputFault[] = [],
+    readonly headers: Readonly<Record<string, string>> = {},
+  ) {
+    super(`${kind.code}: ${detail}`);
+  }
+}
+
+/**
+ * Declares the problems of one feature.
+ * @param kinds code → status, title and explanation
+ * @returns the same, each carrying its code
+ */
+export function declareProblems<const K extends string>(kinds: Record<K, Omit<ProblemKind, 'code'>>): Record<K, ProblemKind> {
+  const entries = Object.entries(kinds) as [K, Omit<ProblemKind, 'code'>][];
+  return Object.fromEntries(entries.map(([code, kind]) => [code, { code, ...kind }])) as Record<K, ProblemKind>;
+}

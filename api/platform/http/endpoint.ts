@@ -1,0 +1,39 @@
+import { applyDecorators, HttpCode, SetMetadata } from '@nestjs/common';
+import { ApiBearerAuth, ApiHeader, ApiOperation, ApiResponse } from '@nestjs/swagger';
+import type { ZodType } from 'zod';
+import type { Access } from './access.js';
+
+export interface EndpointDeclaration {
+  /** What it does, a sentence. */
+  readonly summary: string;
+  readonly allow: Access;
+  readonly status?: 200 | 201 | 202 | 204;
+  /** Schema of the answer; null for no body or for stored bytes. */
+  readonly answer: ZodType | null;
+  /** Media type of an answer without schema. */
+  readonly mediaType?: string;
+  /** Whether the change needs If-Match. */
+  readonly needsIfMatch?: boolean;
+}
+
+export const ENDPOINT = Symbol('endpoint');
+
+/** Declares an endpoint: who may call it, what it answers, and its description. A route without it stops the start. */
+export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
+  const { summary, allow, status = 200, answer, mediaType, needsIfMatch } = declaration;
+  const who = allow === 'anyone' ? 'anyone' : allow === 'signedIn' ? 'anybody signed in' : allow.join(', ');
+  const decorators = [
+    SetMetadata(ENDPOINT, declaration),
+    HttpCode(status),
+    ApiOperation({ summary, description: `${summary} For: ${who}.` }),
+    ApiResponse({
+      status,
+      description: 'As asked',
+      ...(answer ? { standardSchema: answer } : mediaType ? { content: { [mediaType]: { schema: { type: 'string' } } } } : {}),
+    }),
+    ApiResponse({ status: '4XX', description: 'A problem (RFC 9457)', content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } } }),
+  ];
+  if (allow !== 'anyone') decorators.push(ApiBearerAuth('token'));
+  if (needsIfMatch) decorators.push(ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the resource as last read', schema: { type: 'string' } }));
+  return applyDecorators(...decorators);
+}

@@ -1,0 +1,62 @@
+import { Catch, HttpException, Inject, Logger } from '@nestjs/common';
+import type { ArgumentsHost, ExceptionFilter } from '@nestjs/common';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import { CONFIG } from '../../config.js';
+import type { Config } from '../../config.js';
+import { brokenRule, isDuplicate, isRetryable } from '../database/database-failure.js';
+import { platformProblems as known } from '../errors/platform.errors.js';
+import { Problem } from '../errors/problem.js';
+import type { ProblemKind } from '../errors/problem.js';
+
+const KIND_OF_STATUS: Readonly<Record<number, ProblemKind>> = {
+  400: known['request/malformed'],
+  401: known['access/not-signed-in'],
+  403: known['access/forbidden'],
+  404: known['request/not-found'],
+  405: known['request/not-found'],
+  406: known['request/not-found'],
+  413: known['request/too-large'],
+  415: known['request/media-type'],
+  429: known['request/too-many'],
+};
+
+/** Turns whatever was thrown into application/problem+json; only our own failures are logged. */
+@Catch()
+export class ProblemFilter implements ExceptionFilter {
+  private readonly logger = new Logger('http');
+
+  constructor(@Inject(CONFIG) private readonly config: Config) {}
+
+  catch(error: unknown, host: ArgumentsHost): void {
+    const http = host.switchToHttp();
+    const request = http.getRequest<FastifyRequest>();
+    const problem = toProblem(error);
+    if (problem.kind.status >= 500) this.logger.error(`${request.method} ${request.url} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+    const { code, status, title } = problem.kind;
+    void http
+      .getResponse<FastifyReply>()
+      .status(status)
+      .headers({ ...problem.headers, 'Cache-Control': 'no-store' })
+      .type('application/problem+json')
+      .send({
+        type: `${this.config.PUBLIC_URL}/problems/#${code.replace('/', '-')}`,
+        title,
+        status,
+        code,
+        detail: problem.detail,
+        instance: request.url.split('?')[0],
+        errors: problem.errors,
+      });
+  }
+}
+
+function toProblem(error: unknown): Problem {
+  if (error instanceof Problem) return error;
+  const rule = brokenRule(error);
+  if (rule !== null) return new Problem(known['record/rule-broken'], rule);
+  if (isDuplicate(error)) return new Problem(known['record/already-exists']);
+  if (isRetryable(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
+  const status = error instanceof HttpException ? error.getStatus() : ((error as { statusCode?: number }).statusCode ?? 500);
+  const kind = KIND_OF_STATUS[status];
+  return kind ? new Problem(kind, (error as Error).message) : new Problem(known['server/failed']);
+}

@@ -1,0 +1,38 @@
+import { StandardSchemaValidationPipe } from '@nestjs/common';
+import { platformProblems } from '../errors/platform.errors.js';
+import { Problem } from '../errors/problem.js';
+import type { InputFault } from '../errors/problem.js';
+
+interface Issue {
+  readonly message: string;
+  readonly path?: readonly unknown[];
+  readonly code?: string;
+  readonly keys?: readonly string[];
+}
+
+const escape = (part: unknown): string => String(part).replaceAll('~', '~0').replaceAll('/', '~1');
+
+const pointerTo = (path: readonly unknown[]): string =>
+  path.map((part) => `/${escape(typeof part === 'object' && part !== null && 'key' in part ? part.key : part)}`).join('');
+
+/** Every issue of a schema as a fault with its pointer (RFC 6901); an unknown field is named itself. */
+export function toFaults(issues: readonly Issue[]): InputFault[] {
+  return issues.flatMap((issue) => {
+    const path = issue.path ?? [];
+    if (issue.code === 'unrecognized_keys') {
+      return (issue.keys ?? []).map((key) => ({ pointer: pointerTo([...path, key]), detail: `"${key}" is not a field here; remove it or correct its name.`, code: 'unknown_field' }));
+    }
+    return [{ pointer: pointerTo(path), detail: issue.message, code: issue.code ?? 'not_valid' }];
+  });
+}
+
+/** The 422 that lists all faults of an input. */
+export function notValid(faults: readonly InputFault[]): Problem {
+  const count = faults.length === 1 ? '1 fault' : `${faults.length} faults`;
+  return new Problem(platformProblems['request/not-valid'], `${count} found; nothing was stored.`, faults);
+}
+
+/** Validates bodies, queries and parameters by the zod schema at their decorator. */
+export const validationPipe = new StandardSchemaValidationPipe({
+  exceptionFactory: (issues) => notValid(toFaults(issues as readonly Issue[])),
+});

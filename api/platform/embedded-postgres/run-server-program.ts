@@ -18,6 +18,8 @@ export function runServerProgram(home: ServerHome, program: 'initdb' | 'pg_ctl',
       env: { ...process.env, LC_ALL: 'C', TZ: 'UTC', PGOPTIONS: '' },
       stdio: ['ignore', 'pipe', 'pipe'],
       windowsHide: true,
+      // A group of its own: Ctrl-C in the terminal is ours to pass on, in order.
+      detached: process.platform !== 'win32',
     });
     let output = '';
     const collect = (chunk: Buffer) => {

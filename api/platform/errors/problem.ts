@@ -33,5 +33,6 @@ export class Problem extends Error {
  */
 export function declareProblems<const K extends string>(kinds: Record<K, Omit<ProblemKind, 'code'>>): Record<K, ProblemKind> {
   const entries = Object.entries(kinds) as [K, Omit<ProblemKind, 'code'>][];
-  return Object.fromEntries(entries.map(([code, kind]) => [code, { code, ...kind }])) as Record<K, ProblemKind>;
+  const coded = entries.map(([code, kind]): [K, ProblemKind] => [code, { code, ...kind }]);
+  return Object.fromEntries(coded) as Record<K, ProblemKind>;
 }

@@ -1,0 +1,137 @@
+import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Res } from '@nestjs/common';
+import type { FastifyReply } from 'fastify';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { CONFIG } from '../config.js';
+import type { Config } from '../config.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import { CurrentActor } from '../platform/http/access.js';
+import type { Actor } from '../platform/http/access.js';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { IfMatch } from '../platform/http/if-match.js';
+import { AcceptInvitation } from './accept-invitation.js';
+import { toAccount, toRoles } from './account.js';
+import { AccountsReadModel } from './accounts.read-model.js';
+import * as schemas from './accounts.schemas.js';
+import { AccountsStore } from './accounts.store.js';
+import { ChangeAccount } from './change-account.js';
+import { DeclareInterest } from './declare-interest.js';
+import { Invite } from './invite.js';
+import { MakeToken } from './make-token.js';
+import { SESSION_COOKIE } from './session-actor-finder.js';
+import { SignIn } from './sign-in.js';
+
+@Controller('v1')
+export class AccountsController {
+  constructor(
+    private readonly signIn: SignIn,
+    private readonly inviting: Invite,
+    private readonly acceptance: AcceptInvitation,
+    private readonly change: ChangeAccount,
+    private readonly tokens: MakeToken,
+    private readonly interests: DeclareInterest,
+    private readonly accounts: AccountsReadModel,
+    private readonly store: AccountsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  @Post('sessions')
+  @Endpoint({ summary: 'Sign in: opens a session and sets its cookie.', allow: 'anyone', status: 201, answer: schemas.sessionResponse })
+  async postSession(@Body({ schema: schemas.signInRequest }) input: schemas.SignInRequest, @Res({ passthrough: true }) reply: FastifyReply) {
+    const { secret, expiresAt, session } = await this.signIn.run(input);
+    void reply.setCookie(SESSION_COOKIE, secret, { httpOnly: true, secure: this.config.SECURE_COOKIES, sameSite: 'lax', path: '/', expires: expiresAt });
+    return session;
+  }
+
+  @Delete('sessions/current')
+  @Endpoint({ summary: 'Sign out.', allow: 'signedIn', status: 204, answer: null })
+  async deleteSession(@CurrentActor() actor: Actor, @Res({ passthrough: true }) reply: FastifyReply): Promise<void> {
+    if (actor.sessionKey !== null) await this.store.endSessions(this.database.client, { tokenHash: actor.sessionKey });
+    void reply.clearCookie(SESSION_COOKIE, { path: '/' });
+  }
+
+  @Get('accounts/me')
+  @Endpoint({ summary: 'Your own account.', allow: 'signedIn', answer: schemas.accountResponse })
+  async getMe(@CurrentActor() actor: Actor) {
+    const account = await this.accounts.byId(actor.accountId);
+    if (!account) throw new Problem(platformProblems['request/not-found']);
+    return { ...toAccount(account), roles: actor.roles };
+  }
+
+  @Get('accounts')
+  @Endpoint({ summary: 'All accounts.', allow: ['admin'], answer: schemas.accountsResponse })
+  async getAccounts() {
+    return { items: (await this.accounts.all()).map(toAccount), nextCursor: null };
+  }
+
+  @Patch('accounts/:id')
+  @Endpoint({ summary: 'Give or take roles, disable an account.', allow: ['admin'], answer: schemas.accountResponse, needsIfMatch: true })
+  patchAccount(
+    @CurrentActor() actor: Actor,
+    @Param('id') id: string,
+    @IfMatch() version: number,
+    @Body({ schema: schemas.accountChange }) change: schemas.AccountChange,
+  ) {
+    return this.change.run(actor, id, version, change);
+  }
+
+  @Post('invitations')
+  @Endpoint({ summary: 'Invite somebody; the secret is shown once.', allow: ['admin'], status: 201, answer: schemas.invitationResponse })
+  postInvitation(@CurrentActor() actor: Actor, @Body({ schema: schemas.invitationRequest }) input: schemas.InvitationRequest) {
+    return this.inviting.run(actor, input);
+  }
+
+  @Post('invitations/:secret/acceptance')
+  @Endpoint({ summary: 'Accept an invitation: makes the account.', allow: 'anyone', status: 201, answer: schemas.accountResponse })
+  postAcceptance(@Param('secret') secret: string, @Body({ schema: schemas.acceptanceRequest }) input: schemas.AcceptanceRequest) {
+    return this.acceptance.run(secret, input);
+  }
+
+  @Post('tokens')
+  @Endpoint({ summary: 'Make a bearer token; it is shown once.', allow: 'signedIn', status: 201, answer: schemas.tokenResponse })
+  postToken(@CurrentActor() actor: Actor, @Body({ schema: schemas.tokenRequest }) input: schemas.TokenRequest) {
+    return this.tokens.run(actor, input);
+  }
+
+  @Get('tokens')
+  @Endpoint({ summary: 'Your tokens, without their secrets.', allow: 'signedIn', answer: schemas.tokensResponse })
+  async getTokens(@CurrentActor() actor: Actor) {
+    const rows = await this.accounts.tokensOf(actor.accountId);
+    const items = rows.map(({ id, name, scopes, expiresAt, lastUsedAt }) => ({
+      id,
+      name,
+      scopes: toRoles(scopes),
+      expiresAt: expiresAt.toISOString(),
+      lastUsedAt: lastUsedAt?.toISOString() ?? null,
+    }));
+    return { items, nextCursor: null };
+  }
+
+  @Delete('tokens/:id')
+  @Endpoint({ summary: 'Revoke one of your tokens.', allow: 'signedIn', status: 204, answer: null })
+  async deleteToken(@CurrentActor() actor: Actor, @Param('id') id: string): Promise<void> {
+    await this.database.transaction(async (tx) => {
+      const isRevoked = await this.store.revokeToken(tx, actor.accountId, id, this.clock.now());
+      if (!isRevoked) throw new Problem(platformProblems['request/not-found'], 'You have no such token.');
+      await this.audit.record(tx, { actorId: actor.accountId, action: 'token.revoked', objectType: 'token', objectId: id });
+    });
+  }
+
+  @Post('interests')
+  @Endpoint({ summary: 'Declare a tie to a maker.', allow: 'signedIn', status: 201, answer: schemas.interestResponse })
+  postInterest(@CurrentActor() actor: Actor, @Body({ schema: schemas.interestRequest }) input: schemas.InterestRequest) {
+    return this.interests.run(actor, input);
+  }
+
+  @Get('interests')
+  @Endpoint({ summary: 'Your declared ties.', allow: 'signedIn', answer: schemas.interestsResponse })
+  async getInterests(@CurrentActor() actor: Actor) {
+    const rows = await this.accounts.interestsOf(actor.accountId);
+    return { items: rows.map((row) => ({ maker: row.maker.slug, words: row.words, declaredAt: row.declaredAt.toISOString() })), nextCursor: null };
+  }
+}

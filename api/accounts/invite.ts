@@ -1,0 +1,40 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { CONFIG } from '../config.js';
+import type { Config } from '../config.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
+import { toRoles } from './account.js';
+import type { InvitationRequest } from './accounts.schemas.js';
+import { AccountsStore } from './accounts.store.js';
+
+const VALID_DAYS = 14;
+
+/** Makes a one-time address for a new account. Without an actor it is the installation's own, for its first admin. */
+@Injectable()
+export class Invite {
+  constructor(
+    private readonly store: AccountsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+    private readonly identifiers: Identifiers,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  async run(actor: Actor | null, { roles, note }: InvitationRequest) {
+    const secret = this.identifiers.secret();
+    const createdAt = this.clock.now();
+    const expiresAt = new Date(createdAt.getTime() + VALID_DAYS * 86_400_000);
+    const invitedBy = actor?.accountId ?? null;
+    const invitation = await this.database.transaction(async (tx) => {
+      const made = await this.store.createInvitation(tx, { tokenHash: sha256(secret), roles, note, invitedBy, createdAt, expiresAt });
+      await this.audit.record(tx, { actorId: invitedBy, action: 'invitation.made', objectType: 'invitation', objectId: made.id, after: { roles, note } });
+      return made;
+    });
+    const address = `${this.config.PUBLIC_URL}/v1/invitations/${secret}/acceptance`;
+    return { id: invitation.id, secret, address, roles: toRoles(roles), expiresAt: expiresAt.toISOString() };
+  }
+}

@@ -1,0 +1,33 @@
+import { Module } from '@nestjs/common';
+import type { DynamicModule } from '@nestjs/common';
+import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
+import { AccountsModule } from './accounts/accounts.module.js';
+import { AuditModule } from './audit/audit.module.js';
+import { AccessGuard } from './platform/http/access.guard.js';
+import { AnswerInterceptor } from './platform/http/answer.interceptor.js';
+import { HealthModule } from './platform/http/health.module.js';
+import { IdempotencyInterceptor } from './platform/http/idempotency.interceptor.js';
+import { ProblemFilter } from './platform/http/problem.filter.js';
+import { validationPipe } from './platform/http/validation.js';
+import { PlatformModule } from './platform/platform.module.js';
+import type { PlatformOptions } from './platform/platform.module.js';
+
+/** The features in the order of the work. */
+const FEATURES = [AccountsModule, AuditModule];
+
+@Module({})
+export class AppModule {
+  static with(options: PlatformOptions): DynamicModule {
+    return {
+      module: AppModule,
+      imports: [PlatformModule.with(options), ...FEATURES, HealthModule],
+      providers: [
+        { provide: APP_GUARD, useClass: AccessGuard },
+        { provide: APP_PIPE, useValue: validationPipe },
+        { provide: APP_INTERCEPTOR, useClass: IdempotencyInterceptor },
+        { provide: APP_INTERCEPTOR, useClass: AnswerInterceptor },
+        { provide: APP_FILTER, useClass: ProblemFilter },
+      ],
+    };
+  }
+}

@@ -1,0 +1,23 @@
+/**
+ * Purpose: who did what when, before and after. The trail is append-only by trigger.
+ * Every feature writes to it in its own transaction; admins read it.
+ */
+import { Controller, Get, Module, Query } from '@nestjs/common';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { AuditReadModel } from './audit.read-model.js';
+import { auditQuery, auditResponse } from './audit.schemas.js';
+import type { AuditQuery } from './audit.schemas.js';
+
+@Controller('v1/audit')
+class AuditController {
+  constructor(private readonly audit: AuditReadModel) {}
+
+  @Get()
+  @Endpoint({ summary: 'The audit trail, newest first.', allow: ['admin'], answer: auditResponse })
+  getAudit(@Query({ schema: auditQuery }) query: AuditQuery) {
+    return this.audit.page(query);
+  }
+}
+
+@Module({ controllers: [AuditController], providers: [AuditReadModel] })
+export class AuditModule {}

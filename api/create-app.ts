@@ -1,0 +1,57 @@
+import 'reflect-metadata';
+import compress from '@fastify/compress';
+import cookie from '@fastify/cookie';
+import helmet from '@fastify/helmet';
+import multipart from '@fastify/multipart';
+import rateLimit from '@fastify/rate-limit';
+import { NestFactory } from '@nestjs/core';
+import { FastifyAdapter } from '@nestjs/platform-fastify';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import type { FastifyInstance } from 'fastify';
+import { AppModule } from './app.module.js';
+import { serveOpenApi } from './openapi.js';
+import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
+import type { PlatformOptions } from './platform/platform.module.js';
+import { serveSite } from './serve-site.js';
+
+const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
+
+/**
+ * Makes the server, ready to listen.
+ * @param options checked configuration; a clock or identifiers of one's own for a season played back
+ * @throws Error when a route declares no access
+ */
+export async function createApp(options: PlatformOptions): Promise<NestFastifyApplication> {
+  const { config } = options;
+  const proxies = config.TRUSTED_PROXIES.split(',').filter((address) => address !== '');
+  const adapter = new FastifyAdapter({ bodyLimit: LARGEST_FILE_BYTES, trustProxy: proxies.length > 0 ? proxies : false, requestIdHeader: false });
+  const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
+    logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
+    abortOnError: false,
+  });
+  await registerPlugins(adapter.getInstance() as unknown as FastifyInstance, config.REQUESTS_PER_MINUTE);
+  requireDeclaredAccess(app);
+  serveOpenApi(app, config);
+  await serveSite(adapter.getInstance() as unknown as FastifyInstance, config);
+  app.enableShutdownHooks();
+  await app.init();
+  await adapter.getInstance().ready();
+  return app;
+}
+
+async function registerPlugins(fastify: FastifyInstance, requestsPerMinute: number): Promise<void> {
+  await fastify.register(cookie);
+  await fastify.register(helmet, { contentSecurityPolicy: false });
+  await fastify.register(compress, { global: true, threshold: 1024 });
+  await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });
+  await fastify.register(rateLimit, { max: requestsPerMinute, timeWindow: '1 minute', enableDraftSpec: true });
+  fastify.addContentTypeParser('text/csv', (_request, payload, done) => {
+    done(null, payload);
+  });
+}
+
+const LEVELS = ['error', 'warn', 'log', 'debug'] as const;
+
+function levelsFrom(level: 'error' | 'warn' | 'info' | 'debug'): (typeof LEVELS)[number][] {
+  return LEVELS.slice(0, LEVELS.indexOf(level === 'info' ? 'log' : level) + 1);
+}

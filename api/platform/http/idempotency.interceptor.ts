@@ -1,0 +1,92 @@
+import { Injectable } from '@nestjs/common';
+import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/common';
+import type { FastifyReply } from 'fastify';
+import { createHash } from 'node:crypto';
+import { Readable, Transform } from 'node:stream';
+import { from, lastValueFrom } from 'rxjs';
+import type { Observable } from 'rxjs';
+import { Clock } from '../clock/clock.js';
+import { Database } from '../database/database.js';
+import { isDuplicate } from '../database/database-failure.js';
+import { platformProblems } from '../errors/platform.errors.js';
+import { Problem } from '../errors/problem.js';
+import type { RequestWithActor } from './access.js';
+
+interface Place {
+  readonly accountId: string;
+  readonly key: string;
+}
+
+/** The first answer to a POST with an Idempotency-Key is kept and replayed (IETF draft); a failed first attempt frees the key. */
+@Injectable()
+export class IdempotencyInterceptor implements NestInterceptor {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> | Promise<Observable<unknown>> {
+    const request = context.switchToHttp().getRequest<RequestWithActor>();
+    const key = request.headers['idempotency-key'];
+    if (request.method !== 'POST' || typeof key !== 'string' || !request.actor) return next.handle();
+    return this.once({ accountId: request.actor.accountId, key }, request, context.switchToHttp().getResponse<FastifyReply>(), next);
+  }
+
+  private async once(place: Place, request: RequestWithActor, reply: FastifyReply, next: CallHandler): Promise<Observable<unknown>> {
+    const fingerprint = fingerprintOf(request);
+    if (!(await this.claim(place))) return from([await this.replay(place, await fingerprint(), reply)]);
+    try {
+      const answer: unknown = await lastValueFrom(next.handle());
+      const headers = { etag: reply.getHeader('etag') ?? null, location: reply.getHeader('location') ?? null };
+      await this.database.client.idempotentAnswer.update({
+        where: { accountId_key: place },
+        data: { requestDigest: await fingerprint(), status: reply.statusCode, body: JSON.stringify(answer ?? null), headers },
+      });
+      return from([answer]);
+    } catch (error) {
+      await this.database.client.idempotentAnswer.delete({ where: { accountId_key: place } });
+      throw error;
+    }
+  }
+
+  private async claim(place: Place): Promise<boolean> {
+    try {
+      await this.database.client.idempotentAnswer.create({ data: { ...place, requestDigest: '', startedAt: this.clock.now() } });
+      return true;
+    } catch (error) {
+      if (isDuplicate(error)) return false;
+      throw error;
+    }
+  }
+
+  private async replay(place: Place, digest: string, reply: FastifyReply): Promise<unknown> {
+    const first = await this.database.client.idempotentAnswer.findUnique({ where: { accountId_key: place } });
+    if (!first || first.status === null) throw new Problem(platformProblems['request/key-busy'], undefined, [], { 'Retry-After': '1' });
+    if (first.requestDigest !== digest) throw new Problem(platformProblems['request/key-reused']);
+    for (const [name, value] of Object.entries((first.headers ?? {}) as Record<string, string | null>)) if (value !== null) reply.header(name, value);
+    reply.status(first.status).header('Idempotency-Replayed', 'true');
+    return JSON.parse(first.body ?? 'null') as unknown;
+  }
+}
+
+/** Gives the digest of method, address and body; a body that is a stream is digested as it is read. */
+function fingerprintOf(request: RequestWithActor): () => Promise<string> {
+  const hash = createHash('sha256').update(`${request.method} ${request.url}\n`);
+  const body = request.body;
+  if (!(body instanceof Readable)) {
+    const digest = hash.update(JSON.stringify(body ?? null)).digest('hex');
+    return () => Promise.resolve(digest);
+  }
+  const copy = new Transform({
+    transform(chunk: Buffer, _encoding, done) {
+      hash.update(chunk);
+      done(null, chunk);
+    },
+  });
+  body.on('error', (error) => copy.destroy(error)).pipe(copy);
+  request.body = copy;
+  return async () => {
+    if (!copy.readableEnded) for await (const chunk of copy) void chunk;
+    return hash.digest('hex');
+  };
+}

@@ -1,0 +1,56 @@
+import { spawn } from 'node:child_process';
+import { ROOT } from './start-options.js';
+
+const STOP_WITHIN_MS = 10_000;
+const LOADER = '@swc-node/register/esm-register';
+const STOP_WITH_PARENT = new URL('./stop-with-parent.ts', import.meta.url).href;
+
+/** A TypeScript program of ours that runs as a child. */
+export interface Program {
+  readonly name: string;
+  /** Its exit code, once it has ended; null when a signal ended it. */
+  readonly ended: Promise<number | null>;
+  isRunning(): boolean;
+  /** Asks it to end (SIGTERM), and ends it after ten seconds. */
+  stop(): Promise<void>;
+}
+
+/**
+ * Starts a program; it ends by itself when this process dies, however that happens.
+ * @param path from the top of the checkout, e.g. api/worker.ts
+ * @param env on top of our own environment
+ */
+export function startProgram(name: string, path: string, env: Readonly<Record<string, string>>): Program {
+  const child = spawn(process.execPath, ['--import', LOADER, '--import', STOP_WITH_PARENT, path], {
+    cwd: ROOT,
+    env: { ...process.env, ...env },
+    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+    // A group of its own: Ctrl-C in the terminal reaches us alone, and we stop the children in order.
+    detached: process.platform !== 'win32',
+  });
+  let isRunning = true;
+  const ended = new Promise<number | null>((resolve, reject) => {
+    child.once('error', reject);
+    child.once('exit', (exitCode) => {
+      isRunning = false;
+      resolve(exitCode);
+    });
+  });
+  const stop = async () => {
+    if (!isRunning) return;
+    child.kill('SIGTERM');
+    const timer = setTimeout(() => child.kill('SIGKILL'), STOP_WITHIN_MS);
+    await ended;
+    clearTimeout(timer);
+  };
+  return { name, ended, isRunning: () => isRunning, stop };
+}
+
+/**
+ * Runs a program to its end.
+ * @throws Error when it ends with anything but 0
+ */
+export async function runProgram(program: Program): Promise<void> {
+  const exitCode = await program.ended;
+  if (exitCode !== 0) throw new Error(`${program.name} ended with exit code ${String(exitCode)}; its own words stand above.`);
+}

@@ -1,0 +1,27 @@
+import fastifyStatic from '@fastify/static';
+import type { FastifyInstance } from 'fastify';
+import { existsSync } from 'node:fs';
+import { mkdir } from 'node:fs/promises';
+import { resolve } from 'node:path';
+import type { Config } from './config.js';
+
+/** Folder that always points at the whole, current site. */
+export const currentSite = (config: Config): string => resolve(config.DATA_FOLDER, 'site', 'current');
+
+const NOT_BUILT = '<!doctype html><html lang="en"><title>Fairpull</title><p>The site is being built. Try again in a few seconds.</p></html>';
+
+/** Serves the built site at the same address as the API; what is not there gets the site's own 404 page. */
+export async function serveSite(fastify: FastifyInstance, config: Config): Promise<void> {
+  await mkdir(resolve(config.DATA_FOLDER, 'site'), { recursive: true });
+  await fastify.register(fastifyStatic, { root: resolve(config.DATA_FOLDER, 'site'), serve: false });
+  fastify.get('/*', { config: { rateLimit: false } }, async (request, reply) => {
+    const path = decodeURIComponent(request.url.split('?')[0] ?? '/');
+    if (path.startsWith('/v1/')) return reply.callNotFound();
+    const root = currentSite(config);
+    if (!existsSync(root)) return reply.status(503).header('Retry-After', '3').type('text/html').send(NOT_BUILT);
+    const file = path.endsWith('/') ? `${path}index.html` : path;
+    const found = existsSync(resolve(root, `.${file}`));
+    if (!found) return reply.status(404).sendFile('404.html', root);
+    return reply.header('Content-Security-Policy', "frame-ancestors 'none'").sendFile(file, root);
+  });
+}

@@ -1,0 +1,128 @@
+import { createTestApplication } from '../support/test-application.js';
+import type { TestApplication } from '../support/test-application.js';
+
+let t: TestApplication;
+beforeAll(async () => {
+  t = await createTestApplication();
+}, 60_000);
+afterAll(() => t.close());
+
+const PASSWORD = 'a long enough password';
+
+test('an invitation serves once, and only until it expires', async () => {
+  const admin = await t.caller(['admin']);
+  const invited = await admin.call('post', '/v1/invitations').send({ roles: ['tester'], note: 'for the bench' }).expect(201);
+  const accept = (email: string) => t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({ email, displayName: 'Ada', password: PASSWORD });
+  await accept('once@bench.example').expect(201);
+  expect((await accept('twice@bench.example').expect(410)).body.code).toBe('accounts/invitation-not-valid');
+  const late = await admin.call('post', '/v1/invitations').send({ roles: ['tester'], note: 'late' }).expect(201);
+  const before = t.clock.time;
+  t.clock.time = new Date(before.getTime() + 15 * 86_400_000);
+  await t.call('post', `/v1/invitations/${late.body.secret}/acceptance`).send({ email: 'late@bench.example', displayName: 'Late', password: PASSWORD }).expect(410);
+  t.clock.time = before;
+});
+
+test('a browser needs its CSRF token for a change, not for reading', async () => {
+  const { email } = await t.caller(['tester']);
+  const session = await t.call('post', '/v1/sessions').send({ email, password: PASSWORD }).expect(201);
+  const cookie = session.get('Set-Cookie') ?? [];
+  expect(cookie[0]).toMatch(/HttpOnly/);
+  expect(cookie[0]).toMatch(/SameSite=Lax/);
+  await t.call('get', '/v1/accounts/me').set('Cookie', cookie).expect(200);
+  const token = { name: 'x', scopes: ['tester'] };
+  expect((await t.call('post', '/v1/tokens').set('Cookie', cookie).send(token).expect(403)).body.code).toBe('access/csrf');
+  await t.call('post', '/v1/tokens').set('Cookie', cookie).set('X-CSRF-Token', 'x'.repeat(43)).send(token).expect(403);
+  await t.call('post', '/v1/tokens').set('Cookie', cookie).set('X-CSRF-Token', session.body.csrfToken).send(token).expect(201);
+  await t.call('delete', '/v1/sessions/current').set('Cookie', cookie).set('X-CSRF-Token', session.body.csrfToken).expect(204);
+  await t.call('get', '/v1/accounts/me').set('Cookie', cookie).expect(401);
+});
+
+test('unknown account and wrong password get the same answer, and failures back off', async () => {
+  const { email } = await t.caller(['tester']);
+  const wrong = (address: string) => t.call('post', '/v1/sessions').send({ email: address, password: 'not the password' });
+  const known = await wrong(email).expect(401);
+  const unknown = await wrong('nobody@bench.example').expect(401);
+  expect(known.body).toEqual(unknown.body);
+  for (let i = 0; i < 4; i++) await wrong(email).expect(401);
+  const blocked = await t.call('post', '/v1/sessions').send({ email, password: PASSWORD }).expect(429);
+  expect(Number(blocked.headers['retry-after'])).toBeGreaterThan(0);
+  t.clock.time = new Date(t.clock.time.getTime() + 3_000);
+  await t.call('post', '/v1/sessions').send({ email, password: PASSWORD }).expect(201);
+});
+
+test('a token does no more than its scopes, is shown once, and ends when revoked or expired', async () => {
+  const both = await t.caller(['tester', 'admin']);
+  const narrow = await both.call('post', '/v1/tokens').send({ name: 'bench', scopes: ['tester'], expiresInDays: 1 }).expect(201);
+  const asNarrow = () => t.call('get', '/v1/accounts').set('Authorization', `Bearer ${narrow.body.token}`);
+  await both.call('get', '/v1/accounts').expect(200);
+  await asNarrow().expect(403);
+  const listed = await both.call('get', '/v1/tokens').expect(200);
+  expect(JSON.stringify(listed.body)).not.toContain(narrow.body.token);
+  const tester = await t.caller(['tester']);
+  expect((await tester.call('post', '/v1/tokens').send({ name: 'more', scopes: ['admin'] }).expect(422)).body.code).toBe('accounts/scope-beyond-roles');
+  await tester.call('delete', `/v1/tokens/${narrow.body.id}`).expect(404);
+  const before = t.clock.time;
+  t.clock.time = new Date(before.getTime() + 2 * 86_400_000);
+  await asNarrow().expect(401);
+  t.clock.time = before;
+  await both.call('delete', `/v1/tokens/${narrow.body.id}`).expect(204);
+  await asNarrow().expect(401);
+});
+
+test('an account changes only with the ETag last seen; the last admin stays', async () => {
+  const admin = await t.caller(['admin']);
+  const tester = await t.caller(['tester']);
+  const path = `/v1/accounts/${tester.accountId}`;
+  await admin.call('patch', path).send({ isDisabled: true }).expect(428);
+  await admin.call('patch', path).set('If-Match', '"9"').send({ isDisabled: true }).expect(412);
+  const changed = await admin.call('patch', path).set('If-Match', '"1"').send({ isDisabled: true }).expect(200);
+  expect(changed.headers.etag).toBe('"2"');
+  await tester.call('get', '/v1/accounts/me').expect(401);
+  const all = await admin.call('get', '/v1/accounts').expect(200);
+  for (const other of all.body.items) {
+    if (other.id === admin.accountId || !other.roles.includes('admin')) continue;
+    await admin.call('patch', `/v1/accounts/${other.id}`).set('If-Match', `"${other.version}"`).send({ roles: ['tester'] }).expect(200);
+  }
+  const last = await admin.call('patch', `/v1/accounts/${admin.accountId}`).set('If-Match', '"1"').send({ roles: ['tester'] }).expect(409);
+  expect(last.body.code).toBe('accounts/last-admin');
+});
+
+test('unknown fields and malformed bodies are refused with all faults at once', async () => {
+  const bad = await t.call('post', '/v1/sessions').send({ email: 'no address', pass: 'x' }).expect(422);
+  expect(bad.headers['content-type']).toContain('application/problem+json');
+  expect(bad.body.errors.map((fault: { pointer: string }) => fault.pointer).sort()).toEqual(['/email', '/pass', '/password']);
+  const malformed = await t.call('post', '/v1/sessions').set('Content-Type', 'application/json').send('{"email":').expect(400);
+  expect(malformed.body.code).toBe('request/malformed');
+  await t.call('post', '/v1/sessions').set('Content-Type', 'application/xml').send('<a/>').expect(415);
+});
+
+test('the same Idempotency-Key replays the first answer, and refuses another body', async () => {
+  const admin = await t.caller(['admin']);
+  const invite = (note: string) => admin.call('post', '/v1/invitations').set('Idempotency-Key', 'one').send({ roles: ['tester'], note });
+  const first = await invite('a').expect(201);
+  const again = await invite('a').expect(201);
+  expect(again.body).toEqual(first.body);
+  expect(again.headers['idempotency-replayed']).toBe('true');
+  expect((await invite('b').expect(422)).body.code).toBe('request/key-reused');
+});
+
+test('who did what is on the audit trail, for admins', async () => {
+  const admin = await t.caller(['admin']);
+  const tester = await t.caller(['tester']);
+  await tester.call('get', '/v1/audit').expect(403);
+  await t.call('get', '/v1/audit').expect(401);
+  await admin.call('post', '/v1/invitations').send({ roles: ['editor'], note: 'seen' }).expect(201);
+  const page = await admin.call('get', '/v1/audit?limit=1').expect(200);
+  expect(page.body.items[0]).toMatchObject({ action: 'invitation.made', actorId: admin.accountId, after: { note: 'seen' } });
+  const next = await admin.call('get', `/v1/audit?limit=1&cursor=${page.body.nextCursor}`).expect(200);
+  expect(next.body.items[0].id).not.toBe(page.body.items[0].id);
+});
+
+test('the program says that it lives and can work, and describes itself', async () => {
+  await t.call('get', '/health/live').expect(200);
+  await t.call('get', '/health/ready').expect(200);
+  const described = await t.call('get', '/v1/openapi.json').expect(200);
+  expect(described.body.openapi).toBe('3.1.0');
+  expect(described.body.paths['/v1/sessions'].post.requestBody.content['application/json'].schema.required).toEqual(['email', 'password']);
+  expect((await t.call('get', '/v1/nowhere').expect(404)).body.code).toBe('request/not-found');
+});

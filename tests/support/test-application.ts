@@ -1,0 +1,81 @@
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import request from 'supertest';
+import type { Test } from 'supertest';
+import { AccountsModule } from '../../api/accounts/accounts.module.js';
+import { Invite } from '../../api/accounts/invite.js';
+import { readConfig } from '../../api/config.js';
+import { createApp } from '../../api/create-app.js';
+import { Clock } from '../../api/platform/clock/clock.js';
+import type { Role } from '../../api/platform/http/access.js';
+import { createTestDatabase } from './test-database.js';
+
+type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
+
+/** A clock that a test sets. */
+export class SetClock extends Clock {
+  constructor(public time: Date = new Date('2026-03-15T12:00:00Z')) {
+    super();
+  }
+
+  override now(): Date {
+    return new Date(this.time);
+  }
+}
+
+/** Somebody who calls the API with a bearer token. */
+export interface Caller {
+  readonly accountId: string;
+  readonly token: string;
+  readonly email: string;
+  call(method: Method, path: string): Test;
+}
+
+export interface TestApplication {
+  readonly app: NestFastifyApplication;
+  readonly clock: SetClock;
+  readonly databaseUrl: string;
+  readonly dataFolder: string;
+  /** A call without credentials. */
+  call(method: Method, path: string): Test;
+  /** A new account with these roles and a token for all of them. */
+  caller(roles: readonly Role[], displayName?: string): Promise<Caller>;
+  close(): Promise<void>;
+}
+
+const PASSWORD = 'a long enough password';
+
+/** The real application on a database of its own; nothing of it is replaced but the clock. */
+export async function createTestApplication(env: Record<string, string> = {}): Promise<TestApplication> {
+  const database = await createTestDatabase();
+  const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-test-'));
+  const clock = new SetClock();
+  const config = readConfig({ DATABASE_URL: database.url, DATA_FOLDER: dataFolder, LOG_LEVEL: 'error', REQUESTS_PER_MINUTE: '1000000', ...env });
+  const app = await createApp({ config, clock });
+  const call = (method: Method, path: string) => request(app.getHttpServer())[method](path);
+  let made = 0;
+
+  const caller = async (roles: readonly Role[], displayName?: string): Promise<Caller> => {
+    made += 1;
+    const email = `person-${made}@bench.example`;
+    const { secret } = await app.select(AccountsModule).get(Invite).run(null, { roles: [...roles], note: 'test' });
+    const account = await call('post', `/v1/invitations/${secret}/acceptance`).send({ email, displayName: displayName ?? `Person ${made}`, password: PASSWORD }).expect(201);
+    const session = await call('post', '/v1/sessions').send({ email, password: PASSWORD }).expect(201);
+    const issued = await call('post', '/v1/tokens')
+      .set('Cookie', session.get('Set-Cookie') ?? [])
+      .set('X-CSRF-Token', session.body.csrfToken)
+      .send({ name: 'test', scopes: roles, expiresInDays: 366 })
+      .expect(201);
+    const token = issued.body.token as string;
+    return { accountId: account.body.id, token, email, call: (method, path) => call(method, path).set('Authorization', `Bearer ${token}`) };
+  };
+
+  const close = async (): Promise<void> => {
+    await app.close();
+    await database.drop();
+    await rm(dataFolder, { recursive: true, force: true });
+  };
+  return { app, clock, databaseUrl: database.url, dataFolder, call, caller, close };
+}

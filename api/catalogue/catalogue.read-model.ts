@@ -1,0 +1,97 @@
+import { Injectable } from '@nestjs/common';
+import { Database } from '../platform/database/database.js';
+import type { VariantName } from '../public-api/release-documents.schemas.js';
+import { isBlindCode, normaliseBlindCode } from './blind-code.js';
+import type { ClaimBasis, ClaimedQuantity } from './claim.js';
+import type { SpoolSource } from './spool.js';
+import { toVariantName } from './variant-name.js';
+
+const WITH_NAMES = { line: { include: { maker: true } }, claims: true } as const;
+
+/** What submissions, editions and releases may know of the catalogue. Dates are ISO 8601 texts, values exact decimals in SI. */
+@Injectable()
+export class CatalogueReadModel {
+  constructor(private readonly database: Database) {}
+
+  /** Whether a blind code cannot be right: its check character does not fit. */
+  isMistyped(code: string): boolean {
+    return !isBlindCode(normaliseBlindCode(code));
+  }
+
+  /** The spool behind a blind code with the variant it is, for the checks; never shown to a tester. */
+  async spoolByCode(code: string) {
+    const row = await this.database.client.spool.findUnique({
+      where: { blindCode: normaliseBlindCode(code) },
+      include: { variant: { include: { line: true, claims: true } } },
+    });
+    if (!row) return null;
+    const { id, slug, line, claims } = row.variant;
+    return {
+      id: row.id,
+      blindCode: row.blindCode,
+      variant: {
+        id,
+        slug,
+        material: line.material,
+        densityGPerCm3: line.densityGPerCm3.toNumber(),
+        makerId: line.makerId,
+        claims: claims.map(({ quantity, valueSi }) => ({ quantity, valueSi: valueSi.toFixed() })),
+      },
+    };
+  }
+
+  /** A variant by its slug; null when there is none. */
+  async variantBySlug(slug: string) {
+    const row = await this.database.client.variant.findUnique({ where: { slug }, include: WITH_NAMES });
+    return row && { id: row.id, makerId: row.line.makerId, densityGPerCm3: row.line.densityGPerCm3.toNumber(), name: toVariantName(row) };
+  }
+
+  /** Names of variants by id. */
+  async variantNames(variantIds: readonly string[]): Promise<Map<string, VariantName>> {
+    const rows = await this.database.client.variant.findMany({ where: { id: { in: [...variantIds] } }, include: WITH_NAMES });
+    return new Map(rows.map((row) => [row.id, toVariantName(row)]));
+  }
+
+  /** Claims of variants, by variant and quantity. */
+  async claimsOf(variantIds: readonly string[]) {
+    const rows = await this.database.client.claim.findMany({
+      where: { variantId: { in: [...variantIds] } },
+      orderBy: [{ variantId: 'asc' }, { quantity: 'asc' }],
+    });
+    return rows.map((row) => ({
+      variantId: row.variantId,
+      quantity: row.quantity as ClaimedQuantity,
+      basis: row.basis as ClaimBasis,
+      printed: { text: row.printedText, unit: row.printedUnit },
+      valueSi: row.valueSi.toFixed(),
+      seenOn: row.seenOn.toISOString().slice(0, 10),
+      source: row.source,
+    }));
+  }
+
+  /** Spools that are, as is known now, of these variants, by blind code, each with its re-identifications, oldest first. */
+  async spoolsOf(variantIds: readonly string[]) {
+    const rows = await this.database.client.spool.findMany({
+      where: { variantId: { in: [...variantIds] } },
+      orderBy: { blindCode: 'asc' },
+      include: { reidentifications: { orderBy: [{ at: 'asc' }, { id: 'asc' }] } },
+    });
+    return rows.map((row) => ({
+      id: row.id,
+      blindCode: row.blindCode,
+      variantId: row.variantId,
+      source: row.source as SpoolSource,
+      obtainedOn: row.obtainedOn.toISOString().slice(0, 10),
+      place: row.place,
+      lot: row.lot,
+      lengthM: row.lengthM?.toFixed() ?? null,
+      reidentifications: row.reidentifications.map(({ fromVariantId, toVariantId, reason, byId, at }) => ({
+        fromVariantId,
+        toVariantId,
+        reason,
+        byId,
+        at: at.toISOString(),
+      })),
+    }));
+  }
+}

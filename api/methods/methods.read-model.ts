@@ -1,0 +1,67 @@
+import { Injectable } from '@nestjs/common';
+import { Database } from '../platform/database/database.js';
+import type { MethodVersionModel } from '../platform/database/generated/models.js';
+import { lastDay, toDateText } from './method-version.js';
+import { methodLimitsSchema, methodParametersSchema, methodWordingSchema } from './methods.schemas.js';
+import type { MethodResponse, MethodVersion } from './methods.schemas.js';
+
+const WITH_VERSIONS = { versions: { orderBy: { number: 'asc' } } } as const;
+
+interface MethodRow {
+  readonly slug: string;
+  readonly name: string;
+  readonly versions: readonly MethodVersionModel[];
+}
+
+/** Methods and their versions, as screens, submissions and releases see them. */
+@Injectable()
+export class MethodsReadModel {
+  constructor(private readonly database: Database) {}
+
+  /** One version of a method by its slug and number; null when there is none. */
+  async version(slug: string, number: number): Promise<MethodVersion | null> {
+    const method = await this.database.client.method.findUnique({ where: { slug }, include: WITH_VERSIONS });
+    return (method && toVersions(method).find((version) => version.number === number)) ?? null;
+  }
+
+  /** Versions by their ids; an unknown id has none. */
+  async versionsById(ids: readonly string[]): Promise<Map<string, MethodVersion>> {
+    const where = { versions: { some: { id: { in: [...ids] } } } };
+    const methods = await this.database.client.method.findMany({ where, include: WITH_VERSIONS });
+    const found = methods.flatMap(toVersions).filter((version) => ids.includes(version.id));
+    return new Map(found.map((version) => [version.id, version]));
+  }
+
+  /** Every method with the dates of its versions, by slug. */
+  async all(): Promise<MethodResponse[]> {
+    const methods = await this.database.client.method.findMany({ orderBy: { slug: 'asc' }, include: WITH_VERSIONS });
+    return methods.map(toMethod);
+  }
+
+  /** One method with the dates of its versions; null when there is none. */
+  async bySlug(slug: string): Promise<MethodResponse | null> {
+    const method = await this.database.client.method.findUnique({ where: { slug }, include: WITH_VERSIONS });
+    return method && toMethod(method);
+  }
+}
+
+const toMethod = (method: MethodRow): MethodResponse => ({
+  slug: method.slug,
+  name: method.name,
+  versions: toVersions(method).map(({ number, effectiveFrom, effectiveUntil }) => ({ number, effectiveFrom, effectiveUntil })),
+});
+
+function toVersions({ slug, name, versions }: MethodRow): MethodVersion[] {
+  return versions.map((row, index) => ({
+    id: row.id,
+    slug,
+    name,
+    number: row.number,
+    effectiveFrom: toDateText(row.effectiveFrom),
+    effectiveUntil: lastDay(row.effectiveUntil, versions[index + 1]?.effectiveFrom ?? null),
+    limits: methodLimitsSchema.parse(row.limits),
+    parameters: methodParametersSchema.parse(row.parameters),
+    wording: methodWordingSchema.parse(row.wording),
+    isComparableWithPrevious: row.isComparableWithPrevious,
+  }));
+}

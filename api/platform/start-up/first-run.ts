@@ -53,6 +53,6 @@ export async function removeHalfDemo(databaseUrl: string, dataFolder: string): P
   } finally {
     await client.end();
   }
-  await rm(join(dataFolder, 'files'), { recursive: true, force: true });
+  for (const name of ['files', 'site']) await rm(join(dataFolder, name), { recursive: true, force: true });
   await rm(join(dataFolder, LOADING_MARK));
 }

@@ -22,6 +22,23 @@ export async function waitUntilReady(server: Program, url: string): Promise<bool
   return false;
 }
 
+const BUILT_WITHIN_MS = 180_000;
+const SERVICE_UNAVAILABLE = 503;
+
+/** Waits until the front page is there; false when it is still being built after three minutes. */
+export async function waitUntilSiteIsBuilt(url: string): Promise<boolean> {
+  const giveUpAt = Date.now() + BUILT_WITHIN_MS;
+  while (Date.now() < giveUpAt) {
+    const status = await fetch(`${url}/`).then(
+      (response) => response.status,
+      () => SERVICE_UNAVAILABLE,
+    );
+    if (status !== SERVICE_UNAVAILABLE) return true;
+    await pause(ASK_AGAIN_MS);
+  }
+  return false;
+}
+
 /** Empty when ready, else what came instead. */
 async function ask(url: string): Promise<string> {
   try {

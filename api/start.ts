@@ -1,0 +1,114 @@
+/**
+ * `npm start`: everything that the program needs, in one command, on a machine with nothing prepared.
+ * Database → migrations → signing key → server and worker → on the first run the demo, or with `--empty` an invitation.
+ */
+import { demoAccounts } from '../prisma/seed/demo-accounts.js';
+import { applyMigrations } from './platform/migrations/apply-migrations.js';
+import { ClosingList } from './platform/start-up/closing-list.js';
+import { onEnd } from './platform/start-up/end-signals.js';
+import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from './platform/start-up/first-run.js';
+import { launchServer, withAddresses } from './platform/start-up/launch-server.js';
+import type { RunningServer } from './platform/start-up/launch-server.js';
+import { openDatabase } from './platform/start-up/open-database.js';
+import { runProgram, startProgram } from './platform/start-up/program.js';
+import type { Program } from './platform/start-up/program.js';
+import { say, step } from './platform/start-up/progress.js';
+import { ensureSigningKey } from './platform/start-up/signing-key.js';
+import { readStartOptions } from './platform/start-up/start-options.js';
+import type { StartOptions } from './platform/start-up/start-options.js';
+import { waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
+
+type Environment = Readonly<Record<string, string>>;
+
+const closing = new ClosingList();
+let isEnding = false;
+
+async function end(exitCode: number): Promise<never> {
+  isEnding = true;
+  await closing.closeAll();
+  process.exit(exitCode);
+}
+
+async function start(options: StartOptions): Promise<void> {
+  const databaseUrl = await openDatabase(options, closing);
+  await prepareDatabase(options, databaseUrl);
+  await ensureSigningKey(options.dataFolder);
+
+  const contents = await readContents(
+    databaseUrl,
+    demoAccounts.map(({ email }) => email),
+  );
+  const isFirstRun = contents.isUnused;
+  const isDemo = contents.isDemo || (isFirstRun && options.wantsDemo);
+  const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo) };
+
+  const server = await step('Starting the server', () => launchServer(options, env, closing));
+  const worker = startProgram('The worker', 'api/worker.ts', withAddresses(env, server.url));
+  closing.add(() => worker.stop());
+  endWith(server.program, worker);
+
+  if (isFirstRun && isDemo) await loadDemo(options, env, server);
+  const isBuilt = await step('Building the site', () => waitUntilSiteIsBuilt(server.url));
+  if (!isBuilt) say('The site is still being built; its pages appear when that is done.');
+  say(welcome(server.url, isDemo));
+  if (isFirstRun && !isDemo) await inviteFirstAdmin(env, server);
+}
+
+async function prepareDatabase(options: StartOptions, databaseUrl: string): Promise<void> {
+  if (wasDemoCutOff(options.dataFolder)) {
+    if (options.databaseUrl !== undefined) {
+      throw new Error(
+        `Loading the demo was cut off, and the database that DATABASE_URL names holds half of it. Empty that database and ${options.dataFolder}, then start again.`,
+      );
+    }
+    say('Loading the demo was cut off last time; it begins anew.');
+    await removeHalfDemo(databaseUrl, options.dataFolder);
+  }
+  await step('Bringing the database up to date', () => applyMigrations(databaseUrl));
+}
+
+/** When the server or the worker ends by itself, the rest ends too: half a program helps nobody. */
+function endWith(...programs: readonly Program[]): void {
+  for (const program of programs) {
+    void program.ended.then((exitCode) => {
+      if (isEnding) return;
+      console.error(`${program.name} ended by itself (exit code ${String(exitCode)}); stopping the rest.`);
+      return end(1);
+    });
+  }
+}
+
+async function loadDemo(options: StartOptions, env: Environment, server: RunningServer): Promise<void> {
+  say(`The site is there already: ${server.url}/ — loading the demo into it, once:`);
+  await loadWithMark(options.dataFolder, async () => {
+    const loader = startProgram('The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url));
+    closing.add(() => loader.stop());
+    await runProgram(loader);
+  });
+}
+
+async function inviteFirstAdmin(env: Environment, server: RunningServer): Promise<void> {
+  say('The first admin makes an account at this address; it works once:');
+  await runProgram(startProgram('The invitation', 'api/invite-first-admin.ts', withAddresses(env, server.url)));
+}
+
+function welcome(url: string, isDemo: boolean): string {
+  const lines = ['', 'Fairpull is ready. Ctrl-C stops it.', '', `  site  ${url}/`, `  desk  ${url}/desk/`, `  API   ${url}/docs`, ''];
+  if (!isDemo) return lines.join('\n');
+  const width = Math.max(...demoAccounts.map(({ email }) => email.length));
+  const accounts = demoAccounts.map(({ email, password, roles }) => `  ${email.padEnd(width)}  ${password}  ${roles.join(', ')}`);
+  return [...lines, 'Everything in the demo is invented. Its accounts (e-mail, password, roles):', ...accounts, ''].join('\n');
+}
+
+onEnd((reason) => {
+  say(`\nStopping (${reason}) …`);
+  void end(0);
+});
+try {
+  await start(readStartOptions(process.argv.slice(2), process.env));
+} catch (error) {
+  if (!isEnding) {
+    console.error(`\nFairpull could not start. ${(error as Error).message}\n`);
+    await end(1);
+  }
+}

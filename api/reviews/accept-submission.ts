@@ -1,0 +1,47 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { OpenReview } from './open-review.js';
+import { requireAnswers, requireSettable } from './review.js';
+import type { Resolution, SettingAside } from './review.js';
+import { ReviewsStore } from './reviews.store.js';
+
+export interface Acceptance {
+  readonly reason: string | null;
+  readonly setAside: readonly SettingAside[];
+  readonly resolutions: readonly Resolution[];
+}
+
+/** Lets a submission count: held findings answered in words, single specimens set aside with a reason. */
+@Injectable()
+export class AcceptSubmission {
+  constructor(
+    private readonly openReview: OpenReview,
+    private readonly store: ReviewsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(actor: Actor, reference: string, version: number, { reason, setAside, resolutions }: Acceptance): Promise<void> {
+    await this.database.transaction(async (tx) => {
+      const submission = await this.openReview.run(tx, actor, reference, version, 'submitted');
+      requireAnswers(submission.findings, resolutions);
+      requireSettable(submission.specimens, setAside);
+      await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'accepted', reason, at: this.clock.now() }, setAside);
+      await this.store.answerFindings(tx, resolutions);
+      const after = await this.store.moveTo(tx, submission.id, 'accepted');
+      const before = { state: submission.state, version: submission.version };
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'submission.accepted',
+        objectType: 'submission',
+        objectId: reference,
+        before,
+        after: { ...after, revision: submission.revision, setAside, resolutions },
+      });
+    });
+  }
+}

@@ -1,0 +1,33 @@
+import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
+import { z } from 'zod';
+import type { Actor } from '../platform/http/access.js';
+import { CurrentActor } from '../platform/http/access.js';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { AnswerQuery } from './answer-query.js';
+import { QueriesReadModel } from './queries.read-model.js';
+import { answerRequest, queriesQuery, queriesResponse, queryParameter, queryResponse } from './reviews.schemas.js';
+
+@Controller('v1/queries')
+export class QueriesController {
+  constructor(
+    private readonly queries: QueriesReadModel,
+    private readonly answerQuery: AnswerQuery,
+  ) {}
+
+  @Get()
+  @Endpoint({ summary: 'Lists the questions on your own submissions, newest first.', allow: ['tester'], answer: queriesResponse })
+  list(@CurrentActor() actor: Actor, @Query({ schema: queriesQuery }) { cursor }: z.infer<typeof queriesQuery>) {
+    return this.queries.ofTester(actor.accountId, cursor);
+  }
+
+  @Post(':id/answer')
+  @Endpoint({ summary: 'Answers a question on an own submission, once.', allow: ['tester'], status: 201, answer: queryResponse })
+  async answer(
+    @CurrentActor() actor: Actor,
+    @Param('id', { schema: queryParameter }) id: string,
+    @Body({ schema: answerRequest }) { answer }: z.infer<typeof answerRequest>,
+  ) {
+    await this.answerQuery.run(actor, id, answer);
+    return this.queries.one(id);
+  }
+}

@@ -1,0 +1,46 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { OpenReview } from './open-review.js';
+import { requireBlindQuestion } from './review.js';
+import { ReviewsStore } from './reviews.store.js';
+
+export interface Return {
+  readonly reason: string | null;
+  readonly query: { readonly specimens: readonly number[]; readonly question: string };
+}
+
+/** Sends a submission back to its tester with a written question. */
+@Injectable()
+export class ReturnSubmission {
+  constructor(
+    private readonly openReview: OpenReview,
+    private readonly store: ReviewsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(actor: Actor, reference: string, version: number, { reason, query }: Return): Promise<void> {
+    const at = this.clock.now();
+    await this.database.transaction(async (tx) => {
+      const submission = await this.openReview.run(tx, actor, reference, version, 'submitted');
+      requireBlindQuestion(query, submission.specimens);
+      const { id: submissionId, revision } = submission;
+      await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'returned', reason: reason ?? query.question, at });
+      await this.store.askQuery(tx, { submissionId, revision, askedById: actor.accountId, askedAt: at, specimens: [...query.specimens], question: query.question });
+      const after = await this.store.moveTo(tx, submissionId, 'returned');
+      const before = { state: submission.state, version: submission.version };
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'submission.returned',
+        objectType: 'submission',
+        objectId: reference,
+        before,
+        after: { ...after, revision, query },
+      });
+    });
+  }
+}

@@ -1,0 +1,24 @@
+import { declareProblems } from '../platform/errors/problem.js';
+
+export const reviewProblems = declareProblems({
+  'reviews/own-submission': {
+    status: 403,
+    title: 'Nobody reviews their own submission',
+    explains: 'A second person decides: another reviewer accepts, returns or refuses it, and another editor withdraws it.',
+  },
+  'reviews/declared-interest': {
+    status: 403,
+    title: 'You declared an interest in the maker of this spool',
+    explains: 'Somebody without a tie to the maker decides on this submission.',
+  },
+  'reviews/wrong-state': {
+    status: 409,
+    title: 'The submission is not in a state for this decision',
+    explains: 'Only a submitted one is accepted, returned or refused; only an accepted one is withdrawn. Read it again.',
+  },
+  'reviews/query-answered': {
+    status: 409,
+    title: 'The query is answered already',
+    explains: 'An answer is given once and stands. Hand the submission in again, with what you corrected.',
+  },
+});

@@ -1,0 +1,28 @@
+/**
+ * Reviews: the decision of a second person on what a tester handed in, and the questions that go back.
+ * States moved: submitted → accepted | returned | refused; accepted → withdrawn.
+ * Reviewers decide, never on their own submission nor with an interest in the maker; editors withdraw, under the same two rules.
+ * Testers answer the questions on their own submissions.
+ * Reviews, specimens set aside and withdrawals are append-only; a finding is answered once.
+ */
+import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { SubmissionsModule } from '../submissions/submissions.module.js';
+import { AcceptSubmission } from './accept-submission.js';
+import { AnswerQuery } from './answer-query.js';
+import { OpenReview } from './open-review.js';
+import { QueriesController } from './queries.controller.js';
+import { QueriesReadModel } from './queries.read-model.js';
+import { RefuseSubmission } from './refuse-submission.js';
+import { ReturnSubmission } from './return-submission.js';
+import { ReviewsController } from './reviews.controller.js';
+import { ReviewsStore } from './reviews.store.js';
+import { WithdrawSubmission } from './withdraw-submission.js';
+
+@Module({
+  imports: [AccountsModule, CatalogueModule, SubmissionsModule],
+  controllers: [ReviewsController, QueriesController],
+  providers: [OpenReview, AcceptSubmission, ReturnSubmission, RefuseSubmission, WithdrawSubmission, AnswerQuery, ReviewsStore, QueriesReadModel],
+})
+export class ReviewsModule {}

@@ -1,0 +1,67 @@
+import { Injectable } from '@nestjs/common';
+import type { Transaction } from '../platform/database/database.js';
+import type { Decision, Resolution, SettingAside, SubmissionUnderReview } from './review.js';
+
+interface NewReview {
+  readonly reviewerId: string;
+  readonly decision: Decision;
+  readonly reason: string | null;
+  readonly at: Date;
+}
+
+/** The only writer of reviews, queries and withdrawals, and of what a decision moves: a submission's state and the answers to its findings. */
+@Injectable()
+export class ReviewsStore {
+  /** Locks the submission's row and reads its current revision; null when there is none with this reference, or only a draft. */
+  async lock(tx: Transaction, reference: string): Promise<SubmissionUnderReview | null> {
+    const locked = await tx.$queryRaw<{ id: string }[]>`SELECT "id"::text FROM "submission" WHERE "reference" = ${reference} AND "state" <> 'draft' FOR UPDATE`;
+    const id = locked[0]?.id;
+    if (id === undefined) return null;
+    const submission = await tx.submission.findUniqueOrThrow({ where: { id }, include: { spool: { select: { blindCode: true } } } });
+    const revision = await tx.submissionRevision.findUniqueOrThrow({
+      where: { submissionId_number: { submissionId: id, number: submission.revision } },
+      select: {
+        id: true,
+        specimens: { select: { id: true, number: true, validity: true }, orderBy: { number: 'asc' } },
+        findings: { select: { id: true, code: true, severity: true }, orderBy: { id: 'asc' } },
+      },
+    });
+    const { state, version, testerId, spool } = submission;
+    const { id: revisionId, specimens, findings } = revision;
+    return { id, reference, state, revision: submission.revision, version, testerId, spoolCode: spool.blindCode, revisionId, specimens, findings };
+  }
+
+  async addReview(tx: Transaction, { revisionId, specimens }: SubmissionUnderReview, review: NewReview, setAside: readonly SettingAside[] = []): Promise<void> {
+    const { id: reviewId } = await tx.review.create({ data: { revisionId, ...review } });
+    const ids = new Map(specimens.map((specimen) => [specimen.number, specimen.id]));
+    await tx.setAside.createMany({ data: setAside.map(({ specimen, reason }) => ({ specimenId: ids.get(specimen) ?? '', reviewId, reason })) });
+  }
+
+  async answerFindings(tx: Transaction, resolutions: readonly Resolution[]): Promise<void> {
+    for (const { finding, words } of resolutions) await tx.finding.update({ where: { id: finding }, data: { resolution: words } });
+  }
+
+  async askQuery(tx: Transaction, query: { submissionId: string; revision: number; askedById: string; askedAt: Date; specimens: number[]; question: string }): Promise<void> {
+    await tx.query.create({ data: query });
+  }
+
+  moveTo(tx: Transaction, id: string, state: Decision | 'withdrawn') {
+    return tx.submission.update({ where: { id }, data: { state, version: { increment: 1 } }, select: { state: true, version: true } });
+  }
+
+  async addWithdrawal(tx: Transaction, withdrawal: { submissionId: string; byId: string; reason: string; at: Date }): Promise<void> {
+    await tx.withdrawal.create({ data: withdrawal });
+  }
+
+  /** Locks a query of one tester's own submissions. */
+  async lockOwnQuery(tx: Transaction, id: string, testerId: string) {
+    const rows = await tx.$queryRaw<{ reference: string; answeredAt: Date | null }[]>`
+      SELECT s."reference", q."answered_at" AS "answeredAt" FROM "query" q JOIN "submission" s ON s."id" = q."submission_id"
+      WHERE q."id" = ${id}::uuid AND s."tester_id" = ${testerId}::uuid FOR UPDATE OF q`;
+    return rows[0] ?? null;
+  }
+
+  answerQuery(tx: Transaction, id: string, answer: string, answeredAt: Date) {
+    return tx.query.update({ where: { id }, data: { answer, answeredAt } });
+  }
+}

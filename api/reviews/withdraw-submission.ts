@@ -1,0 +1,36 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { OpenReview } from './open-review.js';
+import { ReviewsStore } from './reviews.store.js';
+
+/** Takes an accepted submission out of the results from now on; it stays on record. */
+@Injectable()
+export class WithdrawSubmission {
+  constructor(
+    private readonly openReview: OpenReview,
+    private readonly store: ReviewsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(actor: Actor, reference: string, version: number, reason: string): Promise<void> {
+    await this.database.transaction(async (tx) => {
+      const submission = await this.openReview.run(tx, actor, reference, version, 'accepted');
+      await this.store.addWithdrawal(tx, { submissionId: submission.id, byId: actor.accountId, reason, at: this.clock.now() });
+      const after = await this.store.moveTo(tx, submission.id, 'withdrawn');
+      const before = { state: submission.state, version: submission.version };
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'submission.withdrawn',
+        objectType: 'submission',
+        objectId: reference,
+        before,
+        after: { ...after, revision: submission.revision, reason },
+      });
+    });
+  }
+}

@@ -49,8 +49,8 @@ export function fiellerInterval(
   const [low, high] = [Math.min(...limits), Math.max(...limits)];
   if (!Number.isFinite(low) || !Number.isFinite(high)) {
     throw new MeasurementError(
-      'figures/zero-denominator',
-      'fiellerInterval: the denominator is too near 0 for its spread. Check its readings.',
+      'measurement/not-a-number',
+      'fiellerInterval: the squares of the readings leave the number range. Give the readings in a larger unit.',
     );
   }
   return leading > 0 ? { ...common, kind: 'bounded', low, high } : { ...common, kind: 'exclusive', upTo: low, from: high };

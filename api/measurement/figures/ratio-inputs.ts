@@ -35,13 +35,13 @@ export function ratioInputs(
   atRatio?: number,
 ): RatioInputs {
   const [top, bottom] = [sampleSummary(numerator, 'numerator'), sampleSummary(denominator, 'denominator')];
-  if (bottom.mean === 0) {
+  const ratio = top.mean / bottom.mean;
+  if (!Number.isFinite(ratio)) {
     throw new MeasurementError(
       'figures/zero-denominator',
-      'ratioInputs: the mean of the denominator is 0, expected another value. Leave the ratio out.',
+      `ratioInputs: the mean of the denominator is ${bottom.mean}, expected a value that can be divided by. Leave the ratio out.`,
     );
   }
-  const ratio = top.mean / bottom.mean;
   const bothDegrees = top.n + bottom.n - 2;
   const pooled = ((top.n - 1) * top.sd ** 2 + (bottom.n - 1) * bottom.sd ** 2) / bothDegrees;
   const varianceA = (variance === 'pooled' ? pooled : top.sd ** 2) / top.n;

@@ -1,0 +1,167 @@
+import { execFileSync } from 'node:child_process';
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { dirname, join, resolve } from 'node:path';
+
+/** One import that the named rule must refuse, and one beside it that it must let pass. */
+interface Case {
+  readonly rule: string;
+  readonly from: string;
+  readonly unlawful: string;
+  readonly lawful: string;
+}
+
+const CASES: readonly Case[] = [
+  {
+    rule: 'measurement-stands-alone',
+    from: 'api/measurement/summary/a.ts',
+    unlawful: 'api/checks/check.ts',
+    lawful: 'api/measurement/errors.ts',
+  },
+  { rule: 'measurement-stands-alone', from: 'api/measurement/summary/b.ts', unlawful: 'node:fs', lawful: 'decimal.js' },
+  { rule: 'measurement-stands-alone', from: 'api/measurement/summary/c.ts', unlawful: '@nestjs/common', lawful: 'decimal.js' },
+  {
+    rule: 'tables-behind-stores-and-read-models',
+    from: 'api/editions/open-edition.ts',
+    unlawful: '@prisma/client',
+    lawful: 'api/editions/editions.store.ts',
+  },
+  {
+    rule: 'tables-behind-stores-and-read-models',
+    from: 'api/editions/close-edition.ts',
+    unlawful: 'api/platform/database/generated/client.ts',
+    lawful: 'api/platform/database/database.ts',
+  },
+  {
+    rule: 'stories-know-no-caller',
+    from: 'api/editions/publish-edition.ts',
+    unlawful: 'api/editions/editions.controller.ts',
+    lawful: 'api/editions/editions.store.ts',
+  },
+  {
+    rule: 'stories-know-no-caller',
+    from: 'api/editions/edition.ts',
+    unlawful: 'api/editions/compute-standings.job.ts',
+    lawful: 'api/measurement/errors.ts',
+  },
+  {
+    rule: 'features-meet-at-read-models',
+    from: 'api/reviews/accept-submission.ts',
+    unlawful: 'api/submissions/submissions.store.ts',
+    lawful: 'api/submissions/submissions.read-model.ts',
+  },
+  {
+    rule: 'features-meet-at-read-models',
+    from: 'api/reviews/refuse-submission.ts',
+    unlawful: 'api/audit/audit.schemas.ts',
+    lawful: 'api/audit/audit-trail.store.ts',
+  },
+  {
+    rule: 'modules-wire-modules',
+    from: 'api/reviews/reviews.module.ts',
+    unlawful: 'api/submissions/submissions.store.ts',
+    lawful: 'api/submissions/submissions.module.ts',
+  },
+  {
+    rule: 'public-pages-read-releases-only',
+    from: 'api/public-api/standings.controller.ts',
+    unlawful: 'api/editions/editions.read-model.ts',
+    lawful: 'api/releases/releases.read-model.ts',
+  },
+  {
+    rule: 'platform-knows-no-feature',
+    from: 'api/platform/http/guard.ts',
+    unlawful: 'api/editions/editions.read-model.ts',
+    lawful: 'api/audit/audit-trail.store.ts',
+  },
+  {
+    rule: 'site-speaks-http',
+    from: 'site/src/release/load-release.ts',
+    unlawful: 'api/releases/releases.read-model.ts',
+    lawful: 'api/public-api/release-documents.schemas.ts',
+  },
+  {
+    rule: 'site-speaks-http',
+    from: 'site/src/charts/intervals.ts',
+    unlawful: 'api/measurement/errors.ts',
+    lawful: 'site/src/format/number.ts',
+  },
+  { rule: 'site-computes-nothing', from: 'site/src/charts/density.ts', unlawful: 'decimal.js', lawful: 'site/src/format/number.ts' },
+  { rule: 'program-knows-no-test', from: 'api/clock.ts', unlawful: 'tests/support/fake-clock.ts', lawful: 'api/config.ts' },
+  { rule: 'program-needs-no-development-package', from: 'api/create-app.ts', unlawful: 'jest', lawful: '@nestjs/common' },
+  { rule: 'no-cycle', from: 'api/editions/category.ts', unlawful: 'api/editions/cycle.ts', lawful: 'api/measurement/errors.ts' },
+  {
+    rule: 'names-say-what',
+    from: 'api/editions/ranks.ts',
+    unlawful: 'api/editions/editions.service.ts',
+    lawful: 'api/editions/editions.store.ts',
+  },
+  {
+    rule: 'names-say-what',
+    from: 'api/editions/ties.ts',
+    unlawful: 'api/editions/utils/round.ts',
+    lawful: 'api/editions/editions.store.ts',
+  },
+  { rule: 'imports-lead-somewhere', from: 'api/editions/scores.ts', unlawful: './nowhere.js', lawful: 'api/measurement/errors.ts' },
+];
+
+const CONFIG = resolve('.config/dependency-cruiser.cjs');
+const PACKAGES = ['@nestjs/common', '@prisma/client', 'decimal.js', 'jest'];
+let tree: string;
+let refused: Set<string>;
+
+const isPath = (target: string) => /^(api|site|tests)\//.test(target);
+
+/** A file that imports each target; targets inside the tree are made too. */
+function write(from: string, targets: readonly string[]): void {
+  const up = '../'.repeat(from.split('/').length - 1);
+  const specifiers = targets.map((target) => (isPath(target) ? `${up}${target.replace(/\.ts$/, '.js')}` : target));
+  const file = join(tree, from);
+  mkdirSync(dirname(file), { recursive: true });
+  writeFileSync(file, `${specifiers.map((specifier) => `import '${specifier}';`).join('\n')}\nexport {};\n`);
+}
+
+beforeAll(() => {
+  tree = mkdtempSync(join(tmpdir(), 'fairpull-imports-'));
+  for (const name of PACKAGES) {
+    mkdirSync(join(tree, 'node_modules', name), { recursive: true });
+    writeFileSync(join(tree, 'node_modules', name, 'package.json'), JSON.stringify({ name, version: '1.0.0', main: 'index.js' }));
+    writeFileSync(join(tree, 'node_modules', name, 'index.js'), '');
+  }
+  const asVersions = (names: readonly string[]) => Object.fromEntries(names.map((name) => [name, '1.0.0']));
+  const manifest = { name: 'tree', type: 'module', dependencies: asVersions(PACKAGES.slice(0, -1)), devDependencies: asVersions(['jest']) };
+  writeFileSync(join(tree, 'package.json'), JSON.stringify(manifest));
+  for (const target of new Set(CASES.flatMap(({ unlawful, lawful }) => [unlawful, lawful]).filter(isPath))) write(target, []);
+  for (const { from, unlawful, lawful } of CASES) write(from, [unlawful, lawful]);
+  write('api/editions/cycle.ts', ['api/editions/category.ts']);
+  refused = cruise();
+});
+
+afterAll(() => {
+  rmSync(tree, { recursive: true });
+});
+
+/** Every refusal as "rule: from → to". */
+function cruise(): Set<string> {
+  const program = resolve('node_modules/dependency-cruiser/bin/dependency-cruiser.mjs');
+  const args = [program, '--config', CONFIG, '--output-type', 'json', 'api', 'site', 'tests'];
+  const output = execFileSync(process.execPath, args, { cwd: tree, encoding: 'utf8', maxBuffer: 64 * 1024 * 1024 });
+  const { summary } = JSON.parse(output) as { summary: { violations: { from: string; to: string; rule: { name: string } }[] } };
+  return new Set(summary.violations.map(({ rule, from, to }) => `${rule.name}: ${from} → ${to}`));
+}
+
+const found = (target: string) => {
+  if (isPath(target) || target.startsWith('.')) return target;
+  return target.startsWith('node:') ? target.slice('node:'.length) : `node_modules/${target}/index.js`;
+};
+
+test.each(CASES)('$rule refuses $from → $unlawful and lets $lawful pass', ({ rule, from, unlawful, lawful }) => {
+  expect([...refused]).toContain(`${rule}: ${from} → ${found(unlawful)}`);
+  expect([...refused].filter((line) => line.endsWith(`${from} → ${found(lawful)}`))).toEqual([]);
+});
+
+test('every rule has its case', () => {
+  const { forbidden } = createRequire(import.meta.url)(CONFIG) as { forbidden: { name: string }[] };
+  expect([...new Set(CASES.map(({ rule }) => rule))].sort()).toEqual(forbidden.map(({ name }) => name).sort());
+});

@@ -1,0 +1,51 @@
+import type { SpecimenInSi } from '../submissions/readings-si.js';
+import type { SubmissionContent } from '../submissions/submission-content.js';
+import type { SubmissionFigures } from '../submissions/submission-figures.js';
+
+export interface Window {
+  readonly low: number;
+  readonly high: number;
+}
+
+export interface MethodLimits {
+  readonly minimumSpecimens: number;
+  readonly maximumCvPercent: number;
+  readonly gripBreakSharePercent: number;
+  readonly timeToBreakS: Window | null;
+  readonly ambientTemperatureC: Window;
+  readonly ambientHumidityPercent: Window;
+}
+
+export interface CheckedInstrument {
+  readonly code: string;
+  readonly kind: string;
+  readonly dimension: string;
+  /** In the SI unit of its dimension. */
+  readonly capacitySi: string;
+  readonly resolutionSi: string;
+  readonly calibrations: readonly { readonly certificate: string; readonly validFrom: string; readonly validUntil: string }[];
+}
+
+export interface CheckedClaim {
+  readonly quantity: string;
+  readonly valueSi: string;
+}
+
+/** All that a check may look at; nothing else. */
+export interface CheckInput {
+  readonly content: SubmissionContent;
+  readonly specimens: readonly SpecimenInSi[];
+  readonly figures: SubmissionFigures;
+  readonly temperatureC: number;
+  readonly method: { readonly slug: string; readonly number: number; readonly effectiveFrom: string; readonly effectiveUntil: string | null; readonly limits: MethodLimits };
+  readonly instruments: readonly CheckedInstrument[];
+  readonly variant: { readonly material: string; readonly densityGPerCm3: number; readonly claims: readonly CheckedClaim[] };
+  /** Cross-section of the variant from earlier diameter submissions [mm²]; null when there are none. */
+  readonly knownAreaMm2: number | null;
+  readonly hasDeclaredInterest: boolean;
+  /** References of earlier submissions with the very same readings. */
+  readonly sameReadingsAs: readonly string[];
+  readonly rigEvidence: 'inControl' | 'outOfControl' | 'noEvidence';
+  /** Date at the bench now. */
+  readonly today: string;
+}

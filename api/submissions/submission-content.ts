@@ -1,0 +1,98 @@
+/** What one tester hands in, the same by JSON and by CSV. Numbers are exact decimal texts with the tester's unit; condition stands on the specimen. */
+import { z } from 'zod';
+import { UNITS } from '../measurement/units/unit-table.js';
+
+/** What each role measures: the dimension that its unit must have. */
+export const READING_ROLES = {
+  breakingForce: 'force',
+  timeToBreak: 'time',
+  wideDiameter: 'length',
+  narrowDiameter: 'length',
+  mass: 'mass',
+  length: 'length',
+} as const;
+export type ReadingRole = keyof typeof READING_ROLES;
+
+export const INVALID_REASONS = ['brokeAtGrip', 'slipped', 'mistied', 'handlingDamage', 'rigFault', 'outsideTimeToBreak'] as const;
+
+const decimal = z
+  .string()
+  .max(30)
+  .regex(/^-?\d+(\.\d+)?$/, 'Expected a decimal number with a point, e.g. "161.4"')
+  .describe('Decimal number as typed');
+
+export const readingContent = z
+  .strictObject({
+    role: z.enum(Object.keys(READING_ROLES) as [ReadingRole, ...ReadingRole[]]).describe('What was read'),
+    station: z.int().min(1).max(10_000).nullable().default(null).describe('Station along the specimen, for diameters'),
+    value: decimal.refine((text) => !/^-|^0+(\.0+)?$/.test(text), 'Expected a number above zero'),
+    unit: z.string().describe('Unit symbol as entered'),
+  })
+  .superRefine((reading, context) => {
+    const unit = (UNITS as Readonly<Record<string, { dimension: string } | undefined>>)[reading.unit];
+    const expected = READING_ROLES[reading.role];
+    const known = Object.entries(UNITS).filter(([, { dimension }]) => dimension === expected).map(([symbol]) => symbol);
+    if (unit?.dimension !== expected) {
+      context.addIssue({ code: 'custom', path: ['unit'], message: `Found "${reading.unit}"; a ${reading.role} is a ${expected}: ${known.join(', ')}` });
+    }
+  });
+
+export const specimenContent = z
+  .strictObject({
+    number: z.int().min(1).max(100_000).describe('Number within the submission'),
+    condition: z.enum(['untreated', 'treated']).default('untreated').describe('Whether the specimen was knotted or abraded before the pull'),
+    validity: z.enum(['valid', 'invalid']).default('valid'),
+    invalidReason: z.enum(INVALID_REASONS).optional().describe('Why it does not count'),
+    readings: z.array(readingContent).min(1).max(400),
+  })
+  .superRefine((specimen, context) => {
+    if ((specimen.validity === 'invalid') !== (specimen.invalidReason !== undefined)) {
+      context.addIssue({ code: 'custom', path: ['invalidReason'], message: `An invalid specimen says why (${INVALID_REASONS.join(', ')}); a valid one does not` });
+    }
+    const seen = new Set<string>();
+    specimen.readings.forEach((reading, i) => {
+      const key = `${reading.role} at station ${reading.station ?? 'none'}`;
+      if (seen.has(key)) context.addIssue({ code: 'custom', path: ['readings', i], message: `The specimen has ${key} twice; remove one` });
+      seen.add(key);
+    });
+  });
+
+export const submissionContent = z
+  .strictObject({
+    edition: z.string().max(60).describe('Slug of the edition'),
+    spool: z.string().max(20).describe('Blind code of the spool'),
+    method: z.string().max(60).describe('Slug of the method'),
+    methodVersion: z.int().min(1),
+    benchDay: z.iso.date().describe('Local date of the bench day'),
+    zone: z
+      .string()
+      .default('UTC')
+      .refine(isZone, 'Expected a time zone of the IANA database, e.g. Europe/Lisbon')
+      .describe('Time zone of the bench'),
+    instruments: z.array(z.string().max(40)).min(1).max(20).describe('Codes of the instruments used'),
+    ambient: z.strictObject({
+      temperature: z.strictObject({ value: decimal, unit: z.enum(['°C', '°F']) }),
+      humidityPercent: decimal.refine((text) => Number(text) >= 0 && Number(text) <= 100, 'Expected 0 to 100'),
+    }),
+    seenLabel: z.boolean().default(false).describe('Whether the tester has seen the unblinded label'),
+    note: z.string().max(2000).optional(),
+    specimens: z.array(specimenContent).min(1).max(20_000),
+  })
+  .superRefine((content, context) => {
+    const seen = new Set<number>();
+    content.specimens.forEach(({ number }, i) => {
+      if (seen.has(number)) context.addIssue({ code: 'custom', path: ['specimens', i, 'number'], message: `Specimen ${number} is there twice; give each its own number` });
+      seen.add(number);
+    });
+  });
+
+export type SubmissionContent = z.infer<typeof submissionContent>;
+export type SpecimenContent = SubmissionContent['specimens'][number];
+
+function isZone(zone: string): boolean {
+  try {
+    return Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
+  } catch {
+    return false;
+  }
+}

@@ -5,6 +5,14 @@ const FEATURES = 'accounts|catalogue|instruments|methods|submissions|checks|revi
 /** What the measurement core may lean on: pure number libraries, no I/O. */
 const NUMBER_LIBRARIES = '^node_modules/(@stdlib/|decimal\\.js/|pure-rand/)';
 
+/** What features take from one another beside read models. */
+const COMMON = [
+  '\\.read-model\\.ts$',
+  '^api/audit/audit-trail\\.store\\.ts$',
+  '^api/accounts/(actor|role)\\.ts$',
+  '^api/public-api/[^/]+\\.schemas\\.ts$',
+];
+
 /** @type {import('dependency-cruiser').IConfiguration} */
 module.exports = {
   forbidden: [
@@ -32,18 +40,19 @@ module.exports = {
     {
       name: 'features-meet-at-read-models',
       comment:
-        "A feature reads another's facts through its read model, so its inner shape stays free; only the audit trail, the actor, the role and the shape of the public documents are common.",
+        "A feature reads another's facts through its read model, so its inner shape stays free. Common to all: the audit trail, the actor, the role, the shape of the public documents, and the checks with their list and findings.",
       severity: 'error',
-      from: { path: `^api/(${FEATURES})/`, pathNot: '\\.module\\.ts$' },
+      from: { path: `^api/(${FEATURES})/`, pathNot: ['\\.module\\.ts$', '^api/checks/'] },
+      to: { path: `^api/(${FEATURES})/`, pathNot: ['^api/$1/', '^api/checks/check[^/.]*\\.ts$', '^api/checks/finding\\.ts$', ...COMMON] },
+    },
+    {
+      name: 'checks-read-submissions-only',
+      comment: 'A check is a pure rule on what was handed in: it knows the content and figures of a submission, and no other feature.',
+      severity: 'error',
+      from: { path: '^api/checks/', pathNot: '\\.module\\.ts$' },
       to: {
         path: `^api/(${FEATURES})/`,
-        pathNot: [
-          '^api/$1/',
-          '\\.read-model\\.ts$',
-          '^api/audit/audit-trail\\.store\\.ts$',
-          '^api/accounts/(actor|role)\\.ts$',
-          '^api/public-api/[^/]+\\.schemas\\.ts$',
-        ],
+        pathNot: ['^api/checks/', '^api/submissions/(submission-content|submission-figures|readings-si)\\.ts$', ...COMMON],
       },
     },
     {

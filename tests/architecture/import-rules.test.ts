@@ -58,6 +58,24 @@ const CASES: readonly Case[] = [
     lawful: 'api/audit/audit-trail.store.ts',
   },
   {
+    rule: 'features-meet-at-read-models',
+    from: 'api/submissions/hand-in-submission.ts',
+    unlawful: 'api/checks/list/unit-slip.ts',
+    lawful: 'api/checks/check-submission.ts',
+  },
+  {
+    rule: 'checks-read-submissions-only',
+    from: 'api/checks/check-input.ts',
+    unlawful: 'api/submissions/submissions.store.ts',
+    lawful: 'api/submissions/submission-content.ts',
+  },
+  {
+    rule: 'checks-read-submissions-only',
+    from: 'api/checks/list/grip-breaks.ts',
+    unlawful: 'api/editions/edition.ts',
+    lawful: 'api/checks/check.ts',
+  },
+  {
     rule: 'modules-wire-modules',
     from: 'api/reviews/reviews.module.ts',
     unlawful: 'api/submissions/submissions.store.ts',

@@ -1,0 +1,67 @@
+import tseslint from 'typescript-eslint';
+
+const NUMBERS_ONLY = { allowNumber: true, allowBoolean: false, allowAny: false, allowNullish: false };
+
+export default tseslint.config(
+  { ignores: ['**/node_modules/', 'api/platform/database/generated/', 'site/', '**/*.mjs', '**/*.cjs', '.data/', 'coverage/'] },
+  ...tseslint.configs.strictTypeChecked,
+  {
+    languageOptions: { parserOptions: { project: './tsconfig.json', tsconfigRootDir: new URL('..', import.meta.url).pathname } },
+    rules: {
+      // Numbers are what this program writes; a template may hold them.
+      '@typescript-eslint/restrict-template-expressions': ['error', NUMBERS_ONLY],
+      // Nest's modules are classes that carry nothing but their decorator.
+      '@typescript-eslint/no-extraneous-class': ['error', { allowWithDecorator: true }],
+      // `(resolve) => server.close(resolve)` reads well, whatever close answers.
+      '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
+      '@typescript-eslint/consistent-type-imports': 'error',
+      '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+      // One file reads the environment, checks it and hands it on.
+      'no-restricted-properties': [
+        'error',
+        { object: 'process', property: 'env', message: 'Only api/config.ts reads the environment; take CONFIG.' },
+      ],
+      'max-lines': ['error', { max: 300, skipBlankLines: false, skipComments: false }],
+      eqeqeq: 'error',
+      'prefer-const': 'error',
+      'no-console': 'error',
+    },
+  },
+  {
+    // Programs that a person or the platform starts: they read the environment and talk to the terminal.
+    files: [
+      'api/config.ts',
+      'api/start.ts',
+      'api/main.ts',
+      'api/worker.ts',
+      'api/invite-first-admin.ts',
+      'api/platform/start-up/**',
+      'api/platform/embedded-postgres/**',
+      'api/platform/migrations/**',
+      'api/platform/logger/**',
+      'prisma/**',
+      'tests/**',
+      '.config/**',
+    ],
+    rules: { 'no-restricted-properties': 'off', 'no-console': 'off' },
+  },
+  {
+    files: ['api/**', 'prisma/**'],
+    rules: { 'max-lines-per-function': ['error', { max: 40, skipBlankLines: true, skipComments: true }] },
+  },
+  {
+    // Loops over arrays of numbers whose length was checked at the door: `x[i]!` says so where `?? 0` would hide a fault.
+    files: ['api/measurement/**'],
+    rules: { '@typescript-eslint/no-non-null-assertion': 'off' },
+  },
+  {
+    files: ['tests/**'],
+    rules: {
+      // Tests look into answers whose shape is the thing under test.
+      '@typescript-eslint/no-non-null-assertion': 'off',
+      '@typescript-eslint/no-unsafe-assignment': 'off',
+      '@typescript-eslint/no-unsafe-member-access': 'off',
+      '@typescript-eslint/no-unsafe-argument': 'off',
+    },
+  },
+);

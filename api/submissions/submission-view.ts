@@ -1,0 +1,76 @@
+import type { Finding } from '../checks/finding.js';
+import type { SpecimenInSi } from './readings-si.js';
+import { READING_ROLES } from './submission-content.js';
+import type { ReadingRole } from './submission-content.js';
+import type { SubmissionResponse } from './submissions.schemas.js';
+
+/** SI unit in which the readings of a role are kept. */
+export const siUnitOf = (role: string): string => ({ force: 'N', time: 's', length: 'm', mass: 'kg' })[READING_ROLES[role as ReadingRole]];
+
+/** An exact decimal as the database gives it. */
+interface StoredDecimal {
+  toFixed(): string;
+}
+
+export interface StoredSpecimen {
+  readonly number: number;
+  readonly condition: string;
+  readonly validity: string;
+  readonly invalidReason: string | null;
+  readonly setAside: { readonly reason: string } | null;
+  readonly readings: readonly {
+    readonly role: string;
+    readonly station: number | null;
+    readonly enteredText: string;
+    readonly enteredUnit: string;
+    readonly valueSi: StoredDecimal;
+  }[];
+}
+
+/** A stored specimen as the figures take it: set aside, invalid or valid. */
+export function toSpecimenInSi({ number, condition, validity, invalidReason, setAside, readings }: StoredSpecimen): SpecimenInSi {
+  return {
+    number,
+    condition: condition as SpecimenInSi['condition'],
+    state: setAside ? 'setAside' : (validity as 'valid' | 'invalid'),
+    reason: setAside?.reason ?? invalidReason,
+    readings: readings.map(({ valueSi, role, ...reading }) => ({
+      ...reading,
+      role: role as ReadingRole,
+      valueSi: valueSi.toFixed(),
+      siUnit: siUnitOf(role),
+    })),
+  };
+}
+
+export function toSpecimenAnswer({ number, condition, state, reason, readings }: SpecimenInSi): SubmissionResponse['specimens'][number] {
+  return {
+    number,
+    condition,
+    state,
+    reason,
+    readings: readings.map(({ role, station, enteredText, enteredUnit, valueSi, siUnit }) => ({
+      role,
+      station,
+      entered: { text: enteredText, unit: enteredUnit },
+      value: valueSi,
+      unit: siUnit,
+    })),
+  };
+}
+
+type FindingAnswer = SubmissionResponse['findings'][number];
+
+/** A finding with its numbers and limit, for reviewers and editors. */
+export function toFullFinding(
+  id: string | null,
+  { code, severity, message, ...detail }: Finding,
+  resolution: string | null,
+): FindingAnswer {
+  return { id, code, severity, message, detail, resolution };
+}
+
+/** A finding as its tester may read it: where to look, never a number of a claim, a maker or a line. */
+export function toTesterFinding(id: string | null, { code, severity, forTester }: Finding): FindingAnswer {
+  return { id, code, severity, message: forTester, detail: null, resolution: null };
+}

@@ -1,0 +1,43 @@
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { submissionProblems } from './submissions.errors.js';
+
+export const SUBMISSION_STATES = ['draft', 'submitted', 'accepted', 'returned', 'refused', 'withdrawn'] as const;
+export type SubmissionState = (typeof SUBMISSION_STATES)[number];
+
+/** A submission's row as read under its lock. */
+export interface LockedSubmission {
+  readonly id: string;
+  readonly reference: string;
+  readonly editionId: string;
+  readonly testerId: string;
+  readonly spoolId: string;
+  readonly methodVersionId: string;
+  readonly benchDay: Date;
+  readonly state: SubmissionState;
+  readonly revision: number;
+  readonly version: number;
+}
+
+/** S-2026-0007: the edition and the running number in it, at least four digits. */
+export const referenceOf = (edition: string, number: number): string => `S-${edition}-${String(number).padStart(4, '0')}`;
+
+/** Whether the actor sees other testers' submissions, with everything that the checks found. */
+export const seesAll = (actor: Actor): boolean => actor.roles.includes('reviewer') || actor.roles.includes('editor');
+
+/** The answer for a submission that does not exist, or is another tester's: the same, so that nobody learns which. */
+export const noSubmission = (reference: string): Problem =>
+  new Problem(platformProblems['request/not-found'], `No submission of yours has the reference ${reference}.`);
+
+/** Only its own tester changes a submission, and only in one of these states. */
+export function requireOwn(
+  actor: Actor,
+  submission: LockedSubmission | null,
+  reference: string,
+  states: readonly SubmissionState[],
+): LockedSubmission {
+  if (submission?.testerId !== actor.accountId) throw noSubmission(reference);
+  if (states.includes(submission.state)) return submission;
+  throw new Problem(submissionProblems['submissions/wrong-state'], `${reference} is ${submission.state}; expected ${states.join(' or ')}.`);
+}

@@ -1,0 +1,112 @@
+import { z } from 'zod';
+import { SUBMISSION_STATES } from './submission.js';
+
+const decimal = z.string().describe('A decimal number as text');
+const nextCursor = z.string().nullable().describe('Cursor of the next page; null on the last');
+const entered = z
+  .strictObject({ text: z.string().describe('As typed'), unit: z.string().describe('Unit as entered') })
+  .describe('As entered');
+
+const specimen = z.strictObject({
+  number: z.int().describe('Number within the submission'),
+  condition: z.string().describe('untreated or treated'),
+  state: z.enum(['valid', 'invalid', 'setAside']).describe('Only valid specimens count'),
+  reason: z.string().nullable().describe('Why it does not count'),
+  readings: z
+    .array(
+      z.strictObject({
+        role: z.string().describe('What was read'),
+        station: z.int().nullable().describe('Station along the specimen'),
+        entered,
+        value: decimal.describe('Exact, in SI'),
+        unit: z.string().describe('SI unit'),
+      }),
+    )
+    .describe('Readings'),
+});
+
+const finding = z.strictObject({
+  id: z.uuid().nullable().describe('Id, for the answer of the reviewer; null in a preview'),
+  code: z.string().describe('Code of the check'),
+  severity: z.enum(['blocks', 'held', 'note']).describe('blocks the submission, is held for the reviewer, or is a note'),
+  message: z.string().describe('What was found; a tester reads what is safe to know'),
+  detail: z.record(z.string(), z.unknown()).nullable().describe('Numbers seen and limit used; null for a tester'),
+  resolution: z.string().nullable().describe('What the reviewer wrote about it'),
+});
+
+const review = z.strictObject({
+  revision: z.int().describe('Revision it decided on'),
+  decision: z.enum(['accepted', 'returned', 'refused']).describe('Decision'),
+  reason: z.string().nullable().describe('Reason'),
+  at: z.iso.datetime().describe('When'),
+  reviewer: z.string().describe('Who decided'),
+});
+
+const query = z.strictObject({
+  id: z.uuid().describe('Id of the query'),
+  revision: z.int().describe('Revision it was asked on'),
+  specimens: z.array(z.int()).describe('Specimens to look at'),
+  question: z.string().describe('The question'),
+  askedAt: z.iso.datetime().describe('When it was asked'),
+  answer: z.string().nullable().describe('The answer; null while open'),
+});
+
+const heading = {
+  reference: z.string().describe('Reference, e.g. S-2026-0007'),
+  edition: z.string().describe('Slug of the edition'),
+  spool: z.string().describe('Blind code'),
+  method: z.strictObject({ slug: z.string().describe('Method'), number: z.int().describe('Version') }).describe('Method version'),
+  benchDay: z.iso.date().describe('Day at the bench, local'),
+  state: z.enum(SUBMISSION_STATES).describe('draft, submitted, accepted, returned, refused or withdrawn'),
+  revision: z.int().describe('Revision handed in last; 0 for a draft'),
+  tester: z.string().describe('Who handed it in'),
+  handedInAt: z.iso.datetime().nullable().describe('When the last revision was handed in; null for a draft'),
+};
+
+export const submissionSummary = z.strictObject({ ...heading, version: z.int().describe('Number in the ETag') });
+
+export const figuresAnswer = z
+  .record(z.string(), z.unknown())
+  .describe('Figures of the submission (SubmissionFigures), numbers with their units in the names');
+
+export const submissionResponse = z.strictObject({
+  ...heading,
+  version: z.int().describe('Number in the ETag'),
+  zone: z.string().nullable().describe('Time zone of the bench; null for a draft'),
+  temperature: entered.nullable(),
+  temperatureC: decimal.nullable().describe('Ambient temperature [°C]'),
+  humidityPercent: decimal.nullable().describe('Relative humidity [%]'),
+  hasSeenLabel: z.boolean().nullable().describe('Whether the tester has seen the unblinded label'),
+  note: z.string().nullable().describe('Note of the tester'),
+  instruments: z
+    .array(
+      z.strictObject({
+        code: z.string().describe('Bench code'),
+        kind: z.string().describe('Kind'),
+        certificate: z.string().nullable().describe('Certificate valid on the bench day'),
+      }),
+    )
+    .describe('Instruments used'),
+  specimens: z.array(specimen).describe('Every specimen, counted or not'),
+  figures: figuresAnswer.nullable(),
+  findings: z.array(finding).describe('What the checks found'),
+  reviews: z.array(review).describe('Decisions, oldest first'),
+  queries: z.array(query).describe('Questions, oldest first'),
+  withdrawal: z
+    .strictObject({ reason: z.string().describe('Why'), at: z.iso.datetime().describe('When') })
+    .nullable()
+    .describe('Withdrawal'),
+  draft: z.record(z.string(), z.unknown()).nullable().describe('A draft as typed'),
+});
+
+export const submissionsQuery = z.strictObject({
+  state: z.enum(SUBMISSION_STATES).optional().describe('Only these'),
+  edition: z.string().max(60).optional().describe('Only of this edition'),
+  limit: z.coerce.number().int().min(1).max(200).default(50).describe('Most items in the answer'),
+  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+});
+export const submissionsResponse = z.strictObject({ items: z.array(submissionSummary).describe('Newest first'), nextCursor });
+
+export type SubmissionResponse = z.infer<typeof submissionResponse>;
+export type SubmissionSummary = z.infer<typeof submissionSummary>;
+export type SubmissionsQuery = z.infer<typeof submissionsQuery>;

@@ -24,7 +24,11 @@ const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
 export async function createApp(options: PlatformOptions): Promise<NestFastifyApplication> {
   const { config } = options;
   const proxies = config.TRUSTED_PROXIES.split(',').filter((address) => address !== '');
-  const adapter = new FastifyAdapter({ bodyLimit: LARGEST_FILE_BYTES, trustProxy: proxies.length > 0 ? proxies : false, requestIdHeader: false });
+  const adapter = new FastifyAdapter({
+    bodyLimit: LARGEST_FILE_BYTES,
+    trustProxy: proxies.length > 0 ? proxies : false,
+    requestIdHeader: false,
+  });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
     logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
     abortOnError: false,

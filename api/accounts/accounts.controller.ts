@@ -42,9 +42,18 @@ export class AccountsController {
 
   @Post('sessions')
   @Endpoint({ summary: 'Sign in: opens a session and sets its cookie.', allow: 'anyone', status: 201, answer: schemas.sessionResponse })
-  async postSession(@Body({ schema: schemas.signInRequest }) input: schemas.SignInRequest, @Res({ passthrough: true }) reply: FastifyReply) {
+  async postSession(
+    @Body({ schema: schemas.signInRequest }) input: schemas.SignInRequest,
+    @Res({ passthrough: true }) reply: FastifyReply,
+  ) {
     const { secret, expiresAt, session } = await this.signIn.run(input);
-    void reply.setCookie(SESSION_COOKIE, secret, { httpOnly: true, secure: this.config.SECURE_COOKIES, sameSite: 'lax', path: '/', expires: expiresAt });
+    void reply.setCookie(SESSION_COOKIE, secret, {
+      httpOnly: true,
+      secure: this.config.SECURE_COOKIES,
+      sameSite: 'lax',
+      path: '/',
+      expires: expiresAt,
+    });
     return session;
   }
 
@@ -132,6 +141,9 @@ export class AccountsController {
   @Endpoint({ summary: 'Your declared ties.', allow: 'signedIn', answer: schemas.interestsResponse })
   async getInterests(@CurrentActor() actor: Actor) {
     const rows = await this.accounts.interestsOf(actor.accountId);
-    return { items: rows.map((row) => ({ maker: row.maker.slug, words: row.words, declaredAt: row.declaredAt.toISOString() })), nextCursor: null };
+    return {
+      items: rows.map((row) => ({ maker: row.maker.slug, words: row.words, declaredAt: row.declaredAt.toISOString() })),
+      nextCursor: null,
+    };
   }
 }

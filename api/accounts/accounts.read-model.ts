@@ -40,7 +40,11 @@ export class AccountsReadModel {
   }
 
   interestsOf(accountId: string) {
-    return this.database.client.declaredInterest.findMany({ where: { accountId }, include: { maker: { select: { slug: true } } }, orderBy: { declaredAt: 'asc' } });
+    return this.database.client.declaredInterest.findMany({
+      where: { accountId },
+      include: { maker: { select: { slug: true } } },
+      orderBy: { declaredAt: 'asc' },
+    });
   }
 
   /** Names shown on published pages, by account id. */

@@ -26,17 +26,25 @@ export class AccountsStore {
 
   /** Locks all admins' rows, so that two changes cannot take away the last one together. */
   async lockAdmins(tx: Transaction): Promise<string[]> {
-    const rows = await tx.$queryRaw<{ id: string }[]>`SELECT id::text FROM account WHERE 'admin' = ANY(roles) AND NOT is_disabled ORDER BY id FOR UPDATE`;
+    const rows = await tx.$queryRaw<
+      { id: string }[]
+    >`SELECT id::text FROM account WHERE 'admin' = ANY(roles) AND NOT is_disabled ORDER BY id FOR UPDATE`;
     return rows.map((row) => row.id);
   }
 
-  createInvitation(tx: Transaction, data: { tokenHash: string; roles: string[]; note: string; invitedBy: string | null; createdAt: Date; expiresAt: Date }) {
+  createInvitation(
+    tx: Transaction,
+    data: { tokenHash: string; roles: string[]; note: string; invitedBy: string | null; createdAt: Date; expiresAt: Date },
+  ) {
     return tx.invitation.create({ data });
   }
 
   /** Takes an invitation that is neither used nor expired; only one taker wins. */
   async takeInvitation(tx: Transaction, tokenHash: string, now: Date): Promise<{ roles: string[] } | null> {
-    const { count } = await tx.invitation.updateMany({ where: { tokenHash, acceptedAt: null, expiresAt: { gt: now } }, data: { acceptedAt: now } });
+    const { count } = await tx.invitation.updateMany({
+      where: { tokenHash, acceptedAt: null, expiresAt: { gt: now } },
+      data: { acceptedAt: now },
+    });
     return count === 0 ? null : tx.invitation.findUnique({ where: { tokenHash }, select: { roles: true } });
   }
 
@@ -48,7 +56,10 @@ export class AccountsStore {
     return tx.session.deleteMany({ where });
   }
 
-  createToken(tx: Transaction, data: { accountId: string; name: string; tokenHash: string; scopes: string[]; createdAt: Date; expiresAt: Date }) {
+  createToken(
+    tx: Transaction,
+    data: { accountId: string; name: string; tokenHash: string; scopes: string[]; createdAt: Date; expiresAt: Date },
+  ) {
     return tx.apiToken.create({ data });
   }
 
@@ -59,7 +70,10 @@ export class AccountsStore {
 
   /** Notes the use of a token, at most once a minute. */
   touchToken(tx: Transaction, id: string, now: Date) {
-    return tx.apiToken.updateMany({ where: { id, OR: [{ lastUsedAt: null }, { lastUsedAt: { lt: new Date(now.getTime() - 60_000) } }] }, data: { lastUsedAt: now } });
+    return tx.apiToken.updateMany({
+      where: { id, OR: [{ lastUsedAt: null }, { lastUsedAt: { lt: new Date(now.getTime() - 60_000) } }] },
+      data: { lastUsedAt: now },
+    });
   }
 
   async countFailure(tx: Transaction, email: string, blockedUntil: (failures: number) => Date): Promise<void> {

@@ -32,7 +32,14 @@ export class ChangeAccount {
         ...(change.isDisabled === undefined ? {} : { isDisabled: change.isDisabled }),
       });
       if (after.isDisabled) await this.store.endSessions(tx, { accountId: id });
-      await this.audit.record(tx, { actorId: actor.accountId, action: 'account.changed', objectType: 'account', objectId: id, before: toAccount(before), after: toAccount(after) });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'account.changed',
+        objectType: 'account',
+        objectId: id,
+        before: toAccount(before),
+        after: toAccount(after),
+      });
       return toAccount(after);
     });
   }

@@ -26,7 +26,13 @@ export class DeclareInterest {
     const declaredAt = this.clock.now();
     await this.database.transaction(async (tx) => {
       await this.store.declareInterest(tx, { accountId: actor.accountId, makerId: found.id, words, declaredAt });
-      await this.audit.record(tx, { actorId: actor.accountId, action: 'interest.declared', objectType: 'account', objectId: actor.accountId, after: { maker, words } });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'interest.declared',
+        objectType: 'account',
+        objectId: actor.accountId,
+        after: { maker, words },
+      });
     });
     return { maker, words, declaredAt: declaredAt.toISOString() };
   }

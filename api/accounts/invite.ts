@@ -31,7 +31,13 @@ export class Invite {
     const invitedBy = actor?.accountId ?? null;
     const invitation = await this.database.transaction(async (tx) => {
       const made = await this.store.createInvitation(tx, { tokenHash: sha256(secret), roles, note, invitedBy, createdAt, expiresAt });
-      await this.audit.record(tx, { actorId: invitedBy, action: 'invitation.made', objectType: 'invitation', objectId: made.id, after: { roles, note } });
+      await this.audit.record(tx, {
+        actorId: invitedBy,
+        action: 'invitation.made',
+        objectType: 'invitation',
+        objectId: made.id,
+        after: { roles, note },
+      });
       return made;
     });
     const address = `${this.config.PUBLIC_URL}/v1/invitations/${secret}/acceptance`;

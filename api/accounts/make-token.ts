@@ -27,8 +27,21 @@ export class MakeToken {
     const createdAt = this.clock.now();
     const expiresAt = new Date(createdAt.getTime() + expiresInDays * 86_400_000);
     const made = await this.database.transaction(async (tx) => {
-      const row = await this.store.createToken(tx, { accountId: actor.accountId, name, tokenHash: sha256(token), scopes, createdAt, expiresAt });
-      await this.audit.record(tx, { actorId: actor.accountId, action: 'token.made', objectType: 'token', objectId: row.id, after: { name, scopes } });
+      const row = await this.store.createToken(tx, {
+        accountId: actor.accountId,
+        name,
+        tokenHash: sha256(token),
+        scopes,
+        createdAt,
+        expiresAt,
+      });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'token.made',
+        objectType: 'token',
+        objectId: row.id,
+        after: { name, scopes },
+      });
       return row;
     });
     return { id: made.id, name, scopes, expiresAt: expiresAt.toISOString(), lastUsedAt: null, token };

@@ -44,6 +44,12 @@ export class SessionActorFinder extends ActorFinder {
     if (!token || token.revokedAt !== null || token.expiresAt <= now || token.account.isDisabled) return null;
     await this.store.touchToken(this.database.client, token.id, now);
     const { id, displayName, roles } = token.account;
-    return { accountId: id, displayName, roles: toRoles(roles.filter((role) => token.scopes.includes(role))), csrfToken: null, sessionKey: null };
+    return {
+      accountId: id,
+      displayName,
+      roles: toRoles(roles.filter((role) => token.scopes.includes(role))),
+      csrfToken: null,
+      sessionKey: null,
+    };
   }
 }

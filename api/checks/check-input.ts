@@ -37,7 +37,13 @@ export interface CheckInput {
   readonly specimens: readonly SpecimenInSi[];
   readonly figures: SubmissionFigures;
   readonly temperatureC: number;
-  readonly method: { readonly slug: string; readonly number: number; readonly effectiveFrom: string; readonly effectiveUntil: string | null; readonly limits: MethodLimits };
+  readonly method: {
+    readonly slug: string;
+    readonly number: number;
+    readonly effectiveFrom: string;
+    readonly effectiveUntil: string | null;
+    readonly limits: MethodLimits;
+  };
   readonly instruments: readonly CheckedInstrument[];
   readonly variant: { readonly material: string; readonly densityGPerCm3: number; readonly claims: readonly CheckedClaim[] };
   /** Cross-section of the variant from earlier diameter submissions [mm²]; null when there are none. */

@@ -17,7 +17,10 @@ export interface Check {
 }
 
 /** An observation on the whole submission or some specimens; the tester reads the same words unless told otherwise. */
-export function observe(message: string, details: { actual: string; expected: string; specimens?: readonly number[]; pointer?: string; forTester?: string }): Observation {
+export function observe(
+  message: string,
+  details: { actual: string; expected: string; specimens?: readonly number[]; pointer?: string; forTester?: string },
+): Observation {
   const { actual, expected, specimens = [], pointer = null, forTester = message } = details;
   return { specimens, pointer, actual, expected, message, forTester };
 }

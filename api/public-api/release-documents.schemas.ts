@@ -4,8 +4,14 @@
  */
 import { z } from 'zod';
 
-const decimal = z.string().regex(/^-?\d+(\.\d+)?$/).describe('A decimal number as text, rounded half-even to the places its method or scheme states');
-const slug = z.string().regex(/^[a-z0-9]+(-[a-z0-9]+)*$/).describe('Readable identifier; never changes');
+const decimal = z
+  .string()
+  .regex(/^-?\d+(\.\d+)?$/)
+  .describe('A decimal number as text, rounded half-even to the places its method or scheme states');
+const slug = z
+  .string()
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
+  .describe('Readable identifier; never changes');
 const date = z.iso.date().describe('Calendar date, ISO 8601');
 
 export const tradeValueSchema = z
@@ -44,7 +50,10 @@ export const variantNameSchema = z
     construction: z.enum(['braided', 'fused', 'hollowCore', 'twisted', 'monofilament']).describe('How the line is made'),
     carriers: z.int().nullable().describe('Ends braided; null where the line is not braided'),
     peNumber: decimal.nullable().describe('PE number on the label'),
-    ratedStrength: z.strictObject({ value: decimal, unit: z.string().describe('Unit as printed') }).nullable().describe('Rated strength as printed'),
+    ratedStrength: z
+      .strictObject({ value: decimal, unit: z.string().describe('Unit as printed') })
+      .nullable()
+      .describe('Rated strength as printed'),
   })
   .describe('What a variant is called');
 
@@ -56,7 +65,9 @@ export const movementSchema = z
   })
   .describe('Movement against the edition before');
 
-export const placeIntervalSchema = z.strictObject({ low: z.int(), high: z.int() }).describe('Places that the evidence allows, simultaneous over the table at 95 %');
+export const placeIntervalSchema = z
+  .strictObject({ low: z.int(), high: z.int() })
+  .describe('Places that the evidence allows, simultaneous over the table at 95 %');
 
 const placed = {
   variant: variantNameSchema,
@@ -83,7 +94,9 @@ export const categoryRowSchema = z
     figure: figureSchema,
     change: z
       .strictObject({
-        kind: z.enum(['changed', 'withinNoise', 'notComparable', 'first']).describe('Whether the measured value changed beyond noise (Welch, 5 %)'),
+        kind: z
+          .enum(['changed', 'withinNoise', 'notComparable', 'first'])
+          .describe('Whether the measured value changed beyond noise (Welch, 5 %)'),
         percent: decimal.nullable().describe('Change of the measured value against the edition before'),
       })
       .describe('Change of the measured value'),
@@ -121,7 +134,9 @@ export const erratumSchema = z
     reasonCode: z.enum(['withdrawal', 'reidentification', 'methodError', 'catalogueError']).describe('Why'),
     words: z.string().describe('What changed and why'),
     changes: z
-      .array(z.strictObject({ where: z.string().describe('Document and row'), before: z.string().nullable(), after: z.string().nullable() }))
+      .array(
+        z.strictObject({ where: z.string().describe('Document and row'), before: z.string().nullable(), after: z.string().nullable() }),
+      )
       .describe('Changed cells'),
     consequences: z.string().describe('Computed consequences, e.g. "3 values changed, 2 places"'),
   })
@@ -131,9 +146,7 @@ const heading = {
   formatVersion: z.literal(1).describe('Version of this document format'),
   house: z.string().describe('Who publishes'),
   isDemo: z.boolean().describe('Whether the figures are invented for demonstration'),
-  edition: z
-    .strictObject({ slug, name: z.string().describe('Name'), openedOn: date, closedOn: date })
-    .describe('The edition'),
+  edition: z.strictObject({ slug, name: z.string().describe('Name'), openedOn: date, closedOn: date }).describe('The edition'),
   revision: z.int().describe('Revision of the release'),
   publishedAt: z.iso.datetime().describe('When it was published, UTC'),
 };
@@ -158,7 +171,9 @@ export const editionDocumentSchema = z
       .strictObject({ entries: z.int(), submissions: z.int(), specimens: z.int(), testers: z.int(), rigs: z.int(), setAside: z.int() })
       .describe('Evidence behind the edition'),
     overall: z.array(overallRowSchema).describe('Overall standings, best first'),
-    incomplete: z.array(z.strictObject({ variant: variantNameSchema, missing: z.array(slug).describe('Categories without an accepted result') })).describe('Entries not placed overall'),
+    incomplete: z
+      .array(z.strictObject({ variant: variantNameSchema, missing: z.array(slug).describe('Categories without an accepted result') }))
+      .describe('Entries not placed overall'),
     excluded: z.array(exclusionSchema).describe('Entries left out'),
     categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),
     erratum: erratumSchema.nullable(),
@@ -205,7 +220,9 @@ export const publishedSubmissionSchema = z
     benchDay: date,
     figures: z.array(figureSchema).describe('Figures of this submission'),
     findings: z
-      .array(z.strictObject({ code: z.string(), message: z.string(), resolution: z.string().nullable().describe('What the reviewer wrote') }))
+      .array(
+        z.strictObject({ code: z.string(), message: z.string(), resolution: z.string().nullable().describe('What the reviewer wrote') }),
+      )
       .describe('What the checks found'),
     specimens: z.array(publishedSpecimenSchema).describe('Every specimen, counted or not'),
   })
@@ -222,7 +239,10 @@ export const publishedClaimSchema = z
     source: z.string().describe('Where it was seen'),
     measured: figureSchema.nullable(),
     ratioPercent: decimal.nullable().describe('100 × measured / claimed'),
-    decision: z.enum(['meets', 'probablyMeets', 'cannotSay', 'probablyFallsShort', 'fallsShort']).nullable().describe('Decision after JCGM 106'),
+    decision: z
+      .enum(['meets', 'probablyMeets', 'cannotSay', 'probablyFallsShort', 'fallsShort'])
+      .nullable()
+      .describe('Decision after JCGM 106'),
   })
   .describe('What the label says, beside what was measured');
 
@@ -258,12 +278,23 @@ export const variantDocumentSchema = z
     exclusion: exclusionSchema.omit({ variant: true }).nullable(),
     missing: z.array(slug).describe('Categories without an accepted result'),
     overall: overallRowSchema.omit({ variant: true }).nullable(),
-    categories: z.array(z.strictObject({ category: categorySchema, row: categoryRowSchema.omit({ variant: true }) })).describe('By category'),
+    categories: z
+      .array(z.strictObject({ category: categorySchema, row: categoryRowSchema.omit({ variant: true }) }))
+      .describe('By category'),
     figures: z.array(figureSchema).describe('Every figure measured, ranked or not'),
     claims: z.array(publishedClaimSchema).describe('Claims'),
     submissions: z.array(publishedSubmissionSchema).describe('Accepted submissions'),
     spools: z
-      .array(z.strictObject({ code: z.string(), source: z.enum(['bought', 'makerSupplied', 'lent']), obtainedOn: date, place: z.string(), lot: z.string().nullable(), reidentified: z.string().nullable() }))
+      .array(
+        z.strictObject({
+          code: z.string(),
+          source: z.enum(['bought', 'makerSupplied', 'lent']),
+          obtainedOn: date,
+          place: z.string(),
+          lot: z.string().nullable(),
+          reidentified: z.string().nullable(),
+        }),
+      )
       .describe('Spools tested and how they were obtained'),
     history: z.array(historyPointSchema).describe('Editions, oldest first, this one last'),
     siblings: z.array(variantNameSchema).describe('Other variants of the line in this edition'),
@@ -310,7 +341,16 @@ export const catalogueDocumentSchema = z
         z.strictObject({
           slug,
           name: z.string(),
-          lines: z.array(z.strictObject({ slug, name: z.string(), material: z.string(), construction: z.string(), carriers: z.int().nullable(), variants: z.array(variantNameSchema) })),
+          lines: z.array(
+            z.strictObject({
+              slug,
+              name: z.string(),
+              material: z.string(),
+              construction: z.string(),
+              carriers: z.int().nullable(),
+              variants: z.array(variantNameSchema),
+            }),
+          ),
         }),
       )
       .describe('Makers, their lines and variants in this edition'),

@@ -44,5 +44,8 @@ function requireCsrfToken(actor: Actor, request: RequestWithActor): void {
 
 function requireRole(actor: Actor, allow: Exclude<EndpointDeclaration['allow'], 'anyone'>): void {
   if (allow === 'signedIn' || allow.some((role) => actor.roles.includes(role))) return;
-  throw new Problem(platformProblems['access/forbidden'], `This is for: ${allow.join(', ')}. You are: ${actor.roles.join(', ') || 'nobody yet'}.`);
+  throw new Problem(
+    platformProblems['access/forbidden'],
+    `This is for: ${allow.join(', ')}. You are: ${actor.roles.join(', ') || 'nobody yet'}.`,
+  );
 }

@@ -31,9 +31,16 @@ export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
       description: 'As asked',
       ...(answer ? { standardSchema: answer } : mediaType ? { content: { [mediaType]: { schema: { type: 'string' } } } } : {}),
     }),
-    ApiResponse({ status: '4XX', description: 'A problem (RFC 9457)', content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } } }),
+    ApiResponse({
+      status: '4XX',
+      description: 'A problem (RFC 9457)',
+      content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
+    }),
   ];
   if (allow !== 'anyone') decorators.push(ApiBearerAuth('token'));
-  if (needsIfMatch) decorators.push(ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the resource as last read', schema: { type: 'string' } }));
+  if (needsIfMatch)
+    decorators.push(
+      ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the resource as last read', schema: { type: 'string' } }),
+    );
   return applyDecorators(...decorators);
 }

@@ -63,7 +63,8 @@ export class IdempotencyInterceptor implements NestInterceptor {
     const first = await this.database.client.idempotentAnswer.findUnique({ where: { accountId_key: place } });
     if (!first || first.status === null) throw new Problem(platformProblems['request/key-busy'], undefined, [], { 'Retry-After': '1' });
     if (first.requestDigest !== digest) throw new Problem(platformProblems['request/key-reused']);
-    for (const [name, value] of Object.entries((first.headers ?? {}) as Record<string, string | null>)) if (value !== null) reply.header(name, value);
+    for (const [name, value] of Object.entries((first.headers ?? {}) as Record<string, string | null>))
+      if (value !== null) reply.header(name, value);
     reply.status(first.status).header('Idempotency-Replayed', 'true');
     return JSON.parse(first.body ?? 'null') as unknown;
   }

@@ -31,7 +31,10 @@ export class ProblemFilter implements ExceptionFilter {
     const http = host.switchToHttp();
     const request = http.getRequest<FastifyRequest>();
     const problem = toProblem(error);
-    if (problem.kind.status >= 500) this.logger.error(`${request.method} ${request.url} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`);
+    if (problem.kind.status >= 500)
+      this.logger.error(
+        `${request.method} ${request.url} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
+      );
     const { code, status, title } = problem.kind;
     void http
       .getResponse<FastifyReply>()

@@ -21,5 +21,6 @@ export function requireDeclaredAccess(app: INestApplication): void {
       }
     }
   }
-  if (undeclared.length > 0) throw new Error(`These routes declare no access: ${undeclared.join(', ')}. Put @Endpoint({ allow: … }) on each.`);
+  if (undeclared.length > 0)
+    throw new Error(`These routes declare no access: ${undeclared.join(', ')}. Put @Endpoint({ allow: … }) on each.`);
 }

@@ -20,7 +20,11 @@ export function toFaults(issues: readonly Issue[]): InputFault[] {
   return issues.flatMap((issue) => {
     const path = issue.path ?? [];
     if (issue.code === 'unrecognized_keys') {
-      return (issue.keys ?? []).map((key) => ({ pointer: pointerTo([...path, key]), detail: `"${key}" is not a field here; remove it or correct its name.`, code: 'unknown_field' }));
+      return (issue.keys ?? []).map((key) => ({
+        pointer: pointerTo([...path, key]),
+        detail: `"${key}" is not a field here; remove it or correct its name.`,
+        code: 'unknown_field',
+      }));
     }
     return [{ pointer: pointerTo(path), detail: issue.message, code: issue.code ?? 'not_valid' }];
   });

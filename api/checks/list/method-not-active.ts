@@ -1,0 +1,23 @@
+import { observe } from '../check.js';
+import type { Check } from '../check.js';
+
+export const methodNotActive: Check = {
+  code: 'method/not-active-on-bench-day',
+  title: 'Method version not in force on the bench day',
+  severity: 'blocks',
+  explains: 'A submission follows the version of the method that was in force on its bench day.',
+  limit: 'Effective from ≤ bench day ≤ effective until.',
+  run({ method, content }) {
+    const { effectiveFrom, effectiveUntil, slug, number } = method;
+    const isActive = effectiveFrom <= content.benchDay && (effectiveUntil === null || content.benchDay <= effectiveUntil);
+    if (isActive) return [];
+    const range = `${effectiveFrom} to ${effectiveUntil ?? 'further notice'}`;
+    return [
+      observe(`Version ${number} of ${slug} is in force from ${range}; the bench day is ${content.benchDay}.`, {
+        actual: content.benchDay,
+        expected: range,
+        pointer: '/methodVersion',
+      }),
+    ];
+  },
+};

@@ -1,0 +1,47 @@
+import { observe } from '../check.js';
+import type { Check } from '../check.js';
+
+interface Need {
+  readonly condition: 'untreated' | 'treated';
+  readonly roles: readonly string[];
+}
+
+const NEEDS: Readonly<Record<string, readonly Need[]>> = {
+  'straight-pull': [{ condition: 'untreated', roles: ['breakingForce'] }],
+  'named-knot': [
+    { condition: 'untreated', roles: ['breakingForce'] },
+    { condition: 'treated', roles: ['breakingForce'] },
+  ],
+  abrasion: [
+    { condition: 'untreated', roles: ['breakingForce'] },
+    { condition: 'treated', roles: ['breakingForce'] },
+  ],
+  diameter: [{ condition: 'untreated', roles: ['wideDiameter', 'narrowDiameter'] }],
+  'linear-density': [{ condition: 'untreated', roles: ['mass', 'length'] }],
+};
+
+export const readingsMissingForMethod: Check = {
+  code: 'readings/missing-for-method',
+  title: 'Readings that the method needs are missing',
+  severity: 'blocks',
+  explains:
+    'Each valid specimen carries the readings that its method is about, and a knot or abrasion submission has straight pulls of the same spool to compare with.',
+  limit:
+    'Straight pull: breaking force. Knot, abrasion: breaking force, untreated and treated. Diameter: widest and narrowest. Linear density: mass and length.',
+  run({ specimens, method }) {
+    return (NEEDS[method.slug] ?? []).flatMap(({ condition, roles }) => {
+      const counted = specimens.filter((specimen) => specimen.state === 'valid' && specimen.condition === condition);
+      const lacking = counted.filter(({ readings }) => roles.some((role) => !readings.some((reading) => reading.role === role)));
+      if (counted.length > 0 && lacking.length === 0) return [];
+      const numbers = lacking.map(({ number }) => number);
+      const where = counted.length === 0 ? `no ${condition} specimen` : `specimens ${numbers.join(', ')}`;
+      return [
+        observe(`The method ${method.slug} needs ${roles.join(' and ')} on ${condition} specimens; missing on ${where}.`, {
+          actual: where,
+          expected: roles.join(' and '),
+          specimens: numbers,
+        }),
+      ];
+    });
+  },
+};

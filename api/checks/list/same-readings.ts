@@ -1,0 +1,21 @@
+import { observe } from '../check.js';
+import type { Check } from '../check.js';
+
+export const sameReadings: Check = {
+  code: 'readings/same-as-earlier',
+  title: 'Same readings as an earlier submission',
+  severity: 'held',
+  explains: 'All readings equal those of another submission: probably the same file was handed in twice.',
+  limit: 'No other submission has the same readings throughout.',
+  run({ sameReadingsAs }) {
+    if (sameReadingsAs.length === 0) return [];
+    const references = sameReadingsAs.join(', ');
+    return [
+      observe(`All readings equal those of ${references}.`, {
+        actual: references,
+        expected: 'readings of its own',
+        forTester: 'The same readings were handed in before. Check that this is not the same file again.',
+      }),
+    ];
+  },
+};

@@ -1,0 +1,28 @@
+import { observe } from '../check.js';
+import type { Check } from '../check.js';
+
+export const timeToBreak: Check = {
+  code: 'specimens/time-to-break',
+  title: 'Time to break outside the window of the method',
+  severity: 'held',
+  explains: 'Strength depends on the rate of loading; specimens that broke too fast or too slowly do not compare.',
+  limit: 'The method version states the window.',
+  run({ specimens, method }) {
+    const window = method.limits.timeToBreakS;
+    if (window === null) return [];
+    const outside = specimens.filter(
+      ({ state, readings }) =>
+        state === 'valid' &&
+        readings.some(({ role, valueSi }) => role === 'timeToBreak' && (Number(valueSi) < window.low || Number(valueSi) > window.high)),
+    );
+    if (outside.length === 0) return [];
+    const numbers = outside.map(({ number }) => number);
+    return [
+      observe(`Specimens ${numbers.join(', ')} broke outside ${window.low} to ${window.high} s.`, {
+        actual: `${numbers.length} specimens`,
+        expected: `${window.low} to ${window.high} s`,
+        specimens: numbers,
+      }),
+    ];
+  },
+};

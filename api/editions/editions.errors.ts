@@ -1,0 +1,30 @@
+import { declareProblems } from '../platform/errors/problem.js';
+
+export const editionProblems = declareProblems({
+  'editions/unknown-reference': {
+    status: 422,
+    title: 'Something that the edition names is not on record',
+    explains: 'Scheme, method versions, variants and the edition before must exist. The detail names what is missing.',
+  },
+  'editions/wrong-state': {
+    status: 409,
+    title: 'The edition is not in the state that this needs',
+    explains: 'An edition goes from planned to open, closed and published. The detail says where it stands and where it should.',
+  },
+  'editions/nothing-to-open': {
+    status: 409,
+    title: 'An edition opens with entries and a method for each category',
+    explains: 'Add entries, and pin a version of each method that the scheme names.',
+  },
+  'editions/work-in-progress': {
+    status: 409,
+    title: 'Submissions still wait',
+    explains:
+      'Every submission that was handed in is accepted, refused or withdrawn before an edition closes. The detail gives the counts.',
+  },
+  'editions/interest': {
+    status: 409,
+    title: 'You have declared an interest in this maker',
+    explains: 'Somebody without a tie to the maker decides on exclusions of its variants.',
+  },
+});

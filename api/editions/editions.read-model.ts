@@ -1,0 +1,119 @@
+import { Injectable } from '@nestjs/common';
+import { Database } from '../platform/database/database.js';
+import { schemeRules } from './editions.schemas.js';
+
+const day = (date: Date): string => date.toISOString().slice(0, 10);
+
+/** What other features and screens may know of editions. */
+@Injectable()
+export class EditionsReadModel {
+  constructor(private readonly database: Database) {}
+
+  async schemes() {
+    const rows = await this.database.client.scheme.findMany({ orderBy: [{ slug: 'asc' }, { number: 'asc' }] });
+    return rows.map((row) => ({
+      slug: row.slug,
+      number: row.number,
+      name: row.name,
+      words: row.words,
+      rules: schemeRules.parse(row.rules),
+    }));
+  }
+
+  scheme(slug: string, number: number) {
+    return this.database.client.scheme.findUnique({ where: { slug_number: { slug, number } } });
+  }
+
+  editionId(slug: string) {
+    return this.database.client.edition.findUnique({ where: { slug }, select: { id: true } });
+  }
+
+  async editions(slug?: string) {
+    const rows = await this.database.client.edition.findMany({
+      where: slug === undefined ? {} : { slug },
+      orderBy: { slug: 'asc' },
+      include: { scheme: true, previous: true, _count: { select: { entries: true } } },
+    });
+    return rows.map((row) => ({
+      slug: row.slug,
+      name: row.name,
+      state: row.state as 'planned' | 'open' | 'closed' | 'published',
+      scheme: { slug: row.scheme.slug, number: row.scheme.number },
+      opensOn: day(row.opensOn),
+      closesOn: day(row.closesOn),
+      previous: row.previous?.slug ?? null,
+      blindKeyDigest: row.blindKeyDigest,
+      entries: row._count.entries,
+      version: row.version,
+    }));
+  }
+
+  /** An edition as a tester's submission meets it; null when there is none. */
+  async openEdition(slug: string) {
+    const edition = await this.database.client.edition.findUnique({
+      where: { slug },
+      select: {
+        id: true,
+        slug: true,
+        state: true,
+        methods: { select: { methodVersionId: true } },
+        entries: { select: { variantId: true } },
+      },
+    });
+    if (!edition) return null;
+    const entered = new Set(edition.entries.map((entry) => entry.variantId));
+    return {
+      id: edition.id,
+      slug: edition.slug,
+      state: edition.state,
+      methodVersionIds: edition.methods.map((method) => method.methodVersionId),
+      hasEntry: (variantId: string): boolean => entered.has(variantId),
+    };
+  }
+
+  /** Everything about an edition that its standings and its release need. */
+  async forStandings(slug: string) {
+    const edition = await this.database.client.edition.findUnique({
+      where: { slug },
+      include: {
+        scheme: true,
+        previous: { select: { slug: true } },
+        methods: { include: { methodVersion: { include: { method: true } } } },
+        entries: { include: { exclusion: true }, orderBy: { variantId: 'asc' } },
+      },
+    });
+    if (!edition) return null;
+    return {
+      id: edition.id,
+      slug: edition.slug,
+      name: edition.name,
+      state: edition.state,
+      opensOn: day(edition.opensOn),
+      closesOn: day(edition.closesOn),
+      previous: edition.previous?.slug ?? null,
+      blindKeyDigest: edition.blindKeyDigest,
+      scheme: {
+        slug: edition.scheme.slug,
+        number: edition.scheme.number,
+        name: edition.scheme.name,
+        words: edition.scheme.words,
+        rules: schemeRules.parse(edition.scheme.rules),
+      },
+      methods: edition.methods.map(({ methodVersion }) => ({
+        id: methodVersion.id,
+        slug: methodVersion.method.slug,
+        number: methodVersion.number,
+      })),
+      entries: edition.entries.map((entry) => ({
+        variantId: entry.variantId,
+        exclusion: entry.exclusion && {
+          reasonCode: entry.exclusion.reasonCode,
+          words: entry.exclusion.words,
+          effect: entry.exclusion.effect as 'closedUp' | 'shownUnplaced',
+        },
+      })),
+    };
+  }
+}
+
+export type EditionForStandings = NonNullable<Awaited<ReturnType<EditionsReadModel['forStandings']>>>;

@@ -1,0 +1,122 @@
+import { z } from 'zod';
+
+const slug = z
+  .string()
+  .max(60)
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Use lower-case letters, digits and single hyphens')
+  .describe('Readable identifier; never changes');
+const words = z.string().trim().min(1).max(2000);
+const version = z.int().describe('Number in the ETag');
+
+export const QUANTITIES = [
+  'apparentStress',
+  'breakingForce',
+  'knotRetention',
+  'abrasionRetention',
+  'strengthHonesty',
+  'diameter',
+  'outOfRoundness',
+  'linearDensity',
+] as const;
+export type Quantity = (typeof QUANTITIES)[number];
+
+export const schemeRules = z
+  .strictObject({
+    combine: z
+      .enum(['sumOfPlaces', 'weightedSumOfPlaces', 'meanStandardScore', 'pairwiseWins'])
+      .describe('How category results become a score'),
+    countPlaces: z.enum(['beforeExclusions', 'afterExclusions']).describe('When category places are counted'),
+    tieBreak: z.enum(['none', 'mostFirsts']).describe('Tie-break'),
+    categories: z
+      .array(
+        z.strictObject({
+          code: slug,
+          name: words.describe('Name on the page'),
+          quantity: z.enum(QUANTITIES).describe('Quantity that is ranked'),
+          unit: z.string().describe('SI unit'),
+          places: z.int().min(0).max(6).describe('Decimal places of the published value'),
+          tradeUnit: z.string().nullable().describe('Trade unit'),
+          tradePlaces: z.int().min(0).max(6).nullable().describe('Decimal places in the trade unit'),
+          direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
+          weight: z
+            .string()
+            .regex(/^\d+(\.\d+)?$/)
+            .describe('Weight, a decimal'),
+          method: slug.describe('Method whose readings are ranked'),
+          conditions: words.describe('Conditions that define the category'),
+        }),
+      )
+      .min(1)
+      .describe('Categories in order'),
+  })
+  .describe('Rules of the scheme');
+
+export const schemeRequest = z.strictObject({ slug, number: z.int().min(1), name: words, words, rules: schemeRules });
+export const schemeResponse = z.strictObject({ slug, number: z.int(), name: z.string(), words: z.string(), rules: schemeRules });
+export const schemesResponse = z.strictObject({ items: z.array(schemeResponse), nextCursor: z.string().nullable() });
+
+export const editionRequest = z
+  .strictObject({
+    slug,
+    name: words,
+    scheme: z.strictObject({ slug, number: z.int().min(1) }),
+    opensOn: z.iso.date(),
+    closesOn: z.iso.date(),
+    previous: slug.nullable().describe('Edition that movement is told against'),
+    methods: z
+      .array(z.strictObject({ slug, number: z.int().min(1) }))
+      .min(1)
+      .describe('Method versions to pin'),
+  })
+  .refine((edition) => edition.closesOn >= edition.opensOn, { message: 'The edition closes before it opens', path: ['closesOn'] });
+
+export const entriesRequest = z.strictObject({ variants: z.array(slug).min(1).max(2000) });
+export const exclusionRequest = z.strictObject({
+  variant: slug,
+  reasonCode: z.enum(['notObtainable', 'labelInDoubt', 'duplicate', 'makersRequestRefused', 'interest']).describe('Why'),
+  words: words.describe('Why, in words that readers see'),
+  effect: z.enum(['closedUp', 'shownUnplaced']).describe('Whether the others move up'),
+});
+
+export const editionResponse = z.strictObject({
+  slug,
+  name: z.string(),
+  state: z.enum(['planned', 'open', 'closed', 'published']),
+  scheme: z.strictObject({ slug, number: z.int() }),
+  opensOn: z.iso.date(),
+  closesOn: z.iso.date(),
+  previous: slug.nullable(),
+  blindKeyDigest: z.string().nullable().describe('SHA-256 of the key of blind codes, fixed at opening'),
+  entries: z.int().describe('Number of entries'),
+  version,
+});
+export const workingEditionsResponse = z.strictObject({ items: z.array(editionResponse), nextCursor: z.string().nullable() });
+
+export const boardResponse = z.strictObject({
+  edition: slug,
+  state: z.string(),
+  submissions: z.record(z.string(), z.int()).describe('State → count'),
+  entries: z.array(
+    z.strictObject({
+      variant: slug,
+      missing: z.array(z.string()).describe('Categories without an accepted result'),
+      exclusion: exclusionRequest.omit({ variant: true }).nullable(),
+    }),
+  ),
+});
+
+const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
+export const previewResponse = z.strictObject({
+  edition: slug,
+  overall: z.array(previewRow),
+  categories: z.record(z.string(), z.array(z.strictObject({ variant: slug, place: z.int().nullable(), value: z.string() }))),
+  incomplete: z.array(z.strictObject({ variant: slug, missing: z.array(z.string()) })),
+  excluded: z.array(slug),
+});
+
+export type SchemeRules = z.infer<typeof schemeRules>;
+export type SchemeCategory = SchemeRules['categories'][number];
+export type SchemeRequest = z.infer<typeof schemeRequest>;
+export type EditionRequest = z.infer<typeof editionRequest>;
+export type EntriesRequest = z.infer<typeof entriesRequest>;
+export type ExclusionRequest = z.infer<typeof exclusionRequest>;

@@ -1,0 +1,65 @@
+import { Injectable } from '@nestjs/common';
+import type { Prisma } from '../platform/database/generated/client.js';
+import type { Transaction } from '../platform/database/database.js';
+
+/** The only writer of schemes, editions, entries and exclusions. */
+@Injectable()
+export class EditionsStore {
+  createScheme(tx: Transaction, data: { slug: string; number: number; name: string; words: string; rules: Prisma.InputJsonValue }) {
+    return tx.scheme.create({ data });
+  }
+
+  createEdition(tx: Transaction, data: Prisma.EditionUncheckedCreateInput, methodVersionIds: readonly string[]) {
+    return tx.edition.create({ data: { ...data, methods: { create: methodVersionIds.map((methodVersionId) => ({ methodVersionId })) } } });
+  }
+
+  /** Locks the edition's row for a change of state and gives it as it stands. */
+  async lock(tx: Transaction, slug: string) {
+    await tx.$queryRaw`SELECT 1 FROM edition WHERE slug = ${slug} FOR UPDATE`;
+    return tx.edition.findUnique({
+      where: { slug },
+      include: { scheme: true, methods: { include: { methodVersion: { include: { method: true } } } } },
+    });
+  }
+
+  touch(tx: Transaction, id: string, change: Prisma.EditionUncheckedUpdateInput = {}) {
+    return tx.edition.update({ where: { id }, data: { ...change, version: { increment: 1 } } });
+  }
+
+  addEntries(tx: Transaction, editionId: string, variantIds: readonly string[]) {
+    return tx.entry.createMany({ data: variantIds.map((variantId) => ({ editionId, variantId })) });
+  }
+
+  /** Blind codes of the spools of the edition's entries with what they are: the key that is sealed. */
+  async blindKey(tx: Transaction, editionId: string): Promise<string> {
+    const spools = await tx.spool.findMany({
+      where: { variant: { entries: { some: { editionId } } } },
+      orderBy: { blindCode: 'asc' },
+      select: { blindCode: true, variant: { select: { slug: true } } },
+    });
+    return spools.map((spool) => `${spool.blindCode} ${spool.variant.slug}\n`).join('');
+  }
+
+  countEntries(tx: Transaction, editionId: string): Promise<number> {
+    return tx.entry.count({ where: { editionId } });
+  }
+
+  countSubmissions(tx: Transaction, editionId: string, states: readonly string[]): Promise<number> {
+    return tx.submission.count({ where: { editionId, state: { in: [...states] } } });
+  }
+
+  findEntry(tx: Transaction, editionId: string, variantSlug: string) {
+    return tx.entry.findFirst({
+      where: { editionId, variant: { slug: variantSlug } },
+      include: { exclusion: true, variant: { include: { line: true } } },
+    });
+  }
+
+  exclude(tx: Transaction, data: { entryId: string; reasonCode: string; words: string; effect: string; byId: string; at: Date }) {
+    return tx.exclusion.create({ data });
+  }
+
+  readmit(tx: Transaction, entryId: string) {
+    return tx.exclusion.delete({ where: { entryId } });
+  }
+}

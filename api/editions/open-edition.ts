@@ -1,0 +1,50 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { CHECK_SET_VERSION } from '../checks/check-list.js';
+import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { requireSameVersion } from '../platform/http/if-match.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
+import { requireState } from './edition.js';
+import { editionProblems } from './editions.errors.js';
+import { schemeRules } from './editions.schemas.js';
+import { EditionsStore } from './editions.store.js';
+
+/** Opens an edition: from now on its scheme, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
+@Injectable()
+export class OpenEdition {
+  constructor(
+    private readonly store: EditionsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+  ) {}
+
+  async run(actor: Actor, slug: string, version: number): Promise<void> {
+    await this.database.transaction(async (tx) => {
+      const edition = await this.store.lock(tx, slug);
+      if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
+      requireSameVersion(edition.version, version);
+      requireState(edition, ['planned']);
+      const pinned = edition.methods.map(({ methodVersion }) => methodVersion.method.slug);
+      const unpinned = schemeRules.parse(edition.scheme.rules).categories.filter((category) => !pinned.includes(category.method));
+      const entries = await this.store.countEntries(tx, edition.id);
+      if (entries === 0 || unpinned.length > 0) {
+        throw new Problem(
+          editionProblems['editions/nothing-to-open'],
+          `${entries} entries; no version pinned of: ${unpinned.map(({ method }) => method).join(', ') || 'none missing'}.`,
+        );
+      }
+      const blindKeyDigest = sha256(await this.store.blindKey(tx, edition.id));
+      await this.store.touch(tx, edition.id, { state: 'open', blindKeyDigest, checkSetVersion: CHECK_SET_VERSION });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'edition.opened',
+        objectType: 'edition',
+        objectId: slug,
+        after: { blindKeyDigest, checkSetVersion: CHECK_SET_VERSION },
+      });
+    });
+  }
+}

@@ -32,7 +32,9 @@ export function drawBlindCode(below: (limit: number) => number): string {
     const check = checkCharacter(body);
     if (ALPHABET.includes(check)) return body + check;
   }
-  throw new Error(`drawBlindCode: ${MOST_DRAWS} draws without a usable code, expected one in two. Look at the source of random numbers.`);
+  throw new Error(
+    `drawBlindCode: ${MOST_DRAWS} draws without a usable code, expected eight usable ones in nine. Look at the source of random numbers.`,
+  );
 }
 
 /** A code as somebody types it → as it is on record: capitals, no spaces or hyphens. */

@@ -6,7 +6,47 @@
  * Nobody re-identifies a spool that they tested.
  */
 import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { AddClaim } from './add-claim.js';
+import { AddLine } from './add-line.js';
+import { AddMaker } from './add-maker.js';
+import { AddSpool } from './add-spool.js';
+import { AddVariant } from './add-variant.js';
+import { CataloguePages } from './catalogue-pages.read-model.js';
 import { CatalogueReadModel } from './catalogue.read-model.js';
+import { CatalogueStore } from './catalogue.store.js';
+import { ChangeLine } from './change-line.js';
+import { ChangeMaker } from './change-maker.js';
+import { ChangeVariant } from './change-variant.js';
+import { CorrectClaim } from './correct-claim.js';
+import { LinesController } from './lines.controller.js';
+import { MakersController } from './makers.controller.js';
+import { ReidentifySpool } from './reidentify-spool.js';
+import { SpoolsController } from './spools.controller.js';
+import { SpoolsReadModel } from './spools.read-model.js';
+import { SpoolsStore } from './spools.store.js';
+import { VariantsController } from './variants.controller.js';
 
-@Module({ providers: [CatalogueReadModel], exports: [CatalogueReadModel] })
+@Module({
+  imports: [AccountsModule],
+  controllers: [MakersController, LinesController, VariantsController, SpoolsController],
+  providers: [
+    AddClaim,
+    AddLine,
+    AddMaker,
+    AddSpool,
+    AddVariant,
+    CataloguePages,
+    CatalogueReadModel,
+    CatalogueStore,
+    ChangeLine,
+    ChangeMaker,
+    ChangeVariant,
+    CorrectClaim,
+    ReidentifySpool,
+    SpoolsReadModel,
+    SpoolsStore,
+  ],
+  exports: [CatalogueReadModel],
+})
 export class CatalogueModule {}

@@ -1,58 +1,51 @@
 import { MeasurementError } from '../measurement/errors.js';
-import { parseQuantity } from '../measurement/units/parse-quantity.js';
-import { UNITS } from '../measurement/units/unit-table.js';
-import type { Dimension } from '../measurement/units/unit-table.js';
+import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
+import type { InputFault } from '../platform/errors/problem.js';
 
 export const CLAIMED_QUANTITIES = ['breakingForce', 'diameter', 'linearDensity', 'peNumber'] as const;
 export type ClaimedQuantity = (typeof CLAIMED_QUANTITIES)[number];
 export const CLAIM_BASES = ['average', 'minimum', 'maximum', 'class', 'notStated'] as const;
 export type ClaimBasis = (typeof CLAIM_BASES)[number];
 
-/** Unit of a PE number (gō), which is a number on a scale and has no SI unit. */
-export const PE_UNIT = 'PE';
+/** Unit of a PE number (gō), which is a place on a scale and has no SI unit. */
+const PE_UNIT = 'PE';
 
-const DIMENSION_OF_QUANTITY = { breakingForce: 'force', diameter: 'length', linearDensity: 'linearDensity' } as const satisfies Record<
-  Exclude<ClaimedQuantity, 'peNumber'>,
-  Dimension
->;
+const DIMENSION_OF_QUANTITY = { breakingForce: 'force', diameter: 'length', linearDensity: 'linearDensity' } as const;
+
+/** SI unit that each quantity is kept in. */
+export const SI_UNIT_OF_QUANTITY = { breakingForce: 'N', diameter: 'm', linearDensity: 'kg/m', peNumber: PE_UNIT } as const;
 
 export interface Printed {
   readonly text: string;
   readonly unit: string;
 }
 
-/** Which half of the printed number is wrong, and how. */
-export interface PrintedFault {
-  readonly field: keyof Printed;
-  readonly detail: string;
-}
-
 /**
  * Reads what a label prints.
  * @param quantity what is claimed
- * @param printed number and unit as printed; the number is a plain decimal
- * @returns exact value in SI (N, m, kg/m; the number itself for a PE number), or the fault
+ * @param printed number and unit as printed
+ * @returns exact value in SI (N, m, kg/m; the number itself for a PE number), or what is wrong, pointing into "printed"
  */
-export function readClaim(quantity: ClaimedQuantity, printed: Printed): { valueSi: string } | PrintedFault {
-  if (Number(printed.text) === 0) return { field: 'text', detail: `Found ${printed.text}, expected more than 0.` };
-  if (quantity === 'peNumber') {
-    return printed.unit === PE_UNIT
-      ? { valueSi: printed.text }
-      : { field: 'unit', detail: `Found "${printed.unit}", expected "${PE_UNIT}" for a PE number.` };
-  }
-  const dimension = DIMENSION_OF_QUANTITY[quantity];
+export function readClaim(quantity: ClaimedQuantity, printed: Printed): { valueSi: string } | InputFault {
   try {
-    const parsed = parseQuantity(printed.text, printed.unit);
-    return parsed.dimension === dimension
-      ? { valueSi: parsed.si }
-      : { field: 'unit', detail: wrongDimension(quantity, printed.unit, dimension) };
+    return {
+      valueSi:
+        quantity === 'peNumber' ? readPeNumber(printed) : parseQuantityAs(printed.text, printed.unit, DIMENSION_OF_QUANTITY[quantity]).si,
+    };
   } catch (error) {
     if (!(error instanceof MeasurementError)) throw error;
-    return { field: error.code === 'units/unknown-symbol' ? 'unit' : 'text', detail: error.message };
+    const isUnit = error.code === 'units/unknown-symbol' || error.code === 'units/wrong-dimension';
+    return { pointer: isUnit ? '/printed/unit' : '/printed/text', detail: error.message, code: error.code };
   }
 }
 
-function wrongDimension(quantity: ClaimedQuantity, unit: string, dimension: Dimension): string {
-  const known = Object.entries(UNITS).flatMap(([symbol, { dimension: measured }]) => (measured === dimension ? [symbol] : []));
-  return `Found "${unit}" for ${quantity}, expected one of ${known.join(', ')}. Correct the unit or the quantity.`;
+function readPeNumber({ text, unit }: Printed): string {
+  if (unit !== PE_UNIT)
+    throw new MeasurementError(
+      'units/wrong-dimension',
+      `A PE number: found the unit "${unit}", expected "${PE_UNIT}". Correct the unit or the quantity.`,
+    );
+  if (Number(text) === 0)
+    throw new MeasurementError('units/not-positive', `A PE number: found ${text}, expected more than 0. Correct the number.`);
+  return text;
 }

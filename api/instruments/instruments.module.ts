@@ -4,7 +4,15 @@
  * Editors write; anybody signed in reads.
  */
 import { Module } from '@nestjs/common';
+import { AddCalibration } from './add-calibration.js';
+import { AddInstrument } from './add-instrument.js';
+import { InstrumentsController } from './instruments.controller.js';
 import { InstrumentsReadModel } from './instruments.read-model.js';
+import { InstrumentsStore } from './instruments.store.js';
 
-@Module({ providers: [InstrumentsReadModel], exports: [InstrumentsReadModel] })
+@Module({
+  controllers: [InstrumentsController],
+  providers: [AddCalibration, AddInstrument, InstrumentsReadModel, InstrumentsStore],
+  exports: [InstrumentsReadModel],
+})
 export class InstrumentsModule {}

@@ -1,3 +1,5 @@
+import type { InputFault } from '../platform/errors/problem.js';
+
 const DAY_MS = 86_400_000;
 
 /** A calendar date as stored → ISO 8601 text. */
@@ -12,4 +14,44 @@ export const toDateText = (date: Date): string => date.toISOString().slice(0, 10
 export function lastDay(statedUntil: Date | null, nextFrom: Date | null): string | null {
   if (statedUntil) return toDateText(statedUntil);
   return nextFrom ? toDateText(new Date(nextFrom.getTime() - DAY_MS)) : null;
+}
+
+interface DatedVersion {
+  readonly number: number;
+  readonly effectiveFrom: Date;
+  readonly effectiveUntil: Date | null;
+}
+
+/**
+ * Whether a version follows the last one: its number is the next, and its first day is after every day of the last.
+ * A last version without a stated end ends the day before, so that it must have begun by then.
+ * @param last latest version on record, if any
+ * @param next number and first day (ISO 8601) of the version to add
+ */
+export function successionFaults(
+  last: DatedVersion | undefined,
+  next: { readonly number: number; readonly effectiveFrom: string },
+): InputFault[] {
+  const number = (last?.number ?? 0) + 1;
+  const taken = last && toDateText(last.effectiveUntil ?? last.effectiveFrom);
+  return [
+    ...(next.number === number
+      ? []
+      : [
+          {
+            pointer: '/number',
+            detail: `Found ${next.number}, expected ${number}: versions are numbered one by one.`,
+            code: 'not_consecutive',
+          },
+        ]),
+    ...(taken === undefined || next.effectiveFrom > taken
+      ? []
+      : [
+          {
+            pointer: '/effectiveFrom',
+            detail: `Found ${next.effectiveFrom}, expected a day after ${taken}: version ${number - 1} holds until then.`,
+            code: 'overlaps',
+          },
+        ]),
+  ];
 }

@@ -1,0 +1,31 @@
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import { notValid } from '../platform/http/validation.js';
+import { isBlindCode, normaliseBlindCode } from './blind-code.js';
+
+/** The 404 that names what was asked for. */
+export const notOnRecord = (what: string, key: string): Problem =>
+  new Problem(platformProblems['request/not-found'], `No ${what} "${key}" is on record. Look it up in the list.`);
+
+/** The 404 of a blind code; a mistyped one is told from one that was never given out. */
+export const spoolNotOnRecord = (typed: string): Problem =>
+  isBlindCode(normaliseBlindCode(typed))
+    ? notOnRecord('spool', typed)
+    : new Problem(
+        platformProblems['request/not-found'],
+        `"${typed}" is mistyped: its check character does not fit. Read the code on the spool again.`,
+      );
+
+/** The 409 of a second thing with the same key. */
+export const onRecordAlready = (detail: string, pointer: string): Problem =>
+  new Problem(platformProblems['record/already-exists'], detail, [{ pointer, detail, code: 'duplicate' }]);
+
+/** The 422 of a field that names something unknown. */
+export const unknownReference = (pointer: string, what: string, found: string): Problem =>
+  notValid([
+    {
+      pointer,
+      detail: `Found "${found}", but no ${what} has this slug. Add the ${what} first, or correct the slug.`,
+      code: 'unknown_reference',
+    },
+  ]);

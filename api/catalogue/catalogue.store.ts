@@ -1,0 +1,87 @@
+import { Injectable } from '@nestjs/common';
+import type { Transaction } from '../platform/database/database.js';
+import type { ClaimBasis, ClaimedQuantity } from './claim.js';
+import type { Construction } from './line.js';
+
+interface LineFields {
+  readonly name: string;
+  readonly material: string;
+  readonly construction: Construction;
+  readonly carriers: number | null;
+  readonly densityGPerCm3: string;
+}
+
+interface ClaimFields {
+  readonly basis: ClaimBasis;
+  readonly printedText: string;
+  readonly printedUnit: string;
+  readonly valueSi: string;
+  readonly seenOn: Date;
+  readonly source: string;
+}
+
+const ONE_MORE = { version: { increment: 1 } } as const;
+const WITH_NAMES = { claims: true, line: { include: { maker: true } } } as const;
+
+/** The only writer of makers, lines, variants and claims. */
+@Injectable()
+export class CatalogueStore {
+  /** The maker, locked until the transaction ends; null when there is none. */
+  async lockMaker(tx: Transaction, slug: string) {
+    await tx.$queryRaw`SELECT 1 FROM maker WHERE slug = ${slug} FOR UPDATE`;
+    return tx.maker.findUnique({ where: { slug } });
+  }
+
+  createMaker(tx: Transaction, data: { slug: string; name: string }) {
+    return tx.maker.create({ data });
+  }
+
+  changeMaker(tx: Transaction, id: string, name: string) {
+    return tx.maker.update({ where: { id }, data: { name, ...ONE_MORE } });
+  }
+
+  /** The line with its maker, locked until the transaction ends; null when there is none. */
+  async lockLine(tx: Transaction, slug: string) {
+    await tx.$queryRaw`SELECT 1 FROM line WHERE slug = ${slug} FOR UPDATE`;
+    return tx.line.findUnique({ where: { slug }, include: { maker: true } });
+  }
+
+  createLine(tx: Transaction, data: LineFields & { slug: string; makerId: string }) {
+    return tx.line.create({ data, include: { maker: true } });
+  }
+
+  changeLine(tx: Transaction, id: string, fields: LineFields) {
+    return tx.line.update({ where: { id }, data: { ...fields, ...ONE_MORE }, include: { maker: true } });
+  }
+
+  /** The variant with its names and claims, locked until the transaction ends; null when there is none. */
+  async lockVariant(tx: Transaction, slug: string) {
+    await tx.$queryRaw`SELECT 1 FROM variant WHERE slug = ${slug} FOR UPDATE`;
+    return tx.variant.findUnique({ where: { slug }, include: WITH_NAMES });
+  }
+
+  /** The variant of a line in this size and colour, if it is on record. */
+  variantOf(tx: Transaction, lineId: string, size: string, colour: string) {
+    return tx.variant.findUnique({ where: { lineId_size_colour: { lineId, size, colour } } });
+  }
+
+  createVariant(tx: Transaction, data: { slug: string; lineId: string; size: string; colour: string }) {
+    return tx.variant.create({ data, include: WITH_NAMES });
+  }
+
+  changeVariant(tx: Transaction, id: string, fields: { size: string; colour: string }) {
+    return tx.variant.update({ where: { id }, data: { ...fields, ...ONE_MORE }, include: WITH_NAMES });
+  }
+
+  /** Adds a claim; the variant shows its claims, so that it counts as changed. */
+  async createClaim(tx: Transaction, variantId: string, quantity: ClaimedQuantity, fields: ClaimFields) {
+    await tx.variant.update({ where: { id: variantId }, data: ONE_MORE });
+    return tx.claim.create({ data: { variantId, quantity, ...fields } });
+  }
+
+  /** Puts other words in place of a claim; the variant counts as changed. */
+  async correctClaim(tx: Transaction, variantId: string, quantity: ClaimedQuantity, fields: ClaimFields) {
+    await tx.claim.update({ where: { variantId_quantity: { variantId, quantity } }, data: { ...fields } });
+    return tx.variant.update({ where: { id: variantId }, data: ONE_MORE, include: WITH_NAMES });
+  }
+}

@@ -1,0 +1,42 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { requireSameVersion } from '../platform/http/if-match.js';
+import { notOnRecord } from './catalogue-faults.js';
+import { toMaker } from './catalogue-rows.js';
+import type { MakerChange, MakerResponse } from './catalogue.schemas.js';
+import { CatalogueStore } from './catalogue.store.js';
+
+interface Input extends MakerChange {
+  readonly slug: string;
+  readonly expectedVersion: number;
+}
+
+/** Renames a maker; its slug stays, and so do the names in releases. */
+@Injectable()
+export class ChangeMaker {
+  constructor(
+    private readonly database: Database,
+    private readonly store: CatalogueStore,
+    private readonly audit: AuditTrail,
+  ) {}
+
+  run(actor: Actor, { slug, expectedVersion, name }: Input): Promise<MakerResponse> {
+    return this.database.transaction(async (tx) => {
+      const before = await this.store.lockMaker(tx, slug);
+      if (!before) throw notOnRecord('maker', slug);
+      requireSameVersion(before.version, expectedVersion);
+      const after = toMaker(await this.store.changeMaker(tx, before.id, name));
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'maker.changed',
+        objectType: 'maker',
+        objectId: slug,
+        before: toMaker(before),
+        after,
+      });
+      return after;
+    });
+  }
+}

@@ -1,0 +1,48 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { requireSameVersion } from '../platform/http/if-match.js';
+import { notOnRecord, onRecordAlready } from './catalogue-faults.js';
+import { toVariant } from './catalogue-rows.js';
+import type { VariantChange, VariantResponse } from './catalogue.schemas.js';
+import { CatalogueStore } from './catalogue.store.js';
+
+interface Input {
+  readonly slug: string;
+  readonly expectedVersion: number;
+  readonly change: VariantChange;
+}
+
+/** Corrects the size or colour of a variant; its slug and its line stay. */
+@Injectable()
+export class ChangeVariant {
+  constructor(
+    private readonly database: Database,
+    private readonly store: CatalogueStore,
+    private readonly audit: AuditTrail,
+  ) {}
+
+  run(actor: Actor, { slug, expectedVersion, change }: Input): Promise<VariantResponse> {
+    return this.database.transaction(async (tx) => {
+      const row = await this.store.lockVariant(tx, slug);
+      if (!row) throw notOnRecord('variant', slug);
+      requireSameVersion(row.version, expectedVersion);
+      const size = change.size ?? row.size;
+      const colour = change.colour ?? row.colour;
+      const twin = await this.store.variantOf(tx, row.lineId, size, colour);
+      if (twin && twin.id !== row.id) throw onRecordAlready(`The line in ${size}, ${colour} is on record as "${twin.slug}".`, '/size');
+      const before = toVariant(row);
+      const after = toVariant(await this.store.changeVariant(tx, row.id, { size, colour }));
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'variant.changed',
+        objectType: 'variant',
+        objectId: slug,
+        before,
+        after,
+      });
+      return after;
+    });
+  }
+}

@@ -1,0 +1,52 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { requireSameVersion } from '../platform/http/if-match.js';
+import { notOnRecord } from './catalogue-faults.js';
+import { toClaim, toVariant } from './catalogue-rows.js';
+import type { ClaimCorrection, VariantResponse } from './catalogue.schemas.js';
+import { CatalogueStore } from './catalogue.store.js';
+import { CLAIMED_QUANTITIES } from './claim.js';
+import { requireClaim } from './require-claim.js';
+
+interface Input {
+  readonly variant: string;
+  readonly quantity: string;
+  readonly expectedVersion: number;
+  readonly correction: ClaimCorrection;
+}
+
+/** Corrects a claim that was copied wrongly from the label; the audit trail keeps what stood there. */
+@Injectable()
+export class CorrectClaim {
+  constructor(
+    private readonly database: Database,
+    private readonly store: CatalogueStore,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  run(actor: Actor, { variant: slug, quantity: asked, expectedVersion, correction }: Input): Promise<VariantResponse> {
+    const quantity = CLAIMED_QUANTITIES.find((known) => known === asked);
+    if (!quantity) throw notOnRecord('claim', asked);
+    const fields = requireClaim(quantity, correction, this.clock.now());
+    return this.database.transaction(async (tx) => {
+      const variant = await this.store.lockVariant(tx, slug);
+      const claim = variant?.claims.find((one) => one.quantity === quantity);
+      if (!variant || !claim) throw notOnRecord('claim', `${slug}, ${quantity}`);
+      requireSameVersion(variant.version, expectedVersion);
+      const after = toVariant(await this.store.correctClaim(tx, variant.id, quantity, fields));
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'claim.corrected',
+        objectType: 'variant',
+        objectId: slug,
+        before: toClaim(claim),
+        after: { quantity, ...correction },
+      });
+      return after;
+    });
+  }
+}

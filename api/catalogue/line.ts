@@ -1,0 +1,16 @@
+import type { InputFault } from '../platform/errors/problem.js';
+
+export const CONSTRUCTIONS = ['braided', 'fused', 'hollowCore', 'twisted', 'monofilament'] as const;
+export type Construction = (typeof CONSTRUCTIONS)[number];
+
+/** Only what is braided has ends that were braided. */
+export function carriersFaults(construction: Construction, carriers: number | null): InputFault[] {
+  if (carriers === null || construction === 'braided' || construction === 'hollowCore') return [];
+  return [
+    {
+      pointer: '/carriers',
+      detail: `Found ${carriers} carriers on a ${construction} line, expected null. Correct the construction or leave carriers out.`,
+      code: 'not_braided',
+    },
+  ];
+}

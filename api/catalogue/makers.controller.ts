@@ -1,0 +1,50 @@
+import { Body, Controller, Get, Param, Patch, Post, Query } from '@nestjs/common';
+import { CurrentActor } from '../platform/http/access.js';
+import type { Actor } from '../platform/http/access.js';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { IfMatch } from '../platform/http/if-match.js';
+import { AddMaker } from './add-maker.js';
+import { notOnRecord } from './catalogue-faults.js';
+import { CataloguePages } from './catalogue-pages.read-model.js';
+import * as schemas from './catalogue.schemas.js';
+import { ChangeMaker } from './change-maker.js';
+
+@Controller('v1/catalogue/makers')
+export class MakersController {
+  constructor(
+    private readonly add: AddMaker,
+    private readonly change: ChangeMaker,
+    private readonly pages: CataloguePages,
+  ) {}
+
+  @Post()
+  @Endpoint({ summary: 'Put a maker on record.', allow: ['editor'], status: 201, answer: schemas.makerResponse })
+  postCatalogueMaker(@CurrentActor() actor: Actor, @Body({ schema: schemas.makerRequest }) input: schemas.MakerRequest) {
+    return this.add.run(actor, input);
+  }
+
+  @Get()
+  @Endpoint({ summary: 'Makers on record, by slug.', allow: 'signedIn', answer: schemas.makersResponse })
+  getCatalogueMakers(@Query({ schema: schemas.pageQuery }) page: schemas.PageQuery) {
+    return this.pages.makers(page);
+  }
+
+  @Get(':slug')
+  @Endpoint({ summary: 'One maker.', allow: 'signedIn', answer: schemas.makerResponse })
+  async getCatalogueMaker(@Param('slug') slug: string) {
+    const maker = await this.pages.maker(slug);
+    if (!maker) throw notOnRecord('maker', slug);
+    return maker;
+  }
+
+  @Patch(':slug')
+  @Endpoint({ summary: 'Rename a maker.', allow: ['editor'], answer: schemas.makerResponse, needsIfMatch: true })
+  patchCatalogueMaker(
+    @CurrentActor() actor: Actor,
+    @Param('slug') slug: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: schemas.makerChange }) change: schemas.MakerChange,
+  ) {
+    return this.change.run(actor, { slug, expectedVersion, ...change });
+  }
+}

@@ -1,0 +1,71 @@
+import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
+import { CurrentActor } from '../platform/http/access.js';
+import type { Actor } from '../platform/http/access.js';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { IfMatch } from '../platform/http/if-match.js';
+import { AddSpool } from './add-spool.js';
+import { normaliseBlindCode } from './blind-code.js';
+import { spoolNotOnRecord } from './catalogue-faults.js';
+import { pageQuery } from './catalogue.schemas.js';
+import type { PageQuery } from './catalogue.schemas.js';
+import { ReidentifySpool } from './reidentify-spool.js';
+import { SpoolsReadModel } from './spools.read-model.js';
+import * as schemas from './spools.schemas.js';
+
+@Controller('v1')
+export class SpoolsController {
+  constructor(
+    private readonly add: AddSpool,
+    private readonly reidentify: ReidentifySpool,
+    private readonly spools: SpoolsReadModel,
+  ) {}
+
+  @Post('catalogue/spools')
+  @Endpoint({
+    summary: 'Put a spool on the shelf; gives it its blind code.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.spoolResponse,
+  })
+  async postSpool(@CurrentActor() actor: Actor, @Body({ schema: schemas.spoolRequest }) input: schemas.SpoolRequest) {
+    return this.getSpool(await this.add.run(actor, input));
+  }
+
+  @Get('catalogue/spools')
+  @Endpoint({ summary: 'Spools and what their blind codes stand for.', allow: ['editor'], answer: schemas.spoolsResponse })
+  getSpools(@Query({ schema: pageQuery }) page: PageQuery) {
+    return this.spools.page(page);
+  }
+
+  @Get('catalogue/spools/:code')
+  @Endpoint({ summary: 'One spool and what its blind code stands for.', allow: ['editor'], answer: schemas.spoolResponse })
+  async getSpool(@Param('code') code: string) {
+    const spool = await this.spools.byCode(normaliseBlindCode(code));
+    if (!spool) throw spoolNotOnRecord(code);
+    return spool;
+  }
+
+  @Post('catalogue/spools/:code/reidentifications')
+  @Endpoint({
+    summary: 'Put on record that a spool is another variant than was thought.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.spoolResponse,
+    needsIfMatch: true,
+  })
+  async postReidentification(
+    @CurrentActor() actor: Actor,
+    @Param('code') code: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: schemas.reidentificationRequest }) input: schemas.ReidentificationRequest,
+  ) {
+    await this.reidentify.run(actor, { ...input, code, expectedVersion });
+    return this.getSpool(code);
+  }
+
+  @Get('spools')
+  @Endpoint({ summary: 'Spools as testers see them: blind code and length.', allow: ['tester'], answer: schemas.blindSpoolsResponse })
+  getBlindSpools(@Query({ schema: pageQuery }) page: PageQuery) {
+    return this.spools.blindPage(page);
+  }
+}

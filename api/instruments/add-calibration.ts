@@ -1,0 +1,49 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import type { CalibrationRequest } from './instruments.schemas.js';
+import { InstrumentsStore } from './instruments.store.js';
+
+interface Input {
+  readonly code: string;
+  readonly calibration: CalibrationRequest;
+}
+
+/** Adds a certificate to an instrument; a certificate on record is never changed. */
+@Injectable()
+export class AddCalibration {
+  constructor(
+    private readonly database: Database,
+    private readonly store: InstrumentsStore,
+    private readonly audit: AuditTrail,
+  ) {}
+
+  run(actor: Actor, { code, calibration }: Input): Promise<void> {
+    return this.database.transaction(async (tx) => {
+      const instrument = await this.store.lock(tx, code);
+      if (!instrument) throw new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record.`);
+      const { certificate, validFrom, validUntil, ...figures } = calibration;
+      if (instrument.calibrations.some((known) => known.certificate === certificate)) {
+        const detail = `Certificate "${certificate}" of "${code}" is on record and never changes. Give a new certificate its own number.`;
+        throw new Problem(platformProblems['record/already-exists'], detail, [{ pointer: '/certificate', detail, code: 'duplicate' }]);
+      }
+      await this.store.addCalibration(tx, {
+        instrumentId: instrument.id,
+        certificate,
+        validFrom: new Date(validFrom),
+        validUntil: new Date(validUntil),
+        ...figures,
+      });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'calibration.added',
+        objectType: 'instrument',
+        objectId: code,
+        after: calibration,
+      });
+    });
+  }
+}

@@ -1,0 +1,43 @@
+import { Injectable } from '@nestjs/common';
+import type { Transaction } from '../platform/database/database.js';
+import type { InstrumentKind } from './instrument.js';
+
+interface NewInstrument {
+  readonly code: string;
+  readonly kind: InstrumentKind;
+  readonly name: string;
+  readonly capacityText: string;
+  readonly capacityUnit: string;
+  readonly capacitySi: string;
+  readonly resolutionText: string;
+  readonly resolutionUnit: string;
+  readonly resolutionSi: string;
+}
+
+interface NewCalibration {
+  readonly instrumentId: string;
+  readonly certificate: string;
+  readonly validFrom: Date;
+  readonly validUntil: Date;
+  readonly correctionPercent: string;
+  readonly expandedUncertaintyPercent: string;
+  readonly coverageFactor: string;
+}
+
+/** The only writer of instruments and calibrations. */
+@Injectable()
+export class InstrumentsStore {
+  /** The instrument with its certificates, locked until the transaction ends; null when there is none. */
+  async lock(tx: Transaction, code: string) {
+    await tx.$queryRaw`SELECT 1 FROM instrument WHERE code = ${code} FOR UPDATE`;
+    return tx.instrument.findUnique({ where: { code }, include: { calibrations: true } });
+  }
+
+  create(tx: Transaction, data: NewInstrument) {
+    return tx.instrument.create({ data });
+  }
+
+  addCalibration(tx: Transaction, data: NewCalibration) {
+    return tx.calibration.create({ data });
+  }
+}

@@ -1,0 +1,28 @@
+import { Injectable } from '@nestjs/common';
+import type { Transaction } from '../platform/database/database.js';
+import type { MethodVersionRequest } from './methods.schemas.js';
+
+/** The only writer of methods and their versions. */
+@Injectable()
+export class MethodsStore {
+  /** The method with its versions, oldest first, locked until the transaction ends; null when there is none. */
+  async lock(tx: Transaction, slug: string) {
+    await tx.$queryRaw`SELECT 1 FROM method WHERE slug = ${slug} FOR UPDATE`;
+    return tx.method.findUnique({ where: { slug }, include: { versions: { orderBy: { number: 'asc' } } } });
+  }
+
+  create(tx: Transaction, data: { slug: string; name: string }) {
+    return tx.method.create({ data });
+  }
+
+  addVersion(tx: Transaction, methodId: string, { effectiveFrom, effectiveUntil, ...version }: MethodVersionRequest) {
+    return tx.methodVersion.create({
+      data: {
+        ...version,
+        methodId,
+        effectiveFrom: new Date(effectiveFrom),
+        effectiveUntil: effectiveUntil === null ? null : new Date(effectiveUntil),
+      },
+    });
+  }
+}

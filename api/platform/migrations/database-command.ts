@@ -3,9 +3,9 @@
  * on DATABASE_URL or else on the embedded server of this checkout.
  */
 import { spawn } from 'node:child_process';
-import { copyFile, mkdir, mkdtemp } from 'node:fs/promises';
+import { copyFile, mkdir, mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { startEmbeddedPostgres } from '../embedded-postgres/start-embedded-postgres.js';
 import { applyMigrations, MIGRATIONS_FOLDER } from './apply-migrations.js';
@@ -51,13 +51,14 @@ async function writeMigration(name: string | undefined, databaseUrl: string): Pr
     );
     return 1;
   }
-  // Written beside the history first: a folder without its migration.sql would not be read as history.
+  // Written elsewhere first: the comparison refuses a history with a folder that has no migration.sql.
   const draft = join(await mkdtemp(join(tmpdir(), 'fairpull-migration-')), 'migration.sql');
   const exitCode = await runPrisma([...FROM_HISTORY_TO_SCHEMA, '--exit-code', '-o', draft], databaseUrl);
   if (exitCode !== 0 && exitCode !== DIFFERS) return exitCode;
   const folder = join(MIGRATIONS_FOLDER, `${new Date().toISOString().replace(/\D/g, '').slice(0, 14)}_${name}`);
   await mkdir(folder);
   await copyFile(draft, join(folder, 'migration.sql'));
+  await rm(dirname(draft), { recursive: true });
   console.log(`Wrote ${join(folder, 'migration.sql')}. Read it before you commit it.`);
   if (exitCode === 0)
     console.log('The schema says nothing new; the file is empty. Write the SQL of triggers and constraints there by hand.');

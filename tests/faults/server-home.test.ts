@@ -1,0 +1,43 @@
+import { chmod, mkdir, stat } from 'node:fs/promises';
+import { join } from 'node:path';
+import { findServerBinaries } from '../../api/platform/embedded-postgres/server-binaries.js';
+import { prepareServerHome } from '../../api/platform/embedded-postgres/server-home.js';
+import { makeDataFolder, removeDataFolder } from './data-folder.js';
+
+let folder: string;
+let closed: string;
+
+beforeEach(async () => {
+  folder = await makeDataFolder();
+  closed = join(folder, 'closed');
+  await mkdir(closed);
+  await chmod(closed, 0o700);
+});
+
+afterEach(() => removeDataFolder(folder));
+
+/** Only root lends the server another account; an ordinary user owns the folder anyway. */
+const asRoot = process.getuid?.() === 0 ? test : test.skip;
+
+asRoot('a data folder that the account cannot enter gets its server elsewhere, and the person is told where', async () => {
+  const said: string[] = [];
+  const home = await prepareServerHome(join(closed, 'data'), (sentence) => said.push(sentence), join(folder, 'elsewhere'));
+  expect(home.folder.startsWith(join(folder, 'elsewhere'))).toBe(true);
+  expect(said.join()).toContain(`cannot enter ${join(closed, 'data')}; the database is kept in ${join(folder, 'elsewhere')}`);
+  expect((await stat(join(home.binFolder, 'postgres'))).isFile()).toBe(true);
+});
+
+asRoot('when the other place is closed too, the message says what can be done', async () => {
+  await expect(prepareServerHome(join(closed, 'data'), () => undefined, join(closed, 'elsewhere'))).rejects.toThrow(
+    /can enter neither .* Move the checkout .* or start as an ordinary user, or set DATABASE_URL/,
+  );
+});
+
+asRoot('a data folder that the account can enter keeps its server', async () => {
+  const home = await prepareServerHome(join(folder, 'data'), () => undefined, join(folder, 'elsewhere'));
+  expect(home.folder).toBe(join(folder, 'data', 'postgres'));
+});
+
+test('a platform without PostgreSQL of ours is told to bring its own', () => {
+  expect(() => findServerBinaries('freebsd', 'x64')).toThrow(/No PostgreSQL for freebsd on x64.*Set DATABASE_URL/);
+});

@@ -1,7 +1,8 @@
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync } from 'node:fs';
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import pg from 'pg';
+import { isAlive } from '../embedded-postgres/folder-lock.js';
 
 /** What a database holds when the program starts. */
 export interface DatabaseContents {
@@ -27,15 +28,19 @@ export async function readContents(databaseUrl: string, demoEmails: readonly str
   }
 }
 
-/** A file that is there while the demo is being loaded: found at a start, it tells of a load that was cut off. */
+/** A file that is there, with the loading process's id, while the demo is being loaded: found at a start, it tells of a load that was cut off. */
 const LOADING_MARK = 'demo-loading';
 
-export const wasDemoCutOff = (dataFolder: string): boolean => existsSync(join(dataFolder, LOADING_MARK));
+/** False also while another start, which lives, is loading it. */
+export function wasDemoCutOff(dataFolder: string): boolean {
+  const mark = join(dataFolder, LOADING_MARK);
+  return existsSync(mark) && !isAlive(Number(readFileSync(mark, 'utf8')));
+}
 
 /** Runs the load between setting the mark and taking it away; a failed load keeps the mark. */
 export async function loadWithMark(dataFolder: string, load: () => Promise<void>): Promise<void> {
   const mark = join(dataFolder, LOADING_MARK);
-  await writeFile(mark, new Date().toISOString());
+  await writeFile(mark, String(process.pid));
   await load();
   await rm(mark);
 }

@@ -19,7 +19,6 @@ export function fCdf(x: number, numeratorDegreesOfFreedom: number, denominatorDe
   requireArgument(x, 'fCdf');
   requireFiniteDegreesOfFreedom(numeratorDegreesOfFreedom, 'fCdf');
   requireDegreesOfFreedom(denominatorDegreesOfFreedom, 'fCdf');
-  if (x <= 0) return 0;
   if (denominatorDegreesOfFreedom === Infinity) return chiSquareCdf(x * numeratorDegreesOfFreedom, numeratorDegreesOfFreedom);
   return x === Infinity ? 1 : cdf(x, numeratorDegreesOfFreedom, denominatorDegreesOfFreedom);
 }

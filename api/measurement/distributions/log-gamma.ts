@@ -23,7 +23,6 @@ export function logGamma(x: number): number {
       `logGamma: x is ${x}, expected a finite number above 0. Check the step before this one.`,
     );
   }
-  if (x < 0.5) return Math.log(Math.PI / Math.sin(Math.PI * x)) - logGamma(1 - x);
   const shifted = x - 1;
   const series = COEFFICIENTS.slice(1).reduce((sum, coefficient, i) => sum + coefficient / (shifted + i + 1), COEFFICIENTS[0]!);
   const base = shifted + 7.5;

@@ -39,20 +39,17 @@ export function outOfRoundnessPercent(stations: readonly DiameterStation[]): num
 }
 
 /**
- * Refuses stations whose readings are missing, not positive or the wrong way round.
+ * Refuses stations whose readings are not positive or the wrong way round.
  *
- * Formula: w ≥ n > 0 at each of at least one station
- * @param stations stations [mm]
+ * Formula: w ≥ n > 0 at each station
+ * @param stations stations, none of them is for the mean to refuse [mm]
  * @param where name of the calling function, for the message
  * @returns nothing
- * @throws MeasurementError 'measurement/too-few-readings' for none; 'figures/not-positive'; 'figures/wide-below-narrow'
+ * @throws MeasurementError 'figures/not-positive'; 'figures/wide-below-narrow'
  * @see COMMON-PRACTICE
  * @example requireStations([{ wideMm: 0.27, narrowMm: 0.23 }], 'diameterMm')
  */
 export function requireStations(stations: readonly DiameterStation[], where: string): void {
-  if (stations.length === 0) {
-    throw new MeasurementError('measurement/too-few-readings', `${where}: found no station, expected at least 1. Measure a station.`);
-  }
   stations.forEach(({ wideMm, narrowMm }, i) => {
     requirePositive(wideMm, `wideMm of station ${i + 1}`, where);
     requirePositive(narrowMm, `narrowMm of station ${i + 1}`, where);

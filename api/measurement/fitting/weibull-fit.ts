@@ -77,7 +77,6 @@ function solveShape(logs: readonly number[]): number {
   while (excess(high) < 0) [low, high] = [high, high * 2];
   while (high - low > 1e-15 * high) {
     const middle = (low + high) / 2;
-    if (middle === low || middle === high) break;
     if (excess(middle) < 0) low = middle;
     else high = middle;
   }

@@ -151,6 +151,7 @@ test('logarithm of the gamma function', () => {
   expect(logGamma(0.5)).toBeCloseTo(Math.log(Math.PI) / 2, 13);
   expect(logGamma(0.1)).toBeCloseTo(2.252712651734206, 12);
   expect(logGamma(1)).toBeCloseTo(0, 13);
+  expect(logGamma(0.001)).toBeCloseTo(6.907178885383853, 11);
   const factorial = Array.from({ length: 170 }, (_, i) => Math.log(i + 1)).reduce((a, b) => a + b);
   expect(logGamma(171)).toBeCloseTo(factorial, 9);
   for (const x of [0, -1, NaN, Infinity]) expect(errorCode(() => logGamma(x))).toBe('distributions/out-of-domain');

@@ -238,6 +238,21 @@ describe('bad input', () => {
         ),
       ),
     ).toBe('traces/no-linear-part');
+    // Two points; three at one extension; a fall before the peak.
+    expect(errorCode(() => toeCompensation(line, { fromFraction: 0.6, toFraction: 1 }))).toBe('traces/no-linear-part');
+    const upright = traceOf([
+      [0, 10],
+      [0, 20],
+      [0, 30],
+    ]);
+    expect(errorCode(() => toeCompensation(upright, { fromFraction: 0, toFraction: 1 }))).toBe('traces/no-linear-part');
+    const falling = traceOf([
+      [0, 20],
+      [1, 15],
+      [2, 10],
+      [3, 40],
+    ]);
+    expect(errorCode(() => toeCompensation(falling, { fromFraction: 0.2, toFraction: 0.6 }))).toBe('traces/no-linear-part');
     for (const [fromFraction, toFraction] of [
       [0.5, 0.5],
       [-0.1, 0.5],

@@ -1,6 +1,7 @@
 import { convert } from '../../../api/measurement/units/convert.js';
 import { ExactDecimal } from '../../../api/measurement/units/exact-decimal.js';
 import { parseQuantity } from '../../../api/measurement/units/parse-quantity.js';
+import { parseQuantityAs } from '../../../api/measurement/units/parse-quantity-as.js';
 import { roundHalfEven } from '../../../api/measurement/units/round-half-even.js';
 import { roundToUncertainty } from '../../../api/measurement/units/round-to-uncertainty.js';
 import { UNITS } from '../../../api/measurement/units/unit-table.js';
@@ -132,6 +133,22 @@ describe('reading a quantity', () => {
 
   test('stays exact whatever the decimal library is told elsewhere', () => {
     expect(new ExactDecimal(1).div(3).precision()).toBe(60);
+  });
+});
+
+describe('reading a quantity of a known dimension', () => {
+  test('takes what fits', () => {
+    expect(parseQuantityAs('0.18', 'mm', 'length')).toEqual(parseQuantity('0.18', 'mm'));
+  });
+
+  test('refuses another dimension, and says which units would fit', () => {
+    const run = () => parseQuantityAs('20', 'lbf', 'length');
+    expect(errorCode(run)).toBe('units/wrong-dimension');
+    expect(run).toThrow(/mm, µm, in, m, yd/);
+  });
+
+  test.each(['0', '-1', '0.000', '-0'])('refuses %s: a quantity of this kind is above zero', (text) => {
+    expect(errorCode(() => parseQuantityAs(text, 'N', 'force'))).toBe('units/not-positive');
   });
 });
 

@@ -43,8 +43,7 @@ async function start(options: StartOptions): Promise<void> {
   const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo) };
 
   const server = await step('Starting the server', () => launchServer(options, env, closing));
-  const worker = startProgram('The worker', 'api/worker.ts', withAddresses(env, server.url));
-  closing.add(() => worker.stop());
+  const worker = startProgram(closing, 'The worker', 'api/worker.ts', withAddresses(env, server.url));
   endWith(server.program, worker);
 
   if (isFirstRun && isDemo) await loadDemo(options, env, server);
@@ -81,15 +80,14 @@ function endWith(...programs: readonly Program[]): void {
 async function loadDemo(options: StartOptions, env: Environment, server: RunningServer): Promise<void> {
   say(`The site is there already: ${server.url}/ — loading the demo into it, once:`);
   await loadWithMark(options.dataFolder, async () => {
-    const loader = startProgram('The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url));
-    closing.add(() => loader.stop());
+    const loader = startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url));
     await runProgram(loader);
   });
 }
 
 async function inviteFirstAdmin(env: Environment, server: RunningServer): Promise<void> {
   say('The first admin makes an account at this address; it works once:');
-  await runProgram(startProgram('The invitation', 'api/invite-first-admin.ts', withAddresses(env, server.url)));
+  await runProgram(startProgram(closing, 'The invitation', 'api/invite-first-admin.ts', withAddresses(env, server.url)));
 }
 
 function welcome(url: string, isDemo: boolean): string {

@@ -30,8 +30,11 @@ export async function launchServer(
       throw new Error(`PORT ${options.port} is taken by another program. Stop that one, name another port, or leave PORT unset.`);
     }
     const url = `http://127.0.0.1:${port}`;
-    const program = startProgram('The server', 'api/main.ts', { ...withAddresses(env, url), PORT: String(port), HOST: options.host });
-    closing.add(() => program.stop());
+    const program = startProgram(closing, 'The server', 'api/main.ts', {
+      ...withAddresses(env, url),
+      PORT: String(port),
+      HOST: options.host,
+    });
     if (await waitUntilReady(program, url)) return { program, url };
     from = port + 1;
     const wasTaken = (await findFreePort(port)) !== port;

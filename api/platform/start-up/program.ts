@@ -1,4 +1,5 @@
 import { spawn } from 'node:child_process';
+import type { ClosingList } from './closing-list.js';
 import { ROOT } from './start-options.js';
 
 const STOP_WITHIN_MS = 10_000;
@@ -11,16 +12,14 @@ export interface Program {
   /** Its exit code, once it has ended; null when a signal ended it. */
   readonly ended: Promise<number | null>;
   isRunning(): boolean;
-  /** Asks it to end (SIGTERM), and ends it after ten seconds. */
-  stop(): Promise<void>;
 }
 
 /**
- * Starts a program; it ends by itself when this process dies, however that happens.
+ * Starts a program; it ends with the list it is put on, and by itself when this process dies, however that happens.
  * @param path from the top of the checkout, e.g. api/worker.ts
  * @param env on top of our own environment
  */
-export function startProgram(name: string, path: string, env: Readonly<Record<string, string>>): Program {
+export function startProgram(closing: ClosingList, name: string, path: string, env: Readonly<Record<string, string>>): Program {
   const child = spawn(process.execPath, ['--import', LOADER, '--import', STOP_WITH_PARENT, path], {
     cwd: ROOT,
     env: { ...process.env, ...env },
@@ -36,6 +35,7 @@ export function startProgram(name: string, path: string, env: Readonly<Record<st
       resolve(exitCode);
     });
   });
+  // Asks it to end, and ends it when it has not after ten seconds.
   const stop = async () => {
     if (!isRunning) return;
     child.kill('SIGTERM');
@@ -43,7 +43,8 @@ export function startProgram(name: string, path: string, env: Readonly<Record<st
     await ended;
     clearTimeout(timer);
   };
-  return { name, ended, isRunning: () => isRunning, stop };
+  closing.add(stop);
+  return { name, ended, isRunning: () => isRunning };
 }
 
 /**

@@ -1,0 +1,304 @@
+import { CatalogueModule } from '../../api/catalogue/catalogue.module.js';
+import { CatalogueReadModel } from '../../api/catalogue/catalogue.read-model.js';
+import { CLAIM, fillCatalogue, LINE, MAKER, OTHER_VARIANT, VARIANT } from '../support/catalogue-fixtures.js';
+import { runSql } from '../support/run-sql.js';
+import { createTestApplication } from '../support/test-application.js';
+import type { Caller, TestApplication } from '../support/test-application.js';
+
+let t: TestApplication;
+let editor: Caller;
+let tester: Caller;
+let reviewer: Caller;
+beforeAll(async () => {
+  t = await createTestApplication();
+  editor = await t.caller(['editor']);
+  tester = await t.caller(['tester']);
+  reviewer = await t.caller(['reviewer']);
+  await fillCatalogue(editor);
+}, 60_000);
+afterAll(() => t.close());
+
+const KINDS = [
+  { path: '/v1/catalogue/makers', of: MAKER, change: { name: 'North Bay Lines' } },
+  { path: '/v1/catalogue/lines', of: LINE, change: { name: 'Tern Eight II' } },
+  { path: '/v1/catalogue/variants', of: VARIANT, change: { colour: 'dark moss' } },
+];
+
+describe.each(KINDS)('$path', ({ path, of, change }) => {
+  const one = `${path}/${of.slug}`;
+
+  test('only editors write', async () => {
+    await t.call('post', path).send(of).expect(401);
+    for (const other of [tester, reviewer]) {
+      expect((await other.call('post', path).send(of).expect(403)).body.code).toBe('access/forbidden');
+      await other.call('patch', one).set('If-Match', '"1"').send(change).expect(403);
+    }
+  });
+
+  test('a slug is given once', async () => {
+    const answer = await editor.call('post', path).send(of).expect(409);
+    expect(answer.body).toMatchObject({ code: 'record/already-exists', errors: [{ pointer: '/slug' }] });
+  });
+
+  test('a slug is lower-case and an unknown field is refused, both told at once', async () => {
+    const answer = await editor
+      .call('post', path)
+      .send({ ...of, slug: 'North_Bay', sponsor: 'x' })
+      .expect(422);
+    expect(answer.body.errors.map((fault: { pointer: string }) => fault.pointer).sort()).toEqual(['/slug', '/sponsor']);
+  });
+
+  test('a change needs the version that was seen', async () => {
+    const { headers, body: before } = await editor.call('get', one).expect(200);
+    expect((await editor.call('patch', one).send(change).expect(428)).body.code).toBe('request/if-match-missing');
+    const after = await editor
+      .call('patch', one)
+      .set('If-Match', headers['etag'] ?? '')
+      .send(change)
+      .expect(200);
+    expect(after.body).toEqual({ ...before, ...change, version: before.version + 1 });
+    expect(after.headers['etag']).toBe(`"${before.version + 1}"`);
+    expect(
+      (
+        await editor
+          .call('patch', one)
+          .set('If-Match', headers['etag'] ?? '')
+          .send(change)
+          .expect(412)
+      ).body.code,
+    ).toBe('request/if-match-stale');
+  });
+
+  test('a slug never changes and an empty change is none', async () => {
+    const { headers } = await editor.call('get', one).expect(200);
+    const renamed = await editor
+      .call('patch', one)
+      .set('If-Match', headers['etag'] ?? '')
+      .send({ ...change, slug: 'other' })
+      .expect(422);
+    expect(renamed.body.errors).toEqual([expect.objectContaining({ pointer: '/slug', code: 'unknown_field' })]);
+    await editor
+      .call('patch', one)
+      .set('If-Match', headers['etag'] ?? '')
+      .send({})
+      .expect(422);
+  });
+
+  test('what is not on record is not found', async () => {
+    await editor.call('get', `${path}/nowhere`).expect(404);
+    await editor.call('patch', `${path}/nowhere`).set('If-Match', '"1"').send(change).expect(404);
+  });
+
+  test('additions and changes stand in the audit trail', async () => {
+    const events = await runSql(t.databaseUrl, 'SELECT actor_id, action, before, after FROM audit_event WHERE object_id = $1 ORDER BY id', [
+      of.slug,
+    ]);
+    const kind = path.slice('/v1/catalogue/'.length, -1);
+    expect(events.map((event) => event['action'])).toEqual(expect.arrayContaining([`${kind}.added`, `${kind}.changed`]));
+    expect(events.every((event) => event['actor_id'] === editor.accountId)).toBe(true);
+    expect(events.find((event) => event['action'] === `${kind}.changed`)).toMatchObject({
+      before: { version: 1 },
+      after: { version: 2, ...change },
+    });
+  });
+});
+
+test('makers are read by anybody signed in, lines and variants not by testers', async () => {
+  await t.call('get', '/v1/catalogue/makers').expect(401);
+  await tester.call('get', '/v1/catalogue/makers').expect(200);
+  await tester.call('get', `/v1/catalogue/makers/${MAKER.slug}`).expect(200);
+  for (const path of [`lines`, `lines/${LINE.slug}`, 'variants', `variants/${VARIANT.slug}`]) {
+    await tester.call('get', `/v1/catalogue/${path}`).expect(403);
+    await reviewer.call('get', `/v1/catalogue/${path}`).expect(200);
+  }
+});
+
+test('lists go on where the page before ended, by slug', async () => {
+  for (const slug of ['a-maker', 'b-maker', 'c-maker'])
+    await editor.call('post', '/v1/catalogue/makers').send({ slug, name: slug }).expect(201);
+  const slugs: string[] = [];
+  let cursor = '';
+  do {
+    const page = await tester.call('get', `/v1/catalogue/makers?limit=2${cursor}`).expect(200);
+    expect(page.body.items.length).toBeLessThanOrEqual(2);
+    slugs.push(...page.body.items.map((maker: { slug: string }) => maker.slug));
+    cursor = page.body.nextCursor === null ? '' : `&cursor=${page.body.nextCursor}`;
+  } while (cursor !== '');
+  expect(slugs).toEqual(['a-maker', 'b-maker', 'c-maker', MAKER.slug]);
+  await tester.call('get', '/v1/catalogue/makers?limit=0').expect(422);
+  await tester.call('get', '/v1/catalogue/makers?page=2').expect(422);
+});
+
+test('a line belongs to a maker on record, a variant to a line on record', async () => {
+  const line = await editor
+    .call('post', '/v1/catalogue/lines')
+    .send({ ...LINE, slug: 'stray', maker: 'nobody' })
+    .expect(422);
+  expect(line.body.errors).toEqual([expect.objectContaining({ pointer: '/maker', code: 'unknown_reference' })]);
+  const variant = await editor
+    .call('post', '/v1/catalogue/variants')
+    .send({ ...VARIANT, slug: 'stray', line: 'nothing' })
+    .expect(422);
+  expect(variant.body.errors).toEqual([expect.objectContaining({ pointer: '/line', code: 'unknown_reference' })]);
+});
+
+test('only what is braided has carriers, at first and after a change', async () => {
+  const added = await editor
+    .call('post', '/v1/catalogue/lines')
+    .send({ ...LINE, slug: 'mono', construction: 'monofilament' })
+    .expect(422);
+  expect(added.body.errors).toEqual([expect.objectContaining({ pointer: '/carriers', code: 'not_braided' })]);
+  const { headers } = await editor.call('get', `/v1/catalogue/lines/${LINE.slug}`);
+  const etag = headers['etag'] ?? '';
+  const changed = await editor
+    .call('patch', `/v1/catalogue/lines/${LINE.slug}`)
+    .set('If-Match', etag)
+    .send({ construction: 'fused' })
+    .expect(422);
+  expect(changed.body.errors).toEqual([expect.objectContaining({ pointer: '/carriers' })]);
+  const both = await editor
+    .call('patch', `/v1/catalogue/lines/${LINE.slug}`)
+    .set('If-Match', etag)
+    .send({ construction: 'fused', carriers: null })
+    .expect(200);
+  expect(both.body).toMatchObject({ construction: 'fused', carriers: null });
+});
+
+test.each(['0', '0.000', '-0.97', '0.97001', 'light'])('a density of %s is refused', async (densityGPerCm3) => {
+  const answer = await editor
+    .call('post', '/v1/catalogue/lines')
+    .send({ ...LINE, slug: 'dense', densityGPerCm3 })
+    .expect(422);
+  expect(answer.body.errors).toEqual([expect.objectContaining({ pointer: '/densityGPerCm3' })]);
+});
+
+test('a line is on record once in one size and colour', async () => {
+  const again = await editor
+    .call('post', '/v1/catalogue/variants')
+    .send({ ...OTHER_VARIANT, slug: 'twin' })
+    .expect(409);
+  expect(again.body.detail).toContain(OTHER_VARIANT.slug);
+  const { headers, body } = await editor.call('get', `/v1/catalogue/variants/${VARIANT.slug}`);
+  await editor
+    .call('patch', `/v1/catalogue/variants/${VARIANT.slug}`)
+    .set('If-Match', headers['etag'] ?? '')
+    .send({ size: OTHER_VARIANT.size, colour: OTHER_VARIANT.colour })
+    .expect(409);
+  expect((await editor.call('get', `/v1/catalogue/variants/${VARIANT.slug}`)).body).toEqual(body);
+});
+
+describe('claims', () => {
+  const claims = `/v1/catalogue/variants/${OTHER_VARIANT.slug}/claims`;
+
+  test('a claim keeps what is printed beside the exact value in SI', async () => {
+    const { headers: before } = await editor.call('get', `/v1/catalogue/variants/${OTHER_VARIANT.slug}`);
+    const force = await editor.call('post', claims).send(CLAIM).expect(201);
+    // 1 lbf = 4.4482216152605 N exactly (NIST SP 811, appendix B).
+    expect(force.body).toEqual({ ...CLAIM, value: '88.96443230521', unit: 'N' });
+    const diameter = await editor
+      .call('post', claims)
+      .send({ ...CLAIM, quantity: 'diameter', printed: { text: '0.235', unit: 'mm' } })
+      .expect(201);
+    expect(diameter.body).toMatchObject({ printed: { text: '0.235', unit: 'mm' }, value: '0.000235', unit: 'm' });
+    // 1 den = 1/9 tex (ISO 1144); 40 significant digits are kept.
+    const density = await editor
+      .call('post', claims)
+      .send({ ...CLAIM, quantity: 'linearDensity', printed: { text: '400', unit: 'den' } })
+      .expect(201);
+    expect(density.body.value).toBe('0.00004444444444444444444444444444444444444444');
+    const pe = await editor
+      .call('post', claims)
+      .send({ ...CLAIM, quantity: 'peNumber', printed: { text: '1.2', unit: 'PE' } })
+      .expect(201);
+    expect(pe.body).toMatchObject({ value: '1.2', unit: 'PE' });
+    const after = await editor.call('get', `/v1/catalogue/variants/${OTHER_VARIANT.slug}`);
+    expect(after.body.claims.map((claim: { quantity: string }) => claim.quantity)).toEqual([
+      'breakingForce',
+      'diameter',
+      'linearDensity',
+      'peNumber',
+    ]);
+    expect(after.headers['etag']).not.toBe(before['etag']);
+  });
+
+  test.each([
+    ['breakingForce', '20', 'mm', '/printed/unit', 'units/wrong-dimension'],
+    ['diameter', '20', 'lbf', '/printed/unit', 'units/wrong-dimension'],
+    ['breakingForce', '20', 'lb', '/printed/unit', 'units/unknown-symbol'],
+    ['breakingForce', '20', 'PE', '/printed/unit', 'units/unknown-symbol'],
+    ['peNumber', '1.2', 'den', '/printed/unit', 'units/wrong-dimension'],
+    ['peNumber', '0', 'PE', '/printed/text', 'units/not-positive'],
+    ['breakingForce', '0.0', 'N', '/printed/text', 'units/not-positive'],
+    ['breakingForce', '20,5', 'N', '/printed/text', 'invalid_format'],
+    ['breakingForce', '2'.repeat(31), 'N', '/printed/text', 'units/too-many-digits'],
+  ])('a %s of %s %s is refused at %s', async (quantity, text, unit, pointer, code) => {
+    const answer = await editor
+      .call('post', `/v1/catalogue/variants/${VARIANT.slug}/claims`)
+      .send({ ...CLAIM, quantity, printed: { text, unit } })
+      .expect(422);
+    expect(answer.body.errors).toEqual([expect.objectContaining({ pointer, code })]);
+  });
+
+  test('a claim is not seen tomorrow', async () => {
+    const answer = await editor
+      .call('post', `/v1/catalogue/variants/${VARIANT.slug}/claims`)
+      .send({ ...CLAIM, seenOn: '2026-03-18' })
+      .expect(422);
+    expect(answer.body.errors).toEqual([expect.objectContaining({ pointer: '/seenOn', code: 'in_the_future' })]);
+  });
+
+  test('one claim of a quantity; another is a correction on the version that was seen', async () => {
+    expect((await editor.call('post', claims).send(CLAIM).expect(409)).body.errors[0].pointer).toBe('/quantity');
+    const { quantity: _, ...words } = { ...CLAIM, printed: { text: '22', unit: 'lbf' } };
+    const one = `${claims}/breakingForce`;
+    const { headers } = await editor.call('get', `/v1/catalogue/variants/${OTHER_VARIANT.slug}`);
+    const etag = headers['etag'] ?? '';
+    await editor.call('put', one).send(words).expect(428);
+    await reviewer.call('put', one).set('If-Match', etag).send(words).expect(403);
+    await editor.call('put', `${claims}/weight`).set('If-Match', etag).send(words).expect(404);
+    await editor
+      .call('put', one)
+      .set('If-Match', etag)
+      .send({ ...words, printed: { text: '22', unit: 'mm' } })
+      .expect(422);
+    const corrected = await editor.call('put', one).set('If-Match', etag).send(words).expect(200);
+    expect(corrected.body.claims[0]).toMatchObject({ printed: { text: '22', unit: 'lbf' }, value: '97.860875535731' });
+    await editor.call('put', one).set('If-Match', etag).send(words).expect(412);
+    const [event] = await runSql(t.databaseUrl, "SELECT before, after FROM audit_event WHERE action = 'claim.corrected'");
+    expect(event).toMatchObject({ before: { printed: { text: '20.0' } }, after: { printed: { text: '22' } } });
+  });
+
+  test('only editors claim, and only for a variant on record', async () => {
+    await reviewer.call('post', claims).send(CLAIM).expect(403);
+    await editor.call('post', '/v1/catalogue/variants/nowhere/claims').send(CLAIM).expect(404);
+    await editor
+      .call('put', `/v1/catalogue/variants/${VARIANT.slug}/claims/diameter`)
+      .set('If-Match', '"1"')
+      .send({ basis: 'average', printed: { text: '1', unit: 'mm' }, seenOn: '2026-01-01', source: 'x' })
+      .expect(404);
+  });
+});
+
+test('other features read names, claims and the maker', async () => {
+  const catalogue = t.app.select(CatalogueModule).get(CatalogueReadModel);
+  const variant = await catalogue.variantBySlug(OTHER_VARIANT.slug);
+  expect(variant?.name).toMatchObject({
+    slug: OTHER_VARIANT.slug,
+    maker: { slug: MAKER.slug },
+    line: { slug: LINE.slug },
+    peNumber: '1.2',
+    ratedStrength: { value: '22', unit: 'lbf' },
+  });
+  const id = variant?.id ?? '';
+  expect((await catalogue.variantNames([id])).get(id)).toEqual(variant?.name);
+  expect((await catalogue.claimsOf([id])).find((claim) => claim.quantity === 'diameter')).toEqual({
+    variantId: id,
+    quantity: 'diameter',
+    basis: 'average',
+    printed: { text: '0.235', unit: 'mm' },
+    valueSi: '0.000235',
+    seenOn: '2026-02-01',
+    source: 'label on the box',
+  });
+  expect(await catalogue.variantBySlug('nowhere')).toBeNull();
+});

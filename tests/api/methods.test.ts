@@ -1,0 +1,160 @@
+import { MethodsModule } from '../../api/methods/methods.module.js';
+import { MethodsReadModel } from '../../api/methods/methods.read-model.js';
+import { runSql } from '../support/run-sql.js';
+import { createTestApplication } from '../support/test-application.js';
+import type { Caller, TestApplication } from '../support/test-application.js';
+
+let t: TestApplication;
+let editor: Caller;
+let tester: Caller;
+
+const METHOD = { slug: 'straight-pull', name: 'Straight pull' };
+const VERSION = {
+  number: 1,
+  effectiveFrom: '2026-01-01',
+  effectiveUntil: null as string | null,
+  limits: {
+    minimumSpecimens: 5,
+    maximumCvPercent: 12,
+    gripBreakSharePercent: 40,
+    timeToBreakS: { low: 10, high: 30 },
+    ambientTemperatureC: { low: 18, high: 26 },
+    ambientHumidityPercent: { low: 40, high: 75 },
+  },
+  parameters: {
+    areaFrom: 'circle',
+    knot: null,
+    abrasion: null,
+    places: { breakingForce: 1, apparentStress: 0 },
+    settings: [{ name: 'Free length', value: '250', unit: 'mm' }],
+  },
+  wording: {
+    purpose: 'Finds the force at which an unknotted specimen parts.',
+    apparatus: ['Force gauge', 'Two capstan grips'],
+    steps: ['Wind four turns on each grip.', 'Pull until the specimen parts.'],
+    formulae: [{ figure: 'Mean breaking force', formula: 'F = ΣFᵢ/n', where: 'n valid specimens' }],
+    cautions: ['A line under load whips when it parts: stay out of its path.'],
+    sources: ['common practice'],
+    changes: 'First version.',
+  },
+  isComparableWithPrevious: false,
+};
+
+beforeAll(async () => {
+  t = await createTestApplication();
+  editor = await t.caller(['editor']);
+  tester = await t.caller(['tester']);
+  await editor.call('post', '/v1/catalogue/methods').send(METHOD).expect(201);
+}, 60_000);
+afterAll(() => t.close());
+
+const versions = '/v1/catalogue/methods/straight-pull/versions';
+const post = (change: object) => editor.call('post', versions).send({ ...VERSION, ...change });
+
+test('editors write, anybody signed in reads', async () => {
+  await t.call('get', '/v1/catalogue/methods').expect(401);
+  for (const other of [tester, await t.caller(['reviewer', 'admin'])]) {
+    await other
+      .call('post', '/v1/catalogue/methods')
+      .send({ ...METHOD, slug: 'other' })
+      .expect(403);
+    await other.call('post', versions).send(VERSION).expect(403);
+    await other.call('get', '/v1/catalogue/methods/straight-pull').expect(200);
+  }
+});
+
+test('a method is on record once, under a lower-case slug', async () => {
+  expect((await editor.call('post', '/v1/catalogue/methods').send(METHOD).expect(409)).body.errors).toEqual([
+    expect.objectContaining({ pointer: '/slug' }),
+  ]);
+  expect(
+    (
+      await editor
+        .call('post', '/v1/catalogue/methods')
+        .send({ ...METHOD, slug: 'Straight' })
+        .expect(422)
+    ).body.errors,
+  ).toEqual([expect.objectContaining({ pointer: '/slug' })]);
+  await editor
+    .call('post', '/v1/catalogue/methods')
+    .send({ ...METHOD, slug: 'other', owner: 'x' })
+    .expect(422);
+  await editor.call('get', '/v1/catalogue/methods/other').expect(404);
+});
+
+test.each([
+  [{ number: 2 }, '/number'],
+  [{ effectiveUntil: '2025-12-31' }, '/effectiveUntil'],
+  [{ effectiveFrom: '1 January' }, '/effectiveFrom'],
+  [{ limits: { ...VERSION.limits, minimumSpecimens: 0 } }, '/limits/minimumSpecimens'],
+  [{ limits: { ...VERSION.limits, maximumCvPercent: 0 } }, '/limits/maximumCvPercent'],
+  [{ limits: { ...VERSION.limits, gripBreakSharePercent: 101 } }, '/limits/gripBreakSharePercent'],
+  [{ limits: { ...VERSION.limits, timeToBreakS: { low: 30, high: 10 } } }, '/limits/timeToBreakS/low'],
+  [{ limits: { ...VERSION.limits, ambientHumidityPercent: { low: 40, high: 140 } } }, '/limits/ambientHumidityPercent/high'],
+  [{ limits: { ...VERSION.limits, maximumRange: 1 } }, '/limits/maximumRange'],
+  [{ parameters: { ...VERSION.parameters, areaFrom: 'square' } }, '/parameters/areaFrom'],
+  [{ parameters: { ...VERSION.parameters, speed: 1 } }, '/parameters/speed'],
+  [{ wording: { ...VERSION.wording, steps: [] } }, '/wording/steps'],
+  [{ wording: { ...VERSION.wording, cautions: [] } }, '/wording/cautions'],
+  [{ wording: { ...VERSION.wording, author: 'x' } }, '/wording/author'],
+  [{ isDraft: true }, '/isDraft'],
+])('a version with %j is refused at %s', async (change, pointer) => {
+  expect((await post(change).expect(422)).body.errors).toEqual([expect.objectContaining({ pointer })]);
+});
+
+test('versions are numbered one by one, and the next one ends the one before', async () => {
+  const first = await post({}).expect(201);
+  const { id, ...shown } = first.body;
+  expect(shown).toEqual({ ...METHOD, ...VERSION });
+  expect((await post({ number: 1, effectiveFrom: '2026-06-01' }).expect(422)).body.errors).toEqual([
+    expect.objectContaining({ pointer: '/number', code: 'not_consecutive' }),
+  ]);
+  expect((await post({ number: 2 }).expect(422)).body.errors).toEqual([
+    expect.objectContaining({ pointer: '/effectiveFrom', code: 'overlaps' }),
+  ]);
+  await post({ number: 2, effectiveFrom: '2026-06-01', effectiveUntil: '2026-08-31', isComparableWithPrevious: true }).expect(201);
+  expect((await post({ number: 3, effectiveFrom: '2026-08-31' }).expect(422)).body.errors).toEqual([
+    expect.objectContaining({ pointer: '/effectiveFrom' }),
+  ]);
+  await post({ number: 3, effectiveFrom: '2026-09-15' }).expect(201);
+  const method = await tester.call('get', '/v1/catalogue/methods/straight-pull').expect(200);
+  expect(method.body.versions).toEqual([
+    { number: 1, effectiveFrom: '2026-01-01', effectiveUntil: '2026-05-31' },
+    { number: 2, effectiveFrom: '2026-06-01', effectiveUntil: '2026-08-31' },
+    { number: 3, effectiveFrom: '2026-09-15', effectiveUntil: null },
+  ]);
+  expect((await tester.call('get', '/v1/catalogue/methods').expect(200)).body).toEqual({ items: [method.body], nextCursor: null });
+  expect((await tester.call('get', `${versions}/1`).expect(200)).body).toEqual({ id, ...shown, effectiveUntil: '2026-05-31' });
+  for (const number of ['4', '0', 'last']) await tester.call('get', `${versions}/${number}`).expect(404);
+  await editor.call('post', '/v1/catalogue/methods/nowhere/versions').send(VERSION).expect(404);
+});
+
+test('of two next versions at once, one is on record', async () => {
+  const both = await Promise.all([1, 2].map(() => post({ number: 4, effectiveFrom: '2027-01-01' })));
+  expect(both.map((answer) => answer.status).sort()).toEqual([201, 422]);
+});
+
+test('a version never changes', async () => {
+  for (const change of ["UPDATE method_version SET limits = '{}'", 'DELETE FROM method_version', 'TRUNCATE method_version CASCADE']) {
+    await expect(runSql(t.databaseUrl, change)).rejects.toMatchObject({ code: 'FP001' });
+  }
+});
+
+test('additions stand in the audit trail', async () => {
+  const events = await runSql(
+    t.databaseUrl,
+    "SELECT action, object_id, actor_id FROM audit_event WHERE object_type = 'method' ORDER BY id LIMIT 2",
+  );
+  expect(events).toEqual([
+    { action: 'method.added', object_id: 'straight-pull', actor_id: editor.accountId },
+    { action: 'methodVersion.added', object_id: 'straight-pull/1', actor_id: editor.accountId },
+  ]);
+});
+
+test('other features read versions by number and by id', async () => {
+  const methods = t.app.select(MethodsModule).get(MethodsReadModel);
+  const second = await methods.version('straight-pull', 2);
+  expect(second).toMatchObject({ number: 2, effectiveUntil: '2026-08-31', isComparableWithPrevious: true, limits: VERSION.limits });
+  expect([...(await methods.versionsById([second?.id ?? ''])).values()]).toEqual([second]);
+  expect(await methods.version('straight-pull', 9)).toBeNull();
+});

@@ -1,8 +1,10 @@
+import { spawnSync } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { chmod, chown, cp, mkdir, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
 import { findServerBinaries } from './server-binaries.js';
+import type { ServerBinaries } from './server-binaries.js';
 import { canReach, chooseAccount } from './unprivileged-account.js';
 import type { Account } from './unprivileged-account.js';
 
@@ -19,22 +21,25 @@ export interface ServerHome {
   readonly account: Account | undefined;
 }
 
-/** Where root keeps the server when the unprivileged account cannot enter the checkout. */
+/** Where root keeps what the unprivileged account cannot reach in the checkout. */
 const ELSEWHERE = '/var/lib/fairpull';
 
 /**
- * Makes the folder that the server lives in: `postgres` in the data folder, or, when the account that root lends
- * cannot get there (a checkout under a closed home folder), a folder under /var/lib/fairpull that belongs to this data folder alone.
+ * Makes the folder that the server lives in: `postgres` in the data folder. Where the account that root lends cannot get there
+ * (a checkout under a closed home folder), it is a folder under /var/lib/fairpull that belongs to this data folder alone;
+ * where that account cannot get at the server's programs, a copy of them is kept there too.
  * @param say receives the sentence that tells where the data went when it is not in the data folder
+ * @throws Error when the account can reach neither place
  */
 export async function prepareServerHome(dataFolder: string, say: (sentence: string) => void, elsewhere = ELSEWHERE): Promise<ServerHome> {
   const binaries = findServerBinaries();
   const account = chooseAccount();
   const inside = resolve(dataFolder);
   await makeOpenFolder(inside);
-  if (!account || (canReach(account, join(binaries.folder, 'bin', 'postgres')) && canReach(account, inside))) {
-    return describeHome(join(inside, 'postgres'), binaries.folder, binaries.major, account);
-  }
+  if (!account) return describeHome(inside, binaries.folder, binaries.major, account);
+  const programs = canReach(account, join(binaries.folder, 'bin', 'postgres')) ? binaries.folder : await copyPrograms(binaries, elsewhere);
+  if (canReach(account, inside)) return describeHome(inside, programs, binaries.major, account);
+
   const outside = join(elsewhere, createHash('sha256').update(inside).digest('hex').slice(0, 16));
   await makeOpenFolder(elsewhere);
   await makeOpenFolder(outside);
@@ -45,8 +50,7 @@ export async function prepareServerHome(dataFolder: string, say: (sentence: stri
     );
   }
   say(`The account "${account.name}" that PostgreSQL runs under cannot enter ${inside}; the database is kept in ${outside}.`);
-  const copy = await copyBinaries(binaries.folder, join(outside, `server-${binaries.version}`));
-  return describeHome(join(outside, 'postgres'), copy, binaries.major, account);
+  return describeHome(outside, programs, binaries.major, account);
 }
 
 /** New folders are made passable; one that exists keeps the rights its owner gave it. */
@@ -56,15 +60,21 @@ async function makeOpenFolder(folder: string): Promise<void> {
   await chmod(folder, 0o711);
 }
 
-async function copyBinaries(from: string, to: string): Promise<string> {
-  if (existsSync(to)) return to;
-  await rm(`${to}.making`, { recursive: true, force: true });
-  await cp(from, `${to}.making`, { recursive: true, verbatimSymlinks: true });
-  await rename(`${to}.making`, to);
-  return to;
+/** A copy that everybody may run, shared by all checkouts with this version. */
+async function copyPrograms(binaries: ServerBinaries, elsewhere: string): Promise<string> {
+  await makeOpenFolder(elsewhere);
+  const copy = join(elsewhere, `server-${binaries.version}`);
+  if (existsSync(copy)) return copy;
+  const making = `${copy}.${process.pid}`;
+  await cp(binaries.folder, making, { recursive: true, verbatimSymlinks: true });
+  spawnSync('chmod', ['-R', 'a+rX', making]);
+  // Another start may have been quicker: its copy is as good.
+  await rename(making, copy).catch(() => rm(making, { recursive: true }));
+  return copy;
 }
 
-async function describeHome(folder: string, binaries: string, major: string, account: Account | undefined): Promise<ServerHome> {
+async function describeHome(parent: string, binaries: string, major: string, account: Account | undefined): Promise<ServerHome> {
+  const folder = join(parent, 'postgres');
   await mkdir(folder, { recursive: true, mode: 0o700 });
   if (account) await chown(folder, account.uid, account.gid);
   return {

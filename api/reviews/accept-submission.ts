@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
-import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { OpenReview } from './open-review.js';
+import type { ReviewedSubmission } from './open-review.js';
 import { requireAnswers, requireSettable } from './review.js';
 import type { Resolution, SettingAside } from './review.js';
 import { ReviewsStore } from './reviews.store.js';
@@ -20,14 +20,12 @@ export class AcceptSubmission {
   constructor(
     private readonly openReview: OpenReview,
     private readonly store: ReviewsStore,
-    private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, reference: string, version: number, { reason, setAside, resolutions }: Acceptance): Promise<void> {
-    await this.database.transaction(async (tx) => {
-      const submission = await this.openReview.run(tx, actor, reference, version, 'submitted');
+  async run(actor: Actor, reviewed: ReviewedSubmission, { reason, setAside, resolutions }: Acceptance): Promise<void> {
+    await this.openReview.run(actor, reviewed, 'submitted', async (tx, submission) => {
       requireAnswers(submission.findings, resolutions);
       requireSettable(submission.specimens, setAside);
       await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'accepted', reason, at: this.clock.now() }, setAside);
@@ -38,7 +36,7 @@ export class AcceptSubmission {
         actorId: actor.accountId,
         action: 'submission.accepted',
         objectType: 'submission',
-        objectId: reference,
+        objectId: reviewed.reference,
         before,
         after: { ...after, revision: submission.revision, setAside, resolutions },
       });

@@ -1,37 +1,56 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
+import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
 import { requireSecondPerson, requireState } from './review.js';
 import type { SubmissionUnderReview } from './review.js';
 import { reviewProblems } from './reviews.errors.js';
 import { ReviewsStore } from './reviews.store.js';
+
+/** The submission that a decision is about, and the version of it that the decider saw. */
+export interface ReviewedSubmission {
+  readonly reference: string;
+  readonly version: number;
+}
 
 /** What every decision begins with: the submission locked, as its decider saw it, in the right state, before a second person without a tie. */
 @Injectable()
 export class OpenReview {
   constructor(
     private readonly store: ReviewsStore,
+    private readonly submissions: SubmissionViewsReadModel,
     private readonly accounts: AccountsReadModel,
     private readonly catalogue: CatalogueReadModel,
+    private readonly database: Database,
   ) {}
 
-  async run(tx: Transaction, actor: Actor, reference: string, version: number, expected: 'submitted' | 'accepted'): Promise<SubmissionUnderReview> {
-    const submission = await this.store.lock(tx, reference);
-    if (!submission) throw new Problem(platformProblems['request/not-found'], `No submission has the reference ${reference}.`);
-    requireSecondPerson(actor.accountId, submission.testerId);
-    requireSameVersion(submission.version, version);
-    requireState(submission, expected);
-    await this.requireNoInterest(actor, submission.spoolCode);
-    return submission;
+  /** Runs the decision in the transaction that holds the lock. */
+  async run(
+    actor: Actor,
+    { reference, version }: ReviewedSubmission,
+    expected: 'submitted' | 'accepted',
+    decide: (tx: Transaction, submission: SubmissionUnderReview) => Promise<void>,
+  ): Promise<void> {
+    await this.requireNoInterest(actor, reference);
+    await this.database.transaction(async (tx) => {
+      const submission = await this.store.lock(tx, reference);
+      if (!submission) throw new Problem(platformProblems['request/not-found'], `No submission has the reference ${reference}.`);
+      requireSecondPerson(actor.accountId, submission.testerId);
+      requireSameVersion(submission.version, version);
+      requireState(submission, expected);
+      await decide(tx, submission);
+    });
   }
 
-  private async requireNoInterest(actor: Actor, spoolCode: string): Promise<void> {
-    const spool = await this.catalogue.spoolByCode(spoolCode);
+  private async requireNoInterest(actor: Actor, reference: string): Promise<void> {
+    const code = await this.submissions.spoolCodeOf(reference);
+    const spool = code === null ? null : await this.catalogue.spoolByCode(code);
     if (spool && (await this.accounts.hasInterest(actor.accountId, spool.variant.makerId))) throw new Problem(reviewProblems['reviews/declared-interest']);
   }
 }

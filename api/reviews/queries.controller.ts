@@ -16,13 +16,13 @@ export class QueriesController {
 
   @Get()
   @Endpoint({ summary: 'Lists the questions on your own submissions, newest first.', allow: ['tester'], answer: queriesResponse })
-  list(@CurrentActor() actor: Actor, @Query({ schema: queriesQuery }) { cursor }: z.infer<typeof queriesQuery>) {
+  listQueries(@CurrentActor() actor: Actor, @Query({ schema: queriesQuery }) { cursor }: z.infer<typeof queriesQuery>) {
     return this.queries.ofTester(actor.accountId, cursor);
   }
 
   @Post(':id/answer')
   @Endpoint({ summary: 'Answers a question on an own submission, once.', allow: ['tester'], status: 201, answer: queryResponse })
-  async answer(
+  async answerOwnQuery(
     @CurrentActor() actor: Actor,
     @Param('id', { schema: queryParameter }) id: string,
     @Body({ schema: answerRequest }) { answer }: z.infer<typeof answerRequest>,

@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
-import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { OpenReview } from './open-review.js';
+import type { ReviewedSubmission } from './open-review.js';
 import { requireBlindQuestion } from './review.js';
 import { ReviewsStore } from './reviews.store.js';
 
@@ -18,15 +18,13 @@ export class ReturnSubmission {
   constructor(
     private readonly openReview: OpenReview,
     private readonly store: ReviewsStore,
-    private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, reference: string, version: number, { reason, query }: Return): Promise<void> {
+  async run(actor: Actor, reviewed: ReviewedSubmission, { reason, query }: Return): Promise<void> {
     const at = this.clock.now();
-    await this.database.transaction(async (tx) => {
-      const submission = await this.openReview.run(tx, actor, reference, version, 'submitted');
+    await this.openReview.run(actor, reviewed, 'submitted', async (tx, submission) => {
       requireBlindQuestion(query, submission.specimens);
       const { id: submissionId, revision } = submission;
       await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'returned', reason: reason ?? query.question, at });
@@ -37,7 +35,7 @@ export class ReturnSubmission {
         actorId: actor.accountId,
         action: 'submission.returned',
         objectType: 'submission',
-        objectId: reference,
+        objectId: reviewed.reference,
         before,
         after: { ...after, revision, query },
       });

@@ -6,6 +6,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { submissionResponse, SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
 import { AcceptSubmission } from './accept-submission.js';
+import type { ReviewedSubmission } from './open-review.js';
 import { RefuseSubmission } from './refuse-submission.js';
 import { ReturnSubmission } from './return-submission.js';
 import { queueQuery, queueResponse, reviewRequest, withdrawalRequest } from './reviews.schemas.js';
@@ -24,37 +25,37 @@ export class ReviewsController {
 
   @Get('review-queue')
   @Endpoint({ summary: 'Lists submitted submissions of other testers, oldest first, with figures, findings and specimens.', allow: ['reviewer'], answer: queueResponse })
-  queue(@CurrentActor() actor: Actor, @Query({ schema: queueQuery }) { limit, cursor }: z.infer<typeof queueQuery>) {
+  listReviewQueue(@CurrentActor() actor: Actor, @Query({ schema: queueQuery }) { limit, cursor }: z.infer<typeof queueQuery>) {
     return this.views.queue(actor, limit, cursor);
   }
 
   @Post('submissions/:reference/reviews')
   @Endpoint({ summary: 'Accepts, returns or refuses a submission of another tester.', allow: ['reviewer'], status: 201, answer: submissionResponse, needsIfMatch: true })
-  async review(
+  async reviewSubmission(
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,
     @IfMatch() version: number,
     @Body({ schema: reviewRequest }) review: ReviewRequest,
   ) {
-    await this.decide(actor, reference, version, review);
+    await this.decide(actor, { reference, version }, review);
     return this.views.one(actor, reference);
   }
 
   @Post('submissions/:reference/withdrawal')
   @Endpoint({ summary: 'Takes an accepted submission out of the results.', allow: ['editor'], status: 201, answer: submissionResponse, needsIfMatch: true })
-  async withdrawOne(
+  async withdrawSubmission(
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,
     @IfMatch() version: number,
     @Body({ schema: withdrawalRequest }) { reason }: z.infer<typeof withdrawalRequest>,
   ) {
-    await this.withdraw.run(actor, reference, version, reason);
+    await this.withdraw.run(actor, { reference, version }, reason);
     return this.views.one(actor, reference);
   }
 
-  private decide(actor: Actor, reference: string, version: number, { decision, reason, query, ...acceptance }: ReviewRequest): Promise<void> {
-    if (decision === 'accepted') return this.accept.run(actor, reference, version, { reason, ...acceptance });
-    if (query !== null) return this.giveBack.run(actor, reference, version, { reason, query });
-    return this.refuse.run(actor, reference, version, reason ?? '');
+  private decide(actor: Actor, reviewed: ReviewedSubmission, { decision, reason, query, ...acceptance }: ReviewRequest): Promise<void> {
+    if (decision === 'accepted') return this.accept.run(actor, reviewed, { reason, ...acceptance });
+    if (query !== null) return this.giveBack.run(actor, reviewed, { reason, query });
+    return this.refuse.run(actor, reviewed, reason ?? '');
   }
 }

@@ -1,48 +1,49 @@
-/** What was handed in, read, computed and checked: ready to be stored or shown. */
-export interface ExaminedSubmission {
-  readonly editionId: string;
-  readonly editionSlug: string;
-  readonly spoolId: string;
-  readonly methodVersionId: string;
-  readonly benchDay: string;
-  readonly revision: StorableRevision;
-}
+import type { Finding } from '../checks/finding.js';
+import type { InstrumentOnRecord } from '../instruments/instruments.read-model.js';
+import type { SpecimenInSi } from './readings-si.js';
+import { certificateOn } from './subject.js';
+import type { Subject } from './subject.js';
+import type { SubmissionContent } from './submission-content.js';
+import type { SubmissionFigures } from './submission-figures.js';
 
-/** One revision as it goes on record. */
-export interface StorableRevision {
-  readonly zone: string;
-  readonly temperatureText: string;
-  readonly temperatureUnit: string;
+/** What was handed in, its names found on record, its readings in SI, its figures computed. */
+export interface ReadSubmission {
+  readonly content: SubmissionContent;
+  readonly subject: Subject;
+  readonly instruments: readonly InstrumentOnRecord[];
   readonly temperatureC: string;
-  readonly humidityPercent: string;
-  readonly hasSeenLabel: boolean;
-  readonly note: string | null;
+  readonly specimens: readonly SpecimenInSi[];
+  readonly figures: SubmissionFigures;
   readonly readingsDigest: string;
-  readonly checkSetVersion: number;
-  readonly figures: object;
-  readonly instruments: readonly { readonly instrumentId: string; readonly certificate: string | null }[];
-  readonly specimens: readonly StorableSpecimen[];
-  readonly findings: readonly StorableFinding[];
 }
 
-export interface StorableSpecimen {
-  readonly number: number;
-  readonly condition: string;
-  readonly validity: string;
-  readonly invalidReason: string | null;
-  readonly readings: readonly StorableReading[];
+/** The same after the checks: ready to be stored or shown. */
+export interface ExaminedSubmission extends ReadSubmission {
+  readonly findings: readonly Finding[];
 }
 
-export interface StorableReading {
-  readonly role: string;
-  readonly station: number | null;
-  readonly enteredText: string;
-  readonly enteredUnit: string;
-  readonly valueSi: string;
-}
+/** Whether a check blocks it. */
+export const isBlocked = ({ findings }: ExaminedSubmission): boolean => findings.some(({ severity }) => severity === 'blocks');
 
-export interface StorableFinding {
-  readonly code: string;
-  readonly severity: string;
-  readonly detail: object;
-}
+/** Columns of the submission's own row; a draft has no more than these. */
+export const toSubmissionColumns = ({ content, subject: { spool, method } }: { content: { readonly benchDay: string }; subject: Subject }) => ({
+  spoolId: spool.id,
+  methodVersionId: method.id,
+  benchDay: new Date(content.benchDay),
+});
+
+/** Columns of its revision. */
+export const toRevisionColumns = ({ content, temperatureC, readingsDigest }: ExaminedSubmission) => ({
+  zone: content.zone,
+  temperatureText: content.ambient.temperature.value,
+  temperatureUnit: content.ambient.temperature.unit,
+  temperatureC,
+  humidityPercent: content.ambient.humidityPercent,
+  hasSeenLabel: content.seenLabel,
+  note: content.note ?? null,
+  readingsDigest,
+});
+
+/** Instruments used, each with the certificate that was valid on the bench day. */
+export const toInstrumentColumns = ({ content, instruments }: ExaminedSubmission) =>
+  instruments.map((instrument) => ({ instrumentId: instrument.id, certificate: certificateOn(content.benchDay, instrument) }));

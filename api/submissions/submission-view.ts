@@ -1,3 +1,4 @@
+import { findingForTester } from '../checks/finding.js';
 import type { Finding } from '../checks/finding.js';
 import type { SpecimenInSi } from './readings-si.js';
 import { READING_ROLES } from './submission-content.js';
@@ -70,7 +71,8 @@ export function toFullFinding(
   return { id, code, severity, message, detail, resolution };
 }
 
-/** A finding as its tester may read it: where to look, never a number of a claim, a maker or a line. */
-export function toTesterFinding(id: string | null, { code, severity, forTester }: Finding): FindingAnswer {
-  return { id, code, severity, message: forTester, detail: null, resolution: null };
+/** A finding as its tester may read it: where to look, never a number of a claim, a maker or a line. None when its mere presence would tell. */
+export function toTesterFinding(id: string | null, found: Finding): FindingAnswer[] {
+  const safe = findingForTester(found);
+  return safe ? [{ id, ...safe, detail: null, resolution: null }] : [];
 }

@@ -93,6 +93,15 @@ export class SubmissionViewsReadModel {
     return answer;
   }
 
+  /** Blind code of a submission's spool; null when there is no such submission. */
+  async spoolCodeOf(reference: string): Promise<string | null> {
+    const row = await this.database.client.submission.findUnique({
+      where: { reference },
+      select: { spool: { select: { blindCode: true } } },
+    });
+    return row?.spool.blindCode ?? null;
+  }
+
   /** Submitted ones of other testers, longest waiting first. */
   async queue(actor: Actor, limit: number, cursor?: string): Promise<{ items: SubmissionResponse[]; nextCursor: string | null }> {
     const waiting = await this.database.client.$queryRaw<{ id: string }[]>`
@@ -147,9 +156,9 @@ function toDetail(actor: Actor, row: DetailRow, reviews: readonly ReviewRow[]): 
   return {
     ...toSummary(row),
     ...toBench(revision),
-    findings: (revision?.findings ?? []).map(({ id, detail, resolution }) => {
+    findings: (revision?.findings ?? []).flatMap(({ id, detail, resolution }) => {
       const finding = detail as unknown as Finding;
-      return isOwn ? toTesterFinding(id, finding) : toFullFinding(id, finding, resolution);
+      return isOwn ? toTesterFinding(id, finding) : [toFullFinding(id, finding, resolution)];
     }),
     reviews: reviews.map(({ revision: { number }, decision, reason, at, reviewer }) => ({
       revision: number,

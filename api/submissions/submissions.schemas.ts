@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { problemSchema } from '../platform/http/problem.schema.js';
+import { submissionContent } from './submission-content.js';
 import { SUBMISSION_STATES } from './submission.js';
 
 const decimal = z.string().describe('A decimal number as text');
@@ -99,6 +101,55 @@ export const submissionResponse = z.strictObject({
   draft: z.record(z.string(), z.unknown()).nullable().describe('A draft as typed'),
 });
 
+export const previewResponse = z.strictObject({
+  edition: heading.edition,
+  spool: heading.spool,
+  method: heading.method,
+  benchDay: heading.benchDay,
+  rows: z
+    .strictObject({ first: z.int().describe('First line'), last: z.int().describe('Last line') })
+    .nullable()
+    .describe('Lines of the file; null where there is none'),
+  isBlocked: z.boolean().describe('Whether a check blocks it'),
+  figures: figuresAnswer,
+  findings: z.array(finding).describe('What the checks found'),
+});
+export const previewAnswer = z.union([previewResponse, z.strictObject({ submissions: z.array(previewResponse).describe('In the order of the file') })]);
+
+const fault = problemSchema.shape.errors.element;
+export const handedInAnswer = z.union([
+  submissionResponse,
+  z.strictObject({
+    submissions: z.array(submissionSummary).describe('Stored ones, by reference'),
+    refused: z.array(fault).describe('Faults of those that were not stored; none unless partial was asked for'),
+  }),
+]);
+export const handInQuery = z.strictObject({
+  partial: z.stringbool().default(false).describe('Whether the good submissions of a file are stored without the others'),
+});
+
+/** Body of hand-in and preview, for the description: it is read from the request itself, as it may be a stream. */
+export const handInBody = {
+  description: 'One submission as JSON, or CSV with a header row: as text/csv, or as the one file of a form.',
+  schema: {
+    oneOf: [z.toJSONSchema(submissionContent, { io: 'input', unrepresentable: 'any' }) as Record<string, unknown>, { type: 'string', description: 'CSV, UTF-8, at most 50 MB' }],
+  },
+};
+
+const DRAFT_LIMIT = 1_000_000;
+
+/** A draft names what it is about; the rest is kept as typed. */
+export const draftContent = z
+  .looseObject({
+    edition: z.string().max(60).describe('Slug of the edition'),
+    spool: z.string().max(20).describe('Blind code of the spool'),
+    method: z.string().max(60).describe('Slug of the method'),
+    methodVersion: z.int().min(1).describe('Version of the method'),
+    benchDay: z.iso.date().describe('Local date of the bench day'),
+  })
+  .refine((draft) => JSON.stringify(draft).length <= DRAFT_LIMIT, `A draft has at most ${DRAFT_LIMIT} characters; hand it in, or split it.`);
+export const draftRequest = z.strictObject({ content: draftContent });
+
 export const submissionsQuery = z.strictObject({
   state: z.enum(SUBMISSION_STATES).optional().describe('Only these'),
   edition: z.string().max(60).optional().describe('Only of this edition'),
@@ -110,3 +161,5 @@ export const submissionsResponse = z.strictObject({ items: z.array(submissionSum
 export type SubmissionResponse = z.infer<typeof submissionResponse>;
 export type SubmissionSummary = z.infer<typeof submissionSummary>;
 export type SubmissionsQuery = z.infer<typeof submissionsQuery>;
+export type PreviewResponse = z.infer<typeof previewResponse>;
+export type DraftContent = z.infer<typeof draftContent>;

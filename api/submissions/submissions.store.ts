@@ -1,8 +1,11 @@
 import { Injectable } from '@nestjs/common';
+import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import type { Transaction } from '../platform/database/database.js';
 import { Prisma } from '../platform/database/generated/client.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
-import type { ExaminedSubmission, StorableRevision } from './examined-submission.js';
+import { toInstrumentColumns, toRevisionColumns, toSubmissionColumns } from './examined-submission.js';
+import type { ExaminedSubmission } from './examined-submission.js';
+import type { Naming, Subject } from './subject.js';
 import type { LockedSubmission, SubmissionState } from './submission.js';
 
 export interface NewSubmission {
@@ -16,18 +19,15 @@ export interface NewRevision {
   readonly submissionId: string;
   readonly number: number;
   readonly handedInAt: Date;
-  readonly revision: StorableRevision;
+  readonly examined: ExaminedSubmission;
 }
 
 export interface NewDraft {
   readonly reference: string;
   readonly testerId: string;
   readonly createdAt: Date;
-  readonly editionId: string;
-  readonly spoolId: string;
-  readonly methodVersionId: string;
-  readonly benchDay: string;
-  readonly draft: object;
+  readonly subject: Subject;
+  readonly draft: Naming & { readonly benchDay: string };
 }
 
 const toJson = (value: object): Prisma.InputJsonValue => JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
@@ -67,93 +67,51 @@ export class SubmissionsStore {
 
   /** Stores first revisions with their submissions: one statement per table, however many they are. */
   async create(tx: Transaction, submissions: readonly NewSubmission[]): Promise<void> {
-    const rows = submissions.map(({ reference, testerId, createdAt, examined }) => ({
-      id: uuid7(createdAt.getTime()),
-      reference,
-      testerId,
-      createdAt,
-      editionId: examined.editionId,
-      spoolId: examined.spoolId,
-      methodVersionId: examined.methodVersionId,
-      benchDay: new Date(examined.benchDay),
-      state: 'submitted',
-      revision: 1,
-    }));
-    await tx.submission.createMany({ data: rows });
-    const revisions = submissions.map(({ createdAt, examined }, index) => ({
-      submissionId: rows[index]!.id,
-      number: 1,
-      handedInAt: createdAt,
-      revision: examined.revision,
-    }));
-    await this.addRevisions(tx, revisions);
+    const withIds = submissions.map((submission) => ({ id: uuid7(), ...submission }));
+    await tx.submission.createMany({
+      data: withIds.map(({ examined, ...row }) => ({ ...row, editionId: examined.subject.edition.id, ...toSubmissionColumns(examined), state: 'submitted', revision: 1 })),
+    });
+    await this.addRevisions(tx, withIds.map(({ id, createdAt, examined }) => ({ submissionId: id, number: 1, handedInAt: createdAt, examined })));
   }
 
   async addRevisions(tx: Transaction, revisions: readonly NewRevision[]): Promise<void> {
-    const withIds = revisions.map((one) => ({ id: uuid7(one.handedInAt.getTime()), ...one }));
-    await tx.submissionRevision.createMany({ data: withIds.map(toRevisionRow) });
+    const withIds = revisions.map((revision) => ({ id: uuid7(), ...revision }));
+    await tx.submissionRevision.createMany({
+      data: withIds.map(({ examined, ...row }) => ({ ...row, ...toRevisionColumns(examined), figures: toJson(examined.figures), checkSetVersion: CHECK_SET_VERSION })),
+    });
     await tx.submissionInstrument.createMany({
-      data: withIds.flatMap(({ id, revision }) => revision.instruments.map((instrument) => ({ revisionId: id, ...instrument }))),
+      data: withIds.flatMap(({ id, examined }) => toInstrumentColumns(examined).map((instrument) => ({ revisionId: id, ...instrument }))),
     });
     await tx.finding.createMany({
-      data: withIds.flatMap(({ id, handedInAt, revision }) =>
-        revision.findings.map(({ code, severity, detail }) => ({
-          id: uuid7(handedInAt.getTime()),
-          revisionId: id,
-          code,
-          severity,
-          detail: toJson(detail),
-        })),
+      data: withIds.flatMap(({ id, examined }) =>
+        examined.findings.map((finding) => ({ id: uuid7(), revisionId: id, code: finding.code, severity: finding.severity, detail: toJson(finding) })),
       ),
     });
-    const specimens = withIds.flatMap(({ id, handedInAt, revision }) =>
-      revision.specimens.map((specimen) => ({ id: uuid7(handedInAt.getTime()), revisionId: id, ...specimen })),
-    );
-    await tx.specimen.createMany({ data: specimens.map(({ readings: _, ...specimen }) => specimen) });
+    const specimens = withIds.flatMap(({ id, examined }) => examined.specimens.map((specimen) => ({ id: uuid7(), revisionId: id, ...specimen })));
+    await tx.specimen.createMany({
+      data: specimens.map(({ id, revisionId, number, condition, state, reason }) => ({ id, revisionId, number, condition, validity: state, invalidReason: reason })),
+    });
     await tx.reading.createMany({
-      data: specimens.flatMap(({ id, readings }) => readings.map((reading) => ({ id: uuid7(), specimenId: id, ...reading }))),
+      data: specimens.flatMap(({ id, readings }) => readings.map(({ siUnit: _, ...reading }) => ({ id: uuid7(), specimenId: id, ...reading }))),
     });
   }
 
-  /** A draft or a returned submission becomes submitted; what its new revision says of itself stands on the row too. */
-  handIn(tx: Transaction, id: string, { spoolId, methodVersionId, benchDay }: ExaminedSubmission) {
-    return tx.submission.update({
-      where: { id },
-      data: {
-        state: 'submitted',
-        draft: Prisma.DbNull,
-        revision: { increment: 1 },
-        version: { increment: 1 },
-        spoolId,
-        methodVersionId,
-        benchDay: new Date(benchDay),
-      },
-    });
+  /** A draft or a returned submission becomes submitted; what its next revision says of the bench day stands on the row too. */
+  async handIn(tx: Transaction, id: string, examined: ExaminedSubmission): Promise<void> {
+    const data = { ...toSubmissionColumns(examined), state: 'submitted', draft: Prisma.DbNull };
+    await tx.submission.update({ where: { id }, data: { ...data, revision: { increment: 1 }, version: { increment: 1 } } });
   }
 
-  async createDraft(tx: Transaction, { draft, benchDay, ...row }: NewDraft): Promise<void> {
-    await tx.submission.create({
-      data: { ...row, benchDay: new Date(benchDay), draft: toJson(draft), state: 'draft', id: uuid7(row.createdAt.getTime()) },
-    });
+  async createDraft(tx: Transaction, { draft, subject, ...row }: NewDraft): Promise<void> {
+    const columns = toSubmissionColumns({ content: draft, subject });
+    await tx.submission.create({ data: { ...row, ...columns, editionId: subject.edition.id, draft: toJson(draft), state: 'draft', id: uuid7() } });
   }
 
-  async saveDraft(
-    tx: Transaction,
-    id: string,
-    { draft, benchDay, spoolId, methodVersionId }: Pick<NewDraft, 'draft' | 'benchDay' | 'spoolId' | 'methodVersionId'>,
-  ): Promise<void> {
-    await tx.submission.update({
-      where: { id },
-      data: { draft: toJson(draft), benchDay: new Date(benchDay), spoolId, methodVersionId, version: { increment: 1 } },
-    });
+  async saveDraft(tx: Transaction, id: string, { draft, subject }: Pick<NewDraft, 'draft' | 'subject'>): Promise<void> {
+    await tx.submission.update({ where: { id }, data: { ...toSubmissionColumns({ content: draft, subject }), draft: toJson(draft), version: { increment: 1 } } });
   }
 
   async deleteDraft(tx: Transaction, id: string): Promise<void> {
     await tx.submission.delete({ where: { id } });
   }
 }
-
-const toRevisionRow = ({ id, submissionId, number, handedInAt, revision }: NewRevision & { id: string }) => {
-  const { instruments: _i, specimens: _s, findings: _f, figures, ...columns } = revision;
-  return { id, submissionId, number, handedInAt, ...columns, figures: toJson(figures) };
-};

@@ -1,8 +1,15 @@
-/** A fault in the input: where (RFC 6901 pointer), what, and a stable code. */
+/** A fault in the input: where (RFC 6901 pointer; in a file also row and column), what, and a stable code. */
 export interface InputFault {
   readonly pointer: string;
   readonly detail: string;
   readonly code: string;
+  /** Line of the file, the header being 1. */
+  readonly row?: number;
+  /** Name of the column as the header has it. */
+  readonly column?: string;
+  /** Text found there. */
+  readonly found?: string;
+  readonly expected?: string;
 }
 
 /** One kind of problem in the catalogue. */

@@ -1,0 +1,81 @@
+import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { checkSubmission } from '../checks/check-submission.js';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
+import { Clock } from '../platform/clock/clock.js';
+import type { InputFault } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { dateAtBench } from './bench-day.js';
+import { EvidenceReadModel } from './evidence.read-model.js';
+import type { ExaminedSubmission, ReadSubmission } from './examined-submission.js';
+import { FindSubjects } from './find-subjects.js';
+import { readSubmission } from './read-submission.js';
+import { rigEvidence } from './rig-evidence.js';
+import type { SubmissionContent } from './submission-content.js';
+
+/** What was examined, or every fault that stands in the way. */
+export type Examination = ExaminedSubmission | { readonly faults: readonly InputFault[] };
+
+interface Evidence {
+  readonly sameReadingsAs: (read: ReadSubmission) => string[];
+  readonly knownAreasMm2: ReadonlyMap<string, number>;
+  readonly interests: ReadonlyMap<string, boolean>;
+}
+
+/** Reads, computes and checks what is handed in; stores nothing. The same for a preview and for the record. */
+@Injectable()
+export class ExamineSubmissions {
+  constructor(
+    private readonly findSubjects: FindSubjects,
+    private readonly instruments: InstrumentsReadModel,
+    private readonly accounts: AccountsReadModel,
+    private readonly evidence: EvidenceReadModel,
+    private readonly clock: Clock,
+  ) {}
+
+  /**
+   * Few queries, however many submissions.
+   * @param ownId id of the submission whose next revision this is, which may repeat its own readings
+   * @returns examinations in the order of the contents
+   */
+  async run(actor: Actor, contents: readonly SubmissionContent[], ownId: string | null = null): Promise<Examination[]> {
+    const sought = await this.findSubjects.run(contents);
+    const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
+    const reads = contents.map((content, index) => readSubmission(content, sought[index]!, instruments));
+    const evidence = await this.gather(actor, reads.filter((read): read is ReadSubmission => !Array.isArray(read)), ownId);
+    return reads.map((read) => (Array.isArray(read) ? { faults: read } : this.check(read, evidence)));
+  }
+
+  private check(read: ReadSubmission, { sameReadingsAs, knownAreasMm2, interests }: Evidence): ExaminedSubmission {
+    const { content, subject, temperatureC } = read;
+    const { variant } = subject.spool;
+    const findings = checkSubmission({
+      ...read,
+      temperatureC: Number(temperatureC),
+      method: subject.method,
+      variant,
+      knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(variant.id) ?? null,
+      hasDeclaredInterest: interests.get(variant.makerId) ?? false,
+      sameReadingsAs: sameReadingsAs(read),
+      rigEvidence: rigEvidence([]),
+      today: dateAtBench(this.clock.now(), content.zone),
+    });
+    return { ...read, findings };
+  }
+
+  private async gather(actor: Actor, reads: readonly ReadSubmission[], ownId: string | null): Promise<Evidence> {
+    const variants = reads.map(({ subject }) => subject.spool.variant);
+    const makerIds = [...new Set(variants.map(({ makerId }) => makerId))];
+    const [earlier, knownAreasMm2, interests] = await Promise.all([
+      this.evidence.sameReadings(reads.map(({ readingsDigest }) => readingsDigest)),
+      this.evidence.knownAreasMm2(variants.map(({ id }) => id)),
+      Promise.all(makerIds.map(async (makerId) => [makerId, await this.accounts.hasInterest(actor.accountId, makerId)] as const)),
+    ]);
+    const sameReadingsAs = (read: ReadSubmission): string[] => {
+      const stored = (earlier.get(read.readingsDigest) ?? []).filter(({ submissionId }) => submissionId !== ownId).map(({ reference }) => reference);
+      const isTwiceHere = reads.some((other) => other !== read && other.readingsDigest === read.readingsDigest);
+      return [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])];
+    };
+    return { sameReadingsAs, knownAreasMm2, interests: new Map(interests) };
+  }
+}

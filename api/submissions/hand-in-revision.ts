@@ -1,0 +1,67 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { requireSameVersion } from '../platform/http/if-match.js';
+import { notValid } from '../platform/http/validation.js';
+import { ExamineSubmissions } from './examine-submissions.js';
+import { isBlocked } from './examined-submission.js';
+import type { ExaminedSubmission } from './examined-submission.js';
+import { blockingFaults, refusal } from './intake.js';
+import { subjectChanges } from './subject.js';
+import { requireOwn } from './submission.js';
+import type { LockedSubmission } from './submission.js';
+import type { SubmissionContent } from './submission-content.js';
+import { submissionProblems } from './submissions.errors.js';
+import { SubmissionsStore } from './submissions.store.js';
+
+/** Hands in a draft, or a returned submission again: its own tester, the question answered, as the next revision. */
+@Injectable()
+export class HandInRevision {
+  constructor(
+    private readonly examine: ExamineSubmissions,
+    private readonly store: SubmissionsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(actor: Actor, reference: string, version: number, content: SubmissionContent): Promise<void> {
+    const seen = await this.database.transaction((tx) => this.open(tx, actor, reference, version));
+    const [examination] = await this.examine.run(actor, [content], seen.id);
+    if (!examination || 'faults' in examination) throw notValid(examination?.faults ?? []);
+    const changes = subjectChanges(seen, examination.subject);
+    if (changes.length > 0) throw notValid(changes);
+    if (isBlocked(examination)) throw refusal([], blockingFaults({ examined: examination, handIn: { content, rows: null, locate: (fault) => fault } }));
+    await this.database.transaction(async (tx) => {
+      const submission = await this.open(tx, actor, reference, version);
+      await this.put(tx, actor, submission, examination);
+    });
+  }
+
+  private async open(tx: Transaction, actor: Actor, reference: string, version: number): Promise<LockedSubmission> {
+    const submission = requireOwn(actor, await this.store.lock(tx, reference), reference, ['draft', 'returned']);
+    requireSameVersion(submission.version, version);
+    if (await this.store.hasOpenQuery(tx, submission.id)) throw new Problem(submissionProblems['submissions/query-open']);
+    return submission;
+  }
+
+  private async put(tx: Transaction, actor: Actor, submission: LockedSubmission, examined: ExaminedSubmission): Promise<void> {
+    const { id, reference, state, benchDay } = submission;
+    if (!(await this.store.holdOpen(tx, submission.editionId))) throw new Problem(submissionProblems['submissions/edition-closed']);
+    const number = submission.revision + 1;
+    await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), examined }]);
+    await this.store.handIn(tx, id, examined);
+    await this.audit.record(tx, {
+      actorId: actor.accountId,
+      action: 'submission.handedIn',
+      objectType: 'submission',
+      objectId: reference,
+      before: { state, revision: submission.revision, benchDay: benchDay.toISOString().slice(0, 10) },
+      after: { state: 'submitted', revision: number, benchDay: examined.content.benchDay },
+    });
+  }
+}

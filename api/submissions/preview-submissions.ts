@@ -1,0 +1,32 @@
+import { Injectable } from '@nestjs/common';
+import type { Actor } from '../platform/http/access.js';
+import { ExamineSubmissions } from './examine-submissions.js';
+import { isBlocked } from './examined-submission.js';
+import { refusal, sortOut } from './intake.js';
+import type { Intake, SortedSubmission } from './intake.js';
+import { toTesterFinding } from './submission-view.js';
+import type { PreviewResponse } from './submissions.schemas.js';
+
+/** Shows a tester the figures and findings of what is about to be handed in; stores nothing. */
+@Injectable()
+export class PreviewSubmissions {
+  constructor(private readonly examine: ExamineSubmissions) {}
+
+  async run(actor: Actor, intake: Intake): Promise<PreviewResponse[]> {
+    const examinations = await this.examine.run(actor, intake.handIns.map(({ content }) => content));
+    const { sorted, faults } = sortOut(intake, examinations);
+    if (faults.length > 0) throw refusal(faults, []);
+    return sorted.map(toPreview);
+  }
+}
+
+const toPreview = ({ handIn, examined }: SortedSubmission): PreviewResponse => ({
+  edition: examined.subject.edition.slug,
+  spool: examined.subject.spool.blindCode,
+  method: { slug: examined.subject.method.slug, number: examined.subject.method.number },
+  benchDay: examined.content.benchDay,
+  rows: handIn.rows && { first: handIn.rows[0], last: handIn.rows[1] },
+  isBlocked: isBlocked(examined),
+  figures: { ...examined.figures },
+  findings: examined.findings.flatMap((finding) => toTesterFinding(null, finding)),
+});

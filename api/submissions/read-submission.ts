@@ -1,0 +1,34 @@
+import type { InstrumentOnRecord } from '../instruments/instruments.read-model.js';
+import { MeasurementError } from '../measurement/errors.js';
+import { parseQuantity } from '../measurement/units/parse-quantity.js';
+import type { InputFault } from '../platform/errors/problem.js';
+import type { ReadSubmission } from './examined-submission.js';
+import { readingsDigest } from './readings-digest.js';
+import { toSpecimensInSi } from './readings-si.js';
+import { instrumentFaults, isFound, strangersToEdition, unknownNames } from './subject.js';
+import type { SoughtSubject } from './subject.js';
+import type { SubmissionContent } from './submission-content.js';
+import { computeSubmissionFigures } from './submission-figures.js';
+
+/** Puts what was handed in beside what is on record and computes its figures; or tells every fault. */
+export function readSubmission(content: SubmissionContent, sought: SoughtSubject, onRecord: readonly InstrumentOnRecord[]): ReadSubmission | InputFault[] {
+  const instruments = onRecord.filter(({ code }) => content.instruments.includes(code));
+  const faults = [...unknownNames(content, sought), ...strangersToEdition(sought), ...instrumentFaults(content.instruments, instruments)];
+  if (faults.length > 0 || !isFound(sought)) return faults;
+  try {
+    const specimens = toSpecimensInSi(content.specimens);
+    const { temperature } = content.ambient;
+    return {
+      content,
+      subject: sought,
+      instruments,
+      temperatureC: parseQuantity(temperature.value, temperature.unit).si,
+      specimens,
+      figures: computeSubmissionFigures(specimens, sought.method.parameters.areaFrom, sought.spool.variant.densityGPerCm3),
+      readingsDigest: readingsDigest(specimens),
+    };
+  } catch (error) {
+    if (error instanceof MeasurementError) return [{ pointer: '/specimens', code: error.code, detail: error.message }];
+    throw error;
+  }
+}

@@ -1,0 +1,62 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { requireSameVersion } from '../platform/http/if-match.js';
+import { notValid } from '../platform/http/validation.js';
+import { FindSubjects } from './find-subjects.js';
+import { isFound, subjectChanges, unknownNames } from './subject.js';
+import type { Subject } from './subject.js';
+import { referenceOf, requireOwn } from './submission.js';
+import { submissionProblems } from './submissions.errors.js';
+import type { DraftContent } from './submissions.schemas.js';
+import { SubmissionsStore } from './submissions.store.js';
+
+/** Keeps a draft as typed: it names edition, spool, method version and bench day, and may lack everything else. */
+@Injectable()
+export class SaveDraft {
+  constructor(
+    private readonly findSubjects: FindSubjects,
+    private readonly store: SubmissionsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  /** Begins a draft. @returns its reference */
+  async begin(actor: Actor, draft: DraftContent): Promise<string> {
+    const subject = await this.subjectOf(draft);
+    const { id, slug } = subject.edition;
+    return this.database.transaction(async (tx) => {
+      const number = await this.store.takeNumbers(tx, id, 1);
+      if (number === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
+      const reference = referenceOf(slug, number);
+      await this.store.createDraft(tx, { reference, testerId: actor.accountId, createdAt: this.clock.now(), subject, draft });
+      await this.audit.record(tx, { actorId: actor.accountId, action: 'draft.begun', objectType: 'submission', objectId: reference });
+      return reference;
+    });
+  }
+
+  /** Saves what was typed since; one's own draft, as last seen. */
+  async run(actor: Actor, reference: string, version: number, draft: DraftContent): Promise<void> {
+    const subject = await this.subjectOf(draft);
+    await this.database.transaction(async (tx) => {
+      const before = requireOwn(actor, await this.store.lock(tx, reference), reference, ['draft']);
+      requireSameVersion(before.version, version);
+      const changes = subjectChanges(before, subject);
+      if (changes.length > 0) throw notValid(changes);
+      await this.store.saveDraft(tx, before.id, { draft, subject });
+      await this.audit.record(tx, { actorId: actor.accountId, action: 'draft.saved', objectType: 'submission', objectId: reference });
+    });
+  }
+
+  private async subjectOf(draft: DraftContent): Promise<Subject> {
+    const [sought] = await this.findSubjects.run([draft]);
+    if (!sought || !isFound(sought)) throw notValid(sought ? unknownNames(draft, sought) : []);
+    const faults = unknownNames(draft, sought);
+    if (faults.length > 0) throw notValid(faults);
+    return sought;
+  }
+}

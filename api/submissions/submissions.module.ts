@@ -1,0 +1,48 @@
+/**
+ * Submissions: what one tester hands in of one spool by one method version on one bench day.
+ * States: draft → submitted → accepted | returned (→ submitted again) | refused; accepted → withdrawn (decisions: see reviews).
+ * Testers write and read their own, blind: no maker, line, claim or ratio. Reviewers and editors read all but drafts.
+ * What was handed in is never changed; a later revision stands beside it. Only a draft is deleted.
+ * Preview and hand-in share one examination: unit parse, figures, checks.
+ */
+import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { InstrumentsModule } from '../instruments/instruments.module.js';
+import { MethodsModule } from '../methods/methods.module.js';
+import { DeleteDraft } from './delete-draft.js';
+import { DraftsController } from './drafts.controller.js';
+import { EvidenceReadModel } from './evidence.read-model.js';
+import { ExamineSubmissions } from './examine-submissions.js';
+import { FindSubjects } from './find-subjects.js';
+import { HandInRevision } from './hand-in-revision.js';
+import { HandInSubmissions } from './hand-in-submissions.js';
+import { PreviewSubmissions } from './preview-submissions.js';
+import { SaveDraft } from './save-draft.js';
+import { SubmissionViewsReadModel } from './submission-views.read-model.js';
+import { SubmissionsController } from './submissions.controller.js';
+import { SubmissionsReadModel } from './submissions.read-model.js';
+import { SubmissionsStore } from './submissions.store.js';
+
+@Module({
+  imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule],
+  controllers: [SubmissionsController, DraftsController],
+  // Editions read submissions too; their read model alone is taken, so that the two modules need not know each other.
+  providers: [
+    EditionsReadModel,
+    FindSubjects,
+    EvidenceReadModel,
+    ExamineSubmissions,
+    HandInSubmissions,
+    HandInRevision,
+    PreviewSubmissions,
+    SaveDraft,
+    DeleteDraft,
+    SubmissionsStore,
+    SubmissionsReadModel,
+    SubmissionViewsReadModel,
+  ],
+  exports: [SubmissionsReadModel, SubmissionViewsReadModel],
+})
+export class SubmissionsModule {}

@@ -42,6 +42,6 @@ export const normaliseBlindCode = (typed: string): string => typed.replace(/[\s-
 
 /** Whether a code was drawn by this scheme, that is, whether nothing was mistyped. */
 export function isBlindCode(code: string): boolean {
-  const hasForm = code.length === BODY_LENGTH + 1 && [...code].every((character) => ALPHABET.includes(character));
+  const hasForm = code.length === BODY_LENGTH + 1 && Array.from(code).every((character) => ALPHABET.includes(character));
   return hasForm && checkCharacter(code.slice(0, BODY_LENGTH)) === code.slice(BODY_LENGTH);
 }

@@ -1,13 +1,50 @@
-import type { ClaimModel, LineModel, MakerModel, VariantModel } from '../platform/database/generated/models.js';
 import type { ClaimResponse, LineResponse, MakerResponse, VariantResponse } from './catalogue.schemas.js';
 import { SI_UNIT_OF_QUANTITY } from './claim.js';
 import type { ClaimBasis, ClaimedQuantity } from './claim.js';
 import type { Construction } from './line.js';
 
-type LineRow = LineModel & { maker: MakerModel };
-type VariantRow = VariantModel & { line: LineRow; claims: ClaimModel[] };
+/** A number as the database gives it: exact, not yet text. */
+interface ExactNumber {
+  toFixed(): string;
+}
 
-export const toMaker = ({ slug, name, version }: MakerModel): MakerResponse => ({ slug, name, version });
+interface MakerRow {
+  readonly slug: string;
+  readonly name: string;
+  readonly version: number;
+}
+
+interface LineRow {
+  readonly slug: string;
+  readonly maker: MakerRow;
+  readonly name: string;
+  readonly material: string;
+  readonly construction: string;
+  readonly carriers: number | null;
+  readonly densityGPerCm3: ExactNumber;
+  readonly version: number;
+}
+
+interface ClaimRow {
+  readonly quantity: string;
+  readonly basis: string;
+  readonly printedText: string;
+  readonly printedUnit: string;
+  readonly valueSi: ExactNumber;
+  readonly seenOn: Date;
+  readonly source: string;
+}
+
+interface VariantRow {
+  readonly slug: string;
+  readonly line: LineRow;
+  readonly size: string;
+  readonly colour: string;
+  readonly claims: readonly ClaimRow[];
+  readonly version: number;
+}
+
+export const toMaker = ({ slug, name, version }: MakerRow): MakerResponse => ({ slug, name, version });
 
 export const toLine = ({ slug, maker, name, material, construction, carriers, densityGPerCm3, version }: LineRow): LineResponse => ({
   slug,
@@ -20,7 +57,7 @@ export const toLine = ({ slug, maker, name, material, construction, carriers, de
   version,
 });
 
-export const toClaim = (claim: ClaimModel): ClaimResponse => ({
+export const toClaim = (claim: ClaimRow): ClaimResponse => ({
   quantity: claim.quantity as ClaimedQuantity,
   basis: claim.basis as ClaimBasis,
   printed: { text: claim.printedText, unit: claim.printedUnit },

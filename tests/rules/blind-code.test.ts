@@ -64,7 +64,7 @@ test('a code may be typed in small letters, with spaces and hyphens', () => {
 });
 
 test('a source of chance that repeats itself is found out', () => {
-  const stuck = [...ALPHABET].findIndex((character) => '0O1I'.includes(checkCharacter(character.repeat(6))));
+  const stuck = Array.from(ALPHABET).findIndex((character) => '0O1I'.includes(checkCharacter(character.repeat(6))));
   expect(stuck).toBeGreaterThanOrEqual(0);
   expect(() => drawBlindCode(() => stuck)).toThrow('source of random numbers');
 });

@@ -1,3 +1,4 @@
+import type { Response } from 'supertest';
 import type { Caller } from './test-application.js';
 
 export const MAKER = { slug: 'north-bay', name: 'North Bay Cordage' };
@@ -35,3 +36,11 @@ export async function fillCatalogue(editor: Caller): Promise<void> {
   await editor.call('post', '/v1/catalogue/variants').send(VARIANT).expect(201);
   await editor.call('post', '/v1/catalogue/variants').send(OTHER_VARIANT).expect(201);
 }
+
+/** Where a refused input is at fault, in order. */
+export const pointersOf = (answer: Response): string[] =>
+  (answer.body as { errors: { pointer: string }[] }).errors.map((fault) => fault.pointer).sort();
+
+/** One field of each row of a list. */
+export const eachOf = (answer: Response, field: string): unknown[] =>
+  (answer.body as { items: Record<string, unknown>[] }).items.map((row) => row[field]);

@@ -10,6 +10,7 @@ import { dateInTheFuture } from './list/date-in-the-future.js';
 import { declaredInterest } from './list/declared-interest.js';
 import { gripBreaks } from './list/grip-breaks.js';
 import { identicalReadings } from './list/identical-readings.js';
+import { instrumentNotNamed } from './list/instrument-not-named.js';
 import { methodNotActive } from './list/method-not-active.js';
 import { outlier } from './list/outlier.js';
 import { readingsMissingForMethod } from './list/readings-missing-for-method.js';
@@ -31,6 +32,7 @@ export const CHECKS: readonly Check[] = [
   tooFewValidSpecimens,
   dateInTheFuture,
   methodNotActive,
+  instrumentNotNamed,
   calibrationMissing,
   calibrationExpired,
   beyondCapacity,

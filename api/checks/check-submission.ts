@@ -4,5 +4,7 @@ import type { Finding } from './finding.js';
 
 /** Runs every check of the list over one submission, in the order of the list. */
 export function checkSubmission(input: CheckInput): Finding[] {
-  return CHECKS.flatMap(({ code, severity, run }) => run(input).map((observation) => ({ code, severity, ...observation })));
+  return CHECKS.flatMap(({ code, severity, isSealed = false, run }) =>
+    run(input).map((observation) => ({ code, severity, isSealed, ...observation })),
+  );
 }

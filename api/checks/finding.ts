@@ -12,6 +12,23 @@ export interface Finding {
   readonly expected: string;
   /** For the reviewer. */
   readonly message: string;
-  /** For the tester: tells where to look, never what a coded spool is, nor how far off or in which direction. */
-  readonly forTester: string;
+  /** For the tester: tells where to look, never what a coded spool is, nor how far off or in which direction. Null: the tester must not know of it. */
+  readonly forTester: string | null;
+  /** Whether the code itself would tell what a coded spool is. */
+  readonly isSealed: boolean;
+}
+
+/** Code under which a tester reads every sealed finding. */
+export const LOOK_AGAIN = 'readings/look-again';
+
+/** A finding as its tester may read it. */
+export interface TesterFinding {
+  readonly code: string;
+  readonly severity: Severity;
+  readonly message: string;
+}
+
+/** @returns what the tester may read; null where even that there is a finding would name the maker */
+export function findingForTester({ code, severity, forTester, isSealed }: Finding): TesterFinding | null {
+  return forTester === null ? null : { code: isSealed ? LOOK_AGAIN : code, severity, message: forTester };
 }

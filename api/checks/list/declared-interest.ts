@@ -5,7 +5,8 @@ export const declaredInterest: Check = {
   code: 'tester/declared-interest',
   title: 'Tester has declared an interest in the maker',
   severity: 'held',
-  explains: 'The reviewer decides whether readings by somebody with a tie to the maker count.',
+  explains:
+    'The reviewer decides whether readings by somebody with a tie to the maker count. The tester does not see this finding: it would name the maker of a coded spool.',
   limit: 'No declared interest in the maker.',
   run({ hasDeclaredInterest }) {
     if (!hasDeclaredInterest) return [];
@@ -13,7 +14,8 @@ export const declaredInterest: Check = {
       observe('The tester has declared an interest in the maker of this spool.', {
         actual: 'declared',
         expected: 'none',
-        forTester: 'A reviewer will look at this submission.',
+        // Even that there is something to find would tell the tester whose line is on the spool.
+        forTester: null,
       }),
     ];
   },

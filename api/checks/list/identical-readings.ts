@@ -1,37 +1,63 @@
+import { chiSquareCdf } from '../../measurement/distributions/chi-square-distribution.js';
+import { mean } from '../../measurement/summary/mean.js';
+import { median } from '../../measurement/summary/median.js';
+import { displayedReadings } from '../displayed-readings.js';
+import type { DisplayedReadings } from '../displayed-readings.js';
 import { observe } from '../check.js';
-import type { Check } from '../check.js';
+import type { Check, Observation } from '../check.js';
 
-const LEAST_RUN = 4;
+const LEAST_PAIRS = 3;
+const LEVEL = 0.001;
+/** Pulls of a line scatter at least this much [1]; common practice. It keeps copies from hiding behind the small spread that they make. */
+const LEAST_RELATIVE_SPREAD = 0.01;
 
 export const identicalReadings: Check = {
-  code: 'readings/identical-run',
-  title: 'Identical readings in a row',
+  code: 'readings/identical-beyond-chance',
+  title: 'Identical readings beyond chance',
   severity: 'held',
-  explains: 'Breaking forces scatter; four of them in a row with the very same text are rarely four pulls.',
-  limit: 'Four or more consecutive specimens of one condition with the same breaking force (common practice).',
-  run({ specimens }) {
-    return (['untreated', 'treated'] as const).flatMap((condition) => {
-      const pulls = specimens
-        .filter((specimen) => specimen.condition === condition)
-        .flatMap(({ number, readings }) =>
-          readings.filter(({ role }) => role === 'breakingForce').map(({ valueSi }) => ({ number, valueSi })),
-        );
-      const runs = pulls.reduce<(typeof pulls)[]>((groups, pull) => {
-        const last = groups.at(-1);
-        if (last?.[0]?.valueSi === pull.valueSi) last.push(pull);
-        else groups.push([pull]);
-        return groups;
-      }, []);
-      return runs
-        .filter((run) => run.length >= LEAST_RUN)
-        .map((run) => {
-          const numbers = run.map(({ number }) => number);
-          return observe(`Specimens ${numbers.join(', ')} have the very same breaking force.`, {
-            actual: `${run.length} in a row`,
-            expected: `fewer than ${LEAST_RUN}`,
-            specimens: numbers,
-          });
-        });
-    });
-  },
+  explains:
+    'Breaking forces scatter. From their spread and the step of the display follows how many pairs of equal readings chance makes; many more are rarely as many pulls.',
+  limit: 'Three or more pairs of equal breaking forces, and a chance of 0.1 % or less of so many, in one condition.',
+  run: (input) => displayedReadings(input, 'breakingForce').flatMap(equalsOf),
 };
+
+function equalsOf({ unit, decimals, step, readings }: DisplayedReadings): Observation[] {
+  const alike = [...Map.groupBy(readings, ({ text }) => text).values()].filter((group) => group.length > 1);
+  const pairs = alike.reduce((sum, { length }) => sum + (length * (length - 1)) / 2, 0);
+  if (pairs < LEAST_PAIRS) return [];
+  const { expectedPairs, chance } = chanceOfPairs(
+    pairs,
+    readings.map(({ text }) => Number(text)),
+    step / 10 ** decimals,
+  );
+  if (chance > LEVEL) return [];
+  const numbers = alike.flat().map(({ number }) => number);
+  const texts = alike.map((group) => `${group[0]?.text ?? ''} ${unit} (specimens ${group.map(({ number }) => number).join(', ')})`);
+  return [
+    observe(`Equal breaking forces: ${texts.join('; ')}. Chance makes about ${expectedPairs.toFixed(1)} equal pairs; here are ${pairs}.`, {
+      actual: `${pairs} equal pairs`,
+      expected: `about ${expectedPairs.toFixed(1)}`,
+      specimens: numbers,
+    }),
+  ];
+}
+
+/**
+ * Chance of so many equal pairs among normal readings on a display of that step: a Poisson tail, widened by the variance of
+ * the number of pairs (pairs that share a reading come together).
+ */
+function chanceOfPairs(pairs: number, values: readonly number[], step: number): { expectedPairs: number; chance: number } {
+  const n = values.length;
+  const middle = median(values);
+  const medianDeviation = median(values.map((value) => Math.abs(value - middle)));
+  // From the middle of the readings: an outlier would make the others look closer together than they are.
+  const stepsPerSd = Math.max(1.4826 * medianDeviation, LEAST_RELATIVE_SPREAD * mean(values)) / step;
+  // A display coarser than the scatter makes equal readings by itself.
+  if (stepsPerSd < 1) return { expectedPairs: pairs, chance: 1 };
+  const pairChance = 1 / (2 * Math.sqrt(Math.PI) * stepsPerSd);
+  const tripleChance = 1 / (2 * Math.PI * Math.sqrt(3) * stepsPerSd ** 2);
+  const expectedPairs = ((n * (n - 1)) / 2) * pairChance;
+  const variance = expectedPairs * (1 - pairChance) + n * (n - 1) * (n - 2) * (tripleChance - pairChance ** 2);
+  const widening = Math.max(1, variance / expectedPairs);
+  return { expectedPairs, chance: chiSquareCdf((2 * expectedPairs) / widening, (2 * pairs) / widening) };
+}

@@ -22,9 +22,9 @@ export const outlier: Check = {
       if (!suspect) return [];
       return [
         observe(
-          `Specimen ${suspect.number} lies ${test.statistic?.toFixed(2)} standard deviations from the mean; the critical value is ${test.critical.toFixed(2)}.`,
+          `Specimen ${suspect.number} lies ${test.statistic.toFixed(2)} standard deviations from the mean; the critical value is ${test.critical.toFixed(2)}.`,
           {
-            actual: test.statistic?.toFixed(3) ?? 'none',
+            actual: test.statistic.toFixed(3),
             expected: `at most ${test.critical.toFixed(3)}`,
             specimens: [suspect.number],
             forTester: `Look at specimen ${suspect.number} again.`,

@@ -1,5 +1,6 @@
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
+import { specimenWords } from '../specimen-words.js';
 
 interface Need {
   readonly condition: 'untreated' | 'treated';
@@ -34,7 +35,7 @@ export const readingsMissingForMethod: Check = {
       const lacking = counted.filter(({ readings }) => roles.some((role) => !readings.some((reading) => reading.role === role)));
       if (counted.length > 0 && lacking.length === 0) return [];
       const numbers = lacking.map(({ number }) => number);
-      const where = counted.length === 0 ? `no ${condition} specimen` : `specimens ${numbers.join(', ')}`;
+      const where = counted.length === 0 ? `no ${condition} specimen` : `specimens ${specimenWords(numbers)}`;
       return [
         observe(`The method ${method.slug} needs ${roles.join(' and ')} on ${condition} specimens; missing on ${where}.`, {
           actual: where,

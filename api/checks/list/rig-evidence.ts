@@ -21,8 +21,9 @@ export const rigOutOfControl: Check = {
 export const rigWithoutEvidence: Check = {
   code: 'rig/no-evidence',
   title: 'No control pull on the bench day',
-  severity: 'note',
-  explains: 'Without a control pull nothing is known of the drift of the rig on that day; it neither passes nor fails.',
+  severity: 'held',
+  explains:
+    'Without a control pull nothing is known of the drift of the rig on that day. A reviewer decides; it neither passes by itself nor blocks.',
   limit: 'A control pull on the bench day.',
   run({ rigEvidence }) {
     if (rigEvidence !== 'noEvidence') return [];

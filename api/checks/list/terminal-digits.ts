@@ -1,32 +1,53 @@
 import { chiSquareQuantile } from '../../measurement/distributions/chi-square-distribution.js';
+import { standardDeviation } from '../../measurement/summary/standard-deviation.js';
 import { observe } from '../check.js';
-import type { Check } from '../check.js';
+import type { Check, Observation } from '../check.js';
+import type { DisplayedReadings } from '../displayed-readings.js';
+import { displayedReadings } from '../displayed-readings.js';
 
 const LEAST_READINGS = 50;
 const LEVEL = 0.99;
+/** Spread in units of the tested digit from which on its values come about equally often (normal readings: to 1.5 %). */
+const LEAST_SPREAD = 5;
+const NAMES = { breakingForce: 'breaking forces', wideDiameter: 'widest diameters', narrowDiameter: 'narrowest diameters' } as const;
 
 export const terminalDigits: Check = {
   code: 'readings/terminal-digits',
   title: 'Last digits are not spread evenly',
   severity: 'note',
   explains:
-    'The last digit of an honest display takes every value about equally often; a preference tells of rounding or of readings by eye.',
-  limit: 'χ² test on the last digits of 50 or more breaking forces, at 1 %.',
-  run({ content }) {
-    const texts = content.specimens.flatMap(({ readings }) =>
-      readings.filter(({ role }) => role === 'breakingForce').map(({ value }) => value),
-    );
-    if (texts.length < LEAST_READINGS) return [];
-    const counts = Array.from({ length: 10 }, (_, digit) => texts.filter((text) => text.endsWith(String(digit))).length);
-    const expected = texts.length / 10;
-    const statistic = counts.reduce((sum, count) => sum + (count - expected) ** 2 / expected, 0);
-    const critical = chiSquareQuantile(LEVEL, 9);
-    if (statistic <= critical) return [];
-    return [
-      observe(`The last digits of ${texts.length} readings are uneven: χ² ${statistic.toFixed(1)}, critical ${critical.toFixed(1)}.`, {
-        actual: statistic.toFixed(1),
-        expected: `at most ${critical.toFixed(1)}`,
-      }),
-    ];
-  },
+    'The last digit of an honest display takes every value that its step allows about equally often; a preference tells of rounding or of readings by eye.',
+  limit: 'χ² test at 1 % on the last digits of 50 or more readings of one kind and unit, where they scatter by 5 of its steps or more.',
+  run: (input) =>
+    (['breakingForce', 'wideDiameter', 'narrowDiameter'] as const).flatMap((role) =>
+      [...Map.groupBy(displayedReadings(input, role), ({ unit }) => unit).values()].flatMap((groups) => preferenceIn(groups, NAMES[role])),
+    ),
 };
+
+function preferenceIn(groups: readonly DisplayedReadings[], name: string): Observation[] {
+  const { decimals = 0, step = 1 } = groups[0] ?? {};
+  const zeros = String(step).length - 1;
+  const toPlace = 10 ** (decimals - zeros);
+  const spreads = groups.map(({ readings }) =>
+    readings.length < 2 ? 0 : standardDeviation(readings.map(({ text }) => Number(text))) * toPlace,
+  );
+  const texts = groups.flatMap(({ readings }) => readings.map(({ text }) => text));
+  if (texts.length < LEAST_READINGS || Math.min(...spreads) < LEAST_SPREAD) return [];
+  const counts = new Map(possibleDigits(step / 10 ** zeros).map((digit) => [digit, 0]));
+  for (const text of texts) {
+    const digit = Number(text.replace('.', '').at(-1 - zeros));
+    counts.set(digit, (counts.get(digit) ?? 0) + 1);
+  }
+  const expected = texts.length / counts.size;
+  const statistic = [...counts.values()].reduce((sum, count) => sum + (count - expected) ** 2 / expected, 0);
+  const critical = chiSquareQuantile(LEVEL, counts.size - 1);
+  if (statistic <= critical) return [];
+  return [
+    observe(`The last digits of ${texts.length} ${name} are uneven: χ² ${statistic.toFixed(1)}, critical ${critical.toFixed(1)}.`, {
+      actual: statistic.toFixed(1),
+      expected: `at most ${critical.toFixed(1)}`,
+    }),
+  ];
+}
+
+const possibleDigits = (step: number): number[] => Array.from({ length: 10 / step }, (_, i) => i * step);

@@ -1,5 +1,6 @@
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
+import { specimenWords } from '../specimen-words.js';
 
 export const timeToBreak: Check = {
   code: 'specimens/time-to-break',
@@ -18,7 +19,7 @@ export const timeToBreak: Check = {
     if (outside.length === 0) return [];
     const numbers = outside.map(({ number }) => number);
     return [
-      observe(`Specimens ${numbers.join(', ')} broke outside ${window.low} to ${window.high} s.`, {
+      observe(`Specimens ${specimenWords(numbers)} broke outside ${window.low} to ${window.high} s.`, {
         actual: `${numbers.length} specimens`,
         expected: `${window.low} to ${window.high} s`,
         specimens: numbers,

@@ -1,0 +1,24 @@
+import { observe } from '../check.js';
+import type { Check } from '../check.js';
+import { instrumentsFor, needsInstrument } from '../instruments-for.js';
+
+export const instrumentNotNamed: Check = {
+  code: 'instruments/none-for-reading',
+  title: 'No instrument named that can have read it',
+  severity: 'blocks',
+  explains: 'Every reading but a time comes from an instrument with a certificate; the submission names it.',
+  limit:
+    'A force gauge or load frame for forces, a micrometer or optical gauge for diameters, a balance for masses, a length measure for lengths.',
+  run({ specimens, instruments }) {
+    const roles = new Set(specimens.flatMap(({ readings }) => readings.map(({ role }) => role)));
+    return [...roles]
+      .filter((role) => needsInstrument(role) && instrumentsFor(role, instruments).length === 0)
+      .map((role) =>
+        observe(`There are ${role} readings, and none of the instruments named reads that. Add the instrument that was used.`, {
+          actual: instruments.map(({ code, kind }) => `${code} (${kind})`).join(', '),
+          expected: `an instrument for ${role}`,
+          pointer: '/instruments',
+        }),
+      );
+  },
+};

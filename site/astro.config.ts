@@ -1,0 +1,35 @@
+import sitemap from '@astrojs/sitemap';
+import { defineConfig } from 'astro/config';
+import { mkdirSync } from 'node:fs';
+import { dirname, resolve } from 'node:path';
+
+const { PUBLIC_URL, SITE_OUT, SITE_CACHE } = process.env;
+const outDir = resolve(SITE_OUT ?? 'dist/site');
+// Each build has a cache of its own beside its output, so that several can run at once.
+const cacheDir = resolve(SITE_CACHE ?? `${outDir}.cache`);
+if (SITE_CACHE) process.env['SITE_CACHE'] = cacheDir;
+
+// Astro renders from a bundle beside the output, but only when the output lies within the working folder; else every build would share one
+// folder and overwrite the bundle of another. The bundle carries its packages (noExternal), as no node_modules may lie above it.
+mkdirSync(dirname(outDir), { recursive: true });
+process.chdir(dirname(outDir));
+
+/** Variants have one lasting address; their pages within an edition and superseded revisions are not for search engines. */
+const isLasting = (page: string) => !/\/editions\/[^/]+\/(variants|revisions)\//.test(page);
+
+export default defineConfig({
+  ...(PUBLIC_URL && { site: PUBLIC_URL }),
+  outDir,
+  cacheDir,
+  trailingSlash: 'always',
+  build: { format: 'directory', inlineStylesheets: 'never' },
+  integrations: PUBLIC_URL ? [sitemap({ filter: isLasting })] : [],
+  image: { service: { entrypoint: 'astro/assets/services/noop' } },
+  security: {
+    csp: { directives: ["default-src 'none'", "img-src 'self' data:", "font-src 'self'", "connect-src 'self'", "form-action 'self'", "base-uri 'none'"] },
+  },
+  devToolbar: { enabled: false },
+  // No code is highlighted; the default highlighter would need inline styles.
+  markdown: { syntaxHighlight: false },
+  vite: { cacheDir: resolve(cacheDir, 'vite'), build: { assetsInlineLimit: 0 }, environments: { prerender: { resolve: { noExternal: true } } } },
+});

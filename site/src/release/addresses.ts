@@ -1,0 +1,20 @@
+import { loadReleases } from './load-releases.js';
+
+/** Where the pages of a release stand: the current revision of an edition, or a superseded one. */
+export interface Addresses {
+  edition: string;
+  category: (code: string) => string;
+  /** Null when the current revision of the edition has no such variant. */
+  variant: (slug: string) => string | null;
+}
+
+/** Addresses of the pages of an edition; those of a superseded revision stand below it, its variants at the current revision. */
+export async function addressesOf(edition: string, revision: number): Promise<Addresses> {
+  const { current, superseded } = await loadReleases();
+  const isSuperseded = superseded.some(({ summary }) => summary.edition === edition && summary.revision === revision);
+  const page = isSuperseded ? `/editions/${edition}/revisions/${revision}/` : `/editions/${edition}/`;
+  const variants = new Set(current.find(({ summary }) => summary.edition === edition)?.variants);
+  const isLatest = current[0]?.summary.edition === edition;
+  const variant = (slug: string) => (isLatest ? `/variants/${slug}/` : `/editions/${edition}/variants/${slug}/`);
+  return { edition: page, category: (code) => `${page}${code}/`, variant: (slug) => (variants.has(slug) ? variant(slug) : null) };
+}

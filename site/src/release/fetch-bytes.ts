@@ -1,0 +1,17 @@
+/**
+ * Fetches a path of the API as bytes.
+ * @param path Path that begins with `/`, e.g. `/v1/releases`
+ * @returns The bytes, or null when the API answers 404
+ * @throws When API_URL is not set, the API does not answer, or it answers with another status
+ */
+export async function fetchBytes(path: string): Promise<Uint8Array | null> {
+  const api = process.env['API_URL'];
+  if (!api) throw new Error('The site is built from the API, but API_URL is not set. Set it to its address, e.g. API_URL=http://127.0.0.1:3000.');
+  const address = new URL(path, api);
+  const response = await fetch(address).catch((error: unknown) => {
+    throw new Error(`The API does not answer at ${address}. Start it, or set API_URL to where it runs.`, { cause: error });
+  });
+  if (response.status === 404) return null;
+  if (!response.ok) throw new Error(`${address} answered ${response.status}; expected 200. Look into the log of the API.`);
+  return new Uint8Array(await response.arrayBuffer());
+}

@@ -1,0 +1,77 @@
+import type { z } from 'zod';
+import {
+  catalogueDocumentSchema,
+  categoryDocumentSchema,
+  editionDocumentSchema,
+  manifestSchema,
+  methodDocumentSchema,
+  variantDocumentSchema,
+  type CatalogueDocument,
+  type CategoryDocument,
+  type EditionDocument,
+  type Manifest,
+  type MethodDocument,
+  type ReleaseSummary,
+  type VariantDocument,
+} from '../../../api/public-api/release-documents.schemas.js';
+import { verifiedFile } from './verified-file.js';
+
+/** One release: its summary and manifest at hand, its documents fetched, verified and checked when they are asked for. */
+export interface Release {
+  summary: ReleaseSummary;
+  manifest: Manifest;
+  /** Where the stored files are served, e.g. `/v1/releases/2026/1/`. */
+  address: string;
+  /** Slugs of the variants that have a document. */
+  variants: string[];
+  edition: () => Promise<EditionDocument>;
+  catalogue: () => Promise<CatalogueDocument>;
+  category: (code: string) => Promise<CategoryDocument>;
+  variant: (slug: string) => Promise<VariantDocument>;
+  method: (slug: string, number: number) => Promise<MethodDocument>;
+}
+
+function read<Schema extends z.ZodType>(schema: Schema, path: string, bytes: Uint8Array): z.infer<Schema> {
+  const result = schema.safeParse(JSON.parse(new TextDecoder().decode(bytes)));
+  if (result.success) return result.data;
+  const [issue] = result.error.issues;
+  throw new Error(`${path} is not a document that this site can read: at ${issue?.path.join('.')}: ${issue?.message}. Build the site with the version of the program that published it.`);
+}
+
+/** Remembers what was asked for: many pages share the documents of an edition. */
+function remember<Value>(fetch: (key: string) => Promise<Value>): (key: string) => Promise<Value> {
+  const known = new Map<string, Promise<Value>>();
+  return (key) => {
+    const value = known.get(key) ?? fetch(key);
+    known.set(key, value);
+    return value;
+  };
+}
+
+/**
+ * Opens a release: its manifest is checked against the digest in the list, every document against the manifest.
+ * @throws When a file is missing, altered, or not of the published format
+ */
+export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
+  const address = `/v1/releases/${summary.edition}/${summary.revision}/`;
+  const manifest = read(manifestSchema, `${address}manifest.json`, await verifiedFile(`${address}manifest.json`, summary.digest));
+  const digests = new Map(manifest.files.map(({ path, sha256 }) => [path, sha256]));
+  const document = async <Schema extends z.ZodType>(schema: Schema, path: string) => {
+    const digest = digests.get(path);
+    if (!digest) throw new Error(`${address}manifest.json names no ${path}. The release is not complete: publish the edition again.`);
+    return read(schema, address + path, await verifiedFile(address + path, digest));
+  };
+  const editions = remember((path) => document(editionDocumentSchema, path));
+  const catalogues = remember((path) => document(catalogueDocumentSchema, path));
+  return {
+    summary,
+    manifest,
+    address,
+    variants: manifest.files.flatMap(({ path }) => /^documents\/variants\/(.+)\.json$/.exec(path)?.[1] ?? []),
+    edition: () => editions('documents/edition.json'),
+    catalogue: () => catalogues('documents/catalogue.json'),
+    category: remember((code) => document(categoryDocumentSchema, `documents/standings/${code}.json`)),
+    variant: (slug) => document(variantDocumentSchema, `documents/variants/${slug}.json`),
+    method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),
+  };
+}

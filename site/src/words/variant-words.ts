@@ -1,0 +1,22 @@
+import type { VariantName } from '../../../api/public-api/release-documents.schemas.js';
+
+const CONSTRUCTIONS: Record<string, string> = {
+  braided: 'braided',
+  fused: 'fused',
+  hollowCore: 'hollow-core',
+  twisted: 'twisted',
+  monofilament: 'monofilament',
+};
+
+export const constructionWords = (construction: string): string => CONSTRUCTIONS[construction] ?? construction;
+
+/** `braided UHMWPE, 8 carriers` */
+export function makeWords(line: { construction: string; material: string; carriers: number | null }): string {
+  const carriers = line.carriers === null ? '' : `, ${line.carriers} carriers`;
+  return `${constructionWords(line.construction)} ${line.material}${carriers}`;
+}
+
+/** `Tidewick Brinearrow, PE 1.0, moss green` */
+export function fullName({ maker, line, size, colour }: VariantName): string {
+  return `${maker.name} ${line.name}, ${size}, ${colour}`;
+}

@@ -132,6 +132,6 @@ describe("Prisma's own command line", () => {
     const difference = await migrate('diff', '--from-migrations', 'prisma/migrations', '--to-schema', 'prisma', '--exit-code');
     expect(difference).toEqual({ exitCode: 0, output: expect.stringMatching(/No difference detected/) as string });
     const removal = await migrate('diff', '--from-migrations', 'prisma/migrations', '--to-empty', '--script', '--exit-code');
-    expect(removal).toEqual({ exitCode: 2, output: expect.stringMatching(/DROP TABLE "account"/) as string });
+    expect(removal).toEqual({ exitCode: 2, output: expect.stringMatching(/DROP TABLE "public"."account"/) as string });
   }, 30_000);
 });

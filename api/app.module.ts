@@ -3,6 +3,9 @@ import type { DynamicModule } from '@nestjs/common';
 import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { AuditModule } from './audit/audit.module.js';
+import { CatalogueModule } from './catalogue/catalogue.module.js';
+import { InstrumentsModule } from './instruments/instruments.module.js';
+import { MethodsModule } from './methods/methods.module.js';
 import { AccessGuard } from './platform/http/access.guard.js';
 import { AnswerInterceptor } from './platform/http/answer.interceptor.js';
 import { HealthModule } from './platform/http/health.module.js';
@@ -10,10 +13,12 @@ import { IdempotencyInterceptor } from './platform/http/idempotency.interceptor.
 import { ProblemFilter } from './platform/http/problem.filter.js';
 import { validationPipe } from './platform/http/validation.js';
 import { PlatformModule } from './platform/platform.module.js';
+import { ReviewsModule } from './reviews/reviews.module.js';
+import { SubmissionsModule } from './submissions/submissions.module.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 
 /** The features in the order of the work. */
-const FEATURES = [AccountsModule, AuditModule];
+const FEATURES = [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule, ReviewsModule, AuditModule];
 
 @Module({})
 export class AppModule {

@@ -1,0 +1,55 @@
+import { RIGS } from '../house/instruments.js';
+import type { Rig } from '../house/instruments.js';
+import type { DemoVariant } from '../house/variants.js';
+import type { DemoMethodSlug } from '../methods/demo-methods.js';
+import { entriesOf } from '../season/seasons.js';
+import type { Season } from '../season/seasons.js';
+import { spoolKey } from '../season/spools.js';
+import { INCOMPLETE, MISLABELLED, SUPPLIED } from '../season/story.js';
+import type { BenchTask } from './bench-task.js';
+
+const TESTERS = 5;
+const FULL_SEASON_DAYS = 10;
+
+/**
+ * Three of the five testers pull on a bench day, each on one rig all day; the other two measure diameters and weigh.
+ * A variant's second straight pull is by another tester on another rig and day.
+ */
+export function planBench(season: Season, variants: readonly DemoVariant[]): BenchTask[] {
+  const tasks = entriesOf(variants, season).flatMap((entry, index) => tasksOf(season, entry, index));
+  return tasks.filter(({ day }) => day < season.benchDays.length).sort((one, other) => one.day - other.day);
+}
+
+/** Tester at a place of the bench on a day: places 0, 1 and 2 are the rigs. */
+export const testerAt = (day: number, place: number): number => (2 * day + place) % TESTERS;
+
+function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[] {
+  const counts = new Map<string, number>();
+  const task = (method: DemoMethodSlug, dayShift: number, place: number, letter = 'a'): BenchTask => {
+    const day = (index + dayShift) % FULL_SEASON_DAYS;
+    const rig: Rig | null = RIGS[place] ?? null;
+    const number = (counts.get(method) ?? 0) + 1;
+    counts.set(method, number);
+    const key = `${season.slug}/${entry.slug}/${method}/${number}`;
+    const spool = spoolKey(season, entry, letter);
+    return { key, season: season.slug, variant: entry.slug, spool, method, day, benchDay: season.benchDays[day] ?? '', tester: testerAt(day, place), rig };
+  };
+  const rig = index % RIGS.length;
+  const other = (rig + 1) % RIGS.length;
+  const isThird = index % 3 === 0;
+  const second = hasSecondSpool(season, entry) ? 'b' : 'a';
+  const all = [
+    task('straight-pull', 0, rig),
+    task('straight-pull', 4, other, second),
+    task('named-knot', 2, (rig + 2) % RIGS.length),
+    ...(isThird ? [task('named-knot', 7, rig)] : []),
+    task('abrasion', 5, other),
+    ...(isThird ? [task('abrasion', 8, (rig + 2) % RIGS.length)] : []),
+    task('diameter', 1, 3),
+    ...(index % 2 === 0 ? [task('linear-density', 3, 4)] : []),
+  ];
+  return all.filter(({ method }) => !(INCOMPLETE.season === season.slug && INCOMPLETE.variant === entry.slug && INCOMPLETE.method === method));
+}
+
+const hasSecondSpool = (season: Season, { slug }: DemoVariant): boolean =>
+  (MISLABELLED.season === season.slug && MISLABELLED.label === slug) || (SUPPLIED.season === season.slug && SUPPLIED.variant === slug);

@@ -1,0 +1,8 @@
+import type { MethodVersionRequest } from '../../../api/methods/methods.schemas.js';
+
+/** A written protocol with its dated wordings, as an editor enters them. */
+export interface DemoMethod {
+  readonly slug: string;
+  readonly name: string;
+  readonly versions: readonly MethodVersionRequest[];
+}

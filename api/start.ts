@@ -21,10 +21,8 @@ import { waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
 type Environment = Readonly<Record<string, string>>;
 
 const closing = new ClosingList();
-let isEnding = false;
 
 async function end(exitCode: number): Promise<never> {
-  isEnding = true;
   await closing.closeAll();
   process.exit(exitCode);
 }
@@ -70,7 +68,7 @@ async function prepareDatabase(options: StartOptions, databaseUrl: string): Prom
 function endWith(...programs: readonly Program[]): void {
   for (const program of programs) {
     void program.ended.then((exitCode) => {
-      if (isEnding) return;
+      if (closing.isClosing()) return;
       console.error(`${program.name} ended by itself (exit code ${String(exitCode)}); stopping the rest.`);
       return end(1);
     });
@@ -105,7 +103,7 @@ onEnd((reason) => {
 try {
   await start(readStartOptions(process.argv.slice(2), process.env));
 } catch (error) {
-  if (!isEnding) {
+  if (!closing.isClosing()) {
     console.error(`\nFairpull could not start. ${(error as Error).message}\n`);
     await end(1);
   }

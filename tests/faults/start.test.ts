@@ -30,8 +30,8 @@ afterEach(async () => {
 });
 
 function start(env: Record<string, string> = {}, command = process.execPath, args: readonly string[] = [...START, '--empty']): Started {
-  const { DATABASE_URL: _, PORT: __, ...inherited } = process.env;
-  const child = spawn(command, args, { env: { ...inherited, DATA_FOLDER: folder, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
+  const unset = { DATABASE_URL: '', PORT: '' };
+  const child = spawn(command, args, { env: { ...process.env, ...unset, DATA_FOLDER: folder, ...env }, stdio: ['ignore', 'pipe', 'pipe'] });
   let text = '';
   for (const stream of [child.stdout, child.stderr]) stream.on('data', (chunk: Buffer) => (text += chunk.toString()));
   return { child, printed: () => text, exitCode: once(child, 'exit').then(([code]) => code as number | null) };

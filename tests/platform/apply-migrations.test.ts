@@ -109,7 +109,10 @@ describe("Prisma's own command line", () => {
       },
     }).then(
       ({ stdout, stderr }) => ({ exitCode: 0, output: stdout + stderr }),
-      (error: { code: number; stdout: string; stderr: string }) => ({ exitCode: error.code, output: error.stdout + error.stderr }),
+      (error: unknown) => {
+        const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };
+        return { exitCode: code, output: stdout + stderr };
+      },
     );
 
   test('sees pending migrations before, and a database that is up to date after', async () => {

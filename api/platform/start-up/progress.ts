@@ -8,14 +8,13 @@ export function say(line: string): void {
 /** Runs one step; a step that takes longer than a second is announced, and its duration told at its end. */
 export async function step<Result>(title: string, work: () => Promise<Result>): Promise<Result> {
   const startedAt = performance.now();
-  let wasTold = false;
   const timer = setTimeout(() => {
-    wasTold = true;
     say(`${title} …`);
   }, WORTH_TELLING_MS);
   try {
     const result = await work();
-    if (wasTold) say(`  done in ${((performance.now() - startedAt) / 1000).toFixed(1)} s`);
+    const tookMs = performance.now() - startedAt;
+    if (tookMs >= WORTH_TELLING_MS) say(`  done in ${(tookMs / 1000).toFixed(1)} s`);
     return result;
   } finally {
     clearTimeout(timer);

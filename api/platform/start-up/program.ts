@@ -2,7 +2,8 @@ import { spawn } from 'node:child_process';
 import type { ClosingList } from './closing-list.js';
 import { ROOT } from './start-options.js';
 
-const STOP_WITHIN_MS = 10_000;
+/** The job queue takes up to ten seconds to finish what it is at. */
+const STOP_WITHIN_MS = 15_000;
 const LOADER = '@swc-node/register/esm-register';
 const STOP_WITH_PARENT = new URL('./stop-with-parent.ts', import.meta.url).href;
 
@@ -35,7 +36,7 @@ export function startProgram(closing: ClosingList, name: string, path: string, e
       resolve(exitCode);
     });
   });
-  // Asks it to end, and ends it when it has not after ten seconds.
+  // Asks it to end, and ends it when it has not within the time.
   const stop = async () => {
     if (!isRunning) return;
     child.kill('SIGTERM');

@@ -1,0 +1,103 @@
+import { CHECK_CATALOGUE } from '../../api/checks/check-catalogue.js';
+import { CHECK_SET_VERSION, CHECKS } from '../../api/checks/check-list.js';
+import { findingForTester, LOOK_AGAIN } from '../../api/checks/finding.js';
+import { specimenWords } from '../../api/checks/specimen-words.js';
+import { checkDocumentSchema } from '../../api/public-api/release-documents.schemas.js';
+import { codesOf, findingsOf, FORCES, instrument, pulls } from './check-input.js';
+
+const CLAIM = { claims: [{ quantity: 'breakingForce', valueSi: '73.8943' }] };
+const findingOf = (code: string, change: Parameters<typeof findingsOf>[0]) => findingsOf(change).find((finding) => finding.code === code)!;
+
+test('a finding gives the numbers that it saw and the limit that it used', () => {
+  expect(findingOf('specimens/spread-too-wide', { limits: { maximumCvPercent: 1 } })).toMatchObject({
+    severity: 'held',
+    actual: '1.4 %',
+    expected: 'at most 1 %',
+  });
+  expect(findingOf('figures/unit-slip', CLAIM)).toMatchObject({ actual: '2.2046', specimens: [1, 2, 3, 4, 5, 6, 7, 8], isSealed: true });
+});
+
+test('an outlier is held and names its specimen; it is never removed', () => {
+  const change = { specimens: pulls([...FORCES.slice(0, 7), '33.00']) };
+  expect(findingOf('readings/outlier', change)).toMatchObject({ severity: 'held', specimens: [8] });
+  expect(codesOf({ ...change, limits: { minimumSpecimens: 8 } })).not.toContain('specimens/too-few-valid');
+});
+
+test('the tester of a slipped unit reads where to look; neither size, direction nor code of the finding', () => {
+  expect(findingForTester(findingOf('figures/unit-slip', CLAIM))).toEqual({
+    code: LOOK_AGAIN,
+    severity: 'held',
+    message: 'Check the unit of specimens 1–8 against the display of the instrument.',
+  });
+});
+
+test('of a stress beyond the fibre the tester reads neither the stress nor the material', () => {
+  const { code, message } = findingForTester(findingOf('figures/beyond-the-fibre', { input: { knownAreaMm2: 0.02 } }))!;
+  expect(code).toBe(LOOK_AGAIN);
+  expect(message).not.toMatch(/\d|UHMWPE/);
+});
+
+test('a declared interest stays unknown to the tester: it would name the maker of the spool', () => {
+  expect(findingForTester(findingOf('tester/declared-interest', { input: { hasDeclaredInterest: true } }))).toBeNull();
+});
+
+test('the tester of repeated readings does not read whose they are', () => {
+  const { message } = findingForTester(findingOf('readings/same-as-earlier', { input: { sameReadingsAs: ['S-2026-0003'] } }))!;
+  expect(message).not.toContain('S-2026-0003');
+});
+
+test('the tester of an outlier reads which specimen, not how far off nor in which direction', () => {
+  const { message } = findingForTester(findingOf('readings/outlier', { specimens: pulls([...FORCES.slice(0, 7), '33.00']) }))!;
+  expect(message).toBe('Look at specimen 8 again.');
+});
+
+test('a claim never shows in what a tester reads, whatever the checks find', () => {
+  const all = findingsOf({
+    ...CLAIM,
+    seenLabel: true,
+    limits: { maximumCvPercent: 1, minimumSpecimens: 20 },
+    input: { knownAreaMm2: 0.02, rigEvidence: 'outOfControl', hasDeclaredInterest: true, sameReadingsAs: ['S-2026-0003'] },
+  });
+  expect(all.length).toBeGreaterThanOrEqual(8);
+  const read = JSON.stringify(all.map(findingForTester));
+  expect(read).not.toMatch(/claim|73\.89|2\.2|UHMWPE|maker|interest|S-2026/i);
+});
+
+test('one finding for a thousand readings with the same fault, its words short', () => {
+  const specimens = pulls(Array.from({ length: 1000 }, (_, i) => (360 + (i % 97) / 10).toFixed(1)));
+  const found = findingsOf({ specimens, instruments: [instrument({ capacitySi: '500' })] }).filter(
+    ({ code }) => code === 'readings/beyond-capacity',
+  );
+  expect(found).toHaveLength(1);
+  expect(found[0]!.specimens).toHaveLength(1000);
+  expect(found[0]!.message).toContain('1–1000');
+});
+
+test('a rig that is out or unknown is held, and never blocks the pull that clears it', () => {
+  for (const rigEvidence of ['outOfControl', 'noEvidence'] as const) {
+    expect(findingsOf({ input: { rigEvidence } }).map(({ severity }) => severity)).toEqual(['held']);
+  }
+});
+
+test('numbers of specimens are written as people write them', () => {
+  expect(specimenWords([1, 2, 3, 5, 8, 9])).toBe('1–3, 5, 8–9');
+  expect(specimenWords([4, 4])).toBe('4');
+  expect(specimenWords(Array.from({ length: 50 }, (_, i) => 2 * i))).toMatch(/^0, 2, .*, 38, … \(50 in all\)$/);
+});
+
+test('the catalogue has every check once, in words, as the release documents have it', () => {
+  for (const entry of CHECK_CATALOGUE) expect(checkDocumentSchema.parse(entry)).toEqual(entry);
+  expect(new Set(CHECK_CATALOGUE.map(({ code }) => code)).size).toBe(CHECKS.length);
+  expect(CHECKS.length).toBeGreaterThanOrEqual(18);
+  expect(CHECK_SET_VERSION).toBeGreaterThanOrEqual(1);
+  for (const { code, explains, limit } of CHECK_CATALOGUE) {
+    expect(code).toMatch(/^[a-z]+\/[a-z-]+$/);
+    expect(explains.length).toBeGreaterThan(30);
+    expect(limit.length).toBeGreaterThan(10);
+  }
+});
+
+test('the catalogue tells under which code a tester reads a sealed finding', () => {
+  expect(CHECK_CATALOGUE.find(({ code }) => code === 'figures/unit-slip')!.explains).toContain(LOOK_AGAIN);
+  expect(CHECK_CATALOGUE.find(({ code }) => code === 'readings/outlier')!.explains).not.toContain(LOOK_AGAIN);
+});

@@ -23,8 +23,16 @@ asRoot('a data folder that the account cannot enter gets its server elsewhere, a
   const said: string[] = [];
   const home = await prepareServerHome(join(closed, 'data'), (sentence) => said.push(sentence), join(folder, 'elsewhere'));
   expect(home.folder.startsWith(join(folder, 'elsewhere'))).toBe(true);
-  expect(said.join()).toContain(`cannot enter ${join(closed, 'data')}; the database is kept in ${join(folder, 'elsewhere')}`);
+  expect(said.join()).toContain(`could not enter ${join(closed, 'data')}; the database is kept in ${join(folder, 'elsewhere')}`);
   expect((await stat(join(home.binFolder, 'postgres'))).isFile()).toBe(true);
+});
+
+asRoot('a database that was begun elsewhere stays there when the way to the data folder is opened', async () => {
+  const home = await prepareServerHome(join(closed, 'data'), () => undefined, join(folder, 'elsewhere'));
+  await mkdir(home.clusterFolder);
+  await chmod(closed, 0o711);
+  const later = await prepareServerHome(join(closed, 'data'), () => undefined, join(folder, 'elsewhere'));
+  expect(later.folder).toBe(home.folder);
 });
 
 asRoot('when the other place is closed too, the message says what can be done', async () => {

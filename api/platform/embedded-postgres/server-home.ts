@@ -38,9 +38,11 @@ export async function prepareServerHome(dataFolder: string, say: (sentence: stri
   await makeOpenFolder(inside);
   if (!account) return describeHome(inside, binaries.folder, binaries.major, account);
   const programs = canReach(account, join(binaries.folder, 'bin', 'postgres')) ? binaries.folder : await copyPrograms(binaries, elsewhere);
-  if (canReach(account, inside)) return describeHome(inside, programs, binaries.major, account);
-
   const outside = join(elsewhere, createHash('sha256').update(inside).digest('hex').slice(0, 16));
+  // A database that was begun outside stays there, also when the way inside was opened since.
+  const wasBegunOutside = existsSync(join(outside, 'postgres', 'cluster'));
+  if (canReach(account, inside) && !wasBegunOutside) return describeHome(inside, programs, binaries.major, account);
+
   await makeOpenFolder(elsewhere);
   await makeOpenFolder(outside);
   if (!canReach(account, outside)) {
@@ -49,7 +51,7 @@ export async function prepareServerHome(dataFolder: string, say: (sentence: stri
         'Move the checkout to a folder that others may pass through, or start as an ordinary user, or set DATABASE_URL.',
     );
   }
-  say(`The account "${account.name}" that PostgreSQL runs under cannot enter ${inside}; the database is kept in ${outside}.`);
+  say(`The account "${account.name}" that PostgreSQL runs under could not enter ${inside}; the database is kept in ${outside}.`);
   return describeHome(outside, programs, binaries.major, account);
 }
 

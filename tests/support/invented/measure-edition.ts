@@ -52,7 +52,7 @@ export function inventTruth(draws: Draws): TrueStrength {
 /** The figure of one variant in one category: the truth of its line with the noise of a season. */
 export function measureFigure(invented: InventedCategory, truth: TrueStrength, draws: Draws, hasIntervals: boolean): Figure {
   const { category, typical, relativeUncertainty, places, perTradeUnit } = invented;
-  const half = typical * relativeUncertainty * (0.8 + 0.4 * draws.uniform());
+  const half = typical * relativeUncertainty;
   const value = draws.normal(typical * (truth.get(category.code) ?? 1), half / 2.2);
   const at = (x: number) => x.toFixed(places);
   const interval = (scale: number, digits: number) => ({

@@ -21,7 +21,6 @@ export interface Season {
   incomplete: Map<string, string>;
   categoryRows: Map<string, CategoryRow[]>;
   overall: OverallRow[];
-  placesIfIncluded: Map<string, number>;
   before: Season | null;
 }
 
@@ -108,14 +107,15 @@ function rankOverall(season: Season): OverallRow[] {
   const placesOf = (slug: string) =>
     [...season.categoryRows].map(([code, rows]) => {
       const row = rows.find(({ variant }) => variant.slug === slug);
-      return { code, place: row?.place ?? row?.placeIfIncluded ?? 0, width: row?.placeInterval ? row.placeInterval.high - row.placeInterval.low : 0 };
+      return { code, place: row?.place ?? row?.placeIfIncluded ?? 0 };
     });
+  // One width for all scores keeps groups and intervals in step: the top group is every variant that may be first.
+  const half = 4 + season.entries.length / 6;
   const contenders = season.entries
     .filter(({ slug }) => season.exclusions.get(slug)?.effect !== 'closedUp' && !season.incomplete.has(slug))
     .map(({ slug }) => {
       const places = placesOf(slug);
       const score = places.reduce((sum, { place }) => sum + place, 0);
-      const half = 0.45 * Math.hypot(...places.map(({ width }) => width)) + 2;
       return { slug, value: String(score), low: season.hasIntervals ? score - half : null, high: season.hasIntervals ? score + half : null };
     });
   const { placed, unplaced } = placeWithout(season, contenders, 'less');
@@ -151,7 +151,6 @@ export function inventSeason(variants: VariantName[], nth: number, year: number,
     incomplete: new Map(missing ? [[missing.slug, 'abrasion-retention']] : []),
     categoryRows: new Map(),
     overall: [],
-    placesIfIncluded: new Map(),
     before,
   };
   for (const { category } of inventedCategories) season.categoryRows.set(category.code, rankCategory(season, category.code, category.direction));

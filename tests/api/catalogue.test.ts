@@ -179,10 +179,11 @@ test('a line is on record once in one size and colour', async () => {
     .expect(409);
   expect(again.body.detail).toContain(OTHER_VARIANT.slug);
   const { headers, body } = await editor.call('get', `/v1/catalogue/variants/${VARIANT.slug}`);
-  await editor
+  const moved = await editor
     .call('patch', `/v1/catalogue/variants/${VARIANT.slug}`)
     .set('If-Match', headers['etag'] ?? '')
     .send({ size: OTHER_VARIANT.size, colour: OTHER_VARIANT.colour })
     .expect(409);
+  expect(moved.body.detail).toContain(OTHER_VARIANT.slug);
   expect((await editor.call('get', `/v1/catalogue/variants/${VARIANT.slug}`)).body).toEqual(body);
 });

@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { MethodsModule } from '../../api/methods/methods.module.js';
 import { MethodsReadModel } from '../../api/methods/methods.read-model.js';
 import { runSql } from '../support/run-sql.js';
@@ -129,9 +130,18 @@ test('versions are numbered one by one, and the next one ends the one before', a
   await editor.call('post', '/v1/catalogue/methods/nowhere/versions').send(VERSION).expect(404);
 });
 
-test('of two next versions at once, one is on record', async () => {
-  const both = await Promise.all([1, 2].map(() => post({ number: 4, effectiveFrom: '2027-01-01' })));
-  expect(both.map((answer) => answer.status).sort()).toEqual([201, 422]);
+test('of two next versions at once, the second sees the first', async () => {
+  const other = new pg.Client({ connectionString: t.databaseUrl });
+  await other.connect();
+  await other.query("BEGIN; SELECT 1 FROM method WHERE slug = 'straight-pull' FOR UPDATE");
+  await other.query(`INSERT INTO method_version (id, method_id, number, effective_from, limits, parameters, wording, is_comparable_with_previous)
+    SELECT gen_random_uuid(), method_id, 4, '2027-01-01', limits, parameters, wording, true FROM method_version WHERE number = 3`);
+  const late = post({ number: 4, effectiveFrom: '2027-01-01' }).expect(422);
+  const answer = late.then(({ body }) => body as { errors: object[] });
+  await new Promise((resume) => setTimeout(resume, 150));
+  await other.query('COMMIT');
+  await other.end();
+  expect((await answer).errors).toMatchObject([{ pointer: '/number' }, { pointer: '/effectiveFrom' }]);
 });
 
 test('a version never changes', async () => {

@@ -4,6 +4,7 @@ import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { AuditModule } from './audit/audit.module.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
+import { EditionsModule } from './editions/editions.module.js';
 import { InstrumentsModule } from './instruments/instruments.module.js';
 import { MethodsModule } from './methods/methods.module.js';
 import { AccessGuard } from './platform/http/access.guard.js';
@@ -18,7 +19,7 @@ import { SubmissionsModule } from './submissions/submissions.module.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 
 /** The features in the order of the work. */
-const FEATURES = [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule, ReviewsModule, AuditModule];
+const FEATURES = [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule, ReviewsModule, EditionsModule, AuditModule];
 
 @Module({})
 export class AppModule {

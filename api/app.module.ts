@@ -14,12 +14,25 @@ import { IdempotencyInterceptor } from './platform/http/idempotency.interceptor.
 import { ProblemFilter } from './platform/http/problem.filter.js';
 import { validationPipe } from './platform/http/validation.js';
 import { PlatformModule } from './platform/platform.module.js';
+import type { PlatformOptions } from './platform/platform.module.js';
+import { PublicApiModule } from './public-api/public-api.module.js';
+import { ReleasesModule } from './releases/releases.module.js';
 import { ReviewsModule } from './reviews/reviews.module.js';
 import { SubmissionsModule } from './submissions/submissions.module.js';
-import type { PlatformOptions } from './platform/platform.module.js';
 
 /** The features in the order of the work. */
-const FEATURES = [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule, ReviewsModule, EditionsModule, AuditModule];
+const FEATURES = [
+  AccountsModule,
+  CatalogueModule,
+  InstrumentsModule,
+  MethodsModule,
+  SubmissionsModule,
+  ReviewsModule,
+  EditionsModule,
+  ReleasesModule,
+  PublicApiModule,
+  AuditModule,
+];
 
 @Module({})
 export class AppModule {

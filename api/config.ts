@@ -15,6 +15,7 @@ const configSchema = z.object({
   SECURE_COOKIES: flag.default(false),
   TRUSTED_PROXIES: z.string().default(''),
   REQUESTS_PER_MINUTE: z.coerce.number().int().positive().default(1200),
+  PATH: z.string().default(''),
   LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('warn'),
 });
 

@@ -16,7 +16,9 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
   const heading = new DocumentBuilder()
     .setOpenAPIVersion('3.1.0')
     .setTitle('Fairpull')
-    .setDescription('Bench record and published results of independent fishing-line tests. Figures describe the spools tested and are no basis for lifting, climbing, towing or rescue.')
+    .setDescription(
+      'Bench record and published results of independent fishing-line tests. Figures describe the spools tested and are no basis for lifting, climbing, towing or rescue.',
+    )
     .setVersion('1')
     .setLicense('MIT', 'https://opensource.org/license/mit')
     .addServer(config.PUBLIC_URL)
@@ -26,7 +28,10 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
     operationIdFactory: (_controller, method) => method,
     standardSchemaConverter: (schema, { schemaType }) => ({ schema: converted(schema as ZodType, schemaType) }),
   });
-  document.components = { ...document.components, schemas: { ...document.components?.schemas, Problem: converted(problemSchema, 'output') } };
+  document.components = {
+    ...document.components,
+    schemas: { ...document.components?.schemas, Problem: converted(problemSchema, 'output') },
+  };
   return document;
 }
 

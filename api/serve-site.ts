@@ -8,7 +8,8 @@ import type { Config } from './config.js';
 /** Folder that always points at the whole, current site. */
 export const currentSite = (config: Config): string => resolve(config.DATA_FOLDER, 'site', 'current');
 
-const NOT_BUILT = '<!doctype html><html lang="en"><title>Fairpull</title><p>The site is being built. Try again in a few seconds.</p></html>';
+const NOT_BUILT =
+  '<!doctype html><html lang="en"><title>Fairpull</title><p>The site is being built. Try again in a few seconds.</p></html>';
 
 /** Serves the built site at the same address as the API; what is not there gets the site's own 404 page. */
 export async function serveSite(fastify: FastifyInstance, config: Config): Promise<void> {

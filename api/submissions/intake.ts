@@ -19,6 +19,8 @@ export interface Intake {
   readonly isFile: boolean;
   readonly handIns: readonly HandIn[];
   readonly faults: readonly InputFault[];
+  /** How many more faults the file has than are listed. */
+  readonly furtherFaults: number;
 }
 
 /** A submission that was examined, with the rows that it stood in. */
@@ -50,10 +52,12 @@ export function sortOut({ handIns, faults }: Intake, examinations: readonly Exam
 }
 
 /** The 422 for input that cannot be used, or that checks block; nothing was stored. */
-export function refusal(faults: readonly InputFault[], blocking: readonly InputFault[]): Problem {
+export function refusal(faults: readonly InputFault[], blocking: readonly InputFault[], furtherFaults = 0): Problem {
   const all = [...faults, ...blocking];
   const kind = faults.length > 0 ? platformProblems['request/not-valid'] : submissionProblems['submissions/blocked'];
-  const count = all.length === 1 ? '1 fault' : `${all.length} faults`;
-  const listed = all.length > MOST_FAULTS ? `; the first ${MOST_FAULTS} are listed` : '';
+  const total = all.length + furtherFaults;
+  const count = total === 1 ? '1 fault' : `${total} faults`;
+  const listedCount = Math.min(all.length, MOST_FAULTS);
+  const listed = total > listedCount ? `; the first ${listedCount} are listed` : '';
   return new Problem(kind, `${count} found${listed}; nothing was stored.`, all.slice(0, MOST_FAULTS));
 }

@@ -21,7 +21,7 @@ export async function readIntake(request: FastifyRequest): Promise<Intake> {
   if (!/^application\/json\b/i.test(request.headers['content-type'] ?? '')) throw new Problem(platformProblems['request/media-type']);
   const parsed = submissionContent.safeParse(request.body);
   if (!parsed.success) throw notValid(toFaults(parsed.error.issues));
-  return { isFile: false, faults: [], handIns: [{ content: parsed.data, rows: null, locate: (fault) => fault }] };
+  return { isFile: false, faults: [], furtherFaults: 0, handIns: [{ content: parsed.data, rows: null, locate: (fault) => fault }] };
 }
 
 async function onlyFile(request: FastifyRequest): Promise<Readable> {
@@ -31,8 +31,8 @@ async function onlyFile(request: FastifyRequest): Promise<Readable> {
 }
 
 async function readFile(bytes: Readable): Promise<Intake> {
-  const { submissions, faults } = await parseSubmissionsCsv(atMost(LARGEST_FILE_BYTES, bytes));
-  return { isFile: true, handIns: submissions.map(toHandIn), faults: faults.map(toFault) };
+  const { submissions, faults, furtherFaults } = await parseSubmissionsCsv(atMost(LARGEST_FILE_BYTES, bytes));
+  return { isFile: true, handIns: submissions.map(toHandIn), faults: faults.map(toFault), furtherFaults };
 }
 
 async function* atMost(mostBytes: number, bytes: Readable): AsyncGenerator<Uint8Array> {
@@ -42,13 +42,15 @@ async function* atMost(mostBytes: number, bytes: Readable): AsyncGenerator<Uint8
     if (size > mostBytes) throw new Problem(platformProblems['request/too-large']);
     yield chunk;
   }
+  // A form's file is cut at the limit by the server, silently.
+  if ('truncated' in bytes && bytes.truncated === true) throw new Problem(platformProblems['request/too-large']);
 }
 
 const pointerTo = (row: number, column: string): string => `/rows/${row}${column === '' ? '' : `/${column.replaceAll('~', '~0').replaceAll('/', '~1')}`}`;
 
-const toFault = ({ row, column, found, expected, message }: RowFault): InputFault => ({
+const toFault = ({ code, row, column, found, expected, message }: RowFault): InputFault => ({
   pointer: row === 0 ? '' : pointerTo(row, column),
-  code: 'row_not_valid',
+  code,
   detail: message,
   row,
   column,

@@ -15,6 +15,9 @@ export type ReadingRole = keyof typeof READING_ROLES;
 
 export const INVALID_REASONS = ['brokeAtGrip', 'slipped', 'mistied', 'handlingDamage', 'rigFault', 'outsideTimeToBreak'] as const;
 
+/** Specimens that one submission may hold. */
+export const MOST_SPECIMENS = 20_000;
+
 const decimal = z
   .string()
   .max(30)
@@ -31,23 +34,36 @@ export const readingContent = z
   .superRefine((reading, context) => {
     const unit = (UNITS as Readonly<Record<string, { dimension: string } | undefined>>)[reading.unit];
     const expected = READING_ROLES[reading.role];
-    const known = Object.entries(UNITS).filter(([, { dimension }]) => dimension === expected).map(([symbol]) => symbol);
+    const known = Object.entries(UNITS)
+      .filter(([, { dimension }]) => dimension === expected)
+      .map(([symbol]) => symbol);
     if (unit?.dimension !== expected) {
-      context.addIssue({ code: 'custom', path: ['unit'], message: `Found "${reading.unit}"; a ${reading.role} is a ${expected}: ${known.join(', ')}` });
+      context.addIssue({
+        code: 'custom',
+        path: ['unit'],
+        message: `Found "${reading.unit}"; a ${reading.role} is a ${expected}: ${known.join(', ')}`,
+      });
     }
   });
 
 export const specimenContent = z
   .strictObject({
     number: z.int().min(1).max(100_000).describe('Number within the submission'),
-    condition: z.enum(['untreated', 'treated']).default('untreated').describe('Whether the specimen was knotted or abraded before the pull'),
+    condition: z
+      .enum(['untreated', 'treated'])
+      .default('untreated')
+      .describe('Whether the specimen was knotted or abraded before the pull'),
     validity: z.enum(['valid', 'invalid']).default('valid'),
     invalidReason: z.enum(INVALID_REASONS).optional().describe('Why it does not count'),
-    readings: z.array(readingContent).min(1).max(400),
+    readings: z.array(readingContent).min(1, 'Expected at least one reading').max(400),
   })
   .superRefine((specimen, context) => {
     if ((specimen.validity === 'invalid') !== (specimen.invalidReason !== undefined)) {
-      context.addIssue({ code: 'custom', path: ['invalidReason'], message: `An invalid specimen says why (${INVALID_REASONS.join(', ')}); a valid one does not` });
+      context.addIssue({
+        code: 'custom',
+        path: ['invalidReason'],
+        message: `An invalid specimen says why (${INVALID_REASONS.join(', ')}); a valid one does not`,
+      });
     }
     const seen = new Set<string>();
     specimen.readings.forEach((reading, i) => {
@@ -69,19 +85,24 @@ export const submissionContent = z
       .default('UTC')
       .refine(isZone, 'Expected a time zone of the IANA database, e.g. Europe/Lisbon')
       .describe('Time zone of the bench'),
-    instruments: z.array(z.string().max(40)).min(1).max(20).describe('Codes of the instruments used'),
+    instruments: z.array(z.string().max(40)).min(1, 'Expected the code of at least one instrument').max(20).describe('Codes of the instruments used'),
     ambient: z.strictObject({
       temperature: z.strictObject({ value: decimal, unit: z.enum(['°C', '°F']) }),
       humidityPercent: decimal.refine((text) => Number(text) >= 0 && Number(text) <= 100, 'Expected 0 to 100'),
     }),
     seenLabel: z.boolean().default(false).describe('Whether the tester has seen the unblinded label'),
     note: z.string().max(2000).optional(),
-    specimens: z.array(specimenContent).min(1).max(20_000),
+    specimens: z.array(specimenContent).min(1, 'Expected at least one specimen').max(MOST_SPECIMENS, `Expected at most ${MOST_SPECIMENS} specimens`),
   })
   .superRefine((content, context) => {
     const seen = new Set<number>();
     content.specimens.forEach(({ number }, i) => {
-      if (seen.has(number)) context.addIssue({ code: 'custom', path: ['specimens', i, 'number'], message: `Specimen ${number} is there twice; give each its own number` });
+      if (seen.has(number))
+        context.addIssue({
+          code: 'custom',
+          path: ['specimens', i, 'number'],
+          message: `Specimen ${number} is there twice; give each its own number`,
+        });
       seen.add(number);
     });
   });

@@ -42,7 +42,11 @@ export interface SubmissionFigures {
 export type AreaRule = 'circle' | 'ellipse' | 'solid' | null;
 
 /** Values of one role over the counted specimens of a condition, in SI. */
-export function countedValues(specimens: readonly SpecimenInSi[], role: ReadingRole, condition: 'untreated' | 'treated' = 'untreated'): number[] {
+export function countedValues(
+  specimens: readonly SpecimenInSi[],
+  role: ReadingRole,
+  condition: 'untreated' | 'treated' = 'untreated',
+): number[] {
   return specimens
     .filter((specimen) => specimen.state === 'valid' && specimen.condition === condition)
     .flatMap((specimen) => specimen.readings.filter((reading) => reading.role === role).map((reading) => Number(reading.valueSi)));
@@ -54,7 +58,11 @@ export function countedValues(specimens: readonly SpecimenInSi[], role: ReadingR
  * @param areaRule how the cross-section is found
  * @param densityGPerCm3 density of the solid material [g/cm³], for the rule "solid"
  */
-export function computeSubmissionFigures(specimens: readonly SpecimenInSi[], areaRule: AreaRule, densityGPerCm3: number): SubmissionFigures {
+export function computeSubmissionFigures(
+  specimens: readonly SpecimenInSi[],
+  areaRule: AreaRule,
+  densityGPerCm3: number,
+): SubmissionFigures {
   const straight = countedValues(specimens, 'breakingForce');
   const treated = countedValues(specimens, 'breakingForce', 'treated');
   const counted = specimens.filter(({ state }) => state === 'valid');
@@ -83,7 +91,8 @@ function spreadOf(values: readonly number[]): Spread | null {
 }
 
 function stationsOf({ readings }: SpecimenInSi): DiameterStation[] {
-  const at = (role: ReadingRole) => new Map(readings.filter((reading) => reading.role === role).map((reading) => [reading.station, 1000 * Number(reading.valueSi)]));
+  const at = (role: ReadingRole) =>
+    new Map(readings.filter((reading) => reading.role === role).map((reading) => [reading.station, 1000 * Number(reading.valueSi)]));
   const [wide, narrow] = [at('wideDiameter'), at('narrowDiameter')];
   return [...wide].flatMap(([station, wideMm]) => {
     const narrowMm = narrow.get(station);

@@ -1,21 +1,73 @@
 import { declareProblems } from './problem.js';
 
 export const platformProblems = declareProblems({
-  'request/malformed': { status: 400, title: 'The request cannot be read', explains: 'The body is not valid JSON, or the content type is not one that this address takes. Correct the body and send it again.' },
-  'request/not-valid': { status: 422, title: 'The request is understood but not valid', explains: 'Each fault is listed with a pointer to its place. Nothing was stored. Correct all of them and send it again.' },
-  'request/too-large': { status: 413, title: 'The body is too large', explains: 'A file may have at most 50 MB (52 428 800 bytes). Split it and send the parts.' },
-  'request/media-type': { status: 415, title: 'The content type is not taken here', explains: 'Send application/json, or text/csv or multipart/form-data where the address takes files.' },
+  'request/malformed': {
+    status: 400,
+    title: 'The request cannot be read',
+    explains: 'The body is not valid JSON, or the content type is not one that this address takes. Correct the body and send it again.',
+  },
+  'request/not-valid': {
+    status: 422,
+    title: 'The request is understood but not valid',
+    explains: 'Each fault is listed with a pointer to its place. Nothing was stored. Correct all of them and send it again.',
+  },
+  'request/too-large': {
+    status: 413,
+    title: 'The body is too large',
+    explains: 'A file may have at most 50 MB (52 428 800 bytes). Split it and send the parts.',
+  },
+  'request/media-type': {
+    status: 415,
+    title: 'The content type is not taken here',
+    explains: 'Send application/json, or text/csv or multipart/form-data where the address takes files.',
+  },
   'request/too-many': { status: 429, title: 'Too many requests', explains: 'Wait for the seconds in Retry-After, then go on.' },
-  'request/not-found': { status: 404, title: 'Nothing is found at this address', explains: 'The address is wrong, the thing does not exist, or it is not for you to see.' },
-  'request/if-match-missing': { status: 428, title: 'If-Match is required', explains: 'Read the resource, send its ETag in If-Match with the change. So nobody overwrites what they have not seen.' },
-  'request/if-match-stale': { status: 412, title: 'Somebody changed it in the meantime', explains: 'Read the resource again, look at what changed, and send your change with the new ETag.' },
-  'request/key-reused': { status: 422, title: 'The Idempotency-Key was used for another request', explains: 'Use a new key for a new request.' },
-  'request/key-busy': { status: 409, title: 'The first request with this Idempotency-Key is still running', explains: 'Wait a moment and send it again: the stored answer will be replayed.' },
-  'record/already-exists': { status: 409, title: 'It exists already', explains: 'Something with the same name, slug or number is on record. Use it, or choose another.' },
-  'record/rule-broken': { status: 409, title: 'A rule of the record forbids this', explains: 'The database keeps the rules of the record. The detail names the rule.' },
+  'request/not-found': {
+    status: 404,
+    title: 'Nothing is found at this address',
+    explains: 'The address is wrong, the thing does not exist, or it is not for you to see.',
+  },
+  'request/if-match-missing': {
+    status: 428,
+    title: 'If-Match is required',
+    explains: 'Read the resource, send its ETag in If-Match with the change. So nobody overwrites what they have not seen.',
+  },
+  'request/if-match-stale': {
+    status: 412,
+    title: 'Somebody changed it in the meantime',
+    explains: 'Read the resource again, look at what changed, and send your change with the new ETag.',
+  },
+  'request/key-reused': {
+    status: 422,
+    title: 'The Idempotency-Key was used for another request',
+    explains: 'Use a new key for a new request.',
+  },
+  'request/key-busy': {
+    status: 409,
+    title: 'The first request with this Idempotency-Key is still running',
+    explains: 'Wait a moment and send it again: the stored answer will be replayed.',
+  },
+  'record/already-exists': {
+    status: 409,
+    title: 'It exists already',
+    explains: 'Something with the same name, slug or number is on record. Use it, or choose another.',
+  },
+  'record/rule-broken': {
+    status: 409,
+    title: 'A rule of the record forbids this',
+    explains: 'The database keeps the rules of the record. The detail names the rule.',
+  },
   'record/busy': { status: 503, title: 'The record is busy', explains: 'Several changes met. Send the request again in a moment.' },
   'access/not-signed-in': { status: 401, title: 'Sign in first', explains: 'Send a session cookie or a bearer token.' },
   'access/forbidden': { status: 403, title: 'Not allowed for your role', explains: 'The detail names the role that may do this.' },
-  'access/csrf': { status: 403, title: 'The X-CSRF-Token does not fit the session', explains: 'Browsers send the csrfToken from the sign-in in the header X-CSRF-Token with every change.' },
-  'server/failed': { status: 500, title: 'The server failed', explains: 'This is our fault. Nothing was stored. The log has the request id.' },
+  'access/csrf': {
+    status: 403,
+    title: 'The X-CSRF-Token does not fit the session',
+    explains: 'Browsers send the csrfToken from the sign-in in the header X-CSRF-Token with every change.',
+  },
+  'server/failed': {
+    status: 500,
+    title: 'The server failed',
+    explains: 'This is our fault. Nothing was stored. The log has the request id.',
+  },
 });

@@ -1,192 +1,126 @@
-import { CSV_COLUMNS } from './csv-columns.js';
+import { addSpecimen } from './add-specimen.js';
+import type { FaultList } from './fault-list.js';
+import { FileRow } from './file-row.js';
+import type { RawSubmission } from './raw-submission.js';
 import type { Header } from './read-header.js';
-import { rowFault } from './row-fault.js';
+import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
 
-export interface RawReading {
-  readonly role: string;
-  readonly station: number | null;
-  readonly value: string;
-  readonly unit: string;
-}
+/** Submissions that one file may hold. */
+export const MOST_SUBMISSIONS = 5000;
 
-export interface RawSpecimen {
-  readonly number: number;
-  readonly condition: string;
-  readonly validity: string;
-  readonly invalidReason?: string;
-  readonly readings: RawReading[];
-}
+/** Columns that say the same on every row of a submission. */
+const SHARED = ['edition', 'method version', 'zone', 'instruments', 'temperature', 'humidity', 'seen label', 'note'];
+const ANSWERS: Readonly<Record<string, boolean>> = { '': false, yes: true, true: true, '1': true, no: false, false: false, '0': false };
 
-/** A submission as the file has it, not yet validated, with the place of each part in the file. */
-export interface RawSubmission {
-  readonly content: Record<string, unknown> & { specimens: RawSpecimen[] };
-  readonly shared: string;
-  readonly firstRow: number;
-  lastRow: number;
-  /** Row of each specimen, and row and column of each of its readings. */
-  readonly places: { row: number; readings: { row: number; column: string }[] }[];
-}
-
-const SHARED = [
-  'edition',
-  'spool',
-  'method',
-  'method version',
-  'bench day',
-  'zone',
-  'instruments',
-  'temperature',
-  'temperature unit',
-  'humidity',
-  'seen label',
-  'note',
-];
-const READINGS = CSV_COLUMNS.filter(({ role }) => role !== undefined);
-
-/** Puts rows together: a submission is the rows of one mark, spool, method and bench day; a specimen may take several rows, one a station. */
+/** Puts rows together: a submission is the rows of one mark, spool, method and bench day. */
 export class SubmissionGatherer {
-  readonly submissions = new Map<string, RawSubmission>();
-  readonly faults: RowFault[] = [];
+  private readonly submissions = new Map<string, RawSubmission>();
+  private hasMisshapenRow = false;
 
   constructor(
     private readonly header: Header,
     private readonly hasDecimalComma: boolean,
+    private readonly faults: FaultList,
   ) {}
 
-  add(row: number, cells: readonly string[]): void {
+  /** @throws UnreadableFile when there are more submissions than a file may hold */
+  add(rowNumber: number, cells: readonly string[]): void {
     if (cells.length !== this.header.width) {
-      this.faults.push(
-        rowFault(
-          row,
-          '',
-          `${cells.length} cells`,
-          `${this.header.width} cells`,
-          'The row has another number of cells than the header. Look for a missing or extra separator.',
-        ),
-      );
+      this.hasMisshapenRow = true;
+      this.faults.add(misshapen(rowNumber, cells.length, this.header.width));
       return;
     }
-    const text = (name: string): string => cells[this.header.fields.get(name)?.index ?? -1] ?? '';
-    const submission = this.submissionOf(row, text, cells);
-    submission.lastRow = row;
-    this.addSpecimen(submission, row, text, cells);
-  }
-
-  private submissionOf(row: number, text: (name: string) => string, cells: readonly string[]): RawSubmission {
-    const key = ['submission', 'spool', 'method', 'bench day'].map(text).join('\n');
-    const temperatureUnit = this.unitOf('temperature', cells);
-    const shared = SHARED.map((name) => (name === 'temperature unit' ? temperatureUnit : text(name))).join('\n');
+    const row = new FileRow(rowNumber, cells, this.header, this.hasDecimalComma);
+    const key = JSON.stringify(['submission', 'spool', 'method', 'bench day'].map((name) => row.text(name)));
     const known = this.submissions.get(key);
-    if (known) {
-      if (known.shared !== shared) this.faultOfDifference(row, known, shared);
-      return known;
-    }
-    const optional = { ...(text('zone') ? { zone: text('zone') } : {}), ...(text('note') ? { note: text('note') } : {}) };
-    const content = {
-      edition: text('edition'),
-      spool: text('spool'),
-      method: text('method'),
-      methodVersion: this.wholeNumber(row, 'method version', text('method version')),
-      benchDay: text('bench day'),
-      ...optional,
-      instruments: text('instruments')
-        .split(/\s+/)
-        .filter((code) => code !== ''),
-      ambient: {
-        temperature: { value: this.decimal(text('temperature')), unit: temperatureUnit },
-        humidityPercent: this.decimal(text('humidity')),
-      },
-      seenLabel: /^(yes|true|1)$/i.test(text('seen label')),
-      specimens: [],
-    };
-    const made: RawSubmission = { content, shared, firstRow: row, lastRow: row, places: [] };
-    this.submissions.set(key, made);
-    return made;
+    const submission = known ?? begin(row);
+    const faults = [...(known ? differences(known.first, row) : faultsOfBeginning(row)), ...addSpecimen(submission, row)];
+    submission.lastRow = rowNumber;
+    submission.isFaulty ||= faults.length > 0;
+    this.faults.add(...faults);
+    if (!known && this.submissions.size === MOST_SUBMISSIONS) throw tooMany(rowNumber);
+    this.submissions.set(key, submission);
   }
 
-  private faultOfDifference(row: number, known: RawSubmission, shared: string): void {
-    const [before, now] = [known.shared.split('\n'), shared.split('\n')];
-    SHARED.forEach((column, i) => {
-      if (before[i] === now[i]) return;
-      this.faults.push(
-        rowFault(
-          row,
-          column,
-          now[i] ?? '',
-          before[i] ?? '',
-          `Differs from row ${known.firstRow} of the same submission. Make them equal, or mark two submissions in a column "submission".`,
-        ),
-      );
+  /** The submissions; all of them faulty where a row has the wrong number of cells, for it could belong to any. */
+  get gathered(): RawSubmission[] {
+    const all = [...this.submissions.values()];
+    return this.hasMisshapenRow ? all.map((submission) => ({ ...submission, isFaulty: true })) : all;
+  }
+}
+
+function begin(row: FileRow): RawSubmission {
+  const [zone, note] = [row.text('zone'), row.text('note')];
+  const content = {
+    edition: row.text('edition'),
+    spool: row.text('spool'),
+    method: row.text('method'),
+    methodVersion: row.wholeNumber('method version') ?? 1,
+    benchDay: row.text('bench day'),
+    ...(zone ? { zone } : {}),
+    ...(note ? { note } : {}),
+    instruments: row.text('instruments').split(/\s+/).filter(Boolean),
+    ambient: {
+      temperature: { value: row.decimal('temperature'), unit: row.unitOf('temperature') },
+      humidityPercent: row.decimal('humidity'),
+    },
+    seenLabel: ANSWERS[row.text('seen label').toLowerCase()] ?? false,
+    specimens: [],
+  };
+  return { content, first: row, lastRow: row.row, indexOf: new Map(), places: [], isFaulty: false };
+}
+
+function faultsOfBeginning(row: FileRow): RowFault[] {
+  const faults: RowFault[] = [];
+  const [version, seen] = [row.text('method version'), row.text('seen label')];
+  const tell = (name: string, found: string, expected: string) =>
+    faults.push({
+      code: 'row_not_valid',
+      row: row.row,
+      column: row.columnOf(name),
+      found,
+      expected,
+      message: `Found "${found}", expected ${expected}.`,
     });
-  }
-
-  private addSpecimen(submission: RawSubmission, row: number, text: (name: string) => string, cells: readonly string[]): void {
-    const number = this.wholeNumber(row, 'specimen', text('specimen'));
-    const reason = text('invalid reason');
-    const condition = text('condition') || 'untreated';
-    let index = submission.content.specimens.findLastIndex((specimen) => specimen.number === number);
-    if (index === -1) {
-      const specimen = {
-        number,
-        condition,
-        validity: reason ? 'invalid' : 'valid',
-        ...(reason ? { invalidReason: reason } : {}),
-        readings: [],
-      };
-      index = submission.content.specimens.push(specimen) - 1;
-      submission.places.push({ row, readings: [] });
-    }
-    const specimen = submission.content.specimens[index];
-    const place = submission.places[index];
-    if (!specimen || !place) return;
-    if (specimen.condition !== condition)
-      this.faults.push(
-        rowFault(
-          row,
-          'condition',
-          condition,
-          specimen.condition,
-          `Specimen ${number} is ${specimen.condition} in row ${place.row}. Give each specimen one condition, or its own number.`,
-        ),
-      );
-    const station = text('station') === '' ? null : this.wholeNumber(row, 'station', text('station'));
-    for (const { name, role = '' } of READINGS) {
-      const value = text(name);
-      if (value === '') continue;
-      specimen.readings.push({
-        role,
-        station: role.endsWith('Diameter') ? station : null,
-        value: this.decimal(value),
-        unit: this.unitOf(name, cells),
-      });
-      place.readings.push({ row, column: this.header.fields.get(name)?.title ?? name });
-    }
-  }
-
-  private unitOf(name: string, cells: readonly string[]): string {
-    const inHeader = this.header.fields.get(name)?.unit;
-    return inHeader ?? cells[this.header.unitFields.get(name) ?? -1] ?? '';
-  }
-
-  /** A decimal comma is understood only where the separator is a semicolon. */
-  private decimal(text: string): string {
-    return this.hasDecimalComma && /^-?\d+,\d+$/.test(text) ? text.replace(',', '.') : text;
-  }
-
-  private wholeNumber(row: number, column: string, text: string): number {
-    if (/^\d{1,9}$/.test(text) && Number(text) > 0) return Number(text);
-    this.faults.push(
-      rowFault(row, column, text, 'a whole number above zero', `Found "${text}" where a whole number above zero should be.`),
-    );
-    return 1;
-  }
+  if (row.wholeNumber('method version') === null) tell('method version', version, 'a whole number above zero');
+  if (!Object.hasOwn(ANSWERS, seen.toLowerCase())) tell('seen label', seen, 'yes or no');
+  return faults;
 }
 
-/** Column that a field of the content came from. */
-export function columnOfField(path: readonly PropertyKey[]): string {
-  const field = String(path[0]);
-  const named: Readonly<Record<string, string>> = { methodVersion: 'method version', benchDay: 'bench day', seenLabel: 'seen label' };
-  if (field === 'ambient') return path[1] === 'temperature' ? 'temperature' : 'humidity';
-  return named[field] ?? field;
+function differences(first: FileRow, row: FileRow): RowFault[] {
+  const pairs = [
+    ...SHARED.map((name) => [row.columnOf(name), first.text(name), row.text(name)] as const),
+    [row.unitColumnOf('temperature'), first.unitOf('temperature'), row.unitOf('temperature')] as const,
+  ];
+  return pairs
+    .filter(([, before, now]) => before !== now)
+    .map(([column, before, now]) => ({
+      code: 'row_differs',
+      row: row.row,
+      column,
+      found: now,
+      expected: before,
+      message: `Differs from row ${first.row} of the same submission. Make them equal, or mark two submissions in a column "submission".`,
+    }));
 }
+
+const misshapen = (row: number, found: number, expected: number): RowFault => ({
+  code: 'row_width',
+  row,
+  column: '',
+  found: `${found} cells`,
+  expected: `${expected} cells`,
+  message:
+    'The row has another number of cells than the header, so that it cannot be told to which submission it belongs. Look for a missing or extra separator.',
+});
+
+const tooMany = (row: number): UnreadableFile =>
+  new UnreadableFile({
+    code: 'too_many_submissions',
+    row,
+    column: '',
+    found: `more than ${MOST_SUBMISSIONS} submissions`,
+    expected: `at most ${MOST_SUBMISSIONS}`,
+    message: 'The file holds too many submissions. Split it and send the parts.',
+  });

@@ -1,101 +1,104 @@
 import { submissionContent } from '../submission-content.js';
 import type { SubmissionContent } from '../submission-content.js';
-import { columnOfField, SubmissionGatherer } from './gather-submissions.js';
-import type { RawSubmission } from './gather-submissions.js';
+import { FaultList } from './fault-list.js';
+import { SubmissionGatherer } from './gather-submissions.js';
+import { placeOf } from './raw-submission.js';
+import type { RawSubmission } from './raw-submission.js';
 import { readHeader } from './read-header.js';
 import { readRows } from './read-rows.js';
-import { readText, UnreadableFile } from './read-text.js';
-import { rowFault } from './row-fault.js';
+import { readText } from './read-text.js';
+import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
 
-/** A submission read from a file, with the rows that it stood in. */
+/** A submission read from a file, with the first and last row that it stood in. */
 export interface ReadSubmission {
   readonly content: SubmissionContent;
   readonly rows: readonly [number, number];
   /** Row and column of a place in the content (RFC 6901 pointer). */
-  placeOf(pointer: string): { row: number; column: string };
+  readonly placeOf: (pointer: string) => { row: number; column: string };
 }
 
 export interface ReadFile {
-  readonly submissions: ReadSubmission[];
-  /** Faults of submissions that are not among those read; in the order of the rows. */
-  readonly faults: RowFault[];
+  readonly submissions: readonly ReadSubmission[];
+  /** Faults of submissions that are not among those read; in the order of the rows, the first 1000. */
+  readonly faults: readonly RowFault[];
+  /** How many more faults there are. */
+  readonly furtherFaults: number;
 }
 
 /**
  * Reads a hand-in file as a stream. All rows are read and every fault is told.
- * @param bytes CSV (RFC 4180), UTF-8, comma or semicolon, with a header row
+ * @param bytes CSV (RFC 4180), UTF-8, comma or semicolon, with a header row, at most 50 MB
  */
 export async function parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>): Promise<ReadFile> {
+  const list = new FaultList();
+  const submissions: ReadSubmission[] = [];
   try {
-    return await readWhole(bytes);
+    for (const raw of await gather(bytes, list)) {
+      const read = validate(raw, list);
+      if (read) submissions.push(read);
+    }
   } catch (error) {
-    if (error instanceof UnreadableFile) return { submissions: [], faults: [error.fault] };
-    const { code, message, lines } = error as { code?: string; message: string; lines?: number };
-    if (!code?.startsWith('CSV_')) throw error;
-    return {
-      submissions: [],
-      faults: [rowFault(lines ?? 0, '', message, 'CSV as in RFC 4180', `The file is not CSV from here on: ${message}`)],
-    };
+    if (!(error instanceof UnreadableFile)) throw error;
+    list.add(error.fault);
   }
+  return { submissions, faults: list.faults, furtherFaults: list.furtherFaults };
 }
 
-async function readWhole(bytes: AsyncIterable<Uint8Array>): Promise<ReadFile> {
+async function gather(bytes: AsyncIterable<Uint8Array>, list: FaultList): Promise<RawSubmission[]> {
   let gatherer: SubmissionGatherer | undefined;
   for await (const { separator, row, cells } of readRows(readText(bytes))) {
     if (gatherer) {
       gatherer.add(row, cells);
       continue;
     }
-    const { header, faults } = readHeader(cells);
-    if (faults.length > 0) return { submissions: [], faults };
-    gatherer = new SubmissionGatherer(header, separator === ';');
+    const { header, faults } = readHeader(row, cells);
+    list.add(...faults);
+    if (faults.length > 0) return [];
+    gatherer = new SubmissionGatherer(header, separator === ';', list);
   }
-  if (!gatherer)
-    return { submissions: [], faults: [rowFault(0, '', 'nothing', 'a header row and rows of readings', 'The file is empty.')] };
-  if (gatherer.submissions.size === 0)
-    return {
-      submissions: [],
-      faults: [...gatherer.faults, rowFault(1, '', 'a header only', 'rows of readings', 'The file has a header and no rows.')],
-    };
-  return validated([...gatherer.submissions.values()], gatherer.faults);
+  if (!gatherer) list.add(emptyFile(0, 'nothing', 'The file is empty.'));
+  else if (gatherer.gathered.length === 0 && list.faults.length === 0)
+    list.add(emptyFile(1, 'a header only', 'The file has a header and no rows.'));
+  return gatherer?.gathered ?? [];
 }
 
-function validated(raws: readonly RawSubmission[], found: readonly RowFault[]): ReadFile {
-  const faults = [...found];
-  const submissions: ReadSubmission[] = [];
-  for (const raw of raws) {
-    const isTouched = found.some(({ row }) => row >= raw.firstRow && row <= raw.lastRow);
-    const parsed = submissionContent.safeParse(raw.content);
-    if (parsed.success && !isTouched) {
-      submissions.push({
-        content: parsed.data,
-        rows: [raw.firstRow, raw.lastRow],
-        placeOf: (pointer) => placeOf(raw, pointer.split('/').slice(1)),
-      });
-      continue;
-    }
-    for (const issue of parsed.error?.issues ?? []) {
-      const { row, column } = placeOf(raw, issue.path.map(String));
-      faults.push(rowFault(row, column, textAt(raw.content, issue.path), issue.message, `${column}: ${issue.message}.`));
-    }
+const emptyFile = (row: number, found: string, message: string): RowFault => ({
+  code: 'file_empty',
+  row,
+  column: '',
+  found,
+  expected: 'a header row and rows of readings',
+  message: `${message} Send the file with its readings.`,
+});
+
+/** @returns the submission, or null when it has faults, which are then on the list */
+function validate(raw: RawSubmission, list: FaultList): ReadSubmission | null {
+  const parsed = submissionContent.safeParse(raw.content);
+  if (parsed.success && !raw.isFaulty) {
+    return { content: parsed.data, rows: [raw.first.row, raw.lastRow], placeOf: (pointer) => placeOf(raw, partsOf(pointer)) };
   }
-  return { submissions, faults: faults.sort((a, b) => a.row - b.row) };
+  for (const { path, message } of parsed.error?.issues ?? []) {
+    const place = placeOf(raw, path);
+    list.add({
+      code: 'row_not_valid',
+      ...place,
+      found: textAt(raw.content, path),
+      expected: message,
+      message: place.column === '' ? `${message}.` : `${place.column}: ${message}.`,
+    });
+  }
+  return null;
 }
 
-function placeOf(raw: RawSubmission, path: readonly string[]): { row: number; column: string } {
-  const [field, specimen, part, reading] = path;
-  if (field !== 'specimens') return { row: raw.firstRow, column: columnOfField(path) };
-  const place = raw.places[Number(specimen)];
-  const readingPlace = part === 'readings' ? place?.readings[Number(reading)] : undefined;
-  if (readingPlace) return readingPlace;
-  return {
-    row: place?.row ?? raw.firstRow,
-    column: part === 'invalidReason' ? 'invalid reason' : part === 'number' ? 'specimen' : (part ?? 'specimen'),
-  };
-}
+const partsOf = (pointer: string): string[] =>
+  pointer
+    .split('/')
+    .slice(1)
+    .map((part) => part.replaceAll('~1', '/').replaceAll('~0', '~'));
 
 function textAt(content: unknown, path: readonly PropertyKey[]): string {
   const value = path.reduce<unknown>((inside, key) => (inside as Record<PropertyKey, unknown> | undefined)?.[key], content);
-  return typeof value === 'string' || typeof value === 'number' ? String(value) : JSON.stringify(value ?? '').slice(0, 80);
+  if (typeof value === 'string' || typeof value === 'number') return String(value);
+  return Array.isArray(value) && value.length === 0 ? '' : JSON.stringify(value ?? '');
 }

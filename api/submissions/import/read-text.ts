@@ -1,47 +1,81 @@
-import { rowFault } from './row-fault.js';
-import type { RowFault } from './row-fault.js';
+import { UnreadableFile } from './row-fault.js';
 
 export const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
 
-/** A file that cannot be read at all, told as a fault. */
-export class UnreadableFile extends Error {
-  constructor(readonly fault: RowFault) {
-    super(fault.message);
-  }
-}
+const LINE_FEED = 0x0a;
+/** Bytes of a character that may still be open at the end of a chunk. */
+const MOST_OPEN_BYTES = 3;
 
 /**
  * Decodes UTF-8 piece by piece, with or without a byte-order mark.
  * @param bytes the file as a stream
- * @throws UnreadableFile above 50 MB, or where a byte is not UTF-8
+ * @throws UnreadableFile above 50 MB, or with the line where a byte is not UTF-8
  */
 export async function* readText(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<string> {
   const decoder = new TextDecoder('utf-8', { fatal: true });
   let size = 0;
+  let lineFeeds = 0;
+  let tail: Uint8Array = new Uint8Array();
   for await (const chunk of bytes) {
     size += chunk.byteLength;
-    if (size > LARGEST_FILE_BYTES) {
-      throw new UnreadableFile(
-        rowFault(
-          0,
-          '',
-          `more than ${LARGEST_FILE_BYTES} bytes`,
-          `at most ${LARGEST_FILE_BYTES} bytes`,
-          'The file is larger than 50 MB. Split it and send the parts.',
-        ),
-      );
+    if (size > LARGEST_FILE_BYTES) throw tooLarge();
+    try {
+      yield decoder.decode(chunk, { stream: true });
+    } catch {
+      throw notUtf8(1 + lineFeeds + lineFeedsBeforeFault(tail, chunk));
     }
-    yield decode(decoder, chunk);
+    lineFeeds += countLineFeeds(chunk);
+    tail = chunk.slice(-MOST_OPEN_BYTES);
   }
-  yield decode(decoder);
+  try {
+    yield decoder.decode();
+  } catch {
+    throw notUtf8(1 + lineFeeds);
+  }
 }
 
-function decode(decoder: InstanceType<typeof TextDecoder>, chunk?: Uint8Array): string {
-  try {
-    return chunk ? decoder.decode(chunk, { stream: true }) : decoder.decode();
-  } catch {
-    throw new UnreadableFile(
-      rowFault(0, '', 'bytes that are not UTF-8', 'UTF-8', 'The file is not UTF-8. Save it again with the encoding UTF-8.'),
-    );
+const countLineFeeds = (bytes: Uint8Array): number => {
+  let count = 0;
+  for (let at = bytes.indexOf(LINE_FEED); at !== -1; at = bytes.indexOf(LINE_FEED, at + 1)) count += 1;
+  return count;
+};
+
+/** Line feeds of the chunk before its first faulty line; the end of the chunk before may begin that line's first character. */
+function lineFeedsBeforeFault(tail: Uint8Array, chunk: Uint8Array): number {
+  const afterLineFeed = tail.slice(tail.lastIndexOf(LINE_FEED) + 1);
+  const opening = afterLineFeed.findLastIndex((byte) => byte >= 0xc0);
+  const bytes = Buffer.concat([opening === -1 ? new Uint8Array() : afterLineFeed.slice(opening), chunk]);
+  let lines = 0;
+  for (let from = 0; from < bytes.length; lines += 1) {
+    const end = bytes.indexOf(LINE_FEED, from);
+    const isLast = end === -1;
+    const line = bytes.subarray(from, isLast ? bytes.length : end);
+    try {
+      new TextDecoder('utf-8', { fatal: true }).decode(line, { stream: isLast });
+    } catch {
+      return lines;
+    }
+    from = isLast ? bytes.length : end + 1;
   }
+  return lines;
 }
+
+const tooLarge = (): UnreadableFile =>
+  new UnreadableFile({
+    code: 'file_too_large',
+    row: 0,
+    column: '',
+    found: `more than ${LARGEST_FILE_BYTES} bytes`,
+    expected: `at most ${LARGEST_FILE_BYTES} bytes`,
+    message: 'The file is larger than 50 MB. Split it and send the parts.',
+  });
+
+const notUtf8 = (row: number): UnreadableFile =>
+  new UnreadableFile({
+    code: 'file_not_utf8',
+    row,
+    column: '',
+    found: 'bytes that are not UTF-8',
+    expected: 'UTF-8',
+    message: `Line ${row} is not UTF-8. Save the file again with the encoding UTF-8.`,
+  });

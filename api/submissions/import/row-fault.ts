@@ -1,5 +1,6 @@
 /** What is wrong at one place of a file. */
 export interface RowFault {
+  readonly code: RowFaultCode;
   /** Line of the file; the header is line 1. 0 for the file as a whole. */
   readonly row: number;
   readonly column: string;
@@ -8,10 +9,24 @@ export interface RowFault {
   readonly message: string;
 }
 
-export const rowFault = (row: number, column: string, found: string, expected: string, message: string): RowFault => ({
-  row,
-  column,
-  found,
-  expected,
-  message,
-});
+export type RowFaultCode =
+  | 'file_too_large'
+  | 'file_not_utf8'
+  | 'file_not_csv'
+  | 'file_empty'
+  | 'too_many_submissions'
+  | 'column_missing'
+  | 'column_unknown'
+  | 'column_twice'
+  | 'unit_missing'
+  | 'unit_unknown'
+  | 'row_width'
+  | 'row_differs'
+  | 'row_not_valid';
+
+/** A file that cannot be read further, told as a fault. */
+export class UnreadableFile extends Error {
+  constructor(readonly fault: RowFault) {
+    super(fault.message);
+  }
+}

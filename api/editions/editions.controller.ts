@@ -1,0 +1,173 @@
+import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { Database } from '../platform/database/database.js';
+import type { Prisma } from '../platform/database/generated/client.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import { CurrentActor } from '../platform/http/access.js';
+import type { Actor } from '../platform/http/access.js';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { IfMatch } from '../platform/http/if-match.js';
+import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
+import { AddEntries } from './add-entries.js';
+import { CloseEdition } from './close-edition.js';
+import { ComputeStandings } from './compute-standings.js';
+import { EditionsReadModel } from './editions.read-model.js';
+import * as schemas from './editions.schemas.js';
+import { EditionsStore } from './editions.store.js';
+import { ExcludeEntry } from './exclude-entry.js';
+import { OpenEdition } from './open-edition.js';
+import { PlanEdition } from './plan-edition.js';
+
+@Controller('v1')
+export class EditionsController {
+  constructor(
+    private readonly plan: PlanEdition,
+    private readonly entering: AddEntries,
+    private readonly opening: OpenEdition,
+    private readonly closing: CloseEdition,
+    private readonly excluding: ExcludeEntry,
+    private readonly standings: ComputeStandings,
+    private readonly editions: EditionsReadModel,
+    private readonly submissions: SubmissionsReadModel,
+    private readonly catalogue: CatalogueReadModel,
+    private readonly store: EditionsStore,
+    private readonly database: Database,
+    private readonly audit: AuditTrail,
+  ) {}
+
+  @Post('schemes')
+  @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: schemas.schemeResponse })
+  async postScheme(@CurrentActor() actor: Actor, @Body({ schema: schemas.schemeRequest }) input: schemas.SchemeRequest) {
+    await this.database.transaction(async (tx) => {
+      await this.store.createScheme(tx, { ...input, rules: input.rules as Prisma.InputJsonValue });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'scheme.added',
+        objectType: 'scheme',
+        objectId: `${input.slug}/${input.number}`,
+        after: input,
+      });
+    });
+    return input;
+  }
+
+  @Get('schemes')
+  @Endpoint({ summary: 'All schemes.', allow: ['editor', 'reviewer'], answer: schemas.schemesResponse })
+  async getSchemes() {
+    return { items: await this.editions.schemes(), nextCursor: null };
+  }
+
+  @Post('editions')
+  @Endpoint({ summary: 'Plan an edition.', allow: ['editor'], status: 201, answer: schemas.editionResponse })
+  async postEdition(@CurrentActor() actor: Actor, @Body({ schema: schemas.editionRequest }) input: schemas.EditionRequest) {
+    await this.plan.run(actor, input);
+    return this.one(input.slug);
+  }
+
+  @Get('bench/editions')
+  @Endpoint({ summary: 'Editions in work, with their state.', allow: 'signedIn', answer: schemas.workingEditionsResponse })
+  async getWorkingEditions() {
+    return { items: await this.editions.editions(), nextCursor: null };
+  }
+
+  @Get('bench/editions/:edition')
+  @Endpoint({ summary: 'An edition in work.', allow: 'signedIn', answer: schemas.editionResponse })
+  getWorkingEdition(@Param('edition') slug: string) {
+    return this.one(slug);
+  }
+
+  @Post('editions/:edition/entries')
+  @Endpoint({ summary: 'Enter variants.', allow: ['editor'], status: 201, answer: schemas.editionResponse })
+  async postEntries(
+    @CurrentActor() actor: Actor,
+    @Param('edition') slug: string,
+    @Body({ schema: schemas.entriesRequest }) input: schemas.EntriesRequest,
+  ) {
+    await this.entering.run(actor, slug, input);
+    return this.one(slug);
+  }
+
+  @Post('editions/:edition/opening')
+  @Endpoint({
+    summary: 'Open: pins scheme, methods and checks.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.editionResponse,
+    needsIfMatch: true,
+  })
+  async postOpening(@CurrentActor() actor: Actor, @Param('edition') slug: string, @IfMatch() version: number) {
+    await this.opening.run(actor, slug, version);
+    return this.one(slug);
+  }
+
+  @Post('editions/:edition/closure')
+  @Endpoint({ summary: 'Close: no more submissions.', allow: ['editor'], status: 201, answer: schemas.editionResponse, needsIfMatch: true })
+  async postClosure(@CurrentActor() actor: Actor, @Param('edition') slug: string, @IfMatch() version: number) {
+    await this.closing.run(actor, slug, version);
+    return this.one(slug);
+  }
+
+  @Post('editions/:edition/exclusions')
+  @Endpoint({ summary: 'Leave an entry out, with the reason.', allow: ['editor'], status: 201, answer: schemas.editionResponse })
+  async postExclusion(
+    @CurrentActor() actor: Actor,
+    @Param('edition') slug: string,
+    @Body({ schema: schemas.exclusionRequest }) input: schemas.ExclusionRequest,
+  ) {
+    await this.excluding.run(actor, slug, input);
+    return this.one(slug);
+  }
+
+  @Delete('editions/:edition/exclusions/:variant')
+  @Endpoint({ summary: 'Take an excluded entry in again.', allow: ['editor'], status: 204, answer: null })
+  async deleteExclusion(@CurrentActor() actor: Actor, @Param('edition') slug: string, @Param('variant') variant: string): Promise<void> {
+    await this.excluding.undo(actor, slug, variant);
+  }
+
+  @Get('editions/:edition/board')
+  @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: schemas.boardResponse })
+  async getBoard(@Param('edition') slug: string) {
+    const { edition, standings, results } = await this.standings.run(slug);
+    const names = await this.catalogue.variantNames(edition.entries.map(({ variantId }) => variantId));
+    return {
+      edition: slug,
+      state: edition.state,
+      submissions: await this.submissions.countByState(edition.id),
+      entries: edition.entries.map(({ variantId, exclusion }) => ({
+        variant: names.get(variantId)?.slug ?? '',
+        missing:
+          standings.incomplete.find(({ id }) => id === variantId)?.missing ??
+          edition.scheme.rules.categories.filter(({ quantity }) => !results.get(variantId)?.has(quantity)).map(({ code }) => code),
+        exclusion,
+      })),
+    };
+  }
+
+  @Get('editions/:edition/preview')
+  @Endpoint({ summary: 'Standings as they would be published now.', allow: ['editor'], answer: schemas.previewResponse })
+  async getPreview(@Param('edition') slug: string) {
+    const { edition, standings } = await this.standings.run(slug);
+    const names = await this.catalogue.variantNames(edition.entries.map(({ variantId }) => variantId));
+    const nameOf = (id: string) => names.get(id)?.slug ?? '';
+    return {
+      edition: slug,
+      overall: standings.overall.map(({ id, place, score }) => ({ variant: nameOf(id), place, score })),
+      categories: Object.fromEntries(
+        Object.entries(standings.categories).map(([code, rows]) => [
+          code,
+          rows.map(({ id, place, value }) => ({ variant: nameOf(id), place, value })),
+        ]),
+      ),
+      incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: nameOf(id), missing: [...missing] })),
+      excluded: standings.excluded.map(nameOf),
+    };
+  }
+
+  private async one(slug: string) {
+    const [edition] = await this.editions.editions(slug);
+    if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
+    return edition;
+  }
+}

@@ -1,0 +1,28 @@
+/**
+ * Purpose: ranking exercises. States: planned → open → closed → published.
+ * Editors plan, enter, open, close and exclude; opening pins scheme, method versions and checks and seals the key of blind codes.
+ * Standings are computed from accepted submissions whenever they are asked for; a release freezes them.
+ */
+import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { InstrumentsModule } from '../instruments/instruments.module.js';
+import { MethodsModule } from '../methods/methods.module.js';
+import { SubmissionsModule } from '../submissions/submissions.module.js';
+import { AddEntries } from './add-entries.js';
+import { CloseEdition } from './close-edition.js';
+import { ComputeStandings } from './compute-standings.js';
+import { EditionsController } from './editions.controller.js';
+import { EditionsReadModel } from './editions.read-model.js';
+import { EditionsStore } from './editions.store.js';
+import { ExcludeEntry } from './exclude-entry.js';
+import { OpenEdition } from './open-edition.js';
+import { PlanEdition } from './plan-edition.js';
+
+@Module({
+  imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule],
+  controllers: [EditionsController],
+  providers: [AddEntries, CloseEdition, ComputeStandings, EditionsReadModel, EditionsStore, ExcludeEntry, OpenEdition, PlanEdition],
+  exports: [ComputeStandings, EditionsReadModel],
+})
+export class EditionsModule {}

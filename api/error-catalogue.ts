@@ -1,0 +1,19 @@
+/** Every kind of problem that the API answers with; the site's page is built from it. */
+import { accountProblems } from './accounts/accounts.errors.js';
+import { catalogueProblems } from './catalogue/catalogue.errors.js';
+import { editionProblems } from './editions/editions.errors.js';
+import { platformProblems } from './platform/errors/platform.errors.js';
+import type { ProblemKind } from './platform/errors/problem.js';
+import { releaseProblems } from './releases/releases.errors.js';
+import { reviewProblems } from './reviews/reviews.errors.js';
+import { submissionProblems } from './submissions/submissions.errors.js';
+
+export const ERROR_CATALOGUE: readonly ProblemKind[] = [
+  platformProblems,
+  accountProblems,
+  catalogueProblems,
+  submissionProblems,
+  reviewProblems,
+  editionProblems,
+  releaseProblems,
+].flatMap((kinds): ProblemKind[] => Object.values(kinds));

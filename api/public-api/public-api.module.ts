@@ -1,0 +1,10 @@
+/**
+ * Purpose: what anyone may read. Reads published releases only; a release carries its own copy of every name it shows.
+ * What comes from a release is sent as stored bytes with its digest as ETag. Anyone may read; nobody writes here.
+ */
+import { Module } from '@nestjs/common';
+import { ReleasesModule } from '../releases/releases.module.js';
+import { PublicApiController } from './public-api.controller.js';
+
+@Module({ imports: [ReleasesModule], controllers: [PublicApiController] })
+export class PublicApiModule {}

@@ -1,0 +1,115 @@
+import { competitionTies } from './competition-ties.js';
+import { movement } from '../../measurement/ranking/movement.js';
+import type { Category, EditionDocument, Movement, OverallRow } from '../../public-api/release-documents.schemas.js';
+import { comparabilityOf } from './comparability.js';
+import { headingOf, nameOf } from './release-context.js';
+import type { ReleaseContext } from './release-context.js';
+
+/** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
+export function categoriesOf(context: ReleaseContext): Category[] {
+  const { edition } = context.computed;
+  return edition.scheme.rules.categories.map(({ code, name, quantity, unit, tradeUnit, direction, weight, method, conditions }) => ({
+    code,
+    name,
+    quantity,
+    unit,
+    tradeUnit,
+    direction,
+    weight,
+    method,
+    methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
+    conditions,
+    comparability: comparabilityOf(context, code),
+  }));
+}
+
+/** The edition's own page: overall standings, incomplete and excluded entries, the scheme, the evidence. */
+export function editionDocument(context: ReleaseContext, erratum: EditionDocument['erratum']): EditionDocument {
+  const { edition, submissions, standings } = context.computed;
+  const { slug, name, words, number, rules } = edition.scheme;
+  const specimens = submissions.flatMap((submission) => submission.specimens);
+  return {
+    ...headingOf(context),
+    previousEdition: edition.previous,
+    scheme: {
+      slug,
+      name,
+      words,
+      version: number,
+      combine: rules.combine,
+      countPlaces: rules.countPlaces,
+      tieBreak: rules.tieBreak,
+      categories: categoriesOf(context),
+    },
+    counts: {
+      entries: edition.entries.length,
+      submissions: submissions.length,
+      specimens: specimens.length,
+      testers: new Set(submissions.map(({ testerId }) => testerId)).size,
+      rigs: new Set(
+        submissions.flatMap(({ instruments }) =>
+          instruments.filter(({ kind }) => kind === 'loadFrame' || kind === 'forceGauge').map(({ code }) => code),
+        ),
+      ).size,
+      setAside: specimens.filter(({ state }) => state === 'setAside').length,
+    },
+    overall: overallRows(context),
+    incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: nameOf(context, id), missing: [...missing] })),
+    excluded: exclusionsOf(context),
+    categoryTops: rules.categories.map(({ code }) => ({
+      category: code,
+      variants: (standings.categories[code] ?? []).filter(({ place }) => place === 1).map(({ id }) => nameOf(context, id)),
+    })),
+    erratum,
+  };
+}
+
+/** Rows of the overall standings, best first. */
+export function overallRows(context: ReleaseContext): OverallRow[] {
+  const { standings } = context.computed;
+  const moves = overallMovement(context);
+  const isTied = competitionTies(standings.overall.map(({ place }) => place));
+  return standings.overall.map(({ id, place, placeIfIncluded, score, categoryPlaces }, i) => {
+    const variant = nameOf(context, id);
+    return {
+      variant,
+      place,
+      placeIfIncluded,
+      isTied: isTied[i] ?? false,
+      group: null,
+      placeInterval: null,
+      movement: moves.get(variant.slug) ?? { kind: 'new', places: null, runAtTop: 0 },
+      score,
+      categoryPlaces: { ...categoryPlaces },
+      chanceOfFirstPercent: null,
+    };
+  });
+}
+
+function overallMovement(context: ReleaseContext): Map<string, Movement> {
+  const placesOf = (rows: readonly OverallRow[]) => rows.map(({ variant, place }) => ({ id: variant.slug, place }));
+  const now = context.computed.standings.overall.map(({ id, place }) => ({ id: nameOf(context, id).slug, place }));
+  return movement(
+    now,
+    context.earlier.map(({ edition }) => placesOf(edition.overall)),
+  );
+}
+
+/** Entries left out, with reason and effect, by name. */
+export function exclusionsOf(context: ReleaseContext): EditionDocument['excluded'] {
+  const { edition, standings } = context.computed;
+  return edition.entries.flatMap(({ variantId, exclusion }) => {
+    if (!exclusion) return [];
+    const row = standings.overall.find(({ id }) => id === variantId);
+    const reasonCode = exclusion.reasonCode as EditionDocument['excluded'][number]['reasonCode'];
+    return [
+      {
+        variant: nameOf(context, variantId),
+        reasonCode,
+        words: exclusion.words,
+        effect: exclusion.effect,
+        placeIfIncluded: row?.placeIfIncluded ?? null,
+      },
+    ];
+  });
+}

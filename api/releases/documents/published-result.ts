@@ -1,0 +1,12 @@
+import { z } from 'zod';
+
+/** A result as the bundle keeps it: enough to compare editions and to recompute intervals. */
+export const publishedResultSchema = z.strictObject({
+  variant: z.string(),
+  quantity: z.string(),
+  value: z.string(),
+  standardUncertainty: z.string().nullable(),
+  degreesOfFreedom: z.string().nullable(),
+});
+
+export type PublishedResult = z.infer<typeof publishedResultSchema>;

@@ -1,0 +1,98 @@
+import type { CategoryDocument, EditionDocument, HistoryPoint, VariantDocument } from '../../public-api/release-documents.schemas.js';
+import { publishedClaims } from './claims.js';
+import { toFigure, USUAL } from './figure.js';
+import { headingOf, nameOf } from './release-context.js';
+import type { ReleaseContext } from './release-context.js';
+import { publishedSubmission } from './submission-document.js';
+
+/** The page of each entry: its places, figures, claims, evidence and history. */
+export function variantDocuments(
+  context: ReleaseContext,
+  edition: EditionDocument,
+  categories: readonly CategoryDocument[],
+): VariantDocument[] {
+  return context.computed.edition.entries.map(({ variantId }) => variantDocument(context, variantId, edition, categories));
+}
+
+function variantDocument(
+  context: ReleaseContext,
+  variantId: string,
+  edition: EditionDocument,
+  categories: readonly CategoryDocument[],
+): VariantDocument {
+  const variant = nameOf(context, variantId);
+  const excluded = edition.excluded.find((entry) => entry.variant.slug === variant.slug);
+  const incomplete = edition.incomplete.find((entry) => entry.variant.slug === variant.slug);
+  const overall = edition.overall.find((row) => row.variant.slug === variant.slug);
+  const rows = categories.flatMap(({ category, rows: all }) =>
+    all.filter((row) => row.variant.slug === variant.slug).map(({ variant: _, ...row }) => ({ category, row })),
+  );
+  const outcome = excluded ? 'excluded' : incomplete ? 'incomplete' : 'placed';
+  const results = context.computed.results.get(variantId) ?? new Map<never, never>();
+  return {
+    ...headingOf(context),
+    variant,
+    outcome,
+    exclusion: excluded
+      ? { reasonCode: excluded.reasonCode, words: excluded.words, effect: excluded.effect, placeIfIncluded: excluded.placeIfIncluded }
+      : null,
+    missing: incomplete?.missing ?? [],
+    overall: overall ? withoutVariant(overall) : null,
+    categories: rows,
+    figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity]!)),
+    claims: publishedClaims(context, variantId),
+    submissions: context.computed.submissions.filter((submission) => submission.variantId === variantId).map(publishedSubmission),
+    spools: spoolsOf(context, variantId),
+    history: [...earlierHistory(context, variant.slug), historyPoint(context, outcome, overall?.place ?? null, rows)],
+    siblings: context.computed.edition.entries
+      .map((entry) => nameOf(context, entry.variantId))
+      .filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
+  };
+}
+
+const withoutVariant = ({ variant: _, ...row }: EditionDocument['overall'][number]) => row;
+
+/** Spools of the variant that were tested in this edition. */
+function spoolsOf(context: ReleaseContext, variantId: string): VariantDocument['spools'] {
+  const tested = new Set(context.computed.submissions.map(({ spoolCode }) => spoolCode));
+  return context.spools
+    .filter((spool) => spool.variantId === variantId && tested.has(spool.blindCode))
+    .map(({ blindCode, source, obtainedOn, place, lot, reidentifications }) => ({
+      code: blindCode,
+      source,
+      obtainedOn,
+      place,
+      lot,
+      reidentified: reidentifications.at(-1)?.reason ?? null,
+    }));
+}
+
+/** History as the newest earlier edition told it of this variant, oldest first. */
+function earlierHistory(context: ReleaseContext, slug: string): HistoryPoint[] {
+  return context.earlier.flatMap(({ variants }) => variants.get(slug)?.history.at(-1) ?? []).reverse();
+}
+
+function historyPoint(
+  context: ReleaseContext,
+  outcome: HistoryPoint['outcome'],
+  overallPlace: number | null,
+  rows: VariantDocument['categories'],
+): HistoryPoint {
+  return {
+    edition: context.computed.edition.slug,
+    revision: context.revision,
+    overallPlace,
+    outcome,
+    categories: rows.map(({ category, row }) => ({
+      code: category.code,
+      place: row.place,
+      value: row.figure.value,
+      low: row.figure.low,
+      high: row.figure.high,
+      unit: row.figure.unit,
+      trade: row.figure.trade,
+      methodVersion: category.methodVersion,
+      isBreak: category.comparability === 'notComparable',
+    })),
+  };
+}

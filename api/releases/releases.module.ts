@@ -1,0 +1,25 @@
+/**
+ * Purpose: immutable publications of an edition. States: building → published → superseded.
+ * Editors order a release; the worker builds its files, seals them by a manifest, publishes in one transaction and rebuilds the site.
+ * Nothing published is ever changed or deleted; a later revision carries an erratum.
+ */
+import { Module } from '@nestjs/common';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { EditionsModule } from '../editions/editions.module.js';
+import { MethodsModule } from '../methods/methods.module.js';
+import { BuildSite } from './build-site.js';
+import { GatherRelease } from './gather-release.js';
+import { PublishRelease } from './publish-release.js';
+import { ReleaseWork } from './release-work.js';
+import { ReleasesController } from './releases.controller.js';
+import { ReleasesReadModel } from './releases.read-model.js';
+import { ReleasesStore } from './releases.store.js';
+import { RequestRelease } from './request-release.js';
+
+@Module({
+  imports: [CatalogueModule, EditionsModule, MethodsModule],
+  controllers: [ReleasesController],
+  providers: [BuildSite, GatherRelease, PublishRelease, ReleaseWork, ReleasesReadModel, ReleasesStore, RequestRelease],
+  exports: [ReleasesReadModel, ReleaseWork],
+})
+export class ReleasesModule {}

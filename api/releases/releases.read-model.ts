@@ -1,0 +1,100 @@
+import { Injectable } from '@nestjs/common';
+import { Database } from '../platform/database/database.js';
+import { FileStore } from '../platform/file-store/file-store.js';
+import { manifestSchema } from '../public-api/release-documents.schemas.js';
+import type { Manifest, ReleaseSummary } from '../public-api/release-documents.schemas.js';
+
+/** Folder of a release in the file store. */
+export const releaseFolder = (edition: string, revision: number): string => `releases/${edition}/${revision}`;
+
+/** A published release with its manifest. */
+export interface PublishedRelease {
+  readonly edition: string;
+  readonly revision: number;
+  readonly digest: string;
+  readonly manifest: Manifest;
+  readonly manifestBytes: string;
+}
+
+const WITH_EDITION = { edition: { select: { slug: true, name: true } } } as const;
+const PUBLISHED = { in: ['published', 'superseded'] };
+
+/** Published releases, and the bytes of their files. Nothing unpublished is reachable here. */
+@Injectable()
+export class ReleasesReadModel {
+  constructor(
+    private readonly database: Database,
+    private readonly files: FileStore,
+  ) {}
+
+  /** All published revisions, newest edition first. */
+  async list(): Promise<ReleaseSummary[]> {
+    const rows = await this.database.client.release.findMany({
+      where: { state: PUBLISHED },
+      include: WITH_EDITION,
+      orderBy: [{ edition: { slug: 'desc' } }, { revision: 'desc' }],
+    });
+    return rows.map((row) => ({
+      edition: row.edition.slug,
+      editionName: row.edition.name,
+      revision: row.revision,
+      status: row.state as 'published' | 'superseded',
+      digest: row.digest ?? '',
+      publishedAt: row.publishedAt?.toISOString() ?? '',
+      erratum: row.erratum as ReleaseSummary['erratum'],
+    }));
+  }
+
+  /** A published revision, or the current one of an edition; null when there is none. */
+  async find(edition: string, revision?: number): Promise<PublishedRelease | null> {
+    const row = await this.database.client.release.findFirst({
+      where: { edition: { slug: edition }, ...(revision === undefined ? { state: 'published' } : { revision, state: PUBLISHED }) },
+      include: WITH_EDITION,
+    });
+    if (!row || row.manifest === null || row.digest === null) return null;
+    return {
+      edition: row.edition.slug,
+      revision: row.revision,
+      digest: row.digest,
+      manifest: manifestSchema.parse(JSON.parse(row.manifest)),
+      manifestBytes: row.manifest,
+    };
+  }
+
+  /** Current release of the newest published edition. */
+  async newest(): Promise<PublishedRelease | null> {
+    const row = await this.database.client.release.findFirst({
+      where: { state: 'published' },
+      include: WITH_EDITION,
+      orderBy: { edition: { slug: 'desc' } },
+    });
+    return row && this.find(row.edition.slug);
+  }
+
+  /** Bytes of a file of a release, as stored; null when the release has no such file. */
+  async bytes(release: PublishedRelease, path: string): Promise<{ bytes: Buffer; mediaType: string; digest: string } | null> {
+    const listed = release.manifest.files.find((file) => file.path === path);
+    if (!listed) return null;
+    const bytes = await this.files.read(`${releaseFolder(release.edition, release.revision)}/${path}`);
+    return bytes && { bytes, mediaType: listed.mediaType, digest: listed.sha256 };
+  }
+
+  /** A document of a release; null when there is none. */
+  async document<T>(release: PublishedRelease, path: string): Promise<T | null> {
+    const file = await this.bytes(release, path);
+    return file && (JSON.parse(file.bytes.toString('utf8')) as T);
+  }
+
+  /** Releases that were asked for and are not published yet. */
+  async building(): Promise<{ edition: string; revision: number }[]> {
+    const rows = await this.database.client.release.findMany({ where: { state: 'building' }, include: WITH_EDITION });
+    return rows.map(({ edition, revision }) => ({ edition: edition.slug, revision }));
+  }
+
+  state(edition: string, revision: number) {
+    return this.database.client.release.findFirst({
+      where: { edition: { slug: edition }, revision },
+      select: { id: true, editionId: true, state: true, digest: true, erratum: true },
+    });
+  }
+}

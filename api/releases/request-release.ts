@@ -1,0 +1,56 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { Jobs } from '../platform/jobs/jobs.js';
+import { PUBLISH_RELEASE } from './release-orders.js';
+import { releaseProblems } from './releases.errors.js';
+import type { ReleaseRequest } from './releases.schemas.js';
+import { ReleasesStore } from './releases.store.js';
+
+/** Asks for the next revision of a closed edition; the worker builds and publishes it. */
+@Injectable()
+export class RequestRelease {
+  constructor(
+    private readonly store: ReleasesStore,
+    private readonly database: Database,
+    private readonly jobs: Jobs,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(actor: Actor, slug: string, { erratum }: ReleaseRequest) {
+    await this.jobs.prepare(PUBLISH_RELEASE);
+    return this.database.transaction(async (tx) => {
+      const edition = await this.store.lockEdition(tx, slug);
+      if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
+      if (!['closed', 'published'].includes(edition.state))
+        throw new Problem(releaseProblems['releases/edition-not-closed'], `Edition ${slug} is ${edition.state}.`);
+      const last = edition.releases[0];
+      if (last?.state === 'building')
+        throw new Problem(releaseProblems['releases/in-progress'], `Revision ${last.revision} is being built.`);
+      const revision = (last?.revision ?? 0) + 1;
+      if (revision > 1 && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
+      if (revision === 1 && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
+      await this.store.startBuilding(tx, {
+        editionId: edition.id,
+        revision,
+        requestedById: actor.accountId,
+        requestedAt: this.clock.now(),
+        ...(erratum ? { erratum } : {}),
+      });
+      await this.jobs.order(tx, PUBLISH_RELEASE, { edition: slug, revision });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'release.requested',
+        objectType: 'release',
+        objectId: `${slug}/${revision}`,
+        after: { erratum },
+      });
+      return { edition: slug, revision, state: 'building' as const, digest: null };
+    });
+  }
+}

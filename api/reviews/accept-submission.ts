@@ -28,7 +28,12 @@ export class AcceptSubmission {
     await this.openReview.run(actor, reviewed, 'submitted', async (tx, submission) => {
       requireAnswers(submission.findings, resolutions);
       requireSettable(submission.specimens, setAside);
-      await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'accepted', reason, at: this.clock.now() }, setAside);
+      await this.store.addReview(
+        tx,
+        submission,
+        { reviewerId: actor.accountId, decision: 'accepted', reason, at: this.clock.now() },
+        setAside,
+      );
       await this.store.answerFindings(tx, resolutions);
       const after = await this.store.moveTo(tx, submission.id, 'accepted');
       const before = { state: submission.state, version: submission.version };

@@ -24,7 +24,13 @@ export class AnswerQuery {
       if (!query) throw new Problem(platformProblems['request/not-found'], `No query on a submission of yours has the id ${id}.`);
       if (query.answeredAt !== null) throw new Problem(reviewProblems['reviews/query-answered']);
       await this.store.answerQuery(tx, id, answer, this.clock.now());
-      await this.audit.record(tx, { actorId: actor.accountId, action: 'query.answered', objectType: 'submission', objectId: query.reference, after: { query: id, answer } });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'query.answered',
+        objectType: 'submission',
+        objectId: query.reference,
+        after: { query: id, answer },
+      });
     });
   }
 }

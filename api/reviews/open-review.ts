@@ -51,6 +51,7 @@ export class OpenReview {
   private async requireNoInterest(actor: Actor, reference: string): Promise<void> {
     const code = await this.submissions.spoolCodeOf(reference);
     const spool = code === null ? null : await this.catalogue.spoolByCode(code);
-    if (spool && (await this.accounts.hasInterest(actor.accountId, spool.variant.makerId))) throw new Problem(reviewProblems['reviews/declared-interest']);
+    if (spool && (await this.accounts.hasInterest(actor.accountId, spool.variant.makerId)))
+      throw new Problem(reviewProblems['reviews/declared-interest']);
   }
 }

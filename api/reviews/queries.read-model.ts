@@ -22,7 +22,9 @@ export class QueriesReadModel {
   }
 
   async one(id: string): Promise<QueryResponse> {
-    return toQuery(await this.database.client.query.findUniqueOrThrow({ where: { id }, include: { submission: { select: { reference: true } } } }));
+    return toQuery(
+      await this.database.client.query.findUniqueOrThrow({ where: { id }, include: { submission: { select: { reference: true } } } }),
+    );
   }
 }
 

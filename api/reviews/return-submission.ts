@@ -27,8 +27,20 @@ export class ReturnSubmission {
     await this.openReview.run(actor, reviewed, 'submitted', async (tx, submission) => {
       requireBlindQuestion(query, submission.specimens);
       const { id: submissionId, revision } = submission;
-      await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'returned', reason: reason ?? query.question, at });
-      await this.store.askQuery(tx, { submissionId, revision, askedById: actor.accountId, askedAt: at, specimens: [...query.specimens], question: query.question });
+      await this.store.addReview(tx, submission, {
+        reviewerId: actor.accountId,
+        decision: 'returned',
+        reason: reason ?? query.question,
+        at,
+      });
+      await this.store.askQuery(tx, {
+        submissionId,
+        revision,
+        askedById: actor.accountId,
+        askedAt: at,
+        specimens: [...query.specimens],
+        question: query.question,
+      });
       const after = await this.store.moveTo(tx, submissionId, 'returned');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {

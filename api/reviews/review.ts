@@ -54,7 +54,9 @@ export function requireAnswers(findings: SubmissionUnderReview['findings'], reso
   const strange = resolutions.flatMap((resolution, index) => {
     const isDouble = resolutions.findIndex((other) => other.finding === resolution.finding) < index;
     if (known.has(resolution.finding) && !isDouble) return [];
-    const detail = isDouble ? 'This finding is answered twice; keep one answer.' : 'No finding of this revision has this id; read the submission again.';
+    const detail = isDouble
+      ? 'This finding is answered twice; keep one answer.'
+      : 'No finding of this revision has this id; read the submission again.';
     return [{ pointer: `/resolutions/${index}/finding`, code: isDouble ? 'duplicate' : 'unknown_finding', detail }];
   });
   throwAny([...unanswered, ...strange]);
@@ -68,25 +70,47 @@ export function requireSettable(specimens: SubmissionUnderReview['specimens'], s
   });
   const valid = specimens.filter((specimen) => specimen.validity === 'valid').length;
   if (faults.length === 0 && setAside.length > 0 && setAside.length >= valid) {
-    faults.push({ pointer: '/setAside', code: 'nothing_left', detail: `All ${valid} valid specimens would be set aside. Refuse or return the submission instead.` });
+    faults.push({
+      pointer: '/setAside',
+      code: 'nothing_left',
+      detail: `All ${valid} valid specimens would be set aside. Refuse or return the submission instead.`,
+    });
   }
   throwAny(faults);
 }
 
-function whyNotSettable(specimens: SubmissionUnderReview['specimens'], setAside: readonly SettingAside[], number: number, index: number): string | null {
+function whyNotSettable(
+  specimens: SubmissionUnderReview['specimens'],
+  setAside: readonly SettingAside[],
+  number: number,
+  index: number,
+): string | null {
   const specimen = specimens.find((one) => one.number === number);
   if (!specimen) return `No specimen has the number ${number}; expected one of ${specimens.map((one) => one.number).join(', ')}.`;
   if (specimen.validity !== 'valid') return `Specimen ${number} is invalid already and does not count; leave it out here.`;
-  return setAside.findIndex((other) => other.specimen === number) < index ? `Specimen ${number} is set aside twice; keep one reason.` : null;
+  return setAside.findIndex((other) => other.specimen === number) < index
+    ? `Specimen ${number} is set aside twice; keep one reason.`
+    : null;
 }
 
 const NUMBER_WITH_UNIT = /\d\s*(%|per\s?cent|N|kN|lbf?|kgf?|gf|ozf?|mm|µm|inch(es)?|MPa|GPa|psi|tex|dtex|den|cN)(?![A-Za-z])/;
 
 /** A query names the specimens to look at, never how far off they are: a question with a quantity in it would tell. */
-export function requireBlindQuestion(query: { specimens: readonly number[]; question: string }, specimens: SubmissionUnderReview['specimens']): void {
+export function requireBlindQuestion(
+  query: { specimens: readonly number[]; question: string },
+  specimens: SubmissionUnderReview['specimens'],
+): void {
   const numbers = new Set(specimens.map((specimen) => specimen.number));
   const faults: InputFault[] = query.specimens.flatMap((number, index) =>
-    numbers.has(number) ? [] : [{ pointer: `/query/specimens/${index}`, code: 'unknown_specimen', detail: `No specimen has the number ${number}; name specimens of this submission.` }],
+    numbers.has(number)
+      ? []
+      : [
+          {
+            pointer: `/query/specimens/${index}`,
+            code: 'unknown_specimen',
+            detail: `No specimen has the number ${number}; name specimens of this submission.`,
+          },
+        ],
   );
   const told = NUMBER_WITH_UNIT.exec(query.question);
   if (told) {

@@ -24,13 +24,23 @@ export class ReviewsController {
   ) {}
 
   @Get('review-queue')
-  @Endpoint({ summary: 'Lists submitted submissions of other testers, oldest first, with figures, findings and specimens.', allow: ['reviewer'], answer: queueResponse })
+  @Endpoint({
+    summary: 'Lists submitted submissions of other testers, oldest first, with figures, findings and specimens.',
+    allow: ['reviewer'],
+    answer: queueResponse,
+  })
   listReviewQueue(@CurrentActor() actor: Actor, @Query({ schema: queueQuery }) { limit, cursor }: z.infer<typeof queueQuery>) {
     return this.views.queue(actor, limit, cursor);
   }
 
   @Post('submissions/:reference/reviews')
-  @Endpoint({ summary: 'Accepts, returns or refuses a submission of another tester.', allow: ['reviewer'], status: 201, answer: submissionResponse, needsIfMatch: true })
+  @Endpoint({
+    summary: 'Accepts, returns or refuses a submission of another tester.',
+    allow: ['reviewer'],
+    status: 201,
+    answer: submissionResponse,
+    needsIfMatch: true,
+  })
   async reviewSubmission(
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,
@@ -42,7 +52,13 @@ export class ReviewsController {
   }
 
   @Post('submissions/:reference/withdrawal')
-  @Endpoint({ summary: 'Takes an accepted submission out of the results.', allow: ['editor'], status: 201, answer: submissionResponse, needsIfMatch: true })
+  @Endpoint({
+    summary: 'Takes an accepted submission out of the results.',
+    allow: ['editor'],
+    status: 201,
+    answer: submissionResponse,
+    needsIfMatch: true,
+  })
   async withdrawSubmission(
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,

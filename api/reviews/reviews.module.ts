@@ -23,6 +23,15 @@ import { WithdrawSubmission } from './withdraw-submission.js';
 @Module({
   imports: [AccountsModule, CatalogueModule, SubmissionsModule],
   controllers: [ReviewsController, QueriesController],
-  providers: [OpenReview, AcceptSubmission, ReturnSubmission, RefuseSubmission, WithdrawSubmission, AnswerQuery, ReviewsStore, QueriesReadModel],
+  providers: [
+    OpenReview,
+    AcceptSubmission,
+    ReturnSubmission,
+    RefuseSubmission,
+    WithdrawSubmission,
+    AnswerQuery,
+    ReviewsStore,
+    QueriesReadModel,
+  ],
 })
 export class ReviewsModule {}

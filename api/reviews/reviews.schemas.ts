@@ -29,8 +29,10 @@ export const reviewRequest = z
     const refuse = (path: string, message: string) => {
       context.addIssue({ code: 'custom', path: [path], message });
     };
-    if (review.decision === 'returned' && review.query === null) refuse('query', 'Returning asks a question: name the specimens and write the question.');
-    if (review.decision !== 'returned' && review.query !== null) refuse('query', 'A question goes with decision "returned" only; leave it out.');
+    if (review.decision === 'returned' && review.query === null)
+      refuse('query', 'Returning asks a question: name the specimens and write the question.');
+    if (review.decision !== 'returned' && review.query !== null)
+      refuse('query', 'A question goes with decision "returned" only; leave it out.');
     if (review.decision === 'refused' && review.reason === null) refuse('reason', 'Refusing needs a reason in words.');
     if (review.decision === 'accepted') return;
     if (review.setAside.length > 0) refuse('setAside', 'Specimens are set aside on accepting only; leave it out.');
@@ -60,7 +62,10 @@ export const queryResponse = z.strictObject({
 });
 export const queriesQuery = z.strictObject({ cursor: z.uuid().optional().describe('nextCursor of the page before') });
 export const queryParameter = z.uuid().describe('Id of the query');
-export const queriesResponse = z.strictObject({ items: z.array(queryResponse), nextCursor: z.string().nullable().describe('Cursor of the next page; null on the last') });
+export const queriesResponse = z.strictObject({
+  items: z.array(queryResponse),
+  nextCursor: z.string().nullable().describe('Cursor of the next page; null on the last'),
+});
 export const answerRequest = z.strictObject({ answer: words(4000).describe('Answer to the question') });
 
 export type ReviewRequest = z.infer<typeof reviewRequest>;

@@ -14,7 +14,9 @@ interface NewReview {
 export class ReviewsStore {
   /** Locks the submission's row and reads its current revision; null when there is none with this reference, or only a draft. */
   async lock(tx: Transaction, reference: string): Promise<SubmissionUnderReview | null> {
-    const locked = await tx.$queryRaw<{ id: string }[]>`SELECT "id"::text FROM "submission" WHERE "reference" = ${reference} AND "state" <> 'draft' FOR UPDATE`;
+    const locked = await tx.$queryRaw<
+      { id: string }[]
+    >`SELECT "id"::text FROM "submission" WHERE "reference" = ${reference} AND "state" <> 'draft' FOR UPDATE`;
     const id = locked[0]?.id;
     if (id === undefined) return null;
     const submission = await tx.submission.findUniqueOrThrow({ where: { id }, include: { spool: { select: { blindCode: true } } } });
@@ -28,20 +30,41 @@ export class ReviewsStore {
     });
     const { state, version, testerId, spool } = submission;
     const { id: revisionId, specimens, findings } = revision;
-    return { id, reference, state, revision: submission.revision, version, testerId, spoolCode: spool.blindCode, revisionId, specimens, findings };
+    return {
+      id,
+      reference,
+      state,
+      revision: submission.revision,
+      version,
+      testerId,
+      spoolCode: spool.blindCode,
+      revisionId,
+      specimens,
+      findings,
+    };
   }
 
-  async addReview(tx: Transaction, { revisionId, specimens }: SubmissionUnderReview, review: NewReview, setAside: readonly SettingAside[] = []): Promise<void> {
+  async addReview(
+    tx: Transaction,
+    { revisionId, specimens }: SubmissionUnderReview,
+    review: NewReview,
+    setAside: readonly SettingAside[] = [],
+  ): Promise<void> {
     const { id: reviewId } = await tx.review.create({ data: { revisionId, ...review } });
     const ids = new Map(specimens.map((specimen) => [specimen.number, specimen.id]));
-    await tx.setAside.createMany({ data: setAside.map(({ specimen, reason }) => ({ specimenId: ids.get(specimen) ?? '', reviewId, reason })) });
+    await tx.setAside.createMany({
+      data: setAside.map(({ specimen, reason }) => ({ specimenId: ids.get(specimen) ?? '', reviewId, reason })),
+    });
   }
 
   async answerFindings(tx: Transaction, resolutions: readonly Resolution[]): Promise<void> {
     for (const { finding, words } of resolutions) await tx.finding.update({ where: { id: finding }, data: { resolution: words } });
   }
 
-  async askQuery(tx: Transaction, query: { submissionId: string; revision: number; askedById: string; askedAt: Date; specimens: number[]; question: string }): Promise<void> {
+  async askQuery(
+    tx: Transaction,
+    query: { submissionId: string; revision: number; askedById: string; askedAt: Date; specimens: number[]; question: string },
+  ): Promise<void> {
     await tx.query.create({ data: query });
   }
 

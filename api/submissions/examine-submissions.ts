@@ -42,7 +42,11 @@ export class ExamineSubmissions {
     const sought = await this.findSubjects.run(contents);
     const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
     const reads = contents.map((content, index) => readSubmission(content, sought[index]!, instruments));
-    const evidence = await this.gather(actor, reads.filter((read): read is ReadSubmission => !Array.isArray(read)), ownId);
+    const evidence = await this.gather(
+      actor,
+      reads.filter((read): read is ReadSubmission => !Array.isArray(read)),
+      ownId,
+    );
     return reads.map((read) => (Array.isArray(read) ? { faults: read } : this.check(read, evidence)));
   }
 
@@ -72,7 +76,9 @@ export class ExamineSubmissions {
       Promise.all(makerIds.map(async (makerId) => [makerId, await this.accounts.hasInterest(actor.accountId, makerId)] as const)),
     ]);
     const sameReadingsAs = (read: ReadSubmission): string[] => {
-      const stored = (earlier.get(read.readingsDigest) ?? []).filter(({ submissionId }) => submissionId !== ownId).map(({ reference }) => reference);
+      const stored = (earlier.get(read.readingsDigest) ?? [])
+        .filter(({ submissionId }) => submissionId !== ownId)
+        .map(({ reference }) => reference);
       const isTwiceHere = reads.some((other) => other !== read && other.readingsDigest === read.readingsDigest);
       return [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])];
     };

@@ -26,7 +26,13 @@ export interface ExaminedSubmission extends ReadSubmission {
 export const isBlocked = ({ findings }: ExaminedSubmission): boolean => findings.some(({ severity }) => severity === 'blocks');
 
 /** Columns of the submission's own row; a draft has no more than these. */
-export const toSubmissionColumns = ({ content, subject: { spool, method } }: { content: { readonly benchDay: string }; subject: Subject }) => ({
+export const toSubmissionColumns = ({
+  content,
+  subject: { spool, method },
+}: {
+  content: { readonly benchDay: string };
+  subject: Subject;
+}) => ({
   spoolId: spool.id,
   methodVersionId: method.id,
   benchDay: new Date(content.benchDay),

@@ -35,7 +35,8 @@ export class HandInRevision {
     if (!examination || 'faults' in examination) throw notValid(examination?.faults ?? []);
     const changes = subjectChanges(seen, examination.subject);
     if (changes.length > 0) throw notValid(changes);
-    if (isBlocked(examination)) throw refusal([], blockingFaults({ examined: examination, handIn: { content, rows: null, locate: (fault) => fault } }));
+    if (isBlocked(examination))
+      throw refusal([], blockingFaults({ examined: examination, handIn: { content, rows: null, locate: (fault) => fault } }));
     await this.database.transaction(async (tx) => {
       const submission = await this.open(tx, actor, reference, version);
       await this.put(tx, actor, submission, examination);

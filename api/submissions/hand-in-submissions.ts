@@ -34,12 +34,15 @@ export class HandInSubmissions {
   ) {}
 
   async run(actor: Actor, intake: Intake, isPartial: boolean): Promise<HandedIn> {
-    const examinations = await this.examine.run(actor, intake.handIns.map(({ content }) => content));
+    const examinations = await this.examine.run(
+      actor,
+      intake.handIns.map(({ content }) => content),
+    );
     const { sorted, faults } = sortOut(intake, examinations);
     const blocking = sorted.flatMap(blockingFaults);
     const good = sorted.map(({ examined }) => examined).filter((examined) => !isBlocked(examined));
     const isWell = faults.length === 0 && good.length === sorted.length;
-    if (good.length === 0 || !(isWell || isPartial)) throw refusal(faults, blocking);
+    if (good.length === 0 || !(isWell || isPartial)) throw refusal(faults, blocking, intake.furtherFaults);
     const references = await this.database.transaction((tx) => this.put(tx, actor, good));
     return { references, refused: [...faults, ...blocking] };
   }
@@ -51,12 +54,25 @@ export class HandInSubmissions {
       const { id, slug } = ofEdition[0]!.subject.edition;
       const first = await this.store.takeNumbers(tx, id, ofEdition.length);
       if (first === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
-      submissions.push(...ofEdition.map((examined, index) => ({ reference: referenceOf(slug, first + index), testerId: actor.accountId, createdAt, examined })));
+      submissions.push(
+        ...ofEdition.map((examined, index) => ({
+          reference: referenceOf(slug, first + index),
+          testerId: actor.accountId,
+          createdAt,
+          examined,
+        })),
+      );
     }
     await this.store.create(tx, submissions);
     const references = submissions.map(({ reference }) => reference);
     for (const reference of references) {
-      await this.audit.record(tx, { actorId: actor.accountId, action: 'submission.handedIn', objectType: 'submission', objectId: reference, after: { state: 'submitted', revision: 1 } });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'submission.handedIn',
+        objectType: 'submission',
+        objectId: reference,
+        after: { state: 'submitted', revision: 1 },
+      });
     }
     return references;
   }

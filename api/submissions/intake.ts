@@ -40,7 +40,10 @@ export const blockingFaults = ({ handIn, examined }: SortedSubmission): InputFau
   });
 
 /** Parts what can be used from what cannot, with every fault in the order of the rows. */
-export function sortOut({ handIns, faults }: Intake, examinations: readonly Examination[]): { sorted: SortedSubmission[]; faults: InputFault[] } {
+export function sortOut(
+  { handIns, faults }: Intake,
+  examinations: readonly Examination[],
+): { sorted: SortedSubmission[]; faults: InputFault[] } {
   const sorted: SortedSubmission[] = [];
   const found = [...faults];
   handIns.forEach((handIn, index) => {

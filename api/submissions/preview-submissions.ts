@@ -13,7 +13,10 @@ export class PreviewSubmissions {
   constructor(private readonly examine: ExamineSubmissions) {}
 
   async run(actor: Actor, intake: Intake): Promise<PreviewResponse[]> {
-    const examinations = await this.examine.run(actor, intake.handIns.map(({ content }) => content));
+    const examinations = await this.examine.run(
+      actor,
+      intake.handIns.map(({ content }) => content),
+    );
     const { sorted, faults } = sortOut(intake, examinations);
     if (faults.length > 0) throw refusal(faults, [], intake.furtherFaults);
     return sorted.map(toPreview);

@@ -46,7 +46,8 @@ async function* atMost(mostBytes: number, bytes: Readable): AsyncGenerator<Uint8
   if ('truncated' in bytes && bytes.truncated === true) throw new Problem(platformProblems['request/too-large']);
 }
 
-const pointerTo = (row: number, column: string): string => `/rows/${row}${column === '' ? '' : `/${column.replaceAll('~', '~0').replaceAll('/', '~1')}`}`;
+const pointerTo = (row: number, column: string): string =>
+  `/rows/${row}${column === '' ? '' : `/${column.replaceAll('~', '~0').replaceAll('/', '~1')}`}`;
 
 const toFault = ({ code, row, column, found, expected, message }: RowFault): InputFault => ({
   pointer: row === 0 ? '' : pointerTo(row, column),

@@ -11,7 +11,11 @@ import type { SubmissionContent } from './submission-content.js';
 import { computeSubmissionFigures } from './submission-figures.js';
 
 /** Puts what was handed in beside what is on record and computes its figures; or tells every fault. */
-export function readSubmission(content: SubmissionContent, sought: SoughtSubject, onRecord: readonly InstrumentOnRecord[]): ReadSubmission | InputFault[] {
+export function readSubmission(
+  content: SubmissionContent,
+  sought: SoughtSubject,
+  onRecord: readonly InstrumentOnRecord[],
+): ReadSubmission | InputFault[] {
   const instruments = onRecord.filter(({ code }) => content.instruments.includes(code));
   const faults = [...unknownNames(content, sought), ...strangersToEdition(sought), ...instrumentFaults(content.instruments, instruments)];
   if (faults.length > 0 || !isFound(sought)) return faults;

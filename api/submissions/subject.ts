@@ -28,9 +28,16 @@ export type SoughtSubject = { readonly [K in keyof Subject]: Subject[K] | null }
 export function unknownNames(naming: Naming, { edition, spool, method }: SoughtSubject): InputFault[] {
   const faults: InputFault[] = [];
   if (!edition) faults.push(fault('/edition', 'unknown_edition', `No edition is called "${naming.edition}".`));
-  else if (edition.state !== 'open') faults.push(fault('/edition', 'edition_not_open', `Edition ${edition.slug} is ${edition.state}; submissions are taken while it is open.`));
-  if (!spool) faults.push(fault('/spool', 'unknown_spool', `No spool carries the code "${naming.spool}". Read the code on the spool again.`));
-  if (!method) faults.push(fault('/methodVersion', 'unknown_method_version', `There is no version ${naming.methodVersion} of a method "${naming.method}".`));
+  else if (edition.state !== 'open')
+    faults.push(
+      fault('/edition', 'edition_not_open', `Edition ${edition.slug} is ${edition.state}; submissions are taken while it is open.`),
+    );
+  if (!spool)
+    faults.push(fault('/spool', 'unknown_spool', `No spool carries the code "${naming.spool}". Read the code on the spool again.`));
+  if (!method)
+    faults.push(
+      fault('/methodVersion', 'unknown_method_version', `There is no version ${naming.methodVersion} of a method "${naming.method}".`),
+    );
   return faults;
 }
 
@@ -38,7 +45,13 @@ export function unknownNames(naming: Naming, { edition, spool, method }: SoughtS
 export function strangersToEdition({ edition, spool, method }: SoughtSubject): InputFault[] {
   const faults: InputFault[] = [];
   if (edition && spool && !edition.hasEntry(spool.variant.id)) {
-    faults.push(fault('/spool', 'spool_not_entered', `Spool ${spool.blindCode} is of no entry of edition ${edition.slug}. Ask an editor, or name the right edition.`));
+    faults.push(
+      fault(
+        '/spool',
+        'spool_not_entered',
+        `Spool ${spool.blindCode} is of no entry of edition ${edition.slug}. Ask an editor, or name the right edition.`,
+      ),
+    );
   }
   if (edition && method && !edition.methodVersionIds.includes(method.id)) {
     const words = `Edition ${edition.slug} did not pin version ${method.number} of ${method.slug} when it opened. Use the version that it pinned.`;
@@ -47,7 +60,8 @@ export function strangersToEdition({ edition, spool, method }: SoughtSubject): I
   return faults;
 }
 
-export const isFound = (sought: SoughtSubject): sought is Subject => sought.edition !== null && sought.spool !== null && sought.method !== null;
+export const isFound = (sought: SoughtSubject): sought is Subject =>
+  sought.edition !== null && sought.spool !== null && sought.method !== null;
 
 /**
  * What a next version of a submission may not change: its edition, which is in its reference; and once it was handed in its spool
@@ -58,11 +72,15 @@ export function subjectChanges(
   { edition, spool, method }: Subject,
 ): InputFault[] {
   const faults: InputFault[] = [];
-  if (before.editionId !== edition.id) faults.push(fault('/edition', 'other_edition', 'A submission stays in its edition. Hand in a new one for another.'));
+  if (before.editionId !== edition.id)
+    faults.push(fault('/edition', 'other_edition', 'A submission stays in its edition. Hand in a new one for another.'));
   if (before.state === 'draft') return faults;
-  if (before.spoolId !== spool.id) faults.push(fault('/spool', 'other_spool', 'A submission stays with its spool. Hand in a new one for another spool.'));
+  if (before.spoolId !== spool.id)
+    faults.push(fault('/spool', 'other_spool', 'A submission stays with its spool. Hand in a new one for another spool.'));
   if (before.methodVersionId !== method.id) {
-    faults.push(fault('/methodVersion', 'other_method_version', 'A submission stays with its method version. Hand in a new one for another.'));
+    faults.push(
+      fault('/methodVersion', 'other_method_version', 'A submission stays with its method version. Hand in a new one for another.'),
+    );
   }
   return faults;
 }
@@ -71,8 +89,11 @@ export function subjectChanges(
 export function instrumentFaults(codes: readonly string[], instruments: readonly InstrumentOnRecord[]): InputFault[] {
   const known = new Set(instruments.map(({ code }) => code));
   return codes.flatMap((code, index) => {
-    if (!known.has(code)) return [fault(`/instruments/${index}`, 'unknown_instrument', `No instrument has the code "${code}". Ask an editor to enter it.`)];
-    return codes.indexOf(code) < index ? [fault(`/instruments/${index}`, 'duplicate', `Instrument ${code} is named twice; name it once.`)] : [];
+    if (!known.has(code))
+      return [fault(`/instruments/${index}`, 'unknown_instrument', `No instrument has the code "${code}". Ask an editor to enter it.`)];
+    return codes.indexOf(code) < index
+      ? [fault(`/instruments/${index}`, 'duplicate', `Instrument ${code} is named twice; name it once.`)]
+      : [];
   });
 }
 

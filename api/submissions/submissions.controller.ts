@@ -13,7 +13,15 @@ import { readIntake } from './read-intake.js';
 import { submissionContent } from './submission-content.js';
 import type { SubmissionContent } from './submission-content.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
-import { handedInAnswer, handInBody, handInQuery, previewAnswer, submissionResponse, submissionsQuery, submissionsResponse } from './submissions.schemas.js';
+import {
+  handedInAnswer,
+  handInBody,
+  handInQuery,
+  previewAnswer,
+  submissionResponse,
+  submissionsQuery,
+  submissionsResponse,
+} from './submissions.schemas.js';
 import type { SubmissionsQuery } from './submissions.schemas.js';
 
 const MEDIA_TYPES = ['application/json', 'text/csv', 'multipart/form-data'] as const;
@@ -30,8 +38,17 @@ export class SubmissionsController {
   @Post()
   @ApiConsumes(...MEDIA_TYPES)
   @ApiBody(handInBody)
-  @Endpoint({ summary: 'Hands in one submission as JSON, or a CSV file of many; all of the file or nothing, unless partial.', allow: ['tester'], status: 201, answer: handedInAnswer })
-  async handInSubmissions(@CurrentActor() actor: Actor, @Req() request: FastifyRequest, @Query({ schema: handInQuery }) { partial }: z.infer<typeof handInQuery>) {
+  @Endpoint({
+    summary: 'Hands in one submission as JSON, or a CSV file of many; all of the file or nothing, unless partial.',
+    allow: ['tester'],
+    status: 201,
+    answer: handedInAnswer,
+  })
+  async handInSubmissions(
+    @CurrentActor() actor: Actor,
+    @Req() request: FastifyRequest,
+    @Query({ schema: handInQuery }) { partial }: z.infer<typeof handInQuery>,
+  ) {
     const intake = await readIntake(request);
     const { references, refused } = await this.handIn.run(actor, intake, partial);
     if (!intake.isFile) return this.views.one(actor, references[0] ?? '');
@@ -41,7 +58,11 @@ export class SubmissionsController {
   @Post('preview')
   @ApiConsumes(...MEDIA_TYPES)
   @ApiBody(handInBody)
-  @Endpoint({ summary: 'Computes the figures and findings of what would be handed in; stores nothing.', allow: ['tester'], answer: previewAnswer })
+  @Endpoint({
+    summary: 'Computes the figures and findings of what would be handed in; stores nothing.',
+    allow: ['tester'],
+    answer: previewAnswer,
+  })
   async previewSubmissions(@CurrentActor() actor: Actor, @Req() request: FastifyRequest) {
     const intake = await readIntake(request);
     const submissions = await this.preview.run(actor, intake);
@@ -49,19 +70,33 @@ export class SubmissionsController {
   }
 
   @Get()
-  @Endpoint({ summary: 'Lists submissions, newest first: the own ones; all but drafts for reviewers and editors.', allow: ['tester', 'reviewer', 'editor'], answer: submissionsResponse })
+  @Endpoint({
+    summary: 'Lists submissions, newest first: the own ones; all but drafts for reviewers and editors.',
+    allow: ['tester', 'reviewer', 'editor'],
+    answer: submissionsResponse,
+  })
   listSubmissions(@CurrentActor() actor: Actor, @Query({ schema: submissionsQuery }) query: SubmissionsQuery) {
     return this.views.list(actor, query);
   }
 
   @Get(':reference')
-  @Endpoint({ summary: 'Reads one submission with its figures, findings, specimens and decisions.', allow: ['tester', 'reviewer', 'editor'], answer: submissionResponse })
+  @Endpoint({
+    summary: 'Reads one submission with its figures, findings, specimens and decisions.',
+    allow: ['tester', 'reviewer', 'editor'],
+    answer: submissionResponse,
+  })
   readSubmission(@CurrentActor() actor: Actor, @Param('reference') reference: string) {
     return this.views.one(actor, reference);
   }
 
   @Post(':reference/revisions')
-  @Endpoint({ summary: 'Hands in a draft, or a returned submission again as its next revision.', allow: ['tester'], status: 201, answer: submissionResponse, needsIfMatch: true })
+  @Endpoint({
+    summary: 'Hands in a draft, or a returned submission again as its next revision.',
+    allow: ['tester'],
+    status: 201,
+    answer: submissionResponse,
+    needsIfMatch: true,
+  })
   async handInNextRevision(
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,

@@ -114,7 +114,10 @@ export const previewResponse = z.strictObject({
   figures: figuresAnswer,
   findings: z.array(finding).describe('What the checks found'),
 });
-export const previewAnswer = z.union([previewResponse, z.strictObject({ submissions: z.array(previewResponse).describe('In the order of the file') })]);
+export const previewAnswer = z.union([
+  previewResponse,
+  z.strictObject({ submissions: z.array(previewResponse).describe('In the order of the file') }),
+]);
 
 const fault = problemSchema.shape.errors.element;
 export const handedInAnswer = z.union([
@@ -132,7 +135,10 @@ export const handInQuery = z.strictObject({
 export const handInBody = {
   description: 'One submission as JSON, or CSV with a header row: as text/csv, or as the one file of a form.',
   schema: {
-    oneOf: [z.toJSONSchema(submissionContent, { io: 'input', unrepresentable: 'any' }) as Record<string, unknown>, { type: 'string', description: 'CSV, UTF-8, at most 50 MB' }],
+    oneOf: [
+      z.toJSONSchema(submissionContent, { io: 'input', unrepresentable: 'any' }) as Record<string, unknown>,
+      { type: 'string', description: 'CSV, UTF-8, at most 50 MB' },
+    ],
   },
 };
 
@@ -147,7 +153,10 @@ export const draftContent = z
     methodVersion: z.int().min(1).describe('Version of the method'),
     benchDay: z.iso.date().describe('Local date of the bench day'),
   })
-  .refine((draft) => JSON.stringify(draft).length <= DRAFT_LIMIT, `A draft has at most ${DRAFT_LIMIT} characters; hand it in, or split it.`);
+  .refine(
+    (draft) => JSON.stringify(draft).length <= DRAFT_LIMIT,
+    `A draft has at most ${DRAFT_LIMIT} characters; hand it in, or split it.`,
+  );
 export const draftRequest = z.strictObject({ content: draftContent });
 
 export const submissionsQuery = z.strictObject({

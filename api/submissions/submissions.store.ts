@@ -69,30 +69,61 @@ export class SubmissionsStore {
   async create(tx: Transaction, submissions: readonly NewSubmission[]): Promise<void> {
     const withIds = submissions.map((submission) => ({ id: uuid7(), ...submission }));
     await tx.submission.createMany({
-      data: withIds.map(({ examined, ...row }) => ({ ...row, editionId: examined.subject.edition.id, ...toSubmissionColumns(examined), state: 'submitted', revision: 1 })),
+      data: withIds.map(({ examined, ...row }) => ({
+        ...row,
+        editionId: examined.subject.edition.id,
+        ...toSubmissionColumns(examined),
+        state: 'submitted',
+        revision: 1,
+      })),
     });
-    await this.addRevisions(tx, withIds.map(({ id, createdAt, examined }) => ({ submissionId: id, number: 1, handedInAt: createdAt, examined })));
+    await this.addRevisions(
+      tx,
+      withIds.map(({ id, createdAt, examined }) => ({ submissionId: id, number: 1, handedInAt: createdAt, examined })),
+    );
   }
 
   async addRevisions(tx: Transaction, revisions: readonly NewRevision[]): Promise<void> {
     const withIds = revisions.map((revision) => ({ id: uuid7(), ...revision }));
     await tx.submissionRevision.createMany({
-      data: withIds.map(({ examined, ...row }) => ({ ...row, ...toRevisionColumns(examined), figures: toJson(examined.figures), checkSetVersion: CHECK_SET_VERSION })),
+      data: withIds.map(({ examined, ...row }) => ({
+        ...row,
+        ...toRevisionColumns(examined),
+        figures: toJson(examined.figures),
+        checkSetVersion: CHECK_SET_VERSION,
+      })),
     });
     await tx.submissionInstrument.createMany({
       data: withIds.flatMap(({ id, examined }) => toInstrumentColumns(examined).map((instrument) => ({ revisionId: id, ...instrument }))),
     });
     await tx.finding.createMany({
       data: withIds.flatMap(({ id, examined }) =>
-        examined.findings.map((finding) => ({ id: uuid7(), revisionId: id, code: finding.code, severity: finding.severity, detail: toJson(finding) })),
+        examined.findings.map((finding) => ({
+          id: uuid7(),
+          revisionId: id,
+          code: finding.code,
+          severity: finding.severity,
+          detail: toJson(finding),
+        })),
       ),
     });
-    const specimens = withIds.flatMap(({ id, examined }) => examined.specimens.map((specimen) => ({ id: uuid7(), revisionId: id, ...specimen })));
+    const specimens = withIds.flatMap(({ id, examined }) =>
+      examined.specimens.map((specimen) => ({ id: uuid7(), revisionId: id, ...specimen })),
+    );
     await tx.specimen.createMany({
-      data: specimens.map(({ id, revisionId, number, condition, state, reason }) => ({ id, revisionId, number, condition, validity: state, invalidReason: reason })),
+      data: specimens.map(({ id, revisionId, number, condition, state, reason }) => ({
+        id,
+        revisionId,
+        number,
+        condition,
+        validity: state,
+        invalidReason: reason,
+      })),
     });
     await tx.reading.createMany({
-      data: specimens.flatMap(({ id, readings }) => readings.map(({ siUnit: _, ...reading }) => ({ id: uuid7(), specimenId: id, ...reading }))),
+      data: specimens.flatMap(({ id, readings }) =>
+        readings.map(({ siUnit: _, ...reading }) => ({ id: uuid7(), specimenId: id, ...reading })),
+      ),
     });
   }
 
@@ -104,11 +135,16 @@ export class SubmissionsStore {
 
   async createDraft(tx: Transaction, { draft, subject, ...row }: NewDraft): Promise<void> {
     const columns = toSubmissionColumns({ content: draft, subject });
-    await tx.submission.create({ data: { ...row, ...columns, editionId: subject.edition.id, draft: toJson(draft), state: 'draft', id: uuid7() } });
+    await tx.submission.create({
+      data: { ...row, ...columns, editionId: subject.edition.id, draft: toJson(draft), state: 'draft', id: uuid7() },
+    });
   }
 
   async saveDraft(tx: Transaction, id: string, { draft, subject }: Pick<NewDraft, 'draft' | 'subject'>): Promise<void> {
-    await tx.submission.update({ where: { id }, data: { ...toSubmissionColumns({ content: draft, subject }), draft: toJson(draft), version: { increment: 1 } } });
+    await tx.submission.update({
+      where: { id },
+      data: { ...toSubmissionColumns({ content: draft, subject }), draft: toJson(draft), version: { increment: 1 } },
+    });
   }
 
   async deleteDraft(tx: Transaction, id: string): Promise<void> {

@@ -18,9 +18,15 @@ interface FoundAnswer {
 
 test('a tester reads no maker, line, claim or ratio anywhere, a reviewer reads the whole finding', async () => {
   // 90 N over the 20 lbf of the label is 1.01; a slip from newtons to pounds makes it 4.448 times as much (NIST SP 811).
-  const answer = await b.tester.call('post', '/v1/submissions').send(contentFor(b.spool, { specimens: pulls(395) })).expect(201);
+  const answer = await b.tester
+    .call('post', '/v1/submissions')
+    .send(contentFor(b.spool, { specimens: pulls(395) }))
+    .expect(201);
   const { reference } = answer.body as { reference: string };
-  const preview = await b.tester.call('post', '/v1/submissions/preview').send(contentFor(b.spool, { specimens: pulls(395) })).expect(200);
+  const preview = await b.tester
+    .call('post', '/v1/submissions/preview')
+    .send(contentFor(b.spool, { specimens: pulls(395) }))
+    .expect(200);
   const read = await b.tester.call('get', `/v1/submissions/${reference}`).expect(200);
   const list = await b.tester.call('get', '/v1/submissions').expect(200);
   for (const { text } of [answer, preview, read, list]) {
@@ -50,20 +56,33 @@ test('the same readings are recognised in other units and in another order', asy
   const { reference } = (await b.tester.call('post', '/v1/submissions').send(content).expect(201)).body as { reference: string };
   const specimens = [...pulls(60)].reverse().map((specimen) => ({
     ...specimen,
-    readings: specimen.readings.map((reading) => (reading.unit === 'N' ? { ...reading, value: (Number(reading.value) / 1000).toFixed(5), unit: 'kN' } : reading)).reverse(),
+    readings: specimen.readings
+      .map((reading) => (reading.unit === 'N' ? { ...reading, value: (Number(reading.value) / 1000).toFixed(5), unit: 'kN' } : reading))
+      .reverse(),
   }));
-  const again = await b.otherTester.call('post', '/v1/submissions').send({ ...content, specimens }).expect(201);
+  const again = await b.otherTester
+    .call('post', '/v1/submissions')
+    .send({ ...content, specimens })
+    .expect(201);
   const seen = await b.reviewer.call('get', `/v1/submissions/${again.body.reference as string}`).expect(200);
   expect((seen.body.findings as FoundAnswer[]).find(({ code }) => code === 'readings/same-as-earlier')?.message).toContain(reference);
   expect(again.text).not.toContain(reference);
 });
 
 test('a tester sees the own submissions only; a reviewer sees all but drafts', async () => {
-  const { reference } = (await b.tester.call('post', '/v1/submissions').send(contentFor(b.spool, { specimens: pulls(50) })).expect(201)).body as { reference: string };
+  const { reference } = (
+    await b.tester
+      .call('post', '/v1/submissions')
+      .send(contentFor(b.spool, { specimens: pulls(50) }))
+      .expect(201)
+  ).body as { reference: string };
   await b.otherTester.call('get', `/v1/submissions/${reference}`).expect(404);
   const others = await b.otherTester.call('get', '/v1/submissions?limit=200').expect(200);
   expect(others.text).not.toContain(reference);
-  const draft = await b.tester.call('post', '/v1/drafts').send({ content: contentFor(b.spool) }).expect(201);
+  const draft = await b.tester
+    .call('post', '/v1/drafts')
+    .send({ content: contentFor(b.spool) })
+    .expect(201);
   const { reference: draftReference } = draft.body as { reference: string };
   await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
   await b.reviewer.call('get', `/v1/submissions/${draftReference}`).expect(404);

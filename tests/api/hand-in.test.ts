@@ -21,7 +21,9 @@ test('a submission goes on record with readings as entered and in SI, figures, f
   const specimens = pulls(90, 8);
   // 20 lbf = 88.96443230521 N exactly (NIST SP 811, appendix B).
   specimens[0]!.readings[0] = { role: 'breakingForce', value: '20.00', unit: 'lbf' };
-  const answer = await handIn(contentFor(b.spool, { specimens, ambient: { temperature: { value: '70.7', unit: '°F' }, humidityPercent: '55' } })).expect(201);
+  const answer = await handIn(
+    contentFor(b.spool, { specimens, ambient: { temperature: { value: '70.7', unit: '°F' }, humidityPercent: '55' } }),
+  ).expect(201);
   expect(answer.headers['etag']).toBe('"1"');
   expect(answer.body).toMatchObject({
     reference: 'S-2026-0001',
@@ -34,10 +36,18 @@ test('a submission goes on record with readings as entered and in SI, figures, f
     figures: { validSpecimens: 8, breakingForceN: { n: 8 } },
   });
   expect(Number(answer.body.temperatureC)).toBeCloseTo(21.5, 10);
-  expect(answer.body.specimens[0].readings[0]).toEqual({ role: 'breakingForce', station: null, entered: { text: '20.00', unit: 'lbf' }, value: '88.96443230521', unit: 'N' });
+  expect(answer.body.specimens[0].readings[0]).toEqual({
+    role: 'breakingForce',
+    station: null,
+    entered: { text: '20.00', unit: 'lbf' },
+    value: '88.96443230521',
+    unit: 'N',
+  });
   const stored = await b.sql(`SELECT entered_text, entered_unit, value_si::text FROM reading WHERE entered_unit = 'lbf'`);
   expect(stored).toEqual([{ entered_text: '20.00', entered_unit: 'lbf', value_si: '88.96443230521' }]);
-  expect(await b.sql(`SELECT action, object_id FROM audit_event WHERE object_type = 'submission'`)).toEqual([{ action: 'submission.handedIn', object_id: 'S-2026-0001' }]);
+  expect(await b.sql(`SELECT action, object_id FROM audit_event WHERE object_type = 'submission'`)).toEqual([
+    { action: 'submission.handedIn', object_id: 'S-2026-0001' },
+  ]);
 });
 
 test('references count up in the edition, also when many hand in at once', async () => {
@@ -67,14 +77,19 @@ test('a check that blocks refuses the hand-in, and nothing is stored', async () 
   const answer = await handIn(contentFor(b.spool, { benchDay: '2026-03-16' })).expect(422);
   expect(answer.body).toMatchObject({ code: 'submissions/blocked', errors: [{ code: 'date/in-the-future', pointer: '/benchDay' }] });
   const expired = await handIn(contentFor(b.spool, { benchDay: '2025-12-31' })).expect(422);
-  expect(expired.body.errors.map(({ code }: { code: string }) => code)).toEqual(expect.arrayContaining(['calibration/expired-on-bench-day', 'method/not-active-on-bench-day']));
+  expect(expired.body.errors.map(({ code }: { code: string }) => code)).toEqual(
+    expect.arrayContaining(['calibration/expired-on-bench-day', 'method/not-active-on-bench-day']),
+  );
   expect(await countRows()).toEqual(before);
 });
 
 test('today is the day at the bench, not at the server', async () => {
   b.t.clock.time = new Date('2026-03-15T12:00:00Z');
   // 12:00 UTC on 15 March is 01:00 on 16 March in Auckland (UTC+13 until April; IANA time zone database).
-  const answer = await b.tester.call('post', '/v1/submissions/preview').send(contentFor(b.spool, { benchDay: '2026-03-16', zone: 'Pacific/Auckland' })).expect(200);
+  const answer = await b.tester
+    .call('post', '/v1/submissions/preview')
+    .send(contentFor(b.spool, { benchDay: '2026-03-16', zone: 'Pacific/Auckland' }))
+    .expect(200);
   expect(answer.body.isBlocked).toBe(false);
 });
 
@@ -98,7 +113,11 @@ test('a spool of no entry and a method version that the edition did not pin are 
 });
 
 test.each<[string, (content: ReturnType<typeof contentFor>) => object, string]>([
-  ['a unit of another dimension', (c) => withReading(c, { role: 'breakingForce', value: '90', unit: 'mm' }), '/specimens/0/readings/0/unit'],
+  [
+    'a unit of another dimension',
+    (c) => withReading(c, { role: 'breakingForce', value: '90', unit: 'mm' }),
+    '/specimens/0/readings/0/unit',
+  ],
   ['an unknown unit', (c) => withReading(c, { role: 'breakingForce', value: '90', unit: 'lb' }), '/specimens/0/readings/0/unit'],
   ['a decimal comma', (c) => withReading(c, { role: 'breakingForce', value: '90,5', unit: 'N' }), '/specimens/0/readings/0/value'],
   ['a negative force', (c) => withReading(c, { role: 'breakingForce', value: '-90', unit: 'N' }), '/specimens/0/readings/0/value'],
@@ -134,7 +153,9 @@ test('a wide reading below the narrow one is a fault, not a failure', async () =
     { role: 'wideDiameter', station: 1, value: '0.20', unit: 'mm' },
     { role: 'narrowDiameter', station: 1, value: '0.25', unit: 'mm' },
   ];
-  const answer = await handIn(contentFor(b.spool, { method: 'diameter', instruments: ['M1'], specimens: [{ number: 1, readings }] })).expect(422);
+  const answer = await handIn(
+    contentFor(b.spool, { method: 'diameter', instruments: ['M1'], specimens: [{ number: 1, readings }] }),
+  ).expect(422);
   expect(answer.body.errors).toEqual([expect.objectContaining({ code: 'figures/wide-below-narrow', pointer: '/specimens' })]);
 });
 

@@ -20,9 +20,18 @@ interface Found {
 /** A submitted submission with readings of its own; its only held finding is that of the rig. */
 async function submitted(by: Caller = b.tester): Promise<{ reference: string; version: number; held: Found[] }> {
   force += 3;
-  const { reference } = (await by.call('post', '/v1/submissions').send(contentFor(b.spool, { specimens: pulls(force) })).expect(201)).body as { reference: string };
+  const { reference } = (
+    await by
+      .call('post', '/v1/submissions')
+      .send(contentFor(b.spool, { specimens: pulls(force) }))
+      .expect(201)
+  ).body as { reference: string };
   const seen = await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
-  return { reference, version: seen.body.version as number, held: (seen.body.findings as Found[]).filter(({ severity }) => severity === 'held') };
+  return {
+    reference,
+    version: seen.body.version as number,
+    held: (seen.body.findings as Found[]).filter(({ severity }) => severity === 'held'),
+  };
 }
 
 const decide = (by: Caller, reference: string, version: number | null, body: object) => {
@@ -31,7 +40,14 @@ const decide = (by: Caller, reference: string, version: number | null, body: obj
 };
 
 const answersTo = (held: Found[]) => held.map(({ id }) => ({ finding: id, words: 'Looked at the display on the film of the day.' }));
-const acceptance = (held: Found[], change: object = {}) => ({ decision: 'accepted', reason: null, setAside: [], resolutions: answersTo(held), query: null, ...change });
+const acceptance = (held: Found[], change: object = {}) => ({
+  decision: 'accepted',
+  reason: null,
+  setAside: [],
+  resolutions: answersTo(held),
+  query: null,
+  ...change,
+});
 const RETURN = { decision: 'returned', query: { specimens: [3], question: 'What does the film show for specimen 3?' } };
 
 test('accepting moves the state, answers the findings and keeps who decided', async () => {
@@ -40,7 +56,9 @@ test('accepting moves the state, answers the findings and keeps who decided', as
   const answer = await decide(b.reviewer, reference, version, acceptance(held)).expect(201);
   expect(answer.headers['etag']).toBe(`"${version + 1}"`);
   expect(answer.body).toMatchObject({ state: 'accepted', reviews: [{ revision: 1, decision: 'accepted', reviewer: 'R. Quill' }] });
-  expect((answer.body.findings as { resolution: string | null }[]).filter(({ resolution }) => resolution !== null)).toHaveLength(held.length);
+  expect((answer.body.findings as { resolution: string | null }[]).filter(({ resolution }) => resolution !== null)).toHaveLength(
+    held.length,
+  );
   const events = await b.sql(`SELECT action FROM audit_event WHERE object_id = $1 ORDER BY id`, [reference]);
   expect(events.map(({ action }) => action)).toEqual(['submission.handedIn', 'submission.accepted']);
 });
@@ -58,7 +76,9 @@ test('nobody reviews their own submission: neither by the program nor past it', 
       [reference],
     ),
   ).rejects.toThrow('reviewer_is_not_tester');
-  await expect(b.sql(`UPDATE submission SET state = 'accepted' WHERE reference = $1`, [reference])).rejects.toThrow('acceptance_has_a_review');
+  await expect(b.sql(`UPDATE submission SET state = 'accepted' WHERE reference = $1`, [reference])).rejects.toThrow(
+    'acceptance_has_a_review',
+  );
   expect(await b.sql(`SELECT state FROM submission WHERE reference = $1`, [reference])).toEqual([{ state: 'submitted' }]);
 });
 
@@ -70,7 +90,12 @@ test('the queue holds submissions of others, longest waiting first, and nothing 
   expect(references).toContain(other.reference);
   expect(references).not.toContain(own.reference);
   expect([...references].sort()).toEqual(references);
-  expect(queue.body.items[0]).toMatchObject({ tester: expect.any(String), figures: { validSpecimens: 10 }, specimens: expect.any(Array), findings: expect.any(Array) });
+  expect(queue.body.items[0]).toMatchObject({
+    tester: expect.any(String),
+    figures: { validSpecimens: 10 },
+    specimens: expect.any(Array),
+    findings: expect.any(Array),
+  });
   const first = await everything.call('get', '/v1/review-queue?limit=1').expect(200);
   if (references.length > 1) {
     const second = await everything.call('get', `/v1/review-queue?limit=1&cursor=${first.body.nextCursor as string}`).expect(200);
@@ -86,7 +111,11 @@ test('only reviewers decide, only editors withdraw', async () => {
   await decide(b.otherTester, reference, version, acceptance(held)).expect(403);
   await decide(b.editor, reference, version, acceptance(held)).expect(403);
   await decide(b.reviewer, reference, version, acceptance(held)).expect(201);
-  await b.reviewer.call('post', `/v1/submissions/${reference}/withdrawal`).set('If-Match', `"${version + 1}"`).send({ reason: 'no' }).expect(403);
+  await b.reviewer
+    .call('post', `/v1/submissions/${reference}/withdrawal`)
+    .set('If-Match', `"${version + 1}"`)
+    .send({ reason: 'no' })
+    .expect(403);
 });
 
 test('a reviewer with a tie to the maker is refused', async () => {
@@ -96,7 +125,11 @@ test('a reviewer with a tie to the maker is refused', async () => {
   const answer = await decide(tied, reference, version, acceptance(held)).expect(403);
   expect(answer.body.code).toBe('reviews/declared-interest');
   await decide(b.reviewer, reference, version, acceptance(held)).expect(201);
-  await tied.call('post', `/v1/submissions/${reference}/withdrawal`).set('If-Match', `"${version + 1}"`).send({ reason: 'no' }).expect(403);
+  await tied
+    .call('post', `/v1/submissions/${reference}/withdrawal`)
+    .set('If-Match', `"${version + 1}"`)
+    .send({ reason: 'no' })
+    .expect(403);
 });
 
 test('a decision needs the version that was seen', async () => {
@@ -109,13 +142,20 @@ test('a decision needs the version that was seen', async () => {
 test('of two decisions at once one counts', async () => {
   const { reference, version, held } = await submitted();
   const second = await b.t.caller(['reviewer']);
-  const answers = await Promise.all([decide(b.reviewer, reference, version, acceptance(held)), decide(second, reference, version, { decision: 'refused', reason: 'No film.' })]);
+  const answers = await Promise.all([
+    decide(b.reviewer, reference, version, acceptance(held)),
+    decide(second, reference, version, { decision: 'refused', reason: 'No film.' }),
+  ]);
   expect(answers.map(({ status }) => status).sort()).toEqual([201, 412]);
 });
 
 test('a decision in the wrong state is refused', async () => {
   const { reference, version } = await submitted();
-  await b.editor.call('post', `/v1/submissions/${reference}/withdrawal`).set('If-Match', `"${version}"`).send({ reason: 'Too early.' }).expect(409);
+  await b.editor
+    .call('post', `/v1/submissions/${reference}/withdrawal`)
+    .set('If-Match', `"${version}"`)
+    .send({ reason: 'Too early.' })
+    .expect(409);
   await decide(b.reviewer, reference, version, { decision: 'refused', reason: 'The grips slipped on film.' }).expect(201);
   const again = await decide(b.reviewer, reference, version + 1, acceptance([])).expect(409);
   expect(again.body.code).toBe('reviews/wrong-state');
@@ -125,14 +165,34 @@ test('accepting needs an answer to each held finding, and knows no strange ones'
   const { reference, version, held } = await submitted();
   const none = await decide(b.reviewer, reference, version, acceptance([])).expect(422);
   expect(none.body.errors).toEqual(held.map(() => expect.objectContaining({ code: 'finding_unanswered', pointer: '/resolutions' })));
-  const empty = await decide(b.reviewer, reference, version, acceptance(held, { resolutions: held.map(({ id }) => ({ finding: id, words: '  ' })) })).expect(422);
+  const empty = await decide(
+    b.reviewer,
+    reference,
+    version,
+    acceptance(held, { resolutions: held.map(({ id }) => ({ finding: id, words: '  ' })) }),
+  ).expect(422);
   expect(pointersOf(empty)).toContain('/resolutions/0/words');
   const other = await submitted();
-  const strange = await decide(b.reviewer, reference, version, acceptance(held, { resolutions: [...answersTo(held), ...answersTo(other.held)] })).expect(422);
+  const strange = await decide(
+    b.reviewer,
+    reference,
+    version,
+    acceptance(held, { resolutions: [...answersTo(held), ...answersTo(other.held)] }),
+  ).expect(422);
   expect(strange.body.errors[0]).toMatchObject({ code: 'unknown_finding' });
-  const twice = await decide(b.reviewer, reference, version, acceptance(held, { resolutions: [...answersTo(held), ...answersTo(held)] })).expect(422);
+  const twice = await decide(
+    b.reviewer,
+    reference,
+    version,
+    acceptance(held, { resolutions: [...answersTo(held), ...answersTo(held)] }),
+  ).expect(422);
   expect(twice.body.errors[0]).toMatchObject({ code: 'duplicate' });
-  expect(await b.sql(`SELECT count(*)::int AS n FROM review v JOIN submission_revision r ON r.id = v.revision_id JOIN submission s ON s.id = r.submission_id WHERE s.reference = $1`, [reference])).toEqual([{ n: 0 }]);
+  expect(
+    await b.sql(
+      `SELECT count(*)::int AS n FROM review v JOIN submission_revision r ON r.id = v.revision_id JOIN submission s ON s.id = r.submission_id WHERE s.reference = $1`,
+      [reference],
+    ),
+  ).toEqual([{ n: 0 }]);
 });
 
 test('a finding is answered once, also past the program', async () => {
@@ -144,8 +204,14 @@ test('a finding is answered once, also past the program', async () => {
 test('setting aside needs a valid specimen, a reason, and leaves some', async () => {
   const { reference, version, held } = await submitted();
   const setting = (setAside: object[]) => decide(b.reviewer, reference, version, acceptance(held, { setAside }));
-  expect((await setting([{ specimen: 99, reason: 'x' }]).expect(422)).body.errors[0]).toMatchObject({ code: 'not_settable', pointer: '/setAside/0/specimen' });
-  const doubled = [{ specimen: 1, reason: 'x' }, { specimen: 1, reason: 'y' }];
+  expect((await setting([{ specimen: 99, reason: 'x' }]).expect(422)).body.errors[0]).toMatchObject({
+    code: 'not_settable',
+    pointer: '/setAside/0/specimen',
+  });
+  const doubled = [
+    { specimen: 1, reason: 'x' },
+    { specimen: 1, reason: 'y' },
+  ];
   expect((await setting(doubled).expect(422)).body.errors[0]).toMatchObject({ pointer: '/setAside/1/specimen' });
   expect((await setting([{ specimen: 1, reason: ' ' }]).expect(422)).body.errors[0]).toMatchObject({ pointer: '/setAside/0/reason' });
   const all = Array.from({ length: 10 }, (_, index) => ({ specimen: index + 1, reason: 'x' }));
@@ -167,7 +233,10 @@ test('refusing needs a reason, returning a question; each takes only what belong
 test('a question names specimens of the submission, never how far off they are', async () => {
   const { reference, version } = await submitted();
   const asking = (query: object) => decide(b.reviewer, reference, version, { decision: 'returned', query });
-  expect((await asking({ specimens: [99], question: 'Look at it.' }).expect(422)).body.errors[0]).toMatchObject({ code: 'unknown_specimen', pointer: '/query/specimens/0' });
+  expect((await asking({ specimens: [99], question: 'Look at it.' }).expect(422)).body.errors[0]).toMatchObject({
+    code: 'unknown_specimen',
+    pointer: '/query/specimens/0',
+  });
   for (const question of ['Specimen 3 is 12 % too high.', 'Why 90.4 N?', 'Is it 20lbf?']) {
     expect((await asking({ specimens: [3], question }).expect(422)).body.errors[0]).toMatchObject({ code: 'question_tells_figures' });
   }
@@ -177,14 +246,17 @@ test('a question names specimens of the submission, never how far off they are',
 test('withdrawing takes an accepted one out, by an editor who did not test it', async () => {
   const { reference, version, held } = await submitted(everything);
   await decide(b.reviewer, reference, version, acceptance(held)).expect(201);
-  const withdraw = (by: Caller, seen: number, reason = 'The spool was mislabelled.') => by.call('post', `/v1/submissions/${reference}/withdrawal`).set('If-Match', `"${seen}"`).send({ reason });
+  const withdraw = (by: Caller, seen: number, reason = 'The spool was mislabelled.') =>
+    by.call('post', `/v1/submissions/${reference}/withdrawal`).set('If-Match', `"${seen}"`).send({ reason });
   expect((await withdraw(everything, version + 1).expect(403)).body.code).toBe('reviews/own-submission');
   await withdraw(b.editor, version).expect(412);
   await withdraw(b.editor, version + 1, ' ').expect(422);
   const answer = await withdraw(b.editor, version + 1).expect(201);
   expect(answer.body).toMatchObject({ state: 'withdrawn', withdrawal: { reason: 'The spool was mislabelled.' } });
   await expect(
-    b.sql(`INSERT INTO withdrawal (submission_id, by_id, reason, at) SELECT id, tester_id, 'x', now() FROM submission WHERE state = 'submitted' LIMIT 1`),
+    b.sql(
+      `INSERT INTO withdrawal (submission_id, by_id, reason, at) SELECT id, tester_id, 'x', now() FROM submission WHERE state = 'submitted' LIMIT 1`,
+    ),
   ).rejects.toThrow('withdrawer_is_not_tester');
   await withdraw(b.editor, version + 2).expect(409);
 });

@@ -10,14 +10,25 @@ beforeAll(async () => {
 afterAll(() => b.t.close());
 
 const content = (change: object = {}) => contentFor(b.spool, { specimens: pulls((force += 3)), ...change });
-const revise = (by: Caller, reference: string, version: number, body: object) => by.call('post', `/v1/submissions/${reference}/revisions`).set('If-Match', `"${version}"`).send(body);
-const beginDraft = async (change: object = {}) => (await b.tester.call('post', '/v1/drafts').send({ content: { ...content(), ...change } }).expect(201)).body as { reference: string; version: number };
+const revise = (by: Caller, reference: string, version: number, body: object) =>
+  by.call('post', `/v1/submissions/${reference}/revisions`).set('If-Match', `"${version}"`).send(body);
+const beginDraft = async (change: object = {}) =>
+  (
+    await b.tester
+      .call('post', '/v1/drafts')
+      .send({ content: { ...content(), ...change } })
+      .expect(201)
+  ).body as { reference: string; version: number };
 
 /** A submission that a reviewer has sent back with a question. */
 async function returned(): Promise<{ reference: string; version: number; queryId: string }> {
   const { reference } = (await b.tester.call('post', '/v1/submissions').send(content()).expect(201)).body as { reference: string };
   const query = { specimens: [2], question: 'Please look at specimen 2 again.' };
-  const answer = await b.reviewer.call('post', `/v1/submissions/${reference}/reviews`).set('If-Match', '"1"').send({ decision: 'returned', query }).expect(201);
+  const answer = await b.reviewer
+    .call('post', `/v1/submissions/${reference}/reviews`)
+    .set('If-Match', '"1"')
+    .send({ decision: 'returned', query })
+    .expect(201);
   return { reference, version: answer.body.version as number, queryId: answer.body.queries[0].id as string };
 }
 
@@ -29,9 +40,22 @@ test('a returned submission comes back as its next revision, and the first stand
   expect(queries.body.items[0]).toMatchObject({ id: queryId, submission: reference, revision: 1, specimens: [2], answer: null });
   await answerQuery(b.tester, queryId).expect(201);
   const answer = await revise(b.tester, reference, version, content({ benchDay: '2026-03-11' })).expect(201);
-  expect(answer.body).toMatchObject({ reference, state: 'submitted', revision: 2, version: version + 1, benchDay: '2026-03-11', queries: [{ answer: 'A slip of the pen.' }] });
-  const stored = await b.sql(`SELECT r.number, count(p.id)::int AS specimens FROM submission s JOIN submission_revision r ON r.submission_id = s.id JOIN specimen p ON p.revision_id = r.id WHERE s.reference = $1 GROUP BY r.number ORDER BY 1`, [reference]);
-  expect(stored).toEqual([{ number: 1, specimens: 10 }, { number: 2, specimens: 10 }]);
+  expect(answer.body).toMatchObject({
+    reference,
+    state: 'submitted',
+    revision: 2,
+    version: version + 1,
+    benchDay: '2026-03-11',
+    queries: [{ answer: 'A slip of the pen.' }],
+  });
+  const stored = await b.sql(
+    `SELECT r.number, count(p.id)::int AS specimens FROM submission s JOIN submission_revision r ON r.submission_id = s.id JOIN specimen p ON p.revision_id = r.id WHERE s.reference = $1 GROUP BY r.number ORDER BY 1`,
+    [reference],
+  );
+  expect(stored).toEqual([
+    { number: 1, specimens: 10 },
+    { number: 2, specimens: 10 },
+  ]);
   const seen = await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
   expect(seen.body.reviews).toEqual([expect.objectContaining({ revision: 1, decision: 'returned', reviewer: 'R. Quill' })]);
   await expect(b.sql(`UPDATE reading SET value_si = 1`)).rejects.toThrow('record_is_append_only');
@@ -62,9 +86,15 @@ test('only its own tester hands it in again, on the version seen, of the same su
   await revise(b.otherTester, reference, version, content()).expect(404);
   await revise(b.tester, reference, version - 1, content()).expect(412);
   await b.tester.call('post', `/v1/submissions/${reference}/revisions`).send(content()).expect(428);
-  expect((await revise(b.tester, reference, version, content({ spool: b.otherSpool })).expect(422)).body.errors).toEqual([expect.objectContaining({ code: 'other_spool' })]);
-  expect((await revise(b.tester, reference, version, content({ benchDay: '2026-03-16' })).expect(422)).body.code).toBe('submissions/blocked');
-  expect(await b.sql(`SELECT revision, state FROM submission WHERE reference = $1`, [reference])).toEqual([{ revision: 1, state: 'returned' }]);
+  expect((await revise(b.tester, reference, version, content({ spool: b.otherSpool })).expect(422)).body.errors).toEqual([
+    expect.objectContaining({ code: 'other_spool' }),
+  ]);
+  expect((await revise(b.tester, reference, version, content({ benchDay: '2026-03-16' })).expect(422)).body.code).toBe(
+    'submissions/blocked',
+  );
+  expect(await b.sql(`SELECT revision, state FROM submission WHERE reference = $1`, [reference])).toEqual([
+    { revision: 1, state: 'returned' },
+  ]);
 });
 
 test('a submitted or accepted one is not handed in again', async () => {
@@ -84,16 +114,24 @@ test('a draft is kept as typed, however unfinished', async () => {
   const { reference, version } = await beginDraft(typed);
   const read = await b.tester.call('get', `/v1/submissions/${reference}`).expect(200);
   expect(read.body).toMatchObject({ state: 'draft', revision: 0, draft: typed, figures: null, specimens: [] });
-  const saved = await b.tester.call('put', `/v1/drafts/${reference}`).set('If-Match', `"${version}"`).send({ content: content({ spool: b.otherSpool, note: 'better' }) }).expect(200);
+  const saved = await b.tester
+    .call('put', `/v1/drafts/${reference}`)
+    .set('If-Match', `"${version}"`)
+    .send({ content: content({ spool: b.otherSpool, note: 'better' }) })
+    .expect(200);
   expect(saved.body).toMatchObject({ version: version + 1, spool: b.otherSpool, draft: { note: 'better' } });
 });
 
 test('a draft names things on record and belongs to its tester, on the version seen', async () => {
-  const unknown = await b.tester.call('post', '/v1/drafts').send({ content: content({ spool: 'ZZZZZZZ' }) }).expect(422);
+  const unknown = await b.tester
+    .call('post', '/v1/drafts')
+    .send({ content: content({ spool: 'ZZZZZZZ' }) })
+    .expect(422);
   expect(unknown.body.errors).toEqual([expect.objectContaining({ code: 'unknown_spool', pointer: '/spool' })]);
   await b.tester.call('post', '/v1/drafts').send({ content: {} }).expect(422);
   const { reference } = await beginDraft();
-  const put = (by: Caller, version: number) => by.call('put', `/v1/drafts/${reference}`).set('If-Match', `"${version}"`).send({ content: content() });
+  const put = (by: Caller, version: number) =>
+    by.call('put', `/v1/drafts/${reference}`).set('If-Match', `"${version}"`).send({ content: content() });
   await put(b.otherTester, 1).expect(404);
   await put(b.tester, 7).expect(412);
   await b.otherTester.call('delete', `/v1/drafts/${reference}`).set('If-Match', '"1"').expect(404);
@@ -129,5 +167,7 @@ test('nothing is handed in again once the edition is closed', async () => {
   const { reference, version, queryId } = await returned();
   await answerQuery(b.tester, queryId).expect(201);
   await b.sql(`UPDATE edition SET state = 'closed' WHERE id = $1`, [b.editionId]);
-  expect((await revise(b.tester, reference, version, content()).expect(422)).body.errors).toEqual([expect.objectContaining({ code: 'edition_not_open' })]);
+  expect((await revise(b.tester, reference, version, content()).expect(422)).body.errors).toEqual([
+    expect.objectContaining({ code: 'edition_not_open' }),
+  ]);
 });

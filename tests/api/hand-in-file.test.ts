@@ -1,0 +1,199 @@
+import { setUpBench } from '../support/bench.js';
+import type { Bench } from '../support/bench.js';
+
+let b: Bench;
+beforeAll(async () => {
+  b = await setUpBench();
+}, 60_000);
+afterAll(() => b.t.close());
+
+const HEADER = [
+  'submission',
+  'edition',
+  'spool',
+  'method',
+  'method version',
+  'bench day',
+  'zone',
+  'instruments',
+  'temperature [°C]',
+  'humidity',
+  'specimen',
+  'force [lbf]',
+  'time to break [s]',
+];
+
+interface RowChange {
+  readonly mark?: string;
+  readonly day?: string;
+  readonly force?: string;
+  readonly specimen?: string;
+}
+
+const rowOf = (index: number, { mark = 'a', day = '2026-03-10', force, specimen }: RowChange = {}): string[] => [
+  mark, '2026', b.spool, 'straight-pull', '1', day, 'Europe/Lisbon', 'R1', '21.5', '55', specimen ?? String(index + 1),
+  force ?? (20 + ((index * 37) % 97) / 100 + mark.length / 1000 + mark.charCodeAt(0) / 10_000).toFixed(4), (17 + (index % 8) * 0.4).toFixed(1),
+]; // prettier-ignore
+
+const rowsOf = (count: number, change: RowChange = {}) => Array.from({ length: count }, (_, index) => rowOf(index, change));
+const csv = (rows: string[][], separator = ',', end = '\n') => [HEADER, ...rows].map((cells) => cells.join(separator)).join(end) + end;
+const send = (body: string | Buffer, address = '/v1/submissions') =>
+  b.tester.call('post', address).set('Content-Type', 'text/csv').send(body);
+const countSubmissions = async () => (await b.sql(`SELECT count(*)::int AS n FROM submission`))[0]?.['n'];
+const columnOf = (name: string) => HEADER.indexOf(name);
+
+test('a file of several submissions goes on record, text/csv and as a form alike', async () => {
+  const file = csv([...rowsOf(8, { mark: 'a' }), ...rowsOf(8, { mark: 'b' })]);
+  const answer = await send(file).expect(201);
+  expect(answer.body).toEqual({
+    submissions: [
+      expect.objectContaining({ reference: 'S-2026-0001', state: 'submitted', spool: b.spool }),
+      expect.objectContaining({ reference: 'S-2026-0002' }),
+    ],
+    refused: [],
+  });
+  const form = await b.tester
+    .call('post', '/v1/submissions')
+    .attach('file', Buffer.from(csv(rowsOf(8, { mark: 'c' }))), 'pulls.csv')
+    .expect(201);
+  expect(form.body.submissions).toHaveLength(1);
+  const read = await b.tester.call('get', '/v1/submissions/S-2026-0001').expect(200);
+  expect(read.body.specimens).toHaveLength(8);
+  expect(read.body.specimens[0].readings[0].entered).toEqual({ text: rowOf(0)[columnOf('force [lbf]')], unit: 'lbf' });
+});
+
+test.each([
+  ['a byte-order mark', (rows: string[][]) => `\uFEFF${csv(rows)}`],
+  ['CRLF', (rows: string[][]) => csv(rows, ',', '\r\n')],
+  [
+    'semicolons and decimal commas',
+    (rows: string[][]) =>
+      csv(
+        rows.map((cells) => cells.map((cell) => (/^\d+\.\d+$/.test(cell) ? cell.replace('.', ',') : cell))),
+        ';',
+      ),
+  ],
+])('%s is understood', async (name, write) => {
+  const answer = await send(write(rowsOf(6, { mark: `m${name.length}` }))).expect(201);
+  const read = await b.tester.call('get', `/v1/submissions/${answer.body.submissions[0].reference as string}`).expect(200);
+  expect(read.body.figures.breakingForceN.mean).toBeGreaterThan(80);
+});
+
+test('every fault has row, column, what was found and what was expected; nothing is stored', async () => {
+  const before = await countSubmissions();
+  const rows = [...rowsOf(8, { mark: 'fine' }), ...rowsOf(8, { mark: 'bad' })];
+  rows[9] = rowOf(1, { mark: 'bad', force: '-20.1' });
+  rows[11] = rowOf(3, { mark: 'bad', force: 'NaN' });
+  const answer = await send(csv(rows)).expect(422);
+  expect(answer.body.errors).toEqual([
+    expect.objectContaining({
+      row: 11,
+      column: 'force [lbf]',
+      pointer: '/rows/11/force [lbf]',
+      found: '-20.1',
+      expected: expect.any(String),
+      code: 'row_not_valid',
+    }),
+    expect.objectContaining({ row: 13, column: 'force [lbf]', pointer: '/rows/13/force [lbf]', found: 'NaN' }),
+  ]);
+  expect(await countSubmissions()).toBe(before);
+});
+
+test('what the record knows is told by row and column too', async () => {
+  const before = await countSubmissions();
+  const rows = [...rowsOf(6, { mark: 'g' }), ...rowsOf(6, { mark: 'h' }).map((cells) => cells.with(columnOf('instruments'), 'R9'))];
+  const unknown = await send(csv(rows)).expect(422);
+  expect(unknown.body.errors).toEqual([expect.objectContaining({ code: 'unknown_instrument', row: 8, column: 'instruments' })]);
+  const future = await send(csv([...rowsOf(6, { mark: 'i' }), ...rowsOf(6, { mark: 'j', day: '2026-03-16' })])).expect(422);
+  expect(future.body).toMatchObject({ code: 'submissions/blocked', errors: [{ code: 'date/in-the-future', row: 8, column: 'bench day' }] });
+  expect(await countSubmissions()).toBe(before);
+});
+
+test('partial stores the good ones and says which not', async () => {
+  const before = Number(await countSubmissions());
+  const rows = [
+    ...rowsOf(6, { mark: 'k' }),
+    ...rowsOf(6, { mark: 'l', day: '2026-03-16' }),
+    ...rowsOf(6, { mark: 'm', force: '1,5' }),
+    ...rowsOf(6, { mark: 'n' }),
+  ];
+  const quoted = rows.map((cells) => cells.map((cell) => (cell.includes(',') ? `"${cell}"` : cell)));
+  const answer = await send(csv(quoted), '/v1/submissions?partial=true').expect(201);
+  expect(answer.body.submissions).toHaveLength(2);
+  expect(new Set(answer.body.refused.map(({ row }: { row: number }) => row))).toEqual(new Set([8, 14, 15, 16, 17, 18, 19]));
+  expect(await countSubmissions()).toBe(before + 2);
+  await send(csv(rowsOf(6, { mark: 'o', day: '2026-03-16' })), '/v1/submissions?partial=true').expect(422);
+  expect(await countSubmissions()).toBe(before + 2);
+});
+
+test('a preview of a file gives figures by submission, and stores nothing', async () => {
+  const before = await countSubmissions();
+  const answer = await send(csv([...rowsOf(6, { mark: 'p' }), ...rowsOf(6, { mark: 'q' })]), '/v1/submissions/preview').expect(200);
+  expect(answer.body.submissions).toMatchObject([
+    { rows: { first: 2, last: 7 }, figures: { validSpecimens: 6 } },
+    { rows: { first: 8, last: 13 } },
+  ]);
+  expect(await countSubmissions()).toBe(before);
+});
+
+test('the same readings twice in one file are found', async () => {
+  const rows = rowsOf(6, { mark: 'r' });
+  const answer = await send(csv([...rows, ...rows.map((cells) => cells.with(0, 's'))])).expect(201);
+  const seen = await b.reviewer.call('get', `/v1/submissions/${answer.body.submissions[1].reference as string}`).expect(200);
+  expect(seen.body.findings).toEqual(expect.arrayContaining([expect.objectContaining({ code: 'readings/same-as-earlier' })]));
+});
+
+test.each<[string, () => string | Buffer]>([
+  ['an empty file', () => ''],
+  ['a header without rows', () => csv([])],
+  ['a missing column', () => csv(rowsOf(6)).replace(/^submission,edition/, 'submission,colour')],
+  ['a column twice', () => csv(rowsOf(6)).replace('time to break [s]', 'force [lbf]')],
+  ['a column without a unit', () => csv(rowsOf(6)).replace('force [lbf]', 'force')],
+  ['an unknown unit', () => csv(rowsOf(6)).replace('force [lbf]', 'force [lb]')],
+  ['a unit of another dimension', () => csv(rowsOf(6)).replace('force [lbf]', 'force [mm]')],
+  ['a row of another length', () => csv([...rowsOf(6), ['a', '2026']])],
+  ['bytes that are no UTF-8', () => Buffer.concat([Buffer.from(csv(rowsOf(6))), Buffer.from([0xff, 0xfe])])],
+  ['quotes that do not close', () => `${csv(rowsOf(6))}"a,b`],
+])('%s is a 422 with a fault, and nothing is stored', async (_, file) => {
+  const before = await countSubmissions();
+  const answer = await send(file()).expect(422);
+  expect(answer.body.errors.length).toBeGreaterThan(0);
+  expect(answer.body.errors[0]).toMatchObject({ row: expect.any(Number), detail: expect.any(String) });
+  expect(await countSubmissions()).toBe(before);
+});
+
+test('a form without a file is told', async () => {
+  const answer = await b.tester.call('post', '/v1/submissions').field('words', 'none').expect(422);
+  expect(answer.body.errors[0].code).toBe('file_missing');
+});
+
+test('a file of 50 MB and one byte is too large, text/csv and as a form alike', async () => {
+  const file = Buffer.alloc(50 * 1024 * 1024 + 1, `${csv(rowsOf(6)).trimEnd()}\n`);
+  const answer = await send(file);
+  expect(answer.status).toBe(413);
+  expect(answer.body.code).toBe('request/too-large');
+  const form = await b.tester.call('post', '/v1/submissions').attach('file', file, 'pulls.csv');
+  expect(form.status).toBe(413);
+}, 60_000);
+
+test('a retry with the same key and file is answered from the first; another file is refused', async () => {
+  const file = csv(rowsOf(6, { mark: 't' }));
+  const first = await send(file).set('Idempotency-Key', 'one').expect(201);
+  const again = await send(file).set('Idempotency-Key', 'one').expect(201);
+  expect(again.body).toEqual(first.body);
+  await send(csv(rowsOf(6, { mark: 'u' })))
+    .set('Idempotency-Key', 'one')
+    .expect(422);
+});
+
+test('10 000 specimens in one file take seconds, and no query a specimen', async () => {
+  const rows = Array.from({ length: 10 }, (_, index) => rowsOf(1000, { mark: `big${index}` })).flat();
+  const file = csv(rows);
+  const startedAt = performance.now();
+  const answer = await send(file).expect(201);
+  const seconds = (performance.now() - startedAt) / 1000;
+  expect(answer.body.submissions).toHaveLength(10);
+  // Measured here: about 2 s on two shared cores; ten times that would mean a query a specimen.
+  expect(seconds).toBeLessThan(20);
+  console.log('seconds', seconds);
+}, 60_000);

@@ -41,10 +41,10 @@ async function start(options: StartOptions): Promise<void> {
   const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo) };
 
   const server = await step('Starting the server', () => launchServer(options, env, closing));
-  const worker = startProgram(closing, 'The worker', 'api/worker.ts', withAddresses(env, server.url));
-  endWith(server.program, worker);
-
+  endWith(server.program);
+  // The demo publishes its seasons itself, on their own dates; a worker beside it would date them today.
   if (isFirstRun && isDemo) await loadDemo(options, env, server);
+  endWith(startProgram(closing, 'The worker', 'api/worker.ts', withAddresses(env, server.url)));
   const isBuilt = await step('Building the site', () => waitUntilSiteIsBuilt(server.url));
   if (!isBuilt) say('The site is still being built; its pages appear when that is done.');
   say(welcome(server.url, isDemo));

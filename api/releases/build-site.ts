@@ -1,11 +1,15 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
 import { spawn } from 'node:child_process';
-import { mkdir, readdir, rename, rm, symlink } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, symlink, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { Identifiers } from '../platform/identifiers/identifiers.js';
+import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { ReleasesReadModel } from './releases.read-model.js';
+import { SOFTWARE_VERSION } from './software-version.js';
+
+/** Says, in the built site, from which releases and by which version of the program it was built. */
+const STAMP = 'built-from.txt';
 
 /** Builds the site from the published releases in a folder of its own, then swaps it in at once: readers see the old one or the new one. */
 @Injectable()
@@ -21,8 +25,11 @@ export class BuildSite {
     this.folder = resolve(config.DATA_FOLDER, 'site');
   }
 
+  /** Does nothing when the current site is built from these very releases already. */
   async run(): Promise<void> {
     const digests = (await this.releases.list()).map(({ digest }) => digest);
+    const stamp = sha256([SOFTWARE_VERSION, this.config.PUBLIC_URL, ...digests].join('\n'));
+    if ((await this.currentStamp()) === stamp) return;
     const name = `built-${this.identifiers.secret().slice(0, 12)}`;
     const target = resolve(this.folder, name);
     await mkdir(target, { recursive: true });
@@ -32,8 +39,13 @@ export class BuildSite {
       await rm(target, { recursive: true, force: true });
       throw error;
     }
+    await writeFile(resolve(target, STAMP), stamp);
     await this.swapIn(name);
     this.logger.log(`The site shows ${digests.length} releases.`);
+  }
+
+  private async currentStamp(): Promise<string | null> {
+    return readFile(resolve(this.folder, 'current', STAMP), 'utf8').catch(() => null);
   }
 
   private astro(target: string): Promise<void> {

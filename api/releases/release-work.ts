@@ -20,7 +20,9 @@ export class ReleaseWork {
   async start(withSite: boolean): Promise<void> {
     await this.finishWhatWasLeft();
     await this.jobs.carryOut<PublishReleaseOrder>(PUBLISH_RELEASE, (order) => this.publishing.run(order));
-    if (withSite) await this.jobs.carryOut(BUILD_SITE, () => this.site.run());
+    if (!withSite) return;
+    await this.site.run();
+    await this.jobs.carryOut(BUILD_SITE, () => this.site.run());
   }
 
   private async finishWhatWasLeft(): Promise<void> {

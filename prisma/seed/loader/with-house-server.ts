@@ -1,0 +1,32 @@
+import 'reflect-metadata';
+import type { AddressInfo } from 'node:net';
+import { AccountsModule } from '../../../api/accounts/accounts.module.js';
+import { Invite } from '../../../api/accounts/invite.js';
+import type { Config } from '../../../api/config.js';
+import { createApp } from '../../../api/create-app.js';
+import { ReleasesModule } from '../../../api/releases/releases.module.js';
+import { ReleaseWork } from '../../../api/releases/release-work.js';
+import type { Demo } from '../demo.js';
+import { FOUNDED_ON, loadHouse } from './load-house.js';
+import { SeasonClock } from './season-clock.js';
+import { SeasonIdentifiers } from './season-identifiers.js';
+
+/**
+ * Loads the demo into an empty, migrated database through a server of its own on a free loopback port, whose clock the seasons move.
+ * Releases are carried out here too, so that they bear the dates of their seasons; the site is not built.
+ * @param config of the house; nobody but the loader calls this server, so its limit of requests is out of the way
+ * @throws Error when a request is not answered as it should be
+ */
+export async function loadWithOwnServer(config: Config, demo: Demo, progress: (line: string) => void): Promise<void> {
+  const clock = new SeasonClock(FOUNDED_ON);
+  const app = await createApp({ config: { ...config, REQUESTS_PER_MINUTE: Number.MAX_SAFE_INTEGER }, clock, identifiers: new SeasonIdentifiers(demo.seed) });
+  try {
+    await app.listen(0, '127.0.0.1');
+    await app.select(ReleasesModule).get(ReleaseWork).start(false);
+    const { port } = app.getHttpServer().address() as AddressInfo;
+    const { secret } = await app.select(AccountsModule).get(Invite).run(null, { roles: ['admin'], note: 'First admin of the North Quay Line Trials' });
+    await loadHouse({ url: `http://127.0.0.1:${port}`, clock, firstInvitation: secret }, demo, progress);
+  } finally {
+    await app.close();
+  }
+}

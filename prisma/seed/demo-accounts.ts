@@ -17,7 +17,10 @@ const account = (name: string, displayName: string, ...roles: Role[]): DemoAccou
 
 export const demoAdmin = account('admin', 'Sten Keyholder', 'admin');
 export const demoEditor = account('editor', 'Marit Lanternway', 'editor');
-export const demoReviewers = [account('reviewer-1', 'Ines Plumbline', 'reviewer'), account('reviewer-2', 'Hugh Tidemark', 'reviewer')] as const;
+export const demoReviewers = [
+  account('reviewer-1', 'Ines Plumbline', 'reviewer'),
+  account('reviewer-2', 'Hugh Tidemark', 'reviewer'),
+] as const;
 export const demoTesters = [
   account('tester-1', 'Wren Tollgate', 'tester'),
   account('tester-2', 'Odo Marlspike', 'tester'),

@@ -35,4 +35,5 @@ export function weighings(line: TrueLine, draws: Draws): DemoSpecimen[] {
   });
 }
 
-const specimens = (make: (number: number) => DemoSpecimen): DemoSpecimen[] => Array.from({ length: SPECIMENS }, (_, index) => make(index + 1));
+const specimens = (make: (number: number) => DemoSpecimen): DemoSpecimen[] =>
+  Array.from({ length: SPECIMENS }, (_, index) => make(index + 1));

@@ -19,7 +19,11 @@ export function handInFile(submissions: readonly FiledSubmission[]): string {
   const rows = submissions.flatMap(({ blindCode, content }, index) => rowsOf(String(index + 1), blindCode, content));
   const used = CSV_COLUMNS.filter(({ name }) => rows.some((row) => row.cells.get(name) !== undefined));
   const header = used.map((column) => titleOf(column, rows));
-  return [header, ...rows.map((row) => used.map(({ name }) => row.cells.get(name) ?? ''))].map((cells) => cells.map(quoted).join(',')).join('\r\n') + '\r\n';
+  return (
+    [header, ...rows.map((row) => used.map(({ name }) => row.cells.get(name) ?? ''))]
+      .map((cells) => cells.map(quoted).join(','))
+      .join('\r\n') + '\r\n'
+  );
 }
 
 interface Row {
@@ -44,7 +48,9 @@ function rowsOf(mark: string, blindCode: string, content: DemoContent): Row[] {
     ['seen label', content.seenLabel === true ? 'yes' : undefined],
     ['note', content.note],
   ];
-  return content.specimens.flatMap((specimen) => specimenRows(specimen).map((readings) => toRow(shared, specimen, readings, temperature.unit)));
+  return content.specimens.flatMap((specimen) =>
+    specimenRows(specimen).map((readings) => toRow(shared, specimen, readings, temperature.unit)),
+  );
 }
 
 /** Readings of one row: all of a pull, or the two of a station. */
@@ -52,7 +58,12 @@ function specimenRows({ readings }: DemoSpecimen): Reading[][] {
   return [...Map.groupBy(readings, ({ station }) => station ?? null).values()];
 }
 
-function toRow(shared: readonly [string, string | undefined][], specimen: DemoSpecimen, readings: readonly Reading[], temperatureUnit: string): Row {
+function toRow(
+  shared: readonly [string, string | undefined][],
+  specimen: DemoSpecimen,
+  readings: readonly Reading[],
+  temperatureUnit: string,
+): Row {
   const station = readings[0]?.station;
   const cells = new Map<string, string>();
   const units = new Map([['temperature', temperatureUnit]]);

@@ -31,7 +31,9 @@ export function measure(seed: number, task: BenchTask, spool: DemoSpool): DemoCo
     zone: ZONE,
     instruments: instrumentsOf(task),
     ambient: {
-      temperature: isFahrenheit ? { value: (32 + 1.8 * temperatureC).toFixed(1), unit: '°F' } : { value: temperatureC.toFixed(1), unit: '°C' },
+      temperature: isFahrenheit
+        ? { value: (32 + 1.8 * temperatureC).toFixed(1), unit: '°F' }
+        : { value: temperatureC.toFixed(1), unit: '°C' },
       humidityPercent: draws.normal(59, 3.5).toFixed(0),
     },
     seenLabel: false,

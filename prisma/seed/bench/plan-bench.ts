@@ -32,7 +32,17 @@ function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[]
     counts.set(method, number);
     const key = `${season.slug}/${entry.slug}/${method}/${number}`;
     const spool = spoolKey(season, entry, letter);
-    return { key, season: season.slug, variant: entry.slug, spool, method, day, benchDay: season.benchDays[day] ?? '', tester: testerAt(day, place), rig };
+    return {
+      key,
+      season: season.slug,
+      variant: entry.slug,
+      spool,
+      method,
+      day,
+      benchDay: season.benchDays[day] ?? '',
+      tester: testerAt(day, place),
+      rig,
+    };
   };
   const rig = index % RIGS.length;
   const other = (rig + 1) % RIGS.length;
@@ -48,7 +58,9 @@ function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[]
     task('diameter', 1, 3),
     ...(index % 2 === 0 ? [task('linear-density', 3, 4)] : []),
   ];
-  return all.filter(({ method }) => !(INCOMPLETE.season === season.slug && INCOMPLETE.variant === entry.slug && INCOMPLETE.method === method));
+  return all.filter(
+    ({ method }) => !(INCOMPLETE.season === season.slug && INCOMPLETE.variant === entry.slug && INCOMPLETE.method === method),
+  );
 }
 
 const hasSecondSpool = (season: Season, { slug }: DemoVariant): boolean =>

@@ -23,10 +23,25 @@ const SEATED_FROM = '2025-09-01';
 export function pulls(task: BenchTask, line: TrueLine, draws: Draws): DemoSpecimen[] {
   const reads = forceReads(task) * draws.normal(1, 0.003);
   const isStraight = task.method === 'straight-pull';
-  const straight = aSet(task, draws, { first: 1, count: isStraight ? STRAIGHT_SPECIMENS : COMPARED_SPECIMENS, forceN: line.breakingForceN * reads, spread: line.spread, condition: 'untreated' });
+  const straight = aSet(task, draws, {
+    first: 1,
+    count: isStraight ? STRAIGHT_SPECIMENS : COMPARED_SPECIMENS,
+    forceN: line.breakingForceN * reads,
+    spread: line.spread,
+    condition: 'untreated',
+  });
   if (isStraight) return straight;
   const forceN = line.breakingForceN * reads * retentionOf(task, line);
-  return [...straight, ...aSet(task, draws, { first: COMPARED_SPECIMENS + 1, count: COMPARED_SPECIMENS, forceN, spread: 1.25 * line.spread, condition: 'treated' })];
+  return [
+    ...straight,
+    ...aSet(task, draws, {
+      first: COMPARED_SPECIMENS + 1,
+      count: COMPARED_SPECIMENS,
+      forceN,
+      spread: 1.25 * line.spread,
+      condition: 'treated',
+    }),
+  ];
 }
 
 function retentionOf(task: BenchTask, line: TrueLine): number {
@@ -47,7 +62,10 @@ function aSet({ rig }: BenchTask, draws: Draws, { first, count, forceN, spread, 
   return Array.from({ length: count }, (_, index) => {
     const isBad = index === atGrip;
     const pulledN = draws.normal(forceN, forceN * spread) * (isBad ? 0.9 : 1);
-    const readings = [forceReading(rig ?? 'R1', pulledN), { role: 'timeToBreak' as const, value: Math.max(9, draws.normal(18, 2.5)).toFixed(1), unit: 's' }];
+    const readings = [
+      forceReading(rig ?? 'R1', pulledN),
+      { role: 'timeToBreak' as const, value: Math.max(9, draws.normal(18, 2.5)).toFixed(1), unit: 's' },
+    ];
     const specimen = { number: first + index, condition, readings };
     return isBad ? { ...specimen, validity: 'invalid', invalidReason: 'brokeAtGrip' } : { ...specimen, validity: 'valid' };
   });

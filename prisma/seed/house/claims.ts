@@ -33,4 +33,5 @@ export function demoClaims(seed: number, variant: DemoVariant): DemoClaim[] {
 }
 
 /** Bold labels state the most that ever was pulled. */
-const basisOf = ({ maker }: DemoVariant): DemoClaim['basis'] => (maker.labelOptimism > 1.15 ? 'maximum' : maker.labelOptimism > 1.05 ? 'notStated' : 'average');
+const basisOf = ({ maker }: DemoVariant): DemoClaim['basis'] =>
+  maker.labelOptimism > 1.15 ? 'maximum' : maker.labelOptimism > 1.05 ? 'notStated' : 'average';

@@ -19,12 +19,19 @@ import { SeasonIdentifiers } from './season-identifiers.js';
  */
 export async function loadWithOwnServer(config: Config, demo: Demo, progress: (line: string) => void): Promise<void> {
   const clock = new SeasonClock(FOUNDED_ON);
-  const app = await createApp({ config: { ...config, REQUESTS_PER_MINUTE: Number.MAX_SAFE_INTEGER }, clock, identifiers: new SeasonIdentifiers(demo.seed) });
+  const app = await createApp({
+    config: { ...config, REQUESTS_PER_MINUTE: Number.MAX_SAFE_INTEGER },
+    clock,
+    identifiers: new SeasonIdentifiers(demo.seed),
+  });
   try {
     await app.listen(0, '127.0.0.1');
     await app.select(ReleasesModule).get(ReleaseWork).start(false);
     const { port } = app.getHttpServer().address() as AddressInfo;
-    const { secret } = await app.select(AccountsModule).get(Invite).run(null, { roles: ['admin'], note: 'First admin of the North Quay Line Trials' });
+    const { secret } = await app
+      .select(AccountsModule)
+      .get(Invite)
+      .run(null, { roles: ['admin'], note: 'First admin of the North Quay Line Trials' });
     await loadHouse({ url: `http://127.0.0.1:${port}`, clock, firstInvitation: secret }, demo, progress);
   } finally {
     await app.close();

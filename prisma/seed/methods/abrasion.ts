@@ -17,12 +17,19 @@ export const abrasion: DemoMethod = {
         knot: null,
         abrasion: '100 double strokes over a wet ceramic bar of 6 mm, 90° wrap, tensioned by 5 N',
         places: { abrasionRetention: 1, breakingForce: 1 },
-        settings: [...PULLING_SETTINGS, { name: 'Double strokes', value: '100', unit: '' }, { name: 'Tension while rubbing', value: '5', unit: 'N' }],
+        settings: [
+          ...PULLING_SETTINGS,
+          { name: 'Double strokes', value: '100', unit: '' },
+          { name: 'Tension while rubbing', value: '5', unit: 'N' },
+        ],
       },
       wording: {
         purpose:
           'Finds how much of its straight strength a line keeps after rubbing over a hard wet edge. Abraded specimens are compared with fresh ones of the same spool, so that rig and day cancel.',
-        apparatus: [...PULLING_APPARATUS, 'Abrader: ceramic bar of 6 mm, crank with 60 mm stroke, hanging weight of 5 N, drip of tap water'],
+        apparatus: [
+          ...PULLING_APPARATUS,
+          'Abrader: ceramic bar of 6 mm, crank with 60 mm stroke, hanging weight of 5 N, drip of tap water',
+        ],
         steps: [
           CONDITION_STEP,
           'Pull six fresh specimens as in "Straight pull".',
@@ -39,7 +46,11 @@ export const abrasion: DemoMethod = {
           },
         ],
         cautions: [...PULLING_CAUTIONS, 'Keep fingers and sleeves out of the crank.'],
-        sources: ['Fieller 1954, Some problems in interval estimation: the interval of a ratio', 'Bar, tension and strokes: practice of this house', ...PULLING_SOURCES],
+        sources: [
+          'Fieller 1954, Some problems in interval estimation: the interval of a ratio',
+          'Bar, tension and strokes: practice of this house',
+          ...PULLING_SOURCES,
+        ],
         changes: 'First version.',
       },
     },

@@ -25,7 +25,8 @@ export const diameter: DemoMethod = {
         ],
       },
       wording: {
-        purpose: 'Finds the mean diameter of the outline and how far it is from round. The outline of a braid holds air; the figure is that of the outline, not of the fibre.',
+        purpose:
+          'Finds the mean diameter of the outline and how far it is from round. The outline of a braid holds air; the figure is that of the outline, not of the fibre.',
         apparatus: ['Optical gauge, or micrometer with a ratchet of 0.5 N and flat faces of 6 mm', 'Weight of 50 g', 'Turning holder'],
         steps: [
           'Hang the weight on 1 m of line and wait until it stops turning.',
@@ -33,8 +34,16 @@ export const diameter: DemoMethod = {
           'Do so with five specimens, cut 5 m apart.',
         ],
         formulae: [
-          { figure: 'Mean diameter d', formula: 'd = mean of (w + n) / 2 over the stations', where: 'w is the widest and n the narrowest reading of a station' },
-          { figure: 'Out-of-roundness O', formula: 'O = mean of 100 · (w − n) / ((w + n) / 2)', where: 'w and n as above (common practice)' },
+          {
+            figure: 'Mean diameter d',
+            formula: 'd = mean of (w + n) / 2 over the stations',
+            where: 'w is the widest and n the narrowest reading of a station',
+          },
+          {
+            figure: 'Out-of-roundness O',
+            formula: 'O = mean of 100 · (w − n) / ((w + n) / 2)',
+            where: 'w and n as above (common practice)',
+          },
           { figure: 'Cross-section A', formula: 'A = π d² / 4', where: 'd is the mean diameter (common practice)' },
         ],
         cautions: MEASURING_CAUTIONS,
@@ -63,7 +72,8 @@ export const linearDensity: DemoMethod = {
         settings: [{ name: 'Preload while measuring the length', value: '0.5', unit: 'cN/tex' }],
       },
       wording: {
-        purpose: 'Finds the mass of a length: how much fibre is in the line, whatever its outline. On a braid it tells whether the PE number is true.',
+        purpose:
+          'Finds the mass of a length: how much fibre is in the line, whatever its outline. On a braid it tells whether the PE number is true.',
         apparatus: ['Balance read to 0.1 mg', 'Rule of 2 m with a clamp and a hanging weight', 'Sharp blade'],
         steps: [
           'Condition the spool for 24 hours.',
@@ -72,7 +82,11 @@ export const linearDensity: DemoMethod = {
           'Do so with five specimens, cut 5 m apart.',
         ],
         formulae: [
-          { figure: 'Linear density T', formula: 'T = m / l', where: 'm is the mass in grams, l the length in kilometres; 1 tex = 1 g/km (ISO 1144)' },
+          {
+            figure: 'Linear density T',
+            formula: 'T = m / l',
+            where: 'm is the mass in grams, l the length in kilometres; 1 tex = 1 g/km (ISO 1144)',
+          },
           { figure: 'PE number', formula: 'PE = 9 · T / 200', where: 'T in tex; PE 1 is 200 denier (trade association table)' },
         ],
         cautions: [...MEASURING_CAUTIONS, 'Cut away from yourself.'],

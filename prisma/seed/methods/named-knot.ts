@@ -5,7 +5,8 @@ import type { DemoMethod } from './demo-method.js';
 const RETENTION = {
   figure: 'Knot retention R',
   formula: 'R = 100 · K / F',
-  where: 'K is the mean breaking force of the knotted specimens, F that of the straight ones of the same spool on the same rig and day; the interval is by Fieller’s theorem',
+  where:
+    'K is the mean breaking force of the knotted specimens, F that of the straight ones of the same spool on the same rig and day; the interval is by Fieller’s theorem',
 };
 const SOURCES = ['Fieller 1954, Some problems in interval estimation: the interval of a ratio', ...PULLING_SOURCES];
 const APPARATUS = [...PULLING_APPARATUS, 'Steel ring of 3 mm wire, 20 mm inside, polished, in place of the upper grip'];

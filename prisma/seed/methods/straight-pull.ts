@@ -33,8 +33,16 @@ export const straightPull: DemoMethod = {
         ],
         formulae: [
           MEAN_FORCE,
-          { figure: 'Apparent breaking stress σ', formula: 'σ = F / A,  A = π d² / 4', where: 'd is the mean diameter of the variant by the method "Diameter"' },
-          { figure: 'Strength honesty H', formula: 'H = 100 · F / F_claimed', where: 'F_claimed is the rated strength as printed, in the same unit' },
+          {
+            figure: 'Apparent breaking stress σ',
+            formula: 'σ = F / A,  A = π d² / 4',
+            where: 'd is the mean diameter of the variant by the method "Diameter"',
+          },
+          {
+            figure: 'Strength honesty H',
+            formula: 'H = 100 · F / F_claimed',
+            where: 'F_claimed is the rated strength as printed, in the same unit',
+          },
         ],
         cautions: PULLING_CAUTIONS,
         sources: PULLING_SOURCES,

@@ -3,14 +3,29 @@ import { PLAINLY_ACCEPTED } from './hand-in.js';
 import type { DemoHandIn, DemoReview } from './hand-in.js';
 import type { Twist } from './story.js';
 
-const accepted = (words: string | null, setAside: readonly { specimen: number; reason: string }[] = []): DemoReview => ({ decision: 'accepted', setAside, words });
+const accepted = (words: string | null, setAside: readonly { specimen: number; reason: string }[] = []): DemoReview => ({
+  decision: 'accepted',
+  setAside,
+  words,
+});
 
 /** Changes a plain submission into one of the story's; a file that is handed in twice becomes two. */
 export function applyTwist(plain: DemoHandIn, twist: Twist): DemoHandIn[] {
   const { content } = plain;
   switch (twist.kind) {
     case 'unitSlip':
-      return [{ ...plain, content: withUnit(content, 'lbf'), review: { decision: 'returned', specimens: content.specimens.map(({ number }) => number), question: twist.question, reply: { answer: twist.answer, corrected: content } } }];
+      return [
+        {
+          ...plain,
+          content: withUnit(content, 'lbf'),
+          review: {
+            decision: 'returned',
+            specimens: content.specimens.map(({ number }) => number),
+            question: twist.question,
+            reply: { answer: twist.answer, corrected: content },
+          },
+        },
+      ];
     case 'gripBreaks':
       return [{ ...plain, content: withBreaksAtGrip(content, twist.specimens), review: accepted(twist.words) }];
     case 'outlier':
@@ -33,11 +48,17 @@ export function applyTwist(plain: DemoHandIn, twist: Twist): DemoHandIn[] {
   }
 }
 
-const mapForces = (content: DemoContent, change: (specimen: DemoSpecimen) => DemoSpecimen): DemoContent => ({ ...content, specimens: content.specimens.map(change) });
+const mapForces = (content: DemoContent, change: (specimen: DemoSpecimen) => DemoSpecimen): DemoContent => ({
+  ...content,
+  specimens: content.specimens.map(change),
+});
 
 /** The numbers stay as displayed, under the wrong unit. */
 const withUnit = (content: DemoContent, unit: string): DemoContent =>
-  mapForces(content, (specimen) => ({ ...specimen, readings: specimen.readings.map((reading) => (reading.role === 'breakingForce' ? { ...reading, unit } : reading)) }));
+  mapForces(content, (specimen) => ({
+    ...specimen,
+    readings: specimen.readings.map((reading) => (reading.role === 'breakingForce' ? { ...reading, unit } : reading)),
+  }));
 
 /** Exactly these parted at a grip, a little early. */
 function withBreaksAtGrip(content: DemoContent, numbers: readonly number[]): DemoContent {
@@ -55,13 +76,17 @@ function withBreaksAtGrip(content: DemoContent, numbers: readonly number[]): Dem
  */
 function withReading(content: DemoContent, number: number, reads: number): DemoContent {
   const one = content.specimens.find((specimen) => specimen.number === number);
-  const others = content.specimens.filter((specimen) => specimen.condition === one?.condition && specimen.number !== number && specimen.validity === 'valid');
+  const others = content.specimens.filter(
+    (specimen) => specimen.condition === one?.condition && specimen.number !== number && specimen.validity === 'valid',
+  );
   const forces = others.flatMap(({ readings }) => readings.filter(({ role }) => role === 'breakingForce'));
   const mean = forces.reduce((sum, { value }) => sum + Number(value), 0) / forces.length;
   const places = forces[0]?.value.split('.')[1]?.length ?? 1;
   return mapForces(content, (specimen) => {
     if (specimen.number !== number) return specimen;
-    const readings = specimen.readings.map((reading) => (reading.role === 'breakingForce' ? { ...reading, value: (mean * reads).toFixed(places) } : reading));
+    const readings = specimen.readings.map((reading) =>
+      reading.role === 'breakingForce' ? { ...reading, value: (mean * reads).toFixed(places) } : reading,
+    );
     return { number, condition: specimen.condition, readings, validity: 'valid' };
   });
 }

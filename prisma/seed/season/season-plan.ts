@@ -37,7 +37,9 @@ export function planSeason(seed: number, season: Season, variants: readonly Demo
     const twist = TWISTS[task.key];
     if (twist) return applyTwist(plain(task), twist);
     if (isExpired(task)) return [plain({ ...task, rig: EXPIRED.instead })];
-    return isWithdrawn(task) ? [{ ...plain(task), withdrawal: { on: DRIFT.foundOn, reason: DRIFT.reason } }, plain(repeated(task, season))] : [plain(task)];
+    return isWithdrawn(task)
+      ? [{ ...plain(task), withdrawal: { on: DRIFT.foundOn, reason: DRIFT.reason } }, plain(repeated(task, season))]
+      : [plain(task)];
   });
   return {
     season,
@@ -50,10 +52,17 @@ export function planSeason(seed: number, season: Season, variants: readonly Demo
 }
 
 const isExpired = ({ season, rig, day }: BenchTask): boolean => season === EXPIRED.season && rig === EXPIRED.rig && day === EXPIRED.day;
-const isWithdrawn = ({ season, rig, day }: BenchTask): boolean => season === DRIFT.season && rig === DRIFT.rig && day === DRIFT.withdrawnDay;
+const isWithdrawn = ({ season, rig, day }: BenchTask): boolean =>
+  season === DRIFT.season && rig === DRIFT.rig && day === DRIFT.withdrawnDay;
 
 /** The same pulls a fortnight later, by whoever stands at the rig then. */
 function repeated(task: BenchTask, season: Season): BenchTask {
   const day = DRIFT.repeatedDay;
-  return { ...task, key: `${task.key}/again`, day, benchDay: season.benchDays[day] ?? daysAfter(task.benchDay, 14), tester: testerAt(day, RIGS.indexOf(DRIFT.rig)) };
+  return {
+    ...task,
+    key: `${task.key}/again`,
+    day,
+    benchDay: season.benchDays[day] ?? daysAfter(task.benchDay, 14),
+    tester: testerAt(day, RIGS.indexOf(DRIFT.rig)),
+  };
 }

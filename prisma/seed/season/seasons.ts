@@ -39,7 +39,11 @@ export const demoSeasons = [
 ] as const;
 
 /** First winter of the variants that came to the shops later. */
-const FIRST_SEASON: Readonly<Record<string, string>> = { 'skerrygrip-12-pe-1-5': '2026', 'marshbell-0-25': '2025', 'emberfuse-pe-1-0': '2025' };
+const FIRST_SEASON: Readonly<Record<string, string>> = {
+  'skerrygrip-12-pe-1-5': '2026',
+  'marshbell-0-25': '2025',
+  'emberfuse-pe-1-0': '2025',
+};
 /** Winters in which a variant was not entered. */
 const LEFT_OUT: Readonly<Record<string, readonly string[]>> = { 'ebbhollow-16-pe-2-0': ['2025'], 'tidelace-8-pe-1-2': ['2027'] };
 

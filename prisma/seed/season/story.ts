@@ -26,19 +26,26 @@ export const EXCLUSIONS = [
     variant: 'squallrope-8-pe-1-0',
     reasonCode: 'labelInDoubt',
     effect: 'closedUp',
-    words: 'Two boxes of the same lot print different rated strengths. Until the maker says which one holds, there is no claim to hold it to.',
+    words:
+      'Two boxes of the same lot print different rated strengths. Until the maker says which one holds, there is no claim to hold it to.',
   },
   {
     season: '2026',
     variant: 'lanternweft-0-28',
     reasonCode: 'notObtainable',
     effect: 'shownUnplaced',
-    words: 'The line went out of the shops in December, before the bench was done. Nobody who reads this can buy it, so it holds no place; its figures stay.',
+    words:
+      'The line went out of the shops in December, before the bench was done. Nobody who reads this can buy it, so it holds no place; its figures stay.',
   },
 ] as const;
 
 /** A tester's tie to a maker. */
-export const INTEREST = { season: '2025', tester: 3, maker: 'dunmarrick', words: 'My sister works in the dye house of Dunmarrick.' } as const;
+export const INTEREST = {
+  season: '2025',
+  tester: 3,
+  maker: 'dunmarrick',
+  words: 'My sister works in the dye house of Dunmarrick.',
+} as const;
 
 /** R3 read ever lower until its sensor was found loose; pulls of the last day before that were taken out and done again. */
 export const DRIFT = {
@@ -77,13 +84,15 @@ export const TWISTS: Readonly<Record<string, Twist>> = {
   '2024/pierwhistle-4-pe-1-0/straight-pull/1': {
     kind: 'gripBreaks',
     specimens: [2, 5, 7],
-    words: 'Three parted within 5 mm of the upper capstan and do not count. The five that count parted in the free length, and the other rig agrees.',
+    words:
+      'Three parted within 5 mm of the upper capstan and do not count. The five that count parted in the free length, and the other rig agrees.',
   },
   '2024/tollstrand-12-pe-1-0/straight-pull/1': {
     kind: 'outlier',
     specimen: 6,
     reads: 0.8,
-    words: 'The specimen parted in the free length and nothing was seen on it. There is no reason but the number to leave it out, so it stays.',
+    words:
+      'The specimen parted in the free length and nothing was seen on it. There is no reason but the number to leave it out, so it stays.',
   },
   '2024/northseam-8-pe-1-5/named-knot/1': {
     kind: 'setAside',
@@ -95,7 +104,8 @@ export const TWISTS: Readonly<Record<string, Twist>> = {
   '2024/lanternweft-0-28/straight-pull/2': {
     kind: 'seenLabel',
     note: 'The paper of the spool came off in my hand and I read the label.',
-    words: 'The readings were on a display that the rig writes by itself, and another tester pulled the same spool blind with the same result.',
+    words:
+      'The readings were on a display that the rig writes by itself, and another tester pulled the same spool blind with the same result.',
   },
   '2025/fellknot-fused-pe-0-8/straight-pull/2': {
     kind: 'handedInTwice',

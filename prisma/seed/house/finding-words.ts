@@ -1,0 +1,14 @@
+/** What a reviewer of the house writes to a held finding when nothing special is behind it: code of the check → words. */
+const WORDS: Readonly<Record<string, string>> = {
+  'readings/outlier':
+    'Looked at on the bench sheet: nothing was noted on the specimen. One set in twenty shows as much by chance; it stays.',
+  'tester/declared-interest':
+    'The tester worked from the blind code, and a tester without a tie pulled the same spool on another rig with the same result.',
+  'specimens/spread-too-wide': 'The spread is that of the line: the other rig shows it too.',
+  'specimens/time-to-break': 'Just outside the window; the rate of the rig was as the method says.',
+  'ambient/out-of-range': 'The hygrometer stood by the door; the loft itself was within the range.',
+  'specimens/grip-breaks': 'Breaks at the grip do not count; those in the free length agree with the other rig.',
+};
+const OTHERWISE = 'Looked at together with the tester; the bench sheet agrees with the file.';
+
+export const wordsFor = (code: string): string => WORDS[code] ?? OTHERWISE;

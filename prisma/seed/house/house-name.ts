@@ -1,0 +1,2 @@
+/** The invented club of the demo. */
+export const HOUSE = 'North Quay Line Trials';

@@ -1,0 +1,90 @@
+import { randomUUID } from 'node:crypto';
+import type { DemoAccount } from '../demo-accounts.js';
+
+interface Sending {
+  readonly body?: unknown;
+  /** Sent as it is, as text/csv. */
+  readonly csv?: string;
+  /** Version that the change is based on. */
+  readonly version?: number;
+}
+
+type Method = 'GET' | 'POST' | 'DELETE';
+
+/** A program speaking for one account, over HTTP as any other program would. */
+export class HouseClient {
+  private constructor(
+    private readonly url: string,
+    private readonly credentials: Readonly<Record<string, string>>,
+  ) {}
+
+  /** Somebody without an account. */
+  static stranger(url: string): HouseClient {
+    return new HouseClient(url, {});
+  }
+
+  /** Signs in by password, makes a token for a season's work, and signs out of the session again. */
+  static async signedIn(url: string, { email, password, roles }: DemoAccount): Promise<HouseClient> {
+    const session = await fetch(`${url}/v1/sessions`, {
+      method: 'POST',
+      headers: { 'Content-Type': 'application/json' },
+      body: JSON.stringify({ email, password }),
+    });
+    if (!session.ok) throw new Error(`Signing in as ${email} was answered by ${session.status}: ${await session.text()}`);
+    const { csrfToken } = (await session.json()) as { csrfToken: string };
+    const cookie = session.headers
+      .getSetCookie()
+      .map((one) => one.split(';')[0])
+      .join('; ');
+    const browser = new HouseClient(url, { Cookie: cookie, 'X-CSRF-Token': csrfToken });
+    const { token } = await browser.post<{ token: string }>('/v1/tokens', {
+      body: { name: 'A winter at the bench', scopes: roles, expiresInDays: 366 },
+    });
+    await browser.request('DELETE', '/v1/sessions/current', {});
+    return new HouseClient(url, { Authorization: `Bearer ${token}` });
+  }
+
+  get<Answer>(path: string): Promise<Answer> {
+    return this.json('GET', path, {});
+  }
+
+  post<Answer>(path: string, sending: Sending = {}): Promise<Answer> {
+    return this.json('POST', path, sending);
+  }
+
+  async delete(path: string, sending: Sending = {}): Promise<void> {
+    await this.request('DELETE', path, sending);
+  }
+
+  /** What a refused request is answered by: status, and the problem's code at the end of its type. */
+  async refusal(path: string, sending: Sending): Promise<{ readonly status: number; readonly body: string }> {
+    const response = await this.fetch('POST', path, sending);
+    return { status: response.status, body: await response.text() };
+  }
+
+  private async json<Answer>(method: Method, path: string, sending: Sending): Promise<Answer> {
+    const response = await this.request(method, path, sending);
+    const text = await response.text();
+    return (text === '' ? undefined : JSON.parse(text)) as Answer;
+  }
+
+  private async request(method: Method, path: string, sending: Sending): Promise<Response> {
+    const response = await this.fetch(method, path, sending);
+    if (response.ok) return response;
+    throw new Error(`${method} ${path} was answered by ${response.status}: ${(await response.text()).slice(0, 2000)}`);
+  }
+
+  private fetch(method: Method, path: string, { body, csv, version }: Sending): Promise<Response> {
+    const hasContent = body !== undefined || csv !== undefined;
+    return fetch(`${this.url}${path}`, {
+      method,
+      headers: {
+        ...this.credentials,
+        ...(hasContent ? { 'Content-Type': csv === undefined ? 'application/json' : 'text/csv' } : {}),
+        ...(method === 'POST' ? { 'Idempotency-Key': randomUUID() } : {}),
+        ...(version === undefined ? {} : { 'If-Match': `"${version}"` }),
+      },
+      ...(hasContent ? { body: csv ?? JSON.stringify(body) } : {}),
+    });
+  }
+}

@@ -1,0 +1,61 @@
+import { setTimeout as pause } from 'node:timers/promises';
+import type { SeasonPlan } from '../season/season-plan.js';
+import { daysAfter } from '../season/seasons.js';
+import { MISLABELLED } from '../season/story.js';
+import { moveEdition } from './open-edition.js';
+import { noted } from './stage.js';
+import type { Stage } from './stage.js';
+
+const PUBLISHED_WITHIN_MS = 120_000;
+const LOOK_EVERY_MS = 100;
+
+/** Closes the edition, leaves out what must be left out, publishes; a wrong box found later leads to an erratum. */
+export async function publishSeason(stage: Stage, { season, exclusions }: SeasonPlan, progress: (line: string) => void): Promise<void> {
+  if (season.publishedOn === null) return;
+  const { editor } = stage.people;
+  stage.clock.moveTo(daysAfter(season.closesOn, 1), 9);
+  await moveEdition(editor, season.slug, 'closure');
+  for (const { variant, reasonCode, words, effect } of exclusions)
+    await editor.post(`/v1/editions/${season.slug}/exclusions`, { body: { variant, reasonCode, words, effect } });
+  stage.clock.moveTo(season.publishedOn, 9);
+  await publish(stage, season.slug, null);
+  progress(`${season.name}: published`);
+  if (MISLABELLED.season !== season.slug) return;
+  await reidentify(stage);
+  await publish(stage, season.slug, { reasonCode: 'reidentification', words: MISLABELLED.words });
+  progress(`${season.name}: published again with an erratum`);
+}
+
+/** A spool is found to hold another variant than its box says. */
+async function reidentify({ people: { editor }, clock, blindCodes }: Stage): Promise<void> {
+  clock.moveTo(MISLABELLED.foundOn, 11);
+  const code = noted(blindCodes, `${MISLABELLED.season}/${MISLABELLED.label}/${MISLABELLED.letter}`);
+  const { version } = await editor.get<{ version: number }>(`/v1/catalogue/spools/${code}`);
+  await editor.post(`/v1/catalogue/spools/${code}/reidentifications`, {
+    version,
+    body: { variant: MISLABELLED.contents, reason: MISLABELLED.reason },
+  });
+}
+
+async function publish(
+  { people: { editor } }: Stage,
+  edition: string,
+  erratum: { reasonCode: string; words: string } | null,
+): Promise<void> {
+  const asked = await editor.post<Release>(`/v1/editions/${edition}/releases`, { body: { erratum } });
+  const until = Date.now() + PUBLISHED_WITHIN_MS;
+  let release = asked;
+  while (release.state !== 'published') {
+    if (Date.now() > until)
+      throw new Error(
+        `Revision ${asked.revision} of ${edition} is ${release.state} after ${PUBLISHED_WITHIN_MS / 1000} s; expected published. Look for errors of the release job.`,
+      );
+    await pause(LOOK_EVERY_MS);
+    release = await editor.get<Release>(`/v1/editions/${edition}/releases/${asked.revision}`);
+  }
+}
+
+interface Release {
+  readonly revision: number;
+  readonly state: string;
+}

@@ -1,0 +1,51 @@
+import type { SeasonPlan } from '../season/season-plan.js';
+import { daysAfter } from '../season/seasons.js';
+import { INTEREST } from '../season/story.js';
+import { enterMethodVersions } from './fit-out-bench.js';
+import { handInBlocked, handInDay } from './hand-in-day.js';
+import { declareInterests, openEdition } from './open-edition.js';
+import { reviewDay } from './review-day.js';
+import { noted } from './stage.js';
+import type { Stage } from './stage.js';
+
+/** From the opening to the last review: bench days, files, decisions, withdrawals. */
+export async function workSeason(stage: Stage, plan: SeasonPlan, progress: (line: string) => void): Promise<void> {
+  const { season } = plan;
+  stage.clock.moveTo(season.opensOn, 9);
+  await openEdition(stage, plan);
+  if (INTEREST.season === season.slug) await declareInterests(stage, [INTEREST]);
+  for (const [day, benchDay] of season.benchDays.entries()) {
+    const handIns = plan.handIns.filter(({ task }) => task.day === day);
+    await withdraw(stage, plan, benchDay);
+    stage.clock.moveTo(benchDay, 20);
+    await stage.certificates.enterUpTo(benchDay);
+    await handInBlocked(
+      stage,
+      plan.blocked.filter(({ task }) => task.day === day),
+      'calibration/expired-on-bench-day',
+    );
+    await handInDay(stage, handIns);
+    await reviewDay(stage, handIns, daysAfter(benchDay, 1));
+  }
+  progress(`${season.name}: ${plan.entries.length} variants, ${plan.handIns.length} submissions handed in and looked at`);
+}
+
+/** Brings the house up to the beginning of a season: versions that came into force since the one before. */
+export async function prepareMethods(stage: Stage, after: string, { opensOn }: SeasonPlan['season']): Promise<void> {
+  await enterMethodVersions(stage.people.editor, after, opensOn);
+}
+
+/** Takes out what was found wrong before a bench day and is still in. */
+async function withdraw(stage: Stage, { handIns }: SeasonPlan, before: string): Promise<void> {
+  const { editor } = stage.people;
+  const due = handIns.flatMap(({ task, withdrawal }) =>
+    withdrawal && withdrawal.on < before && task.benchDay < withdrawal.on ? [{ key: task.key, withdrawal }] : [],
+  );
+  for (const { key, withdrawal } of due) {
+    const reference = noted(stage.references, key);
+    const { version, state } = await editor.get<{ version: number; state: string }>(`/v1/submissions/${reference}`);
+    if (state !== 'accepted') continue;
+    stage.clock.moveTo(withdrawal.on, 12);
+    await editor.post(`/v1/submissions/${reference}/withdrawal`, { version, body: { reason: withdrawal.reason } });
+  }
+}

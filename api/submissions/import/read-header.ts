@@ -62,7 +62,8 @@ function problemOf(row: number, title: string, name: string, unit: string | null
 
 function isKnown(unit: string): boolean {
   try {
-    return findUnit(unit) !== undefined;
+    findUnit(unit);
+    return true;
   } catch (error) {
     if (error instanceof MeasurementError) return false;
     throw error;

@@ -11,11 +11,16 @@ import type { RowFault } from './import/row-fault.js';
 import type { HandIn, Intake } from './intake.js';
 import { submissionContent } from './submission-content.js';
 
+/** Room for what a form puts around its file; what is longer than file and form is refused unread. */
+const FORM_BYTES = 10_000;
+
 /**
  * Reads what came with a request: one submission as JSON, or a file with many as text/csv or multipart/form-data.
  * @throws Problem 422 for JSON that is not valid, 413 above 50 MB, 415 for another content type
  */
 export async function readIntake(request: FastifyRequest): Promise<Intake> {
+  if (Number(request.headers['content-length'] ?? 0) > LARGEST_FILE_BYTES + FORM_BYTES)
+    throw new Problem(platformProblems['request/too-large']);
   if (request.isMultipart()) return readFile(await onlyFile(request));
   if (request.body instanceof Readable) return readFile(request.body);
   if (!/^application\/json\b/i.test(request.headers['content-type'] ?? '')) throw new Problem(platformProblems['request/media-type']);

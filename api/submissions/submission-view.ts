@@ -35,9 +35,11 @@ export function toSpecimenInSi({ number, condition, validity, invalidReason, set
     condition: condition as SpecimenInSi['condition'],
     state: setAside ? 'setAside' : (validity as 'valid' | 'invalid'),
     reason: setAside?.reason ?? invalidReason,
-    readings: readings.map(({ valueSi, role, ...reading }) => ({
-      ...reading,
+    readings: readings.map(({ role, station, enteredText, enteredUnit, valueSi }) => ({
       role: role as ReadingRole,
+      station,
+      enteredText,
+      enteredUnit,
       valueSi: valueSi.toFixed(),
       siUnit: siUnitOf(role),
     })),

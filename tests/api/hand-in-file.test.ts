@@ -167,13 +167,25 @@ test('a form without a file is told', async () => {
   expect(answer.body.errors[0].code).toBe('file_missing');
 });
 
-test('a file of 50 MB and one byte is too large, text/csv and as a form alike', async () => {
-  const file = Buffer.alloc(50 * 1024 * 1024 + 1, `${csv(rowsOf(6)).trimEnd()}\n`);
-  const answer = await send(file);
+const MB_50 = 50 * 1024 * 1024;
+
+test('a form whose file has 50 MB and one byte is too large', async () => {
+  const file = Buffer.alloc(MB_50 + 1, '\n');
+  file.write(csv(rowsOf(6)));
+  const answer = await b.tester.call('post', '/v1/submissions').attach('file', file, 'pulls.csv');
   expect(answer.status).toBe(413);
   expect(answer.body.code).toBe('request/too-large');
-  const form = await b.tester.call('post', '/v1/submissions').attach('file', file, 'pulls.csv');
-  expect(form.status).toBe(413);
+}, 60_000);
+
+test('a stream is refused at its first byte above 50 MB, however it announces itself', async () => {
+  const file = Buffer.alloc(MB_50 + 1, '\n');
+  file.write(csv(rowsOf(6)));
+  const request = b.tester.call('post', '/v1/submissions').set('Content-Type', 'text/csv').set('Transfer-Encoding', 'chunked');
+  request.write(file);
+  const answer = await request;
+  expect(answer.status).toBe(413);
+  const announced = await send(Buffer.alloc(MB_50 + 20_000, 'x'));
+  expect(announced.status).toBe(413);
 }, 60_000);
 
 test('a retry with the same key and file is answered from the first; another file is refused', async () => {
@@ -193,7 +205,6 @@ test('10 000 specimens in one file take seconds, and no query a specimen', async
   const answer = await send(file).expect(201);
   const seconds = (performance.now() - startedAt) / 1000;
   expect(answer.body.submissions).toHaveLength(10);
-  // Measured here: about 2 s on two shared cores; ten times that would mean a query a specimen.
-  expect(seconds).toBeLessThan(20);
-  console.log('seconds', seconds);
+  // Measured here: 3 to 6 s on two cores shared by many; a query a specimen takes minutes.
+  expect(seconds).toBeLessThan(30);
 }, 60_000);

@@ -29,7 +29,7 @@ export function trueLine(seed: number, variant: DemoVariant): TrueLine {
   const lineAbrasion = fibre.between(...make.abrasionRetention);
   const linearDensityTex = linearDensity(variant, make, fibre) * own.normal(1, 0.012);
   const dye = variant.isFirstColour ? 1 : own.between(0.965, 0.995);
-  const packing = make.packing * fibre.between(0.97, 1.03);
+  const packing = make.packing === 1 ? 1 : make.packing * fibre.between(0.97, 1.03);
   return {
     linearDensityTex,
     breakingForceN: (linearDensityTex * tenacityCnPerTex * make.efficiency * dye) / 100,

@@ -1,0 +1,92 @@
+import { computeResults } from '../../api/editions/results.js';
+import type { Result } from '../../api/editions/results.js';
+import type { Quantity } from '../../api/editions/editions.schemas.js';
+import { computeStandings } from '../../api/measurement/ranking/standings.js';
+import type { Standings } from '../../api/measurement/ranking/standings.js';
+import { roundHalfEven } from '../../api/measurement/units/round-half-even.js';
+import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
+import { submissionContent } from '../../api/submissions/submission-content.js';
+import { computeSubmissionFigures } from '../../api/submissions/submission-figures.js';
+import type { SubmissionFigures } from '../../api/submissions/submission-figures.js';
+import type { DemoContent } from '../../prisma/seed/bench/measure.js';
+import { demoClaims } from '../../prisma/seed/house/claims.js';
+import { demoScheme } from '../../prisma/seed/house/scheme.js';
+import type { DemoVariant } from '../../prisma/seed/house/variants.js';
+import type { DemoHandIn } from '../../prisma/seed/season/hand-in.js';
+import type { SeasonPlan } from '../../prisma/seed/season/season-plan.js';
+
+const NEWTONS: Readonly<Record<string, number>> = { lbf: 4.4482216152605, kgf: 9.80665 };
+
+/** Rated strength on the label [N]. */
+export function claimedForceN(seed: number, variant: DemoVariant): number {
+  const printed = demoClaims(seed, variant).find(({ quantity }) => quantity === 'breakingForce')!.printed;
+  return Number(printed.text) * NEWTONS[printed.unit]!;
+}
+
+/** Figures of a submission, without the specimens that its reviewer set aside. */
+export function figuresOf(content: DemoContent, setAside: readonly number[] = []): SubmissionFigures {
+  const { specimens } = submissionContent.parse({ ...content, spool: 'AAAAAAA' });
+  const counted = toSpecimensInSi(specimens).filter(({ number }) => !setAside.includes(number));
+  return computeSubmissionFigures(counted, content.method === 'diameter' || content.method === 'straight-pull' ? 'circle' : null, 1);
+}
+
+/** What counts in the end of a submission; null where nothing does. */
+function countedFigures({ content, review, withdrawal }: DemoHandIn): SubmissionFigures | null {
+  if (withdrawal || !review || review.decision === 'refused') return null;
+  if (review.decision === 'returned') return review.reply && figuresOf(review.reply.corrected);
+  return figuresOf(
+    content,
+    review.setAside.map(({ specimen }) => specimen),
+  );
+}
+
+/**
+ * Results of a season by the very functions that the program uses.
+ * @param spoolsAs spool → variant that it counts for, where that is not what its box says
+ */
+export function resultsOf(
+  seed: number,
+  { entries, handIns }: SeasonPlan,
+  spoolsAs: Readonly<Record<string, string>> = {},
+): Map<string, Map<Quantity, Result>> {
+  const counted = handIns.flatMap((handIn) => {
+    const figures = countedFigures(handIn);
+    const { variant, spool, method, tester, rig } = handIn.task;
+    return figures
+      ? [
+          {
+            variantId: spoolsAs[spool] ?? variant,
+            method,
+            testerId: String(tester),
+            rig: rig ?? 'gauge',
+            figures,
+            calibrationRelative: 0.004,
+          },
+        ]
+      : [];
+  });
+  return new Map(
+    entries.map((entry) => [
+      entry.slug,
+      computeResults(
+        counted.filter(({ variantId }) => variantId === entry.slug),
+        claimedForceN(seed, entry),
+      ),
+    ]),
+  );
+}
+
+/** Standings of a season, exclusions observed. */
+export function standingsOf(seed: number, plan: SeasonPlan, spoolsAs?: Readonly<Record<string, string>>): Standings {
+  const results = resultsOf(seed, plan, spoolsAs);
+  const { categories } = demoScheme.rules;
+  const entries = plan.entries.map(({ slug }) => {
+    const exclusion = plan.exclusions.find(({ variant }) => variant === slug);
+    const values = categories.map(({ code, quantity, places }) => {
+      const estimate = results.get(slug)?.get(quantity)?.estimate;
+      return [code, estimate ? roundHalfEven(estimate.value, places) : null] as const;
+    });
+    return { id: slug, exclusion: exclusion ? { effect: exclusion.effect } : null, values: Object.fromEntries(values) };
+  });
+  return computeStandings({ ...demoScheme.rules, entries });
+}

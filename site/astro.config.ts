@@ -26,10 +26,23 @@ export default defineConfig({
   integrations: PUBLIC_URL ? [sitemap({ filter: isLasting })] : [],
   image: { service: { entrypoint: 'astro/assets/services/noop' } },
   security: {
-    csp: { directives: ["default-src 'none'", "img-src 'self' data:", "font-src 'self'", "connect-src 'self'", "form-action 'self'", "base-uri 'none'"] },
+    csp: {
+      directives: [
+        "default-src 'none'",
+        "img-src 'self' data:",
+        "font-src 'self'",
+        "connect-src 'self'",
+        "form-action 'self'",
+        "base-uri 'none'",
+      ],
+    },
   },
   devToolbar: { enabled: false },
   // No code is highlighted; the default highlighter would need inline styles.
   markdown: { syntaxHighlight: false },
-  vite: { cacheDir: resolve(cacheDir, 'vite'), build: { assetsInlineLimit: 0 }, environments: { prerender: { resolve: { noExternal: true } } } },
+  vite: {
+    cacheDir: resolve(cacheDir, 'vite'),
+    build: { assetsInlineLimit: 0 },
+    environments: { prerender: { resolve: { noExternal: true } } },
+  },
 });

@@ -29,7 +29,9 @@ const erratum: NonNullable<EditionDocument['erratum']> = {
 
 function csvOf(season: Season): Record<string, string> {
   const lines = season.overall.map((row) => [row.place ?? '', row.variant.slug, row.score, row.group ?? ''].join(','));
-  const results = [...season.categoryRows].flatMap(([code, rows]) => rows.map(({ variant, figure }) => [code, variant.slug, figure.value, figure.low ?? '', figure.high ?? '', figure.unit].join(',')));
+  const results = [...season.categoryRows].flatMap(([code, rows]) =>
+    rows.map(({ variant, figure }) => [code, variant.slug, figure.value, figure.low ?? '', figure.high ?? '', figure.unit].join(',')),
+  );
   return {
     'csv/standings.csv': ['place,variant,score,group', ...lines, ''].join('\r\n'),
     'csv/results.csv': ['category,variant,value,low,high,unit', ...results, ''].join('\r\n'),
@@ -44,15 +46,28 @@ function filesOf(season: Season, revision: number, correctedYear: number, note: 
   return new Map([
     ['documents/edition.json', json(editionDocument(season, revision, note))],
     ['documents/catalogue.json', json(catalogue)],
-    ...[...season.categoryRows.keys()].map((code): [string, string] => [`documents/standings/${code}.json`, json(categoryDocument(season, revision, code))]),
-    ...season.entries.map((variant): [string, string] => [`documents/variants/${variant.slug}.json`, json(variantDocument(season, variant, revision, correctedYear))]),
+    ...[...season.categoryRows.keys()].map((code): [string, string] => [
+      `documents/standings/${code}.json`,
+      json(categoryDocument(season, revision, code)),
+    ]),
+    ...season.entries.map((variant): [string, string] => [
+      `documents/variants/${variant.slug}.json`,
+      json(variantDocument(season, variant, revision, correctedYear)),
+    ]),
     ...methods.map((method): [string, string] => [`documents/methods/${method.slug}-${method.number}.json`, json(method)]),
     ['bundle.json', json({ formatVersion: 1, edition: String(season.year), revision })],
     ...Object.entries(csvOf(season)),
   ]);
 }
 
-async function writeRelease(folder: string, season: Season, revision: number, correctedYear: number, note: EditionDocument['erratum'], previousDigest: string | null): Promise<ReleaseSummary> {
+async function writeRelease(
+  folder: string,
+  season: Season,
+  revision: number,
+  correctedYear: number,
+  note: EditionDocument['erratum'],
+  previousDigest: string | null,
+): Promise<ReleaseSummary> {
   const files = filesOf(season, revision, correctedYear, note);
   const { edition, publishedAt } = headingOf(season, revision);
   const manifest: Manifest = {
@@ -62,7 +77,12 @@ async function writeRelease(folder: string, season: Season, revision: number, co
     publishedAt,
     softwareVersion: '0.1.0',
     previousDigest,
-    files: [...files].map(([path, text]) => ({ path, mediaType: path.endsWith('.csv') ? 'text/csv' : 'application/json', sizeBytes: Buffer.byteLength(text), sha256: digest(text) })),
+    files: [...files].map(([path, text]) => ({
+      path,
+      mediaType: path.endsWith('.csv') ? 'text/csv' : 'application/json',
+      sizeBytes: Buffer.byteLength(text),
+      sha256: digest(text),
+    })),
   };
   const written = JSON.stringify(manifest);
   for (const [path, text] of [...files, ['manifest.json', written] as const]) {
@@ -70,7 +90,15 @@ async function writeRelease(folder: string, season: Season, revision: number, co
     await mkdir(dirname(target), { recursive: true });
     await writeFile(target, text);
   }
-  return { edition: edition.slug, editionName: edition.name, revision, status: 'published', digest: digest(written), publishedAt, erratum: note };
+  return {
+    edition: edition.slug,
+    editionName: edition.name,
+    revision,
+    status: 'published',
+    digest: digest(written),
+    publishedAt,
+    erratum: note,
+  };
 }
 
 /** Writes invented releases to a folder, at the paths under which the API answers; `v1/releases.json` is the list. */
@@ -82,7 +110,8 @@ export async function makeReleases(folder: string, { editions, variants }: Inven
   for (let nth = 0; nth < editions; nth += 1) {
     const year = LAST_YEAR - editions + 1 + nth;
     const isLast = nth === editions - 1;
-    const write = (season: Season, revision: number, note: EditionDocument['erratum']) => writeRelease(folder, season, revision, correctedYear, note, summaries[0]?.digest ?? null);
+    const write = (season: Season, revision: number, note: EditionDocument['erratum']) =>
+      writeRelease(folder, season, revision, correctedYear, note, summaries[0]?.digest ?? null);
     if (year === correctedYear) {
       const wrong = inventSeason(names, nth, year, before, isLast, true);
       summaries.unshift({ ...(await write(wrong, 1, null)), status: 'superseded' });

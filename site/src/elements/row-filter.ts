@@ -44,7 +44,9 @@ class RowFilter extends HTMLElement {
       all += rows.length;
     }
     const status = this.querySelector('[role=status]');
-    if (status) status.textContent = chosen.length === 0 ? `All ${all} rows.` : `${shown} of ${all} rows. Places and groups stay those of the whole table.`;
+    if (status)
+      status.textContent =
+        chosen.length === 0 ? `All ${all} rows.` : `${shown} of ${all} rows. Places and groups stay those of the whole table.`;
   }
 }
 

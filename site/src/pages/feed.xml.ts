@@ -4,7 +4,10 @@ import { loadReleases } from '../release/load-releases.js';
 
 const escape = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
-function entry({ edition, editionName, revision, status, digest, publishedAt, erratum }: ReleaseSummary, absolute: (path: string) => string): string {
+function entry(
+  { edition, editionName, revision, status, digest, publishedAt, erratum }: ReleaseSummary,
+  absolute: (path: string) => string,
+): string {
   const page = status === 'superseded' ? `/editions/${edition}/revisions/${revision}/` : `/editions/${edition}/`;
   const title = erratum ? `Erratum: ${editionName}, revision ${revision}` : `${editionName}, revision ${revision}`;
   const summary = erratum ? `${erratum.words} ${erratum.consequences}` : `Published: ${editionName}.`;
@@ -14,7 +17,9 @@ function entry({ edition, editionName, revision, status, digest, publishedAt, er
 /** Atom feed (RFC 4287) of releases and errata, newest first. */
 export const GET: APIRoute = async ({ site }) => {
   const { current, superseded } = await loadReleases();
-  const summaries = [...current, ...superseded].map(({ summary }) => summary).sort((one, other) => other.publishedAt.localeCompare(one.publishedAt));
+  const summaries = [...current, ...superseded]
+    .map(({ summary }) => summary)
+    .sort((one, other) => other.publishedAt.localeCompare(one.publishedAt));
   const house = (await current[0]?.edition())?.house ?? 'Line tests';
   const absolute = (path: string) => (site ? new URL(path, site).href : path);
   // A feed without entries still needs a date; that of the epoch says that nothing has happened yet.

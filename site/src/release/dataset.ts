@@ -2,9 +2,17 @@ import type { EditionDocument } from '../../../api/public-api/release-documents.
 import type { Release } from './load-release.js';
 
 /** The schema.org description of a release as a dataset, for search engines and catalogues of data. */
-export function datasetOf({ summary, address }: Release, { house, edition, scheme, isDemo }: EditionDocument, site: URL | undefined): object {
+export function datasetOf(
+  { summary, address }: Release,
+  { house, edition, scheme, isDemo }: EditionDocument,
+  site: URL | undefined,
+): object {
   const absolute = (path: string) => (site ? new URL(path, site).href : path);
-  const file = (path: string, format: string) => ({ '@type': 'DataDownload', contentUrl: absolute(address + path), encodingFormat: format });
+  const file = (path: string, format: string) => ({
+    '@type': 'DataDownload',
+    contentUrl: absolute(address + path),
+    encodingFormat: format,
+  });
   return {
     '@context': 'https://schema.org',
     '@type': 'Dataset',
@@ -18,6 +26,11 @@ export function datasetOf({ summary, address }: Release, { house, edition, schem
     creator: { '@type': 'Organization', name: house },
     isAccessibleForFree: true,
     variableMeasured: scheme.categories.map(({ name, unit }) => ({ '@type': 'PropertyValue', name, unitText: unit })),
-    distribution: [file('bundle.json', 'application/json'), file('csv/standings.csv', 'text/csv'), file('csv/results.csv', 'text/csv'), file('csv/specimens.csv', 'text/csv')],
+    distribution: [
+      file('bundle.json', 'application/json'),
+      file('csv/standings.csv', 'text/csv'),
+      file('csv/results.csv', 'text/csv'),
+      file('csv/specimens.csv', 'text/csv'),
+    ],
   };
 }

@@ -6,7 +6,8 @@
  */
 export async function fetchBytes(path: string): Promise<Uint8Array | null> {
   const api = process.env['API_URL'];
-  if (!api) throw new Error('The site is built from the API, but API_URL is not set. Set it to its address, e.g. API_URL=http://127.0.0.1:3000.');
+  if (!api)
+    throw new Error('The site is built from the API, but API_URL is not set. Set it to its address, e.g. API_URL=http://127.0.0.1:3000.');
   const address = new URL(path, api);
   const response = await fetch(address).catch((error: unknown) => {
     throw new Error(`The API does not answer at ${address}. Start it, or set API_URL to where it runs.`, { cause: error });

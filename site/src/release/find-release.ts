@@ -7,7 +7,13 @@ import type { Release } from './load-release.js';
  */
 export async function findRelease(edition: string, revision?: number): Promise<Release> {
   const { current, superseded } = await loadReleases();
-  const found = revision === undefined ? current.find(({ summary }) => summary.edition === edition) : superseded.find(({ summary }) => summary.edition === edition && summary.revision === revision);
-  if (!found) throw new Error(`No release of edition ${edition}${revision === undefined ? '' : `, revision ${revision}`}, in /v1/releases. Build the site again.`);
+  const found =
+    revision === undefined
+      ? current.find(({ summary }) => summary.edition === edition)
+      : superseded.find(({ summary }) => summary.edition === edition && summary.revision === revision);
+  if (!found)
+    throw new Error(
+      `No release of edition ${edition}${revision === undefined ? '' : `, revision ${revision}`}, in /v1/releases. Build the site again.`,
+    );
   return found;
 }

@@ -35,7 +35,9 @@ function read<Schema extends z.ZodType>(schema: Schema, path: string, bytes: Uin
   const result = schema.safeParse(JSON.parse(new TextDecoder().decode(bytes)));
   if (result.success) return result.data;
   const [issue] = result.error.issues;
-  throw new Error(`${path} is not a document that this site can read: at ${issue?.path.join('.')}: ${issue?.message}. Build the site with the version of the program that published it.`);
+  throw new Error(
+    `${path} is not a document that this site can read: at ${issue?.path.join('.')}: ${issue?.message}. Build the site with the version of the program that published it.`,
+  );
 }
 
 /** Remembers what was asked for: many pages share the documents of an edition. */

@@ -20,5 +20,7 @@ export async function methodVersions(): Promise<MethodVersion[]> {
       versions.set(key, version);
     }
   }
-  return [...versions.values()].sort((one, other) => one.method.name.localeCompare(other.method.name, 'en') || other.method.number - one.method.number);
+  return [...versions.values()].sort(
+    (one, other) => one.method.name.localeCompare(other.method.name, 'en') || other.method.number - one.method.number,
+  );
 }

@@ -35,7 +35,8 @@ export async function verifiedFile(path: string, digest: string): Promise<Uint8A
   const bytes = await fetchBytes(path);
   if (!bytes) throw new Error(`${path} is named by its release but the API has no such file. Restore the release from a backup.`);
   const found = sha256(bytes);
-  if (found !== digest) throw new Error(`${path} is not what was published: SHA-256 ${found} found, ${digest} expected. Restore the release from a backup.`);
+  if (found !== digest)
+    throw new Error(`${path} is not what was published: SHA-256 ${found} found, ${digest} expected. Restore the release from a backup.`);
   await toCache(digest, bytes);
   return bytes;
 }

@@ -22,23 +22,44 @@ export function categoriesOf(season: Season): Category[] {
   return inventedCategories.map(({ category }) => ({
     ...category,
     methodVersion: category.method === 'straight-pull' ? season.straightPullVersion : 1,
-    comparability: season.isFirst ? 'first' : category.method === 'straight-pull' && season.straightPullVersion === 2 ? 'notComparable' : 'same',
+    comparability: season.isFirst
+      ? 'first'
+      : category.method === 'straight-pull' && season.straightPullVersion === 2
+        ? 'notComparable'
+        : 'same',
   }));
 }
 
 export function editionDocument(season: Season, revision: number, erratum: Erratum | null): EditionDocument {
   const entries = season.entries.length;
-  const words = 'Each line gets a place in each of the four categories; the score is the sum of the four places, and the lowest score comes first. Equal scores share a place.';
+  const words =
+    'Each line gets a place in each of the four categories; the score is the sum of the four places, and the lowest score comes first. Equal scores share a place.';
   return {
     ...headingOf(season, revision),
     previousEdition: season.before ? String(season.before.year) : null,
-    scheme: { slug: 'four-places', name: 'Four places', version: 1, words, combine: 'sumOfPlaces', countPlaces: 'afterExclusions', tieBreak: 'none', categories: categoriesOf(season) },
+    scheme: {
+      slug: 'four-places',
+      name: 'Four places',
+      version: 1,
+      words,
+      combine: 'sumOfPlaces',
+      countPlaces: 'afterExclusions',
+      tieBreak: 'none',
+      categories: categoriesOf(season),
+    },
     counts: { entries, submissions: entries * 2, specimens: entries * 52, testers: 5, rigs: 3, setAside: 4 },
     overall: season.overall,
-    incomplete: [...season.incomplete].map(([slug, code]) => ({ variant: season.entries.find((entry) => entry.slug === slug)!, missing: [code] })),
+    incomplete: [...season.incomplete].map(([slug, code]) => ({
+      variant: season.entries.find((entry) => entry.slug === slug)!,
+      missing: [code],
+    })),
     excluded: season.entries
       .filter(({ slug }) => season.exclusions.has(slug))
-      .map((variant) => ({ variant, ...season.exclusions.get(variant.slug)!, placeIfIncluded: season.overall.find((row) => row.variant.slug === variant.slug)?.placeIfIncluded ?? null })),
+      .map((variant) => ({
+        variant,
+        ...season.exclusions.get(variant.slug)!,
+        placeIfIncluded: season.overall.find((row) => row.variant.slug === variant.slug)?.placeIfIncluded ?? null,
+      })),
     categoryTops: categoryTops(season),
     erratum,
   };
@@ -46,13 +67,17 @@ export function editionDocument(season: Season, revision: number, erratum: Errat
 
 export function categoryDocument(season: Season, revision: number, code: string): CategoryDocument {
   const category = categoriesOf(season).find((one) => one.code === code);
-  if (!category) throw new Error(`No category ${code} in the invented house; expected one of ${inventedCategories.map((one) => one.category.code).join(', ')}.`);
+  if (!category)
+    throw new Error(
+      `No category ${code} in the invented house; expected one of ${inventedCategories.map((one) => one.category.code).join(', ')}.`,
+    );
   return { ...headingOf(season, revision), category, rows: season.categoryRows.get(code) ?? [] };
 }
 
 export function catalogueDocument(season: Season, revision: number): CatalogueDocument {
   const makers = new Map(season.entries.map(({ maker }) => [maker.slug, maker]));
-  const linesOf = (makerSlug: string) => new Map(season.entries.filter(({ maker }) => maker.slug === makerSlug).map((variant) => [variant.line.slug, variant]));
+  const linesOf = (makerSlug: string) =>
+    new Map(season.entries.filter(({ maker }) => maker.slug === makerSlug).map((variant) => [variant.line.slug, variant]));
   return {
     ...headingOf(season, revision),
     makers: [...makers.values()].map((maker) => ({

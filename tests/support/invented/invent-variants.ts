@@ -1,8 +1,38 @@
 import type { VariantName } from '../../../api/public-api/release-documents.schemas.js';
 import { Draws } from './draws.js';
 
-const MAKERS = ['Quaymarrow', 'Bollarding Wharf', 'Tidewick', 'Harbrook Sael', 'Skerrowen', 'Mornhythe', 'Pierholt', 'Saltgarde', 'Windroskel', 'Cordwynne', 'Haldermere', 'Netherloft'];
-const FIRST = ['Brine', 'Capst', 'Dolph', 'Ebbing', 'Fender', 'Gullen', 'Hawsel', 'Jettel', 'Kelpen', 'Lanter', 'Moorel', 'Nepper', 'Ostrel', 'Pilin', 'Quoyn', 'Ropew'];
+const MAKERS = [
+  'Quaymarrow',
+  'Bollarding Wharf',
+  'Tidewick',
+  'Harbrook Sael',
+  'Skerrowen',
+  'Mornhythe',
+  'Pierholt',
+  'Saltgarde',
+  'Windroskel',
+  'Cordwynne',
+  'Haldermere',
+  'Netherloft',
+];
+const FIRST = [
+  'Brine',
+  'Capst',
+  'Dolph',
+  'Ebbing',
+  'Fender',
+  'Gullen',
+  'Hawsel',
+  'Jettel',
+  'Kelpen',
+  'Lanter',
+  'Moorel',
+  'Nepper',
+  'Ostrel',
+  'Pilin',
+  'Quoyn',
+  'Ropew',
+];
 const SECOND = ['wickel', 'arrow', 'ovenna', 'ettle', 'mundel', 'iskar', 'olm', 'undra', 'eskel', 'avar', 'inster', 'ombre'];
 const COLOURS = ['slate grey', 'moss green', 'buoy yellow'];
 const SIZES = [

@@ -27,7 +27,11 @@ const straightPull: MethodDocument = {
   ],
   formulae: [
     { figure: 'Mean breaking force F', formula: 'F = (F₁ + F₂ + … + Fₙ) / n', where: 'n is the number of valid specimens' },
-    { figure: 'Apparent breaking stress S', formula: 'S = F / A,  A = π d² / 4', where: 'd is the mean diameter; "apparent", because a braid’s outline holds air' },
+    {
+      figure: 'Apparent breaking stress S',
+      formula: 'S = F / A,  A = π d² / 4',
+      where: 'd is the mean diameter; "apparent", because a braid’s outline holds air',
+    },
   ],
   limits: [
     { name: 'Valid specimens, at least', value: '5', unit: '' },
@@ -59,7 +63,13 @@ export const inventedMethods: MethodDocument[] = [
     name: 'Named knot',
     effectiveUntil: null,
     purpose: 'Finds how much of its straight strength a line keeps when tied with the double uni knot.',
-    formulae: [{ figure: 'Knot retention R', formula: 'R = 100 · K / F', where: 'K is the mean breaking force of knotted specimens, F that of straight ones of the same spool' }],
+    formulae: [
+      {
+        figure: 'Knot retention R',
+        formula: 'R = 100 · K / F',
+        where: 'K is the mean breaking force of knotted specimens, F that of straight ones of the same spool',
+      },
+    ],
     checks: ['grip-breaks', 'retention-above-100'],
   },
   {
@@ -68,7 +78,13 @@ export const inventedMethods: MethodDocument[] = [
     name: 'Abrasion drum',
     effectiveUntil: null,
     purpose: 'Finds how much of its straight strength a line keeps after 200 strokes over a drum of grade 400 paper.',
-    formulae: [{ figure: 'Abrasion retention R', formula: 'R = 100 · B / F', where: 'B is the mean breaking force of abraded specimens, F that of untreated ones of the same spool' }],
+    formulae: [
+      {
+        figure: 'Abrasion retention R',
+        formula: 'R = 100 · B / F',
+        where: 'B is the mean breaking force of abraded specimens, F that of untreated ones of the same spool',
+      },
+    ],
     checks: ['grip-breaks', 'retention-above-100'],
   },
   {
@@ -80,7 +96,13 @@ export const inventedMethods: MethodDocument[] = [
     apparatus: ['Optical gauge read to 0.001 mm', 'Weight of 50 g'],
     steps: ['Hang the weight on the line.', 'At each of ten stations read the widest and the narrowest diameter.'],
     parameters: [{ name: 'Stations', value: '10', unit: '' }],
-    formulae: [{ figure: 'Out-of-roundness O', formula: 'O = 100 · (w − n) / ((w + n) / 2)', where: 'w is the widest and n the narrowest reading of a station' }],
+    formulae: [
+      {
+        figure: 'Out-of-roundness O',
+        formula: 'O = 100 · (w − n) / ((w + n) / 2)',
+        where: 'w is the widest and n the narrowest reading of a station',
+      },
+    ],
     limits: [{ name: 'Stations, at least', value: '8', unit: '' }],
     checks: ['unit-slip'],
     cautions: ['Keep fingers out of the gauge while the line is drawn through it.'],
@@ -88,9 +110,39 @@ export const inventedMethods: MethodDocument[] = [
 ];
 
 export const inventedChecks: CheckDocument[] = [
-  { code: 'grip-breaks', title: 'Too many breaks at the grip', severity: 'held', explains: 'A specimen that parts at the grip measures the grip. Too many of them put the rest in doubt.', limit: 'The share that the method states' },
-  { code: 'grubbs-outlier', title: 'Outlier', severity: 'note', explains: 'One reading lies far from the others. It is pointed out, never removed by itself.', limit: 'Grubbs, 1 % two-sided' },
-  { code: 'retention-above-100', title: 'Retention above 100 %', severity: 'held', explains: 'A knot or wear cannot make a line stronger; the whole interval lies above 100 %.', limit: 'Lower end of the interval above 100 %' },
-  { code: 'time-to-break', title: 'Time to break outside the window', severity: 'held', explains: 'A faster pull reads a higher force.', limit: 'The window that the method states' },
-  { code: 'unit-slip', title: 'Unit slip', severity: 'blocks', explains: 'The measured value and the claim differ by a factor between two units, such as pounds and kilograms.', limit: 'Within 3 % of the factor' },
+  {
+    code: 'grip-breaks',
+    title: 'Too many breaks at the grip',
+    severity: 'held',
+    explains: 'A specimen that parts at the grip measures the grip. Too many of them put the rest in doubt.',
+    limit: 'The share that the method states',
+  },
+  {
+    code: 'grubbs-outlier',
+    title: 'Outlier',
+    severity: 'note',
+    explains: 'One reading lies far from the others. It is pointed out, never removed by itself.',
+    limit: 'Grubbs, 1 % two-sided',
+  },
+  {
+    code: 'retention-above-100',
+    title: 'Retention above 100 %',
+    severity: 'held',
+    explains: 'A knot or wear cannot make a line stronger; the whole interval lies above 100 %.',
+    limit: 'Lower end of the interval above 100 %',
+  },
+  {
+    code: 'time-to-break',
+    title: 'Time to break outside the window',
+    severity: 'held',
+    explains: 'A faster pull reads a higher force.',
+    limit: 'The window that the method states',
+  },
+  {
+    code: 'unit-slip',
+    title: 'Unit slip',
+    severity: 'blocks',
+    explains: 'The measured value and the claim differ by a factor between two units, such as pounds and kilograms.',
+    limit: 'Within 3 % of the factor',
+  },
 ];

@@ -8,7 +8,13 @@ const RIGS = ['NQ-F1', 'NQ-F2', 'NQ-F3'];
 const force = (draws: Draws, forceN: number) => {
   const newtons = draws.normal(forceN, forceN * 0.025);
   const pounds = (newtons / 4.4482216152605).toFixed(2);
-  return { role: 'breakingForce', station: null, entered: { text: pounds, unit: 'lbf' }, value: (Number(pounds) * 4.4482216152605).toFixed(3), unit: 'N' };
+  return {
+    role: 'breakingForce',
+    station: null,
+    entered: { text: pounds, unit: 'lbf' },
+    value: (Number(pounds) * 4.4482216152605).toFixed(3),
+    unit: 'N',
+  };
 };
 
 function pulls(draws: Draws, forceN: number, retention: number): PublishedSpecimen[] {
@@ -57,7 +63,16 @@ export function inventSubmissions(season: Season, variant: VariantName, spool: s
       spool,
       benchDay: `${season.year}-01-${String(10 + index).padStart(2, '0')}`,
       figures: [],
-      findings: index === 0 ? [{ code: 'grubbs-outlier', message: 'Specimen 3 lies 2.9 standard deviations from the mean of 5.', resolution: 'Looked at under glass: a clean break mid-span. It stays.' }] : [],
+      findings:
+        index === 0
+          ? [
+              {
+                code: 'grubbs-outlier',
+                message: 'Specimen 3 lies 2.9 standard deviations from the mean of 5.',
+                resolution: 'Looked at under glass: a clean break mid-span. It stays.',
+              },
+            ]
+          : [],
       specimens: [],
     };
   };
@@ -67,7 +82,15 @@ export function inventSubmissions(season: Season, variant: VariantName, spool: s
     value: value.toFixed(places),
     low: (value * 0.98).toFixed(places),
     high: (value * 1.02).toFixed(places),
-    trade: unit === 'N' ? { unit: 'lbf', value: (value / 4.4482).toFixed(1), low: ((value / 4.4482) * 0.98).toFixed(1), high: ((value / 4.4482) * 1.02).toFixed(1) } : null,
+    trade:
+      unit === 'N'
+        ? {
+            unit: 'lbf',
+            value: (value / 4.4482).toFixed(1),
+            low: ((value / 4.4482) * 0.98).toFixed(1),
+            high: ((value / 4.4482) * 1.02).toFixed(1),
+          }
+        : null,
     specimens,
     submissions: 1,
     testers: 1,
@@ -75,6 +98,14 @@ export function inventSubmissions(season: Season, variant: VariantName, spool: s
     note: null,
   });
   const diameterMm = 0.2 + 0.1 * draws.uniform();
-  const knot = (index: number) => ({ ...base(index, 'named-knot'), figures: [figure('breakingForce', 'N', forceN, 1, 5), figure('knotRetention', '%', 64.2, 1, 10)], specimens: pulls(draws, forceN, 0.64) });
-  return [knot(0), knot(1), { ...base(2, 'diameter'), figures: [figure('diameter', 'mm', diameterMm, 3, 1)], specimens: stations(draws, diameterMm) }];
+  const knot = (index: number) => ({
+    ...base(index, 'named-knot'),
+    figures: [figure('breakingForce', 'N', forceN, 1, 5), figure('knotRetention', '%', 64.2, 1, 10)],
+    specimens: pulls(draws, forceN, 0.64),
+  });
+  return [
+    knot(0),
+    knot(1),
+    { ...base(2, 'diameter'), figures: [figure('diameter', 'mm', diameterMm, 3, 1)], specimens: stations(draws, diameterMm) },
+  ];
 }

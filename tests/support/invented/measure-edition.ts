@@ -37,9 +37,30 @@ export const inventedCategories: InventedCategory[] = [
     places: 0,
     perTradeUnit: 145.0377,
   },
-  { category: ranked('knot-retention', 'Knot retention', 'knotRetention', 'named-knot', `double uni knot, wetted; ${DRY}`), typical: 62, spreadOfLines: 0.16, relativeUncertainty: 0.028, places: 1, perTradeUnit: null },
-  { category: ranked('abrasion-retention', 'Abrasion retention', 'abrasionRetention', 'abrasion', `200 strokes, grade 400 paper; ${DRY}`), typical: 71, spreadOfLines: 0.14, relativeUncertainty: 0.034, places: 1, perTradeUnit: null },
-  { category: { ...ranked('roundness', 'Roundness', 'outOfRoundness', 'diameter', 'ten stations, 50 g'), direction: 'less' }, typical: 9, spreadOfLines: 0.3, relativeUncertainty: 0.08, places: 1, perTradeUnit: null },
+  {
+    category: ranked('knot-retention', 'Knot retention', 'knotRetention', 'named-knot', `double uni knot, wetted; ${DRY}`),
+    typical: 62,
+    spreadOfLines: 0.16,
+    relativeUncertainty: 0.028,
+    places: 1,
+    perTradeUnit: null,
+  },
+  {
+    category: ranked('abrasion-retention', 'Abrasion retention', 'abrasionRetention', 'abrasion', `200 strokes, grade 400 paper; ${DRY}`),
+    typical: 71,
+    spreadOfLines: 0.14,
+    relativeUncertainty: 0.034,
+    places: 1,
+    perTradeUnit: null,
+  },
+  {
+    category: { ...ranked('roundness', 'Roundness', 'outOfRoundness', 'diameter', 'ten stations, 50 g'), direction: 'less' },
+    typical: 9,
+    spreadOfLines: 0.3,
+    relativeUncertainty: 0.08,
+    places: 1,
+    perTradeUnit: null,
+  },
 ];
 
 /** What a line is really like, relative to the typical value of each category. */
@@ -77,10 +98,18 @@ export function measureFigure(invented: InventedCategory, truth: TrueStrength, d
 /** Values of a season: category code → variant slug → figure. */
 export type SeasonFigures = Map<string, Map<string, Figure>>;
 
-export function measureEdition(variants: VariantName[], truths: Map<string, TrueStrength>, draws: Draws, hasIntervals: boolean): SeasonFigures {
+export function measureEdition(
+  variants: VariantName[],
+  truths: Map<string, TrueStrength>,
+  draws: Draws,
+  hasIntervals: boolean,
+): SeasonFigures {
   const measured: SeasonFigures = new Map();
   for (const invented of inventedCategories) {
-    const figures = variants.map((variant): [string, Figure] => [variant.slug, measureFigure(invented, truths.get(variant.slug) ?? new Map(), draws, hasIntervals)]);
+    const figures = variants.map((variant): [string, Figure] => [
+      variant.slug,
+      measureFigure(invented, truths.get(variant.slug) ?? new Map(), draws, hasIntervals),
+    ]);
     measured.set(invented.category.code, new Map(figures));
   }
   return measured;

@@ -21,7 +21,9 @@ const isApart = (one: Contender, other: Contender) => Number(one.low) > Number(o
 /** Places 1-2-2-4 by the printed value, groups of neighbours whose intervals meet that of the first of the group. */
 export function placeRows(contenders: Contender[], direction: 'more' | 'less'): Placed[] {
   const sign = direction === 'more' ? -1 : 1;
-  const sorted = [...contenders].sort((one, other) => sign * (Number(one.value) - Number(other.value)) || one.slug.localeCompare(other.slug));
+  const sorted = [...contenders].sort(
+    (one, other) => sign * (Number(one.value) - Number(other.value)) || one.slug.localeCompare(other.slug),
+  );
   let group = 0;
   let head: Contender | null = null;
   return sorted.map((contender) => {

@@ -25,7 +25,16 @@ export interface Season {
 }
 
 /** Where in the list of variants the special cases stand. */
-const ROLE = { mislabelled: 1, aboveHundred: 2, notObtainable: 3, interest: 5, incomplete: 7, lateComer: 9, skipsSecond: 10, tied: [11, 12] } as const;
+const ROLE = {
+  mislabelled: 1,
+  aboveHundred: 2,
+  notObtainable: 3,
+  interest: 5,
+  incomplete: 7,
+  lateComer: 9,
+  skipsSecond: 10,
+  tied: [11, 12],
+} as const;
 
 export function inventTruths(variants: VariantName[]): Map<string, TrueStrength> {
   const draws = new Draws(2207);
@@ -43,8 +52,18 @@ function exclusionsOf(variants: VariantName[]): Map<string, Exclusion> {
   const exclusions = new Map<string, Exclusion>();
   const gone = variants[ROLE.notObtainable];
   const linked = variants[ROLE.interest];
-  if (gone) exclusions.set(gone.slug, { reasonCode: 'notObtainable', words: 'The maker stopped selling this size before the edition closed.', effect: 'closedUp' });
-  if (linked) exclusions.set(linked.slug, { reasonCode: 'interest', words: 'One of the two testers advises the maker; the results are shown, the place is not counted.', effect: 'shownUnplaced' });
+  if (gone)
+    exclusions.set(gone.slug, {
+      reasonCode: 'notObtainable',
+      words: 'The maker stopped selling this size before the edition closed.',
+      effect: 'closedUp',
+    });
+  if (linked)
+    exclusions.set(linked.slug, {
+      reasonCode: 'interest',
+      words: 'One of the two testers advises the maker; the results are shown, the place is not counted.',
+      effect: 'shownUnplaced',
+    });
   return exclusions;
 }
 
@@ -54,14 +73,24 @@ function contendersIn(season: Season, code: string): Contender[] {
     .flatMap(({ slug }) => {
       const figure = season.figures.get(code)?.get(slug);
       if (!figure) return [];
-      return [{ slug, value: figure.value, low: figure.low === null ? null : Number(figure.low), high: figure.high === null ? null : Number(figure.high) }];
+      return [
+        {
+          slug,
+          value: figure.value,
+          low: figure.low === null ? null : Number(figure.low),
+          high: figure.high === null ? null : Number(figure.high),
+        },
+      ];
     });
 }
 
 /** Splits what is shown unplaced from what is placed, and keeps the place that it would have had. */
 function placeWithout(season: Season, contenders: Contender[], direction: 'more' | 'less') {
   const isUnplaced = ({ slug }: { slug: string }) => season.exclusions.has(slug);
-  const placed = placeRows(contenders.filter((one) => !isUnplaced(one)), direction);
+  const placed = placeRows(
+    contenders.filter((one) => !isUnplaced(one)),
+    direction,
+  );
   const unplaced = placeRows(contenders, direction).filter(isUnplaced);
   return { placed, unplaced };
 }
@@ -88,7 +117,8 @@ function changeOf(season: Season, code: string, slug: string): CategoryRow['chan
   const now = season.figures.get(code)?.get(slug);
   const then = season.before?.figures.get(code)?.get(slug);
   if (!now || !then) return { kind: 'first', percent: null };
-  if (code === 'breaking-stress' && season.straightPullVersion !== season.before?.straightPullVersion) return { kind: 'notComparable', percent: null };
+  if (code === 'breaking-stress' && season.straightPullVersion !== season.before?.straightPullVersion)
+    return { kind: 'notComparable', percent: null };
   const percent = 100 * (Number(now.value) / Number(then.value) - 1);
   return { kind: Math.abs(percent) > 3.5 ? 'changed' : 'withinNoise', percent: percent.toFixed(1) };
 }
@@ -116,7 +146,12 @@ function rankOverall(season: Season): OverallRow[] {
     .map(({ slug }) => {
       const places = placesOf(slug);
       const score = places.reduce((sum, { place }) => sum + place, 0);
-      return { slug, value: String(score), low: season.hasIntervals ? score - half : null, high: season.hasIntervals ? score + half : null };
+      return {
+        slug,
+        value: String(score),
+        low: season.hasIntervals ? score - half : null,
+        high: season.hasIntervals ? score + half : null,
+      };
     });
   const { placed, unplaced } = placeWithout(season, contenders, 'less');
   const inTop = placed.filter(({ group }) => group === 1).length;
@@ -124,13 +159,21 @@ function rankOverall(season: Season): OverallRow[] {
     ...rowHeading(season, one, isPlaced, before(season.before?.overall, one.slug)),
     score: contenders.find(({ slug }) => slug === one.slug)!.value,
     categoryPlaces: Object.fromEntries(placesOf(one.slug).map(({ code, place }) => [code, place])),
-    chanceOfFirstPercent: season.hasIntervals && isPlaced ? (index < inTop ? (100 * (inTop - index)) / ((inTop * (inTop + 1)) / 2) : 0).toFixed(1) : null,
+    chanceOfFirstPercent:
+      season.hasIntervals && isPlaced ? (index < inTop ? (100 * (inTop - index)) / ((inTop * (inTop + 1)) / 2) : 0).toFixed(1) : null,
   });
   return [...placed.map(toRow(true)), ...unplaced.map(toRow(false))];
 }
 
 /** Measures and places the nth edition (0 is the first); `isMislabelled` gives the figures before the spool was re-identified. */
-export function inventSeason(variants: VariantName[], nth: number, year: number, before: Season | null, isLast: boolean, isMislabelled: boolean): Season {
+export function inventSeason(
+  variants: VariantName[],
+  nth: number,
+  year: number,
+  before: Season | null,
+  isLast: boolean,
+  isMislabelled: boolean,
+): Season {
   const entries = entriesOf(variants, nth);
   const truths = inventTruths(variants);
   const wrong = variants[ROLE.mislabelled];
@@ -153,7 +196,8 @@ export function inventSeason(variants: VariantName[], nth: number, year: number,
     overall: [],
     before,
   };
-  for (const { category } of inventedCategories) season.categoryRows.set(category.code, rankCategory(season, category.code, category.direction));
+  for (const { category } of inventedCategories)
+    season.categoryRows.set(category.code, rankCategory(season, category.code, category.direction));
   season.overall = rankOverall(season);
   return season;
 }

@@ -1,9 +1,16 @@
-import type { Figure, HistoryPoint, PublishedClaim, VariantDocument, VariantName } from '../../../api/public-api/release-documents.schemas.js';
+import type {
+  Figure,
+  HistoryPoint,
+  PublishedClaim,
+  VariantDocument,
+  VariantName,
+} from '../../../api/public-api/release-documents.schemas.js';
 import { categoriesOf, headingOf } from './edition-documents.js';
 import { inventSubmissions } from './invented-submissions.js';
 import type { Season } from './season.js';
 
-const outcomeOf = (season: Season, slug: string) => (season.exclusions.has(slug) ? 'excluded' : season.incomplete.has(slug) ? 'incomplete' : 'placed');
+const outcomeOf = (season: Season, slug: string) =>
+  season.exclusions.has(slug) ? 'excluded' : season.incomplete.has(slug) ? 'incomplete' : 'placed';
 
 function historyPoint(season: Season, slug: string, revision: number): HistoryPoint {
   const rows = categoriesOf(season).flatMap((category) => {
@@ -13,7 +20,13 @@ function historyPoint(season: Season, slug: string, revision: number): HistoryPo
     const isBreak = category.comparability === 'notComparable';
     return [{ code: category.code, place: row.place, value, low, high, unit, trade, methodVersion: category.methodVersion, isBreak }];
   });
-  return { edition: String(season.year), revision, overallPlace: season.overall.find(({ variant }) => variant.slug === slug)?.place ?? null, outcome: outcomeOf(season, slug), categories: rows };
+  return {
+    edition: String(season.year),
+    revision,
+    overallPlace: season.overall.find(({ variant }) => variant.slug === slug)?.place ?? null,
+    outcome: outcomeOf(season, slug),
+    categories: rows,
+  };
 }
 
 function historyOf(season: Season, slug: string, revision: number, correctedYear: number): HistoryPoint[] {
@@ -27,21 +40,72 @@ function claimsOf(variant: VariantName, force: Figure, diameter: Figure, year: n
   const seen = { seenOn: `${year - 1}-10-12`, source: 'Label of the spool' };
   return [
     {
-      quantity: 'breakingForce', basis: 'average', printed: { text: variant.ratedStrength?.value ?? '20', unit: 'lbf' }, value: rated.toFixed(1), unit: 'N', ...seen, measured: force,
-      ratioPercent: ratio.toFixed(1), decision: ratio > 102 ? 'meets' : ratio > 100 ? 'probablyMeets' : ratio > 98 ? 'cannotSay' : 'fallsShort',
+      quantity: 'breakingForce',
+      basis: 'average',
+      printed: { text: variant.ratedStrength?.value ?? '20', unit: 'lbf' },
+      value: rated.toFixed(1),
+      unit: 'N',
+      ...seen,
+      measured: force,
+      ratioPercent: ratio.toFixed(1),
+      decision: ratio > 102 ? 'meets' : ratio > 100 ? 'probablyMeets' : ratio > 98 ? 'cannotSay' : 'fallsShort',
     },
-    { quantity: 'diameter', basis: 'notStated', printed: { text: '0.19', unit: 'mm' }, value: '0.19', unit: 'mm', ...seen, measured: diameter, ratioPercent: ((100 * Number(diameter.value)) / 0.19).toFixed(1), decision: 'fallsShort' },
-    ...(variant.peNumber === null ? [] : [{ quantity: 'peNumber' as const, basis: 'class' as const, printed: { text: variant.peNumber, unit: 'PE' }, value: (Number(variant.peNumber) * 22.2).toFixed(1), unit: 'tex', ...seen, measured: null, ratioPercent: null, decision: null }]),
+    {
+      quantity: 'diameter',
+      basis: 'notStated',
+      printed: { text: '0.19', unit: 'mm' },
+      value: '0.19',
+      unit: 'mm',
+      ...seen,
+      measured: diameter,
+      ratioPercent: ((100 * Number(diameter.value)) / 0.19).toFixed(1),
+      decision: 'fallsShort',
+    },
+    ...(variant.peNumber === null
+      ? []
+      : [
+          {
+            quantity: 'peNumber' as const,
+            basis: 'class' as const,
+            printed: { text: variant.peNumber, unit: 'PE' },
+            value: (Number(variant.peNumber) * 22.2).toFixed(1),
+            unit: 'tex',
+            ...seen,
+            measured: null,
+            ratioPercent: null,
+            decision: null,
+          },
+        ]),
   ];
 }
 
 function evidenceOf(season: Season, variant: VariantName) {
   const index = season.entries.indexOf(variant);
-  const codes = [`K${index.toString(36).toUpperCase()}7-${season.year % 100}`, `M${index.toString(36).toUpperCase()}2-${season.year % 100}`];
+  const codes = [
+    `K${index.toString(36).toUpperCase()}7-${season.year % 100}`,
+    `M${index.toString(36).toUpperCase()}2-${season.year % 100}`,
+  ];
   const submissions = inventSubmissions(season, variant, codes[0]!);
   const spools: VariantDocument['spools'] = [
-    { code: codes[0]!, source: 'bought', obtainedOn: `${season.year - 1}-10-12`, place: 'A tackle shop in the harbour, over the counter', lot: 'L4471', reidentified: null },
-    { code: codes[1]!, source: index % 4 === 0 ? 'makerSupplied' : 'bought', obtainedOn: `${season.year - 1}-11-02`, place: 'By post', lot: null, reidentified: index === 1 && season.year === 2025 ? 'Recorded as slate grey PE 2.0 until 18 April 2025; the label under the sticker says otherwise.' : null },
+    {
+      code: codes[0]!,
+      source: 'bought',
+      obtainedOn: `${season.year - 1}-10-12`,
+      place: 'A tackle shop in the harbour, over the counter',
+      lot: 'L4471',
+      reidentified: null,
+    },
+    {
+      code: codes[1]!,
+      source: index % 4 === 0 ? 'makerSupplied' : 'bought',
+      obtainedOn: `${season.year - 1}-11-02`,
+      place: 'By post',
+      lot: null,
+      reidentified:
+        index === 1 && season.year === 2025
+          ? 'Recorded as slate grey PE 2.0 until 18 April 2025; the label under the sticker says otherwise.'
+          : null,
+    },
   ];
   return { submissions, spools };
 }

@@ -1,0 +1,206 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { Browser, Page } from 'playwright-core';
+import { launchBrowser } from '../support/browser.js';
+import { buildSite } from '../support/build-site.js';
+import { makeReleases } from '../support/make-release.js';
+import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+
+const VARIANT = '/variants/brinewickel-pe-1-0-moss-green/';
+const TEMPLATES = [
+  '/',
+  '/editions/',
+  '/editions/2026/',
+  '/editions/2024/',
+  '/editions/2025/revisions/1/',
+  '/editions/2026/breaking-stress/',
+  '/editions/2024/knot-retention/',
+  VARIANT,
+  '/lines/',
+  '/lines/brinewickel/',
+  '/makers/quaymarrow/',
+  '/methods/',
+  '/methods/straight-pull/2/',
+  '/checks/',
+  '/data/',
+  '/problems/',
+  '/read/',
+  '/read/ranking/',
+  '/404.html',
+];
+const WIDTHS = [320, 768, 1280];
+const AT_ONCE = 2;
+
+let folder: string;
+let api: FolderServer;
+let site: FolderServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'site-'));
+  await makeReleases(join(folder, 'api'), { editions: 3, variants: 13 });
+  api = await serveFolders(join(folder, 'api'));
+  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
+  site = await serveFolders(join(folder, 'site'), join(folder, 'api'));
+  browser = await launchBrowser();
+}, 120_000);
+
+afterAll(async () => {
+  await browser.close();
+  await Promise.all([site.close(), api.close()]);
+  await rm(folder, { recursive: true });
+});
+
+async function open(path: string, options: Parameters<Browser['newContext']>[0] = {}): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  const page = await context.newPage();
+  await page.goto(site.url + path);
+  return page;
+}
+
+/** axe on the page as it stands; of its rules only that of contrast looks at colours, so that alone is asked again in the other theme. */
+async function analyse(page: Page, isContrastOnly: boolean) {
+  const axe = new AxeBuilder({ page }).setLegacyMode(true);
+  const { violations, passes } = await (isContrastOnly ? axe.withRules(['color-contrast']) : axe).analyze();
+  return passes.length === 0 ? [{ id: 'axe looked at nothing', nodes: [] }] : violations;
+}
+
+/** What is wrong with a page at each width and in each theme: axe's violations, and anything that has to be scrolled sideways. */
+async function faultsOf(path: string): Promise<string[]> {
+  const page = await open(path);
+  await page.evaluate('document.querySelectorAll("details").forEach((one) => { one.open = true; })');
+  const faults: string[] = [];
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    for (const width of WIDTHS) {
+      await page.setViewportSize({ width, height: 900 });
+      for (const { id, nodes } of await analyse(page, colorScheme === 'dark'))
+        faults.push(`${path} ${colorScheme} ${width}: ${id} at ${nodes[0]?.html.slice(0, 120)}`);
+      const wider = await page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');
+      if (wider > 0) faults.push(`${path} ${width}: ${wider} px too wide`);
+    }
+  }
+  await page.context().close();
+  return faults;
+}
+
+test('no template has a violation or scrolls sideways, in both themes, at 320, 768 and 1280 px', async () => {
+  const waiting = [...TEMPLATES];
+  const faults: string[] = [];
+  const work = async () => {
+    for (let path = waiting.shift(); path; path = waiting.shift()) faults.push(...(await faultsOf(path)));
+  };
+  await Promise.all(Array.from({ length: AT_ONCE }, work));
+  expect(faults).toEqual([]);
+}, 600_000);
+
+test('pages ask nobody but their own host, and break no rule of their content policy', async () => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  const asked: string[] = [];
+  const complaints: string[] = [];
+  page.on('request', (request) => asked.push(request.url()));
+  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
+  page.on('pageerror', (error) => complaints.push(error.message));
+  for (const path of TEMPLATES.filter((one) => one !== '/404.html')) await page.goto(site.url + path, { waitUntil: 'networkidle' });
+  expect(asked.length).toBeGreaterThan(TEMPLATES.length * 2);
+  expect(asked.filter((url) => !url.startsWith(site.url) && !url.startsWith('data:'))).toEqual([]);
+  expect(complaints).toEqual([]);
+  await context.close();
+}, 120_000);
+
+test('the keyboard reaches the content first, then every link, filter and switch, with a visible focus', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  await page.keyboard.press('Tab');
+  expect(await page.evaluate('document.activeElement.textContent')).toBe('Skip to the content');
+  await page.keyboard.press('Enter');
+  expect(await page.evaluate('document.activeElement.id')).toBe('content');
+  const reached = new Set<string>();
+  const name =
+    '`${document.activeElement.localName} ${document.activeElement.getAttribute("href") ?? document.activeElement.getAttribute("name") ?? document.activeElement.textContent}`';
+  for (let presses = 0; presses < 120; presses += 1) {
+    await page.keyboard.press('Tab');
+    reached.add(await page.evaluate<string>(name));
+    expect(
+      await page.evaluate(
+        'document.activeElement === document.body || parseFloat(getComputedStyle(document.activeElement).outlineWidth) >= 2',
+      ),
+    ).toBe(true);
+  }
+  for (const one of [
+    'select construction',
+    'select maker',
+    'button Show all',
+    'button Trade units (psi, lbf)',
+    `a ${VARIANT}`,
+    'a /v1/releases/2026/1/csv/results.csv',
+    'a /read/report-an-error/',
+  ])
+    expect(reached).toContain(one);
+  await page.context().close();
+}, 60_000);
+
+const rowsShown = (page: Page) => page.locator('#standings tbody tr:not(.group-head):visible').count();
+
+test('a filter leaves the rows that match, keeps published places, and lives in the address', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  const all = await rowsShown(page);
+  await page.selectOption('select[name=construction]', 'monofilament');
+  expect(page.url()).toContain('?construction=monofilament');
+  const some = await rowsShown(page);
+  expect(some).toBeGreaterThan(0);
+  expect(some).toBeLessThan(all);
+  const shown = await page
+    .locator('#standings tbody tr[data-construction]:visible')
+    .evaluateAll((rows) => rows.map((row) => row.getAttribute('data-construction')));
+  expect(new Set(shown)).toEqual(new Set(['monofilament']));
+  expect(await page.locator('[role=status]').textContent()).toBe(
+    `${some} of ${all} rows. Places and groups stay those of the whole table.`,
+  );
+  await page.reload();
+  expect(await rowsShown(page)).toBe(some);
+  await page.click('button[type=reset]');
+  await page.waitForURL((url) => url.search === '');
+  expect(await rowsShown(page)).toBe(all);
+  await page.setViewportSize({ width: 320, height: 800 });
+  await page.selectOption('select[name=construction]', 'monofilament');
+  expect(await rowsShown(page)).toBe(some);
+  await page.context().close();
+}, 60_000);
+
+test('units and theme are remembered from page to page', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  const unit = () => page.locator('#standings thead .num .unit').first().innerText();
+  expect(await unit()).toBe('MPa');
+  await page.click('unit-switch button');
+  expect(await unit()).toBe('psi');
+  await page.selectOption('theme-switch select', 'dark');
+  await page.goto(`${site.url}${VARIANT}`);
+  expect(await page.getAttribute('unit-switch button', 'aria-pressed')).toBe('true');
+  expect(await page.evaluate('getComputedStyle(document.documentElement).colorScheme')).toBe('dark');
+  await page.context().close();
+}, 60_000);
+
+test('without scripts everything is there in published order, in both units, and no dead control shows', async () => {
+  const page = await open('/editions/2026/breaking-stress/', { javaScriptEnabled: false });
+  expect(await page.locator('#standings tbody tr:not(.group-head):visible').count()).toBeGreaterThan(10);
+  const value = await page.locator('#standings tbody tr:not(.group-head)').first().locator('td').nth(1).innerText();
+  expect(value.split(/\s+/)).toHaveLength(2);
+  for (const control of ['row-filter', 'unit-switch', 'theme-switch']) expect(await page.locator(control).first().isVisible()).toBe(false);
+  await page.context().close();
+}, 60_000);
+
+test('at 320 px a table still reads as a table: its rows, heads and cells keep their roles', async () => {
+  const page = await open('/editions/2026/breaking-stress/', { viewport: { width: 320, height: 800 } });
+  const table = page.getByRole('table').first();
+  expect(await table.getByRole('columnheader').count()).toBeGreaterThan(8);
+  const row = table
+    .getByRole('row')
+    .filter({ has: page.getByRole('cell') })
+    .first();
+  expect(await row.getByRole('rowheader').count()).toBe(1);
+  expect(await row.getByRole('cell').count()).toBeGreaterThan(8);
+  await page.context().close();
+}, 60_000);

@@ -1,0 +1,250 @@
+import { existsSync } from 'node:fs';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { HtmlValidate } from 'html-validate';
+import { buildSite } from '../support/build-site.js';
+import { makeReleases } from '../support/make-release.js';
+import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import { linksIn, pagesOf, type SitePage } from '../support/site-folder.js';
+
+const PUBLIC_URL = 'https://trials.example';
+/** The measures of the site: with 100 entries, over the wire. */
+const MOST_BYTES = 100_000;
+const MOST_BYTES_FRONT = 60_000;
+/** Served by the API beside the release files. */
+const API_PAGES = ['/v1/releases', '/v1/openapi.json', '/docs'];
+
+let folder: string;
+let api: FolderServer;
+let out: string;
+let pages: SitePage[];
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'site-'));
+  out = join(folder, 'site');
+  await makeReleases(join(folder, 'api'), { editions: 3, variants: 100 });
+  api = await serveFolders(join(folder, 'api'));
+  await buildSite({ apiUrl: api.url, publicUrl: PUBLIC_URL, out });
+  pages = await pagesOf(out);
+}, 120_000);
+
+afterAll(async () => {
+  await api.close();
+  await rm(folder, { recursive: true });
+});
+
+const page = (path: string) => {
+  const found = pages.find((one) => one.path === path);
+  if (!found) throw new Error(`No page ${path} was built; built were ${pages.length} pages.`);
+  return found;
+};
+const wireBytes = async (path: string) => gzipSync(await readFile(join(out, path))).length;
+
+/** Page, styles, scripts and the font that it needs, as sent. */
+async function weightOf({ html }: SitePage): Promise<number> {
+  const assets = [...new Set(linksIn(html))].filter((address) => /\.(css|js|svg)$/.test(address));
+  const sheets = await Promise.all(
+    assets.filter((address) => address.endsWith('.css')).map((address) => readFile(join(out, address), 'utf8')),
+  );
+  const fonts = [...new Set(sheets.flatMap((css) => [...css.matchAll(/url\(([^)]+\.woff2)\)/g)].map(([, address]) => address ?? '')))];
+  const fontBytes = await Promise.all(fonts.map(async (address) => (await readFile(join(out, address))).length));
+  const sizes = await Promise.all(assets.map(wireBytes));
+  return [...sizes, ...fontBytes].reduce((sum, size) => sum + size, gzipSync(html).length);
+}
+
+test('a page exists for each edition, category, variant, line, maker, method version and superseded revision', () => {
+  for (const path of [
+    '/',
+    '/editions/2026/',
+    '/editions/2025/revisions/1/',
+    '/editions/2026/breaking-stress/',
+    '/editions/2025/revisions/1/roundness/',
+    '/methods/straight-pull/2/',
+    '/checks/',
+    '/data/',
+    '/problems/',
+    '/read/ranking/',
+    '/404.html',
+  ])
+    page(path);
+  const below = (prefix: string) => pages.filter(({ path }) => path.startsWith(prefix)).length;
+  expect(below('/variants/')).toBe(100);
+  expect(below('/editions/2026/variants/')).toBe(100);
+  expect(below('/makers/')).toBe(12);
+  expect(below('/lines/')).toBe(35);
+});
+
+test('every internal link leads to a page or a file, every release link to a file of its manifest', async () => {
+  const known = new Set(pages.map(({ path }) => path));
+  const broken: string[] = [];
+  let followed = 0;
+  for (const { path, html } of pages) {
+    for (const link of new Set(linksIn(html))) {
+      if (link.startsWith('#') || link.startsWith(PUBLIC_URL)) continue;
+      const { origin, pathname, hash } = new URL(link, PUBLIC_URL);
+      followed += 1;
+      const isRelease = pathname.startsWith('/v1/releases/');
+      const isThere = isRelease
+        ? existsSync(join(folder, 'api', pathname))
+        : API_PAGES.includes(pathname) || known.has(pathname) || (!pathname.endsWith('/') && existsSync(join(out, pathname)));
+      const hasAnchor = hash === '' || pages.some((one) => one.path === pathname && one.html.includes(`id="${hash.slice(1)}"`));
+      if (origin !== PUBLIC_URL || !isThere || !hasAnchor) broken.push(`${path} → ${link}`);
+    }
+  }
+  expect(pages.length).toBeGreaterThan(400);
+  expect(followed).toBeGreaterThan(10_000);
+  expect(broken.slice(0, 10)).toEqual([]);
+});
+
+test('the front page is within 60 kB and every other page within 100 kB over the wire, with 100 entries', async () => {
+  const weights = await Promise.all(pages.map(async (one) => ({ path: one.path, bytes: await weightOf(one) })));
+  const heaviest = weights.reduce((most, one) => (one.bytes > most.bytes ? one : most));
+  const front = weights.find(({ path }) => path === '/');
+  // The font alone is 28 872 bytes: a weight below it would mean that nothing was weighed.
+  expect(front?.bytes).toBeGreaterThan(28_872);
+  expect(front?.bytes).toBeLessThanOrEqual(MOST_BYTES_FRONT);
+  expect(heaviest.bytes).toBeLessThanOrEqual(MOST_BYTES);
+});
+
+test('one page of each kind is valid HTML', async () => {
+  const validator = new HtmlValidate({
+    extends: ['html-validate:recommended'],
+    rules: {
+      // Roles are stated because a table that is laid out as blocks loses its own.
+      'no-redundant-role': 'off',
+      'prefer-native-element': 'off',
+      'long-title': 'off',
+      // Written by the builder, and the same to every parser.
+      'void-style': 'off',
+      'doctype-style': 'off',
+      'attribute-boolean-style': 'off',
+      'no-trailing-whitespace': 'off',
+      'attribute-empty-style': 'off',
+    },
+  });
+  const variant = pages.find(({ path }) => path.startsWith('/variants/'))!.path;
+  const kinds = [
+    '/',
+    '/404.html',
+    '/checks/',
+    '/data/',
+    '/editions/',
+    '/editions/2024/',
+    '/editions/2025/revisions/1/',
+    '/editions/2026/',
+    '/editions/2024/knot-retention/',
+    '/editions/2026/breaking-stress/',
+    '/lines/',
+    '/makers/tidewick/',
+    '/methods/',
+    '/methods/straight-pull/2/',
+    '/problems/',
+    '/read/ranking/',
+    variant,
+  ];
+  const faults = await Promise.all(
+    kinds.map(async (path) => {
+      const { results } = await validator.validateString(page(path).html, path);
+      return results.flatMap(({ messages }) =>
+        messages.map(({ ruleId, message, line, column }) => `${path}:${line}:${column} ${ruleId}: ${message}`),
+      );
+    }),
+  );
+  expect([...new Set(faults.flat())]).toEqual([]);
+});
+
+test('no page has an inline style, and each states its content policy, description and lasting address', () => {
+  for (const { path, html } of pages) {
+    expect(`${path} ${/<style|\sstyle="/.exec(html)?.[0] ?? 'none'}`).toBe(`${path} none`);
+    expect(html).toContain("content=\"default-src 'none';");
+    expect(html).not.toContain("'unsafe-inline'");
+    expect(html).toMatch(/<meta name="description" content="[^"]{20,}"/);
+    expect(html).toMatch(/<link rel="canonical" href="https:\/\/trials\.example\//);
+  }
+  const slug = pages.find(({ path }) => path.startsWith('/variants/'))!.path.split('/')[2];
+  expect(page(`/editions/2026/variants/${slug}/`).html).toContain(`rel="canonical" href="${PUBLIC_URL}/variants/${slug}/"`);
+});
+
+test('a superseded page keeps its figures and says what replaced it', () => {
+  for (const path of ['/editions/2025/revisions/1/', '/editions/2025/revisions/1/breaking-stress/']) {
+    expect(page(path).html).toContain('Superseded.');
+    expect(page(path).html).toContain('<meta name="robots" content="noindex">');
+  }
+  expect(page('/editions/2025/').html).not.toContain('Superseded.');
+  expect(page('/editions/2025/').html).toContain('A spool was re-identified');
+});
+
+test('an edition without intervals says so and shows neither groups nor intervals', () => {
+  const { html } = page('/editions/2024/');
+  expect(html).toContain('Intervals of places are not stated for this edition');
+  expect(html).not.toContain('Top group');
+  expect(html).not.toContain('group-head');
+  expect(page('/editions/2026/').html).toContain('Top group');
+});
+
+test('demonstration figures are marked on every page, and every page with figures states its scope', () => {
+  for (const { html } of pages) expect(html).toContain('Invented figures for demonstration');
+  for (const path of ['/', '/editions/2026/', '/editions/2026/roundness/', '/data/'])
+    expect(page(path).html).toContain('no basis for lifting, climbing, towing or rescue');
+  expect(page('/methods/straight-pull/2/').html).toContain('eye protection');
+});
+
+test('a variant page shows every specimen, counted or not, with the reason', async () => {
+  const document = JSON.parse(
+    await readFile(
+      join(
+        folder,
+        'api/v1/releases/2026/1/documents/variants',
+        `${pages.find(({ path }) => path.startsWith('/variants/'))!.path.split('/')[2]}.json`,
+      ),
+      'utf8',
+    ),
+  );
+  const { html } = page(`/variants/${document.variant.slug}/`);
+  const readings = document.submissions.flatMap(
+    ({ specimens }: { specimens: { readings: { entered: { text: string; unit: string } }[] }[] }) =>
+      specimens.flatMap((specimen) => specimen.readings),
+  );
+  expect(readings.length).toBeGreaterThan(40);
+  for (const { entered } of readings) expect(html).toContain(`${entered.text} ${entered.unit}`);
+  expect(html).toContain('Broke at the grip');
+  expect(html).toContain('set aside by the reviewer');
+});
+
+test('the feed names every release, the sitemap every lasting page and no superseded one', async () => {
+  const feed = await readFile(join(out, 'feed.xml'), 'utf8');
+  expect(feed.match(/<entry>/g)).toHaveLength(4);
+  expect(feed).toContain('<title>Erratum: Winter 2025, revision 2</title>');
+  const sitemap = await readFile(join(out, 'sitemap-0.xml'), 'utf8');
+  expect(sitemap).toContain(`${PUBLIC_URL}/editions/2026/breaking-stress/`);
+  expect(sitemap).not.toContain('/revisions/');
+  expect(await readFile(join(out, 'robots.txt'), 'utf8')).toContain(`Sitemap: ${PUBLIC_URL}/sitemap-index.xml`);
+});
+
+test('a release whose file was altered is not shown', async () => {
+  const altered = join(folder, 'altered');
+  await makeReleases(altered, { editions: 1, variants: 3 });
+  const path = join(altered, 'v1/releases/2026/1/documents/edition.json');
+  await writeFile(path, (await readFile(path, 'utf8')).replace('Four places', 'Five places'));
+  const server = await serveFolders(altered);
+  const build = buildSite({ apiUrl: server.url, publicUrl: PUBLIC_URL, out: join(folder, 'altered-site') });
+  await expect(build).rejects.toThrow('/v1/releases/2026/1/documents/edition.json is not what was published');
+  await server.close();
+}, 60_000);
+
+test('without any release a site stands that says so; two builds at once do not disturb each other', async () => {
+  const empty = join(folder, 'empty');
+  await makeReleases(empty, { editions: 0, variants: 3 });
+  const server = await serveFolders(empty);
+  const outs = [join(folder, 'one'), join(folder, 'two')];
+  await Promise.all([
+    buildSite({ apiUrl: server.url, publicUrl: PUBLIC_URL, out: outs[0]! }),
+    buildSite({ apiUrl: api.url, publicUrl: PUBLIC_URL, out: outs[1]! }),
+  ]);
+  await server.close();
+  const [one, two] = await Promise.all(outs.map(pagesOf));
+  expect(one?.find(({ path }) => path === '/')?.html).toContain('Nothing is published yet');
+  expect(two?.map(({ path }) => path).sort()).toEqual(pages.map(({ path }) => path).sort());
+}, 120_000);

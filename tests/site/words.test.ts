@@ -1,0 +1,45 @@
+import { byGroup } from '../../site/src/words/by-group.js';
+import { placesAllowed } from '../../site/src/words/group-words.js';
+import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
+import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
+
+test('blanks bring the decimal points of a column under each other and leave the value as published', () => {
+  const column = ['1248', '69.6', '0.245'];
+  const places = mostPlaces(column);
+  expect(places).toBe(3);
+  // A figure space is as wide as a digit, a punctuation space as a point (Unicode, General Punctuation).
+  expect(column.map((value) => padToPoint(value, places))).toEqual(['\u2008\u2007\u2007\u2007', '\u2007\u2007', '']);
+});
+
+test('rows are cut where the group changes, and stay in published order', () => {
+  const rows = [
+    { group: 1, slug: 'a' },
+    { group: 1, slug: 'b' },
+    { group: 2, slug: 'c' },
+    { group: null, slug: 'd' },
+  ];
+  expect(byGroup(rows).map(({ group, rows: members }) => [group, members.map(({ slug }) => slug).join('')])).toEqual([
+    [1, 'ab'],
+    [2, 'c'],
+    [null, 'd'],
+  ]);
+});
+
+test('an interval that is not stated is said, never made up', () => {
+  expect(placesAllowed(null)).toBe('not stated');
+  expect(placesAllowed({ low: 2, high: 7 })).toBe('2 to 7');
+  expect(placesAllowed({ low: 3, high: 3 })).toBe('3');
+});
+
+test('movement is told in words, with the run at the top from the second edition on', () => {
+  expect(movementWords({ kind: 'moved', places: -2, runAtTop: 0 })).toBe('down 2');
+  expect(movementWords({ kind: 'moved', places: 3, runAtTop: 1 })).toBe('up 3');
+  expect(movementWords({ kind: 'unchanged', places: 0, runAtTop: 3 })).toBe('same place, first 3 editions in a row');
+});
+
+test('a change within noise shows no percentage, so that none is read into it', () => {
+  expect(changeWords({ kind: 'withinNoise', percent: '1.2' })).toBe('within noise');
+  expect(changeWords({ kind: 'notComparable', percent: null })).toBe('not comparable');
+  expect(changeWords({ kind: 'changed', percent: '4.0' })).toBe('+4.0 %');
+  expect(changeWords({ kind: 'changed', percent: '-4.0' })).toBe('-4.0 %');
+});

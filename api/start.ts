@@ -76,7 +76,7 @@ function endWith(...programs: readonly Program[]): void {
 }
 
 async function loadDemo(options: StartOptions, env: Environment, server: RunningServer): Promise<void> {
-  say(`The site is there already: ${server.url}/ — loading the demo into it, once:`);
+  say(`The server answers at ${server.url}/ — loading the demo into it, once:`);
   await loadWithMark(options.dataFolder, async () => {
     const loader = startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url));
     await runProgram(loader);
@@ -89,7 +89,7 @@ async function inviteFirstAdmin(env: Environment, server: RunningServer): Promis
 }
 
 function welcome(url: string, isDemo: boolean): string {
-  const lines = ['', 'Fairpull is ready. Ctrl-C stops it.', '', `  site  ${url}/`, `  desk  ${url}/desk/`, `  API   ${url}/docs`, ''];
+  const lines = ['', 'Fairpull is ready. Ctrl-C stops it.', '', `  site  ${url}/`, `  API   ${url}/docs`, ''];
   if (!isDemo) return lines.join('\n');
   const width = Math.max(...demoAccounts.map(({ email }) => email.length));
   const accounts = demoAccounts.map(({ email, password, roles }) => `  ${email.padEnd(width)}  ${password}  ${roles.join(', ')}`);

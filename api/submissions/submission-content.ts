@@ -1,6 +1,6 @@
 /** What one tester hands in, the same by JSON and by CSV. Numbers are exact decimal texts with the tester's unit; condition stands on the specimen. */
 import { z } from 'zod';
-import { UNITS } from '../measurement/units/unit-table.js';
+import { narrowAboveWide, repeatedReadings, unitFault } from './reading-faults.js';
 
 /** What each role measures: the dimension that its unit must have. */
 export const READING_ROLES = {
@@ -31,19 +31,9 @@ export const readingContent = z
     value: decimal.refine((text) => !/^-|^0+(\.0+)?$/.test(text), 'Expected a number above zero'),
     unit: z.string().describe('Unit symbol as entered'),
   })
-  .superRefine((reading, context) => {
-    const unit = (UNITS as Readonly<Record<string, { dimension: string } | undefined>>)[reading.unit];
-    const expected = READING_ROLES[reading.role];
-    const known = Object.entries(UNITS)
-      .filter(([, { dimension }]) => dimension === expected)
-      .map(([symbol]) => symbol);
-    if (unit?.dimension !== expected) {
-      context.addIssue({
-        code: 'custom',
-        path: ['unit'],
-        message: `Found "${reading.unit}"; a ${reading.role} is a ${expected}: ${known.join(', ')}`,
-      });
-    }
+  .superRefine(({ role, unit }, context) => {
+    const message = unitFault(role, unit, READING_ROLES[role]);
+    if (message !== null) context.addIssue({ code: 'custom', path: ['unit'], message });
   });
 
 export const specimenContent = z
@@ -65,12 +55,12 @@ export const specimenContent = z
         message: `An invalid specimen says why (${INVALID_REASONS.join(', ')}); a valid one does not`,
       });
     }
-    const seen = new Set<string>();
-    specimen.readings.forEach((reading, i) => {
-      const key = `${reading.role} at station ${reading.station ?? 'none'}`;
-      if (seen.has(key)) context.addIssue({ code: 'custom', path: ['readings', i], message: `The specimen has ${key} twice; remove one` });
-      seen.add(key);
-    });
+    for (const { index, message } of repeatedReadings(specimen.readings)) {
+      context.addIssue({ code: 'custom', path: ['readings', index], message });
+    }
+    for (const { index, message } of narrowAboveWide(specimen.readings)) {
+      context.addIssue({ code: 'custom', path: ['readings', index, 'value'], message });
+    }
   });
 
 export const submissionContent = z
@@ -85,14 +75,21 @@ export const submissionContent = z
       .default('UTC')
       .refine(isZone, 'Expected a time zone of the IANA database, e.g. Europe/Lisbon')
       .describe('Time zone of the bench'),
-    instruments: z.array(z.string().max(40)).min(1, 'Expected the code of at least one instrument').max(20).describe('Codes of the instruments used'),
+    instruments: z
+      .array(z.string().max(40))
+      .min(1, 'Expected the code of at least one instrument')
+      .max(20)
+      .describe('Codes of the instruments used'),
     ambient: z.strictObject({
       temperature: z.strictObject({ value: decimal, unit: z.enum(['°C', '°F']) }),
       humidityPercent: decimal.refine((text) => Number(text) >= 0 && Number(text) <= 100, 'Expected 0 to 100'),
     }),
     seenLabel: z.boolean().default(false).describe('Whether the tester has seen the unblinded label'),
     note: z.string().max(2000).optional(),
-    specimens: z.array(specimenContent).min(1, 'Expected at least one specimen').max(MOST_SPECIMENS, `Expected at most ${MOST_SPECIMENS} specimens`),
+    specimens: z
+      .array(specimenContent)
+      .min(1, 'Expected at least one specimen')
+      .max(MOST_SPECIMENS, `Expected at most ${MOST_SPECIMENS} specimens`),
   })
   .superRefine((content, context) => {
     const seen = new Set<number>();

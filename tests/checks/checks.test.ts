@@ -172,6 +172,16 @@ const CASES: readonly (readonly [code: string, what: string, trigger: Partial<Ca
   ['readings/missing-for-method', 'no treated specimens', { method: 'abrasion' }, { ...knot(FORCES, WEAKER), method: 'abrasion' }],
   [
     'readings/missing-for-method',
+    'a station without its narrowest reading',
+    {
+      method: 'diameter',
+      specimens: diameters(STATIONS).map(({ number, readings }) => ({ number, readings: number === 2 ? readings.slice(0, -1) : readings })),
+      instruments: [micrometer],
+    },
+    { method: 'diameter', specimens: diameters(STATIONS), instruments: [micrometer] },
+  ],
+  [
+    'readings/missing-for-method',
     'a length without its mass',
     {
       method: 'linear-density',

@@ -1,4 +1,5 @@
 import { observe } from '../check.js';
+import type { SpecimenInSi } from '../../submissions/readings-si.js';
 import type { Check } from '../check.js';
 import { specimenWords } from '../specimen-words.js';
 
@@ -26,13 +27,13 @@ export const readingsMissingForMethod: Check = {
   title: 'Readings that the method needs are missing',
   severity: 'blocks',
   explains:
-    'Each valid specimen carries the readings that its method is about, and a knot or abrasion submission has straight pulls of the same spool to compare with.',
+    'Each valid specimen carries the readings that its method is about, at each of its stations, and a knot or abrasion submission has straight pulls of the same spool to compare with.',
   limit:
     'Straight pull: breaking force. Knot, abrasion: breaking force, untreated and treated. Diameter: widest and narrowest. Linear density: mass and length.',
   run({ specimens, method }) {
     return (NEEDS[method.slug] ?? []).flatMap(({ condition, roles }) => {
       const counted = specimens.filter((specimen) => specimen.state === 'valid' && specimen.condition === condition);
-      const lacking = counted.filter(({ readings }) => roles.some((role) => !readings.some((reading) => reading.role === role)));
+      const lacking = counted.filter((specimen) => isLacking(specimen, roles));
       if (counted.length > 0 && lacking.length === 0) return [];
       const numbers = lacking.map(({ number }) => number);
       const where = counted.length === 0 ? `no ${condition} specimen` : `specimens ${specimenWords(numbers)}`;
@@ -46,3 +47,12 @@ export const readingsMissingForMethod: Check = {
     });
   },
 };
+
+/** Whether a role is missing, on the whole or at a station where another one was read. */
+function isLacking({ readings }: SpecimenInSi, roles: readonly string[]): boolean {
+  const stations = new Set(readings.filter(({ role }) => roles.includes(role)).map(({ station }) => station));
+  return (
+    stations.size === 0 ||
+    [...stations].some((station) => roles.some((role) => !readings.some((reading) => reading.role === role && reading.station === station)))
+  );
+}

@@ -1,6 +1,8 @@
 import type { SeasonPlan } from '../season/season-plan.js';
 import { daysAfter } from '../season/seasons.js';
-import { INTEREST } from '../season/story.js';
+import { spoolKey } from '../season/spools.js';
+import { DRAFT, INTEREST } from '../season/story.js';
+import { versionOn } from '../methods/demo-methods.js';
 import { enterMethodVersions } from './fit-out-bench.js';
 import { handInBlocked, handInDay } from './hand-in-day.js';
 import { declareInterests, openEdition } from './open-edition.js';
@@ -27,12 +29,30 @@ export async function workSeason(stage: Stage, plan: SeasonPlan, progress: (line
     await handInDay(stage, handIns);
     await reviewDay(stage, handIns, daysAfter(benchDay, 1));
   }
+  if (DRAFT.season === season.slug) await beginDraft(stage, season);
   progress(`${season.name}: ${plan.entries.length} variants, ${plan.handIns.length} submissions handed in and looked at`);
 }
 
 /** Brings the house up to the beginning of a season: versions that came into force since the one before. */
 export async function prepareMethods(stage: Stage, after: string, { opensOn }: SeasonPlan['season']): Promise<void> {
   await enterMethodVersions(stage.people.editor, after, opensOn);
+}
+
+/** A tester has begun to write and not handed in. */
+async function beginDraft({ people, blindCodes }: Stage, season: SeasonPlan['season']): Promise<void> {
+  const benchDay = season.benchDays.at(-1) ?? season.opensOn;
+  const { method, tester, note } = DRAFT;
+  const spool = noted(blindCodes, spoolKey(season, { slug: DRAFT.variant }, 'a'));
+  const content = {
+    edition: season.slug,
+    spool,
+    method,
+    methodVersion: versionOn(method, benchDay),
+    benchDay,
+    instruments: ['R1', 'A1'],
+    note,
+  };
+  await people.testers[tester]?.post('/v1/drafts', { body: { content } });
 }
 
 /** Takes out what was found wrong before a bench day and is still in. */

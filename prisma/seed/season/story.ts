@@ -65,6 +65,15 @@ export const EXPIRED = { season: '2025', rig: 'R2', day: 7, instead: 'R1' } as c
 /** A variant that lacks one category. */
 export const INCOMPLETE = { season: '2025', variant: 'saltwren-4-pe-1-5', method: 'named-knot' } as const;
 
+/** Begun at the bench and not handed in yet, in the winter that is going on. */
+export const DRAFT = {
+  season: '2027',
+  variant: 'northseam-8-pe-1-5',
+  method: 'abrasion',
+  tester: 0,
+  note: 'Four pulled, two to go. The bar wants a fresh place before the next.',
+} as const;
+
 /** One pull of one variant that does not go the plain way. */
 export type Twist =
   | { readonly kind: 'unitSlip'; readonly question: string; readonly answer: string }

@@ -1,0 +1,166 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
+import { readConfig } from '../../api/config.js';
+import { createApp } from '../../api/create-app.js';
+import type { CategoryDocument, EditionDocument, ReleaseSummary, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
+import { demoAdmin, demoEditor, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
+import { inventDemo } from '../../prisma/seed/demo.js';
+import { HouseClient } from '../../prisma/seed/loader/house-client.js';
+import { loadWithOwnServer } from '../../prisma/seed/loader/with-house-server.js';
+import { createTestDatabase } from '../support/test-database.js';
+import type { TestDatabase } from '../support/test-database.js';
+import { standingsOf } from './demo-standings.js';
+
+const demo = inventDemo();
+let database: TestDatabase;
+let dataFolder: string;
+let app: NestFastifyApplication;
+let url: string;
+const told: string[] = [];
+
+const read = async <Document>(path: string): Promise<Document> => {
+  const answer = await fetch(`${url}${path}`);
+  if (!answer.ok) throw new Error(`${path} was answered by ${answer.status}: ${await answer.text()}`);
+  return (await answer.json()) as Document;
+};
+const edition = (slug: string) => read<EditionDocument>(`/v1/editions/${slug}`);
+
+beforeAll(async () => {
+  database = await createTestDatabase();
+  dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-demo-'));
+  const config = readConfig({
+    DATABASE_URL: database.url,
+    DATA_FOLDER: dataFolder,
+    LOG_LEVEL: 'error',
+    IS_DEMO: 'true',
+    HOUSE_NAME: 'North Quay Line Trials',
+  });
+  await loadWithOwnServer(config, demo, (line) => told.push(line));
+  app = await createApp({ config });
+  await app.listen(0, '127.0.0.1');
+  url = `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`;
+}, 300_000);
+
+afterAll(async () => {
+  await app?.close();
+  await database?.drop();
+  await rm(dataFolder, { recursive: true, force: true });
+}, 60_000);
+
+test('three winters are published on their own dates, one of them twice', async () => {
+  const { items } = await read<{ items: ReleaseSummary[] }>('/v1/releases');
+  expect(items.map(({ edition: slug, revision, status, publishedAt }) => [slug, revision, status, publishedAt.slice(0, 10)])).toEqual(
+    expect.arrayContaining([
+      ['2024', 1, 'published', '2024-03-02'],
+      ['2025', 1, 'superseded', '2025-03-01'],
+      ['2025', 2, 'published', '2025-04-17'],
+      ['2026', 1, 'published', '2026-03-07'],
+    ]),
+  );
+  expect(items).toHaveLength(4);
+  expect(told).toHaveLength(8);
+});
+
+test.each([0, 1, 2])('season %i is placed as its readings say, to the last digit', async (index) => {
+  const plan = demo.seasons[index]!;
+  const published = await edition(plan.season.slug);
+  const asFound = index === 1 ? { '2025/harrowknit-4-pe-1-2/b': 'harrowknit-4-pe-1-5' } : {};
+  const { overall } = standingsOf(demo.seed, plan, asFound);
+  const row = ({ place, score }: { place: number | null; score: string }) => `${place ?? 'none'} ${score}`;
+  expect(Object.fromEntries(published.overall.map((one) => [one.variant.slug, row(one)]))).toEqual(
+    Object.fromEntries(overall.map((one) => [one.id, row(one)])),
+  );
+  expect(published).toMatchObject({ isDemo: true, house: 'North Quay Line Trials' });
+});
+
+test('the variant that tied for second is shown unplaced, with its place in brackets and the reason', async () => {
+  const { overall, excluded } = await edition('2026');
+  const out = overall.find(({ variant }) => variant.slug === 'lanternweft-0-28')!;
+  expect(out).toMatchObject({ place: null, placeIfIncluded: 2 });
+  expect(overall.filter(({ score }) => score === out.score)).toHaveLength(2);
+  expect(excluded).toMatchObject([{ reasonCode: 'notObtainable', effect: 'shownUnplaced', placeIfIncluded: 2 }]);
+});
+
+test('the re-identified spool leads to an erratum with computed changes', async () => {
+  const { erratum } = await edition('2025');
+  expect(erratum).toMatchObject({ reasonCode: 'reidentification' });
+  expect(erratum!.changes.length).toBeGreaterThan(2);
+  const { submissions } = await read<VariantDocument>('/v1/editions/2025/variants/harrowknit-4-pe-1-5');
+  expect(submissions.filter(({ method }) => method === 'straight-pull')).toHaveLength(3);
+});
+
+test('an incomplete entry and an exclusion that closes up', async () => {
+  const { incomplete, excluded } = await edition('2025');
+  expect(incomplete).toMatchObject([{ variant: { slug: 'saltwren-4-pe-1-5' }, missing: ['knot-retention'] }]);
+  expect(excluded).toMatchObject([{ reasonCode: 'labelInDoubt', effect: 'closedUp' }]);
+});
+
+test('the changed knot method is not comparable, the others are', async () => {
+  const { scheme } = await edition('2026');
+  expect(Object.fromEntries(scheme.categories.map(({ code, comparability }) => [code, comparability]))).toEqual({
+    'apparent-stress': 'same',
+    'abrasion-retention': 'same',
+    'knot-retention': 'notComparable',
+    'strength-honesty': 'same',
+  });
+});
+
+test('first of two winters falls, and its values are told to be within the noise', async () => {
+  const { overall } = await edition('2026');
+  const fallen = overall.find(({ variant }) => variant.slug === 'tidelace-8-pe-1-2')!;
+  expect(fallen.movement).toMatchObject({ kind: 'moved', places: -1 });
+  const { rows } = await read<CategoryDocument>('/v1/editions/2026/standings/apparent-stress');
+  expect(rows.find(({ variant }) => variant.slug === 'tidelace-8-pe-1-2')!.change.kind).toBe('withinNoise');
+});
+
+test('a retention above 100 % is published as found, with a note', async () => {
+  const { rows } = await read<CategoryDocument>('/v1/editions/2024/standings/abrasion-retention');
+  const above = rows.filter(({ figure }) => Number(figure.value) > 100);
+  expect(above.map(({ variant }) => variant.slug)).toEqual(['quietbight-f-0-29']);
+  expect(above[0]!.figure.note).toMatch(/100 %/);
+});
+
+test('the file under an expired certificate left nothing behind', async () => {
+  const reviewer = await HouseClient.signedIn(url, demoReviewers[0]);
+  const { items } = await reviewer.get<{ items: { reference: string }[] }>('/v1/submissions?edition=2025&limit=200');
+  expect(items).toHaveLength(demo.seasons[1]!.handIns.length);
+  await reviewer.signOut();
+});
+
+test('states of all submissions are those of the plan', async () => {
+  const editor = await HouseClient.signedIn(url, demoEditor);
+  const states = await Promise.all(
+    ['2024', '2025', '2026', '2027'].map(
+      async (slug) => (await editor.get<{ submissions: Record<string, number> }>(`/v1/editions/${slug}/board`)).submissions,
+    ),
+  );
+  expect(states[0]).toMatchObject({ withdrawn: demo.seasons[0]!.handIns.filter(({ withdrawal }) => withdrawal !== null).length });
+  expect(states[1]).toMatchObject({ refused: 1 });
+  expect(states[3]).toMatchObject({
+    submitted: demo.seasons[3]!.handIns.filter(({ review }) => review === null).length,
+    returned: 1,
+    draft: 1,
+  });
+  await editor.signOut();
+});
+
+test('the corrected unit slip stands in the second revision', async () => {
+  const { submissions } = await read<VariantDocument>('/v1/editions/2024/variants/kelpseam-8-pe-1-0-slate-grey');
+  expect(
+    submissions
+      .filter(({ method }) => method === 'straight-pull')
+      .map(({ revision }) => revision)
+      .sort(),
+  ).toEqual([1, 2]);
+});
+
+test('no token of the loader is left', async () => {
+  for (const account of [demoAdmin, demoEditor, ...demoReviewers, ...demoTesters]) {
+    const person = await HouseClient.signedIn(url, account);
+    expect((await person.get<{ items: object[] }>('/v1/tokens')).items).toHaveLength(1);
+    await person.signOut();
+  }
+});

@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { pointersOf } from '../support/catalogue-fixtures.js';
@@ -159,8 +160,24 @@ test('a wide reading below the narrow one is a fault, not a failure', async () =
   expect(answer.body.errors).toEqual([expect.objectContaining({ code: 'figures/wide-below-narrow', pointer: '/specimens' })]);
 });
 
+test('an edition that closes in the very moment takes nothing', async () => {
+  const other = new pg.Client({ connectionString: b.t.databaseUrl });
+  await other.connect();
+  await other.query('BEGIN');
+  await other.query(`UPDATE edition SET state = 'closed' WHERE id = $1`, [b.editionId]);
+  const before = await countRows();
+  // It is examined while the edition still looks open, then waits for the row's lock.
+  const answer = handIn(contentFor(b.spool, { specimens: pulls(33) })).then((response) => response);
+  await waitUntil(
+    async () => (await b.sql(`SELECT 1 FROM pg_stat_activity WHERE datname = current_database() AND wait_event_type = 'Lock'`)).length > 0,
+  );
+  await other.query('COMMIT');
+  await other.end();
+  expect(await answer).toMatchObject({ status: 409, body: { code: 'submissions/edition-closed' } });
+  expect(await countRows()).toEqual(before);
+});
+
 test('an edition that is closed takes nothing', async () => {
-  await b.sql(`UPDATE edition SET state = 'closed' WHERE id = $1`, [b.editionId]);
   const answer = await handIn(contentFor(b.spool)).expect(422);
   expect(answer.body.errors).toEqual([expect.objectContaining({ code: 'edition_not_open', pointer: '/edition' })]);
 });
@@ -168,4 +185,12 @@ test('an edition that is closed takes nothing', async () => {
 function withReading(content: ReturnType<typeof contentFor>, reading: object): object {
   const [first, ...others] = content.specimens;
   return { ...content, specimens: [{ ...first, readings: [reading] }, ...others] };
+}
+
+async function waitUntil(isSo: () => Promise<boolean>): Promise<void> {
+  const giveUpAt = Date.now() + 4000;
+  while (!(await isSo())) {
+    if (Date.now() > giveUpAt) throw new Error('Waited 4 s in vain.');
+    await new Promise((resume) => setTimeout(resume, 20));
+  }
 }

@@ -129,6 +129,11 @@ test('a draft names things on record and belongs to its tester, on the version s
     .expect(422);
   expect(unknown.body.errors).toEqual([expect.objectContaining({ code: 'unknown_spool', pointer: '/spool' })]);
   await b.tester.call('post', '/v1/drafts').send({ content: {} }).expect(422);
+  const huge = await b.tester
+    .call('post', '/v1/drafts')
+    .send({ content: content({ note: 'x'.repeat(1_000_001) }) })
+    .expect(422);
+  expect(huge.body.errors[0].detail).toContain('at most 1000000 characters');
   const { reference } = await beginDraft();
   const put = (by: Caller, version: number) =>
     by.call('put', `/v1/drafts/${reference}`).set('If-Match', `"${version}"`).send({ content: content() });

@@ -5,6 +5,10 @@ export const REFERENCES = {
   'ASTM-D638': 'ASTM D638, Tensile properties of plastics, annex on toe compensation',
   'ASTM-E691': 'ASTM E691, Conducting an interlaboratory study to determine the precision of a test method',
   'BADER-PRIEST-1982': 'Bader & Priest 1982, Statistical aspects of fibre and bundle strength in hybrid composites, ICCM-IV',
+  'BAILEY-1994': 'Bailey 1994, Polar generation of random variates with the t-distribution, Mathematics of Computation 62',
+  'BLACKMAN-VIGNA-2021':
+    'Blackman & Vigna 2021, Scrambled linear pseudorandom number generators, ACM Trans. Math. Softw. 47 (xoshiro128**)',
+  'BOX-MULLER-1958': 'Box & Muller 1958, A note on the generation of random normal deviates, Ann. Math. Stat. 29',
   'COCHRAN-1941': 'Cochran 1941, The distribution of the largest of a set of estimated variances, Annals of Eugenics 11',
   'COPELAND-1951': 'Copeland 1951, A reasonable social welfare function',
   'DERSIMONIAN-LAIRD-1986': 'DerSimonian & Laird 1986, Meta-analysis in clinical trials, Controlled Clinical Trials 7',
@@ -24,14 +28,18 @@ export const REFERENCES = {
   'JCGM-100': 'JCGM 100:2008, Guide to the expression of uncertainty in measurement',
   'JCGM-101': 'JCGM 101:2008, Propagation of distributions using a Monte Carlo method',
   'JCGM-106': 'JCGM 106:2012, The role of measurement uncertainty in conformity assessment',
+  'KENDALL-1948': 'Kendall 1948, Rank correlation methods (coefficient of concordance, corrected for ties)',
   'MANDEL-PAULE-1970': 'Mandel & Paule 1970, Interlaboratory evaluation of a material with unequal numbers of replicates',
+  'MARSAGLIA-BRAY-1964': 'Marsaglia & Bray 1964, A convenient method for generating normal variables, SIAM Review 6',
   MECHANICS: 'Elementary geometry or mechanics, derived in the formula itself',
   'MRSW-2023': 'Mogstad, Romano, Shaikh & Wilhelm 2023, Inference for ranks, Review of Economic Studies',
+  'NELSON-1984': 'Nelson 1984, The Shewhart control chart: tests for special causes, J. Quality Technology 16',
   'NEUMAIER-1974': 'Neumaier 1974, rounding error analysis of sums (compensated summation)',
   'NIST-EHANDBOOK': 'NIST/SEMATECH e-Handbook of Statistical Methods',
   'NIST-SP-811': 'NIST SP 811 (2008), Guide for the use of the SI, appendix B',
   'NIST-STRD': 'NIST Statistical Reference Datasets, univariate summary statistics',
   'PE-NUMBER-TABLE': 'Trade association table of PE braid numbers: number 1 states 200 denier (from memory, common practice)',
+  'ROMANO-WOLF-2005': 'Romano & Wolf 2005, Exact and approximate stepdown methods for multiple hypothesis testing, J. Am. Stat. Assoc. 100',
   'ROSNER-1983': 'Rosner 1983, Percentage points for a generalized ESD many-outlier procedure, Technometrics 25',
   'SCHUIRMANN-1987': 'Schuirmann 1987, A comparison of the two one-sided tests procedure, J. Pharmacokin. Biopharm. 15',
   'SMYTH-2004': 'Smyth 2004, Linear models and empirical Bayes methods, Stat. Appl. Genet. Mol. Biol. 3',
@@ -40,6 +48,8 @@ export const REFERENCES = {
   'WELCH-1947': "Welch 1947, The generalization of Student's problem, Biometrika 34",
   'WESTERN-ELECTRIC': 'Western Electric 1956, Statistical quality control handbook, run rules',
   'WILKS-1941': 'Wilks 1941, Determination of sample sizes for setting tolerance limits, Ann. Math. Stat. 12',
+  XOROSHIRO:
+    'Blackman & Vigna 2021, Scrambled linear pseudorandom number generators, ACM TOMS 47 (xoroshiro128+, as the library pure-rand has it)',
 } as const;
 
 export type ReferenceKey = keyof typeof REFERENCES;

@@ -19,6 +19,7 @@ export interface Movement {
  * @param current places now
  * @param previousEditions places in earlier editions, newest first
  * @returns movement by id
+ * @throws nothing
  * @see COMMON-PRACTICE
  * @example movement([{ id: 'a', place: 1 }], [[{ id: 'a', place: 3 }]]).get('a') // { kind: 'moved', places: 2, runAtTop: 1 }
  */

@@ -31,6 +31,7 @@ export const scoreDirection = (combine: Combination): Direction =>
  * @param categories results of the same entries in the same order
  * @param combine how they are combined
  * @returns score of each entry as a decimal at the places of its combination [1]
+ * @throws nothing: the values were read as decimals when they were placed
  * @see COMMON-PRACTICE
  * @see COPELAND-1951
  * @example overallScores([{ direction: 'more', weight: '1', places: [1, 2], values: ['9', '8'] }], 'sumOfPlaces') // ['1', '2']

@@ -45,6 +45,7 @@ export interface Standings {
 /**
  * Standings of an edition: places by category, then overall through the scheme.
  *
+ * Formula: place = 1 + number of rows that are better; the overall score as `overallScores` combines it.
  * Rules: equal published values share a place (1-2-2-4) and stay tied unless the scheme names a tie-break. An entry without a result in a category
  * is incomplete: placed where it has results, not overall. An excluded entry that is closed up is in no table; one shown unplaced keeps its row and the
  * place that it would have had. Others' places close up in both cases, but category places that make up the score count every entry with a result

@@ -1,0 +1,52 @@
+import { requirePositive } from '../figures/require-positive.js';
+
+/**
+ * A tester's z score: distance from the assigned value in standard deviations for proficiency.
+ *
+ * Formula: z = (x − x_pt)/σ_pt; |z| ≤ 2 satisfactory, ≥ 3 an action signal
+ * @param value the tester's result [any one unit]
+ * @param assigned assigned value [same unit]
+ * @param proficiencySd σ_pt above 0 [same unit]
+ * @returns z [1]
+ * @throws MeasurementError 'figures/not-positive' for σ_pt not above 0
+ * @see ISO-13528 9.4
+ * @example zScore(12, 10, 1) // 2
+ */
+export function zScore(value: number, assigned: number, proficiencySd: number): number {
+  requirePositive(proficiencySd, 'proficiencySd', 'zScore');
+  return (value - assigned) / proficiencySd;
+}
+
+/**
+ * A tester's ζ score: distance from the assigned value in combined standard uncertainties.
+ *
+ * Formula: ζ = (x − x_pt)/√(u²(x) + u²(x_pt))
+ * @param value the tester's result [any one unit] with its standard uncertainty
+ * @param assigned assigned value [same unit] with its standard uncertainty; not both uncertainties 0
+ * @returns ζ [1]
+ * @throws MeasurementError 'figures/not-positive' when both uncertainties are 0
+ * @see ISO-13528 9.6
+ * @example zetaScore({ value: 12, u: 0.6 }, { value: 10, u: 0.8 }) // 2
+ */
+export function zetaScore(value: { value: number; u: number }, assigned: { value: number; u: number }): number {
+  const combined = Math.hypot(value.u, assigned.u);
+  requirePositive(combined, 'combined standard uncertainty', 'zetaScore');
+  return (value.value - assigned.value) / combined;
+}
+
+/**
+ * A tester's E_n score: distance from the assigned value in combined expanded uncertainties.
+ *
+ * Formula: E_n = (x − x_pt)/√(U²(x) + U²(x_pt)), both at k = 2; |E_n| ≤ 1 agrees
+ * @param value the tester's result [any one unit] with its expanded uncertainty
+ * @param assigned assigned value [same unit] with its expanded uncertainty; not both uncertainties 0
+ * @returns E_n [1]
+ * @throws MeasurementError 'figures/not-positive' when both uncertainties are 0
+ * @see ISO-13528 9.7
+ * @example eNScore({ value: 12, expanded: 1.2 }, { value: 10, expanded: 1.6 }) // 1
+ */
+export function eNScore(value: { value: number; expanded: number }, assigned: { value: number; expanded: number }): number {
+  const combined = Math.hypot(value.expanded, assigned.expanded);
+  requirePositive(combined, 'combined expanded uncertainty', 'eNScore');
+  return (value.value - assigned.value) / combined;
+}

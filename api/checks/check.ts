@@ -9,7 +9,7 @@ export interface Check {
   readonly code: string;
   readonly title: string;
   readonly severity: Severity;
-  /** Its code compares with what the label says, so that a tester does not read it. */
+  /** Its code tells what the label says or in which direction the readings are off, so that a tester does not read it. */
   readonly isSealed?: true;
   /** What it looks for and why, for the catalogue page. */
   readonly explains: string;

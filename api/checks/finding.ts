@@ -14,7 +14,7 @@ export interface Finding {
   readonly message: string;
   /** For the tester: tells where to look, never what a coded spool is, nor how far off or in which direction. Null: the tester must not know of it. */
   readonly forTester: string | null;
-  /** Whether the code itself would tell what a coded spool is. */
+  /** Whether the code itself would tell what a coded spool is, or in which direction its readings are off. */
   readonly isSealed: boolean;
 }
 

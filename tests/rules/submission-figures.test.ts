@@ -1,4 +1,8 @@
+import { apparentStressMPa } from '../../api/measurement/figures/strength.js';
+import { convert } from '../../api/measurement/units/convert.js';
 import type { ReadingInSi, SpecimenInSi } from '../../api/submissions/readings-si.js';
+import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
+import { specimenContent } from '../../api/submissions/submission-content.js';
 import { computeSubmissionFigures } from '../../api/submissions/submission-figures.js';
 
 // Expected values are worked out by hand from the formulae of the method pages; t(0.975; 2) = 4.303 (NIST/SEMATECH e-Handbook, table 1.3.6.7.2).
@@ -101,4 +105,39 @@ test('linear density is mass over length; the solid cross-section is that over t
   // 22.17 g/km over 0.97 g/cm³
   expect(areaMm2).toBeCloseTo(0.022856, 6);
   expect(figuresOf([specimen(1, [reading('mass', '0.0002217')])], 'solid')).toMatchObject({ linearDensityTex: null, areaMm2: null });
+});
+
+// Common practice: 36.52 lbf over a circle of 0.256 mm are 457 750 psi.
+test('force and diameter as entered give the stress that the trade works out by hand', () => {
+  const entered = (value: string, unit: string, role: string) => ({ role, station: role === 'breakingForce' ? null : 1, value, unit });
+  const specimens = toSpecimensInSi(
+    [
+      { number: 1, readings: [entered('36.52', 'lbf', 'breakingForce')] },
+      { number: 2, readings: [entered('0.256', 'mm', 'wideDiameter'), entered('0.256', 'mm', 'narrowDiameter')] },
+    ].map((one) => specimenContent.parse(one)),
+  );
+  const { breakingForceN, areaMm2 } = figuresOf(specimens, 'circle');
+  const stressPsi = Number(convert(apparentStressMPa(breakingForceN!.mean, areaMm2!) * 1e6, 'psi'));
+  expect(Math.abs(stressPsi - 457_750)).toBeLessThanOrEqual(5);
+});
+
+test('diameters and weighings that are invalid or set aside do not count either', () => {
+  const wrong = [
+    reading('wideDiameter', '0.0009', 1),
+    reading('narrowDiameter', '0.0008', 1),
+    reading('mass', '9'),
+    reading('length', '1'),
+  ];
+  const weighed = specimen(3, [reading('mass', '0.0002217'), reading('length', '10')]);
+  const counted = figuresOf([...GAUGED, weighed], 'ellipse');
+  const withWrong = figuresOf(
+    [
+      ...GAUGED,
+      weighed,
+      specimen(4, wrong, { state: 'invalid', reason: 'handlingDamage' }),
+      specimen(5, wrong, { state: 'setAside', reason: 'Another line.' }),
+    ],
+    'ellipse',
+  );
+  expect(withWrong).toEqual({ ...counted, invalidSpecimens: 1 });
 });

@@ -5,6 +5,7 @@ export const retentionAboveWhole: Check = {
   code: 'figures/retention-above-whole',
   title: 'Retention wholly above 100 %',
   severity: 'held',
+  isSealed: true,
   explains: 'A knot or abrasion that makes a line stronger beyond doubt is more likely an exchange of straight and treated specimens.',
   limit: 'The whole 95 % interval of the retention lies above 100 %.',
   run({ figures }) {

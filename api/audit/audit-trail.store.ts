@@ -21,9 +21,19 @@ export class AuditTrail {
   constructor(private readonly clock: Clock) {}
 
   async record(tx: Transaction, entry: AuditEntry): Promise<void> {
-    const { before, after, ...event } = entry;
-    await tx.auditEvent.create({
-      data: { ...event, at: this.clock.now(), ...(before ? { before: toJson(before) } : {}), ...(after ? { after: toJson(after) } : {}) },
+    await this.recordAll(tx, [entry]);
+  }
+
+  /** Many at once, in one statement. */
+  async recordAll(tx: Transaction, entries: readonly AuditEntry[]): Promise<void> {
+    const at = this.clock.now();
+    await tx.auditEvent.createMany({
+      data: entries.map(({ before, after, ...event }) => ({
+        ...event,
+        at,
+        ...(before ? { before: toJson(before) } : {}),
+        ...(after ? { after: toJson(after) } : {}),
+      })),
     });
   }
 }

@@ -39,9 +39,9 @@ export class ExamineSubmissions {
    * @returns examinations in the order of the contents
    */
   async run(actor: Actor, contents: readonly SubmissionContent[], ownId: string | null = null): Promise<Examination[]> {
-    const sought = await this.findSubjects.run(contents);
+    const subjects = await this.findSubjects.run(contents);
     const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
-    const reads = contents.map((content, index) => readSubmission(content, sought[index]!, instruments));
+    const reads = subjects.map(({ naming, sought }) => readSubmission(naming, sought, instruments));
     const evidence = await this.gather(
       actor,
       reads.filter((read): read is ReadSubmission => !Array.isArray(read)),

@@ -13,21 +13,24 @@ export class FindSubjects {
     private readonly methods: MethodsReadModel,
   ) {}
 
-  /** @returns what was found, in the order of the namings */
-  async run(namings: readonly Naming[]): Promise<SoughtSubject[]> {
+  /**
+   * One after the other, so that a file with thousands of names leaves connections to others.
+   * @returns each naming with what was found under it
+   */
+  async run<N extends Naming>(namings: readonly N[]): Promise<{ naming: N; sought: SoughtSubject }[]> {
     const editions = onlyOnce((slug: string) => this.editions.openEdition(slug));
     const spools = onlyOnce((code: string) => this.catalogue.spoolByCode(code));
     const methods = onlyOnce((name: string) => {
       const [slug = '', number] = name.split('\n');
       return this.methods.version(slug, Number(number));
     });
-    return Promise.all(
-      namings.map(async ({ edition, spool, method, methodVersion }) => ({
-        edition: await editions(edition),
-        spool: await spools(spool),
-        method: await methods(`${method}\n${methodVersion}`),
-      })),
-    );
+    const found = [];
+    for (const naming of namings) {
+      const [edition, spool] = [await editions(naming.edition), await spools(naming.spool)];
+      const method = await methods(`${naming.method}\n${naming.methodVersion}`);
+      found.push({ naming, sought: { edition, spool, method } });
+    }
+    return found;
   }
 }
 

@@ -50,8 +50,7 @@ export class HandInSubmissions {
   private async put(tx: Transaction, actor: Actor, good: readonly ExaminedSubmission[]): Promise<string[]> {
     const createdAt = this.clock.now();
     const submissions: NewSubmission[] = [];
-    for (const ofEdition of Map.groupBy(good, ({ subject }) => subject.edition.id).values()) {
-      const { id, slug } = ofEdition[0]!.subject.edition;
+    for (const [{ id, slug }, ofEdition] of Map.groupBy(good, ({ subject }) => subject.edition)) {
       const first = await this.store.takeNumbers(tx, id, ofEdition.length);
       if (first === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
       submissions.push(
@@ -65,15 +64,16 @@ export class HandInSubmissions {
     }
     await this.store.create(tx, submissions);
     const references = submissions.map(({ reference }) => reference);
-    for (const reference of references) {
-      await this.audit.record(tx, {
-        actorId: actor.accountId,
-        action: 'submission.handedIn',
-        objectType: 'submission',
-        objectId: reference,
-        after: { state: 'submitted', revision: 1 },
-      });
-    }
+    const event = {
+      actorId: actor.accountId,
+      action: 'submission.handedIn',
+      objectType: 'submission',
+      after: { state: 'submitted', revision: 1 },
+    };
+    await this.audit.recordAll(
+      tx,
+      references.map((reference) => ({ ...event, objectId: reference })),
+    );
     return references;
   }
 }

@@ -46,8 +46,9 @@ export function sortOut(
 ): { sorted: SortedSubmission[]; faults: InputFault[] } {
   const sorted: SortedSubmission[] = [];
   const found = [...faults];
-  handIns.forEach((handIn, index) => {
-    const examination = examinations[index]!;
+  examinations.forEach((examination, index) => {
+    const handIn = handIns[index];
+    if (!handIn) throw new Error(`sortOut: examination ${index} belongs to none of ${handIns.length} submissions.`);
     if ('faults' in examination) found.push(...examination.faults.map(handIn.locate));
     else sorted.push({ handIn, examined: examination });
   });

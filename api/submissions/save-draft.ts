@@ -53,7 +53,8 @@ export class SaveDraft {
   }
 
   private async subjectOf(draft: DraftContent): Promise<Subject> {
-    const [sought] = await this.findSubjects.run([draft]);
+    const [found] = await this.findSubjects.run([draft]);
+    const sought = found?.sought;
     if (!sought || !isFound(sought)) throw notValid(sought ? unknownNames(draft, sought) : []);
     const faults = unknownNames(draft, sought);
     if (faults.length > 0) throw notValid(faults);

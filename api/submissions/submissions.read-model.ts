@@ -58,7 +58,9 @@ export class SubmissionsReadModel {
   /** Accepted and not withdrawn, by reference; figures computed anew from the specimens that count. */
   async acceptedInEdition(editionId: string): Promise<AcceptedSubmission[]> {
     const rows = await this.database.client.submission.findMany({ where: { editionId, state: 'accepted' }, include: ACCEPTED });
-    return rows.map(toAccepted).sort((one, other) => (one.reference < other.reference ? -1 : 1));
+    return rows
+      .flatMap((row) => row.revisions.map((revision) => toAccepted(row, revision)))
+      .sort((one, other) => (one.reference < other.reference ? -1 : 1));
   }
 
   /** How many submissions of an edition stand in each state. */
@@ -70,9 +72,8 @@ export class SubmissionsReadModel {
   }
 }
 
-function toAccepted(row: AcceptedRow): AcceptedSubmission {
+function toAccepted(row: AcceptedRow, revision: AcceptedRow['revisions'][number]): AcceptedSubmission {
   const { spool, methodVersion, tester } = row;
-  const revision = row.revisions[0]!;
   const specimens = revision.specimens.map(toSpecimenInSi);
   const { areaFrom } = methodVersion.parameters as { areaFrom: AreaRule };
   return {
@@ -84,7 +85,7 @@ function toAccepted(row: AcceptedRow): AcceptedSubmission {
     method: { slug: methodVersion.method.slug, number: methodVersion.number, versionId: methodVersion.id },
     testerId: row.testerId,
     testerName: tester.displayName,
-    reviewerName: revision.reviews[0]!.reviewer.displayName,
+    reviewerName: revision.reviews.map(({ reviewer }) => reviewer.displayName).join(', '),
     benchDay: row.benchDay.toISOString().slice(0, 10),
     instruments: revision.instruments.map(({ instrument, certificate }) => ({ ...instrument, certificate })),
     temperatureC: revision.temperatureC.toFixed(),

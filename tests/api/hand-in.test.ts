@@ -149,7 +149,7 @@ test('another content type is refused, and JSON that is none', async () => {
   await b.tester.call('post', '/v1/submissions').set('Content-Type', 'text/plain').send('force 12').expect(415);
 });
 
-test('a wide reading below the narrow one is a fault, not a failure', async () => {
+test('a wide reading below the narrow one is a fault of the reading', async () => {
   const readings = [
     { role: 'wideDiameter', station: 1, value: '0.20', unit: 'mm' },
     { role: 'narrowDiameter', station: 1, value: '0.25', unit: 'mm' },
@@ -157,7 +157,7 @@ test('a wide reading below the narrow one is a fault, not a failure', async () =
   const answer = await handIn(
     contentFor(b.spool, { method: 'diameter', instruments: ['M1'], specimens: [{ number: 1, readings }] }),
   ).expect(422);
-  expect(answer.body.errors).toEqual([expect.objectContaining({ code: 'figures/wide-below-narrow', pointer: '/specimens' })]);
+  expect(pointersOf(answer)).toEqual(['/specimens/0/readings/1/value']);
 });
 
 test('an edition that closes in the very moment takes nothing', async () => {

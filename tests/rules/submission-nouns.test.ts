@@ -5,8 +5,10 @@ import { readingsDigest } from '../../api/submissions/readings-digest.js';
 import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
 import { rigEvidence } from '../../api/submissions/rig-evidence.js';
 import { specimenContent } from '../../api/submissions/submission-content.js';
+import type { SubmissionContent } from '../../api/submissions/submission-content.js';
+import { readSubmission } from '../../api/submissions/read-submission.js';
 import { certificateOn, subjectChanges } from '../../api/submissions/subject.js';
-import type { Subject } from '../../api/submissions/subject.js';
+import type { SoughtSubject, Subject } from '../../api/submissions/subject.js';
 import { referenceOf } from '../../api/submissions/submission.js';
 
 test('a rig without a control pull is neither in nor out of control; the last pull of the day decides', () => {
@@ -63,6 +65,25 @@ test('the certificate is the one in force on the bench day, its first and last d
   } as unknown as InstrumentOnRecord;
   const days = ['2025-12-31', '2026-01-01', '2026-06-15', '2026-12-31', '2027-01-01'];
   expect(days.map((day) => certificateOn(day, instrument))).toEqual([null, 'C-1', 'C-2', 'C-2', null]);
+});
+
+test('figures that cannot be computed are a fault of the input, not a failure', () => {
+  const readings = [
+    { role: 'wideDiameter', station: 1, value: '0.20', unit: 'mm' },
+    { role: 'narrowDiameter', station: 1, value: '0.25', unit: 'mm' },
+  ];
+  const content = {
+    instruments: [],
+    specimens: [{ number: 1, condition: 'untreated', validity: 'valid', readings }],
+    ambient: { temperature: { value: '20', unit: '°C' } },
+  };
+  const sought = {
+    edition: { slug: 'e', state: 'open', hasEntry: () => true, methodVersionIds: ['m'] },
+    spool: { variant: { id: 'v', densityGPerCm3: 0.97 } },
+    method: { id: 'm', parameters: { areaFrom: 'circle' } },
+  };
+  const faults = readSubmission(content as unknown as SubmissionContent, sought as unknown as SoughtSubject, []);
+  expect(faults).toEqual([expect.objectContaining({ pointer: '/specimens', code: 'figures/wide-below-narrow' })]);
 });
 
 test('identifiers of version 7 sort as they were made, also within a millisecond', () => {

@@ -2,11 +2,14 @@ import { Inject, Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
+import { certaintyOf } from '../editions/certainty.js';
 import { ComputeStandings } from '../editions/compute-standings.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../public-api/release-documents.schemas.js';
 import type { PublishedResult } from './documents/published-result.js';
 import type { EarlierEdition, ReleaseContext } from './documents/release-context.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
+import { canonicalJson } from './canonical-json.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
 
@@ -35,6 +38,7 @@ export class GatherRelease {
       revision,
       publishedAt: publishedAt.toISOString(),
       computed,
+      certainty: certaintyOf(computed, sha256(canonicalJson(evidenceOf(computed)))),
       names: await this.catalogue.variantNames(variantIds),
       methods: new Map(versions.flatMap((version) => (version ? [[version.id, version] as const] : []))),
       spools: await this.catalogue.spoolsOf(variantIds),
@@ -72,3 +76,10 @@ export class GatherRelease {
     };
   }
 }
+
+/** What the draws are seeded by: every counted reading by its submission, and the scheme. Nobody can choose it without changing a reading. */
+const evidenceOf = ({ edition, submissions }: ReleaseContext['computed']) => ({
+  edition: edition.slug,
+  scheme: edition.scheme.rules,
+  submissions: submissions.map(({ reference, specimens }) => ({ reference, specimens })),
+});

@@ -7,6 +7,7 @@ import type { Category, CategoryDocument, CategoryRow, Movement } from '../../pu
 import { competitionTies } from './competition-ties.js';
 import { categoriesOf } from './edition-document.js';
 import { toFigure } from './figure.js';
+import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
 
@@ -27,15 +28,16 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
     const result = results.get(id)?.get(category.quantity as Quantity);
     if (!result || !rule) return [];
     const variant = nameOf(context, id);
+    const certain = context.certainty.categories.get(category.code)?.get(id);
     return [
       {
         variant,
         place,
         placeIfIncluded,
         isTied: isTied[i] ?? false,
-        group: null,
-        placeInterval: null,
-        movement: moves(variant.slug),
+        group: certain?.group ?? null,
+        placeInterval: certain?.interval ?? null,
+        movement: movementOf(moves(variant.slug), place),
         figure: toFigure(result, rule),
         change: changeOf(context, category, variant.slug, result.estimate),
       },

@@ -1,7 +1,9 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import type { Category, EditionDocument, Movement, OverallRow } from '../../public-api/release-documents.schemas.js';
+import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import { comparabilityOf } from './comparability.js';
+import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
 
@@ -71,17 +73,18 @@ export function overallRows(context: ReleaseContext): OverallRow[] {
   const isTied = competitionTies(standings.overall.map(({ place }) => place));
   return standings.overall.map(({ id, place, placeIfIncluded, score, categoryPlaces }, i) => {
     const variant = nameOf(context, id);
+    const certain = context.certainty.overall.get(id);
     return {
       variant,
       place,
       placeIfIncluded,
       isTied: isTied[i] ?? false,
-      group: null,
-      placeInterval: null,
-      movement: moves.get(variant.slug) ?? { kind: 'new', places: null, runAtTop: 0 },
+      group: certain?.group ?? null,
+      placeInterval: certain?.interval ?? null,
+      movement: movementOf(moves.get(variant.slug), place),
       score,
       categoryPlaces: { ...categoryPlaces },
-      chanceOfFirstPercent: null,
+      chanceOfFirstPercent: certain?.chanceOfFirst == null ? null : roundHalfEven(100 * certain.chanceOfFirst, 1),
     };
   });
 }

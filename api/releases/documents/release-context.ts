@@ -1,4 +1,5 @@
 import type { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
+import type { Certainty } from '../../editions/certainty.js';
 import type { ComputedEdition } from '../../editions/compute-standings.js';
 import type { MethodVersion } from '../../methods/methods.schemas.js';
 import type { CategoryDocument, EditionDocument, VariantDocument, VariantName } from '../../public-api/release-documents.schemas.js';
@@ -21,6 +22,7 @@ export interface ReleaseContext {
   readonly revision: number;
   readonly publishedAt: string;
   readonly computed: ComputedEdition;
+  readonly certainty: Certainty;
   readonly names: ReadonlyMap<string, VariantName>;
   readonly methods: ReadonlyMap<string, MethodVersion>;
   readonly spools: Awaited<ReturnType<CatalogueReadModel['spoolsOf']>>;

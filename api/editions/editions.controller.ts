@@ -2,7 +2,6 @@ import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { Database } from '../platform/database/database.js';
-import type { Prisma } from '../platform/database/generated/client.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
@@ -41,7 +40,7 @@ export class EditionsController {
   @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: schemas.schemeResponse })
   async postScheme(@CurrentActor() actor: Actor, @Body({ schema: schemas.schemeRequest }) input: schemas.SchemeRequest) {
     await this.database.transaction(async (tx) => {
-      await this.store.createScheme(tx, { ...input, rules: input.rules as Prisma.InputJsonValue });
+      await this.store.createScheme(tx, input);
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'scheme.added',

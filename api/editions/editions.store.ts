@@ -1,12 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
+import type { SchemeRequest } from './editions.schemas.js';
 
 /** The only writer of schemes, editions, entries and exclusions. */
 @Injectable()
 export class EditionsStore {
-  createScheme(tx: Transaction, data: { slug: string; number: number; name: string; words: string; rules: Prisma.InputJsonValue }) {
-    return tx.scheme.create({ data });
+  createScheme(tx: Transaction, { rules, ...named }: SchemeRequest) {
+    return tx.scheme.create({ data: { ...named, rules: rules as Prisma.InputJsonValue } });
   }
 
   createEdition(tx: Transaction, data: Prisma.EditionUncheckedCreateInput, methodVersionIds: readonly string[]) {

@@ -8,7 +8,7 @@ import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
 import { submissionContent } from '../../api/submissions/submission-content.js';
 import { computeSubmissionFigures } from '../../api/submissions/submission-figures.js';
 import type { SubmissionFigures } from '../../api/submissions/submission-figures.js';
-import type { DemoContent } from '../../prisma/seed/bench/measure.js';
+import type { DemoContent } from '../../prisma/seed/bench/demo-content.js';
 import { demoClaims } from '../../prisma/seed/house/claims.js';
 import { demoScheme } from '../../prisma/seed/house/scheme.js';
 import type { DemoVariant } from '../../prisma/seed/house/variants.js';

@@ -15,9 +15,9 @@ import type { TestDatabase } from '../support/test-database.js';
 import { standingsOf } from './demo-standings.js';
 
 const demo = inventDemo();
-let database: TestDatabase;
+let database: TestDatabase | undefined;
 let dataFolder: string;
-let app: NestFastifyApplication;
+let app: NestFastifyApplication | undefined;
 let url: string;
 const told: string[] = [];
 

@@ -1,6 +1,6 @@
 import { linearDensityTex } from '../../api/measurement/figures/strength.js';
 import { grubbsTest } from '../../api/measurement/outliers/grubbs.js';
-import type { DemoContent } from '../../prisma/seed/bench/measure.js';
+import type { DemoContent } from '../../prisma/seed/bench/demo-content.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import { demoInstruments } from '../../prisma/seed/house/instruments.js';
 import { demoMethods } from '../../prisma/seed/methods/demo-methods.js';

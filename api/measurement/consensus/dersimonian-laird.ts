@@ -1,5 +1,5 @@
 import { compensatedSum } from '../summary/compensated-sum.js';
-import type { Consensus, MeanWithUncertainty } from './mandel-paule.js';
+import type { Consensus, MeanWithUncertainty } from './consensus.js';
 import { requireMeans } from './require-means.js';
 import { weightedMean } from './weighted-mean.js';
 

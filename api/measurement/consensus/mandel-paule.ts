@@ -1,18 +1,6 @@
+import type { Consensus, MeanWithUncertainty } from './consensus.js';
 import { requireMeans } from './require-means.js';
 import { weightedMean } from './weighted-mean.js';
-
-/** A mean with its standard uncertainty. */
-export interface MeanWithUncertainty {
-  readonly mean: number;
-  readonly standardUncertainty: number;
-}
-
-export interface Consensus {
-  readonly mean: number;
-  /** between-submission variance τ² */
-  readonly betweenVariance: number;
-  readonly standardError: number;
-}
 
 const ITERATIONS = 200;
 

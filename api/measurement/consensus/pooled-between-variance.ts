@@ -1,6 +1,6 @@
 import { compensatedSum } from '../summary/compensated-sum.js';
 import { MeasurementError } from '../errors.js';
-import type { MeanWithUncertainty } from './mandel-paule.js';
+import type { MeanWithUncertainty } from './consensus.js';
 import { requireMeans } from './require-means.js';
 import { weightedMean } from './weighted-mean.js';
 

@@ -1,5 +1,5 @@
 import { MeasurementError } from '../errors.js';
-import type { MeanWithUncertainty } from './mandel-paule.js';
+import type { MeanWithUncertainty } from './consensus.js';
 
 /**
  * Refuses means of which no consensus can be formed.

@@ -1,5 +1,5 @@
 import { compensatedSum } from '../summary/compensated-sum.js';
-import type { MeanWithUncertainty } from './mandel-paule.js';
+import type { MeanWithUncertainty } from './consensus.js';
 
 /**
  * Mean weighted by the inverse of within plus between variance.

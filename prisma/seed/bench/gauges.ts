@@ -1,6 +1,6 @@
 import type { Draws } from '../model/draws.js';
 import type { TrueLine } from '../model/true-line.js';
-import type { DemoSpecimen } from './measure.js';
+import type { DemoSpecimen } from './demo-content.js';
 
 const SPECIMENS = 5;
 const STATIONS = 3;

@@ -1,6 +1,6 @@
 import { CSV_COLUMNS } from '../../../api/submissions/import/csv-columns.js';
 import type { CsvColumn } from '../../../api/submissions/import/csv-columns.js';
-import type { DemoContent, DemoSpecimen } from './measure.js';
+import type { DemoContent, DemoSpecimen } from './demo-content.js';
 
 /** A submission that goes into the file. */
 export interface FiledSubmission {

@@ -1,16 +1,11 @@
-import type { z } from 'zod';
-import type { submissionContent } from '../../../api/submissions/submission-content.js';
 import { versionOn } from '../methods/demo-methods.js';
 import { Draws } from '../model/draws.js';
 import { trueLine } from '../model/true-line.js';
 import type { DemoSpool } from '../season/spools.js';
 import type { BenchTask } from './bench-task.js';
+import type { DemoContent, DemoSpecimen } from './demo-content.js';
 import { pulls } from './pulls.js';
 import { stations, weighings } from './gauges.js';
-
-/** A submission as its tester writes it; the blind code is put in when it is known. */
-export type DemoContent = Omit<z.input<typeof submissionContent>, 'spool'>;
-export type DemoSpecimen = DemoContent['specimens'][number];
 
 /** Fahrenheit is what the thermometer of this tester shows. */
 const READS_FAHRENHEIT = 2;

@@ -3,7 +3,7 @@ import type { Draws } from '../model/draws.js';
 import type { TrueLine } from '../model/true-line.js';
 import type { BenchTask } from './bench-task.js';
 import { forceReads, knotsKeep } from './conditions.js';
-import type { DemoSpecimen } from './measure.js';
+import type { DemoSpecimen } from './demo-content.js';
 
 const DISPLAYS: Readonly<Record<Rig, { unit: string; newtons: number; places: number }>> = {
   R1: { unit: 'N', newtons: 1, places: 1 },

@@ -9,6 +9,12 @@ const WORDS: Readonly<Record<string, string>> = {
   'ambient/out-of-range': 'The hygrometer stood by the door; the loft itself was within the range.',
   'specimens/grip-breaks': 'Breaks at the grip do not count; those in the free length agree with the other rig.',
 };
+/** What stands on every submission of a house that pulls no control line; a case of its own does not change the answer. */
+const ROUTINE: Readonly<Record<string, string>> = {
+  'rig/no-evidence':
+    'No control pull was made on that day. The certificate was valid, and what the house ranks is pulled on a second rig as well.',
+};
 const OTHERWISE = 'Looked at together with the tester; the bench sheet agrees with the file.';
 
-export const wordsFor = (code: string): string => WORDS[code] ?? OTHERWISE;
+/** @param special what the reviewer writes to this submission, null where it is plain */
+export const wordsFor = (code: string, special: string | null): string => ROUTINE[code] ?? special ?? WORDS[code] ?? OTHERWISE;

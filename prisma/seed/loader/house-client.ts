@@ -1,4 +1,3 @@
-import { randomUUID } from 'node:crypto';
 import type { DemoAccount } from '../demo-accounts.js';
 
 interface Sending {
@@ -85,7 +84,6 @@ export class HouseClient {
         // On one machine packing costs more than it saves.
         'Accept-Encoding': 'identity',
         ...(hasContent ? { 'Content-Type': csv === undefined ? 'application/json' : 'text/csv' } : {}),
-        ...(method === 'POST' ? { 'Idempotency-Key': randomUUID() } : {}),
         ...(version === undefined ? {} : { 'If-Match': `"${version}"` }),
       },
       ...(hasContent ? { body: csv ?? JSON.stringify(body) } : {}),

@@ -75,7 +75,7 @@ function requestOf(findings: Waiting['findings'], review: DemoReview) {
     decision: 'accepted',
     reason: review.words,
     setAside: review.setAside,
-    resolutions: held.map(({ id, code }) => ({ finding: id, words: review.words ?? wordsFor(code) })),
+    resolutions: held.map(({ id, code }) => ({ finding: id, words: wordsFor(code, review.words) })),
   };
 }
 

@@ -1,4 +1,4 @@
-import type { DemoContent, DemoSpecimen } from '../bench/measure.js';
+import type { DemoContent, DemoSpecimen } from '../bench/demo-content.js';
 import { PLAINLY_ACCEPTED } from './hand-in.js';
 import type { DemoHandIn, DemoReview } from './hand-in.js';
 import type { Twist } from './story.js';

@@ -1,5 +1,5 @@
 import type { BenchTask } from '../bench/bench-task.js';
-import type { DemoContent } from '../bench/measure.js';
+import type { DemoContent } from '../bench/demo-content.js';
 
 /** What the second person does with a submission. */
 export type DemoReview =

@@ -1,0 +1,6 @@
+import type { z } from 'zod';
+import type { submissionContent } from '../../../api/submissions/submission-content.js';
+
+/** What a demo tester hands in, before the spool has its blind code. */
+export type DemoContent = Omit<z.input<typeof submissionContent>, 'spool'>;
+export type DemoSpecimen = DemoContent['specimens'][number];

@@ -182,6 +182,12 @@ const CASES: readonly (readonly [code: string, what: string, trigger: Partial<Ca
   ],
   [
     'readings/missing-for-method',
+    'a time and no force',
+    { specimens: [...pulls(FORCES), { number: 9, readings: [{ role: 'timeToBreak', value: '18', unit: 's' }] }] },
+    { specimens: pulls([...FORCES, '36.48'], { times: ['18'] }) },
+  ],
+  [
+    'readings/missing-for-method',
     'a length without its mass',
     {
       method: 'linear-density',

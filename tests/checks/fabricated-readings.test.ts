@@ -76,7 +76,7 @@ test('a preference among the digits that a step of 0.2 allows is told', () => {
 });
 
 test('zeros that a spreadsheet dropped are put back before the digits are counted', () => {
-  const forces = honestForces(3, 80, 0.01).map((text) => String(Number(text)));
+  const forces = honestForces(3, 400, 0.01).map((text) => String(Number(text)));
   expect(forces.some((text) => text.length < 5)).toBe(true);
   expect(codesOf({ specimens: pulls(forces, { unit: 'N' }), ...gauge('0.01') })).not.toContain(DIGITS);
 });

@@ -23,6 +23,15 @@ test('an outlier is held and names its specimen; it is never removed', () => {
   expect(codesOf({ ...change, limits: { minimumSpecimens: 8 } })).not.toContain('specimens/too-few-valid');
 });
 
+test('invalid specimens are no outliers, did not break too fast, and have no unit to look at', () => {
+  const invalid = { validity: 'invalid', invalidReason: 'slipped' };
+  const far = pulls([...FORCES.slice(0, 7), '20.00'], { times: ['18', '18', '18', '18', '18', '18', '18', '3'] });
+  const withoutIt = { specimens: far.map((specimen) => (specimen.number === 8 ? { ...specimen, ...invalid } : specimen)) };
+  expect(codesOf({ specimens: far })).toEqual(expect.arrayContaining(['readings/outlier', 'specimens/time-to-break']));
+  expect(codesOf(withoutIt)).toEqual([]);
+  expect(findingOf('figures/unit-slip', { ...CLAIM, ...withoutIt }).specimens).toEqual([1, 2, 3, 4, 5, 6, 7]);
+});
+
 test('the tester of a slipped unit reads where to look; neither size, direction nor code of the finding', () => {
   expect(findingForTester(findingOf('figures/unit-slip', CLAIM))).toEqual({
     code: LOOK_AGAIN,

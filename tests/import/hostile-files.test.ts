@@ -46,9 +46,10 @@ test('ten thousand specimens in one file are ordinary', async () => {
   expect(performance.now() - began).toBeLessThan(10_000);
 }, 30_000);
 
-test('a submission holds at most twenty thousand specimens, and the fault is told once', async () => {
+test('a submission holds at most twenty thousand specimens; what is beyond is not even kept', async () => {
   expect((await parseSubmissionsCsv(bytesOf(file(rows(20_000)), 65_536))).faults).toEqual([]);
-  expect((await parseSubmissionsCsv(bytesOf(file(rows(20_500)), 65_536))).faults).toMatchObject([
+  const beyond = rows(20_500, (i) => (i === 20_400 ? { force: 'x' } : {}));
+  expect((await parseSubmissionsCsv(bytesOf(file(beyond), 65_536))).faults).toMatchObject([
     { message: 'Expected at most 20000 specimens.' },
   ]);
 }, 40_000);
@@ -79,6 +80,14 @@ test.each([1, 2, 7, 64, 65_536])('a byte that is not UTF-8 is told with its line
   expect(faults).toMatchObject([{ code: 'file_not_utf8', row: 3 }]);
 });
 
+test('a piece that begins within a character leads to the right line too', async () => {
+  const text = encode(file([row(1, { note: '€' }), row(2, { note: '?' })]));
+  text[text.lastIndexOf('?'.charCodeAt(0))] = 0xff;
+  const cut = text.indexOf(0xe2) + 2;
+  const { faults } = await parseSubmissionsCsv(Readable.from([text.subarray(0, cut), text.subarray(cut)]));
+  expect(faults).toMatchObject([{ code: 'file_not_utf8', row: 3 }]);
+});
+
 test('a file that ends within a character is told', async () => {
   const text = encode(file([row(1, { note: '€' })]));
   expect((await parseSubmissionsCsv(bytesOf(text.subarray(0, -1)))).faults).toMatchObject([{ code: 'file_not_utf8', row: 2 }]);
@@ -93,6 +102,8 @@ test('a quotation mark that is never closed is told and ends the reading, howeve
   const { submissions, faults } = await parseSubmissionsCsv(bytesOf(file([row(1), row(2, { note: '"open' }), ...rows(50_000)]), 65_536));
   expect(submissions).toEqual([]);
   expect(faults).toMatchObject([{ code: 'file_not_csv' }]);
+  // 100 kB after the quotation mark, in rows of some 60 bytes
+  expect(faults[0]!.row).toBeLessThan(3000);
 });
 
 test('a cell of any length is shown shortened', async () => {

@@ -137,6 +137,12 @@ test.each([
   expect(faults).toMatchObject([{ row: 4, column: 'force', found: 'x' }]);
 });
 
+test('line ends may be mixed, as they are where files were joined', async () => {
+  const { submissions, faults } = await parseSubmissionsCsv(bytesOf(`${HEADER}\r\n${row()}\n${row({ specimen: '2' })}\r\n`));
+  expect(faults).toEqual([]);
+  expect(submissions[0]!.content.specimens.map(({ number }) => number)).toEqual([1, 2]);
+});
+
 test('blank lines before a header with semicolons do not hide its separator', async () => {
   const text = ['', '', HEADER.replaceAll(',', ';'), row({ force: '36·52' }).replaceAll(',', ';').replace('36·52', '36,52')].join('\n');
   const { submissions, faults } = await parseSubmissionsCsv(bytesOf(text));

@@ -52,8 +52,6 @@ function chanceOfPairs(pairs: number, values: readonly number[], step: number): 
   const medianDeviation = median(values.map((value) => Math.abs(value - middle)));
   // From the middle of the readings: an outlier would make the others look closer together than they are.
   const stepsPerSd = Math.max(1.4826 * medianDeviation, LEAST_RELATIVE_SPREAD * mean(values)) / step;
-  // A display coarser than the scatter makes equal readings by itself.
-  if (stepsPerSd < 1) return { expectedPairs: pairs, chance: 1 };
   const pairChance = 1 / (2 * Math.sqrt(Math.PI) * stepsPerSd);
   const tripleChance = 1 / (2 * Math.PI * Math.sqrt(3) * stepsPerSd ** 2);
   const expectedPairs = ((n * (n - 1)) / 2) * pairChance;

@@ -1,4 +1,4 @@
-import { CHECKS } from '../../checks/check-list.js';
+import { CHECK_CATALOGUE } from '../../checks/check-catalogue.js';
 import type { MethodVersion } from '../../methods/methods.schemas.js';
 import type { CatalogueDocument, MethodDocument, VariantName } from '../../public-api/release-documents.schemas.js';
 import { headingOf, nameOf } from './release-context.js';
@@ -18,7 +18,7 @@ export function catalogueDocument(context: ReleaseContext): CatalogueDocument {
       }),
     })),
     methods: pinned(context).map(({ slug, number }) => ({ slug, number })),
-    checks: CHECKS.map(({ code, title, severity, explains, limit }) => ({ code, title, severity, explains, limit })),
+    checks: [...CHECK_CATALOGUE],
   };
 }
 
@@ -36,7 +36,7 @@ export function methodDocuments(context: ReleaseContext): MethodDocument[] {
       ...wording,
       parameters: parametersOf(version),
       limits: limitsOf(version),
-      checks: CHECKS.map(({ code }) => code),
+      checks: CHECK_CATALOGUE.map(({ code }) => code),
       isComparableWithPrevious,
     };
   });

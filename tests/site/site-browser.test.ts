@@ -160,7 +160,7 @@ test('a filter leaves the rows that match, keeps published places, and lives in 
   );
   await page.reload();
   expect(await rowsShown(page)).toBe(some);
-  await page.click('button[type=reset]');
+  await page.click('row-filter button');
   await page.waitForURL((url) => url.search === '');
   expect(await rowsShown(page)).toBe(all);
   await page.setViewportSize({ width: 320, height: 800 });

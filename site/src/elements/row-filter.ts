@@ -1,38 +1,41 @@
 /** Shows only the rows of a table that have what is chosen; the choice lives in the address, so that it can be sent and kept. */
 class RowFilter extends HTMLElement {
   connectedCallback() {
-    const form = this.querySelector('form');
-    if (!form) return;
-    this.read(form);
-    this.apply(form);
-    form.addEventListener('change', () => this.write(form));
-    form.addEventListener('submit', (event) => event.preventDefault());
-    // A reset empties the fields only after its event.
-    form.addEventListener('reset', () => setTimeout(() => this.write(form)));
+    this.read();
+    this.apply();
+    this.addEventListener('change', () => this.write());
+    this.querySelector('button')?.addEventListener('click', () => {
+      for (const select of this.selects) select.value = '';
+      this.write();
+    });
     addEventListener('popstate', () => {
-      this.read(form);
-      this.apply(form);
+      this.read();
+      this.apply();
     });
   }
 
-  private read(form: HTMLFormElement) {
+  private get selects() {
+    return [...this.querySelectorAll('select')];
+  }
+
+  private read() {
     const chosen = new URLSearchParams(location.search);
-    for (const select of form.querySelectorAll('select')) {
+    for (const select of this.selects) {
       const value = chosen.get(select.name) ?? '';
       select.value = [...select.options].some((option) => option.value === value) ? value : '';
     }
   }
 
-  private write(form: HTMLFormElement) {
+  private write() {
     const chosen = new URLSearchParams();
-    for (const { name, value } of form.querySelectorAll('select')) if (value) chosen.set(name, value);
+    for (const { name, value } of this.selects) if (value) chosen.set(name, value);
     const query = chosen.toString();
     history.replaceState(null, '', query ? `?${query}` : location.pathname);
-    this.apply(form);
+    this.apply();
   }
 
-  private apply(form: HTMLFormElement) {
-    const chosen = [...form.querySelectorAll('select')].filter(({ value }) => value !== '');
+  private apply() {
+    const chosen = this.selects.filter(({ value }) => value !== '');
     const bodies = document.getElementById(this.dataset['table'] ?? '')?.querySelectorAll('tbody') ?? [];
     let [shown, all] = [0, 0];
     for (const body of bodies) {
@@ -43,10 +46,12 @@ class RowFilter extends HTMLElement {
       shown += count;
       all += rows.length;
     }
+    this.tell(chosen.length === 0 ? `All ${all} rows.` : `${shown} of ${all} rows. Places and groups stay those of the whole table.`);
+  }
+
+  private tell(sentence: string) {
     const status = this.querySelector('[role=status]');
-    if (status)
-      status.textContent =
-        chosen.length === 0 ? `All ${all} rows.` : `${shown} of ${all} rows. Places and groups stay those of the whole table.`;
+    if (status) status.textContent = sentence;
   }
 }
 

@@ -16,8 +16,11 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
   await mkdir(resolve(config.DATA_FOLDER, 'site'), { recursive: true });
   await fastify.register(fastifyStatic, { root: resolve(config.DATA_FOLDER, 'site'), serve: false });
   fastify.get('/*', { config: { rateLimit: false } }, async (request, reply) => {
-    const path = decodeURIComponent(request.url.split('?')[0] ?? '/');
-    if (path.startsWith('/v1/')) return reply.callNotFound();
+    const path = `/${(request.params as { '*': string })['*']}`;
+    if (path.startsWith('/v1/')) {
+      reply.callNotFound();
+      return reply;
+    }
     const root = currentSite(config);
     if (!existsSync(root)) return reply.status(503).header('Retry-After', '3').type('text/html').send(NOT_BUILT);
     const file = path.endsWith('/') ? `${path}index.html` : path;

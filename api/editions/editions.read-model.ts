@@ -83,6 +83,7 @@ export class EditionsReadModel {
       },
     });
     if (!edition) return null;
+    const { scheme } = edition;
     return {
       id: edition.id,
       slug: edition.slug,
@@ -92,18 +93,8 @@ export class EditionsReadModel {
       closesOn: day(edition.closesOn),
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
-      scheme: {
-        slug: edition.scheme.slug,
-        number: edition.scheme.number,
-        name: edition.scheme.name,
-        words: edition.scheme.words,
-        rules: schemeRules.parse(edition.scheme.rules),
-      },
-      methods: edition.methods.map(({ methodVersion }) => ({
-        id: methodVersion.id,
-        slug: methodVersion.method.slug,
-        number: methodVersion.number,
-      })),
+      scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
+      methods: edition.methods.map(({ methodVersion: { id, number, method } }) => ({ id, slug: method.slug, number })),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,
         exclusion: entry.exclusion && {

@@ -7,7 +7,7 @@ import type { SchemeRequest } from './editions.schemas.js';
 @Injectable()
 export class EditionsStore {
   createScheme(tx: Transaction, { rules, ...named }: SchemeRequest) {
-    return tx.scheme.create({ data: { ...named, rules: rules as Prisma.InputJsonValue } });
+    return tx.scheme.create({ data: { ...named, rules: rules } });
   }
 
   createEdition(tx: Transaction, data: Prisma.EditionUncheckedCreateInput, methodVersionIds: readonly string[]) {

@@ -33,7 +33,7 @@ export function sendStoredBytes(
   stored: StoredBytes,
   lifetime: 'immutable' | 'revalidate',
 ): void {
-  const isPressed = stored.bytes.length >= SMALLEST_TO_PRESS && /\bgzip\b/.test(String(request.headers['accept-encoding'] ?? ''));
+  const isPressed = stored.bytes.length >= SMALLEST_TO_PRESS && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
   const etag = isPressed ? `"${stored.digest}-gzip"` : `"${stored.digest}"`;
   void reply.headers({
     ETag: etag,
@@ -41,9 +41,7 @@ export function sendStoredBytes(
     'Access-Control-Allow-Origin': '*',
     'Cache-Control': lifetime === 'immutable' ? 'public, max-age=31536000, immutable' : 'public, max-age=0, must-revalidate',
   });
-  const seen = String(request.headers['if-none-match'] ?? '')
-    .split(',')
-    .map((tag) => tag.trim().replace(/^W\//, ''));
+  const seen = (request.headers['if-none-match'] ?? '').split(',').map((tag) => tag.trim().replace(/^W\//, ''));
   if (seen.includes(etag) || seen.includes('*')) return void reply.status(304).send();
   if (isPressed) void reply.header('Content-Encoding', 'gzip');
   void reply.type(stored.mediaType).send(isPressed ? gzipOf(stored) : stored.bytes);

@@ -67,7 +67,7 @@ export class BuildSite {
       let said = '';
       child.stderr.on('data', (chunk: Buffer) => (said = (said + chunk.toString()).slice(-4000)));
       child.on('error', fail);
-      child.on('exit', (code) => (code === 0 ? done() : fail(new Error(`The site's build ended with code ${code}. ${said}`))));
+      child.on('exit', (code) => (code === 0 ? done() : fail(new Error(`The site's build ended with code ${String(code)}. ${said}`))));
     });
   }
 

@@ -19,7 +19,7 @@ export class ReleaseWork {
   /** @param withSite whether this process builds the site as well */
   async start(withSite: boolean): Promise<void> {
     await this.finishWhatWasLeft();
-    await this.jobs.carryOut<PublishReleaseOrder>(PUBLISH_RELEASE, (order) => this.publishing.run(order));
+    await this.jobs.carryOut(PUBLISH_RELEASE, (order) => this.publishing.run(order as PublishReleaseOrder));
     if (!withSite) return;
     await this.site.run();
     await this.jobs.carryOut(BUILD_SITE, () => this.site.run());

@@ -11,14 +11,24 @@ const PASSWORD = 'a long enough password';
 
 test('an invitation serves once, and only until it expires', async () => {
   const admin = await t.caller(['admin']);
-  const invited = await admin.call('post', '/v1/invitations').send({ roles: ['tester'], note: 'for the bench' }).expect(201);
-  const accept = (email: string) => t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({ email, displayName: 'Ada', password: PASSWORD });
+  const invited = await admin
+    .call('post', '/v1/invitations')
+    .send({ roles: ['tester'], note: 'for the bench' })
+    .expect(201);
+  const accept = (email: string) =>
+    t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({ email, displayName: 'Ada', password: PASSWORD });
   await accept('once@bench.example').expect(201);
   expect((await accept('twice@bench.example').expect(410)).body.code).toBe('accounts/invitation-not-valid');
-  const late = await admin.call('post', '/v1/invitations').send({ roles: ['tester'], note: 'late' }).expect(201);
+  const late = await admin
+    .call('post', '/v1/invitations')
+    .send({ roles: ['tester'], note: 'late' })
+    .expect(201);
   const before = t.clock.time;
   t.clock.time = new Date(before.getTime() + 15 * 86_400_000);
-  await t.call('post', `/v1/invitations/${late.body.secret}/acceptance`).send({ email: 'late@bench.example', displayName: 'Late', password: PASSWORD }).expect(410);
+  await t
+    .call('post', `/v1/invitations/${late.body.secret}/acceptance`)
+    .send({ email: 'late@bench.example', displayName: 'Late', password: PASSWORD })
+    .expect(410);
   t.clock.time = before;
 });
 
@@ -52,14 +62,24 @@ test('unknown account and wrong password get the same answer, and failures back 
 
 test('a token does no more than its scopes, is shown once, and ends when revoked or expired', async () => {
   const both = await t.caller(['tester', 'admin']);
-  const narrow = await both.call('post', '/v1/tokens').send({ name: 'bench', scopes: ['tester'], expiresInDays: 1 }).expect(201);
+  const narrow = await both
+    .call('post', '/v1/tokens')
+    .send({ name: 'bench', scopes: ['tester'], expiresInDays: 1 })
+    .expect(201);
   const asNarrow = () => t.call('get', '/v1/accounts').set('Authorization', `Bearer ${narrow.body.token}`);
   await both.call('get', '/v1/accounts').expect(200);
   await asNarrow().expect(403);
   const listed = await both.call('get', '/v1/tokens').expect(200);
   expect(JSON.stringify(listed.body)).not.toContain(narrow.body.token);
   const tester = await t.caller(['tester']);
-  expect((await tester.call('post', '/v1/tokens').send({ name: 'more', scopes: ['admin'] }).expect(422)).body.code).toBe('accounts/scope-beyond-roles');
+  expect(
+    (
+      await tester
+        .call('post', '/v1/tokens')
+        .send({ name: 'more', scopes: ['admin'] })
+        .expect(422)
+    ).body.code,
+  ).toBe('accounts/scope-beyond-roles');
   await tester.call('delete', `/v1/tokens/${narrow.body.id}`).expect(404);
   const before = t.clock.time;
   t.clock.time = new Date(before.getTime() + 2 * 86_400_000);
@@ -81,9 +101,17 @@ test('an account changes only with the ETag last seen; the last admin stays', as
   const all = await admin.call('get', '/v1/accounts').expect(200);
   for (const other of all.body.items) {
     if (other.id === admin.accountId || !other.roles.includes('admin')) continue;
-    await admin.call('patch', `/v1/accounts/${other.id}`).set('If-Match', `"${other.version}"`).send({ roles: ['tester'] }).expect(200);
+    await admin
+      .call('patch', `/v1/accounts/${other.id}`)
+      .set('If-Match', `"${other.version}"`)
+      .send({ roles: ['tester'] })
+      .expect(200);
   }
-  const last = await admin.call('patch', `/v1/accounts/${admin.accountId}`).set('If-Match', '"1"').send({ roles: ['tester'] }).expect(409);
+  const last = await admin
+    .call('patch', `/v1/accounts/${admin.accountId}`)
+    .set('If-Match', '"1"')
+    .send({ roles: ['tester'] })
+    .expect(409);
   expect(last.body.code).toBe('accounts/last-admin');
 });
 
@@ -98,7 +126,11 @@ test('unknown fields and malformed bodies are refused with all faults at once', 
 
 test('the same Idempotency-Key replays the first answer, and refuses another body', async () => {
   const admin = await t.caller(['admin']);
-  const invite = (note: string) => admin.call('post', '/v1/invitations').set('Idempotency-Key', 'one').send({ roles: ['tester'], note });
+  const invite = (note: string) =>
+    admin
+      .call('post', '/v1/invitations')
+      .set('Idempotency-Key', 'one')
+      .send({ roles: ['tester'], note });
   const first = await invite('a').expect(201);
   const again = await invite('a').expect(201);
   expect(again.body).toEqual(first.body);
@@ -111,7 +143,10 @@ test('who did what is on the audit trail, for admins', async () => {
   const tester = await t.caller(['tester']);
   await tester.call('get', '/v1/audit').expect(403);
   await t.call('get', '/v1/audit').expect(401);
-  await admin.call('post', '/v1/invitations').send({ roles: ['editor'], note: 'seen' }).expect(201);
+  await admin
+    .call('post', '/v1/invitations')
+    .send({ roles: ['editor'], note: 'seen' })
+    .expect(201);
   const page = await admin.call('get', '/v1/audit?limit=1').expect(200);
   expect(page.body.items[0]).toMatchObject({ action: 'invitation.made', actorId: admin.accountId, after: { note: 'seen' } });
   const next = await admin.call('get', `/v1/audit?limit=1&cursor=${page.body.nextCursor}`).expect(200);

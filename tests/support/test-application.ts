@@ -52,7 +52,13 @@ export async function createTestApplication(env: Record<string, string> = {}): P
   const database = await createTestDatabase();
   const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-test-'));
   const clock = new SetClock();
-  const config = readConfig({ DATABASE_URL: database.url, DATA_FOLDER: dataFolder, LOG_LEVEL: 'error', REQUESTS_PER_MINUTE: '1000000', ...env });
+  const config = readConfig({
+    DATABASE_URL: database.url,
+    DATA_FOLDER: dataFolder,
+    LOG_LEVEL: 'error',
+    REQUESTS_PER_MINUTE: '1000000',
+    ...env,
+  });
   const app = await createApp({ config, clock });
   const call = (method: Method, path: string) => request(app.getHttpServer())[method](path);
   let made = 0;
@@ -60,8 +66,13 @@ export async function createTestApplication(env: Record<string, string> = {}): P
   const caller = async (roles: readonly Role[], displayName?: string): Promise<Caller> => {
     made += 1;
     const email = `person-${made}@bench.example`;
-    const { secret } = await app.select(AccountsModule).get(Invite).run(null, { roles: [...roles], note: 'test' });
-    const account = await call('post', `/v1/invitations/${secret}/acceptance`).send({ email, displayName: displayName ?? `Person ${made}`, password: PASSWORD }).expect(201);
+    const { secret } = await app
+      .select(AccountsModule)
+      .get(Invite)
+      .run(null, { roles: [...roles], note: 'test' });
+    const account = await call('post', `/v1/invitations/${secret}/acceptance`)
+      .send({ email, displayName: displayName ?? `Person ${made}`, password: PASSWORD })
+      .expect(201);
     const session = await call('post', '/v1/sessions').send({ email, password: PASSWORD }).expect(201);
     const issued = await call('post', '/v1/tokens')
       .set('Cookie', session.get('Set-Cookie') ?? [])

@@ -31,7 +31,7 @@ export function weibullFit(values: readonly number[]): WeibullFit {
   if (bad >= 0) {
     throw new MeasurementError(
       'fitting/not-positive',
-      `weibullFit: reading ${bad + 1} is ${values[bad]}, expected more than 0. A strength is positive.`,
+      `weibullFit: reading ${bad + 1} is ${String(values[bad])}, expected more than 0. A strength is positive.`,
     );
   }
   if (values.every((value) => value === largest)) {

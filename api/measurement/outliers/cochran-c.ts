@@ -55,7 +55,7 @@ export function cochranTest(standardDeviations: readonly number[], readingsPerGr
   if (negative >= 0) {
     throw new MeasurementError(
       'outliers/negative-deviation',
-      `cochranTest: standard deviation ${negative + 1} is ${standardDeviations[negative]}, expected 0 or more. Give standard deviations, not differences.`,
+      `cochranTest: standard deviation ${negative + 1} is ${String(standardDeviations[negative])}, expected 0 or more. Give standard deviations, not differences.`,
     );
   }
   const critical = cochranCritical(standardDeviations.length, readingsPerGroup, alpha);

@@ -29,7 +29,8 @@ export function brokenRule(error: unknown): string | null {
   const cause = causeOf(error);
   const message = cause.originalMessage ?? (error as FailureShape).message ?? '';
   if (cause.originalCode === 'FP001') return message;
-  if (cause.originalCode === '23514' || (error as FailureShape).code === 'P2039') return /constraint "([^"]+)"/.exec(message)?.[1] ?? message;
+  if (cause.originalCode === '23514' || (error as FailureShape).code === 'P2039')
+    return /constraint "([^"]+)"/.exec(message)?.[1] ?? message;
   return null;
 }
 

@@ -3,6 +3,7 @@ import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/com
 import type { FastifyReply } from 'fastify';
 import { createHash } from 'node:crypto';
 import { Readable, Transform } from 'node:stream';
+import { finished } from 'node:stream/promises';
 import { from, lastValueFrom } from 'rxjs';
 import type { Observable } from 'rxjs';
 import { Clock } from '../clock/clock.js';
@@ -87,7 +88,7 @@ function fingerprintOf(request: RequestWithActor): () => Promise<string> {
   body.on('error', (error) => copy.destroy(error)).pipe(copy);
   request.body = copy;
   return async () => {
-    if (!copy.readableEnded) for await (const chunk of copy) void chunk;
+    if (!copy.readableEnded) await finished(copy.resume());
     return hash.digest('hex');
   };
 }

@@ -20,7 +20,7 @@ export function uuid7(): string {
   const bytes = randomBytes(16);
   bytes.writeUIntBE(lastMs, 0, 6);
   bytes.writeUInt16BE(0x7000 | countInMs, 6);
-  bytes[8] = 0x80 | (bytes[8]! & 0x3f);
+  bytes[8] = 0x80 | (bytes.readUInt8(8) & 0x3f);
   const hex = bytes.toString('hex');
   return [hex.slice(0, 8), hex.slice(8, 12), hex.slice(12, 16), hex.slice(16, 20), hex.slice(20)].join('-');
 }

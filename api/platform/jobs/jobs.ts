@@ -24,9 +24,9 @@ export class Jobs implements OnApplicationShutdown {
   }
 
   /** Lets this process carry out the orders of a queue, one at a time. */
-  async carryOut<T extends object>(queue: string, work: (data: T) => Promise<void>): Promise<void> {
+  async carryOut(queue: string, work: (data: object) => Promise<void>): Promise<void> {
     await this.prepare(queue);
-    await this.boss.work<T>(queue, { pollingIntervalSeconds: 0.5, batchSize: 1 }, async (jobs) => {
+    await this.boss.work<object>(queue, { pollingIntervalSeconds: 0.5, batchSize: 1 }, async (jobs) => {
       for (const job of jobs) await work(job.data);
     });
   }

@@ -45,7 +45,7 @@ export function publishedClaims(context: ReleaseContext, variantId: string): Pub
         unit,
         seenOn,
         source,
-        measured: result ? toFigure(result, USUAL[quantity]!) : null,
+        measured: result ? toFigure(result, USUAL[result.quantity]) : null,
         ratioPercent: result ? roundHalfEven(claimRatioPercent(result.estimate.value, claimed), 1) : null,
         decision: result ? decisionOn(result, claimed, quantity) : null,
       };

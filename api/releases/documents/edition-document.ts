@@ -84,10 +84,12 @@ export function overallRows(context: ReleaseContext): OverallRow[] {
       movement: movementOf(moves.get(variant.slug), place),
       score,
       categoryPlaces: { ...categoryPlaces },
-      chanceOfFirstPercent: certain?.chanceOfFirst == null ? null : roundHalfEven(100 * certain.chanceOfFirst, 1),
+      chanceOfFirstPercent: chanceText(certain?.chanceOfFirst ?? null),
     };
   });
 }
+
+const chanceText = (chance: number | null): string | null => (chance === null ? null : roundHalfEven(100 * chance, 1));
 
 function overallMovement(context: ReleaseContext): Map<string, Movement> {
   const placesOf = (rows: readonly OverallRow[]) => rows.map(({ variant, place }) => ({ id: variant.slug, place }));

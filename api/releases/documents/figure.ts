@@ -1,3 +1,4 @@
+import type { Quantity } from '../../editions/editions.schemas.js';
 import { intervalOf } from '../../editions/estimate.js';
 import type { Result } from '../../editions/results.js';
 import { convert } from '../../measurement/units/convert.js';
@@ -15,7 +16,7 @@ export interface Shown {
 }
 
 /** How quantities are shown that no category of the scheme ranks. */
-export const USUAL: Readonly<Record<string, Shown>> = {
+export const USUAL: Readonly<Record<Quantity, Shown>> = {
   breakingForce: { unit: 'N', places: 1, tradeUnit: 'lbf', tradePlaces: 2 },
   apparentStress: { unit: 'MPa', places: 1, tradeUnit: 'psi', tradePlaces: 0 },
   diameter: { unit: 'mm', places: 3, tradeUnit: 'in', tradePlaces: 4 },

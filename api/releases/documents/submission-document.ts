@@ -1,5 +1,4 @@
 import { rigOf } from '../../editions/compute-standings.js';
-import type { Quantity } from '../../editions/editions.schemas.js';
 import { computeResults } from '../../editions/results.js';
 import type { Figure, PublishedSubmission } from '../../public-api/release-documents.schemas.js';
 import type { AcceptedSubmission } from '../../submissions/submissions.read-model.js';
@@ -44,5 +43,5 @@ function figuresOf(submission: AcceptedSubmission): Figure[] {
     [{ variantId, method: method.slug, testerId, rig: rigOf(submission), figures, calibrationRelative: 0 }],
     null,
   );
-  return [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity satisfies Quantity]!));
+  return [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity]));
 }

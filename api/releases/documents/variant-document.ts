@@ -39,7 +39,7 @@ function variantDocument(
     missing: incomplete?.missing ?? [],
     overall: overall ? withoutVariant(overall) : null,
     categories: rows,
-    figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity]!)),
+    figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity])),
     claims: publishedClaims(context, variantId),
     submissions: context.computed.submissions.filter((submission) => submission.variantId === variantId).map(publishedSubmission),
     spools: spoolsOf(context, variantId),

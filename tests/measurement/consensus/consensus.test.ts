@@ -39,7 +39,11 @@ test(named(robust['R06-bcg']!), () => {
 
 test('means that agree have no variance between them, and the order does not matter', () => {
   expect(derSimonianLaird(bare([5, 5.1, 4.9], [1, 2, 1])).betweenVariance).toBe(0);
-  expect(mandelPaule(bare([5, 5, 5], [3, 3, 3]))).toEqual({ mean: 5, betweenVariance: 0, standardError: expect.closeTo(Math.sqrt(3), 12) });
+  expect(mandelPaule(bare([5, 5, 5], [3, 3, 3]))).toEqual({
+    mean: expect.closeTo(5, 12),
+    betweenVariance: 0,
+    standardError: expect.closeTo(Math.sqrt(3), 12),
+  });
   const means = bare([1, 5, 9, 2], [0.3, 0.2, 0.5, 0.1]);
   expect(derSimonianLaird([...means].reverse()).mean).toBeCloseTo(derSimonianLaird(means).mean, 12);
   expect(

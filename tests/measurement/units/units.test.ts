@@ -6,7 +6,7 @@ import { roundHalfEven } from '../../../api/measurement/units/round-half-even.js
 import { roundToUncertainty } from '../../../api/measurement/units/round-to-uncertainty.js';
 import { UNITS } from '../../../api/measurement/units/unit-table.js';
 import type { UnitSymbol } from '../../../api/measurement/units/unit-table.js';
-import { MeasurementError } from '../../../api/measurement/errors.js';
+import type { MeasurementError } from '../../../api/measurement/errors.js';
 import { equivalentSolidDiameterMm } from '../../../api/measurement/figures/cross-section.js';
 import { solidStressMPa } from '../../../api/measurement/figures/strength.js';
 import { errorCode } from '../support/error-code.js';

@@ -110,7 +110,8 @@ function rowHeading(season: Season, placed: Placed, isPlaced: boolean, before: {
 
 function before(rows: { variant: VariantName; place: number | null; movement: { runAtTop: number } }[] | undefined, slug: string) {
   const row = rows?.find(({ variant }) => variant.slug === slug);
-  return row?.place == null ? null : { place: row.place, runAtTop: row.movement.runAtTop };
+  if (!row || row.place === null) return null;
+  return { place: row.place, runAtTop: row.movement.runAtTop };
 }
 
 function changeOf(season: Season, code: string, slug: string): CategoryRow['change'] {

@@ -33,10 +33,10 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
     logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
     abortOnError: false,
   });
-  await registerPlugins(adapter.getInstance() as unknown as FastifyInstance, config.REQUESTS_PER_MINUTE);
+  await registerPlugins(adapter.getInstance<FastifyInstance>(), config.REQUESTS_PER_MINUTE);
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
-  await serveSite(adapter.getInstance() as unknown as FastifyInstance, config);
+  await serveSite(adapter.getInstance<FastifyInstance>(), config);
   app.enableShutdownHooks();
   await app.init();
   await adapter.getInstance().ready();

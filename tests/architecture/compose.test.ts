@@ -1,0 +1,143 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { parse } from 'yaml';
+import { readConfig } from '../../api/config.js';
+
+interface Service {
+  readonly image: string;
+  readonly user?: string;
+  readonly restart: string;
+  readonly read_only?: boolean;
+  readonly cap_drop: readonly string[];
+  readonly security_opt: readonly string[];
+  readonly command?: readonly string[];
+  readonly build?: { readonly dockerfile_inline: string };
+  readonly environment?: Readonly<Record<string, string>>;
+  readonly volumes?: readonly string[];
+  readonly ports?: readonly string[];
+  readonly healthcheck?: { readonly test: readonly string[] };
+  readonly depends_on?: Readonly<Record<string, { readonly condition: string }>>;
+}
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const TEXT = readFileSync(`${ROOT}docker-compose.yml`, 'utf8');
+const compose = parse(TEXT, { merge: true }) as {
+  services: Record<string, Service>;
+  volumes: Record<string, unknown>;
+  configs: Record<string, { content: string }>;
+};
+const { api, worker, migrate, proxy } = compose.services as Record<'api' | 'worker' | 'migrate' | 'proxy', Service>;
+const services = Object.entries(compose.services);
+const ours = services.filter(([, { build }]) => build !== undefined);
+const known = Object.keys(readConfig({ DATABASE_URL: 'postgresql://127.0.0.1/' }));
+const proxyConfig = compose.configs['proxy']!.content;
+
+/** Text as Compose hands it on, with the variables given and the defaults of the others. */
+const interpolated = (text: string, given: Readonly<Record<string, string>> = {}): string =>
+  text.replace(/\$\{(\w+)(?::[-?]([^}]*))?\}/g, (_, name: string, otherwise = '') => given[name] ?? (otherwise as string));
+const environmentOf = ({ environment = {} }: Service, given: Readonly<Record<string, string>> = {}) =>
+  Object.fromEntries(Object.entries(environment).map(([name, value]) => [name, interpolated(value, given)]));
+const conditionsOn = (name: string) =>
+  services.flatMap(([, { depends_on = {} }]) =>
+    Object.entries(depends_on).flatMap(([on, { condition }]) => (on === name ? [condition] : [])),
+  );
+
+test('the five services are there', () => {
+  expect(Object.keys(compose.services)).toEqual(['db', 'migrate', 'api', 'worker', 'proxy']);
+  expect(ours.map(([name]) => name)).toEqual(['migrate', 'api', 'worker']);
+});
+
+test('no secret stands in the file: each comes from the environment, and without it nothing starts', () => {
+  for (const [, { environment = {} }] of services) {
+    for (const [name, value] of Object.entries(environment)) {
+      if (/password|secret|token|key/i.test(name)) expect(value).toMatch(/^\$\{\w+:\?[^}]+\}$/);
+      const login = /:\/\/[^:@/]+:(.+)@/.exec(value);
+      if (login) expect(login[1]).toMatch(/^\$\{\w+:\?[^}]+\}$/);
+    }
+  }
+  expect(api.environment!['DATABASE_URL']).toContain('${POSTGRES_PASSWORD:?');
+});
+
+test.each(services)('%s tells its health, or runs once and what waits for it waits for its success', (name, service) => {
+  if (service.healthcheck) {
+    expect(service.healthcheck.test[0]).toBe('CMD');
+    expect(service.healthcheck.test.length).toBeGreaterThan(1);
+    expect(service.restart).toBe('unless-stopped');
+  } else {
+    expect(service.restart).toBe('no');
+    expect(conditionsOn(name)).toContain('service_completed_successfully');
+  }
+});
+
+test.each(services)('%s has no root, no capability and no way to gain one', (_, { user, cap_drop, security_opt }) => {
+  expect(user).toMatch(/^[a-z]+$/);
+  expect(user).not.toBe('root');
+  expect(cap_drop).toEqual(['ALL']);
+  expect(security_opt).toEqual(['no-new-privileges:true']);
+});
+
+test('every root folder but that of the proxy, into which its configuration is written, is read-only', () => {
+  expect(services.filter(([, service]) => !service.read_only).map(([name]) => name)).toEqual(['proxy']);
+  expect(proxy.volumes).toEqual(['site:/data/site:ro']);
+});
+
+test('only the proxy is reached from outside, and only from this machine', () => {
+  expect(services.filter(([, { ports }]) => ports).map(([name]) => name)).toEqual(['proxy']);
+  expect(proxy.ports!.map((port) => interpolated(port))).toEqual(['127.0.0.1:8080:8080']);
+});
+
+test('every command is one that runs without containers too', () => {
+  const { scripts } = JSON.parse(readFileSync(`${ROOT}package.json`, 'utf8')) as { scripts: Record<string, string> };
+  for (const [loaderAndFile, file] of [
+    [api.command, 'api/main.ts'],
+    [worker.command, 'api/worker.ts'],
+  ] as const) {
+    expect(loaderAndFile).toEqual(['node', '--import', '@swc-node/register/esm-register', file]);
+    expect(existsSync(ROOT + file)).toBe(true);
+  }
+  expect(migrate.command!.slice(0, 2)).toEqual(['npm', 'run']);
+  expect(scripts).toHaveProperty([migrate.command!.at(-1)!]);
+});
+
+test('what the image is made from is there, and nothing else is needed', () => {
+  const lines = ours.map(([, { build }]) => build!.dockerfile_inline);
+  expect(new Set(lines).size).toBe(1);
+  const copied = [...lines[0]!.matchAll(/^COPY (.+) \S+$/gm)].flatMap(([, sources]) => sources!.split(' '));
+  expect(copied).toEqual(expect.arrayContaining(['package.json', 'package-lock.json', '.config', 'prisma', 'api', 'site']));
+  for (const source of copied) expect(existsSync(ROOT + source)).toBe(true);
+  expect(lines[0]).toMatch(/\nUSER node\n$/);
+});
+
+test.each(ours)('%s is given variables that the program reads, and can start with them', (_, service) => {
+  const environment = environmentOf(service, { POSTGRES_PASSWORD: 'c0ffee' });
+  expect(Object.keys(environment).filter((name) => !known.includes(name))).toEqual([]);
+  expect(readConfig(environment)).toMatchObject({ DATABASE_URL: 'postgresql://fairpull:c0ffee@db:5432/fairpull', DATA_FOLDER: '/data' });
+});
+
+test('what the operator may set is the password of the database or a variable of the program', () => {
+  const names = [...TEXT.matchAll(/(?<!\$)\$\{(\w+)/g)].map(([, name]) => name!);
+  expect(names.length).toBeGreaterThan(5);
+  expect([...new Set(names)].filter((name) => !known.includes(name))).toEqual(['POSTGRES_PASSWORD']);
+});
+
+test('volumes and the order of starting name what exists', () => {
+  for (const [, { volumes = [], depends_on = {} }] of services) {
+    for (const volume of volumes) expect(compose.volumes).toHaveProperty(volume.split(':')[0]!);
+    for (const on of Object.keys(depends_on)) expect(compose.services).toHaveProperty(on);
+  }
+});
+
+test('the proxy serves the site that the worker builds and hands the rest to the API', () => {
+  const { PORT, DATA_FOLDER } = environmentOf(api);
+  expect(proxyConfig).toContain(`proxy_pass $$api`);
+  expect(proxyConfig).toContain(`set $$api http://api:${PORT};`);
+  expect(proxyConfig).toContain(`root ${DATA_FOLDER}/site/current;`);
+  expect(environmentOf(worker)['API_URL']).toBe(`http://api:${PORT}`);
+  const path = new RegExp(/location ~ (\S+) \{/.exec(proxyConfig)![1]!.replaceAll('$$', '$'));
+  expect(['/v1/releases', '/docs', '/docs/', '/health/ready'].filter((one) => !path.test(one))).toEqual([]);
+  expect(['/', '/lines/', '/docsx', '/variants/v1/'].filter((one) => path.test(one))).toEqual([]);
+});
+
+test('no variable of the proxy is left for Compose to replace', () => {
+  expect(proxyConfig.replaceAll('$$', '')).not.toContain('$');
+});

@@ -86,20 +86,19 @@ describe('the bench is used as a bench can be', () => {
     for (const ofTester of byTester.values()) expect(new Set(ofTester.map(({ task }) => task.rig)).size).toBe(1);
   });
 
-  test('every variant is pulled straight by two testers on two rigs, with five specimens or more', () => {
+  test('every variant is pulled straight by two testers, with five specimens or more, on two rigs but where a certificate had run out', () => {
+    const alone: string[] = [];
     for (const { season, entries, handIns: all } of demo.seasons.filter((one) => one.season.publishedOn !== null)) {
       for (const { slug } of entries) {
         const straight = all.filter(({ task }) => task.variant === slug && task.method === 'straight-pull');
-        expect({ season: season.slug, slug, rigs: new Set(straight.map(({ task }) => task.rig)).size }).toEqual({
-          season: season.slug,
-          slug,
-          rigs: 2,
-        });
+        const rigs = new Set(straight.map(({ task }) => task.rig)).size;
+        if (rigs < 2) alone.push(`${season.slug}/${slug}`);
         expect(new Set(straight.map(({ task }) => task.tester)).size).toBeGreaterThanOrEqual(2);
         for (const { content } of straight)
           expect(content.specimens.filter(({ validity }) => validity === 'valid').length).toBeGreaterThanOrEqual(5);
       }
     }
+    expect(alone).toEqual(['2025/squallrope-8-pe-1-0']);
   });
 
   test('every instrument used has a certificate that is valid on the day', () => {

@@ -1,0 +1,67 @@
+import { compareByMaxT } from './compare-by-max-t.js';
+import { chanceAhead, drawPlaces, placeChances } from './draw-places.js';
+import { placeSets } from './place-sets.js';
+import type { PlaceSet } from './place-sets.js';
+
+export interface RowCertainty extends PlaceSet {
+  readonly id: string;
+  readonly place: number;
+  readonly chanceOfFirst: number;
+  readonly chanceOfFirstFive: number;
+  /** chance that this row and the next are in the right order; null in the last row */
+  readonly chanceAheadOfNext: number | null;
+}
+
+export interface TableCertainty {
+  /** by how many uncertainties of their difference two rows must differ to be told apart; null when there is nothing to compare */
+  readonly criticalValue: number | null;
+  /** best first; rows of equal place by id */
+  readonly rows: readonly RowCertainty[];
+}
+
+/** A table of n rows with B draws. */
+export interface DrawnTable {
+  readonly ids: readonly string[];
+  /** as published, more is better: makes the places */
+  readonly published: Float64Array;
+  /** not rounded, more is better: is compared */
+  readonly goodness: Float64Array;
+  readonly errors: Float64Array;
+  readonly places: Uint16Array;
+  readonly differenceUncertainty: Float64Array;
+  readonly level: number;
+  /** places when the scheme breaks ties of the published values */
+  readonly brokenPlaces?: Uint16Array;
+}
+
+/**
+ * How sure the places of one table are.
+ *
+ * Formula: place intervals and groups by max-t with step-down; chances as shares of the draws
+ * @param table n rows with their draws
+ * @returns critical value and rows, best first
+ * @throws nothing: the caller checks the shapes
+ * @see MRSW-2023
+ * @example tableCertainty(table).rows[0] // { id: 'a', place: 1, low: 1, high: 2, group: 1, … }
+ */
+export function tableCertainty(table: DrawnTable): TableCertainty {
+  const { ids, published, goodness, errors, places, differenceUncertainty, level } = table;
+  const n = ids.length;
+  const ownPlaces = [...(table.brokenPlaces ?? drawPlaces(published, new Float64Array(n)))];
+  const { isAhead, criticalValue } = compareByMaxT(goodness, errors, differenceUncertainty, level);
+  const sets = placeSets(isAhead, ownPlaces);
+  const chances = placeChances(places, n);
+  const order = ids.map((_, i) => i).sort((a, b) => ownPlaces[a]! - ownPlaces[b]! || (ids[a]! < ids[b]! ? -1 : 1));
+  const rows = order.map((i, position) => {
+    const next = order[position + 1];
+    return {
+      id: ids[i]!,
+      place: ownPlaces[i]!,
+      ...sets[i]!,
+      chanceOfFirst: chances[i]!.ofFirst,
+      chanceOfFirstFive: chances[i]!.ofFirstFive,
+      chanceAheadOfNext: next === undefined ? null : chanceAhead(places, n, i, next),
+    };
+  });
+  return { criticalValue, rows };
+}

@@ -3,6 +3,7 @@
  * Database → migrations → signing key → server and worker → on the first run the demo, or with `--empty` an invitation.
  */
 import { demoAccounts } from '../prisma/seed/demo-accounts.js';
+import { HOUSE } from '../prisma/seed/house/house-name.js';
 import { applyMigrations } from './platform/migrations/apply-migrations.js';
 import { ClosingList } from './platform/start-up/closing-list.js';
 import { onEnd } from './platform/start-up/end-signals.js';
@@ -38,7 +39,8 @@ async function start(options: StartOptions): Promise<void> {
   );
   const isFirstRun = contents.isUnused;
   const isDemo = contents.isDemo || (isFirstRun && options.wantsDemo);
-  const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo) };
+  const house = isDemo ? { HOUSE_NAME: HOUSE } : {};
+  const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo), ...house };
 
   const server = await step('Starting the server', () => launchServer(options, env, closing));
   endWith(server.program);

@@ -1,6 +1,6 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
-import type { Category, EditionDocument, Movement, OverallRow } from '../../public-api/release-documents.schemas.js';
+import type { Category, EditionDocument, Movement, OverallRow, VariantName } from '../../public-api/release-documents.schemas.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import { comparabilityOf } from './comparability.js';
 import { movementOf } from './movement-of.js';
@@ -58,12 +58,17 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     overall: overallRows(context),
     incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: nameOf(context, id), missing: [...missing] })),
     excluded: exclusionsOf(context),
-    categoryTops: rules.categories.map(({ code }) => ({
-      category: code,
-      variants: (standings.categories[code] ?? []).filter(({ place }) => place === 1).map(({ id }) => nameOf(context, id)),
-    })),
+    categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
     erratum,
   };
+}
+
+/** The top group of a category; where certainty is not stated, whoever is in first place. */
+function topOf(context: ReleaseContext, code: string): VariantName[] {
+  const rows = context.computed.standings.categories[code] ?? [];
+  const certainty = context.certainty.categories.get(code);
+  const isTop = ({ id, place }: (typeof rows)[number]) => (certainty?.size ? certainty.get(id)?.group === 1 : place === 1);
+  return rows.filter(isTop).map(({ id }) => nameOf(context, id));
 }
 
 /** Rows of the overall standings, best first. */

@@ -36,7 +36,7 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
         placeIfIncluded,
         isTied: isTied[i] ?? false,
         group: certain?.group ?? null,
-        placeInterval: certain?.interval ?? null,
+        placeInterval: certain ? { low: certain.low, high: certain.high } : null,
         movement: movementOf(moves(variant.slug), place),
         figure: toFigure(result, rule),
         change: changeOf(context, category, variant.slug, result.estimate),

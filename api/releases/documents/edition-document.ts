@@ -85,7 +85,7 @@ export function overallRows(context: ReleaseContext): OverallRow[] {
       placeIfIncluded,
       isTied: isTied[i] ?? false,
       group: certain?.group ?? null,
-      placeInterval: certain?.interval ?? null,
+      placeInterval: certain ? { low: certain.low, high: certain.high } : null,
       movement: movementOf(moves.get(variant.slug), place),
       score,
       categoryPlaces: { ...categoryPlaces },

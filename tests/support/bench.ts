@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { CLAIM, fillCatalogue, OTHER_VARIANT, SPOOL, VARIANT } from './catalogue-fixtures.js';
 import { runSql } from './run-sql.js';
+import { SCHEME } from './season.js';
 import { createTestApplication } from './test-application.js';
 import type { Caller, TestApplication } from './test-application.js';
 
@@ -119,7 +120,11 @@ export async function setUpBench(): Promise<Bench> {
 /** An open edition with the first two variants entered, straight into the record: how it opens is told elsewhere. */
 async function openEdition(sql: Bench['sql'], slug: string, methods: string[]): Promise<string> {
   const [scheme, edition] = [randomUUID(), randomUUID()];
-  await sql(`INSERT INTO scheme (id, slug, number, name, words, rules) VALUES ($1, $2, 1, 's', 's', '{}')`, [scheme, slug]);
+  await sql(`INSERT INTO scheme (id, slug, number, name, words, rules) VALUES ($1, $2, 1, 's', 's', $3)`, [
+    scheme,
+    slug,
+    JSON.stringify(SCHEME.rules),
+  ]);
   await sql(
     `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on) VALUES ($1, $2, 'e', $3, 'open', '2026-01-01', '2026-12-31')`,
     [edition, slug, scheme],

@@ -14,8 +14,8 @@ export const auditEventResponse = z.strictObject({
   action: z.string(),
   objectType: z.string(),
   objectId: z.string(),
-  before: z.unknown().nullable(),
-  after: z.unknown().nullable(),
+  before: z.unknown().describe('The object before; null where it was not there or is not told'),
+  after: z.unknown().describe('The object after, or what was decided about it; null where nothing is told'),
 });
 export const auditResponse = z.strictObject({ items: z.array(auditEventResponse), nextCursor: z.string().nullable() });
 

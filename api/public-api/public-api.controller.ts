@@ -1,4 +1,5 @@
 import { Controller, Get, Param, Query, Req, Res } from '@nestjs/common';
+import { ApiParam } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { ERROR_CATALOGUE } from '../error-catalogue.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -49,6 +50,7 @@ export class PublicApiController {
   }
 
   @Get('releases/:edition/:revision/*')
+  @ApiParam({ name: 'path', description: 'Path as the manifest lists it', schema: { type: 'string' } })
   @Endpoint({
     summary: 'A file of a release, as stored: bundle.json, documents/…, csv/….',
     allow: 'anyone',
@@ -58,10 +60,10 @@ export class PublicApiController {
   async getReleaseFile(
     @Param('edition') edition: string,
     @Param('revision') revision: string,
-    @Param('*') path: string,
     @Req() request: FastifyRequest,
     @Res() reply: FastifyReply,
   ) {
+    const { '*': path } = request.params as { '*': string };
     await this.send(request, reply, await this.revision(edition, revision), path, 'immutable');
   }
 

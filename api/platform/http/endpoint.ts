@@ -25,7 +25,7 @@ export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
   const decorators = [
     SetMetadata(ENDPOINT, declaration),
     HttpCode(status),
-    ApiOperation({ summary, description: `${summary} For: ${who}.` }),
+    ApiOperation({ summary, description: `${summary} For: ${who}.`, ...(allow === 'anyone' ? { security: [] } : {}) }),
     ApiResponse({
       status,
       description: 'As asked',

@@ -1,0 +1,97 @@
+import { execFile } from 'node:child_process';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { createTestApplication } from '../support/test-application.js';
+import type { TestApplication } from '../support/test-application.js';
+
+const run = promisify(execFile);
+const VERBS = ['get', 'post', 'put', 'patch', 'delete'];
+
+let t: TestApplication;
+let document: any;
+beforeAll(async () => {
+  t = await createTestApplication({ PUBLIC_URL: 'https://trials.example' });
+  document = (await t.call('get', '/v1/openapi.json').expect(200)).body;
+}, 60_000);
+afterAll(() => t.close());
+
+const operations = (): [string, any][] =>
+  Object.entries<any>(document.paths).flatMap(([path, item]) =>
+    Object.entries<any>(item)
+      .filter(([verb]) => VERBS.includes(verb))
+      .map(([verb, operation]): [string, any] => [`${verb.toUpperCase()} ${path}`, operation]),
+  );
+const named = (isFaulty: (operation: any, name: string) => boolean): string[] =>
+  operations()
+    .filter(([name, operation]) => isFaulty(operation, name))
+    .map(([name]) => name);
+
+test('the document passes the strict rules of a linter that knows nothing of this program', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'openapi-'));
+  try {
+    const file = join(folder, 'openapi.json');
+    await writeFile(file, JSON.stringify(document));
+    const env = { ...process.env, NODE_OPTIONS: '', REDOCLY_TELEMETRY: 'off', REDOCLY_SUPPRESS_UPDATE_NOTICE: 'true' };
+    const args = ['node_modules/@redocly/cli/bin/cli.js', 'lint', file, '--extends', 'recommended-strict', '--format', 'json'];
+    const { stdout } = await run(process.execPath, args, { env, maxBuffer: 20_000_000 }).catch(
+      (error: unknown) => error as { stdout: string },
+    );
+    const { problems } = JSON.parse(stdout) as { problems: { ruleId: string; message: string; location: { pointer?: string }[] }[] };
+    expect(problems.map(({ ruleId, message, location }) => `${ruleId}: ${message} at ${location[0]?.pointer ?? ''}`)).toEqual([]);
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}, 60_000);
+
+test('every operation has a name of its own, a summary and one tag', () => {
+  expect(operations().length).toBeGreaterThan(80);
+  expect(named(({ summary }) => !summary)).toEqual([]);
+  expect(named(({ tags }) => tags?.length !== 1)).toEqual([]);
+  const ids = operations().map(([, { operationId }]) => operationId as string);
+  expect(ids.filter((id, i) => !id || ids.indexOf(id) !== i)).toEqual([]);
+});
+
+test('it tells who may call: credentials where they are needed, none where anyone may', () => {
+  const isOpen = (operation: any) => JSON.stringify(operation.security) === '[]';
+  const saysAnyone = (operation: any) => /For: anyone\.$/.test(operation.description);
+  expect(named((operation) => isOpen(operation) !== saysAnyone(operation))).toEqual([]);
+  expect(named((operation) => !isOpen(operation) && !(operation.security?.length > 0))).toEqual([]);
+});
+
+test('every answer says what it is, refusals included', () => {
+  const answers = operations().flatMap(([name, { responses }]) =>
+    Object.entries<any>(responses).map(([status, response]): [string, string, any] => [name, status, response]),
+  );
+  const bare = answers.filter(
+    ([, status, response]) => status !== '204' && !Object.values<any>(response.content ?? {}).some(({ schema }) => schema),
+  );
+  expect(bare.map(([name, status]) => `${name} ${status}`)).toEqual([]);
+  expect(named(({ responses }) => !Object.keys(responses).some((status) => status.startsWith('4')))).toEqual([]);
+});
+
+/** Every property of every schema, by where it stands. */
+function* propertiesIn(node: unknown, path: string): Generator<[string, any]> {
+  if (typeof node !== 'object' || node === null) return;
+  for (const [key, value] of Object.entries(node)) {
+    const isSchema = key === 'properties' && (node as { type?: string }).type === 'object';
+    if (isSchema) for (const [name, property] of Object.entries(value as object)) yield [`${path}/${key}/${name}`, property];
+    yield* propertiesIn(value, `${path}/${key}`);
+  }
+}
+
+test('every property of every schema has a type or says what it is', () => {
+  const found = [...propertiesIn(document, '')];
+  expect(found.length).toBeGreaterThan(300);
+  const says = (schema: any): boolean =>
+    ['type', '$ref', 'anyOf', 'oneOf', 'allOf', 'enum', 'const', 'description'].some((key) => schema[key] !== undefined);
+  expect(found.filter(([, schema]) => !says(schema)).map(([path]) => path)).toEqual([]);
+});
+
+test('what needs If-Match says so', () => {
+  const needs = named(({ parameters }) => (parameters ?? []).some((one: any) => one.name.toLowerCase() === 'if-match' && one.required));
+  expect(needs).toContain('POST /v1/editions/{edition}/closure');
+  const stateful = named((_, name) => /^(PUT|PATCH)/.test(name));
+  expect(stateful.filter((name) => !needs.includes(name))).toEqual([]);
+});

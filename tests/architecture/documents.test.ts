@@ -1,0 +1,49 @@
+import { existsSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { readConfig } from '../../api/config.js';
+import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
+
+const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const read = (name: string) => readFileSync(ROOT + name, 'utf8');
+const README = read('README.md');
+const DOCUMENTS = ['README.md', 'DEVELOPERS.md', 'api/measurement/README.md'];
+
+test('the table of the configuration has every variable with its default', () => {
+  const rows = [...README.matchAll(/^\| `([A-Z_]+)` \| (.+?) \| /gm)].map(([, name, otherwise]) => [name, otherwise]);
+  const defaults = Object.entries({ ...readConfig({ DATABASE_URL: 'needed' }), DATABASE_URL: '' }).map(([name, value]) => [
+    name,
+    value === '' ? 'none' : `\`${String(value)}\``,
+  ]);
+  expect(Object.fromEntries(rows)).toEqual(Object.fromEntries(defaults));
+});
+
+test('the table of the hand-in file has every column as the parser knows it', () => {
+  const begin = README.indexOf('## The hand-in file');
+  const rows = [...README.slice(begin, README.indexOf('\n## ', begin + 1)).matchAll(/^\| `(.+?)` \| (yes|no) \| (.+?) \| (.*?) ?\|$/gm)];
+  expect(rows.map(([, ...cells]) => cells)).toEqual(
+    CSV_COLUMNS.map(({ name, isRequired, meaning, example }) => [
+      name,
+      isRequired ? 'yes' : 'no',
+      meaning,
+      example === '' ? '' : `\`${example}\``,
+    ]),
+  );
+});
+
+test.each(DOCUMENTS)('%s names only files and folders that are there', (name) => {
+  const named = [...read(name).matchAll(/`((?:api|prisma|site|tests|\.config|\.ci)\/[^`\s]*)`/g)].map(([, path]) => path!);
+  const linked = [...read(name).matchAll(/\]\((?!https?:)([^)#]+)\)/g)].map(([, path]) => path!);
+  const missing = [...named, ...linked].filter((path) => !/[<*{]/.test(path) && !existsSync(ROOT + path));
+  expect(missing).toEqual([]);
+});
+
+test.each(DOCUMENTS)('%s names only scripts that npm knows', (name) => {
+  const { scripts } = JSON.parse(read('package.json')) as { scripts: Record<string, string> };
+  const named = [...read(name).matchAll(/npm run ([\w:-]+)/g)].map(([, script]) => script!);
+  expect(named.filter((script) => !(script in scripts))).toEqual([]);
+});
+
+test('what is read first says whom it is not for, and which licence it has', () => {
+  expect(README).toMatch(/no basis for lifting, climbing, towing or rescue/);
+  expect(README).toMatch(/MIT licence/);
+});

@@ -1,0 +1,67 @@
+/**
+ * Time and memory of a whole ranking, against the same algorithm in numpy (ranking.py), each in a process of its own.
+ * node --import @swc-node/register/esm-register tests/benchmarks/ranking.bench.ts [entries …]
+ */
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { rankWithUncertainty } from '../../api/measurement/ranking/rank-with-uncertainty.js';
+import { rankingCase } from './ranking-case.js';
+
+interface Measured {
+  entries: number;
+  /** processor time, which a busy machine does not stretch */
+  seconds: number;
+  megabytes: number;
+}
+
+const CATEGORIES = 5;
+const DRAWS = 10_000;
+const HERE = fileURLToPath(import.meta.url);
+const ONE = '--one';
+
+function measureHere(entries: number): Measured {
+  const input = rankingCase(entries, CATEGORIES, DRAWS);
+  const before = process.cpuUsage();
+  rankWithUncertainty(input);
+  const { user, system } = process.cpuUsage(before);
+  return { entries, seconds: (user + system) / 1e6, megabytes: process.resourceUsage().maxRSS / 1024 };
+}
+
+/** Null when the program is not there or fails. */
+function inAProcess(command: string, args: string[]): Measured | null {
+  const { stdout, status } = spawnSync(command, args, { encoding: 'utf8' });
+  return status === 0 ? (JSON.parse(stdout) as Measured) : null;
+}
+
+/** Slope of log y over log n: 1 linear, 2 quadratic. */
+function exponent(results: readonly Measured[], of: 'seconds' | 'megabytes'): number {
+  const [first, last] = [results[0]!, results.at(-1)!];
+  return Math.log(last[of] / first[of]) / Math.log(last.entries / first.entries);
+}
+
+function report(sizes: readonly number[]): void {
+  console.log(`${CATEGORIES} categories, ${DRAWS} draws; processor seconds, peak megabytes\n`);
+  console.log('| entries | here, s | MB | numpy, s | MB | numpy / here |\n|---|---|---|---|---|---|');
+  const here: Measured[] = [];
+  const numpy: Measured[] = [];
+  for (const size of sizes) {
+    const own = inAProcess(process.execPath, [...process.execArgv, HERE, ONE, String(size)]);
+    if (!own) throw new Error(`ranking.bench: the ranking of ${size} entries failed. Run it alone: ranking.bench.ts ${ONE} ${size}.`);
+    const other = inAProcess('python3', [HERE.replace('ranking.bench.ts', 'ranking.py'), String(size), String(CATEGORIES), String(DRAWS)]);
+    here.push(own);
+    if (other) numpy.push(other);
+    const theirs = other
+      ? `${other.seconds.toFixed(2)} | ${other.megabytes.toFixed(0)} | ${(other.seconds / own.seconds).toFixed(1)}`
+      : '– | – | –';
+    console.log(`| ${size} | ${own.seconds.toFixed(2)} | ${own.megabytes.toFixed(0)} | ${theirs} |`);
+  }
+  const slopes = (name: string, results: readonly Measured[]): string =>
+    `${name}: time n^${exponent(results, 'seconds').toFixed(2)}, memory n^${exponent(results, 'megabytes').toFixed(2)}`;
+  console.log(`\n${slopes('here', here)}`);
+  if (numpy.length === sizes.length) console.log(slopes('numpy', numpy));
+  else console.log('No comparison: python3 with numpy was not found.');
+}
+
+const [first, second] = process.argv.slice(2);
+if (first === ONE) console.log(JSON.stringify(measureHere(Number(second))));
+else report(first === undefined ? [50, 100, 200] : process.argv.slice(2).map(Number));

@@ -82,9 +82,10 @@ export class PublishRelease {
   }
 
   private async write(manifest: Manifest, files: readonly ReleaseFile[]): Promise<void> {
-    const folder = releaseFolder(manifest.edition, manifest.revision);
+    const text = canonicalJson(manifest);
+    const folder = releaseFolder(manifest.edition, manifest.revision, sha256(text));
     for (const { path, content } of files) await this.files.write(`${folder}/${path}`, content);
-    await this.files.write(`${folder}/manifest.json`, canonicalJson(manifest));
+    await this.files.write(`${folder}/manifest.json`, text);
   }
 
   private async publish(

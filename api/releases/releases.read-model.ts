@@ -4,8 +4,8 @@ import { FileStore } from '../platform/file-store/file-store.js';
 import { manifestSchema } from '../public-api/release-documents.schemas.js';
 import type { Manifest, ReleaseSummary } from '../public-api/release-documents.schemas.js';
 
-/** Folder of a release in the file store. */
-export const releaseFolder = (edition: string, revision: number): string => `releases/${edition}/${revision}`;
+/** Folder of a release in the file store; with the digest in its name, two workers that build the same revision cannot mix their files. */
+export const releaseFolder = (edition: string, revision: number, digest: string): string => `releases/${edition}/${revision}/${digest}`;
 
 /** A published release with its manifest. */
 export interface PublishedRelease {
@@ -75,7 +75,7 @@ export class ReleasesReadModel {
   async bytes(release: PublishedRelease, path: string): Promise<{ bytes: Buffer; mediaType: string; digest: string } | null> {
     const listed = release.manifest.files.find((file) => file.path === path);
     if (!listed) return null;
-    const bytes = await this.files.read(`${releaseFolder(release.edition, release.revision)}/${path}`);
+    const bytes = await this.files.read(`${releaseFolder(release.edition, release.revision, release.digest)}/${path}`);
     return bytes && { bytes, mediaType: listed.mediaType, digest: listed.sha256 };
   }
 

@@ -7,7 +7,8 @@ const HERE = fileURLToPath(new URL('.', import.meta.url));
 const names = readdirSync(HERE).flatMap((file) => /^(.+)\.bench\.ts$/.exec(file)?.[1] ?? []);
 const [name = '', ...rest] = process.argv.slice(2);
 if (names.includes(name)) {
-  process.exitCode = spawnSync(process.execPath, [...process.execArgv, `${HERE}${name}.bench.ts`, ...rest], { stdio: 'inherit' }).status ?? 1;
+  process.exitCode =
+    spawnSync(process.execPath, [...process.execArgv, `${HERE}${name}.bench.ts`, ...rest], { stdio: 'inherit' }).status ?? 1;
 } else {
   console.error(`bench: found "${name}", expected one of: ${names.join(', ')}. Say npm run bench -- ${names[0] ?? 'name'}.`);
   process.exitCode = 1;

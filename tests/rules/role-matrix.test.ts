@@ -33,10 +33,10 @@ function routesOfApplication(): string[] {
     const prefix: unknown = Reflect.getMetadata(PATH_METADATA, metatype);
     return Object.entries(Object.getOwnPropertyDescriptors(metatype.prototype)).flatMap(([name, { value: handler }]) => {
       const path: unknown =
-        name !== 'constructor' && typeof handler === 'function' ? Reflect.getMetadata(PATH_METADATA, handler) : undefined;
+        name !== 'constructor' && typeof handler === 'function' ? (Reflect.getMetadata(PATH_METADATA, handler) as string) : undefined;
       if (path === undefined) return [];
       const verb = RequestMethod[Reflect.getMetadata(METHOD_METADATA, handler as object) as number];
-      return [`${verb} ${slashed(`${slashed(prefix)}/${path === '/' ? '' : String(path)}`)}`];
+      return [`${verb} ${slashed(`${slashed(prefix)}/${path === '/' ? '' : path}`)}`];
     });
   });
   return [...new Set(routes)].sort();

@@ -10,6 +10,7 @@ import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
 import { Clock } from '../../api/platform/clock/clock.js';
 import type { Role } from '../../api/platform/http/access.js';
+import { Identifiers } from '../../api/platform/identifiers/identifiers.js';
 import { createTestDatabase } from './test-database.js';
 
 type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
@@ -48,7 +49,7 @@ export interface TestApplication {
 const PASSWORD = 'a long enough password';
 
 /** The real application on a database of its own; nothing of it is replaced but the clock. */
-export async function createTestApplication(env: Record<string, string> = {}): Promise<TestApplication> {
+export async function createTestApplication(env: Record<string, string> = {}, identifiers = new Identifiers()): Promise<TestApplication> {
   const database = await createTestDatabase();
   const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-test-'));
   const clock = new SetClock();
@@ -59,7 +60,7 @@ export async function createTestApplication(env: Record<string, string> = {}): P
     REQUESTS_PER_MINUTE: '1000000',
     ...env,
   });
-  const app = await createApp({ config, clock });
+  const app = await createApp({ config, clock, identifiers });
   const call = (method: Method, path: string) => request(app.getHttpServer())[method](path);
   let made = 0;
 

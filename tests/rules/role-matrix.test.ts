@@ -32,7 +32,7 @@ function routesOfApplication(): string[] {
     if (typeof metatype !== 'function') return [];
     const prefix: unknown = Reflect.getMetadata(PATH_METADATA, metatype);
     return Object.entries(Object.getOwnPropertyDescriptors(metatype.prototype)).flatMap(([name, { value: handler }]) => {
-      const path: unknown =
+      const path: string | undefined =
         name !== 'constructor' && typeof handler === 'function' ? (Reflect.getMetadata(PATH_METADATA, handler) as string) : undefined;
       if (path === undefined) return [];
       const verb = RequestMethod[Reflect.getMetadata(METHOD_METADATA, handler as object) as number];

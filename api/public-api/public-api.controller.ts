@@ -1,4 +1,4 @@
-import { Controller, Get, Param, Query, Req, Res } from '@nestjs/common';
+import { Controller, Get, Header, Param, Query, Req, Res } from '@nestjs/common';
 import { ApiParam } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { ERROR_CATALOGUE } from '../error-catalogue.js';
@@ -14,6 +14,8 @@ import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument 
 import { sendStoredBytes } from './stored-bytes.js';
 
 const JSON_TYPE = 'application/json';
+/** What is made for the asking carries it too, as stored bytes do. */
+const FROM_ANY_PAGE = ['Access-Control-Allow-Origin', '*'] as const;
 const notFound = (what: string) => new Problem(platformProblems['request/not-found'], `Nothing published is called ${what}.`);
 
 @Controller('v1')
@@ -21,12 +23,14 @@ export class PublicApiController {
   constructor(private readonly releases: ReleasesReadModel) {}
 
   @Get('releases')
+  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'All published releases, newest edition first.', allow: 'anyone', answer: releasesResponse })
   async getReleases() {
     return { items: await this.releases.list(), nextCursor: null };
   }
 
   @Get('editions')
+  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Published editions: the current release of each.', allow: 'anyone', answer: releasesResponse })
   async getEditions() {
     return { items: (await this.releases.list()).filter(({ status }) => status === 'published'), nextCursor: null };
@@ -192,6 +196,7 @@ export class PublicApiController {
   }
 
   @Get('problems')
+  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Every kind of problem that the API answers with.', allow: 'anyone', answer: problemsResponse })
   getProblems() {
     return { items: ERROR_CATALOGUE.map(({ code, status, title, explains }) => ({ code, status, title, explains })), nextCursor: null };

@@ -1,0 +1,132 @@
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { createHouse, workEdition } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { moveEdition, publish } from '../support/season.js';
+
+const EDITION_FILE = '/v1/releases/2026/1/documents/edition.json';
+
+let house: House;
+let digest: string;
+let files: { path: string; mediaType: string; sha256: string }[];
+beforeAll(async () => {
+  house = await createHouse();
+  await workEdition(house, '2026');
+  await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  await publish(house.editor, '2026');
+  ({ digest } = (await house.t.call('get', '/v1/releases').expect(200)).body.items[0]);
+  ({ files } = JSON.parse((await house.t.call('get', '/v1/releases/2026/1/manifest.json').expect(200)).text));
+}, 120_000);
+afterAll(() => house.t.close());
+
+/** An answer as it comes over the wire: supertest would unpack it. */
+const inject = (url: string, headers: Record<string, string> = {}) => house.t.app.inject({ method: 'GET', url, headers });
+const shaOf = (path: string): string => files.find((file) => file.path === path)!.sha256;
+
+test('bytes are sent as they are stored', async () => {
+  for (const { path, mediaType } of files) {
+    const sent = await inject(`/v1/releases/2026/1/${path}`);
+    const stored = await readFile(join(house.t.dataFolder, 'files/releases/2026/1', digest, path));
+    expect([path, sent.statusCode, sent.rawPayload.equals(stored)]).toEqual([path, 200, true]);
+    expect(sent.headers['content-type']).toContain(mediaType);
+  }
+  const edition = await inject('/v1/editions/2026');
+  expect(edition.rawPayload.equals((await inject(EDITION_FILE)).rawPayload)).toBe(true);
+});
+
+test('the ETag is the digest; who has it gets 304 without a body', async () => {
+  const { headers } = await inject(EDITION_FILE);
+  const etag = `"${shaOf('documents/edition.json')}"`;
+  expect(headers['etag']).toBe(etag);
+  for (const seen of [etag, `W/${etag}`, `"other", ${etag}`, '*']) {
+    const again = await inject(EDITION_FILE, { 'if-none-match': seen });
+    expect([seen, again.statusCode, again.rawPayload.length, again.headers['etag']]).toEqual([seen, 304, 0, etag]);
+  }
+  expect((await inject(EDITION_FILE, { 'if-none-match': '"other"' })).statusCode).toBe(200);
+});
+
+test('the gzip form is the same content under an ETag of its own', async () => {
+  const plain = await inject(EDITION_FILE);
+  const pressed = await inject(EDITION_FILE, { 'accept-encoding': 'gzip' });
+  expect(pressed.headers['content-encoding']).toBe('gzip');
+  expect(pressed.headers['etag']).toBe(`"${shaOf('documents/edition.json')}-gzip"`);
+  expect(pressed.rawPayload.length).toBeLessThan(plain.rawPayload.length);
+  expect(gunzipSync(pressed.rawPayload).equals(plain.rawPayload)).toBe(true);
+  for (const answer of [plain, pressed]) expect(answer.headers['vary']).toMatch(/accept-encoding/i);
+  const seen = { 'accept-encoding': 'gzip', 'if-none-match': String(plain.headers['etag']) };
+  expect((await inject(EDITION_FILE, seen)).statusCode).toBe(200);
+  const both = { 'accept-encoding': 'gzip', 'if-none-match': String(pressed.headers['etag']) };
+  expect((await inject(EDITION_FILE, both)).statusCode).toBe(304);
+});
+
+test('the files of a revision never change; addresses that a later one moves are asked again', async () => {
+  for (const path of ['manifest.json', 'bundle.json', 'csv/standings.csv'])
+    expect((await inject(`/v1/releases/2026/1/${path}`)).headers['cache-control']).toBe('public, max-age=31536000, immutable');
+  for (const path of ['editions/2026', 'editions/2026/standings', 'editions/2026/standings/knot', 'variants/gannet-20', 'makers', 'checks'])
+    expect((await inject(`/v1/${path}`)).headers['cache-control']).toBe('public, max-age=0, must-revalidate');
+});
+
+test('any page may read it', async () => {
+  for (const path of [EDITION_FILE, '/v1/editions/2026', '/v1/makers', '/v1/releases', '/v1/editions', '/v1/problems'])
+    expect([path, (await inject(path, { origin: 'https://other.example' })).headers['access-control-allow-origin']]).toEqual([path, '*']);
+});
+
+const rowsOf = async (query: string): Promise<{ slug: string; place: number }[]> => {
+  const { body } = await house.t.call('get', `/v1/editions/2026/standings/stress${query}`).expect(200);
+  return (body.rows as any[]).map(({ variant, place }) => ({ slug: variant.slug, place }));
+};
+
+test('filters narrow the rows and leave the places as published', async () => {
+  const all = await rowsOf('');
+  expect(all.map(({ place }) => place)).toEqual([1, 2, 3, 4, 5]);
+  const quay = await rowsOf('?maker=marlow-quay');
+  expect(quay).toEqual(all.filter(({ slug }) => slug.startsWith('gannet')));
+  expect(quay).toHaveLength(2);
+  expect(await rowsOf('?material=UHMWPE&construction=braided&carriers=8')).toEqual(all);
+  expect(await rowsOf('?carriers=4')).toEqual([]);
+  expect(await rowsOf('?construction=monofilament')).toEqual([]);
+  expect(await rowsOf('?maker=seven-weirs&carriers=4')).toEqual([]);
+  expect(await rowsOf('?peNumber=1.0')).toEqual([]);
+  await house.t.call('get', '/v1/editions/2026/standings/stress?colour=moss').expect(422);
+  const filtered = await inject('/v1/editions/2026/standings/stress?maker=marlow-quay');
+  expect(filtered.headers['etag']).not.toBe(`"${shaOf('documents/standings/stress.json')}"`);
+});
+
+test('lists, history, specimens and methods come out of the release', async () => {
+  const body = async (path: string) => (await house.t.call('get', `/v1/${path}`).expect(200)).body;
+  expect((await body('makers')).items.map(({ slug }: any) => slug)).toEqual(['marlow-quay', 'seven-weirs']);
+  expect((await body('lines')).items).toHaveLength(2);
+  expect((await body('variants/petrel-40/history')).history).toHaveLength(1);
+  const specimens = await body('variants/petrel-40/specimens');
+  expect(specimens.submissions.map(({ method }: any) => method).sort()).toEqual(['abrasion', 'diameter', 'named-knot', 'straight-pull']);
+  expect(await body('methods/abrasion/versions/1')).toMatchObject({ slug: 'abrasion', number: 1 });
+  expect((await body('editions/2026/catalogue')).methods).toHaveLength(4);
+  expect((await body('problems')).items.map(({ code }: any) => code)).toContain('request/not-found');
+});
+
+test('what is not there is a problem that says so', async () => {
+  for (const path of [
+    'releases/2026/2/manifest.json',
+    'releases/2026/first/manifest.json',
+    'releases/2026/1/none.json',
+    'releases/2026/1/..%2F..%2F..%2Fpackage.json',
+    'releases/2025/1/bundle.json',
+    'editions/2025',
+    'editions/2025/standings/stress',
+    'editions/2026/standings/none',
+    'editions/2026/variants/none',
+    'variants/none',
+    'variants/none/history',
+    'methods/abrasion/versions/2',
+    'nowhere',
+  ]) {
+    const { status, headers, body } = await house.t.call('get', `/v1/${path}`);
+    expect([path, status, headers['content-type']]).toEqual([path, 404, expect.stringContaining('application/problem+json')]);
+    expect(body).toMatchObject({ status: 404, code: 'request/not-found', type: expect.stringContaining('/problems/#request-not-found') });
+    expect(headers['cache-control']).toBe('no-store');
+  }
+});

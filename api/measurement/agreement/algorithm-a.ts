@@ -32,7 +32,7 @@ export function algorithmA(values: readonly number[]): RobustMean {
   let centre = median(values);
   let sd = MAD_TO_SD * median(values.map((value) => Math.abs(value - centre)));
   const rounds: [number, number][] = [[centre, sd]];
-  for (let i = 0; i < MOST_ROUNDS && sd > 0; i++) {
+  for (let i = 0; i < MOST_ROUNDS; i++) {
     const [low, high] = [centre - WINSORISE_AT * sd, centre + WINSORISE_AT * sd];
     const moved = values.map((value) => Math.min(high, Math.max(low, value)));
     const [before, sdBefore] = [centre, sd];

@@ -44,11 +44,11 @@ export function roundRobin(cells: readonly (readonly number[])[]): RoundRobin {
   cells.forEach((cell, i) => requireReadings(cell, 2, `roundRobin, tester ${i + 1}`));
   const cellSizes = cells.map((cell) => cell.length);
   const cellMeans = cells.map((cell) => mean(cell));
-  const cellSds = cells.map((cell) => (cell.every((value) => value === cell[0]) ? 0 : standardDeviation(cell)));
+  const cellSds = cells.map((cell) => standardDeviation(cell));
   const grandMean = mean(cells.flat());
   const within = withinVariance(cellSizes, cellSds);
   const between = betweenVariance(cellSizes, cellMeans, grandMean, within);
-  const sdOfMeans = cellMeans.every((value) => value === cellMeans[0]) ? 0 : standardDeviation(cellMeans);
+  const sdOfMeans = standardDeviation(cellMeans);
   const repeatabilitySd = Math.sqrt(within);
   return {
     cellSizes,

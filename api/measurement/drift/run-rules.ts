@@ -31,7 +31,7 @@ export const WESTERN_ELECTRIC_RULES: readonly RunRule[] = [
  * @example runRules([0.2, 3.1], { centre: 0, sigma: 1 }) // ['oneBeyond3Sigma']
  */
 export function runRules(values: readonly number[], limits: ControlLimits, rules: readonly RunRule[] = WESTERN_ELECTRIC_RULES): RunRule[] {
-  const z = values.map((value) => (value === limits.centre ? 0 : (value - limits.centre) / limits.sigma));
+  const z = values.map((value) => (value - limits.centre) / limits.sigma);
   return rules.filter((rule) => SIGNALS[rule](z));
 }
 

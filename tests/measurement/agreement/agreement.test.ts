@@ -4,6 +4,7 @@ import { mandelHCritical, mandelKCritical } from '../../../api/measurement/agree
 import { eNScore, zScore, zetaScore } from '../../../api/measurement/agreement/performance-scores.js';
 import { roundRobin } from '../../../api/measurement/agreement/round-robin.js';
 import { screenRoundRobin } from '../../../api/measurement/agreement/screen-round-robin.js';
+import { cochranCritical } from '../../../api/measurement/outliers/cochran-c.js';
 import { mean } from '../../../api/measurement/summary/mean.js';
 import { median } from '../../../api/measurement/summary/median.js';
 import { errorCode } from '../support/error-code.js';
@@ -87,6 +88,19 @@ test('a screen of unequal cells takes the size that most have; of few testers on
     ]),
   );
   expect(screen).toMatchObject({ farMeans: null, grubbs: null, doubleGrubbs: null });
+  // As many of two as of three: the smaller size, in either order
+  for (const cells of [
+    [
+      [1, 2],
+      [1, 2, 3],
+    ],
+    [
+      [1, 2, 3],
+      [1, 2],
+    ],
+  ]) {
+    expect(screenRoundRobin(roundRobin(cells)).cochran.critical).toBe(cochranCritical(2, 2, 0.05));
+  }
   expect(
     screenRoundRobin(
       roundRobin([

@@ -8,7 +8,7 @@ const [numbers, documents, digests] = JSON.parse(readFileSync('tests/releases/fi
 const numberOf = (hex: string): number => Buffer.from(hex, 'hex').readDoubleBE();
 
 const written: [string, string][] = numbers.inputs.ieee754_hex.map((hex: string, i: number) => [hex, numbers.expected.text[i]]);
-test.each(written)('%s is written %s', (hex, text) => {
+test.each(written)('%s is written %s', (hex: string, text: string) => {
   expect(canonicalJson(numberOf(hex))).toBe(text);
 });
 

@@ -18,18 +18,23 @@ export class ReleasesStore {
     return tx.release.create({ data: { ...data, state: 'building' } });
   }
 
-  /** Publishes what was built: the revision before is superseded and the edition is published, all at once. */
+  /**
+   * Publishes what was built: the revision before is superseded and the edition is published, all at once.
+   * @returns false when another worker has published it already; then nothing is changed
+   */
   async publish(
     tx: Transaction,
     release: { id: string; editionId: string },
     built: { digest: string; previousDigest: string | null; manifest: string; publishedAt: Date; erratum?: Prisma.InputJsonValue },
-  ) {
+  ): Promise<boolean> {
+    const waiting = await tx.$queryRaw<unknown[]>`SELECT 1 FROM release WHERE id = ${release.id}::uuid AND state = 'building' FOR UPDATE`;
+    if (waiting.length === 0) return false;
     await tx.release.updateMany({ where: { editionId: release.editionId, state: 'published' }, data: { state: 'superseded' } });
-    const { count } = await tx.release.updateMany({ where: { id: release.id, state: 'building' }, data: { ...built, state: 'published' } });
+    await tx.release.update({ where: { id: release.id }, data: { ...built, state: 'published' } });
     await tx.edition.updateMany({
       where: { id: release.editionId, state: 'closed' },
       data: { state: 'published', version: { increment: 1 } },
     });
-    return count === 1;
+    return true;
   }
 }

@@ -107,7 +107,7 @@ test('the digest seals the manifest, the manifest every file, and JSON has its o
 test('the record refuses to change or lose what is published', async () => {
   for (const change of ["digest = repeat('0', 64)", "manifest = '{}'", 'published_at = now()', 'revision = 2', "state = 'building'"])
     await expect(sql(`UPDATE release SET ${change}`)).rejects.toMatchObject({ code: 'FP001' });
-  await expect(sql('DELETE FROM release')).rejects.toMatchObject({ code: 'FP001' });
+  for (const change of ['DELETE FROM release', 'TRUNCATE release']) await expect(sql(change)).rejects.toMatchObject({ code: 'FP001' });
 });
 
 describe('a second revision', () => {

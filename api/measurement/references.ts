@@ -29,6 +29,7 @@ export const REFERENCES = {
   'JCGM-101': 'JCGM 101:2008, Propagation of distributions using a Monte Carlo method',
   'JCGM-106': 'JCGM 106:2012, The role of measurement uncertainty in conformity assessment',
   'KENDALL-1948': 'Kendall 1948, Rank correlation methods (coefficient of concordance, corrected for ties)',
+  'LOUIS-1984': 'Louis 1984, Estimating a population of parameter values using Bayes and empirical Bayes methods, J. Am. Stat. Assoc. 79',
   'MANDEL-PAULE-1970': 'Mandel & Paule 1970, Interlaboratory evaluation of a material with unequal numbers of replicates',
   'MARSAGLIA-BRAY-1964': 'Marsaglia & Bray 1964, A convenient method for generating normal variables, SIAM Review 6',
   MECHANICS: 'Elementary geometry or mechanics, derived in the formula itself',

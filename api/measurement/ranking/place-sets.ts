@@ -8,7 +8,7 @@ export interface PlaceSet {
 /**
  * Place intervals and groups from what was told apart.
  *
- * Formula: low = 1 + number ahead; high = n − number behind; widened to the published place where rounding made a tie. Group 1 are all whose interval holds place 1; each next group are those with nobody of the rest ahead
+ * Formula: low = 1 + number ahead, or the published place where rounding made a tie; high = n − number behind. Group 1 are all whose interval holds place 1; each next group are those with nobody of the rest ahead
  * @param isAhead n·n: 1 at i·n + j when i is told to be better than j
  * @param places published place of each entry [1]
  * @returns interval and group of each entry [1]
@@ -30,7 +30,7 @@ export function placeSets(isAhead: Uint8Array, places: readonly number[]): Place
   return places.map((place, i) => {
     let behind = 0;
     for (let j = 0; j < n; j++) behind += isAhead[i * n + j]!;
-    return { low: Math.min(place, 1 + columns[i]!), high: Math.max(place, n - behind), group: groups[i]! };
+    return { low: Math.min(place, 1 + columns[i]!), high: n - behind, group: groups[i]! };
   });
 }
 

@@ -9,10 +9,18 @@ import type { TableCertainty } from './table-certainty.js';
 /** Draws that the spread of score differences is taken from; it only scales the comparison, the critical value comes from all draws. */
 const DRAWS_FOR_SPREAD = 2000;
 
+/** What a category gives to the overall table. */
+export interface DrawnForOverall {
+  /** draws about the values as found: what the true order may be */
+  readonly found: ScoredCategory;
+  /** draws about values as far apart as the truth is: how an order that is found may come about */
+  readonly settled: ScoredCategory;
+}
+
 /**
  * How sure the overall places are: the draws of the categories pushed through the scheme.
  *
- * Formula: scores of every draw, about their own mean, stand for the deviation of the score; s_ij is the root mean square of drawn differences
+ * Formula: chances from scores of x + e; deviations of a score from scores of x̃ + e about their own mean, x̃ the settled values; s_ij is the root mean square of drawn differences
  * @param ids of the m entries ranked overall
  * @param standings published overall standings
  * @param categories drawn places and values of those entries
@@ -26,15 +34,16 @@ const DRAWS_FOR_SPREAD = 2000;
 export function rankOverall(
   ids: readonly string[],
   standings: PointStandings,
-  categories: readonly ScoredCategory[],
+  categories: readonly DrawnForOverall[],
   rules: Pick<RankingInput, 'combine' | 'tieBreak'>,
   level: number,
 ): TableCertainty {
   const m = ids.length;
   if (m === 0 || categories.length === 0) return { criticalValue: null, rows: [] };
-  const scores = schemeScores(categories, m, rules.combine);
-  const places = schemePlaces(scores, categories, m, rules.tieBreak);
-  const errors = turnedAboutMean(scores, m);
+  const found = categories.map((category) => category.found);
+  const places = schemePlaces(schemeScores(found, m, rules.combine), found, m, rules.tieBreak);
+  const settled = categories.map((category) => category.settled);
+  const errors = turnedAboutMean(schemeScores(settled, m, rules.combine), m);
   const goodness = standings.scores.map((score) => -score);
   return tableCertainty({
     ids,
@@ -53,13 +62,8 @@ function turnedAboutMean(scores: Float64Array, m: number): Float64Array {
   const errors = new Float64Array(scores.length);
   for (let i = 0; i < m; i++) {
     let sum = 0;
-    let isFlat = true;
-    for (let at = i; at < scores.length; at += m) {
-      sum += scores[at]!;
-      isFlat &&= scores[at] === scores[i];
-    }
-    // The mean of equal numbers may differ from them in the last bit.
-    const mean = isFlat ? scores[i]! : sum / draws;
+    for (let at = i; at < scores.length; at += m) sum += scores[at]!;
+    const mean = sum / draws;
     for (let at = i; at < scores.length; at += m) errors[at] = mean - scores[at]!;
   }
   return errors;

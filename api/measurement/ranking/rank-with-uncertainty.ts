@@ -1,21 +1,15 @@
 import { randomStream } from '../random/random-stream.js';
-import type { RandomStream } from '../random/random-stream.js';
 import { seedFromDigest } from '../random/seed-from-digest.js';
-import { roundHalfEven } from '../units/round-half-even.js';
-import { differenceUncertainties, drawErrors, drawSources } from './draw-errors.js';
-import type { DrawnSources } from './draw-errors.js';
-import { drawPlaces } from './draw-places.js';
+import { drawSources } from './draw-errors.js';
 import type { Evidence } from './evidence.js';
 import { orderSensitivity } from './order-sensitivity.js';
 import type { OrderSensitivity } from './order-sensitivity.js';
-import { pickColumns } from './pick-columns.js';
+import { publishedValue, rankCategory, weightOf } from './rank-category.js';
 import { rankOverall } from './rank-overall.js';
 import type { RankedCategory, RankingInput } from './ranking-input.js';
 import { FEWEST_DRAWS, requireRankingInput } from './require-ranking-input.js';
-import type { ScoredCategory } from './scheme-scores.js';
-import { standOnce, WEIGHT_UNIT } from './stand-once.js';
+import { standOnce } from './stand-once.js';
 import type { PointTable } from './stand-once.js';
-import { tableCertainty } from './table-certainty.js';
 import type { TableCertainty } from './table-certainty.js';
 
 export interface RankingCertainty {
@@ -44,12 +38,18 @@ export function rankWithUncertainty(input: RankingInput): RankingCertainty {
   const { draws = FEWEST_DRAWS, level = 0.95 } = input;
   const random = randomStream(seedFromDigest(input.digest));
   const sources = drawSources(input.sources, draws, random);
-  const table = pointTable(input);
+  const ordered = {
+    ...input,
+    entries: [...input.entries].sort((a, b) => (a.id < b.id ? -1 : 1)),
+    categories: [...input.categories].sort((a, b) => (a.code < b.code ? -1 : 1)),
+  };
+  const table = pointTable(ordered);
   const standings = standOnce(table);
   const rankedIds = standings.ranked.map((i) => table.entries[i]!.id);
-  const inCategories = [...input.categories]
-    .sort((a, b) => (a.code < b.code ? -1 : 1))
-    .map((category) => rankCategory(category, input, { sources, draws, level, random, rankedIds }));
+  const inCategories = ordered.categories.map((category) => ({
+    code: category.code,
+    ...rankCategory(category, ordered, { sources, draws, level, random, rankedIds }),
+  }));
   return {
     draws,
     level,
@@ -57,88 +57,31 @@ export function rankWithUncertainty(input: RankingInput): RankingCertainty {
     overall: rankOverall(
       rankedIds,
       standings,
-      inCategories.map(({ scored }) => scored),
+      inCategories.map(({ forOverall }) => forOverall),
       input,
       level,
     ),
-    sensitivity: orderSensitivity(table, partiesWithout(input), random),
+    sensitivity: orderSensitivity(table, partiesWithout(ordered), random),
   };
 }
 
-interface Drawing {
-  readonly sources: DrawnSources;
-  readonly draws: number;
-  readonly level: number;
-  readonly random: RandomStream;
-  readonly rankedIds: readonly string[];
-}
-
-function rankCategory(category: RankedCategory, input: RankingInput, { sources, draws, level, random, rankedIds }: Drawing) {
-  const counted = byId(input)
-    .filter(({ isExcluded }) => !isExcluded || input.countPlaces === 'beforeExclusions')
-    .flatMap(({ id, isExcluded, results }) => (results[category.code] ? [{ id, isExcluded, evidence: results[category.code]! }] : []));
-  const sign = category.direction === 'more' ? 1 : -1;
-  const n = counted.length;
-  const errors = drawErrors(
-    counted.map(({ evidence }) => evidence),
-    sources,
-    draws,
-    random,
-  ).map((error) => sign * error);
-  const goodness = Float64Array.from(counted, ({ evidence }) => sign * evidence.value);
-  const places = drawPlaces(goodness, errors);
-  const included = counted.flatMap(({ isExcluded }, i) => (isExcluded ? [] : [i]));
-  const includedGoodness = pickColumns(goodness, n, included);
-  const includedErrors = pickColumns(errors, n, included);
-  const certainty = tableCertainty({
-    ids: included.map((i) => counted[i]!.id),
-    published: Float64Array.from(included, (i) => sign * publishedValue(category, counted[i]!.evidence)),
-    goodness: includedGoodness,
-    errors: includedErrors,
-    places: included.length === n ? places : drawPlaces(includedGoodness, includedErrors),
-    differenceUncertainty: differenceUncertainties(
-      included.map((i) => counted[i]!.evidence),
-      input.sources,
-    ),
-    level,
-  });
-  const ranked = rankedIds.map((id) => counted.findIndex((one) => one.id === id));
-  const scored: ScoredCategory = {
-    weight: weightOf(category),
-    places: pickColumns(places, n, ranked),
-    goodness: input.combine === 'meanStandardScore' ? pickColumns(sumOfRows(goodness, errors), n, ranked) : new Float64Array(0),
-  };
-  return { code: category.code, certainty, scored };
-}
-
-const byId = ({ entries }: RankingInput): RankingInput['entries'] => [...entries].sort((a, b) => (a.id < b.id ? -1 : 1));
-
-const weightOf = ({ weight }: RankedCategory): number => Math.round(Number(weight) * WEIGHT_UNIT);
-
-const publishedValue = ({ places }: RankedCategory, { value }: Pick<Evidence, 'value'>): number =>
-  Number(roundHalfEven(String(value), places));
-
-const sumOfRows = (goodness: Float64Array, errors: Float64Array): Float64Array =>
-  errors.map((error, at) => error + goodness[at % goodness.length]!);
-
-/** Published values of all entries, in the order of ids; categories in the order of codes. */
-function pointTable(input: RankingInput, valueOf: (evidence: Evidence) => number | null = ({ value }) => value): PointTable {
-  const entries = byId(input);
+/** Published values of all entries, in the order of the input. */
+function pointTable(
+  { entries, categories, combine, countPlaces, tieBreak }: RankingInput,
+  valueOf: (evidence: Evidence) => number | null = ({ value }) => value,
+): PointTable {
   const goodnessOf = (category: RankedCategory): Float64Array =>
     Float64Array.from(entries, ({ results }) => {
       const evidence = results[category.code];
       const value = evidence ? valueOf(evidence) : null;
-      return value === null ? NaN : (category.direction === 'more' ? 1 : -1) * publishedValue(category, { value });
+      return value === null ? NaN : (category.direction === 'more' ? 1 : -1) * publishedValue(category, value);
     });
-  const { combine, countPlaces, tieBreak } = input;
   return {
     combine,
     countPlaces,
     tieBreak,
     entries: entries.map(({ id, isExcluded }) => ({ id, isExcluded })),
-    categories: [...input.categories]
-      .sort((a, b) => (a.code < b.code ? -1 : 1))
-      .map((category) => ({ code: category.code, weight: weightOf(category), goodness: goodnessOf(category) })),
+    categories: categories.map((category) => ({ code: category.code, weight: weightOf(category), goodness: goodnessOf(category) })),
   };
 }
 

@@ -102,6 +102,10 @@ describe('weights', () => {
     });
   });
 
+  test('a lead in one category and a tie in the other: all weight of the one has to move', () => {
+    expect(sensitivity({ a: column([2, 1]), b: column([5, 5]) }).weights!.smallestChange).toEqual({ weightMoved: 0.5, id: 'e002' });
+  });
+
   test('weight moves from the largest lead first, and from the next when that is used up', () => {
     // Places of e001: 1 1 4, of e002: 4 2 1 → leads 3, 1, −3; weights ⅓ each: lead ⅓; from the first to the last gains 6 a unit: 1/18
     const found = sensitivity({ a: column([9, 6, 8, 7]), b: column([9, 8, 7, 6]), c: column([1, 9, 2, 3]) }).weights!;

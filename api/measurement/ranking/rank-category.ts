@@ -81,8 +81,8 @@ export function rankCategory(
  * @see COMMON-PRACTICE
  * @example weightOf({ weight: '0.5' }) // 500000
  */
-export function weightOf({ weight }: Pick<RankedCategory, 'weight'>): number {
-  return Math.round(Number(weight) * WEIGHT_UNIT);
+export function weightOf(category: Pick<RankedCategory, 'weight'>): number {
+  return Math.round(Number(category.weight) * WEIGHT_UNIT);
 }
 
 /**
@@ -96,8 +96,8 @@ export function weightOf({ weight }: Pick<RankedCategory, 'weight'>): number {
  * @see ISO-80000
  * @example publishedValue({ places: 1 }, 2.25) // 2.2
  */
-export function publishedValue({ places }: Pick<RankedCategory, 'places'>, value: number): number {
-  return Number(roundHalfEven(String(value), places));
+export function publishedValue(category: Pick<RankedCategory, 'places'>, value: number): number {
+  return Number(roundHalfEven(String(value), category.places));
 }
 
 const sumOfRows = (goodness: Float64Array, errors: Float64Array): Float64Array =>

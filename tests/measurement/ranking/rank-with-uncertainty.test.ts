@@ -321,16 +321,16 @@ describe('settled values', () => {
   });
 });
 
-// Twelve equal lines in five categories: nothing is to be told apart overall, in about 95 of 100 seeded editions.
+// Twelve equal lines in three categories: nothing is to be told apart overall, in about 95 of 100 seeded editions.
 test('overall intervals of equals hold all places', () => {
   const random = randomStream([7, 7, 7, 7]);
-  const trials = 100;
+  const trials = 50;
   let held = 0;
   for (let trial = 0; trial < trials; trial++) {
     const column = () => Array.from({ length: 12 }, () => known(100 + normalDeviate(random), 1));
-    const { rows } = rankWithUncertainty(inputOf({ a: column(), b: column(), c: column(), d: column(), e: column() })).overall;
+    const { rows } = rankWithUncertainty(inputOf({ a: column(), b: column(), c: column() })).overall;
     if (rows.every(({ low, high }) => low === 1 && high === 12)) held += 1;
   }
-  // 0.95 − 2·√(0.95·0.05/100)
-  expect(held / trials).toBeGreaterThanOrEqual(0.9);
+  // 0.95 − 2·√(0.95·0.05/50)
+  expect(held / trials).toBeGreaterThanOrEqual(0.88);
 }, 120_000);

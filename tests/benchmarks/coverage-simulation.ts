@@ -21,7 +21,7 @@ const SPREAD_BETWEEN = 0.05;
 const CV = 0.05;
 const RIGS = 4;
 const RIG_SD = 0.02;
-const TRIALS = Number(process.argv[2] ?? 100);
+const TRIALS = Number(process.argv[2] ?? 75);
 /** Where nothing can be told apart the level itself is seen; that is worth more trials. */
 const TRIALS_OF_EQUALS = 4 * TRIALS;
 

@@ -2,8 +2,8 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { VariantName } from '../public-api/release-documents.schemas.js';
 import { isBlindCode, normaliseBlindCode } from './blind-code.js';
-import type { ClaimBasis, ClaimedQuantity } from './claim.js';
-import type { SpoolSource } from './spool.js';
+import type { CatalogueClaim, ClaimBasis, ClaimedQuantity } from './claim.js';
+import type { SpoolEvidence, SpoolSource } from './spool.js';
 import { toVariantName } from './variant-name.js';
 
 const WITH_NAMES = { line: { include: { maker: true } }, claims: true } as const;
@@ -53,13 +53,14 @@ export class CatalogueReadModel {
   }
 
   /** Claims of variants, by variant and quantity. */
-  async claimsOf(variantIds: readonly string[]) {
+  async claimsOf(variantIds: readonly string[]): Promise<CatalogueClaim[]> {
     const rows = await this.database.client.claim.findMany({
       where: { variantId: { in: [...variantIds] } },
-      orderBy: [{ variantId: 'asc' }, { quantity: 'asc' }],
+      orderBy: [{ variant: { slug: 'asc' } }, { quantity: 'asc' }],
+      include: { variant: { select: { slug: true } } },
     });
     return rows.map((row) => ({
-      variantId: row.variantId,
+      variant: row.variant.slug,
       quantity: row.quantity as ClaimedQuantity,
       basis: row.basis as ClaimBasis,
       printed: { text: row.printedText, unit: row.printedUnit },
@@ -70,28 +71,21 @@ export class CatalogueReadModel {
   }
 
   /** Spools that are, as is known now, of these variants, by blind code, each with its re-identifications, oldest first. */
-  async spoolsOf(variantIds: readonly string[]) {
+  async spoolsOf(variantIds: readonly string[]): Promise<SpoolEvidence[]> {
     const rows = await this.database.client.spool.findMany({
       where: { variantId: { in: [...variantIds] } },
       orderBy: { blindCode: 'asc' },
-      include: { reidentifications: { orderBy: [{ at: 'asc' }, { id: 'asc' }] } },
+      include: { variant: { select: { slug: true } }, reidentifications: { orderBy: [{ at: 'asc' }, { id: 'asc' }] } },
     });
     return rows.map((row) => ({
-      id: row.id,
-      blindCode: row.blindCode,
-      variantId: row.variantId,
+      code: row.blindCode,
+      variant: row.variant.slug,
       source: row.source as SpoolSource,
       obtainedOn: row.obtainedOn.toISOString().slice(0, 10),
       place: row.place,
       lot: row.lot,
       lengthM: row.lengthM?.toFixed() ?? null,
-      reidentifications: row.reidentifications.map(({ fromVariantId, toVariantId, reason, byId, at }) => ({
-        fromVariantId,
-        toVariantId,
-        reason,
-        byId,
-        at: at.toISOString(),
-      })),
+      reidentifications: row.reidentifications.map(({ reason, at }) => ({ reason, at: at.toISOString() })),
     }));
   }
 }

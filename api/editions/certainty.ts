@@ -2,10 +2,10 @@
 import { rankWithUncertainty } from '../measurement/ranking/rank-with-uncertainty.js';
 import type { RankingInput } from '../measurement/ranking/ranking-input.js';
 import type { RowCertainty, TableCertainty } from '../measurement/ranking/table-certainty.js';
-import type { ComputedEdition } from './compute-standings.js';
+import type { ComputedEdition } from './compute-edition.js';
 import type { Estimate } from './estimate.js';
 
-/** Variant id → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
+/** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
 export interface Certainty {
   readonly categories: ReadonlyMap<string, ReadonlyMap<string, RowCertainty>>;
   readonly overall: ReadonlyMap<string, RowCertainty>;
@@ -19,12 +19,10 @@ type Ranked = Pick<ComputedEdition, 'edition' | 'results'>;
  */
 export function certaintyOf({ edition, results }: Ranked, seed: string): Certainty {
   const { categories, combine, countPlaces, tieBreak } = edition.scheme.rules;
-  const entries = edition.entries.map(({ variantId, exclusion }) => ({
-    id: variantId,
+  const entries = edition.entries.map(({ variant, exclusion }) => ({
+    id: variant,
     isExcluded: exclusion !== null,
-    results: Object.fromEntries(
-      categories.map(({ code, quantity }) => [code, evidenceOf(results.get(variantId)?.get(quantity)?.estimate)]),
-    ),
+    results: Object.fromEntries(categories.map(({ code, quantity }) => [code, evidenceOf(results.get(variant)?.get(quantity)?.estimate)])),
   }));
   const isUnknown = [...results.values()].some((found) =>
     categories.some(({ quantity }) => {

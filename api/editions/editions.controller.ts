@@ -1,6 +1,5 @@
 import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
-import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -11,11 +10,12 @@ import { IfMatch } from '../platform/http/if-match.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { AddEntries } from './add-entries.js';
 import { CloseEdition } from './close-edition.js';
-import { ComputeStandings } from './compute-standings.js';
+import { computeEdition } from './compute-edition.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from './editions.schemas.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
+import { GatherEvidence } from './gather-evidence.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
 
@@ -27,10 +27,9 @@ export class EditionsController {
     private readonly opening: OpenEdition,
     private readonly closing: CloseEdition,
     private readonly excluding: ExcludeEntry,
-    private readonly standings: ComputeStandings,
+    private readonly evidence: GatherEvidence,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
-    private readonly catalogue: CatalogueReadModel,
     private readonly store: EditionsStore,
     private readonly database: Database,
     private readonly audit: AuditTrail,
@@ -128,17 +127,17 @@ export class EditionsController {
   @Get('editions/:edition/board')
   @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: schemas.boardResponse })
   async getBoard(@Param('edition') slug: string) {
-    const { edition, standings, results } = await this.standings.run(slug);
-    const names = await this.catalogue.variantNames(edition.entries.map(({ variantId }) => variantId));
+    const { edition, standings, results } = computeEdition(await this.evidence.run(slug));
+    const { id, state } = await this.editions.standOf(slug);
     return {
       edition: slug,
-      state: edition.state,
-      submissions: await this.submissions.countByState(edition.id),
-      entries: edition.entries.map(({ variantId, exclusion }) => ({
-        variant: names.get(variantId)?.slug ?? '',
+      state,
+      submissions: await this.submissions.countByState(id),
+      entries: edition.entries.map(({ variant, exclusion }) => ({
+        variant,
         missing:
-          standings.incomplete.find(({ id }) => id === variantId)?.missing ??
-          edition.scheme.rules.categories.filter(({ quantity }) => !results.get(variantId)?.has(quantity)).map(({ code }) => code),
+          standings.incomplete.find((entry) => entry.id === variant)?.missing ??
+          edition.scheme.rules.categories.filter(({ quantity }) => !results.get(variant)?.has(quantity)).map(({ code }) => code),
         exclusion,
       })),
     };
@@ -147,20 +146,18 @@ export class EditionsController {
   @Get('editions/:edition/preview')
   @Endpoint({ summary: 'Standings as they would be published now.', allow: ['editor'], answer: schemas.previewResponse })
   async getPreview(@Param('edition') slug: string) {
-    const { edition, standings } = await this.standings.run(slug);
-    const names = await this.catalogue.variantNames(edition.entries.map(({ variantId }) => variantId));
-    const nameOf = (id: string) => names.get(id)?.slug ?? '';
+    const { standings } = computeEdition(await this.evidence.run(slug));
     return {
       edition: slug,
-      overall: standings.overall.map(({ id, place, score }) => ({ variant: nameOf(id), place, score })),
+      overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
       categories: Object.fromEntries(
         Object.entries(standings.categories).map(([code, rows]) => [
           code,
-          rows.map(({ id, place, value }) => ({ variant: nameOf(id), place, value })),
+          rows.map(({ id, place, value }) => ({ variant: id, place, value })),
         ]),
       ),
-      incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: nameOf(id), missing: [...missing] })),
-      excluded: standings.excluded.map(nameOf),
+      incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
+      excluded: [...standings.excluded],
     };
   }
 

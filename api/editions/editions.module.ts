@@ -11,18 +11,18 @@ import { MethodsModule } from '../methods/methods.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { AddEntries } from './add-entries.js';
 import { CloseEdition } from './close-edition.js';
-import { ComputeStandings } from './compute-standings.js';
 import { EditionsController } from './editions.controller.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
+import { GatherEvidence } from './gather-evidence.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
 
 @Module({
   imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule],
   controllers: [EditionsController],
-  providers: [AddEntries, CloseEdition, ComputeStandings, EditionsReadModel, EditionsStore, ExcludeEntry, OpenEdition, PlanEdition],
-  exports: [ComputeStandings, EditionsReadModel],
+  providers: [AddEntries, CloseEdition, EditionsReadModel, EditionsStore, ExcludeEntry, GatherEvidence, OpenEdition, PlanEdition],
+  exports: [EditionsReadModel, GatherEvidence],
 })
 export class EditionsModule {}

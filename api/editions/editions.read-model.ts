@@ -24,6 +24,17 @@ export class EditionsReadModel {
     return this.database.client.scheme.findUnique({ where: { slug_number: { slug, number } } });
   }
 
+  /** Row and state of an edition that is known to be there. */
+  standOf(slug: string) {
+    return this.database.client.edition.findUniqueOrThrow({ where: { slug }, select: { id: true, state: true } });
+  }
+
+  /** Variants entered in an edition, by id. */
+  async entriesOf(slug: string): Promise<string[]> {
+    const rows = await this.database.client.entry.findMany({ where: { edition: { slug } }, select: { variantId: true } });
+    return rows.map(({ variantId }) => variantId);
+  }
+
   editionId(slug: string) {
     return this.database.client.edition.findUnique({ where: { slug }, select: { id: true } });
   }
@@ -71,15 +82,15 @@ export class EditionsReadModel {
     };
   }
 
-  /** Everything about an edition that its standings and its release need. */
+  /** Everything about an edition that its standings and its release need; methods and entries by slug. */
   async forStandings(slug: string) {
     const edition = await this.database.client.edition.findUnique({
       where: { slug },
       include: {
         scheme: true,
         previous: { select: { slug: true } },
-        methods: { include: { methodVersion: { include: { method: true } } } },
-        entries: { include: { exclusion: true }, orderBy: { variantId: 'asc' } },
+        methods: { include: { methodVersion: { include: { method: true } } }, orderBy: { methodVersion: { method: { slug: 'asc' } } } },
+        entries: { include: { exclusion: true, variant: { select: { slug: true } } }, orderBy: { variant: { slug: 'asc' } } },
       },
     });
     if (!edition) return null;
@@ -94,9 +105,10 @@ export class EditionsReadModel {
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
       scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
-      methods: edition.methods.map(({ methodVersion: { id, number, method } }) => ({ id, slug: method.slug, number })),
+      methods: edition.methods.map(({ methodVersion: { number, method } }) => ({ slug: method.slug, number })),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,
+        variant: entry.variant.slug,
         exclusion: entry.exclusion && {
           reasonCode: entry.exclusion.reasonCode,
           words: entry.exclusion.words,
@@ -106,5 +118,3 @@ export class EditionsReadModel {
     };
   }
 }
-
-export type EditionForStandings = NonNullable<Awaited<ReturnType<EditionsReadModel['forStandings']>>>;

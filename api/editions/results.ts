@@ -7,9 +7,8 @@ import type { Estimate, Point } from './estimate.js';
 
 /** An accepted submission as far as results need it. */
 export interface ResultSubmission {
-  readonly variantId: string;
   readonly method: string;
-  readonly testerId: string;
+  readonly tester: string;
   readonly rig: string;
   readonly figures: SubmissionFigures;
   /** Relative standard uncertainty of the calibration of its rig [1]. */
@@ -119,7 +118,7 @@ function toResult(quantity: Quantity, { estimate, from }: Evidence): Result {
     estimate,
     specimens: from.reduce((sum, { figures }) => sum + countOf(quantity, figures), 0),
     submissions: from.length,
-    testers: new Set(from.map(({ testerId }) => testerId)).size,
+    testers: new Set(from.map(({ tester }) => tester)).size,
     rigs: new Set(from.map(({ rig }) => rig)).size,
     note: isRetention && estimate.value > 100 ? 'Above 100 %: reported as found; straight and treated pulls scatter.' : null,
   };

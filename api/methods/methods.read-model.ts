@@ -20,8 +20,14 @@ export class MethodsReadModel {
 
   /** One version of a method by its slug and number; null when there is none. */
   async version(slug: string, number: number): Promise<MethodVersion | null> {
+    const versions = await this.versionsOf(slug);
+    return versions.find((version) => version.number === number) ?? null;
+  }
+
+  /** Every version of a method by its number; none of an unknown one. */
+  async versionsOf(slug: string): Promise<MethodVersion[]> {
     const method = await this.database.client.method.findUnique({ where: { slug }, include: WITH_VERSIONS });
-    return (method && toVersions(method).find((version) => version.number === number)) ?? null;
+    return method ? toVersions(method) : [];
   }
 
   /** Versions by their ids; an unknown id has none. */

@@ -1,15 +1,22 @@
 /** What a later revision changed, cell by cell, and what that means for places. Pure. */
 import type { CategoryDocument, EditionDocument } from '../public-api/release-documents.schemas.js';
+import type { Correction } from './release-inputs.js';
 
 type Erratum = NonNullable<EditionDocument['erratum']>;
 
-export interface Revision {
+/** What readers saw of a revision: where → text, and who came first overall. */
+export interface RevisionCells {
+  readonly cells: Readonly<Record<string, string>>;
+  readonly first: readonly string[];
+}
+
+interface Revision {
   readonly edition: EditionDocument;
   readonly categories: readonly CategoryDocument[];
 }
 
 /** Every cell that readers see in a table, by where it stands. */
-function cellsOf({ edition, categories }: Revision): Map<string, string> {
+export function cellsOf({ edition, categories }: Revision): RevisionCells {
   const overall = edition.overall.flatMap(({ variant, place, placeIfIncluded, score }) => [
     [`overall, ${variant.slug}, place`, place === null ? `(${placeIfIncluded ?? 'unplaced'})` : String(place)] as const,
     [`overall, ${variant.slug}, score`, score] as const,
@@ -20,26 +27,23 @@ function cellsOf({ edition, categories }: Revision): Map<string, string> {
       [`${category.code}, ${variant.slug}, value`, `${figure.value} ${figure.unit}`] as const,
     ]),
   );
-  return new Map([...overall, ...byCategory]);
+  const first = edition.overall.filter(({ place }) => place === 1).map(({ variant }) => variant.slug);
+  return { cells: Object.fromEntries([...overall, ...byCategory]), first };
 }
 
 /** The erratum with its changed cells and their consequences, counted. */
-export function computeErratum(stated: Pick<Erratum, 'reasonCode' | 'words'>, before: Revision, after: Revision): Erratum {
-  const [old, now] = [cellsOf(before), cellsOf(after)];
-  const changes = [...new Set([...old.keys(), ...now.keys()])]
-    .filter((where) => old.get(where) !== now.get(where))
-    .map((where) => ({ where, before: old.get(where) ?? null, after: now.get(where) ?? null }));
+export function computeErratum({ reasonCode, words, before }: Correction, revision: Revision): Erratum {
+  const after = cellsOf(revision);
+  const changes = [...new Set([...Object.keys(before.cells), ...Object.keys(after.cells)])]
+    .filter((where) => before.cells[where] !== after.cells[where])
+    .sort()
+    .map((where) => ({ where, before: before.cells[where] ?? null, after: after.cells[where] ?? null }));
   const count = (ending: string) => changes.filter(({ where }) => where.endsWith(ending)).length;
-  const firsts = ({ edition }: Revision) =>
-    edition.overall
-      .filter(({ place }) => place === 1)
-      .map(({ variant }) => variant.slug)
-      .join();
-  const top = firsts(before) === firsts(after) ? 'first place unchanged' : 'first place changed';
+  const top = before.first.join() === after.first.join() ? 'first place unchanged' : 'first place changed';
   const plural = (n: number, noun: string) => `${n} ${noun}${n === 1 ? '' : 's'} changed`;
   return {
-    reasonCode: stated.reasonCode,
-    words: stated.words,
+    reasonCode,
+    words,
     changes,
     consequences: `${plural(count(', value'), 'value')}, ${plural(count(', place'), 'place')}, ${top}`,
   };

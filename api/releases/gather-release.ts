@@ -1,49 +1,65 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { CHECK_CATALOGUE } from '../checks/check-catalogue.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { certaintyOf } from '../editions/certainty.js';
-import { ComputeStandings } from '../editions/compute-standings.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { GatherEvidence } from '../editions/gather-evidence.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../public-api/release-documents.schemas.js';
-import type { PublishedResult } from './documents/published-result.js';
-import type { EarlierEdition, ReleaseContext } from './documents/release-context.js';
-import { sha256 } from '../platform/identifiers/identifiers.js';
-import { canonicalJson } from './canonical-json.js';
+import type { Bundle } from './documents/bundle.js';
+import { cellsOf } from './erratum.js';
+import type { Correction, EarlierEdition, ReleaseInputs } from './release-inputs.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
+import { SOFTWARE_VERSION } from './software-version.js';
 
-/** Gathers everything that a release is built from. Reads only. */
+type Stated = Omit<Correction, 'before'> | null;
+
+/** Gathers everything that a release is computed from. Reads only. */
 @Injectable()
 export class GatherRelease {
   constructor(
-    private readonly standings: ComputeStandings,
+    private readonly evidence: GatherEvidence,
+    private readonly editions: EditionsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly methods: MethodsReadModel,
     private readonly releases: ReleasesReadModel,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
-  async run(slug: string, revision: number, publishedAt: Date): Promise<ReleaseContext> {
-    const computed = await this.standings.run(slug);
-    const variantIds = computed.edition.entries.map(({ variantId }) => variantId);
-    const slugs = [...new Set(computed.edition.methods.map((method) => method.slug))];
-    const all = await Promise.all(slugs.map((method) => this.methods.bySlug(method)));
-    const versions = await Promise.all(
-      all.flatMap((method) => (method ? method.versions.map(({ number }) => this.methods.version(method.slug, number)) : [])),
-    );
+  async run(slug: string, revision: number, publishedAt: Date, stated: Stated): Promise<ReleaseInputs> {
+    const evidence = await this.evidence.run(slug);
+    const variantIds = await this.editions.entriesOf(slug);
+    const names = await this.catalogue.variantNames(variantIds);
+    const earlier = await this.earlierEditions(evidence.edition.previous);
+    const before = revision > 1 ? await this.releases.find(slug) : null;
     return {
       house: this.config.HOUSE_NAME,
       isDemo: this.config.IS_DEMO,
       revision,
       publishedAt: publishedAt.toISOString(),
-      computed,
-      certainty: certaintyOf(computed, sha256(canonicalJson(evidenceOf(computed)))),
-      names: await this.catalogue.variantNames(variantIds),
-      methods: new Map(versions.flatMap((version) => (version ? [[version.id, version] as const] : []))),
+      softwareVersion: SOFTWARE_VERSION,
+      previousDigest: before?.digest ?? earlier[0]?.digest ?? null,
+      evidence,
+      variants: [...names.values()].sort((one, other) => (one.slug < other.slug ? -1 : 1)),
+      methods: await this.methodVersions(evidence.edition.methods.map((method) => method.slug)),
+      checks: CHECK_CATALOGUE,
       spools: await this.catalogue.spoolsOf(variantIds),
-      earlier: await this.earlierEditions(computed.edition.previous),
+      earlier,
+      correction: stated && before && (await this.correctionOf(stated, before)),
     };
+  }
+
+  private async methodVersions(slugs: readonly string[]): Promise<ReleaseInputs['methods']> {
+    const methods = await Promise.all(slugs.map((slug) => this.methods.versionsOf(slug)));
+    return methods.flat().map(({ id: _, ...version }) => version);
+  }
+
+  private async correctionOf({ reasonCode, words }: NonNullable<Stated>, before: PublishedRelease): Promise<Correction> {
+    const edition = await this.documentOf<EditionDocument>(before, 'documents/edition.json');
+    const categories = await this.folderOf<CategoryDocument>(before, 'documents/standings/');
+    return { reasonCode, words, before: cellsOf({ edition, categories }) };
   }
 
   /** Current releases of the editions before, newest first, as their bundles tell them. */
@@ -51,35 +67,43 @@ export class GatherRelease {
     const found: EarlierEdition[] = [];
     for (let slug = previous; slug !== null;) {
       const release = await this.releases.find(slug);
-      const edition = release && (await this.releases.document<EditionDocument>(release, 'documents/edition.json'));
-      if (!release || !edition) break;
-      found.push(await this.earlierEdition(release, edition));
-      slug = edition.previousEdition;
+      if (!release) break;
+      const bundle = await this.documentOf<Bundle>(release, 'bundle.json');
+      found.push(await this.earlierEdition(release, bundle));
+      slug = bundle.outputs.edition.previousEdition;
     }
     return found;
   }
 
-  private async earlierEdition(release: PublishedRelease, edition: EditionDocument): Promise<EarlierEdition> {
-    const paths = release.manifest.files.map(({ path }) => path);
-    const read = async <T>(folder: string): Promise<T[]> => {
-      const documents = await Promise.all(
-        paths.filter((path) => path.startsWith(folder)).map((path) => this.releases.document<T>(release, path)),
-      );
-      return documents.filter((document) => document !== null);
-    };
-    const bundle = await this.releases.document<{ outputs: { results: PublishedResult[] } }>(release, 'bundle.json');
+  private async earlierEdition(release: PublishedRelease, { outputs }: Bundle): Promise<EarlierEdition> {
+    const variants = await this.folderOf<VariantDocument>(release, 'documents/variants/');
+    const placesOf = (rows: readonly { variant: { slug: string }; place: number | null }[]) =>
+      rows.map(({ variant, place }) => ({ variant: variant.slug, place }));
     return {
-      edition,
-      categories: new Map((await read<CategoryDocument>('documents/standings/')).map((document) => [document.category.code, document])),
-      variants: new Map((await read<VariantDocument>('documents/variants/')).map((document) => [document.variant.slug, document])),
-      results: bundle?.outputs.results ?? [],
+      edition: release.edition,
+      revision: release.revision,
+      digest: release.digest,
+      overall: placesOf(outputs.edition.overall),
+      categories: outputs.categories.map(({ category: { code, method, methodVersion }, rows }) => ({
+        code,
+        method,
+        methodVersion,
+        rows: placesOf(rows),
+      })),
+      history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
+      results: outputs.results,
     };
   }
-}
 
-/** What the draws are seeded by: every counted reading by its submission, and the scheme. Nobody can choose it without changing a reading. */
-const evidenceOf = ({ edition, submissions }: ReleaseContext['computed']) => ({
-  edition: edition.slug,
-  scheme: edition.scheme.rules,
-  submissions: submissions.map(({ reference, specimens }) => ({ reference, specimens })),
-});
+  private async folderOf<T>(release: PublishedRelease, folder: string): Promise<T[]> {
+    const paths = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith(folder));
+    return Promise.all(paths.map((path) => this.documentOf<T>(release, path)));
+  }
+
+  private async documentOf<T>(release: PublishedRelease, path: string): Promise<T> {
+    const document = await this.releases.document<T>(release, path);
+    if (document === null)
+      throw new Error(`Release ${release.edition}/${release.revision} has lost its file ${path}; restore it from a backup.`);
+    return document;
+  }
+}

@@ -2,15 +2,14 @@ import { Injectable } from '@nestjs/common';
 import type { Finding } from '../checks/finding.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
-import type { SpecimenInSi } from './readings-si.js';
-import { computeSubmissionFigures } from './submission-figures.js';
-import type { AreaRule, SubmissionFigures } from './submission-figures.js';
+import type { SubmissionEvidence } from './submission-evidence.js';
+import type { AreaRule } from './submission-figures.js';
 import { toSpecimenInSi } from './submission-view.js';
 import type { SubmissionState } from './submission.js';
 
 const ACCEPTED = {
-  spool: { select: { blindCode: true, variantId: true, variant: { select: { line: { select: { densityGPerCm3: true } } } } } },
-  methodVersion: { select: { id: true, number: true, parameters: true, method: { select: { slug: true } } } },
+  spool: { select: { blindCode: true, variant: { select: { slug: true, line: { select: { densityGPerCm3: true } } } } } },
+  methodVersion: { select: { number: true, parameters: true, method: { select: { slug: true } } } },
   tester: { select: { displayName: true } },
   revisions: {
     orderBy: { number: 'desc' },
@@ -29,37 +28,16 @@ const ACCEPTED = {
 
 type AcceptedRow = Prisma.SubmissionGetPayload<{ include: typeof ACCEPTED }>;
 
-/** An accepted submission as results and releases take it. */
-export interface AcceptedSubmission {
-  readonly id: string;
-  readonly reference: string;
-  readonly revision: number;
-  readonly variantId: string;
-  readonly spoolCode: string;
-  readonly method: { readonly slug: string; readonly number: number; readonly versionId: string };
-  readonly testerId: string;
-  readonly testerName: string;
-  readonly reviewerName: string;
-  readonly benchDay: string;
-  readonly instruments: readonly { readonly code: string; readonly kind: string; readonly certificate: string | null }[];
-  readonly temperatureC: string;
-  readonly humidityPercent: string;
-  readonly specimens: readonly SpecimenInSi[];
-  readonly findings: readonly { readonly code: string; readonly message: string; readonly resolution: string | null }[];
-  /** Without the specimens that were set aside. */
-  readonly figures: SubmissionFigures;
-}
-
 /** What results and releases may know of submissions. */
 @Injectable()
 export class SubmissionsReadModel {
   constructor(private readonly database: Database) {}
 
-  /** Accepted and not withdrawn, by reference; figures computed anew from the specimens that count. */
-  async acceptedInEdition(editionId: string): Promise<AcceptedSubmission[]> {
+  /** Accepted and not withdrawn, by reference. */
+  async acceptedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
     const rows = await this.database.client.submission.findMany({ where: { editionId, state: 'accepted' }, include: ACCEPTED });
     return rows
-      .flatMap((row) => row.revisions.map((revision) => toAccepted(row, revision)))
+      .flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision)))
       .sort((one, other) => (one.reference < other.reference ? -1 : 1));
   }
 
@@ -72,30 +50,27 @@ export class SubmissionsReadModel {
   }
 }
 
-function toAccepted(row: AcceptedRow, revision: AcceptedRow['revisions'][number]): AcceptedSubmission {
+function toEvidence(row: AcceptedRow, revision: AcceptedRow['revisions'][number]): SubmissionEvidence {
   const { spool, methodVersion, tester } = row;
-  const specimens = revision.specimens.map(toSpecimenInSi);
-  const { areaFrom } = methodVersion.parameters as { areaFrom: AreaRule };
   return {
-    id: row.id,
     reference: row.reference,
     revision: row.revision,
-    variantId: spool.variantId,
-    spoolCode: spool.blindCode,
-    method: { slug: methodVersion.method.slug, number: methodVersion.number, versionId: methodVersion.id },
-    testerId: row.testerId,
-    testerName: tester.displayName,
-    reviewerName: revision.reviews.map(({ reviewer }) => reviewer.displayName).join(', '),
+    variant: spool.variant.slug,
+    spool: spool.blindCode,
+    method: { slug: methodVersion.method.slug, number: methodVersion.number },
+    areaFrom: (methodVersion.parameters as { areaFrom: AreaRule }).areaFrom,
+    densityGPerCm3: spool.variant.line.densityGPerCm3.toFixed(),
+    tester: tester.displayName,
+    reviewer: revision.reviews.map(({ reviewer }) => reviewer.displayName).join(', '),
     benchDay: row.benchDay.toISOString().slice(0, 10),
     instruments: revision.instruments.map(({ instrument, certificate }) => ({ ...instrument, certificate })),
     temperatureC: revision.temperatureC.toFixed(),
     humidityPercent: revision.humidityPercent.toFixed(),
-    specimens,
+    specimens: revision.specimens.map(toSpecimenInSi),
     findings: revision.findings.map(({ code, detail, resolution }) => ({
       code,
       message: (detail as unknown as Finding).message,
       resolution,
     })),
-    figures: computeSubmissionFigures(specimens, areaFrom, spool.variant.line.densityGPerCm3.toNumber()),
   };
 }

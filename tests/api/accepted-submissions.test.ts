@@ -2,6 +2,7 @@ import { SubmissionsModule } from '../../api/submissions/submissions.module.js';
 import { SubmissionsReadModel } from '../../api/submissions/submissions.read-model.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
+import { figuresOfEvidence } from '../../api/submissions/submission-evidence.js';
 
 let b: Bench;
 let readModel: SubmissionsReadModel;
@@ -35,10 +36,10 @@ test('results take accepted submissions whole, and compute without what was set 
   expect(one).toMatchObject({
     reference,
     revision: 1,
-    spoolCode: b.spool,
+    spool: b.spool,
     method: { slug: 'straight-pull', number: 1 },
-    testerName: 'T. Venn',
-    reviewerName: 'R. Quill',
+    tester: 'T. Venn',
+    reviewer: 'R. Quill',
     benchDay: '2026-03-10',
     instruments: [{ code: 'R1', kind: 'forceGauge', certificate: 'C-R1' }],
     temperatureC: '21.5',
@@ -55,8 +56,9 @@ test('results take accepted submissions whole, and compute without what was set 
   });
   expect(one?.findings[0]).toMatchObject({ resolution: 'Looked at.' });
   const counted = specimens.filter(({ number }) => number !== 5).map(({ readings }) => Number(readings[0]?.value));
-  expect(one?.figures.breakingForceN?.n).toBe(7);
-  expect(one?.figures.breakingForceN?.mean).toBeCloseTo(counted.reduce((sum, value) => sum + value, 0) / 7, 10);
+  const { breakingForceN } = figuresOfEvidence(one!);
+  expect(breakingForceN?.n).toBe(7);
+  expect(breakingForceN?.mean).toBeCloseTo(counted.reduce((sum, value) => sum + value, 0) / 7, 10);
 });
 
 test('they come by reference, in few queries however many', async () => {

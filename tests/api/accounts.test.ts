@@ -161,3 +161,8 @@ test('the program says that it lives and can work, and describes itself', async 
   expect(described.body.paths['/v1/sessions'].post.requestBody.content['application/json'].schema.required).toEqual(['email', 'password']);
   expect((await t.call('get', '/v1/nowhere').expect(404)).body.code).toBe('request/not-found');
 });
+
+test('no two people are called alike', async () => {
+  await t.caller(['tester'], 'One Name');
+  await expect(t.caller(['tester'], 'One Name')).rejects.toThrow(/409/);
+});

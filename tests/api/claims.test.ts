@@ -116,7 +116,7 @@ test('other features read names, claims and the maker', async () => {
   const id = variant?.id ?? '';
   expect((await catalogue.variantNames([id])).get(id)).toEqual(variant?.name);
   expect((await catalogue.claimsOf([id])).find((claim) => claim.quantity === 'diameter')).toEqual({
-    variantId: id,
+    variant: variant?.name.slug,
     quantity: 'diameter',
     basis: 'average',
     printed: { text: '0.235', unit: 'mm' },

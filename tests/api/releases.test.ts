@@ -1,5 +1,7 @@
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { canonicalJson } from '../../api/releases/canonical-json.js';
+import { computeRelease } from '../../api/releases/compute-release.js';
+import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
@@ -104,6 +106,19 @@ test('the digest seals the manifest, the manifest every file, and JSON has its o
     if (path.endsWith('.json')) expect(canonicalJson(JSON.parse(bytes.toString())) === bytes.toString()).toBe(true);
 });
 
+/** Computes a release anew from the inputs that its bundle carries: nothing else is known. */
+function recomputed(files: ReadonlyMap<string, Buffer>): Map<string, string> {
+  const { inputs } = JSON.parse(files.get('bundle.json')!.toString()) as { inputs: ReleaseInputs };
+  return new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+}
+
+test('every byte follows from the inputs that the bundle carries', async () => {
+  const files = await filesOf(FIRST);
+  const anew = recomputed(files);
+  expect([...anew.keys()].sort()).toEqual([...files.keys()].filter((path) => path !== 'manifest.json').sort());
+  for (const [path, content] of anew) expect([path, content === files.get(path)!.toString()]).toEqual([path, true]);
+});
+
 test('the record refuses to change or lose what is published', async () => {
   for (const change of ["digest = repeat('0', 64)", "manifest = '{}'", 'published_at = now()', 'revision = 2', "state = 'building'"])
     await expect(sql(`UPDATE release SET ${change}`)).rejects.toMatchObject({ code: 'FP001' });
@@ -125,6 +140,11 @@ describe('a second revision', () => {
       .expect(201);
     expect((await order(null).expect(422)).body.code).toBe('releases/erratum-needed');
     expect(await publish(house.editor, '2026', ERRATUM)).toBe(2);
+  });
+
+  test('and so does every byte of the second, its erratum too', async () => {
+    const files = await filesOf('/v1/releases/2026/2');
+    for (const [path, content] of recomputed(files)) expect([path, content === files.get(path)!.toString()]).toEqual([path, true]);
   });
 
   test('takes the place of the first, which stays as it was, byte for byte', async () => {

@@ -55,9 +55,9 @@ export function resultsOf(
     return figures
       ? [
           {
-            variantId: spoolsAs[spool] ?? variant,
+            variant: spoolsAs[spool] ?? variant,
             method,
-            testerId: String(tester),
+            tester: String(tester),
             rig: rig ?? 'gauge',
             figures,
             calibrationRelative: 0.004,
@@ -69,7 +69,7 @@ export function resultsOf(
     entries.map((entry) => [
       entry.slug,
       computeResults(
-        counted.filter(({ variantId }) => variantId === entry.slug),
+        counted.filter(({ variant }) => variant === entry.slug),
         claimedForceN(seed, entry),
       ),
     ]),

@@ -1,15 +1,12 @@
-import { CHECK_CATALOGUE } from '../../checks/check-catalogue.js';
-import type { MethodVersion } from '../../methods/methods.schemas.js';
 import type { CatalogueDocument, MethodDocument, VariantName } from '../../public-api/release-documents.schemas.js';
-import { headingOf, nameOf } from './release-context.js';
+import { headingOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
 
 /** Makers, lines and variants of the edition by name, its method versions and the checks that it pinned. */
 export function catalogueDocument(context: ReleaseContext): CatalogueDocument {
-  const names = context.computed.edition.entries.map(({ variantId }) => nameOf(context, variantId));
   return {
     ...headingOf(context),
-    makers: grouped(names, ({ maker }) => maker.slug).map((ofMaker) => ({
+    makers: grouped(context.variants, ({ maker }) => maker.slug).map((ofMaker) => ({
       slug: ofMaker[0].maker.slug,
       name: ofMaker[0].maker.name,
       lines: grouped(ofMaker, ({ line }) => line.slug).map((ofLine) => {
@@ -18,7 +15,7 @@ export function catalogueDocument(context: ReleaseContext): CatalogueDocument {
       }),
     })),
     methods: pinned(context).map(({ slug, number }) => ({ slug, number })),
-    checks: [...CHECK_CATALOGUE],
+    checks: [...context.checks],
   };
 }
 
@@ -36,16 +33,16 @@ export function methodDocuments(context: ReleaseContext): MethodDocument[] {
       ...wording,
       parameters: parametersOf(version),
       limits: limitsOf(version),
-      checks: CHECK_CATALOGUE.map(({ code }) => code),
+      checks: context.checks.map(({ code }) => code),
       isComparableWithPrevious,
     };
   });
 }
 
-const pinned = ({ computed, methods }: ReleaseContext): MethodVersion[] =>
-  computed.edition.methods.flatMap(({ id }) => methods.get(id) ?? []).sort((a, b) => (a.slug < b.slug ? -1 : 1));
+const pinned = ({ evidence: { edition }, methods }: ReleaseContext): PinnedVersion[] =>
+  edition.methods.flatMap(({ slug, number }) => methods.filter((version) => version.slug === slug && version.number === number));
 
-function parametersOf({ parameters: { areaFrom, knot, abrasion, settings } }: MethodVersion): MethodDocument['parameters'] {
+function parametersOf({ parameters: { areaFrom, knot, abrasion, settings } }: PinnedVersion): MethodDocument['parameters'] {
   const named = [
     ['Cross-section from', areaFrom],
     ['Knot', knot],
@@ -54,7 +51,7 @@ function parametersOf({ parameters: { areaFrom, knot, abrasion, settings } }: Me
   return [...named.flatMap(([name, value]) => (value === null ? [] : [{ name, value, unit: '' }])), ...settings];
 }
 
-function limitsOf({ limits }: MethodVersion): MethodDocument['limits'] {
+function limitsOf({ limits }: PinnedVersion): MethodDocument['limits'] {
   const range = ({ low, high }: { low: number; high: number }) => `${low} to ${high}`;
   return [
     { name: 'Least number of valid specimens', value: String(limits.minimumSpecimens), unit: '' },
@@ -65,6 +62,8 @@ function limitsOf({ limits }: MethodVersion): MethodDocument['limits'] {
     { name: 'Relative humidity', value: range(limits.ambientHumidityPercent), unit: '%' },
   ];
 }
+
+type PinnedVersion = ReleaseContext['methods'][number];
 
 type Group = [VariantName, ...VariantName[]];
 

@@ -50,9 +50,9 @@ function movesIn(
   category: Category,
   standing: readonly { id: string; place: number | null }[],
 ): (slug: string) => Movement {
-  const now = standing.map(({ id, place }) => ({ id: nameOf(context, id).slug, place }));
+  const now = standing.map(({ id, place }) => ({ id: id, place }));
   const before = context.earlier.map(({ categories }) =>
-    (categories.get(category.code)?.rows ?? []).map(({ variant, place }) => ({ id: variant.slug, place })),
+    (categories.find(({ code }) => code === category.code)?.rows ?? []).map(({ variant, place }) => ({ id: variant, place })),
   );
   const moves = movement(now, before);
   return (slug) => {

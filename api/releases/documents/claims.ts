@@ -29,10 +29,10 @@ const CLAIMED = {
 const TOLERANCE_PERCENT = { 'at-least': 0, 'at-most': 0, within: 5 } as const;
 
 /** What the label says of a variant, beside what was measured, with a decision after JCGM 106. */
-export function publishedClaims(context: ReleaseContext, variantId: string): PublishedClaim[] {
-  const results = context.computed.results.get(variantId);
-  return context.computed.claims
-    .filter((claim) => claim.variantId === variantId)
+export function publishedClaims(context: ReleaseContext, variant: string): PublishedClaim[] {
+  const results = context.computed.results.get(variant);
+  return context.evidence.claims
+    .filter((claim) => claim.variant === variant)
     .map(({ quantity, basis, printed, valueSi, seenOn, source }) => {
       const { factor, unit } = CLAIMED[quantity];
       const claimed = Number(valueSi) * factor;

@@ -47,7 +47,7 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
       entries: edition.entries.length,
       submissions: submissions.length,
       specimens: specimens.length,
-      testers: new Set(submissions.map(({ testerId }) => testerId)).size,
+      testers: new Set(submissions.map(({ tester }) => tester)).size,
       rigs: new Set(
         submissions.flatMap(({ instruments }) =>
           instruments.filter(({ kind }) => kind === 'loadFrame' || kind === 'forceGauge').map(({ code }) => code),
@@ -97,24 +97,23 @@ export function overallRows(context: ReleaseContext): OverallRow[] {
 const chanceText = (chance: number | null): string | null => (chance === null ? null : roundHalfEven(100 * chance, 1));
 
 function overallMovement(context: ReleaseContext): Map<string, Movement> {
-  const placesOf = (rows: readonly OverallRow[]) => rows.map(({ variant, place }) => ({ id: variant.slug, place }));
-  const now = context.computed.standings.overall.map(({ id, place }) => ({ id: nameOf(context, id).slug, place }));
+  const now = context.computed.standings.overall.map(({ id, place }) => ({ id: id, place }));
   return movement(
     now,
-    context.earlier.map(({ edition }) => placesOf(edition.overall)),
+    context.earlier.map(({ overall }) => overall.map(({ variant, place }) => ({ id: variant, place }))),
   );
 }
 
 /** Entries left out, with reason and effect, by name. */
 export function exclusionsOf(context: ReleaseContext): EditionDocument['excluded'] {
   const { edition, standings } = context.computed;
-  return edition.entries.flatMap(({ variantId, exclusion }) => {
+  return edition.entries.flatMap(({ variant, exclusion }) => {
     if (!exclusion) return [];
-    const row = standings.overall.find(({ id }) => id === variantId);
+    const row = standings.overall.find(({ id }) => id === variant);
     const reasonCode = exclusion.reasonCode as EditionDocument['excluded'][number]['reasonCode'];
     return [
       {
-        variant: nameOf(context, variantId),
+        variant: nameOf(context, variant),
         reasonCode,
         words: exclusion.words,
         effect: exclusion.effect,

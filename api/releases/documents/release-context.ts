@@ -1,37 +1,33 @@
-import type { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
+import { certaintyOf } from '../../editions/certainty.js';
 import type { Certainty } from '../../editions/certainty.js';
-import type { ComputedEdition } from '../../editions/compute-standings.js';
-import type { MethodVersion } from '../../methods/methods.schemas.js';
-import type { CategoryDocument, EditionDocument, VariantDocument, VariantName } from '../../public-api/release-documents.schemas.js';
-import type { PublishedResult } from './published-result.js';
+import { computeEdition } from '../../editions/compute-edition.js';
+import type { ComputedEdition } from '../../editions/compute-edition.js';
+import { sha256 } from '../../platform/identifiers/identifiers.js';
+import type { VariantName } from '../../public-api/release-documents.schemas.js';
+import { canonicalJson } from '../canonical-json.js';
+import type { ReleaseInputs } from '../release-inputs.js';
 
-/** What an earlier edition published, as far as a later one tells it again. */
-export interface EarlierEdition {
-  readonly edition: EditionDocument;
-  /** Category code → its document. */
-  readonly categories: ReadonlyMap<string, CategoryDocument>;
-  /** Variant slug → its document. */
-  readonly variants: ReadonlyMap<string, VariantDocument>;
-  readonly results: readonly PublishedResult[];
-}
-
-/** Everything a release is built from. */
-export interface ReleaseContext {
-  readonly house: string;
-  readonly isDemo: boolean;
-  readonly revision: number;
-  readonly publishedAt: string;
+/** The inputs of a release with what follows from them. */
+export interface ReleaseContext extends ReleaseInputs {
   readonly computed: ComputedEdition;
   readonly certainty: Certainty;
-  readonly names: ReadonlyMap<string, VariantName>;
-  readonly methods: ReadonlyMap<string, MethodVersion>;
-  readonly spools: Awaited<ReturnType<CatalogueReadModel['spoolsOf']>>;
-  /** Editions before this one, newest first. */
-  readonly earlier: readonly EarlierEdition[];
 }
 
+/** Computes results, standings and certainty. */
+export function contextOf(inputs: ReleaseInputs): ReleaseContext {
+  const computed = computeEdition(inputs.evidence);
+  return { ...inputs, computed, certainty: certaintyOf(computed, sha256(canonicalJson(seededBy(inputs)))) };
+}
+
+/** What the draws are seeded by: every counted reading by its submission, and the scheme. Nobody can choose it without changing a reading. */
+const seededBy = ({ evidence: { edition, submissions } }: ReleaseInputs) => ({
+  edition: edition.slug,
+  scheme: edition.scheme.rules,
+  submissions: submissions.map(({ reference, specimens }) => ({ reference, specimens })),
+});
+
 /** Heading that every document carries. */
-export const headingOf = ({ house, isDemo, revision, publishedAt, computed: { edition } }: ReleaseContext) => ({
+export const headingOf = ({ house, isDemo, revision, publishedAt, evidence: { edition } }: ReleaseInputs) => ({
   formatVersion: 1 as const,
   house,
   isDemo,
@@ -41,8 +37,8 @@ export const headingOf = ({ house, isDemo, revision, publishedAt, computed: { ed
 });
 
 /** Name of a variant of the edition. */
-export function nameOf(context: ReleaseContext, variantId: string): VariantName {
-  const name = context.names.get(variantId);
-  if (!name) throw new Error(`A release names a variant that is not in the catalogue: ${variantId}`);
+export function nameOf({ variants }: ReleaseInputs, slug: string): VariantName {
+  const name = variants.find((variant) => variant.slug === slug);
+  if (!name) throw new Error(`A release names a variant that is not among its inputs: ${slug}`);
   return name;
 }

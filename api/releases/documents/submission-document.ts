@@ -1,22 +1,23 @@
-import { rigOf } from '../../editions/compute-standings.js';
+import { rigOf } from '../../editions/compute-edition.js';
 import { computeResults } from '../../editions/results.js';
 import type { Figure, PublishedSubmission } from '../../public-api/release-documents.schemas.js';
-import type { AcceptedSubmission } from '../../submissions/submissions.read-model.js';
+import { figuresOfEvidence } from '../../submissions/submission-evidence.js';
+import type { SubmissionEvidence } from '../../submissions/submission-evidence.js';
 import { toFigure, USUAL } from './figure.js';
 
 /** An accepted submission with every specimen and reading, counted or not. */
-export function publishedSubmission(submission: AcceptedSubmission): PublishedSubmission {
-  const { reference, revision, method, testerName, reviewerName, spoolCode, benchDay, specimens, findings } = submission;
+export function publishedSubmission(submission: SubmissionEvidence): PublishedSubmission {
+  const { reference, revision, method, tester, reviewer, spool, benchDay, specimens, findings } = submission;
   return {
     reference,
     revision,
     method: method.slug,
     methodVersion: method.number,
-    tester: testerName,
-    reviewer: reviewerName,
+    tester,
+    reviewer,
     rig: rigOf(submission),
     instruments: submission.instruments.map(({ code, certificate }) => ({ code, calibration: certificate })),
-    spool: spoolCode,
+    spool,
     benchDay,
     figures: figuresOf(submission),
     findings: findings.map(({ code, message, resolution }) => ({ code, message, resolution })),
@@ -37,11 +38,9 @@ export function publishedSubmission(submission: AcceptedSubmission): PublishedSu
 }
 
 /** Figures of the submission by itself: repeatability only, without the calibration of its rig. */
-function figuresOf(submission: AcceptedSubmission): Figure[] {
-  const { variantId, method, testerId, figures } = submission;
-  const results = computeResults(
-    [{ variantId, method: method.slug, testerId, rig: rigOf(submission), figures, calibrationRelative: 0 }],
-    null,
-  );
+function figuresOf(submission: SubmissionEvidence): Figure[] {
+  const { method, tester } = submission;
+  const figures = figuresOfEvidence(submission);
+  const results = computeResults([{ method: method.slug, tester, rig: rigOf(submission), figures, calibrationRelative: 0 }], null);
   return [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity]));
 }

@@ -1,7 +1,13 @@
-import type { CategoryDocument, EditionDocument, HistoryPoint, VariantDocument } from '../../public-api/release-documents.schemas.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  HistoryPoint,
+  VariantDocument,
+  VariantName,
+} from '../../public-api/release-documents.schemas.js';
 import { publishedClaims } from './claims.js';
 import { toFigure, USUAL } from './figure.js';
-import { headingOf, nameOf } from './release-context.js';
+import { headingOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
 import { publishedSubmission } from './submission-document.js';
 
@@ -11,16 +17,15 @@ export function variantDocuments(
   edition: EditionDocument,
   categories: readonly CategoryDocument[],
 ): VariantDocument[] {
-  return context.computed.edition.entries.map(({ variantId }) => variantDocument(context, variantId, edition, categories));
+  return context.variants.map((variant) => variantDocument(context, variant, edition, categories));
 }
 
 function variantDocument(
   context: ReleaseContext,
-  variantId: string,
+  variant: VariantName,
   edition: EditionDocument,
   categories: readonly CategoryDocument[],
 ): VariantDocument {
-  const variant = nameOf(context, variantId);
   const excluded = edition.excluded.find((entry) => entry.variant.slug === variant.slug);
   const incomplete = edition.incomplete.find((entry) => entry.variant.slug === variant.slug);
   const overall = edition.overall.find((row) => row.variant.slug === variant.slug);
@@ -28,7 +33,7 @@ function variantDocument(
     all.filter((row) => row.variant.slug === variant.slug).map(({ variant: _, ...row }) => ({ category, row })),
   );
   const outcome = excluded ? 'excluded' : incomplete ? 'incomplete' : 'placed';
-  const results = context.computed.results.get(variantId) ?? new Map<never, never>();
+  const results = context.computed.results.get(variant.slug) ?? new Map<never, never>();
   return {
     ...headingOf(context),
     variant,
@@ -40,25 +45,23 @@ function variantDocument(
     overall: overall ? withoutVariant(overall) : null,
     categories: rows,
     figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity])),
-    claims: publishedClaims(context, variantId),
-    submissions: context.computed.submissions.filter((submission) => submission.variantId === variantId).map(publishedSubmission),
-    spools: spoolsOf(context, variantId),
+    claims: publishedClaims(context, variant.slug),
+    submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
+    spools: spoolsOf(context, variant.slug),
     history: [...earlierHistory(context, variant.slug), historyPoint(context, outcome, overall?.place ?? null, rows)],
-    siblings: context.computed.edition.entries
-      .map((entry) => nameOf(context, entry.variantId))
-      .filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
+    siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
   };
 }
 
 const withoutVariant = ({ variant: _, ...row }: EditionDocument['overall'][number]) => row;
 
 /** Spools of the variant that were tested in this edition. */
-function spoolsOf(context: ReleaseContext, variantId: string): VariantDocument['spools'] {
-  const tested = new Set(context.computed.submissions.map(({ spoolCode }) => spoolCode));
+function spoolsOf(context: ReleaseContext, slug: string): VariantDocument['spools'] {
+  const tested = new Set(context.evidence.submissions.map(({ spool }) => spool));
   return context.spools
-    .filter((spool) => spool.variantId === variantId && tested.has(spool.blindCode))
-    .map(({ blindCode, source, obtainedOn, place, lot, reidentifications }) => ({
-      code: blindCode,
+    .filter(({ variant, code }) => variant === slug && tested.has(code))
+    .map(({ code, source, obtainedOn, place, lot, reidentifications }) => ({
+      code,
       source,
       obtainedOn,
       place,
@@ -67,9 +70,9 @@ function spoolsOf(context: ReleaseContext, variantId: string): VariantDocument['
     }));
 }
 
-/** History as the newest earlier edition told it of this variant, oldest first. */
+/** History as each earlier edition told it of this variant, oldest first. */
 function earlierHistory(context: ReleaseContext, slug: string): HistoryPoint[] {
-  return context.earlier.flatMap(({ variants }) => variants.get(slug)?.history.at(-1) ?? []).reverse();
+  return context.earlier.flatMap(({ history }) => history.find(({ variant }) => variant === slug)?.point ?? []).reverse();
 }
 
 function historyPoint(
@@ -79,7 +82,7 @@ function historyPoint(
   rows: VariantDocument['categories'],
 ): HistoryPoint {
   return {
-    edition: context.computed.edition.slug,
+    edition: context.evidence.edition.slug,
     revision: context.revision,
     overallPlace,
     outcome,

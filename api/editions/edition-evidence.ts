@@ -1,0 +1,37 @@
+/** What an edition's results are computed from: plain JSON, decimals as text, in the order of slugs and references, so that it reads the same whoever reads it. */
+import type { CatalogueClaim } from '../catalogue/claim.js';
+import type { InstrumentEvidence } from '../instruments/instrument.js';
+import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
+import type { SchemeRules } from './editions.schemas.js';
+
+export interface EntryEvidence {
+  /** Slug of the variant. */
+  readonly variant: string;
+  readonly exclusion: { readonly reasonCode: string; readonly words: string; readonly effect: 'closedUp' | 'shownUnplaced' } | null;
+}
+
+export interface EditionEvidence {
+  readonly edition: {
+    readonly slug: string;
+    readonly name: string;
+    readonly opensOn: string;
+    readonly closesOn: string;
+    /** Slug of the edition before; null for the first. */
+    readonly previous: string | null;
+    readonly blindKeyDigest: string | null;
+    readonly scheme: {
+      readonly slug: string;
+      readonly number: number;
+      readonly name: string;
+      readonly words: string;
+      readonly rules: SchemeRules;
+    };
+    /** Pinned versions, by slug. */
+    readonly methods: readonly { readonly slug: string; readonly number: number }[];
+    readonly entries: readonly EntryEvidence[];
+  };
+  /** Accepted and not withdrawn. */
+  readonly submissions: readonly SubmissionEvidence[];
+  readonly instruments: readonly InstrumentEvidence[];
+  readonly claims: readonly CatalogueClaim[];
+}

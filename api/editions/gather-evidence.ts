@@ -1,0 +1,41 @@
+import { Injectable } from '@nestjs/common';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
+import type { EditionEvidence } from './edition-evidence.js';
+import { EditionsReadModel } from './editions.read-model.js';
+
+/** Gathers what an edition's results are computed from, as accepted now. Reads only. */
+@Injectable()
+export class GatherEvidence {
+  constructor(
+    private readonly editions: EditionsReadModel,
+    private readonly submissions: SubmissionsReadModel,
+    private readonly catalogue: CatalogueReadModel,
+    private readonly instruments: InstrumentsReadModel,
+  ) {}
+
+  async run(slug: string): Promise<EditionEvidence> {
+    const found = await this.editions.forStandings(slug);
+    if (!found) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
+    const { id, state: _, entries, ...edition } = found;
+    const submissions = await this.submissions.acceptedInEdition(id);
+    const codes = new Set(submissions.flatMap((submission) => submission.instruments.map(({ code }) => code)));
+    const instruments = await this.instruments.byCodes([...codes]);
+    return {
+      edition: { ...edition, entries: entries.map(({ variant, exclusion }) => ({ variant, exclusion })) },
+      submissions,
+      instruments: instruments.map(({ code, kind, name, capacity, resolution, calibrations }) => ({
+        code,
+        kind,
+        name,
+        capacity,
+        resolution,
+        calibrations,
+      })),
+      claims: await this.catalogue.claimsOf(entries.map(({ variantId }) => variantId)),
+    };
+  }
+}

@@ -1,0 +1,30 @@
+import { bundleOf } from './documents/bundle.js';
+import { catalogueDocument, methodDocuments } from './documents/catalogue-documents.js';
+import { categoryDocuments } from './documents/category-document.js';
+import { csvFiles } from './documents/csv-files.js';
+import { editionDocument } from './documents/edition-document.js';
+import { contextOf } from './documents/release-context.js';
+import { variantDocuments } from './documents/variant-document.js';
+import { computeErratum } from './erratum.js';
+import { jsonFile } from './release-files.js';
+import type { ReleaseFile } from './release-files.js';
+import type { ReleaseInputs } from './release-inputs.js';
+
+/** Computes every file of a release from its inputs. Pure: the same inputs give the same bytes. */
+export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
+  const context = contextOf(inputs);
+  const categories = categoryDocuments(context);
+  const uncorrected = editionDocument(context, null);
+  const erratum = inputs.correction && computeErratum(inputs.correction, { edition: uncorrected, categories });
+  const edition = { ...uncorrected, erratum };
+  const variants = variantDocuments(context, edition, categories);
+  return [
+    jsonFile('bundle.json', bundleOf(inputs, context, edition, categories)),
+    jsonFile('documents/edition.json', edition),
+    ...categories.map((document) => jsonFile(`documents/standings/${document.category.code}.json`, document)),
+    ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
+    jsonFile('documents/catalogue.json', catalogueDocument(context)),
+    ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
+    ...csvFiles(edition, categories, variants),
+  ];
+}

@@ -1,0 +1,55 @@
+/** Everything that a release is computed from, as plain JSON: whoever has it can compute the release again, to the last byte. */
+import type { SpoolEvidence } from '../catalogue/spool.js';
+import type { EditionEvidence } from '../editions/edition-evidence.js';
+import type { MethodVersion } from '../methods/methods.schemas.js';
+import type { CheckDocument, EditionDocument, HistoryPoint, VariantName } from '../public-api/release-documents.schemas.js';
+import type { PublishedResult } from './documents/published-result.js';
+import type { RevisionCells } from './erratum.js';
+
+/** What an earlier edition published, as far as a later one tells it again. */
+export interface EarlierEdition {
+  readonly edition: string;
+  readonly revision: number;
+  /** SHA-256 of its manifest. */
+  readonly digest: string;
+  readonly overall: readonly EarlierPlace[];
+  readonly categories: readonly {
+    readonly code: string;
+    readonly method: string;
+    readonly methodVersion: number;
+    readonly rows: readonly EarlierPlace[];
+  }[];
+  readonly history: readonly { readonly variant: string; readonly point: HistoryPoint }[];
+  readonly results: readonly PublishedResult[];
+}
+
+interface EarlierPlace {
+  /** Slug. */
+  readonly variant: string;
+  readonly place: number | null;
+}
+
+/** Why a later revision is made, and what the revision before showed. */
+export interface Correction extends Pick<NonNullable<EditionDocument['erratum']>, 'reasonCode' | 'words'> {
+  readonly before: RevisionCells;
+}
+
+export interface ReleaseInputs {
+  readonly house: string;
+  readonly isDemo: boolean;
+  readonly revision: number;
+  readonly publishedAt: string;
+  readonly softwareVersion: string;
+  /** Digest of the release before: the last revision of the same edition, else the current one of the edition before. */
+  readonly previousDigest: string | null;
+  readonly evidence: EditionEvidence;
+  /** Names of the entries, by slug. */
+  readonly variants: readonly VariantName[];
+  /** Every version, so that it can be told which editions compare; by slug and number. */
+  readonly methods: readonly Omit<MethodVersion, 'id'>[];
+  readonly checks: readonly CheckDocument[];
+  readonly spools: readonly SpoolEvidence[];
+  /** Editions before this one, newest first. */
+  readonly earlier: readonly EarlierEdition[];
+  readonly correction: Correction | null;
+}

@@ -11,8 +11,9 @@ const COMMON = [
   '^api/audit/audit-trail\\.store\\.ts$',
   '^api/accounts/(actor|role)\\.ts$',
   '^api/public-api/[^/]+\\.schemas\\.ts$',
-  // A release publishes what an edition computed, and an edition computes from what submissions say: the nouns of those figures.
-  '^api/editions/(compute-standings|certainty|results|estimate|editions\\.schemas)\\.ts$',
+  // Evidence is what leaves a feature for good, as plain JSON; a release computes an edition from it anew.
+  '-evidence\\.ts$',
+  '^api/editions/(compute-edition|certainty|results|estimate|editions\\.schemas)\\.ts$',
   '^api/submissions/submission-figures\\.ts$',
   '^api/methods/methods\\.schemas\\.ts$',
 ];

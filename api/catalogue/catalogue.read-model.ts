@@ -2,8 +2,9 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { VariantName } from '../public-api/release-documents.schemas.js';
 import { isBlindCode, normaliseBlindCode } from './blind-code.js';
-import type { CatalogueClaim, ClaimBasis, ClaimedQuantity } from './claim.js';
-import type { SpoolEvidence, SpoolSource } from './spool.js';
+import type { ClaimEvidence, SpoolEvidence } from './catalogue-evidence.js';
+import type { ClaimBasis, ClaimedQuantity } from './claim.js';
+import type { SpoolSource } from './spool.js';
 import { toVariantName } from './variant-name.js';
 
 const WITH_NAMES = { line: { include: { maker: true } }, claims: true } as const;
@@ -53,7 +54,7 @@ export class CatalogueReadModel {
   }
 
   /** Claims of variants, by variant and quantity. */
-  async claimsOf(variantIds: readonly string[]): Promise<CatalogueClaim[]> {
+  async claimsOf(variantIds: readonly string[]): Promise<ClaimEvidence[]> {
     const rows = await this.database.client.claim.findMany({
       where: { variantId: { in: [...variantIds] } },
       orderBy: [{ variant: { slug: 'asc' } }, { quantity: 'asc' }],

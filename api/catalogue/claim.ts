@@ -15,18 +15,6 @@ const DIMENSION_OF_QUANTITY = { breakingForce: 'force', diameter: 'length', line
 /** SI unit that each quantity is kept in. */
 export const SI_UNIT_OF_QUANTITY = { breakingForce: 'N', diameter: 'm', linearDensity: 'kg/m', peNumber: PE_UNIT } as const;
 
-/** A claim with its printed words beside the exact SI value (N, m, kg/m; the number itself for a PE number). */
-export interface CatalogueClaim {
-  /** Slug of the variant. */
-  readonly variant: string;
-  readonly quantity: ClaimedQuantity;
-  readonly basis: ClaimBasis;
-  readonly printed: Printed;
-  readonly valueSi: string;
-  readonly seenOn: string;
-  readonly source: string;
-}
-
 export interface Printed {
   readonly text: string;
   readonly unit: string;

@@ -1,6 +1,6 @@
 /** What an edition's results are computed from: plain JSON, decimals as text, in the order of slugs and references, so that it reads the same whoever reads it. */
-import type { CatalogueClaim } from '../catalogue/claim.js';
-import type { InstrumentEvidence } from '../instruments/instrument.js';
+import type { ClaimEvidence } from '../catalogue/catalogue-evidence.js';
+import type { InstrumentEvidence } from '../instruments/instrument-evidence.js';
 import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
 import type { SchemeRules } from './editions.schemas.js';
 
@@ -33,5 +33,5 @@ export interface EditionEvidence {
   /** Accepted and not withdrawn. */
   readonly submissions: readonly SubmissionEvidence[];
   readonly instruments: readonly InstrumentEvidence[];
-  readonly claims: readonly CatalogueClaim[];
+  readonly claims: readonly ClaimEvidence[];
 }

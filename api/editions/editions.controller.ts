@@ -15,7 +15,7 @@ import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from './editions.schemas.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
-import { GatherEvidence } from './gather-evidence.js';
+import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
 
@@ -27,7 +27,7 @@ export class EditionsController {
     private readonly opening: OpenEdition,
     private readonly closing: CloseEdition,
     private readonly excluding: ExcludeEntry,
-    private readonly evidence: GatherEvidence,
+    private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
     private readonly store: EditionsStore,
@@ -127,7 +127,7 @@ export class EditionsController {
   @Get('editions/:edition/board')
   @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: schemas.boardResponse })
   async getBoard(@Param('edition') slug: string) {
-    const { edition, standings, results } = computeEdition(await this.evidence.run(slug));
+    const { edition, standings, results } = computeEdition(await this.evidence.of(slug));
     const { id, state } = await this.editions.standOf(slug);
     return {
       edition: slug,
@@ -146,7 +146,7 @@ export class EditionsController {
   @Get('editions/:edition/preview')
   @Endpoint({ summary: 'Standings as they would be published now.', allow: ['editor'], answer: schemas.previewResponse })
   async getPreview(@Param('edition') slug: string) {
-    const { standings } = computeEdition(await this.evidence.run(slug));
+    const { standings } = computeEdition(await this.evidence.of(slug));
     return {
       edition: slug,
       overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),

@@ -15,14 +15,14 @@ import { EditionsController } from './editions.controller.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
-import { GatherEvidence } from './gather-evidence.js';
+import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
 
 @Module({
   imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule],
   controllers: [EditionsController],
-  providers: [AddEntries, CloseEdition, EditionsReadModel, EditionsStore, ExcludeEntry, GatherEvidence, OpenEdition, PlanEdition],
-  exports: [EditionsReadModel, GatherEvidence],
+  providers: [AddEntries, CloseEdition, EditionsReadModel, EditionsStore, ExcludeEntry, EditionEvidenceReadModel, OpenEdition, PlanEdition],
+  exports: [EditionsReadModel, EditionEvidenceReadModel],
 })
 export class EditionsModule {}

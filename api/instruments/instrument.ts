@@ -24,23 +24,6 @@ export interface Entered {
   readonly unit: string;
 }
 
-/** An instrument with its certificates, oldest first, as results take it. */
-export interface InstrumentEvidence {
-  readonly code: string;
-  readonly kind: InstrumentKind;
-  readonly name: string;
-  readonly capacity: Entered;
-  readonly resolution: Entered;
-  readonly calibrations: readonly {
-    readonly certificate: string;
-    readonly validFrom: string;
-    readonly validUntil: string;
-    readonly correctionPercent: string;
-    readonly expandedUncertaintyPercent: string;
-    readonly coverageFactor: string;
-  }[];
-}
-
 /** One half of a range, read; or what is wrong with it. */
 export type ReadQuantity = { readonly quantity: ParsedQuantity } | { readonly fault: InputFault };
 

@@ -1,14 +1,8 @@
 /** What a later revision changed, cell by cell, and what that means for places. Pure. */
 import type { CategoryDocument, EditionDocument } from '../public-api/release-documents.schemas.js';
-import type { Correction } from './release-inputs.js';
+import type { Correction, RevisionCells } from './release-inputs.js';
 
 type Erratum = NonNullable<EditionDocument['erratum']>;
-
-/** What readers saw of a revision: where → text, and who came first overall. */
-export interface RevisionCells {
-  readonly cells: Readonly<Record<string, string>>;
-  readonly first: readonly string[];
-}
 
 interface Revision {
   readonly edition: EditionDocument;

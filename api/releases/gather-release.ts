@@ -4,7 +4,7 @@ import { CHECK_CATALOGUE } from '../checks/check-catalogue.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
-import { GatherEvidence } from '../editions/gather-evidence.js';
+import { EditionEvidenceReadModel } from '../editions/edition-evidence.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../public-api/release-documents.schemas.js';
 import type { Bundle } from './documents/bundle.js';
@@ -20,7 +20,7 @@ type Stated = Omit<Correction, 'before'> | null;
 @Injectable()
 export class GatherRelease {
   constructor(
-    private readonly evidence: GatherEvidence,
+    private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly methods: MethodsReadModel,
@@ -29,7 +29,7 @@ export class GatherRelease {
   ) {}
 
   async run(slug: string, revision: number, publishedAt: Date, stated: Stated): Promise<ReleaseInputs> {
-    const evidence = await this.evidence.run(slug);
+    const evidence = await this.evidence.of(slug);
     const variantIds = await this.editions.entriesOf(slug);
     const names = await this.catalogue.variantNames(variantIds);
     const earlier = await this.earlierEditions(evidence.edition.previous);

@@ -1,10 +1,9 @@
 /** Everything that a release is computed from, as plain JSON: whoever has it can compute the release again, to the last byte. */
-import type { SpoolEvidence } from '../catalogue/spool.js';
+import type { SpoolEvidence } from '../catalogue/catalogue-evidence.js';
 import type { EditionEvidence } from '../editions/edition-evidence.js';
 import type { MethodVersion } from '../methods/methods.schemas.js';
 import type { CheckDocument, EditionDocument, HistoryPoint, VariantName } from '../public-api/release-documents.schemas.js';
 import type { PublishedResult } from './documents/published-result.js';
-import type { RevisionCells } from './erratum.js';
 
 /** What an earlier edition published, as far as a later one tells it again. */
 export interface EarlierEdition {
@@ -27,6 +26,12 @@ interface EarlierPlace {
   /** Slug. */
   readonly variant: string;
   readonly place: number | null;
+}
+
+/** What readers saw of a revision: where → text, and who came first overall. */
+export interface RevisionCells {
+  readonly cells: Readonly<Record<string, string>>;
+  readonly first: readonly string[];
 }
 
 /** Why a later revision is made, and what the revision before showed. */

@@ -7,9 +7,9 @@ import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import type { EditionEvidence } from './edition-evidence.js';
 import { EditionsReadModel } from './editions.read-model.js';
 
-/** Gathers what an edition's results are computed from, as accepted now. Reads only. */
+/** What an edition's results are computed from, as accepted now. */
 @Injectable()
-export class GatherEvidence {
+export class EditionEvidenceReadModel {
   constructor(
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
@@ -17,7 +17,7 @@ export class GatherEvidence {
     private readonly instruments: InstrumentsReadModel,
   ) {}
 
-  async run(slug: string): Promise<EditionEvidence> {
+  async of(slug: string): Promise<EditionEvidence> {
     const found = await this.editions.forStandings(slug);
     if (!found) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
     const { id, state: _, entries, ...edition } = found;

@@ -11,6 +11,7 @@ const configSchema = z.object({
   PUBLIC_URL: z.url().default('http://127.0.0.1:3000'),
   API_URL: z.url().default('http://127.0.0.1:3000'),
   HOUSE_NAME: z.string().min(1).default('Fairpull'),
+  DATA_LICENCE: z.enum(['CC-BY-4.0', 'CC0-1.0', 'ODC-By-1.0']).default('CC-BY-4.0'),
   IS_DEMO: flag.default(false),
   SECURE_COOKIES: flag.default(false),
   TRUSTED_PROXIES: z.string().default(''),

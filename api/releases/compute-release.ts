@@ -1,7 +1,6 @@
 import { bundleOf } from './documents/bundle.js';
 import { catalogueDocument, methodDocuments } from './documents/catalogue-documents.js';
 import { categoryDocuments } from './documents/category-document.js';
-import { csvFiles } from './documents/csv-files.js';
 import { editionDocument } from './documents/edition-document.js';
 import { contextOf } from './documents/release-context.js';
 import { variantDocuments } from './documents/variant-document.js';
@@ -9,6 +8,12 @@ import { computeErratum } from './erratum.js';
 import { jsonFile } from './release-files.js';
 import type { ReleaseFile } from './release-files.js';
 import type { ReleaseInputs } from './release-inputs.js';
+import { readmeFile } from './release-readme.js';
+import { catalogueTables } from './tables/catalogue-tables.js';
+import { csvFile } from './tables/csv-file.js';
+import { dataPackageFile } from './tables/data-package.js';
+import { evidenceTables } from './tables/evidence-tables.js';
+import { standingsTables } from './tables/standings-tables.js';
 
 /** Computes every file of a release from its inputs. Pure: the same inputs give the same bytes. */
 export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
@@ -18,13 +23,16 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const erratum = inputs.correction && computeErratum(inputs.correction, { edition: uncorrected, categories });
   const edition = { ...uncorrected, erratum };
   const variants = variantDocuments(context, edition, categories);
+  const tables = [...catalogueTables(variants), ...standingsTables(edition, categories), ...evidenceTables(variants)];
   return [
+    readmeFile(inputs),
     jsonFile('bundle.json', bundleOf(inputs, context, edition, categories)),
     jsonFile('documents/edition.json', edition),
     ...categories.map((document) => jsonFile(`documents/standings/${document.category.code}.json`, document)),
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
-    ...csvFiles(edition, categories, variants),
+    ...tables.map(csvFile),
+    dataPackageFile(inputs, tables),
   ];
 }

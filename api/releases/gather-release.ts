@@ -9,10 +9,24 @@ import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../public-api/release-documents.schemas.js';
 import type { Bundle } from './documents/bundle.js';
 import { cellsOf } from './erratum.js';
-import type { Correction, EarlierEdition, ReleaseInputs } from './release-inputs.js';
+import type { Correction, EarlierEdition, Licence, ReleaseInputs } from './release-inputs.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
 import { SOFTWARE_VERSION } from './software-version.js';
+
+const LICENCES: Readonly<Record<Config['DATA_LICENCE'], Licence>> = {
+  'CC-BY-4.0': {
+    name: 'CC-BY-4.0',
+    title: 'Creative Commons Attribution 4.0',
+    path: 'https://creativecommons.org/licenses/by/4.0/',
+  },
+  'CC0-1.0': { name: 'CC0-1.0', title: 'Creative Commons Zero 1.0', path: 'https://creativecommons.org/publicdomain/zero/1.0/' },
+  'ODC-By-1.0': {
+    name: 'ODC-By-1.0',
+    title: 'Open Data Commons Attribution 1.0',
+    path: 'https://opendatacommons.org/licenses/by/1-0/',
+  },
+};
 
 type Stated = Omit<Correction, 'before'> | null;
 
@@ -36,6 +50,7 @@ export class GatherRelease {
     const before = revision > 1 ? await this.releases.find(slug) : null;
     return {
       house: this.config.HOUSE_NAME,
+      licence: LICENCES[this.config.DATA_LICENCE],
       isDemo: this.config.IS_DEMO,
       revision,
       publishedAt: publishedAt.toISOString(),

@@ -39,8 +39,17 @@ export interface Correction extends Pick<NonNullable<EditionDocument['erratum']>
   readonly before: RevisionCells;
 }
 
+/** A licence by its SPDX name. */
+export interface Licence {
+  readonly name: string;
+  readonly title: string;
+  readonly path: string;
+}
+
 export interface ReleaseInputs {
   readonly house: string;
+  /** What others may do with the data. */
+  readonly licence: Licence;
   readonly isDemo: boolean;
   readonly revision: number;
   readonly publishedAt: string;

@@ -1,0 +1,46 @@
+import type { ReleaseFile } from './release-files.js';
+import type { ReleaseInputs } from './release-inputs.js';
+
+/** What somebody who was handed the folder of a release needs to know. */
+export function readmeFile({ house, isDemo, revision, publishedAt, licence, softwareVersion, evidence }: ReleaseInputs): ReleaseFile {
+  const { slug, name } = evidence.edition;
+  const day = publishedAt.slice(0, 10);
+  return {
+    path: 'README.md',
+    mediaType: 'text/markdown; charset=utf-8',
+    content: `# ${house}: ${name}, revision ${revision}
+
+Published on ${day}.${isDemo ? ' **Invented for demonstration: no maker, line, person or number in it is real.**' : ''}
+
+## What is in this folder
+
+- \`bundle.json\`: every input (readings as entered, methods, calibrations, scheme, names) and every output. Canonical JSON (RFC 8785); numbers that matter are decimal text.
+- \`documents/\`: the same outputs, one page a file.
+- \`csv/\` and \`datapackage.json\`: tables for spreadsheets and programs, with units and keys (Data Package 2.0).
+- \`manifest.json\`: SHA-256 of each file, and of the manifest of the release before. Its own SHA-256 is the digest of this release.
+- \`signature.json\`: Ed25519 signature (RFC 8032) of the manifest, with the public key.
+- \`verify.mjs\`: recomputes everything. Needs Node 20 or newer and nothing else.
+
+## How to verify
+
+    node verify.mjs
+
+says how many figures were recomputed and whether all are equal. Compare the digest and the key that it prints with those that the publisher shows.
+
+## How to cite
+
+${house} (${day.slice(0, 4)}). ${name}, edition ${slug}, revision ${revision} [data set]. Published ${day}. Cite the digest too.
+
+## Licence and allowed use
+
+${licence.title} (${licence.name}), ${licence.path}. Copy, combine and build on it if you name the publisher and say what you changed.
+A published figure describes the spools that were tested. It is no warranty, and no basis for lifting, climbing, towing or rescue: for those take rated equipment and qualified people.
+
+## Format
+
+Version 1, written by Fairpull ${softwareVersion}. A later version only adds, or gets a new number.
+
+- 1 (2026-11): first version.
+`,
+  };
+}

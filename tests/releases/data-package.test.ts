@@ -1,0 +1,99 @@
+/** The tables of a release, read back by their own description, as a program that knows only the standard would. */
+import { parse } from 'csv-parse/sync';
+import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { moveEdition, publish } from '../support/season.js';
+import { createHouse, workEdition } from '../support/house.js';
+import type { House } from '../support/house.js';
+
+interface Resource {
+  readonly name: string;
+  readonly path: string;
+  readonly bytes: number;
+  readonly hash: string;
+  readonly schema: {
+    readonly fields: readonly { name: string; type: string; description: string; constraints?: { required: true } }[];
+    readonly primaryKey: readonly string[];
+    readonly foreignKeys: readonly { fields: readonly string[]; reference: { resource: string; fields: readonly string[] } }[];
+  };
+}
+type Row = Record<string, string>;
+
+let house: House;
+let resources: readonly Resource[];
+const bytes = new Map<string, string>();
+const rows = new Map<string, Row[]>();
+let description: any;
+
+beforeAll(async () => {
+  house = await createHouse();
+  await workEdition(house, '2026');
+  await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  await publish(house.editor, '2026');
+  const read = async (path: string) => (await house.t.app.inject({ method: 'GET', url: `/v1/releases/2026/1/${path}` })).payload;
+  description = JSON.parse(await read('datapackage.json'));
+  resources = description.resources;
+  for (const { name, path } of resources) {
+    bytes.set(name, await read(path));
+    rows.set(name, parse(bytes.get(name)!, { columns: true }));
+  }
+}, 120_000);
+afterAll(() => house.t.close());
+
+// Properties and patterns: Data Package 2.0, Data Resource 2.0 and Table Schema 2.0 (datapackage.org/standard).
+test('names, licence and contributors are as the standard has them', () => {
+  expect(description.$schema).toBe('https://datapackage.org/profiles/2.0/datapackage.json');
+  expect(description.licenses).toEqual([
+    { name: 'CC-BY-4.0', title: 'Creative Commons Attribution 4.0', path: 'https://creativecommons.org/licenses/by/4.0/' },
+  ]);
+  expect(description.contributors[0].roles).toEqual(['author']);
+  expect(Date.parse(description.created)).not.toBeNaN();
+  for (const { name } of [description, ...resources]) expect(name).toMatch(/^[a-z0-9._-]+$/);
+  expect(resources.map(({ name }) => name)).toEqual(['variants', 'claims', 'standings', 'results', 'submissions', 'specimens', 'readings']);
+});
+
+test('each file is of the size and digest that is stated', () => {
+  for (const { name, hash, bytes: size } of resources) {
+    expect([name, `sha256:${sha256(bytes.get(name)!)}`, Buffer.byteLength(bytes.get(name)!)]).toEqual([name, hash, size]);
+  }
+});
+
+test('each file has the columns that are described, and cells of their types', () => {
+  const fits: Record<string, RegExp> = { integer: /^\d+$/, number: /^-?\d+(\.\d+)?$/, date: /^\d{4}-\d\d-\d\d$/, string: /./ };
+  for (const { name, schema } of resources) {
+    const [heading] = bytes.get(name)!.split('\r\n');
+    expect(parse(heading!)[0]).toEqual(schema.fields.map((field) => field.name));
+    expect(rows.get(name)!.length).toBeGreaterThan(0);
+    for (const row of rows.get(name)!) {
+      for (const { name: column, type, constraints } of schema.fields) {
+        const cell = row[column]!;
+        if (cell === '') expect([name, column, constraints]).toEqual([name, column, undefined]);
+        else expect([name, column, cell, fits[type]!.test(cell)]).toEqual([name, column, cell, true]);
+      }
+    }
+  }
+});
+
+test('primary keys are unique, and foreign keys lead to a row', () => {
+  const keyOf = (row: Row, columns: readonly string[]) => columns.map((column) => row[column]).join('\u0000');
+  for (const { name, schema } of resources) {
+    const own = rows.get(name)!.map((row) => keyOf(row, schema.primaryKey));
+    expect([name, new Set(own).size]).toEqual([name, own.length]);
+    for (const { fields, reference } of schema.foreignKeys) {
+      const known = new Set(rows.get(reference.resource)!.map((row) => keyOf(row, reference.fields)));
+      expect([name, rows.get(name)!.filter((row) => !known.has(keyOf(row, fields)))]).toEqual([name, []]);
+    }
+  }
+});
+
+test('every reading of every accepted submission is there, as entered', () => {
+  const specimens = rows.get('specimens')!.length;
+  expect(specimens).toBeGreaterThan(20);
+  expect(rows.get('readings')!.length).toBeGreaterThanOrEqual(specimens);
+  expect(rows.get('readings')![0]).toMatchObject({
+    'entered unit': expect.stringMatching(/./),
+    unit: expect.stringMatching(/^(N|m|s|kg)$/),
+  });
+});

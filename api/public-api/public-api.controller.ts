@@ -8,7 +8,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { ReleasesReadModel } from '../releases/releases.read-model.js';
 import type { PublishedRelease } from '../releases/releases.read-model.js';
-import { problemsResponse, releasesResponse, standingsQuery } from './public-api.schemas.js';
+import { problemsResponse, releasesResponse, signingKeysResponse, standingsQuery } from './public-api.schemas.js';
 import type { StandingsQuery } from './public-api.schemas.js';
 import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument } from './release-documents.schemas.js';
 import { sendStoredBytes } from './stored-bytes.js';
@@ -51,6 +51,26 @@ export class PublicApiController {
       { bytes: Buffer.from(release.manifestBytes), mediaType: JSON_TYPE, digest: release.digest },
       'immutable',
     );
+  }
+
+  @Get('releases/:edition/:revision/signature.json')
+  @Endpoint({ summary: 'Signature of a release: Ed25519 over its manifest.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  async getSignature(
+    @Param('edition') edition: string,
+    @Param('revision') revision: string,
+    @Req() request: FastifyRequest,
+    @Res() reply: FastifyReply,
+  ) {
+    const { signature } = await this.revision(edition, revision);
+    const bytes = Buffer.from(signature);
+    sendStoredBytes(request, reply, { bytes, mediaType: JSON_TYPE, digest: sha256(bytes) }, 'immutable');
+  }
+
+  @Get('signing-keys')
+  @Header(...FROM_ANY_PAGE)
+  @Endpoint({ summary: 'Public keys that releases are signed with, newest first.', allow: 'anyone', answer: signingKeysResponse })
+  async getSigningKeys() {
+    return { items: await this.releases.signingKeys(), nextCursor: null };
   }
 
   @Get('releases/:edition/:revision/*')

@@ -1,7 +1,9 @@
 import { z } from 'zod';
-import { releaseSummarySchema } from './release-documents.schemas.js';
+import { releaseSummarySchema, signingKeySchema } from './release-documents.schemas.js';
 
 export const releasesResponse = z.strictObject({ items: z.array(releaseSummarySchema), nextCursor: z.string().nullable() });
+
+export const signingKeysResponse = z.strictObject({ items: z.array(signingKeySchema), nextCursor: z.string().nullable() });
 
 /** Filters of a category's standings; each narrows the rows, places stay as published. */
 export const standingsQuery = z.strictObject({

@@ -373,6 +373,24 @@ export const manifestSchema = z
   })
   .describe('Manifest of a release; its SHA-256 is the digest of the release');
 
+export const releaseSignatureSchema = z
+  .strictObject({
+    formatVersion: z.literal(1),
+    algorithm: z.literal('Ed25519').describe('RFC 8032'),
+    signed: z.literal('manifest.json').describe('File whose bytes are signed'),
+    publicKey: z.string().describe('SubjectPublicKeyInfo (RFC 8410), DER, base64'),
+    signature: z.string().describe('base64'),
+  })
+  .describe('Signature of a release');
+
+export const signingKeySchema = z
+  .strictObject({
+    publicKey: z.string().describe('SubjectPublicKeyInfo (RFC 8410), DER, base64'),
+    fingerprint: z.string().describe('SHA-256 of the key, hex'),
+    firstUsedAt: z.iso.datetime().describe('Publication of the first release that it signed'),
+  })
+  .describe('A key that releases are signed with');
+
 export const releaseSummarySchema = z
   .strictObject({
     edition: slug,
@@ -402,4 +420,6 @@ export type MethodDocument = z.infer<typeof methodDocumentSchema>;
 export type CheckDocument = z.infer<typeof checkDocumentSchema>;
 export type CatalogueDocument = z.infer<typeof catalogueDocumentSchema>;
 export type Manifest = z.infer<typeof manifestSchema>;
+export type ReleaseSignature = z.infer<typeof releaseSignatureSchema>;
+export type SigningKeyResponse = z.infer<typeof signingKeySchema>;
 export type ReleaseSummary = z.infer<typeof releaseSummarySchema>;

@@ -7,7 +7,7 @@ import { FileStore } from '../platform/file-store/file-store.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { categoryDocumentSchema, editionDocumentSchema, variantDocumentSchema } from '../public-api/release-documents.schemas.js';
-import type { EditionDocument, Manifest } from '../public-api/release-documents.schemas.js';
+import type { EditionDocument } from '../public-api/release-documents.schemas.js';
 import { canonicalJson } from './canonical-json.js';
 import { computeRelease } from './compute-release.js';
 import { GatherRelease } from './gather-release.js';
@@ -18,6 +18,9 @@ import type { PublishReleaseOrder } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
 import { releaseFolder, ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
+import type { BuiltRelease } from './releases.store.js';
+import { SigningKey } from './signing-key.js';
+import { verifyScript } from './verify/verify-script.js';
 
 type Erratum = EditionDocument['erratum'];
 
@@ -28,6 +31,7 @@ export class PublishRelease {
     private readonly gather: GatherRelease,
     private readonly releases: ReleasesReadModel,
     private readonly store: ReleasesStore,
+    private readonly key: SigningKey,
     private readonly files: FileStore,
     private readonly database: Database,
     private readonly jobs: Jobs,
@@ -40,40 +44,40 @@ export class PublishRelease {
     if (release?.state !== 'building') return;
     const publishedAt = this.clock.now();
     const inputs = await this.gather.run(edition, revision, publishedAt, release.erratum as Erratum);
-    const files = computeRelease(inputs);
+    const files = [...computeRelease(inputs), await verifyScript()];
     const { overall, erratum } = checked(files);
     if (overall.length === 0) throw new Problem(releaseProblems['releases/no-standings']);
     const { softwareVersion, previousDigest } = inputs;
     const manifest = manifestOf(files, { edition, revision, publishedAt: publishedAt.toISOString(), softwareVersion, previousDigest });
-    await this.write(manifest, files);
-    await this.publish({ id: release.id, editionId: release.editionId }, manifest, publishedAt, erratum);
-  }
-
-  private async write(manifest: Manifest, files: readonly ReleaseFile[]): Promise<void> {
     const text = canonicalJson(manifest);
-    const folder = releaseFolder(manifest.edition, manifest.revision, sha256(text));
-    for (const { path, content } of files) await this.files.write(`${folder}/${path}`, content);
-    await this.files.write(`${folder}/manifest.json`, text);
-  }
-
-  private async publish(
-    release: { id: string; editionId: string },
-    manifest: Manifest,
-    publishedAt: Date,
-    erratum: Erratum,
-  ): Promise<void> {
-    const text = canonicalJson(manifest);
-    const digest = sha256(text);
-    const { edition, revision, previousDigest } = manifest;
-    await this.jobs.prepare(BUILD_SITE);
-    await this.database.transaction(async (tx) => {
-      const isPublished = await this.store.publish(tx, release, {
-        digest,
-        previousDigest,
+    const signature = await this.key.sign(text);
+    await this.write(releaseFolder(edition, revision, sha256(text)), [
+      ...files,
+      { path: 'manifest.json', content: text },
+      { path: 'signature.json', content: signature },
+    ]);
+    await this.publish(
+      { ...release, edition, revision },
+      {
         manifest: text,
+        signature,
+        digest: sha256(text),
+        previousDigest,
         publishedAt,
         ...(erratum ? { erratum } : {}),
-      });
+      },
+    );
+  }
+
+  private async write(folder: string, files: readonly Pick<ReleaseFile, 'path' | 'content'>[]): Promise<void> {
+    for (const { path, content } of files) await this.files.write(`${folder}/${path}`, content);
+  }
+
+  private async publish(release: { id: string; editionId: string; edition: string; revision: number }, built: BuiltRelease): Promise<void> {
+    const { edition, revision } = release;
+    await this.jobs.prepare(BUILD_SITE);
+    await this.database.transaction(async (tx) => {
+      const isPublished = await this.store.publish(tx, release, built);
       if (!isPublished) return;
       await this.jobs.order(tx, BUILD_SITE, { edition, revision });
       await this.audit.record(tx, {
@@ -81,7 +85,7 @@ export class PublishRelease {
         action: 'release.published',
         objectType: 'release',
         objectId: `${edition}/${revision}`,
-        after: { digest },
+        after: { digest: built.digest },
       });
     });
   }

@@ -15,11 +15,12 @@ import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
 import { RequestRelease } from './request-release.js';
+import { SigningKey } from './signing-key.js';
 
 @Module({
   imports: [CatalogueModule, EditionsModule, MethodsModule],
   controllers: [ReleasesController],
-  providers: [BuildSite, GatherRelease, PublishRelease, ReleaseWork, ReleasesReadModel, ReleasesStore, RequestRelease],
+  providers: [BuildSite, GatherRelease, PublishRelease, ReleaseWork, ReleasesReadModel, ReleasesStore, RequestRelease, SigningKey],
   exports: [ReleasesReadModel, ReleaseWork],
 })
 export class ReleasesModule {}

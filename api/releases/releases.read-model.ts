@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import { FileStore } from '../platform/file-store/file-store.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
 import { manifestSchema } from '../public-api/release-documents.schemas.js';
-import type { Manifest, ReleaseSummary } from '../public-api/release-documents.schemas.js';
+import type { Manifest, ReleaseSignature, ReleaseSummary, SigningKeyResponse } from '../public-api/release-documents.schemas.js';
 
 /** Folder of a release in the file store; with the digest in its name, two workers that build the same revision cannot mix their files. */
 export const releaseFolder = (edition: string, revision: number, digest: string): string => `releases/${edition}/${revision}/${digest}`;
@@ -14,6 +15,8 @@ export interface PublishedRelease {
   readonly digest: string;
   readonly manifest: Manifest;
   readonly manifestBytes: string;
+  /** Text of signature.json. */
+  readonly signature: string;
 }
 
 const WITH_EDITION = { edition: { select: { slug: true, name: true } } } as const;
@@ -58,6 +61,7 @@ export class ReleasesReadModel {
       digest: row.digest,
       manifest: manifestSchema.parse(JSON.parse(row.manifest)),
       manifestBytes: row.manifest,
+      signature: row.signature ?? '',
     };
   }
 
@@ -83,6 +87,19 @@ export class ReleasesReadModel {
   async document<T>(release: PublishedRelease, path: string): Promise<T | null> {
     const file = await this.bytes(release, path);
     return file && (JSON.parse(file.bytes.toString('utf8')) as T);
+  }
+
+  /** Public keys that releases were signed with, newest first, each with the day of its first release. */
+  async signingKeys(): Promise<SigningKeyResponse[]> {
+    const rows = await this.database.client.release.findMany({ where: { state: PUBLISHED }, orderBy: { publishedAt: 'asc' } });
+    const keys = new Map<string, SigningKeyResponse>();
+    for (const { signature, publishedAt } of rows) {
+      const { publicKey } = JSON.parse(signature ?? '{}') as ReleaseSignature;
+      const known = keys.get(publicKey);
+      const fingerprint = sha256(Buffer.from(publicKey, 'base64'));
+      keys.set(publicKey, known ?? { publicKey, fingerprint, firstUsedAt: publishedAt?.toISOString() ?? '' });
+    }
+    return [...keys.values()].reverse();
   }
 
   /** Releases that were asked for and are not published yet. */

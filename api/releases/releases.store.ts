@@ -2,6 +2,18 @@ import { Injectable } from '@nestjs/common';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
 
+/** What a release becomes when it is published. */
+export interface BuiltRelease {
+  readonly digest: string;
+  readonly previousDigest: string | null;
+  /** Text of manifest.json. */
+  readonly manifest: string;
+  /** Text of signature.json. */
+  readonly signature: string;
+  readonly publishedAt: Date;
+  readonly erratum?: Prisma.InputJsonValue;
+}
+
 /** The only writer of releases. */
 @Injectable()
 export class ReleasesStore {
@@ -22,11 +34,7 @@ export class ReleasesStore {
    * Publishes what was built: the revision before is superseded and the edition is published, all at once.
    * @returns false when another worker has published it already; then nothing is changed
    */
-  async publish(
-    tx: Transaction,
-    release: { id: string; editionId: string },
-    built: { digest: string; previousDigest: string | null; manifest: string; publishedAt: Date; erratum?: Prisma.InputJsonValue },
-  ): Promise<boolean> {
+  async publish(tx: Transaction, release: { id: string; editionId: string }, built: BuiltRelease): Promise<boolean> {
     const waiting = await tx.$queryRaw<unknown[]>`SELECT 1 FROM release WHERE id = ${release.id}::uuid AND state = 'building' FOR UPDATE`;
     if (waiting.length === 0) return false;
     await tx.release.updateMany({ where: { editionId: release.editionId, state: 'published' }, data: { state: 'superseded' } });

@@ -80,7 +80,9 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
 
   ['GET /v1/releases', 'anyone'],
   ['GET /v1/releases/:edition/:revision/manifest.json', 'anyone'],
+  ['GET /v1/releases/:edition/:revision/signature.json', 'anyone'],
   ['GET /v1/releases/:edition/:revision/*', 'anyone'],
+  ['GET /v1/signing-keys', 'anyone'],
   ['GET /v1/editions', 'anyone'],
   ['GET /v1/editions/:edition', 'anyone'],
   ['GET /v1/editions/:edition/standings', 'anyone'],

@@ -1,0 +1,156 @@
+import { createPublicKey, verify } from 'node:crypto';
+import { sha256 } from '../../platform/identifiers/identifiers.js';
+import type { Manifest, ReleaseSignature } from '../../public-api/release-documents.schemas.js';
+import { canonicalJson } from '../canonical-json.js';
+import { computeRelease } from '../compute-release.js';
+import type { Bundle } from '../documents/bundle.js';
+import { countFigures, differencesOf } from './differences.js';
+import type { Difference } from './differences.js';
+
+/** A release to verify: a folder or an address. */
+export interface ReleaseSource {
+  readonly name: string;
+  /** Bytes of a file; null when there is none. */
+  readonly read: (path: string) => Promise<Uint8Array | null>;
+  /** Paths of all files there are; null where they cannot be listed. */
+  readonly list: () => Promise<string[] | null>;
+}
+
+export interface Verdict {
+  readonly name: string;
+  readonly edition: string;
+  readonly revision: number;
+  /** SHA-256 of the manifest. */
+  readonly digest: string;
+  readonly previousDigest: string | null;
+  /** SHA-256 of the public key, hex. */
+  readonly keyFingerprint: string | null;
+  readonly files: number;
+  readonly figures: number;
+  readonly differences: readonly Difference[];
+}
+
+/** Not computed from the inputs: the program that computes. */
+const NOT_COMPUTED = ['verify.mjs'];
+const SEALS = ['manifest.json', 'signature.json'];
+
+/**
+ * Checks every file against the manifest and the manifest against its signature, then computes the whole release again
+ * from the inputs in its bundle and compares every byte.
+ * @throws Error when there is no manifest or no bundle to start from
+ */
+export async function verifyRelease(source: ReleaseSource): Promise<Verdict> {
+  const manifestText = await textOf(source, 'manifest.json');
+  const manifest = parsed(source, 'manifest.json', manifestText) as Manifest;
+  const texts = new Map<string, string>();
+  const sealed = (await Promise.all(manifest.files.map((file) => againstManifest(source, file, texts)))).flat();
+  const signature = await source.read('signature.json');
+  const computed = recompute(source, manifest, texts);
+  return {
+    name: source.name,
+    edition: manifest.edition,
+    revision: manifest.revision,
+    digest: sha256(manifestText),
+    previousDigest: manifest.previousDigest,
+    keyFingerprint: signature && fingerprintOf(signature),
+    files: manifest.files.length,
+    figures: computed.figures,
+    differences: [
+      ...canonical('manifest.json', manifestText),
+      ...sealed,
+      ...signatureFaults(signature, manifestText),
+      ...(await unlisted(source, manifest)),
+      ...computed.differences,
+    ],
+  };
+}
+
+async function textOf(source: ReleaseSource, path: string): Promise<string> {
+  const bytes = await source.read(path);
+  if (!bytes) throw new Error(`${source.name} has no ${path}; expected the folder or address of a release.`);
+  return new TextDecoder().decode(bytes);
+}
+
+function parsed(source: ReleaseSource, path: string, text: string): unknown {
+  try {
+    return JSON.parse(text);
+  } catch {
+    throw new Error(`${path} of ${source.name} is not JSON; it is damaged. Fetch the release again.`);
+  }
+}
+
+const canonical = (file: string, text: string): Difference[] => differencesOf(file, text, canonicalJson(JSON.parse(text)));
+
+async function againstManifest(source: ReleaseSource, file: Manifest['files'][number], texts: Map<string, string>): Promise<Difference[]> {
+  const bytes = await source.read(file.path);
+  if (!bytes) return [{ file: file.path, where: '', found: 'no such file', expected: 'the file that the manifest lists' }];
+  texts.set(file.path, new TextDecoder().decode(bytes));
+  const found = `${bytes.length} bytes, SHA-256 ${sha256(bytes)}`;
+  const expected = `${file.sizeBytes} bytes, SHA-256 ${file.sha256}`;
+  return found === expected ? [] : [{ file: file.path, where: '', found, expected }];
+}
+
+/** A file that nobody signed for is not part of the release. */
+async function unlisted(source: ReleaseSource, { files }: Manifest): Promise<Difference[]> {
+  const known = new Set([...files.map(({ path }) => path), ...SEALS]);
+  const paths = (await source.list()) ?? [];
+  return paths
+    .filter((path) => !known.has(path))
+    .map((file) => ({ file, where: '', found: 'a file that the manifest does not list', expected: 'no such file' }));
+}
+
+function signatureFaults(bytes: Uint8Array | null, manifestText: string): Difference[] {
+  const fault = (found: string): Difference[] => [
+    { file: 'signature.json', where: '', found, expected: 'the publisher’s signature of manifest.json' },
+  ];
+  if (!bytes) return fault('no such file');
+  try {
+    const { publicKey, signature, ...rest } = JSON.parse(new TextDecoder().decode(bytes)) as ReleaseSignature;
+    if (canonicalJson({ publicKey, signature, ...rest }) !== new TextDecoder().decode(bytes))
+      return fault('another form than the canonical one');
+    if (canonicalJson(rest) !== canonicalJson({ formatVersion: 1, algorithm: 'Ed25519', signed: 'manifest.json' }))
+      return fault('another kind of signature');
+    const key = createPublicKey({ key: Buffer.from(publicKey, 'base64'), format: 'der', type: 'spki' });
+    const isCanonical = [publicKey, signature].every((text) => Buffer.from(text, 'base64').toString('base64') === text);
+    return isCanonical && verify(null, Buffer.from(manifestText), key, Buffer.from(signature, 'base64'))
+      ? []
+      : fault('a signature that does not fit');
+  } catch {
+    return fault('what is not a signature');
+  }
+}
+
+function fingerprintOf(bytes: Uint8Array): string | null {
+  try {
+    return sha256(Buffer.from((JSON.parse(new TextDecoder().decode(bytes)) as ReleaseSignature).publicKey, 'base64'));
+  } catch {
+    return null;
+  }
+}
+
+function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap<string, string>) {
+  const bundle = texts.get('bundle.json');
+  if (bundle === undefined) throw new Error(`${source.name} has no bundle.json; there is nothing to compute from.`);
+  const { inputs } = parsed(source, 'bundle.json', bundle) as Bundle;
+  const computed = computeRelease(inputs);
+  const paths = new Set(computed.map(({ path }) => path));
+  const differences = computed.flatMap(({ path, content }) => differencesOf(path, texts.get(path) ?? '', content));
+  const extra = manifest.files
+    .filter(({ path }) => !paths.has(path) && !NOT_COMPUTED.includes(path))
+    .map(({ path }) => ({ file: path, where: '', found: 'a file that nothing computes', expected: 'no such file' }));
+  const headings = [
+    ['edition', manifest.edition, inputs.evidence.edition.slug],
+    ['revision', manifest.revision, inputs.revision],
+    ['publishedAt', manifest.publishedAt, inputs.publishedAt],
+    ['softwareVersion', manifest.softwareVersion, inputs.softwareVersion],
+    ['previousDigest', manifest.previousDigest, inputs.previousDigest],
+  ] as const;
+  const headed = headings
+    .filter(([, found, expected]) => found !== expected)
+    .map(([name, found, expected]) => ({ file: 'manifest.json', where: `/${name}`, found: String(found), expected: String(expected) }));
+  const documents = computed.filter(({ path }) => path.startsWith('documents/'));
+  return {
+    figures: documents.reduce((sum, { content }) => sum + countFigures(JSON.parse(content)), 0),
+    differences: [...differences, ...extra, ...headed],
+  };
+}

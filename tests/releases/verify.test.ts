@@ -1,0 +1,224 @@
+/** A release is verified by anybody, with nothing but its own folder; and nothing in it can be changed unseen. */
+import { execFile } from 'node:child_process';
+import { generateKeyPairSync, sign } from 'node:crypto';
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
+import { canonicalJson } from '../../api/releases/canonical-json.js';
+import { computeRelease } from '../../api/releases/compute-release.js';
+import { manifestOf } from '../../api/releases/release-files.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { releasesAt } from '../../api/releases/verify/release-source.js';
+import { chainFaults } from '../../api/releases/verify/verify-chain.js';
+import { verifyRelease } from '../../api/releases/verify/verify-release.js';
+import { createHouse, workEdition } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { moveEdition, publish } from '../support/season.js';
+
+const run = promisify(execFile);
+const ROOT = fileURLToPath(new URL('../..', import.meta.url));
+const ERRATUM = { reasonCode: 'catalogueError', words: 'The colour on the box was misread.' };
+
+let house: House;
+let folder: string;
+let address: string;
+const first = () => join(folder, '2026-1');
+
+beforeAll(async () => {
+  house = await createHouse();
+  await workEdition(house, '2026');
+  await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  await publish(house.editor, '2026');
+  await publish(house.editor, '2026', ERRATUM);
+  await house.t.app.listen(0, '127.0.0.1');
+  address = await house.t.app.getUrl();
+  folder = await mkdtemp(join(tmpdir(), 'fairpull-verify-'));
+  for (const revision of [1, 2]) await download(revision, join(folder, `2026-${revision}`));
+}, 120_000);
+afterAll(async () => {
+  await house.t.close();
+  await rm(folder, { recursive: true, force: true });
+});
+
+async function download(revision: number, to: string): Promise<void> {
+  const read = async (path: string) => Buffer.from(await (await fetch(`${address}/v1/releases/2026/${revision}/${path}`)).arrayBuffer());
+  const manifest = JSON.parse((await read('manifest.json')).toString()) as { files: { path: string }[] };
+  for (const path of ['manifest.json', 'signature.json', ...manifest.files.map((file) => file.path)]) {
+    await mkdir(dirname(join(to, path)), { recursive: true });
+    await writeFile(join(to, path), await read(path));
+  }
+}
+
+/** Runs a program to its end. */
+async function ended(program: string, args: readonly string[]): Promise<{ code: number; output: string }> {
+  try {
+    const { stdout, stderr } = await run(program, [...args], { cwd: ROOT });
+    return { code: 0, output: stdout + stderr };
+  } catch (error) {
+    const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };
+    return { code, output: stdout + stderr };
+  }
+}
+
+const verdictOf = async (place: string) => verifyRelease((await releasesAt(place))[0]!);
+
+/** A copy of the first revision that a test may spoil. */
+async function withCopy<Answer>(spoil: (copy: string) => Promise<Answer>): Promise<Answer> {
+  const copy = await mkdtemp(join(tmpdir(), 'fairpull-copy-'));
+  try {
+    await cp(first(), copy, { recursive: true });
+    return await spoil(copy);
+  } finally {
+    await rm(copy, { recursive: true, force: true });
+  }
+}
+
+describe('whoever holds a release', () => {
+  test('verifies it with the script inside, by plain Node', async () => {
+    const { code, output } = await withCopy((copy) => ended(process.execPath, [join(copy, 'verify.mjs')]));
+    expect(output).toMatch(/^2026, revision 1/);
+    expect(output).toMatch(/\d{3,} figures recomputed, all equal; \d+ files, every one as signed\.\n$/);
+    expect(code).toBe(0);
+  });
+
+  test('is shown each difference, and the script fails', async () => {
+    const { code, output } = await withCopy(async (copy) => {
+      const path = join(copy, 'documents/edition.json');
+      const edition = JSON.parse(await readFile(path, 'utf8'));
+      edition.overall[0].score = '99';
+      await writeFile(path, canonicalJson(edition));
+      return ended(process.execPath, [join(copy, 'verify.mjs')]);
+    });
+    expect(code).toBe(1);
+    expect(output).toMatch(/documents\/edition\.json: found \d+ bytes, SHA-256/);
+    expect(output).toMatch(/documents\/edition\.json \/overall\/0\/score: found "99"; expected "\d/);
+  });
+
+  test('verifies a folder of several with their chain, or an address, by the command', async () => {
+    const command = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-command.ts'];
+    for (const place of [folder, address, `${address}/v1/releases/2026/2/`]) {
+      const { code, output } = await ended(process.execPath, [...command, place]);
+      expect([place, code, /figures recomputed, all equal/.test(output)]).toEqual([place, 0, true]);
+    }
+    const nowhere = await ended(process.execPath, [...command, join(folder, '2026-1/csv')]);
+    expect(nowhere).toMatchObject({ code: 2, output: expect.stringMatching(/No release was found at/) });
+  }, 60_000);
+});
+
+test('digest and key are those that the publisher shows', async () => {
+  const { digest, keyFingerprint } = await verdictOf(first());
+  const { items } = (await house.t.call('get', '/v1/releases').expect(200)).body;
+  expect(items.map((item: any) => item.digest)).toContain(digest);
+  const keys = (await house.t.call('get', '/v1/signing-keys').expect(200)).body.items;
+  expect(keys).toEqual([expect.objectContaining({ fingerprint: keyFingerprint })]);
+});
+
+describe('nothing is changed unseen', () => {
+  test('no byte of any file', async () => {
+    const paths = (await readdir(first(), { recursive: true, withFileTypes: true }))
+      .filter((entry) => entry.isFile())
+      .map(({ parentPath, name }) => join(parentPath, name));
+    const found = await withCopy(async (copy) => {
+      const unseen: string[] = [];
+      for (const [index, original] of paths.entries()) {
+        const path = original.replace(first(), copy);
+        const bytes = await readFile(original);
+        const at = (index * 7919 + 13) % bytes.length;
+        const changed = Buffer.from(bytes);
+        changed[at] = (changed[at]! + 1) % 256;
+        await writeFile(path, changed);
+        const isSeen = await verdictOf(copy).then(
+          ({ differences }) => differences.length > 0,
+          () => true,
+        );
+        if (!isSeen) unseen.push(`${path} at ${at}`);
+        await writeFile(path, bytes);
+      }
+      return unseen;
+    });
+    expect(paths.length).toBeGreaterThan(15);
+    expect(found).toEqual([]);
+  }, 120_000);
+
+  test.each(['README.md', 'signature.json', 'documents/edition.json'])('nor is %s taken away', async (path) => {
+    const { differences } = await withCopy(async (copy) => {
+      await rm(join(copy, path));
+      return verdictOf(copy);
+    });
+    expect(differences.map(({ file }) => file)).toContain(path);
+  });
+
+  test('nor is a file put in', async () => {
+    const { differences } = await withCopy(async (copy) => {
+      await writeFile(join(copy, 'csv/more.csv'), 'place\r\n1\r\n');
+      return verdictOf(copy);
+    });
+    expect(differences).toEqual([expect.objectContaining({ file: 'csv/more.csv', expected: 'no such file' })]);
+  });
+
+  test('nor an output, even by somebody who seals and signs anew', async () => {
+    const { differences } = await withCopy(async (copy) => {
+      await sealAnew(copy, async (read) => {
+        const edition = JSON.parse(await read('documents/edition.json'));
+        edition.overall[0].score = '1';
+        return new Map([['documents/edition.json', canonicalJson(edition)]]);
+      });
+      return verdictOf(copy);
+    });
+    expect(differences).toEqual([expect.objectContaining({ file: 'documents/edition.json', where: '/overall/0/score', found: '"1"' })]);
+  });
+
+  test('nor an input with all that follows: the key is another, and the next release names another digest', async () => {
+    const forged = await withCopy(async (copy) => {
+      await sealAnew(copy, async (read) => {
+        const { inputs } = JSON.parse(await read('bundle.json'));
+        inputs.evidence.edition.entries[0].exclusion = null;
+        inputs.evidence.submissions[0].specimens[0].readings[0].valueSi = '250';
+        return new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+      });
+      return verdictOf(copy);
+    });
+    const [real, second] = [await verdictOf(first()), await verdictOf(join(folder, '2026-2'))];
+    expect(forged.differences).toEqual([]);
+    expect(forged.keyFingerprint).not.toBe(real.keyFingerprint);
+    expect(chainFaults([real, second])).toEqual([]);
+    expect(chainFaults([forged, second])).toEqual([
+      expect.objectContaining({ file: '2026/2/manifest.json', where: '/previousDigest', expected: forged.digest }),
+    ]);
+  });
+});
+
+test('a chain that leads to a release that is not there is told', async () => {
+  const second = await verdictOf(join(folder, '2026-2'));
+  const other = { ...second, edition: '2027', revision: 1, digest: 'd', previousDigest: 'lost' };
+  expect(chainFaults([second])).toEqual([]);
+  expect(chainFaults([second, other])).toContainEqual(expect.objectContaining({ found: 'lost' }));
+});
+
+/** Changes files of a copy, then seals and signs it with a key of one's own. */
+async function sealAnew(copy: string, change: (read: (path: string) => Promise<string>) => Promise<Map<string, string>>): Promise<void> {
+  const read = (path: string) => readFile(join(copy, path), 'utf8');
+  const { files, formatVersion: _, ...heading } = JSON.parse(await read('manifest.json'));
+  const changed = await change(read);
+  const all = [];
+  for (const { path, mediaType } of files) {
+    const content = changed.get(path) ?? (await read(path));
+    await writeFile(join(copy, path), content);
+    all.push({ path, mediaType, content });
+  }
+  const text = canonicalJson(manifestOf(all, heading));
+  const { publicKey, privateKey } = generateKeyPairSync('ed25519');
+  await writeFile(join(copy, 'manifest.json'), text);
+  const signature = {
+    formatVersion: 1,
+    algorithm: 'Ed25519',
+    signed: 'manifest.json',
+    publicKey: publicKey.export({ type: 'spki', format: 'der' }).toString('base64'),
+    signature: sign(null, Buffer.from(text), privateKey).toString('base64'),
+  };
+  await writeFile(join(copy, 'signature.json'), canonicalJson(signature));
+}

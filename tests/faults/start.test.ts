@@ -73,15 +73,15 @@ onLinux(
     const url = await ready(first);
     expect(await isReady(url)).toBe(200);
     await waitUntil('the invitation is printed', () => /works once:\nhttp:\/\/\S+/.test(first.printed()), SLOW_MS);
-    expect((await stat(join(folder, 'signing-key.pem'))).mode & 0o777).toBe(0o600);
-    const key = await readFile(join(folder, 'signing-key.pem'), 'utf8');
+    expect((await stat(join(folder, 'keys/signing-key.pem'))).mode & 0o777).toBe(0o600);
+    const key = await readFile(join(folder, 'keys/signing-key.pem'), 'utf8');
     first.child.kill('SIGINT');
     expect(await first.exitCode).toBe(0);
     await expectNothingLeft();
 
     const second = start();
     expect(await isReady(await ready(second))).toBe(200);
-    expect(await readFile(join(folder, 'signing-key.pem'), 'utf8')).toBe(key);
+    expect(await readFile(join(folder, 'keys/signing-key.pem'), 'utf8')).toBe(key);
     second.child.kill('SIGTERM');
     expect(await second.exitCode).toBe(0);
     await expectNothingLeft();

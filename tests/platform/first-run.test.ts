@@ -67,11 +67,12 @@ test('half a demo is removed with its files and its mark; what else is in the fo
   await addAccount('demo@example.org');
   await mkdir(join(folder, 'files'));
   await writeFile(join(folder, 'files', 'bundle.json'), '{}');
-  await writeFile(join(folder, 'signing-key.pem'), 'key');
+  await mkdir(join(folder, 'keys'));
+  await writeFile(join(folder, 'keys/signing-key.pem'), 'key');
   await expect(loadWithMark(folder, () => Promise.reject(new Error('cut off')))).rejects.toThrow();
   await removeHalfDemo(database.url, folder);
   expect(await query(`SELECT to_regclass('account') AS account`)).toEqual([{ account: null }]);
   await expect(stat(join(folder, 'files'))).rejects.toThrow(/ENOENT/);
-  expect((await stat(join(folder, 'signing-key.pem'))).isFile()).toBe(true);
+  expect((await stat(join(folder, 'keys/signing-key.pem'))).isFile()).toBe(true);
   expect(wasDemoCutOff(folder)).toBe(false);
 });

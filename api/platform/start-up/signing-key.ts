@@ -1,16 +1,16 @@
 import { generateKeyPairSync } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { link, mkdir, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 
-/** Name of the private key in the data folder that releases are signed with (Ed25519, PKCS #8, PEM). */
-export const SIGNING_KEY_FILE = 'signing-key.pem';
+/** Place of the private key in the data folder that releases are signed with (Ed25519, PKCS #8, PEM). */
+export const SIGNING_KEY_FILE = 'keys/signing-key.pem';
 
 /** Makes the signing key when there is none yet; an existing one is never replaced. */
 export async function ensureSigningKey(dataFolder: string): Promise<void> {
   const file = join(dataFolder, SIGNING_KEY_FILE);
   if (existsSync(file)) return;
-  await mkdir(dataFolder, { recursive: true });
+  await mkdir(dirname(file), { recursive: true });
   const { privateKey } = generateKeyPairSync('ed25519');
   const draft = `${file}.${process.pid}`;
   await writeFile(draft, privateKey.export({ type: 'pkcs8', format: 'pem' }), { mode: 0o600 });

@@ -1,47 +1,52 @@
-/** How sure the places of an edition are: simultaneous place intervals, too-close-to-call groups, chances of being first. Pure. */
+/** How sure the places of an edition are: simultaneous place intervals, too-close-to-call groups, chances, what the order hangs on. Pure. */
+import type { OrderSensitivity } from '../measurement/ranking/order-sensitivity.js';
 import { rankWithUncertainty } from '../measurement/ranking/rank-with-uncertainty.js';
-import type { RankingInput } from '../measurement/ranking/ranking-input.js';
 import type { RowCertainty, TableCertainty } from '../measurement/ranking/table-certainty.js';
 import type { ComputedEdition } from './compute-edition.js';
-import type { Estimate } from './estimate.js';
 
 /** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
 export interface Certainty {
   readonly categories: ReadonlyMap<string, ReadonlyMap<string, RowCertainty>>;
   readonly overall: ReadonlyMap<string, RowCertainty>;
+  readonly sensitivity: OrderSensitivity | null;
 }
 
-type Ranked = Pick<ComputedEdition, 'edition' | 'results'>;
+type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'sources'>;
+
+const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null };
 
 /**
  * Computes the certainty of all placed rows with 10 000 draws.
  * @param seed SHA-256 of the inputs, hexadecimal
  */
-export function certaintyOf({ edition, results }: Ranked, seed: string): Certainty {
+export function certaintyOf({ edition, results, sources }: Ranked, seed: string): Certainty {
   const { categories, combine, countPlaces, tieBreak } = edition.scheme.rules;
   const entries = edition.entries.map(({ variant, exclusion }) => ({
     id: variant,
     isExcluded: exclusion !== null,
-    results: Object.fromEntries(categories.map(({ code, quantity }) => [code, evidenceOf(results.get(variant)?.get(quantity)?.estimate)])),
+    found: categories.map(({ code, quantity }) => [code, results.get(variant)?.get(quantity) ?? null] as const),
   }));
-  const isUnknown = [...results.values()].some((found) =>
-    categories.some(({ quantity }) => {
-      const estimate = found.get(quantity)?.estimate;
-      return estimate !== undefined && evidenceOf(estimate) === null;
-    }),
-  );
-  if (isUnknown) return { categories: new Map(), overall: new Map() };
-  const input: RankingInput = { digest: seed, categories, combine, countPlaces, tieBreak, sources: {}, entries };
-  const certainty = rankWithUncertainty(input);
+  if (entries.some(({ found }) => found.some(([, result]) => result && !result.evidence))) return NOTHING;
+  const {
+    categories: tables,
+    overall,
+    sensitivity,
+  } = rankWithUncertainty({
+    digest: seed,
+    categories,
+    combine,
+    countPlaces,
+    tieBreak,
+    sources,
+    entries: entries.map(({ found, ...entry }) => ({
+      ...entry,
+      results: Object.fromEntries(found.map(([code, result]) => [code, result?.evidence ?? null])),
+    })),
+  });
   const byId = ({ rows }: TableCertainty) => new Map(rows.map((row) => [row.id, row]));
   return {
-    categories: new Map(Object.entries(certainty.categories).map(([code, table]) => [code, byId(table)])),
-    overall: byId(certainty.overall),
+    categories: new Map(Object.entries(tables).map(([code, table]) => [code, byId(table)])),
+    overall: byId(overall),
+    sensitivity,
   };
-}
-
-function evidenceOf(estimate: Estimate | undefined) {
-  if (!estimate || estimate.standardUncertainty === null) return null;
-  const { value, standardUncertainty, degreesOfFreedom } = estimate;
-  return { value, standardUncertainty, degreesOfFreedom, shared: [], without: {} };
 }

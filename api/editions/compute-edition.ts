@@ -1,17 +1,18 @@
 /** An edition's results and standings from its evidence. Pure. */
 import { computeStandings } from '../measurement/ranking/standings.js';
 import type { Standings } from '../measurement/ranking/standings.js';
+import { parseQuantity } from '../measurement/units/parse-quantity.js';
 import { roundHalfEven } from '../measurement/units/round-half-even.js';
 import { figuresOfEvidence } from '../submissions/submission-evidence.js';
 import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
+import type { InstrumentEvidence } from '../instruments/instrument-evidence.js';
 import type { EditionEvidence } from './edition-evidence.js';
-import type { Quantity } from './editions.schemas.js';
 import { computeResults } from './results.js';
-import type { Result, ResultSubmission } from './results.js';
+import type { EditionResults } from './results.js';
+import type { ResultSubmission } from './series.js';
 
-/** Results by slug of the variant and quantity, and the standings that follow. */
-export interface ComputedEdition extends EditionEvidence {
-  readonly results: ReadonlyMap<string, ReadonlyMap<Quantity, Result>>;
+/** The evidence with the results and the standings that follow. */
+export interface ComputedEdition extends EditionEvidence, EditionResults {
   readonly standings: Standings;
 }
 
@@ -25,35 +26,47 @@ export function rigOf({ instruments }: Pick<SubmissionEvidence, 'instruments'>):
 
 /** Computes results and standings of all entries. */
 export function computeEdition(evidence: EditionEvidence): ComputedEdition {
-  const results = new Map(evidence.edition.entries.map(({ variant }) => [variant, resultsOf(variant, evidence)]));
-  return { ...evidence, results, standings: standingsOf(evidence.edition, results) };
-}
-
-function resultsOf(variant: string, { submissions, claims, instruments }: EditionEvidence): Map<Quantity, Result> {
-  const claim = claims.find((candidate) => candidate.variant === variant && candidate.quantity === 'breakingForce');
-  const own = submissions.filter((submission) => submission.variant === variant);
-  return computeResults(
-    own.map((submission) => toResultSubmission(submission, instruments)),
-    claim ? Number(claim.valueSi) : null,
+  const { edition, submissions, claims, instruments } = evidence;
+  const claimedForceN = new Map(
+    claims.filter(({ quantity }) => quantity === 'breakingForce').map(({ variant, valueSi }) => [variant, Number(valueSi)]),
   );
+  const found = computeResults(
+    edition.entries.map(({ variant }) => variant),
+    submissions.map((submission) => toResultSubmission(submission, instruments)),
+    claimedForceN,
+  );
+  return { ...evidence, ...found, standings: standingsOf(edition, found.results) };
 }
 
 function toResultSubmission(submission: SubmissionEvidence, instruments: EditionEvidence['instruments']): ResultSubmission {
+  const { reference, variant, method, tester } = submission;
   const rig = rigOf(submission);
+  const instrument = instruments.find(({ code }) => code === rig);
   return {
-    method: submission.method.slug,
-    tester: submission.tester,
+    reference,
+    variant,
+    method: method.slug,
+    tester,
     rig,
     figures: figuresOfEvidence(submission),
-    calibrationRelative: calibrationOf(submission, rig, instruments),
+    calibration: calibrationOf(submission, instrument),
+    resolution: instrument ? resolutionOf(instrument) : null,
   };
 }
 
-/** Relative standard uncertainty of the certificate that was valid on the bench day [1]: U / k. */
-function calibrationOf(submission: SubmissionEvidence, rig: string, instruments: EditionEvidence['instruments']): number {
-  const certificate = submission.instruments.find(({ code }) => code === rig)?.certificate;
-  const calibration = instruments.find(({ code }) => code === rig)?.calibrations.find((candidate) => candidate.certificate === certificate);
-  return calibration ? Number(calibration.expandedUncertaintyPercent) / Number(calibration.coverageFactor) / 100 : 0;
+/** The certificate that was valid on the bench day, with its relative standard uncertainty: U / k. */
+function calibrationOf(submission: SubmissionEvidence, instrument: InstrumentEvidence | undefined): ResultSubmission['calibration'] {
+  const named = submission.instruments.find(({ code }) => code === instrument?.code)?.certificate;
+  const calibration = instrument?.calibrations.find(({ certificate }) => certificate === named);
+  if (!calibration) return null;
+  const { certificate, expandedUncertaintyPercent, coverageFactor } = calibration;
+  return { certificate, relative: Number(expandedUncertaintyPercent) / Number(coverageFactor) / 100 };
+}
+
+/** Step of the display in the unit of its figures: N of a force, mm of a length. */
+function resolutionOf({ resolution }: InstrumentEvidence): number | null {
+  const { si, siUnit } = parseQuantity(resolution.text, resolution.unit);
+  return siUnit === 'N' ? Number(si) : siUnit === 'm' ? 1000 * Number(si) : null;
 }
 
 function standingsOf({ scheme, entries }: EditionEvidence['edition'], results: ComputedEdition['results']): Standings {

@@ -1,24 +1,23 @@
 /** The results of an edition: each variant's estimates from its accepted submissions. Pure. */
-import type { SubmissionFigures } from '../submissions/submission-figures.js';
-import { tQuantile } from '../measurement/distributions/t-distribution.js';
+import { mean } from '../measurement/summary/mean.js';
+import type { Evidence, SharedSource } from '../measurement/ranking/evidence.js';
+import { productOfEvidence } from '../measurement/ranking/product-of-evidence.js';
 import type { Quantity } from './editions.schemas.js';
-import { combineSubmissions, productOfPowers, widen } from './estimate.js';
-import type { Estimate, Point } from './estimate.js';
-
-/** An accepted submission as far as results need it. */
-export interface ResultSubmission {
-  readonly method: string;
-  readonly tester: string;
-  readonly rig: string;
-  readonly figures: SubmissionFigures;
-  /** Relative standard uncertainty of the calibration of its rig [1]. */
-  readonly calibrationRelative: number;
-}
+import { bareEstimate, estimateOf } from './estimate.js';
+import type { Estimate } from './estimate.js';
+import { MADE_OF, measure } from './measured.js';
+import type { BetweenSubmissions, Measured } from './measured.js';
+import { editionSeries } from './series.js';
+import type { EditionSeries, ResultSubmission, Series } from './series.js';
 
 export interface Result {
   readonly quantity: Quantity;
   /** In the quantity's SI unit of the scheme: MPa, N, %, mm, tex. */
   readonly estimate: Estimate;
+  /** What the ranking model takes; null where an uncertainty cannot be stated. */
+  readonly evidence: Evidence | null;
+  /** Spread of a specimen as found in its submissions, one value each [%]; null for a single specimen. */
+  readonly ownCvPercents: readonly (number | null)[];
   readonly specimens: number;
   readonly submissions: number;
   readonly testers: number;
@@ -26,106 +25,114 @@ export interface Result {
   readonly note: string | null;
 }
 
-interface Evidence {
-  readonly estimate: Estimate;
+export interface EditionResults {
+  /** Slug of the variant → quantity → result. */
+  readonly results: ReadonlyMap<string, ReadonlyMap<Quantity, Result>>;
+  /** What results share with one another. */
+  readonly sources: Readonly<Record<string, SharedSource>>;
+  /** What a specimen scatters by in general [%], and what submissions differ by beyond that. */
+  readonly spreads: Readonly<Record<Measured, { readonly typicalCvPercent: number | null; readonly between: BetweenSubmissions }>>;
+}
+
+interface Found {
+  readonly value: number;
+  readonly evidence: Evidence | null;
   readonly from: readonly ResultSubmission[];
 }
 
+/** In the order in which a bundle lists them. */
+const DIRECT: readonly Measured[] = ['breakingForce', 'diameter', 'outOfRoundness', 'linearDensity'];
+const RATIOS: readonly Measured[] = ['knotRetention', 'abrasionRetention'];
+const ABOVE_WHOLE = 'Above 100 %: reported as found; straight and treated pulls scatter.';
+
 /**
- * Computes every quantity that a variant's accepted submissions allow.
- * @param submissions accepted submissions of one variant
- * @param claimedForceN rated strength on the label [N]; null without such a claim
+ * Computes every quantity that the accepted submissions allow, of all variants at once: they learn their spread from one another.
+ * @param variants slugs of the entries
+ * @param claimedForceN slug → rated strength on the label [N]
  */
-export function computeResults(submissions: readonly ResultSubmission[], claimedForceN: number | null): Map<Quantity, Result> {
-  const by = (method: string) => submissions.filter((submission) => submission.method === method);
-  const force = evidence(by('straight-pull'), ({ breakingForceN }) => spreadPoint(breakingForceN));
-  const diameter = evidence(by('diameter'), ({ diameterMm }) => spreadPoint(diameterMm));
-  const found: [Quantity, Evidence | null][] = [
-    ['breakingForce', force],
-    ['diameter', diameter],
-    ['outOfRoundness', evidence(by('diameter'), ({ outOfRoundnessPercent }) => spreadPoint(outOfRoundnessPercent), true)],
-    ['linearDensity', evidence(by('linear-density'), ({ linearDensityTex }) => spreadPoint(linearDensityTex))],
-    ['apparentStress', stressOf(force, diameter, submissions)],
-    ['knotRetention', evidence(by('named-knot'), retentionPoint, true)],
-    ['abrasionRetention', evidence(by('abrasion'), retentionPoint, true)],
-    ['strengthHonesty', claimedForceN === null || !force ? null : { ...force, estimate: scaled(force.estimate, 100 / claimedForceN) }],
-  ];
-  return new Map(found.flatMap(([quantity, entry]) => (entry ? [[quantity, toResult(quantity, entry)] as const] : [])));
-}
-
-const scaled = ({ value, standardUncertainty, degreesOfFreedom }: Estimate, factor: number): Estimate => ({
-  value: value * factor,
-  standardUncertainty: standardUncertainty === null ? null : standardUncertainty * factor,
-  degreesOfFreedom,
-});
-
-function evidence(
+export function computeResults(
+  variants: readonly string[],
   submissions: readonly ResultSubmission[],
-  point: (figures: SubmissionFigures) => Point | null,
-  isRatio = false,
-): Evidence | null {
-  const from = submissions.filter(({ figures }) => point(figures) !== null);
-  const points = from.flatMap(({ figures }) => point(figures) ?? []);
-  if (points.length === 0) return null;
-  const combined = combineSubmissions(points);
-  const largest = Math.max(...from.map(({ calibrationRelative }) => calibrationRelative));
-  return { estimate: isRatio ? combined : widen(combined, [largest]), from };
-}
-
-function spreadPoint(spread: SubmissionFigures['breakingForceN']): Point | null {
-  return (
-    spread && {
-      mean: spread.mean,
-      standardUncertainty: spread.sd === null ? null : spread.sd / Math.sqrt(spread.n),
-      degreesOfFreedom: spread.n - 1,
-    }
-  );
-}
-
-/** A retention is a ratio of two pulls on one rig, so its interval is Fieller's and the rig's calibration cancels. */
-function retentionPoint({ retentionPercent, breakingForceN, treatedForceN }: SubmissionFigures): Point | null {
-  if (!retentionPercent || !breakingForceN || !treatedForceN) return null;
-  const degreesOfFreedom = breakingForceN.n + treatedForceN.n - 2;
-  const { value, low95, high95 } = retentionPercent;
-  const isBounded = low95 !== null && high95 !== null;
+  claimedForceN: ReadonlyMap<string, number>,
+): EditionResults {
+  const series = Object.fromEntries(
+    [...new Set(Object.values(MADE_OF).flat())].map((name) => [name, editionSeries(name, submissions)]),
+  ) as Record<Series, EditionSeries>;
+  const measured = Object.fromEntries([...DIRECT, ...RATIOS].map((name) => [name, measure(name, series)] as const)) as Record<
+    Measured,
+    ReturnType<typeof measure>
+  >;
+  const sources = Object.assign({}, ...Object.values(measured).map((one) => one.sources)) as Record<string, SharedSource>;
+  const foundIn = (name: Measured, variant: string): Found | null => {
+    const own = measured[name].variants.get(variant);
+    if (!own) return null;
+    const value = own.evidence?.value ?? mean(own.points.map((point) => point.value));
+    return { value, evidence: own.evidence, from: own.points.map(({ submission }) => submission) };
+  };
+  const ofVariant = (variant: string): Map<Quantity, Result> => {
+    const force = foundIn('breakingForce', variant);
+    const found: [Quantity, Found | null][] = [
+      ...DIRECT.map((name): [Quantity, Found | null] => [name, foundIn(name, variant)]),
+      ['apparentStress', stressOf(force, foundIn('diameter', variant))],
+      ...RATIOS.map((name): [Quantity, Found | null] => [name, foundIn(name, variant)]),
+      ['strengthHonesty', honestyOf(force, claimedForceN.get(variant))],
+    ];
+    return new Map(found.flatMap(([quantity, one]) => (one ? [[quantity, toResult(quantity, one, series, sources)] as const] : [])));
+  };
   return {
-    mean: value,
-    standardUncertainty: isBounded ? (high95 - low95) / (2 * tQuantile(0.975, degreesOfFreedom)) : null,
-    degreesOfFreedom,
+    results: new Map(variants.map((variant) => [variant, ofVariant(variant)])),
+    sources,
+    spreads: Object.fromEntries(
+      [...DIRECT, ...RATIOS].map((name) => [
+        name,
+        { typicalCvPercent: series[MADE_OF[name].at(-1) ?? 'straightPull'].typicalCvPercent, between: measured[name].between },
+      ]),
+    ) as EditionResults['spreads'],
   };
 }
 
 /** Force over the measured cross-section; the section's relative uncertainty is twice the diameter's. */
-function stressOf(force: Evidence | null, diameter: Evidence | null, submissions: readonly ResultSubmission[]): Evidence | null {
-  const areas = submissions.flatMap(({ figures }) => figures.areaMm2 ?? []);
+function stressOf(force: Found | null, diameter: Found | null): Found | null {
+  const areas = [...(force?.from ?? []), ...(diameter?.from ?? [])].flatMap(({ figures }) => figures.areaMm2 ?? []);
   if (!force || !diameter || areas.length === 0) return null;
-  const areaMm2 = areas.reduce((sum, area) => sum + area, 0) / areas.length;
-  const shape = areaMm2 / diameter.estimate.value ** 2;
-  const estimate = productOfPowers(
-    [
-      { estimate: force.estimate, power: 1 },
-      { estimate: diameter.estimate, power: -2 },
-    ],
-    1 / shape,
-  );
-  return { estimate, from: force.from };
+  // What the method's rule makes of the section, against the square of the diameter: π/4 for a circle.
+  const shape = mean(areas) / diameter.value ** 2;
+  const value = force.value / (shape * diameter.value ** 2);
+  if (!force.evidence || !diameter.evidence) return { value, evidence: null, from: force.from };
+  const factors = [
+    { evidence: force.evidence, power: 1 },
+    { evidence: diameter.evidence, power: -2 },
+  ];
+  return { value, evidence: productOfEvidence(factors, 1 / shape), from: force.from };
 }
 
-function toResult(quantity: Quantity, { estimate, from }: Evidence): Result {
+function honestyOf(force: Found | null, claimedN: number | undefined): Found | null {
+  if (!force || claimedN === undefined) return null;
+  const evidence = force.evidence && productOfEvidence([{ evidence: force.evidence, power: 1 }], 100 / claimedN);
+  return { value: (100 * force.value) / claimedN, evidence, from: force.from };
+}
+
+const seriesOf = (quantity: Quantity): readonly Series[] =>
+  quantity === 'apparentStress' || quantity === 'strengthHonesty' ? MADE_OF.breakingForce : MADE_OF[quantity];
+
+function toResult(
+  quantity: Quantity,
+  { value, evidence, from }: Found,
+  series: Readonly<Record<Series, EditionSeries>>,
+  sources: EditionResults['sources'],
+): Result {
+  const estimate = evidence ? estimateOf(evidence, sources) : bareEstimate(value);
+  const means = seriesOf(quantity).map((name) => series[name].means);
   const isRetention = quantity === 'knotRetention' || quantity === 'abrasionRetention';
   return {
     quantity,
     estimate,
-    specimens: from.reduce((sum, { figures }) => sum + countOf(quantity, figures), 0),
+    evidence,
+    ownCvPercents: from.map(({ reference }) => means.at(-1)?.get(reference)?.ownCvPercent ?? null),
+    specimens: from.reduce((sum, { reference }) => sum + means.reduce((own, one) => own + (one.get(reference)?.n ?? 0), 0), 0),
     submissions: from.length,
     testers: new Set(from.map(({ tester }) => tester)).size,
     rigs: new Set(from.map(({ rig }) => rig)).size,
-    note: isRetention && estimate.value > 100 ? 'Above 100 %: reported as found; straight and treated pulls scatter.' : null,
+    note: isRetention && value > 100 ? ABOVE_WHOLE : null,
   };
-}
-
-function countOf(quantity: Quantity, figures: SubmissionFigures): number {
-  if (quantity === 'diameter' || quantity === 'outOfRoundness') return figures.diameterMm?.n ?? 0;
-  if (quantity === 'linearDensity') return figures.linearDensityTex?.n ?? 0;
-  return (figures.breakingForceN?.n ?? 0) + (figures.treatedForceN?.n ?? 0);
 }

@@ -1,3 +1,4 @@
+import { rigOf } from '../../api/editions/compute-edition.js';
 import { computeResults } from '../../api/editions/results.js';
 import type { Result } from '../../api/editions/results.js';
 import type { Quantity } from '../../api/editions/editions.schemas.js';
@@ -10,6 +11,7 @@ import { computeSubmissionFigures } from '../../api/submissions/submission-figur
 import type { SubmissionFigures } from '../../api/submissions/submission-figures.js';
 import type { DemoContent } from '../../prisma/seed/bench/demo-content.js';
 import { demoClaims } from '../../prisma/seed/house/claims.js';
+import { demoInstruments } from '../../prisma/seed/house/instruments.js';
 import { demoScheme } from '../../prisma/seed/house/scheme.js';
 import type { DemoVariant } from '../../prisma/seed/house/variants.js';
 import type { DemoHandIn } from '../../prisma/seed/season/hand-in.js';
@@ -48,32 +50,27 @@ export function resultsOf(
   seed: number,
   { entries, handIns }: SeasonPlan,
   spoolsAs: Readonly<Record<string, string>> = {},
-): Map<string, Map<Quantity, Result>> {
+): ReadonlyMap<string, ReadonlyMap<Quantity, Result>> {
   const counted = handIns.flatMap((handIn) => {
     const figures = countedFigures(handIn);
-    const { variant, spool, method, tester, rig } = handIn.task;
+    const { key, variant, spool, method, tester } = handIn.task;
     return figures
-      ? [
-          {
-            variant: spoolsAs[spool] ?? variant,
-            method,
-            tester: String(tester),
-            rig: rig ?? 'gauge',
-            figures,
-            calibrationRelative: 0.004,
-          },
-        ]
+      ? [{ reference: key, variant: spoolsAs[spool] ?? variant, method, tester: String(tester), figures, ...rigOn(handIn.content) }]
       : [];
   });
-  return new Map(
-    entries.map((entry) => [
-      entry.slug,
-      computeResults(
-        counted.filter(({ variant }) => variant === entry.slug),
-        claimedForceN(seed, entry),
-      ),
-    ]),
-  );
+  const slugs = entries.map(({ slug }) => slug);
+  return computeResults(slugs, counted, new Map(entries.map((entry) => [entry.slug, claimedForceN(seed, entry)]))).results;
+}
+
+/** The instrument that took the readings, with its certificate of the day; no display is coarse enough here to matter. */
+function rigOn({ instruments, benchDay }: DemoContent) {
+  const used = instruments.map((code) => ({ code, kind: demoInstruments.find((one) => one.code === code)!.kind, certificate: null }));
+  const rig = rigOf({ instruments: used });
+  const { calibrations } = demoInstruments.find(({ code }) => code === rig)!;
+  // Two certificates may overlap; the later one is the one that holds.
+  const valid = calibrations.filter(({ validFrom, validUntil }) => validFrom <= benchDay && benchDay <= validUntil).at(-1)!;
+  const relative = Number(valid.expandedUncertaintyPercent) / Number(valid.coverageFactor) / 100;
+  return { rig, calibration: { certificate: valid.certificate, relative }, resolution: null };
 }
 
 /** Standings of a season, exclusions observed. */

@@ -1,17 +1,24 @@
 import { mandelPaule } from '../consensus/mandel-paule.js';
-import { weightedMean } from '../consensus/weighted-mean.js';
+import { requireMeans } from '../consensus/require-means.js';
+import { chiSquareQuantile } from '../distributions/chi-square-distribution.js';
 import { MeasurementError } from '../errors.js';
+import { mean } from '../summary/mean.js';
 import type { Evidence, SharedEffect, SharedSource, SubmissionEvidence } from './evidence.js';
 
+/** Level at which disagreement between submissions is taken for more than chance (common practice). */
+const BEYOND_CHANCE = 0.99;
+
 /**
- * Evidence of an entry from its submissions: their consensus, with what they share kept apart from what is their own.
+ * Evidence of an entry from its submissions: their weighted mean, with what they share kept apart from what is their own.
  *
- * Formula: weights of Mandel and Paule; own u² = max(Σw²u²/(Σw)², 1/Σw − shared part), so that disagreement beyond the known effects widens it; sensitivities are weighted means
+ * Formula: w = 1/(u² + e²), e the effects of the sources; own u² = Σw²u²/(Σw)²; where Q = Σw(x − x̃)² is beyond χ²(0.99; k − 1), disagreement is more than the known
+ * effects explain and own u² is at least Mandel and Paule's 1/Σw less the shared part; sensitivities are weighted means
  * @param submissions one or more submission means [any one unit] with standard uncertainties
  * @param sources known shared effects by name
  * @returns evidence [same unit]; ν by Welch–Satterthwaite
  * @throws MeasurementError 'measurement/too-few-readings' for none; 'consensus/no-uncertainty' when one of several has none; 'ranking/unknown-source'
  * @see MANDEL-PAULE-1970
+ * @see JCGM-100 5.1
  * @example evidenceOfSubmissions([{ value: 10, standardUncertainty: 1, degreesOfFreedom: 4, shared: [], parties: ['tester:t1'] }], {}).without // { 'tester:t1': null }
  */
 export function evidenceOfSubmissions(
@@ -39,26 +46,34 @@ function combine(submissions: readonly SubmissionEvidence[], sources: Readonly<R
     return { value, standardUncertainty, degreesOfFreedom, shared };
   }
   const means = submissions.map(({ value, standardUncertainty }) => ({ mean: value, standardUncertainty }));
-  const consensus = mandelPaule(means);
-  const { weights, totalWeight } = weightedMean(means, consensus.betweenVariance);
+  requireMeans(means, 'evidenceOfSubmissions');
+  const centre = mean(submissions.map((submission) => submission.value));
+  const weights = submissions.map(({ standardUncertainty, shared }) => 1 / (standardUncertainty ** 2 + effectOf(centre, shared, sources)));
+  const totalWeight = weights.reduce((sum, weight) => sum + weight, 0);
   const shares = weights.map((weight) => weight / totalWeight);
+  const value = submissions.reduce((sum, submission, i) => sum + shares[i]! * submission.value, 0);
+  const spread = submissions.reduce((sum, submission, i) => sum + weights[i]! * (submission.value - value) ** 2, 0);
   const shared = sharedBy(submissions, shares);
   const parts = submissions.map(({ standardUncertainty }, i) => (shares[i]! * standardUncertainty) ** 2);
   const within = parts.reduce((sum, part) => sum + part, 0);
-  const known = shared.reduce(
-    (sum, { source, sensitivity }) => sum + (consensus.mean * sensitivity * sourceNamed(source, sources).relativeStandardUncertainty) ** 2,
-    0,
-  );
-  const own = Math.max(within, consensus.standardError ** 2 - known);
+  const isChance = spread <= chiSquareQuantile(BEYOND_CHANCE, submissions.length - 1);
+  const own = isChance ? within : Math.max(within, mandelPaule(means).standardError ** 2 - effectOf(value, shared, sources));
   const welch =
     parts.reduce((sum, part, i) => sum + part ** 2 / submissions[i]!.degreesOfFreedom, 0) + (own - within) ** 2 / (submissions.length - 1);
   return {
-    value: consensus.mean,
+    value,
     standardUncertainty: Math.sqrt(own),
     degreesOfFreedom: welch === 0 ? Infinity : own ** 2 / welch,
     shared,
   };
 }
+
+/** Variance of a value from the effects of its sources [unit²]. */
+const effectOf = (value: number, shared: readonly SharedEffect[], sources: Readonly<Record<string, SharedSource>>): number =>
+  shared.reduce(
+    (sum, { source, sensitivity }) => sum + (value * sensitivity * sourceNamed(source, sources).relativeStandardUncertainty) ** 2,
+    0,
+  );
 
 function sharedBy(submissions: readonly SubmissionEvidence[], shares: readonly number[]): SharedEffect[] {
   const sensitivities = new Map<string, number>();

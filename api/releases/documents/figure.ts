@@ -34,29 +34,35 @@ export function inUnit(value: number, from: string, to: string, places: number):
 }
 
 /** A result as a published figure: value, 95 % interval, evidence, and the same in the trade's unit. */
-export function toFigure(result: Result, shown: Shown): Figure {
-  const interval = intervalOf(result.estimate);
-  const { unit, places, tradeUnit, tradePlaces } = shown;
-  const trade = (value: number): string => inUnit(value, unit, tradeUnit ?? unit, tradePlaces ?? places);
+export const toFigure = (result: Result, shown: Shown): Figure =>
+  shownFigure(result.quantity, result.estimate.value, intervalOf(result.estimate), result, shown);
+
+type Behind = Pick<Figure, 'specimens' | 'submissions' | 'testers' | 'rigs' | 'note'>;
+
+/** A value with its interval as shown, rounded half-even to its places. */
+export function shownFigure(
+  quantity: Quantity,
+  value: number,
+  interval: { readonly low: number; readonly high: number } | null,
+  { specimens, submissions, testers, rigs, note }: Behind,
+  { unit, places, tradeUnit, tradePlaces }: Shown,
+): Figure {
+  const si = (one: number): string => roundHalfEven(one, places);
+  const trade = (one: number): string => inUnit(one, unit, tradeUnit ?? unit, tradePlaces ?? places);
   return {
-    quantity: result.quantity,
+    quantity,
     unit,
-    value: roundHalfEven(result.estimate.value, places),
-    low: interval && roundHalfEven(interval.low, places),
-    high: interval && roundHalfEven(interval.high, places),
+    value: si(value),
+    low: interval && si(interval.low),
+    high: interval && si(interval.high),
     trade:
       tradeUnit === null
         ? null
-        : {
-            unit: tradeUnit,
-            value: trade(result.estimate.value),
-            low: interval && trade(interval.low),
-            high: interval && trade(interval.high),
-          },
-    specimens: result.specimens,
-    submissions: result.submissions,
-    testers: result.testers,
-    rigs: result.rigs,
-    note: result.note,
+        : { unit: tradeUnit, value: trade(value), low: interval && trade(interval.low), high: interval && trade(interval.high) },
+    specimens,
+    submissions,
+    testers,
+    rigs,
+    note,
   };
 }

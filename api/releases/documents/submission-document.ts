@@ -1,9 +1,10 @@
 import { rigOf } from '../../editions/compute-edition.js';
-import { computeResults } from '../../editions/results.js';
+import type { Quantity } from '../../editions/editions.schemas.js';
 import type { Figure, PublishedSubmission } from '../../public-api/release-documents.schemas.js';
 import { figuresOfEvidence } from '../../submissions/submission-evidence.js';
 import type { SubmissionEvidence } from '../../submissions/submission-evidence.js';
-import { toFigure, USUAL } from './figure.js';
+import type { Spread } from '../../submissions/submission-figures.js';
+import { shownFigure, USUAL } from './figure.js';
 
 /** An accepted submission with every specimen and reading, counted or not. */
 export function publishedSubmission(submission: SubmissionEvidence): PublishedSubmission {
@@ -37,10 +38,32 @@ export function publishedSubmission(submission: SubmissionEvidence): PublishedSu
   };
 }
 
-/** Figures of the submission by itself: repeatability only, without the calibration of its rig. */
+/** Figures of the submission by itself: its repeatability as found, without the calibration of its rig. */
 function figuresOf(submission: SubmissionEvidence): Figure[] {
-  const { method, tester } = submission;
-  const figures = figuresOfEvidence(submission);
-  const results = computeResults([{ method: method.slug, tester, rig: rigOf(submission), figures, calibrationRelative: 0 }], null);
-  return [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity]));
+  const { breakingForceN, diameterMm, outOfRoundnessPercent, linearDensityTex, retentionPercent, treatedForceN } =
+    figuresOfEvidence(submission);
+  const isKnot = submission.method.slug === 'named-knot';
+  const means: readonly (readonly [Quantity, Spread | null])[] = [
+    ['breakingForce', breakingForceN],
+    ['diameter', diameterMm],
+    ['outOfRoundness', outOfRoundnessPercent],
+    ['linearDensity', linearDensityTex],
+  ];
+  return [
+    ...means.flatMap(([quantity, spread]) => (spread ? [ownFigure(quantity, spread.n, { ...spread, value: spread.mean })] : [])),
+    ...(retentionPercent
+      ? [ownFigure(isKnot ? 'knotRetention' : 'abrasionRetention', (breakingForceN?.n ?? 0) + (treatedForceN?.n ?? 0), retentionPercent)]
+      : []),
+  ];
+}
+
+function ownFigure(quantity: Quantity, specimens: number, { value, low95, high95 }: Interval): Figure {
+  const interval = low95 === null || high95 === null ? null : { low: low95, high: high95 };
+  return shownFigure(quantity, value, interval, { specimens, submissions: 1, testers: 1, rigs: 1, note: null }, USUAL[quantity]);
+}
+
+interface Interval {
+  readonly value: number;
+  readonly low95: number | null;
+  readonly high95: number | null;
 }

@@ -31,7 +31,7 @@ describe('evidence of submissions', () => {
       r1: RIG,
       r2: RIG,
     });
-    expect(found.value).toBeCloseTo(100.5, 10);
+    expect(found.value).toBeCloseTo(100.5, 5);
     expect(found.standardUncertainty).toBeCloseTo(1 / Math.sqrt(3), 10);
     expect(found.degreesOfFreedom).toBeCloseTo(27, 8);
     expect(found.shared.map(({ source, sensitivity }) => [source, sensitivity.toFixed(6)])).toEqual([
@@ -57,6 +57,25 @@ describe('evidence of submissions', () => {
       r2: { ...RIG, relativeStandardUncertainty: 0.06 },
     });
     expect(explained.standardUncertainty).toBeCloseTo(Math.SQRT1_2, 10);
+  });
+
+  test('disagreement that chance explains does not widen', () => {
+    const still = { r1: { ...RIG, relativeStandardUncertainty: 0 }, r2: { ...RIG, relativeStandardUncertainty: 0 } };
+    // Q = d²/2: 6.4 at d = 3.58, below χ²(0.99; 1) = 6.635 (NIST/SEMATECH e-Handbook 1.3.6.7.4); 6.85 at d = 3.7.
+    const within = evidenceOfSubmissions([from(100, 1, 't1', 'r1'), from(103.58, 1, 't2', 'r2')], still);
+    expect(within).toMatchObject({ standardUncertainty: expect.closeTo(Math.SQRT1_2, 10), degreesOfFreedom: expect.closeTo(18, 8) });
+    const beyond = evidenceOfSubmissions([from(100, 1, 't1', 'r1'), from(103.7, 1, 't2', 'r2')], still);
+    expect(beyond.standardUncertainty).toBeGreaterThan(1.8);
+  });
+
+  test('a submission on a rig that may be further off weighs less', () => {
+    const { value } = evidenceOfSubmissions([from(100, 1, 't1', 'r1'), from(103, 1, 't2', 'r2')], {
+      r1: { ...RIG, relativeStandardUncertainty: 0 },
+      r2: { ...RIG, relativeStandardUncertainty: 0.02 },
+    });
+    // w = 1 and 1/(1 + (0.02 · 101.5)²): by hand.
+    const weight = 1 / (1 + (0.02 * 101.5) ** 2);
+    expect(value).toBeCloseTo((100 + 103 * weight) / (1 + weight), 10);
   });
 
   test('none, and an unknown source, are refused', () => {

@@ -71,10 +71,27 @@ describe('variance between submissions, pooled over shared variants', () => {
   test('variants of any size count alike; agreement gives 0; no shared variant gives 0 of 0', () => {
     const small = bare([0.98, 1.02], [0.01, 0.01]);
     expect(pooledBetweenVariance([bare([98, 102], [1, 1]), small]).relativeVariance).toBeCloseTo(0.0007, 12);
-    expect(pooledBetweenVariance([bare([100, 100.1], [1, 1])])).toEqual({ relativeVariance: 0, degreesOfFreedom: 1 });
-    expect(pooledBetweenVariance([])).toEqual({ relativeVariance: 0, degreesOfFreedom: 0 });
+    expect(pooledBetweenVariance([bare([100, 100.1], [1, 1])])).toEqual({ relativeVariance: 0, degreesOfFreedom: 1, leftOut: [] });
+    expect(pooledBetweenVariance([])).toEqual({ relativeVariance: 0, degreesOfFreedom: 0, leftOut: [] });
     expect(errorCode(() => pooledBetweenVariance([bare([-1, -2], [1, 1])]))).toBe('consensus/not-positive');
     expect(errorCode(() => pooledBetweenVariance([bare([1], [1])]))).toBe('measurement/too-few-readings');
+  });
+});
+
+describe('a variant that disagrees beyond what the others show', () => {
+  const quiet = Array.from({ length: 7 }, (_, i) => bare([100 + (i % 3), 101], [1, 1]));
+  const stranger = bare([80, 120], [1, 1]);
+
+  test('is left out, so that one mixed-up spool does not widen everybody', () => {
+    const found = pooledBetweenVariance([...quiet, stranger]);
+    expect(found).toEqual({ ...pooledBetweenVariance(quiet), leftOut: [7] });
+    expect(found.degreesOfFreedom).toBe(7);
+  });
+
+  test('but not when such disagreement is common, nor when there is nobody to compare with', () => {
+    expect(pooledBetweenVariance([...quiet.slice(0, 2), stranger, stranger, stranger]).leftOut).toEqual([]);
+    expect(pooledBetweenVariance([stranger]).leftOut).toEqual([]);
+    expect(pooledBetweenVariance([...quiet.slice(0, 2), stranger]).leftOut).toEqual([]);
   });
 });
 

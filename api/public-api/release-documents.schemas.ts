@@ -77,6 +77,9 @@ const placed = {
   group: z.int().nullable().describe('Too-close-to-call group, 1 is the top group'),
   placeInterval: placeIntervalSchema.nullable(),
   movement: movementSchema,
+  chanceOfFirstPercent: decimal.nullable().describe('Chance of being first under the model'),
+  chanceOfFirstFivePercent: decimal.nullable().describe('Chance of being among the first five under the model'),
+  chanceAheadOfNextPercent: decimal.nullable().describe('Chance that this row and the next placed one are in the right order'),
 };
 
 export const overallRowSchema = z
@@ -84,7 +87,6 @@ export const overallRowSchema = z
     ...placed,
     score: decimal.describe('Score under the scheme, e.g. the sum of places'),
     categoryPlaces: z.record(z.string(), z.int()).describe('Category code → place counted in the score'),
-    chanceOfFirstPercent: decimal.nullable().describe('Chance of being first under the model'),
   })
   .describe('A row of the overall standings');
 
@@ -151,6 +153,35 @@ const heading = {
   publishedAt: z.iso.datetime().describe('When it was published, UTC'),
 };
 
+export const sensitivitySchema = z
+  .strictObject({
+    leftOut: z
+      .array(
+        z.strictObject({
+          kind: z.enum(['category', 'tester', 'rig', 'entry']).describe('What is left out'),
+          name: z.string().describe('Code, display name or slug of what is left out'),
+          first: z.array(slug).describe('Variants in first place then'),
+          swappedPairs: z.int().describe('Pairs of variants whose order turns round'),
+          swaps: z.array(z.strictObject({ ahead: slug, behind: slug })).describe('The first of these pairs: who is then ahead of whom'),
+          dropped: z.array(slug).describe('Variants that are then no longer placed'),
+        }),
+      )
+      .describe('The overall order without each category, tester and rig, and without each entry that turns a pair round'),
+    weights: z
+      .strictObject({
+        firstPlaces: z
+          .array(z.strictObject({ variant: slug, percent: decimal }))
+          .describe('Share of all weights, drawn evenly, under which a variant is first'),
+        smallestChange: z
+          .strictObject({ variant: slug, weightMovedPercent: decimal })
+          .nullable()
+          .describe('Smallest part of the weight that, moved to other categories, brings another variant to the first score'),
+      })
+      .nullable()
+      .describe('What first place owes to the weights; null where the scheme knows none'),
+  })
+  .describe('What the overall order hangs on');
+
 export const editionDocumentSchema = z
   .strictObject({
     ...heading,
@@ -176,12 +207,27 @@ export const editionDocumentSchema = z
       .describe('Entries not placed overall'),
     excluded: z.array(exclusionSchema).describe('Entries left out'),
     categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),
+    sensitivity: sensitivitySchema.nullable().describe('Null where an uncertainty is not known'),
     erratum: erratumSchema.nullable(),
   })
   .describe('An edition as published');
 
 export const categoryDocumentSchema = z
-  .strictObject({ ...heading, category: categorySchema, rows: z.array(categoryRowSchema).describe('Standings, best first') })
+  .strictObject({
+    ...heading,
+    category: categorySchema,
+    spread: z
+      .strictObject({
+        specimenPercent: decimal
+          .nullable()
+          .describe('What a specimen scatters by in general, coefficient of variation; null when too few tell'),
+        betweenSubmissionsPercent: decimal.describe('What submissions of one variant differ by beyond that, relative standard deviation'),
+        degreesOfFreedom: z.int().describe('Degrees of freedom of the latter'),
+        specimensToTell: z.int().nullable().describe('Specimens of each of two variants that tell 3 % apart with a power of 80 %'),
+      })
+      .describe('How the readings of this category scatter'),
+    rows: z.array(categoryRowSchema).describe('Standings, best first'),
+  })
   .describe('The standings of one category');
 
 export const publishedReadingSchema = z
@@ -296,6 +342,24 @@ export const variantDocumentSchema = z
         }),
       )
       .describe('Spools tested and how they were obtained'),
+    budgets: z
+      .array(
+        z.strictObject({
+          category: slug,
+          standardUncertaintyPercent: decimal.describe('Combined standard uncertainty, relative to the value'),
+          degreesOfFreedom: z.int().nullable().describe('Effective degrees of freedom; null for more than a thousand'),
+          lines: z
+            .array(
+              z.strictObject({
+                component: z.enum(['repeatability', 'tester', 'rig', 'certificate']),
+                of: z.string().nullable().describe('Whose or which; null for repeatability'),
+                sharePercent: decimal.describe('Share of the variance'),
+              }),
+            )
+            .describe('Largest first'),
+        }),
+      )
+      .describe('Uncertainty budget of each category (JCGM 100)'),
     history: z.array(historyPointSchema).describe('Editions, oldest first, this one last'),
     siblings: z.array(variantNameSchema).describe('Other variants of the line in this edition'),
   })

@@ -4,18 +4,25 @@ import { tCdf } from '../../measurement/distributions/t-distribution.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { Category, CategoryDocument, CategoryRow, Movement } from '../../public-api/release-documents.schemas.js';
+import { chancesOf } from './chances-of.js';
 import { competitionTies } from './competition-ties.js';
 import { categoriesOf } from './edition-document.js';
 import { toFigure } from './figure.js';
 import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
+import { spreadOf } from './spread-of.js';
 
 const SIGNIFICANCE = 0.05;
 
 /** The standings of every category, in the order of the scheme. */
 export function categoryDocuments(context: ReleaseContext): CategoryDocument[] {
-  return categoriesOf(context).map((category) => ({ ...headingOf(context), category, rows: rowsOf(context, category) }));
+  return categoriesOf(context).map((category) => ({
+    ...headingOf(context),
+    category,
+    spread: spreadOf(context, category.quantity as Quantity),
+    rows: rowsOf(context, category),
+  }));
 }
 
 function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
@@ -38,6 +45,7 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
         group: certain?.group ?? null,
         placeInterval: certain ? { low: certain.low, high: certain.high } : null,
         movement: movementOf(moves(variant.slug), place),
+        ...chancesOf(certain),
         figure: toFigure(result, rule),
         change: changeOf(context, category, variant.slug, result.estimate),
       },

@@ -1,11 +1,12 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import type { Category, EditionDocument, Movement, OverallRow, VariantName } from '../../public-api/release-documents.schemas.js';
-import { roundHalfEven } from '../../measurement/units/round-half-even.js';
+import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
 import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
+import { sensitivityOf } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
 export function categoriesOf(context: ReleaseContext): Category[] {
@@ -59,6 +60,7 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: nameOf(context, id), missing: [...missing] })),
     excluded: exclusionsOf(context),
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
+    sensitivity: sensitivityOf(context.certainty),
     erratum,
   };
 }
@@ -87,14 +89,12 @@ export function overallRows(context: ReleaseContext): OverallRow[] {
       group: certain?.group ?? null,
       placeInterval: certain ? { low: certain.low, high: certain.high } : null,
       movement: movementOf(moves.get(variant.slug), place),
+      ...chancesOf(certain),
       score,
       categoryPlaces: { ...categoryPlaces },
-      chanceOfFirstPercent: chanceText(certain?.chanceOfFirst ?? null),
     };
   });
 }
-
-const chanceText = (chance: number | null): string | null => (chance === null ? null : roundHalfEven(100 * chance, 1));
 
 function overallMovement(context: ReleaseContext): Map<string, Movement> {
   const now = context.computed.standings.overall.map(({ id, place }) => ({ id: id, place }));

@@ -5,6 +5,7 @@ import type {
   VariantDocument,
   VariantName,
 } from '../../public-api/release-documents.schemas.js';
+import { budgetOf } from './budgets.js';
 import { publishedClaims } from './claims.js';
 import { toFigure, USUAL } from './figure.js';
 import { headingOf } from './release-context.js';
@@ -48,6 +49,10 @@ function variantDocument(
     claims: publishedClaims(context, variant.slug),
     submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
     spools: spoolsOf(context, variant.slug),
+    budgets: context.evidence.edition.scheme.rules.categories.flatMap(({ code, quantity }) => {
+      const result = context.computed.results.get(variant.slug)?.get(quantity);
+      return result ? budgetOf(code, result.estimate) : [];
+    }),
     history: [...earlierHistory(context, variant.slug), historyPoint(context, outcome, overall?.place ?? null, rows)],
     siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
   };

@@ -61,7 +61,28 @@ export function editionDocument(season: Season, revision: number, erratum: Errat
         placeIfIncluded: season.overall.find((row) => row.variant.slug === variant.slug)?.placeIfIncluded ?? null,
       })),
     categoryTops: categoryTops(season),
+    sensitivity: inventedSensitivity(season),
     erratum,
+  };
+}
+
+function inventedSensitivity({ overall, hasIntervals }: Season): EditionDocument['sensitivity'] {
+  const [first, second, third] = overall.map(({ variant }) => variant.slug);
+  if (!hasIntervals || !first || !second || !third) return null;
+  const none = { first: [first], swappedPairs: 0, swaps: [], dropped: [] };
+  return {
+    leftOut: [
+      { ...none, kind: 'category', name: 'knot-retention', first: [second], swappedPairs: 3, swaps: [{ ahead: second, behind: first }] },
+      { ...none, kind: 'tester', name: 'A. Fenn', swappedPairs: 1, swaps: [{ ahead: third, behind: second }] },
+      { ...none, kind: 'rig', name: 'R1' },
+    ],
+    weights: {
+      firstPlaces: [
+        { variant: first, percent: '61.2' },
+        { variant: second, percent: '38.8' },
+      ],
+      smallestChange: { variant: second, weightMovedPercent: '12.5' },
+    },
   };
 }
 
@@ -71,7 +92,8 @@ export function categoryDocument(season: Season, revision: number, code: string)
     throw new Error(
       `No category ${code} in the invented house; expected one of ${inventedCategories.map((one) => one.category.code).join(', ')}.`,
     );
-  return { ...headingOf(season, revision), category, rows: season.categoryRows.get(code) ?? [] };
+  const spread = { specimenPercent: '4.6', betweenSubmissionsPercent: '1.3', degreesOfFreedom: 22, specimensToTell: 38 };
+  return { ...headingOf(season, revision), category, spread, rows: season.categoryRows.get(code) ?? [] };
 }
 
 export function catalogueDocument(season: Season, revision: number): CatalogueDocument {

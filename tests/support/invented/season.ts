@@ -124,10 +124,13 @@ function changeOf(season: Season, code: string, slug: string): CategoryRow['chan
   return { kind: Math.abs(percent) > 3.5 ? 'changed' : 'withinNoise', percent: percent.toFixed(1) };
 }
 
+const NO_CHANCES = { chanceOfFirstPercent: null, chanceOfFirstFivePercent: null, chanceAheadOfNextPercent: null };
+
 function rankCategory(season: Season, code: string, direction: 'more' | 'less'): CategoryRow[] {
   const { placed, unplaced } = placeWithout(season, contendersIn(season, code), direction);
   const toRow = (isPlaced: boolean) => (one: Placed) => ({
     ...rowHeading(season, one, isPlaced, before(season.before?.categoryRows.get(code), one.slug)),
+    ...NO_CHANCES,
     figure: season.figures.get(code)!.get(one.slug)!,
     change: changeOf(season, code, one.slug),
   });
@@ -160,6 +163,7 @@ function rankOverall(season: Season): OverallRow[] {
     ...rowHeading(season, one, isPlaced, before(season.before?.overall, one.slug)),
     score: contenders.find(({ slug }) => slug === one.slug)!.value,
     categoryPlaces: Object.fromEntries(placesOf(one.slug).map(({ code, place }) => [code, place])),
+    ...NO_CHANCES,
     chanceOfFirstPercent:
       season.hasIntervals && isPlaced ? (index < inTop ? (100 * (inTop - index)) / ((inTop * (inTop + 1)) / 2) : 0).toFixed(1) : null,
   });

@@ -134,6 +134,16 @@ export function variantDocument(season: Season, variant: VariantName, revision: 
     claims: claimsOf(variant, force, diameter, season.year),
     submissions,
     spools,
+    budgets: categories.map(({ category }) => ({
+      category: category.code,
+      standardUncertaintyPercent: '1.30',
+      degreesOfFreedom: 84,
+      lines: [
+        { component: 'repeatability', of: null, sharePercent: '64.0' },
+        { component: 'rig', of: 'R1', sharePercent: '21.0' },
+        { component: 'tester', of: 'A. Fenn', sharePercent: '15.0' },
+      ],
+    })),
     history: historyOf(season, slug, revision, correctedYear),
     siblings: season.entries.filter((entry) => entry.line.slug === variant.line.slug && entry.slug !== slug),
   };

@@ -1,0 +1,101 @@
+/** What the ranking model says, as published: held against the evidence that a reader finds beside it. */
+import { computeRelease } from '../../api/releases/compute-release.js';
+import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
+import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
+import { inventInputs } from '../support/invent-inputs.js';
+
+const inputs = inventInputs(5, { variants: 8, testers: 4, rigs: 2, specimens: 6 });
+
+function documents(from: ReleaseInputs) {
+  const files = new Map(computeRelease(from).map(({ path, content }) => [path, content]));
+  const read = (path: string): unknown => JSON.parse(files.get(path)!);
+  const edition = read('documents/edition.json') as EditionDocument;
+  return {
+    edition,
+    categories: edition.scheme.categories.map(({ code }) => read(`documents/standings/${code}.json`) as CategoryDocument),
+    variants: edition.overall.map(({ variant }) => read(`documents/variants/${variant.slug}.json`) as VariantDocument),
+  };
+}
+
+const usual = documents(inputs);
+
+/** The same evidence with the readings of some submissions multiplied. */
+const scaled = (factor: number, which: (submission: ReleaseInputs['evidence']['submissions'][number]) => boolean): ReleaseInputs => ({
+  ...inputs,
+  evidence: {
+    ...inputs.evidence,
+    submissions: inputs.evidence.submissions.map((submission) =>
+      which(submission)
+        ? {
+            ...submission,
+            specimens: submission.specimens.map((specimen) => ({
+              ...specimen,
+              readings: specimen.readings.map((reading) =>
+                reading.role === 'breakingForce' ? { ...reading, valueSi: String(Number(reading.valueSi) * factor) } : reading,
+              ),
+            })),
+          }
+        : submission,
+    ),
+  },
+});
+
+test('the top group is every variant whose interval holds place 1', () => {
+  const { edition, categories } = usual;
+  for (const rows of [edition.overall, ...categories.map((one) => one.rows)]) {
+    const placed = rows.filter(({ place }) => place !== null);
+    expect(placed.length).toBeGreaterThan(2);
+    for (const { group, placeInterval } of placed) expect(group === 1).toBe(placeInterval!.low === 1);
+  }
+  for (const { category, variants } of edition.categoryTops) {
+    const { rows } = categories.find((one) => one.category.code === category)!;
+    expect(variants.map(({ slug }) => slug)).toEqual(rows.filter(({ group }) => group === 1).map(({ variant }) => variant.slug));
+  }
+});
+
+test('chances of being first add up, and are told of placed rows alone', () => {
+  const { edition } = usual;
+  const chances = edition.overall.map(({ place, chanceOfFirstPercent }) => [place, chanceOfFirstPercent] as const);
+  for (const [place, chance] of chances) expect(chance === null).toBe(place === null);
+  // Shared first places count for each that shares, so that the sum is 100 % or more.
+  expect(chances.reduce((sum, [, chance]) => sum + Number(chance ?? 0), 0)).toBeGreaterThan(99);
+});
+
+test('shares of a budget add up to the whole, the testers and rigs in it are those of the submissions', () => {
+  const { variants } = usual;
+  for (const { budgets, submissions } of variants) {
+    expect(budgets.length).toBeGreaterThan(2);
+    for (const { lines, standardUncertaintyPercent } of budgets) {
+      expect(lines.reduce((sum, { sharePercent }) => sum + Number(sharePercent), 0)).toBeCloseTo(100, 0);
+      expect(Number(standardUncertaintyPercent)).toBeGreaterThan(0);
+      const people = lines.filter(({ component }) => component === 'tester').map(({ of }) => of);
+      for (const name of people) expect(submissions.map(({ tester }) => tester)).toContain(name);
+    }
+  }
+});
+
+test('each category, tester and rig is left out in turn', () => {
+  const { edition, variants } = usual;
+  const { leftOut, weights } = edition.sensitivity!;
+  const named = (kind: string) => leftOut.filter((one) => one.kind === kind).map(({ name }) => name);
+  expect(named('category').sort()).toEqual(edition.scheme.categories.map(({ code }) => code).sort());
+  const submissions = variants.flatMap((one) => one.submissions);
+  expect(named('tester')).toEqual([...new Set(submissions.map(({ tester }) => tester))].sort());
+  expect(named('rig').length).toBeGreaterThan(1);
+  expect(weights!.firstPlaces.reduce((sum, { percent }) => sum + Number(percent), 0)).toBeCloseTo(100, 0);
+});
+
+test('a rig that reads high widens every interval of the category, and says so', () => {
+  const code = inputs.evidence.edition.scheme.rules.categories.find(({ quantity }) => quantity === 'apparentStress')!.code;
+  const stress = ({ categories }: typeof usual) => categories.find(({ category }) => category.code === code)!;
+  const before = stress(usual);
+  const high = stress(
+    documents(
+      scaled(1.12, ({ method, instruments }) => method.slug === 'straight-pull' && instruments.some(({ code: rig }) => rig === 'R2')),
+    ),
+  );
+  expect(Number(high.spread.betweenSubmissionsPercent)).toBeGreaterThan(Number(before.spread.betweenSubmissionsPercent) + 1);
+  const width = ({ rows }: CategoryDocument) => rows.map(({ figure }) => (Number(figure.high) - Number(figure.low)) / Number(figure.value));
+  const mean = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
+  expect(mean(width(high))).toBeGreaterThan(1.2 * mean(width(before)));
+});

@@ -9,6 +9,7 @@ import { rankingCase } from './ranking-case.js';
 
 interface Measured {
   entries: number;
+  draws: number;
   /** processor time, which a busy machine does not stretch */
   seconds: number;
   megabytes: number;
@@ -19,12 +20,12 @@ const DRAWS = 10_000;
 const HERE = fileURLToPath(import.meta.url);
 const ONE = '--one';
 
-function measureHere(entries: number): Measured {
-  const input = rankingCase(entries, CATEGORIES, DRAWS);
+function measureHere(entries: number, draws: number): Measured {
+  const input = rankingCase(entries, CATEGORIES, draws);
   const before = process.cpuUsage();
   rankWithUncertainty(input);
   const { user, system } = process.cpuUsage(before);
-  return { entries, seconds: (user + system) / 1e6, megabytes: process.resourceUsage().maxRSS / 1024 };
+  return { entries, draws, seconds: (user + system) / 1e6, megabytes: process.resourceUsage().maxRSS / 1024 };
 }
 
 /** Null when the program is not there or fails. */
@@ -34,9 +35,26 @@ function inAProcess(command: string, args: string[]): Measured | null {
 }
 
 /** Slope of log y over log n: 1 linear, 2 quadratic. */
-function exponent(results: readonly Measured[], of: 'seconds' | 'megabytes'): number {
+function exponent(results: readonly Measured[], of: 'seconds' | 'megabytes', over: 'entries' | 'draws' = 'entries'): number {
   const [first, last] = [results[0]!, results.at(-1)!];
-  return Math.log(last[of] / first[of]) / Math.log(last.entries / first.entries);
+  return Math.log(last[of] / first[of]) / Math.log(last[over] / first[over]);
+}
+
+function ownProcess(entries: number, draws: number): Measured {
+  const own = inAProcess(process.execPath, [...process.execArgv, HERE, ONE, String(entries), String(draws)]);
+  if (!own)
+    throw new Error(`ranking.bench: the ranking of ${entries} entries failed. Run it alone: ranking.bench.ts ${ONE} ${entries} ${draws}.`);
+  return own;
+}
+
+/** More draws of the same edition. */
+function reportDraws(): void {
+  const here = [10_000, 20_000, 40_000].map((draws) => ownProcess(100, draws));
+  console.log('\n| draws, 100 entries | here, s | MB |\n|---|---|---|');
+  for (const { draws, seconds, megabytes } of here) console.log(`| ${draws} | ${seconds.toFixed(2)} | ${megabytes.toFixed(0)} |`);
+  console.log(
+    `\nover draws: time n^${exponent(here, 'seconds', 'draws').toFixed(2)}, memory n^${exponent(here, 'megabytes', 'draws').toFixed(2)}`,
+  );
 }
 
 function report(sizes: readonly number[]): void {
@@ -45,8 +63,7 @@ function report(sizes: readonly number[]): void {
   const here: Measured[] = [];
   const numpy: Measured[] = [];
   for (const size of sizes) {
-    const own = inAProcess(process.execPath, [...process.execArgv, HERE, ONE, String(size)]);
-    if (!own) throw new Error(`ranking.bench: the ranking of ${size} entries failed. Run it alone: ranking.bench.ts ${ONE} ${size}.`);
+    const own = ownProcess(size, DRAWS);
     const other = inAProcess('python3', [HERE.replace('ranking.bench.ts', 'ranking.py'), String(size), String(CATEGORIES), String(DRAWS)]);
     here.push(own);
     if (other) numpy.push(other);
@@ -62,6 +79,9 @@ function report(sizes: readonly number[]): void {
   else console.log('No comparison: python3 with numpy was not found.');
 }
 
-const [first, second] = process.argv.slice(2);
-if (first === ONE) console.log(JSON.stringify(measureHere(Number(second))));
-else report(first === undefined ? [50, 100, 200] : process.argv.slice(2).map(Number));
+const [first, second, third] = process.argv.slice(2);
+if (first === ONE) console.log(JSON.stringify(measureHere(Number(second), Number(third))));
+else {
+  report(first === undefined ? [50, 100, 200] : process.argv.slice(2).map(Number));
+  reportDraws();
+}

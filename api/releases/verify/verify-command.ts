@@ -2,6 +2,7 @@
  * `npm run verify -- <folder or address>`, and verify.mjs inside each release: recomputes releases and says what differs.
  * Ends with 0 when all is equal, 1 when anything differs, 2 when there is nothing to verify.
  */
+import './node-20.js';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { releasesAt } from './release-source.js';

@@ -1,3 +1,4 @@
+import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
 import { algorithmA } from '../../../api/measurement/agreement/algorithm-a.js';
 import { concordance } from '../../../api/measurement/agreement/concordance.js';
 import { mandelHCritical, mandelKCritical } from '../../../api/measurement/agreement/mandel-critical.js';
@@ -9,6 +10,7 @@ import { mean } from '../../../api/measurement/summary/mean.js';
 import { median } from '../../../api/measurement/summary/median.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
+import { huberLocation, huberProposal2, qn, scaledMad, sn } from '../support/robust-estimators.js';
 
 const interlab = referenceCases('interlab');
 const robust = referenceCases('robust');
@@ -162,12 +164,32 @@ test1(robust['R02-algA-E2489'], (one) => {
   const centre = median(values);
   const mad = median(values.map((value: number) => Math.abs(value - centre)));
   const { mean: x_star, sd: s_star } = algorithmA(values);
-  expectReference(one, { median: centre, mad, x_star, s_star, 'z_of_2.75': zScore(2.75, x_star, s_star) });
+  expectReference(one, {
+    median: centre,
+    mad,
+    x_star,
+    s_star,
+    'scaled_mad_1.4826': scaledMad(values, 1 / normalQuantile(0.75)),
+    'z_of_2.75': zScore(2.75, x_star, s_star),
+  });
 });
 
 test1(robust['R03-chem-copper'], (one) => {
   const { mean: algA_x_star, sd: algA_s_star } = algorithmA(one.inputs.values);
-  expectReference(one, { mean: mean(one.inputs.values), median: median(one.inputs.values), algA_x_star, algA_s_star });
+  const { values } = one.inputs;
+  const { location: hubers_mu, scale: hubers_s } = huberProposal2(values);
+  expectReference(one, {
+    mean: mean(values),
+    median: median(values),
+    mad_scaled: scaledMad(values),
+    huber_mu_with_mad: huberLocation(values),
+    hubers_mu,
+    hubers_s,
+    Qn: qn(values),
+    Sn: sn(values),
+    algA_x_star,
+    algA_s_star,
+  });
 });
 
 test('algorithm A of mostly equal values has spread 0; one value is refused', () => {

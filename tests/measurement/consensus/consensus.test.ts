@@ -3,6 +3,7 @@ import { mandelPaule } from '../../../api/measurement/consensus/mandel-paule.js'
 import { moderatedVariances } from '../../../api/measurement/consensus/moderated-variances.js';
 import { pooledBetweenVariance } from '../../../api/measurement/consensus/pooled-between-variance.js';
 import { errorCode } from '../support/error-code.js';
+import { byHedges, byLikelihood, bySidikJonkman, byVangelRukhin } from '../support/consensus-estimators.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
 
 const robust = referenceCases('robust');
@@ -26,7 +27,12 @@ test.each(['R04-consensus-Cd', 'R14-consensus-two', 'R05-consensus-apples'].map(
   '%s',
   (_, one) => {
     const means = meansOf(one.inputs);
-    expectReference(one, { mandel_paule: under(mandelPaule(means)), dersimonian_laird: under(derSimonianLaird(means)) });
+    const [y, v] = [means.map((point) => point.mean), means.map(({ standardUncertainty }) => standardUncertainty ** 2)];
+    expectReference(one, {
+      mandel_paule: under(mandelPaule(means)),
+      dersimonian_laird: under(derSimonianLaird(means)),
+      reml: byLikelihood(y, v, true),
+    });
   },
 );
 
@@ -34,7 +40,21 @@ test(named(robust['R06-bcg']!), () => {
   const one = robust['R06-bcg']!;
   const means = bare(one.inputs.y, one.inputs.v.map(Math.sqrt));
   const { q: _, ...byMoments } = derSimonianLaird(means);
-  expectReference(one, { DL: under(byMoments), PM: under(mandelPaule(means)) });
+  const { y, v } = one.inputs;
+  expectReference(one, {
+    DL: under(byMoments),
+    PM: under(mandelPaule(means)),
+    REML: byLikelihood(y, v, true),
+    ML: byLikelihood(y, v, false),
+    HE: byHedges(y, v),
+    SJ: bySidikJonkman(y, v),
+  });
+});
+
+test(`${named(robust['R05-consensus-apples']!)}, by maximum likelihood`, () => {
+  const one = robust['R05-consensus-apples']!;
+  const { means, sd, n } = one.inputs;
+  expectReference(one, { vangel_rukhin: byVangelRukhin(means, sd, n) });
 });
 
 test('means that agree have no variance between them, and the order does not matter', () => {

@@ -1,3 +1,4 @@
+import { tQuantile } from '../../../api/measurement/distributions/t-distribution.js';
 import { fiellerInterval } from '../../../api/measurement/figures/fieller-interval.js';
 import { ratioInputs } from '../../../api/measurement/figures/ratio-inputs.js';
 import { ratioTest } from '../../../api/measurement/figures/ratio-test.js';
@@ -46,7 +47,16 @@ test(named(cases['F03-fieller-summary']!), () => {
     { mean: inputs.mean_den, sd: inputs.sd_den, n: inputs.n_den },
     { variance: 'pooled' },
   );
-  expectReference(one, { ratio: found.ratio, g: found.g, fieller_95: bounded(found) });
+  // To first order (JCGM 100 5.1.6), for contrast: symmetric, where Fieller's interval is not.
+  const pooled = Math.sqrt((inputs.sd_num ** 2 + inputs.sd_den ** 2) / 2);
+  const relative = (pooled / Math.sqrt(inputs.n_num)) * Math.hypot(1 / inputs.mean_num, 1 / inputs.mean_den);
+  const halfWidth = found.ratio * relative * tQuantile(0.975, inputs.n_num + inputs.n_den - 2);
+  expectReference(one, {
+    ratio: found.ratio,
+    g: found.g,
+    fieller_95: bounded(found),
+    delta_method_95: [found.ratio - halfWidth, found.ratio + halfWidth],
+  });
 });
 
 describe('the three shapes', () => {

@@ -71,7 +71,12 @@ test(named(cases['O06-dixon-example']!), () => {
   const { values, suspect } = one.inputs;
   const found = dixonR10(values, 0.05);
   expect(values[found.suspectIndex!]).toBe(suspect);
+  const sorted = [...values].sort((a: number, b: number) => a - b);
+  const [gap, range] = [sorted[1] - sorted[0], sorted.at(-1) - sorted[0]];
+  expect(found.statistic).toBeCloseTo(gap / range, 12);
   expectReference(one, {
+    gap,
+    range,
     Q: found.statistic,
     reject_90pct_two_sided: dixonR10(values, 0.1).isOutlier,
     reject_95pct_two_sided: found.isOutlier,

@@ -123,7 +123,7 @@ function falseAcceptance(n: number): void {
 /** The same line measured in two editions: how often noise alone is called a change. */
 function falseAlarms(n: number): void {
   const random = randomStream(seedFromDigest(sha256(`movement ${n}`)));
-  const trials = 100 * TRIALS;
+  const trials = 200_000;
   let alarms = 0;
   for (let i = 0; i < trials; i++) {
     const edition = () => Array.from({ length: n }, () => 100 * (1 + CV * normalDeviate(random)));

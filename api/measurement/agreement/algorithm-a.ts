@@ -25,7 +25,7 @@ const MOST_ROUNDS = 1000;
  * @returns mean, sd [same unit] and the rounds; sd is 0 when more than half of the values are equal
  * @throws MeasurementError 'measurement/too-few-readings' for n < 2; 'measurement/not-a-number'
  * @see ISO-13528 annex C, algorithm A
- * @example algorithmA([9, 10, 11, 10, 50]).mean // 10.3…
+ * @example algorithmA([9, 10, 11, 10, 50]).mean // 10.97…
  */
 export function algorithmA(values: readonly number[]): RobustMean {
   requireReadings(values, 2, 'algorithmA');

@@ -14,7 +14,7 @@ const COEFFICIENTS = [
  * @returns ln Γ(x) [1]
  * @throws MeasurementError 'distributions/out-of-domain' unless 0 < x < ∞
  * @see NIST-EHANDBOOK 1.3.6
- * @example logGamma(5) // 3.1780… = ln 24
+ * @example logGamma(5) // 3.1780…
  */
 export function logGamma(x: number): number {
   if (!(x > 0 && x < Infinity)) {

@@ -28,7 +28,7 @@ export function digamma(x: number): number {
  * @returns ψ′(x) [1]
  * @throws MeasurementError 'distributions/out-of-domain' unless 0 < x < ∞
  * @see NIST-EHANDBOOK 1.3.6
- * @example trigamma(1) // 1.6449… = π²/6
+ * @example trigamma(1) // 1.6449…
  */
 export function trigamma(x: number): number {
   requirePositiveArgument(x, 'trigamma');

@@ -69,7 +69,7 @@ export function drawErrors(evidence: readonly Evidence[], sources: DrawnSources,
  * @returns n·n: s_ij at i·n + j [same unit]
  * @throws nothing: the caller checks the evidence
  * @see JCGM-100 5.2
- * @example differenceUncertainties([a, b], {}) // [0, s, s, 0]
+ * @example differenceUncertainties([a, b], {}) // [0, 5, 5, 0]
  */
 export function differenceUncertainties(evidence: readonly Evidence[], sources: Readonly<Record<string, SharedSource>>): Float64Array {
   const n = evidence.length;

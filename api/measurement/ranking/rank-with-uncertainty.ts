@@ -31,7 +31,7 @@ export interface RankingCertainty {
  * @throws MeasurementError as `requireRankingInput`; 'random/not-a-digest'
  * @see MRSW-2023
  * @see JCGM-101
- * @example rankWithUncertainty(input).overall.rows[0] // { id: 'a', place: 1, low: 1, high: 3, group: 1, chanceOfFirst: 0.62, chanceOfFirstFive: 1, chanceAheadOfNext: 0.71 }
+ * @example rankWithUncertainty(input).overall.rows[0] // { id: 'a', place: 1, low: 1, high: 1, group: 1, chanceOfFirst: 1, chanceOfFirstFive: 1, chanceAheadOfNext: 1 }
  */
 export function rankWithUncertainty(input: RankingInput): RankingCertainty {
   requireRankingInput(input);

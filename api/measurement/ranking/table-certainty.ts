@@ -42,7 +42,7 @@ export interface DrawnTable {
  * @returns critical value and rows, best first
  * @throws nothing: the caller checks the shapes
  * @see MRSW-2023
- * @example tableCertainty(table).rows[0] // { id: 'a', place: 1, low: 1, high: 2, group: 1, … }
+ * @example tableCertainty(table).rows[0] // { id: 'a', place: 1, low: 1, high: 1, group: 1 }
  */
 export function tableCertainty(table: DrawnTable): TableCertainty {
   const { ids, published, goodness, errors, places, differenceUncertainty, level } = table;

@@ -23,7 +23,7 @@ const WEIGHT_DRAWS = 10_000;
  * @returns shares and the smallest change [1]; a first place that is shared changes with no weight moved
  * @throws nothing: the caller checks the input
  * @see COMMON-PRACTICE
- * @example weightSensitivity(standings, ids, 'sumOfPlaces', random).smallestChange // { weightMoved: 0.12, id: 'b' }
+ * @example weightSensitivity(standings, ids, 'sumOfPlaces', random).firstPlaces // [{ id: 'a', share: 1 }]
  */
 export function weightSensitivity(
   standings: PointStandings,

@@ -33,7 +33,7 @@ export function rawElongationPercent(points: readonly TracePoint[], gaugeLengthM
  * @returns elongation [%]
  * @throws MeasurementError 'figures/not-positive' for L or L + x₀; errors of findPeak
  * @see ASTM-D638 annex on toe compensation (from memory)
- * @example elongationPercent(points, 500, { stiffnessNPerMm: 6, toeOffsetMm: 3 }, 'nominal') // 3.8 for a peak at 22 mm
+ * @example elongationPercent([{ extensionMm: 0, forceN: 0 }, { extensionMm: 22, forceN: 114 }], 500, { stiffnessNPerMm: 6, toeOffsetMm: 3 }, 'nominal') // 3.8
  */
 export function elongationPercent(points: readonly TracePoint[], gaugeLengthMm: number, toe: ToeCompensation, basis: GaugeBasis): number {
   requirePositive(gaugeLengthMm, 'gaugeLengthMm', 'elongationPercent');

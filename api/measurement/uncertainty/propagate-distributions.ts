@@ -26,7 +26,7 @@ const FEWEST_DRAWS = 10_000;
  * @returns mean, standardUncertainty, low, high [result unit]
  * @throws MeasurementError 'uncertainty/too-few-draws' below 10 000; 'distributions/out-of-domain' for a bad level; 'measurement/not-a-number' when the model gives one
  * @see JCGM-101 7
- * @example propagateDistributions([(next) => next()], ([x]) => x!, seeded, { draws: 10_000 }).mean // about 0.5
+ * @example propagateDistributions([(next) => next()], ([x = 0]) => x, () => 0.5, { draws: 10_000 }).mean // 0.5
  */
 export function propagateDistributions(
   samplers: readonly InputSampler[],

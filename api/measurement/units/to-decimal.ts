@@ -10,7 +10,7 @@ import { ExactDecimal } from './exact-decimal.js';
  * @returns exact decimal [same unit]
  * @throws MeasurementError 'units/not-a-number' for text that is no number, NaN and infinities
  * @see ISO-80000
- * @example toDecimal('0.1', 'convert') // Decimal 0.1
+ * @example toDecimal('0.1', 'convert').toFixed() // '0.1'
  */
 export function toDecimal(value: string | number, where: string): InstanceType<typeof ExactDecimal> {
   const isPlain = typeof value === 'number' ? Number.isFinite(value) : /^[+-]?\d+(\.\d+)?([eE][+-]?\d+)?$/.test(value.trim());

@@ -1,4 +1,4 @@
-import { requirePositive } from '../figures/require-positive.js';
+import { requireFinite, requirePositive } from '../figures/require-positive.js';
 
 /**
  * A tester's z score: distance from the assigned value in standard deviations for proficiency.
@@ -8,11 +8,12 @@ import { requirePositive } from '../figures/require-positive.js';
  * @param assigned assigned value [same unit]
  * @param proficiencySd σ_pt above 0 [same unit]
  * @returns z [1]
- * @throws MeasurementError 'figures/not-positive' for σ_pt not above 0
+ * @throws MeasurementError 'figures/not-positive' for σ_pt not above 0; 'measurement/not-a-number'
  * @see ISO-13528 9.4
  * @example zScore(12, 10, 1) // 2
  */
 export function zScore(value: number, assigned: number, proficiencySd: number): number {
+  requireFinite(value - assigned, 'distance from the assigned value', 'zScore');
   requirePositive(proficiencySd, 'proficiencySd', 'zScore');
   return (value - assigned) / proficiencySd;
 }
@@ -24,12 +25,13 @@ export function zScore(value: number, assigned: number, proficiencySd: number): 
  * @param value the tester's result [any one unit] with its standard uncertainty
  * @param assigned assigned value [same unit] with its standard uncertainty; not both uncertainties 0
  * @returns ζ [1]
- * @throws MeasurementError 'figures/not-positive' when both uncertainties are 0
+ * @throws MeasurementError 'figures/not-positive' when both uncertainties are 0; 'measurement/not-a-number'
  * @see ISO-13528 9.6
  * @example zetaScore({ value: 12, u: 0.6 }, { value: 10, u: 0.8 }) // 2
  */
 export function zetaScore(value: { value: number; u: number }, assigned: { value: number; u: number }): number {
   const combined = Math.hypot(value.u, assigned.u);
+  requireFinite(value.value - assigned.value, 'distance from the assigned value', 'zetaScore');
   requirePositive(combined, 'combined standard uncertainty', 'zetaScore');
   return (value.value - assigned.value) / combined;
 }
@@ -41,12 +43,13 @@ export function zetaScore(value: { value: number; u: number }, assigned: { value
  * @param value the tester's result [any one unit] with its expanded uncertainty
  * @param assigned assigned value [same unit] with its expanded uncertainty; not both uncertainties 0
  * @returns E_n [1]
- * @throws MeasurementError 'figures/not-positive' when both uncertainties are 0
+ * @throws MeasurementError 'figures/not-positive' when both uncertainties are 0; 'measurement/not-a-number'
  * @see ISO-13528 9.7
  * @example eNScore({ value: 12, expanded: 1.2 }, { value: 10, expanded: 1.6 }) // 1
  */
 export function eNScore(value: { value: number; expanded: number }, assigned: { value: number; expanded: number }): number {
   const combined = Math.hypot(value.expanded, assigned.expanded);
+  requireFinite(value.value - assigned.value, 'distance from the assigned value', 'eNScore');
   requirePositive(combined, 'combined expanded uncertainty', 'eNScore');
   return (value.value - assigned.value) / combined;
 }

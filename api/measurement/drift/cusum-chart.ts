@@ -1,3 +1,4 @@
+import { requireFinite } from '../figures/require-positive.js';
 import { requireReadings } from '../summary/require-readings.js';
 
 export interface CusumChart {
@@ -21,6 +22,9 @@ export interface CusumChart {
 export function cusumChart(values: readonly number[], design: { target: number; k: number; h: number }): CusumChart {
   requireReadings(values, 1, 'cusumChart');
   const { target, k, h } = design;
+  requireFinite(target, 'target', 'cusumChart');
+  requireFinite(k, 'k', 'cusumChart');
+  requireFinite(h, 'h', 'cusumChart');
   const sums = (excess: (value: number) => number): number[] => {
     let sum = 0;
     return values.map((value) => (sum = Math.max(0, sum + excess(value))));

@@ -1,4 +1,4 @@
-import { requirePositive } from '../figures/require-positive.js';
+import { requireFinite, requirePositive } from '../figures/require-positive.js';
 import { MeasurementError } from '../errors.js';
 import { requireReadings } from '../summary/require-readings.js';
 import type { ControlLimits } from './individuals-chart.js';
@@ -27,6 +27,7 @@ export interface EwmaChart {
  */
 export function ewmaChart(values: readonly number[], limits: ControlLimits, lambda = 0.2, k = 3): EwmaChart {
   requireReadings(values, 1, 'ewmaChart');
+  requireFinite(limits.centre, 'centre', 'ewmaChart');
   requirePositive(limits.sigma, 'sigma', 'ewmaChart');
   if (!(lambda > 0 && lambda <= 1)) {
     throw new MeasurementError(

@@ -41,3 +41,23 @@ export function requireNotNegative(value: number, name: string, where: string): 
     );
   }
 }
+
+/**
+ * Refuses what is not a finite number, by name.
+ *
+ * Formula: −∞ < value < ∞
+ * @param value number to check [any one unit]
+ * @param name what it is
+ * @param where function that was called
+ * @returns nothing
+ * @throws MeasurementError 'measurement/not-a-number'
+ * @see COMMON-PRACTICE
+ * @example requireFinite(0.5, 'target', 'cusumChart')
+ */
+export function requireFinite(value: number, name: string, where: string): void {
+  if (Number.isFinite(value)) return;
+  throw new MeasurementError(
+    'measurement/not-a-number',
+    `${where}: ${name} is ${value}, expected a finite number. Check the step before this one.`,
+  );
+}

@@ -1,3 +1,4 @@
+import { requirePositive } from '../figures/require-positive.js';
 import { logGamma } from '../distributions/log-gamma.js';
 import { requireProbability } from '../distributions/require-domain.js';
 import { MeasurementError } from '../errors.js';
@@ -58,11 +59,13 @@ export function weibullFit(values: readonly number[]): WeibullFit {
  * @param fit shape and scale of the population
  * @param share p in (0, 1) [1]
  * @returns x_p [unit of the scale]
- * @throws MeasurementError 'distributions/out-of-domain' for a share outside (0, 1)
+ * @throws MeasurementError 'distributions/out-of-domain' for a share outside (0, 1); 'figures/not-positive' for shape or scale
  * @see WEIBULL-1951
  * @example weibullQuantile({ shape: 1, scale: 1 }, 0.5) // 0.6931…
  */
 export function weibullQuantile(fit: Pick<WeibullFit, 'shape' | 'scale'>, share: number): number {
+  requirePositive(fit.shape, 'shape', 'weibullQuantile');
+  requirePositive(fit.scale, 'scale', 'weibullQuantile');
   requireProbability(share, 'weibullQuantile');
   return fit.scale * (-Math.log1p(-share)) ** (1 / fit.shape);
 }

@@ -29,14 +29,17 @@ export interface DixonResult {
  * @param n number of readings, 3 to 10 [1]
  * @param alpha two-sided level [1]
  * @returns critical value [1]
- * @throws MeasurementError 'outliers/no-critical-value' for n outside 3 … 10
+ * @throws MeasurementError 'outliers/no-critical-value' for n outside 3 … 10 or an α that has no table
  * @see DIXON-1951
  * @example dixonR10Critical(5, 0.05) // 0.7102
  */
 export function dixonR10Critical(n: number, alpha: DixonAlpha): number {
-  const critical = CRITICAL[alpha][n - 3];
+  const critical = (CRITICAL[alpha] as readonly number[] | undefined)?.[n - 3];
   if (critical === undefined) {
-    throw new MeasurementError('outliers/no-critical-value', `dixonR10Critical: n is ${n}, expected 3 to 10. Use Grubbs' test.`);
+    throw new MeasurementError(
+      'outliers/no-critical-value',
+      `dixonR10Critical: n is ${n} at alpha ${alpha}, expected n from 3 to 10 and alpha one of ${Object.keys(CRITICAL).join(', ')}. Use Grubbs' test.`,
+    );
   }
   return critical;
 }

@@ -11,7 +11,7 @@ export type Seed = readonly [number, number, number, number];
  * @returns seed of `randomStream`
  * @throws MeasurementError 'random/not-a-digest' for any other text, and for the one in a great many whose seed would be all zero
  * @see BLACKMAN-VIGNA-2021
- * @example seedFromDigest('00000001'.padEnd(64, '0')) // [1, 0, 0, 0]
+ * @example seedFromDigest('0000000100000000000000000000000000000000000000000000000000000000') // [1, 0, 0, 0]
  */
 export function seedFromDigest(hex: string): Seed {
   const words = /^[0-9a-f]{64}$/i.test(hex) ? (hex.match(/.{8}/g) ?? []).map((word) => Number.parseInt(word, 16)) : [];

@@ -92,7 +92,7 @@ function sharedBy(submissions: readonly SubmissionEvidence[], shares: readonly n
  * @returns the source
  * @throws MeasurementError 'ranking/unknown-source' with the known names
  * @see COMMON-PRACTICE
- * @example sourceNamed('rig:r1', { 'rig:r1': { relativeStandardUncertainty: 0.01, degreesOfFreedom: Infinity } })
+ * @example sourceNamed('rig:r1', { 'rig:r1': { relativeStandardUncertainty: 0.01, degreesOfFreedom: Infinity } }).degreesOfFreedom // Infinity
  */
 export function sourceNamed(name: string, sources: Readonly<Record<string, SharedSource>>): SharedSource {
   const source = Object.hasOwn(sources, name) ? sources[name] : undefined;

@@ -1,4 +1,5 @@
 import { MeasurementError } from '../errors.js';
+import { requireFinite } from '../figures/require-positive.js';
 import type { Evidence } from './evidence.js';
 
 /**
@@ -8,7 +9,7 @@ import type { Evidence } from './evidence.js';
  * @param factors evidence of each factor, values above 0 [each its unit], with its power [1]
  * @param constant c above 0
  * @returns evidence of the product
- * @throws MeasurementError 'ranking/bad-evidence' for a factor or constant that is not above 0
+ * @throws MeasurementError 'ranking/bad-evidence' for a factor or constant that is not above 0; 'measurement/not-a-number' for a power
  * @see JCGM-100 5.1.6
  * @example productOfEvidence([{ evidence: force, power: 1 }, { evidence: diameter, power: -2 }], 4 / Math.PI)
  */
@@ -20,6 +21,7 @@ export function productOfEvidence(factors: readonly { readonly evidence: Evidenc
       `productOfEvidence: found ${bad}, expected factors and constant above 0. Leave the entry out of the category.`,
     );
   }
+  factors.forEach(({ power }) => requireFinite(power, 'power', 'productOfEvidence'));
   const product = (valueOf: (evidence: Evidence) => number): number =>
     factors.reduce((result, { evidence, power }) => result * valueOf(evidence) ** power, constant);
   const value = product((evidence) => evidence.value);

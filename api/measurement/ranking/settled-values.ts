@@ -1,4 +1,5 @@
 import { chiSquareQuantile } from '../distributions/chi-square-distribution.js';
+import { requireFinite } from '../figures/require-positive.js';
 import { mean } from '../summary/mean.js';
 
 const SURE = 0.99;
@@ -10,7 +11,7 @@ const SURE = 0.99;
  * @param values n found values [any one unit]
  * @param differenceUncertainty n·n: s_ij at i·n + j [same unit]
  * @returns n settled values [same unit]; the values themselves for n < 2 and when they are known without uncertainty
- * @throws MeasurementError 'measurement/not-a-number' for a value that is not finite
+ * @throws MeasurementError 'measurement/not-a-number' for a value or an uncertainty that is not finite
  * @see LOUIS-1984
  * @example settledValues(Float64Array.of(0, 8), Float64Array.of(0, 1, 1, 0)) // [0.21…, 7.78…]
  */
@@ -20,6 +21,7 @@ export function settledValues(values: Float64Array, differenceUncertainty: Float
   let noise = 0;
   for (const s of differenceUncertainty) noise += s * s;
   if (noise === 0) return values;
+  requireFinite(noise, 'uncertainty of the differences', 'settledValues');
   const centre = mean([...values]);
   let spread = 0;
   for (const value of values) spread += (value - centre) ** 2;

@@ -1,4 +1,4 @@
-import { requirePositive } from '../figures/require-positive.js';
+import { requireFinite, requirePositive } from '../figures/require-positive.js';
 import { findPeak } from './trace.js';
 import type { ToeCompensation } from './toe-compensation.js';
 import type { TracePoint } from './trace.js';
@@ -36,6 +36,7 @@ export function rawElongationPercent(points: readonly TracePoint[], gaugeLengthM
  * @example elongationPercent([{ extensionMm: 0, forceN: 0 }, { extensionMm: 22, forceN: 114 }], 500, { stiffnessNPerMm: 6, toeOffsetMm: 3 }, 'nominal') // 3.8
  */
 export function elongationPercent(points: readonly TracePoint[], gaugeLengthMm: number, toe: ToeCompensation, basis: GaugeBasis): number {
+  requireFinite(toe.toeOffsetMm, 'toeOffsetMm', 'elongationPercent');
   requirePositive(gaugeLengthMm, 'gaugeLengthMm', 'elongationPercent');
   const lengthMm = basis === 'corrected' ? gaugeLengthMm + toe.toeOffsetMm : gaugeLengthMm;
   requirePositive(lengthMm, 'gaugeLengthMm + toeOffsetMm', 'elongationPercent');

@@ -27,6 +27,7 @@ export class EditionEvidenceReadModel {
     return {
       edition: { ...edition, entries: entries.map(({ variant, exclusion }) => ({ variant, exclusion })) },
       submissions,
+      withdrawn: await this.submissions.withdrawnInEdition(id),
       instruments: instruments.map(({ code, kind, name, capacity, resolution, calibrations }) => ({
         code,
         kind,

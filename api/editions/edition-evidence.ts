@@ -2,6 +2,7 @@
 import type { ClaimEvidence } from '../catalogue/catalogue-evidence.js';
 import type { InstrumentEvidence } from '../instruments/instrument-evidence.js';
 import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
+import type { WithdrawnEvidence } from '../submissions/withdrawn-evidence.js';
 import type { SchemeRules } from './editions.schemas.js';
 
 export interface EntryEvidence {
@@ -32,6 +33,7 @@ export interface EditionEvidence {
   };
   /** Accepted and not withdrawn. */
   readonly submissions: readonly SubmissionEvidence[];
+  readonly withdrawn: readonly WithdrawnEvidence[];
   readonly instruments: readonly InstrumentEvidence[];
   readonly claims: readonly ClaimEvidence[];
 }

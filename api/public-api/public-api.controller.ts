@@ -130,6 +130,12 @@ export class PublicApiController {
     sendJson(request, reply, { ...document, rows: document.rows.filter((row) => fits(row, query)) });
   }
 
+  @Get('editions/:edition/withdrawn')
+  @Endpoint({ summary: 'Results that were withdrawn: why, when, how to cite.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  async getWithdrawn(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    await this.send(request, reply, await this.current(edition), 'documents/withdrawn.json');
+  }
+
   @Get('editions/:edition/catalogue')
   @Endpoint({ summary: 'Makers, lines, variants, methods and checks of an edition.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   async getEditionCatalogue(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {

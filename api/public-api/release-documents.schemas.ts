@@ -135,6 +135,9 @@ export const erratumSchema = z
   .strictObject({
     reasonCode: z.enum(['withdrawal', 'reidentification', 'methodError', 'catalogueError']).describe('Why'),
     words: z.string().describe('What changed and why'),
+    expected: z
+      .array(z.strictObject({ where: z.string(), before: z.string() }))
+      .describe('What the correction took for published, and found'),
     changes: z
       .array(
         z.strictObject({ where: z.string().describe('Document and row'), before: z.string().nullable(), after: z.string().nullable() }),
@@ -229,6 +232,23 @@ export const categoryDocumentSchema = z
     rows: z.array(categoryRowSchema).describe('Standings, best first'),
   })
   .describe('The standings of one category');
+
+export const withdrawnSchema = z
+  .strictObject({
+    reference: z.string().describe('Reference of the submission'),
+    variant: slug,
+    method: slug,
+    tester: z.string().describe('Display name of the tester'),
+    benchDay: date,
+    withdrawnOn: date.describe('When it left the results'),
+    reason: z.string().describe('Why'),
+    citation: z.string().describe('How to cite that it was withdrawn'),
+  })
+  .describe('A result that was accepted and withdrawn: it counts for nothing, and is not forgotten');
+
+export const withdrawnDocumentSchema = z
+  .strictObject({ ...heading, items: z.array(withdrawnSchema).describe('By reference') })
+  .describe('Results of the edition that were withdrawn');
 
 export const publishedReadingSchema = z
   .strictObject({
@@ -330,6 +350,7 @@ export const variantDocumentSchema = z
     figures: z.array(figureSchema).describe('Every figure measured, ranked or not'),
     claims: z.array(publishedClaimSchema).describe('Claims'),
     submissions: z.array(publishedSubmissionSchema).describe('Accepted submissions'),
+    withdrawn: z.array(withdrawnSchema).describe('Results that were withdrawn'),
     spools: z
       .array(
         z.strictObject({
@@ -484,6 +505,8 @@ export type MethodDocument = z.infer<typeof methodDocumentSchema>;
 export type CheckDocument = z.infer<typeof checkDocumentSchema>;
 export type CatalogueDocument = z.infer<typeof catalogueDocumentSchema>;
 export type Manifest = z.infer<typeof manifestSchema>;
+export type Withdrawn = z.infer<typeof withdrawnSchema>;
+export type WithdrawnDocument = z.infer<typeof withdrawnDocumentSchema>;
 export type ReleaseSignature = z.infer<typeof releaseSignatureSchema>;
 export type SigningKeyResponse = z.infer<typeof signingKeySchema>;
 export type ReleaseSummary = z.infer<typeof releaseSummarySchema>;

@@ -5,13 +5,15 @@ import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { EditionEvidenceReadModel } from '../editions/edition-evidence.read-model.js';
+import { Problem } from '../platform/errors/problem.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
-import type { CategoryDocument, EditionDocument, VariantDocument } from '../public-api/release-documents.schemas.js';
+import type { VariantDocument } from '../public-api/release-documents.schemas.js';
 import type { Bundle } from './documents/bundle.js';
-import { cellsOf } from './erratum.js';
+import { unmetExpectations } from './erratum.js';
 import type { Correction, EarlierEdition, Licence, ReleaseInputs } from './release-inputs.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
+import { releaseProblems } from './releases.errors.js';
 import { SOFTWARE_VERSION } from './software-version.js';
 
 const LICENCES: Readonly<Record<Config['DATA_LICENCE'], Licence>> = {
@@ -71,10 +73,12 @@ export class GatherRelease {
     return methods.flat().map(({ id: _, ...version }) => version);
   }
 
-  private async correctionOf({ reasonCode, words }: NonNullable<Stated>, before: PublishedRelease): Promise<Correction> {
-    const edition = await this.documentOf<EditionDocument>(before, 'documents/edition.json');
-    const categories = await this.folderOf<CategoryDocument>(before, 'documents/standings/');
-    return { reasonCode, words, before: cellsOf({ edition, categories }) };
+  private async correctionOf(stated: NonNullable<Stated>, before: PublishedRelease): Promise<Correction> {
+    const { reasonCode, words, expects } = stated;
+    const cells = await this.releases.cellsOf(before);
+    const unmet = unmetExpectations(expects, cells);
+    if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
+    return { reasonCode, words, expects, before: cells };
   }
 
   /** Current releases of the editions before, newest first, as their bundles tell them. */
@@ -83,7 +87,7 @@ export class GatherRelease {
     for (let slug = previous; slug !== null;) {
       const release = await this.releases.find(slug);
       if (!release) break;
-      const bundle = await this.documentOf<Bundle>(release, 'bundle.json');
+      const bundle = await this.releases.kept<Bundle>(release, 'bundle.json');
       found.push(await this.earlierEdition(release, bundle));
       slug = bundle.outputs.edition.previousEdition;
     }
@@ -91,7 +95,7 @@ export class GatherRelease {
   }
 
   private async earlierEdition(release: PublishedRelease, { outputs }: Bundle): Promise<EarlierEdition> {
-    const variants = await this.folderOf<VariantDocument>(release, 'documents/variants/');
+    const variants = await this.releases.folder<VariantDocument>(release, 'documents/variants/');
     const placesOf = (rows: readonly { variant: { slug: string }; place: number | null }[]) =>
       rows.map(({ variant, place }) => ({ variant: variant.slug, place }));
     return {
@@ -108,17 +112,5 @@ export class GatherRelease {
       history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
       results: outputs.results,
     };
-  }
-
-  private async folderOf<T>(release: PublishedRelease, folder: string): Promise<T[]> {
-    const paths = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith(folder));
-    return Promise.all(paths.map((path) => this.documentOf<T>(release, path)));
-  }
-
-  private async documentOf<T>(release: PublishedRelease, path: string): Promise<T> {
-    const document = await this.releases.document<T>(release, path);
-    if (document === null)
-      throw new Error(`Release ${release.edition}/${release.revision} has lost its file ${path}; restore it from a backup.`);
-    return document;
   }
 }

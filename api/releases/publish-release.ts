@@ -19,10 +19,9 @@ import { releaseProblems } from './releases.errors.js';
 import { releaseFolder, ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
 import type { BuiltRelease } from './releases.store.js';
+import type { ReleaseRequest } from './releases.schemas.js';
 import { SigningKey } from './signing-key.js';
 import { verifyScript } from './verify/verify-script.js';
-
-type Erratum = EditionDocument['erratum'];
 
 /** Builds a release that was asked for, writes its files, then publishes it in one transaction. Doing it twice is doing it once. */
 @Injectable()
@@ -41,9 +40,9 @@ export class PublishRelease {
 
   async run({ edition, revision }: PublishReleaseOrder): Promise<void> {
     const release = await this.releases.state(edition, revision);
-    if (release?.state !== 'building') return;
     const publishedAt = this.clock.now();
-    const inputs = await this.gather.run(edition, revision, publishedAt, release.erratum as Erratum);
+    if (release?.state !== 'building' || (release.publishAt !== null && release.publishAt > publishedAt)) return;
+    const inputs = await this.gather.run(edition, revision, publishedAt, release.erratum as ReleaseRequest['erratum']);
     const files = [...computeRelease(inputs), await verifyScript()];
     const { overall, erratum } = checked(files);
     if (overall.length === 0) throw new Problem(releaseProblems['releases/no-standings']);

@@ -28,14 +28,15 @@ interface EarlierPlace {
   readonly place: number | null;
 }
 
-/** What readers saw of a revision: where → text, and who came first overall. */
+/** What readers saw of a revision: where → text, and who was in the top group overall. */
 export interface RevisionCells {
   readonly cells: Readonly<Record<string, string>>;
-  readonly first: readonly string[];
+  readonly top: readonly string[];
 }
 
-/** Why a later revision is made, and what the revision before showed. */
+/** Why a later revision is made, what it takes for published, and what the revision before showed. */
 export interface Correction extends Pick<NonNullable<EditionDocument['erratum']>, 'reasonCode' | 'words'> {
+  readonly expects: readonly { readonly where: string; readonly before: string }[];
   readonly before: RevisionCells;
 }
 

@@ -1,9 +1,10 @@
-import { Body, Controller, Get, Param, Post } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
+import { CallOffRelease } from './call-off-release.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { releaseRequest, releaseStateResponse } from './releases.schemas.js';
 import type { ReleaseRequest } from './releases.schemas.js';
@@ -13,6 +14,7 @@ import { RequestRelease } from './request-release.js';
 export class ReleasesController {
   constructor(
     private readonly requesting: RequestRelease,
+    private readonly callingOff: CallOffRelease,
     private readonly releases: ReleasesReadModel,
   ) {}
 
@@ -32,6 +34,13 @@ export class ReleasesController {
   async getReleaseState(@Param('edition') edition: string, @Param('revision') revision: string) {
     const release = /^\d{1,6}$/.test(revision) ? await this.releases.state(edition, Number(revision)) : null;
     if (!release) throw new Problem(platformProblems['request/not-found'], `Edition ${edition} has no revision ${revision}.`);
-    return { edition, revision: Number(revision), state: release.state, digest: release.digest };
+    const publishAt = release.publishAt?.toISOString() ?? null;
+    return { edition, revision: Number(revision), state: release.state, digest: release.digest, publishAt };
+  }
+
+  @Delete(':revision')
+  @Endpoint({ summary: 'Call off a release that is not published yet.', allow: ['editor'], status: 204, answer: null })
+  async deleteRelease(@CurrentActor() actor: Actor, @Param('edition') edition: string, @Param('revision') revision: string): Promise<void> {
+    await this.callingOff.run(actor, edition, Number(revision));
   }
 }

@@ -12,6 +12,17 @@ export const releaseProblems = declareProblems({
     explains: 'Give the reason code and the words that readers see.',
   },
   'releases/erratum-too-early': { status: 422, title: 'A first revision corrects nothing', explains: 'Leave the erratum out.' },
+  'releases/expected-otherwise': {
+    status: 409,
+    title: 'What the correction expects is not what is published',
+    explains: 'Somebody was quicker, or the correction rests on an older revision. Look at the current release and correct from there.',
+  },
+  'releases/not-in-future': { status: 422, title: 'The time of publication is past', explains: 'Give a time to come, or leave it out.' },
+  'releases/not-waiting': {
+    status: 409,
+    title: 'What is published is not called off',
+    explains: 'It stays. Correct it by a new revision with an erratum.',
+  },
   'releases/in-progress': { status: 409, title: 'A release of this edition is being built', explains: 'Wait until it is published.' },
   'releases/no-standings': {
     status: 409,

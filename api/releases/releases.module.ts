@@ -8,6 +8,7 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { BuildSite } from './build-site.js';
+import { CallOffRelease } from './call-off-release.js';
 import { GatherRelease } from './gather-release.js';
 import { PublishRelease } from './publish-release.js';
 import { ReleaseWork } from './release-work.js';
@@ -20,7 +21,17 @@ import { SigningKey } from './signing-key.js';
 @Module({
   imports: [CatalogueModule, EditionsModule, MethodsModule],
   controllers: [ReleasesController],
-  providers: [BuildSite, GatherRelease, PublishRelease, ReleaseWork, ReleasesReadModel, ReleasesStore, RequestRelease, SigningKey],
+  providers: [
+    BuildSite,
+    CallOffRelease,
+    GatherRelease,
+    PublishRelease,
+    ReleaseWork,
+    ReleasesReadModel,
+    ReleasesStore,
+    RequestRelease,
+    SigningKey,
+  ],
   exports: [ReleasesReadModel, ReleaseWork],
 })
 export class ReleasesModule {}

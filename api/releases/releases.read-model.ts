@@ -3,7 +3,16 @@ import { Database } from '../platform/database/database.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { manifestSchema } from '../public-api/release-documents.schemas.js';
-import type { Manifest, ReleaseSignature, ReleaseSummary, SigningKeyResponse } from '../public-api/release-documents.schemas.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  Manifest,
+  ReleaseSignature,
+  ReleaseSummary,
+  SigningKeyResponse,
+} from '../public-api/release-documents.schemas.js';
+import { cellsOf } from './erratum.js';
+import type { RevisionCells } from './release-inputs.js';
 
 /** Folder of a release in the file store; with the digest in its name, two workers that build the same revision cannot mix their files. */
 export const releaseFolder = (edition: string, revision: number, digest: string): string => `releases/${edition}/${revision}/${digest}`;
@@ -102,16 +111,39 @@ export class ReleasesReadModel {
     return [...keys.values()].reverse();
   }
 
-  /** Releases that were asked for and are not published yet. */
-  async building(): Promise<{ edition: string; revision: number }[]> {
-    const rows = await this.database.client.release.findMany({ where: { state: 'building' }, include: WITH_EDITION });
+  /** A document that a release must have; a lost one is told by name. */
+  async kept<T>(release: PublishedRelease, path: string): Promise<T> {
+    const document = await this.document<T>(release, path);
+    if (document === null)
+      throw new Error(`Release ${release.edition}/${release.revision} has lost its file ${path}; restore it from a backup.`);
+    return document;
+  }
+
+  /** All documents of a folder of a release. */
+  async folder<T>(release: PublishedRelease, folder: string): Promise<T[]> {
+    const paths = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith(folder));
+    return Promise.all(paths.map((path) => this.kept<T>(release, path)));
+  }
+
+  /** What readers see of a release, cell by cell. */
+  async cellsOf(release: PublishedRelease): Promise<RevisionCells> {
+    const edition = await this.kept<EditionDocument>(release, 'documents/edition.json');
+    return cellsOf({ edition, categories: await this.folder<CategoryDocument>(release, 'documents/standings/') });
+  }
+
+  /** Releases that were asked for, are not published yet, and are due. */
+  async due(now: Date): Promise<{ edition: string; revision: number }[]> {
+    const rows = await this.database.client.release.findMany({
+      where: { state: 'building', OR: [{ publishAt: null }, { publishAt: { lte: now } }] },
+      include: WITH_EDITION,
+    });
     return rows.map(({ edition, revision }) => ({ edition: edition.slug, revision }));
   }
 
   state(edition: string, revision: number) {
     return this.database.client.release.findFirst({
       where: { edition: { slug: edition }, revision },
-      select: { id: true, editionId: true, state: true, digest: true, erratum: true },
+      select: { id: true, editionId: true, state: true, digest: true, erratum: true, publishAt: true },
     });
   }
 }

@@ -25,9 +25,21 @@ export class ReleasesStore {
 
   startBuilding(
     tx: Transaction,
-    data: { editionId: string; revision: number; requestedById: string; requestedAt: Date; erratum?: Prisma.InputJsonValue },
+    data: {
+      editionId: string;
+      revision: number;
+      requestedById: string;
+      requestedAt: Date;
+      publishAt: Date | null;
+      erratum?: Prisma.InputJsonValue;
+    },
   ) {
     return tx.release.create({ data: { ...data, state: 'building' } });
+  }
+
+  /** Takes away one that is not published; the database refuses every other. */
+  async remove(tx: Transaction, id: string): Promise<void> {
+    await tx.release.delete({ where: { id } });
   }
 
   /**

@@ -6,8 +6,10 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { Jobs } from '../platform/jobs/jobs.js';
+import { unmetExpectations } from './erratum.js';
 import { PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
+import { ReleasesReadModel } from './releases.read-model.js';
 import type { ReleaseRequest } from './releases.schemas.js';
 import { ReleasesStore } from './releases.store.js';
 
@@ -16,13 +18,16 @@ import { ReleasesStore } from './releases.store.js';
 export class RequestRelease {
   constructor(
     private readonly store: ReleasesStore,
+    private readonly releases: ReleasesReadModel,
     private readonly database: Database,
     private readonly jobs: Jobs,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, slug: string, { erratum }: ReleaseRequest) {
+  async run(actor: Actor, slug: string, { erratum, publishAt }: ReleaseRequest) {
+    if (publishAt !== null && new Date(publishAt) <= this.clock.now()) throw new Problem(releaseProblems['releases/not-in-future']);
+    if (erratum) await this.requireExpected(slug, erratum.expects);
     await this.jobs.prepare(PUBLISH_RELEASE);
     return this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
@@ -40,17 +45,27 @@ export class RequestRelease {
         revision,
         requestedById: actor.accountId,
         requestedAt: this.clock.now(),
+        publishAt: publishAt === null ? null : new Date(publishAt),
         ...(erratum ? { erratum } : {}),
       });
-      await this.jobs.order(tx, PUBLISH_RELEASE, { edition: slug, revision });
+      // One that waits for its time is found by the worker when that has come.
+      if (publishAt === null) await this.jobs.order(tx, PUBLISH_RELEASE, { edition: slug, revision });
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'release.requested',
         objectType: 'release',
         objectId: `${slug}/${revision}`,
-        after: { erratum },
+        after: { erratum, publishAt },
       });
-      return { edition: slug, revision, state: 'building' as const, digest: null };
+      return { edition: slug, revision, state: 'building' as const, digest: null, publishAt };
     });
+  }
+
+  /** Fails at once, and before anything is built, when the correction rests on what is no longer published. */
+  private async requireExpected(slug: string, expects: NonNullable<ReleaseRequest['erratum']>['expects']): Promise<void> {
+    const current = await this.releases.find(slug);
+    if (!current) return;
+    const unmet = unmetExpectations(expects, await this.releases.cellsOf(current));
+    if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
   }
 }

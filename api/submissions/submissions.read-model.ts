@@ -5,6 +5,7 @@ import type { Prisma } from '../platform/database/generated/client.js';
 import type { SubmissionEvidence } from './submission-evidence.js';
 import type { AreaRule } from './submission-figures.js';
 import { toSpecimenInSi } from './submission-view.js';
+import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { SubmissionState } from './submission.js';
 
 const ACCEPTED = {
@@ -39,6 +40,29 @@ export class SubmissionsReadModel {
     return rows
       .flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision)))
       .sort((one, other) => (one.reference < other.reference ? -1 : 1));
+  }
+
+  /** Accepted once and withdrawn since, by reference. */
+  async withdrawnInEdition(editionId: string): Promise<WithdrawnEvidence[]> {
+    const rows = await this.database.client.submission.findMany({
+      where: { editionId, state: 'withdrawn' },
+      orderBy: { reference: 'asc' },
+      include: {
+        spool: { select: { variant: { select: { slug: true } } } },
+        methodVersion: { select: { method: { select: { slug: true } } } },
+        tester: { select: { displayName: true } },
+        withdrawal: true,
+      },
+    });
+    return rows.map(({ reference, spool, methodVersion, tester, benchDay, withdrawal }) => ({
+      reference,
+      variant: spool.variant.slug,
+      method: methodVersion.method.slug,
+      tester: tester.displayName,
+      benchDay: benchDay.toISOString().slice(0, 10),
+      withdrawnOn: withdrawal?.at.toISOString().slice(0, 10) ?? '',
+      reason: withdrawal?.reason ?? '',
+    }));
   }
 
   /** How many submissions of an edition stand in each state. */

@@ -9,10 +9,11 @@ import { SeasonIdentifiers } from '../../prisma/seed/loader/season-identifiers.j
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { runSql } from '../support/run-sql.js';
-import { editionRequest, moveEdition, publish, VARIANTS } from '../support/season.js';
+import { editionRequest, erratumFor, moveEdition, publish, VARIANTS } from '../support/season.js';
 import { ROUTES } from '../rules/route-table.js';
 
 const ERRATUM = { reasonCode: 'withdrawal', words: 'A rig was found bent.' };
+const NOWHERE = { ...ERRATUM, expects: [{ where: 'overall, nobody, place', before: '1' }] };
 const FIRST = '/v1/releases/2026/1';
 
 let house: House;
@@ -43,12 +44,18 @@ describe('asking for a release', () => {
     expect((await order(null).expect(409)).body.code).toBe('releases/edition-not-closed');
     await moveEdition(house.editor, '2026', 'closure');
     await order(null, 'no-edition').expect(404);
-    expect((await order(ERRATUM).expect(422)).body.code).toBe('releases/erratum-too-early');
+    expect((await order(NOWHERE).expect(422)).body.code).toBe('releases/erratum-too-early');
     expect(await sql('SELECT 1 FROM release')).toEqual([]);
   });
 
   test('gives one order at a time', async () => {
-    expect((await order(null).expect(202)).body).toEqual({ edition: '2026', revision: 1, state: 'building', digest: null });
+    expect((await order(null).expect(202)).body).toEqual({
+      edition: '2026',
+      revision: 1,
+      state: 'building',
+      digest: null,
+      publishAt: null,
+    });
     expect((await order(null).expect(409)).body.code).toBe('releases/in-progress');
   });
 });
@@ -146,7 +153,45 @@ describe('a second revision', () => {
       .send({ reason: 'The rig was bent.' })
       .expect(201);
     expect((await order(null).expect(422)).body.code).toBe('releases/erratum-needed');
-    expect(await publish(house.editor, '2026', ERRATUM)).toBe(2);
+  });
+
+  test('expects what is published, and is refused where that is no longer so', async () => {
+    const { body } = await order({
+      ...ERRATUM,
+      expects: [{ where: 'knot, petrel-40, value', before: '12.3 %' }, ...NOWHERE.expects],
+    }).expect(409);
+    expect(body.code).toBe('releases/expected-otherwise');
+    expect(body.errors).toEqual([
+      expect.objectContaining({
+        pointer: '/erratum/expects/0',
+        detail: expect.stringMatching(/expects "12\.3 %"; published is "\d+\.\d %"/),
+      }),
+      expect.objectContaining({ pointer: '/erratum/expects/1', detail: expect.stringContaining('no such cell') }),
+    ]);
+    await order({ ...ERRATUM, expects: [] }).expect(422);
+    expect(await sql("SELECT 1 FROM release WHERE state = 'building'")).toEqual([]);
+    expect(await publish(house.editor, '2026', await erratumFor(house.editor, '2026', ERRATUM.reasonCode, ERRATUM.words))).toBe(2);
+  });
+
+  test('keeps a stone for what was withdrawn', async () => {
+    const { body } = await house.t.call('get', '/v1/editions/2026/withdrawn').expect(200);
+    expect(body.items).toEqual([
+      {
+        reference: expect.stringMatching(/\w/),
+        variant: 'petrel-40',
+        method: 'named-knot',
+        tester: 'A. Fenn',
+        benchDay: expect.stringMatching(/^2026-/),
+        withdrawnOn: house.t.clock.now().toISOString().slice(0, 10),
+        reason: 'The rig was bent.',
+        citation: expect.stringMatching(/withdrawn on 2026-.*edition 2026, revision 2\.$/),
+      },
+    ]);
+    const variant = (await house.t.call('get', '/v1/editions/2026/variants/petrel-40').expect(200)).body;
+    expect(variant.withdrawn).toEqual(body.items);
+    expect(variant.submissions.map(({ reference }: any) => reference)).not.toContain(body.items[0].reference);
+    const first = JSON.parse((await bytesOf(`${FIRST}/documents/withdrawn.json`)).toString());
+    expect(first.items).toEqual([]);
   });
 
   test('and so does every byte of the second, its erratum too', async () => {
@@ -173,7 +218,8 @@ describe('a second revision', () => {
     const document = (files: Map<string, Buffer>, path: string) => JSON.parse(files.get(`documents/${path}.json`)!.toString());
     const { erratum, incomplete } = document(second!, 'edition');
     expect(incomplete).toMatchObject([{ variant: { slug: 'petrel-40' }, missing: ['knot'] }]);
-    expect(erratum).toMatchObject(ERRATUM);
+    expect(erratum).toMatchObject({ ...ERRATUM, expected: [{ where: expect.stringMatching(/^overall/), before: '1' }] });
+    expect(erratum.consequences).toMatch(/, top group (un)?changed$/);
     const placesIn = (files: Map<string, Buffer>, path: string, key: string) =>
       new Map<string, number>((document(files, path)[key] as any[]).map(({ variant, place }) => [variant.slug, place]));
     const changed = ['standings/stress', 'standings/knot', 'standings/abrasion', 'edition'].flatMap((path) => {
@@ -202,23 +248,48 @@ test('an edition without standings is not published', async () => {
   const publishing = house.t.app.select(ReleasesModule).get(PublishRelease);
   await expect(publishing.run({ edition: 'empty-2027', revision: 1 })).rejects.toMatchObject({ kind: { code: 'releases/no-standings' } });
   await house.t.call('get', '/v1/editions/empty-2027').expect(404);
+  // It does not hold up the work on others, and can be called off.
+  await work(house).publishDue();
+  await house.editor.call('delete', '/v1/editions/empty-2027/releases/1').expect(204);
 });
 
-test('the same work in another house gives the same bytes', async () => {
-  const bundles: Buffer[] = [];
-  for (let i = 0; i < 2; i += 1) {
-    const twin = await createHouse(new SeasonIdentifiers(7));
-    try {
-      await workEdition(twin, '2026');
-      await moveEdition(twin.editor, '2026', 'closure');
-      await work(twin).start(false);
-      await publish(twin.editor, '2026');
-      bundles.push(await bytesOf(`${FIRST}/bundle.json`, twin), await bytesOf(`${FIRST}/manifest.json`, twin));
-    } finally {
-      await twin.t.close();
-    }
-  }
-  expect(bundles[0]!.length).toBeGreaterThan(10_000);
-  expect(bundles[2]!.equals(bundles[0]!)).toBe(true);
-  expect(bundles[3]!.equals(bundles[1]!)).toBe(true);
-}, 120_000);
+describe('a release that waits for its time', () => {
+  const later = (minutes: number) => new Date(house.t.clock.now().getTime() + 60_000 * minutes).toISOString();
+  const orderAt = async (publishAt: string) =>
+    house.editor
+      .call('post', '/v1/editions/2026/releases')
+      .send({ erratum: await erratumFor(house.editor, '2026', ERRATUM.reasonCode, ERRATUM.words), publishAt });
+
+  test('is for a time to come', async () => {
+    const { status, body } = await orderAt(later(-1));
+    expect([status, body.code]).toEqual([422, 'releases/not-in-future']);
+  });
+
+  test('is seen by nobody before, and published when the time has come', async () => {
+    const publishAt = later(30);
+    expect((await orderAt(publishAt)).body).toMatchObject({ revision: 3, state: 'building', publishAt });
+    const look = async () => {
+      await work(house).publishDue();
+      return (await house.t.call('get', '/v1/releases').expect(200)).body.items[0].revision;
+    };
+    expect(await look()).toBe(2);
+    expect((await house.t.call('get', '/v1/releases/2026/3/manifest.json')).status).toBe(404);
+    house.t.clock.time = new Date(Date.parse(publishAt) + 1000);
+    expect(await look()).toBe(3);
+  });
+
+  test('is called off while it waits, and not after', async () => {
+    expect((await orderAt(later(60))).body).toMatchObject({ revision: 4 });
+    const callOff = (revision: number) => house.editor.call('delete', `/v1/editions/2026/releases/${revision}`);
+    await callOff(9).expect(404);
+    await callOff(4).expect(204);
+    await callOff(4).expect(404);
+    expect((await callOff(3).expect(409)).body.code).toBe('releases/not-waiting');
+    const { items } = (await (await house.t.caller(['admin'])).call('get', '/v1/audit?limit=5').expect(200)).body;
+    expect(items.map(({ action }: any) => action)).toContain('release.calledOff');
+  });
+
+  test('while one that does not wait is never taken away, not even by plain SQL', async () => {
+    await expect(sql("DELETE FROM release WHERE state = 'published'")).rejects.toMatchObject({ code: 'FP001' });
+  });
+});

@@ -16,11 +16,10 @@ import { chainFaults } from '../../api/releases/verify/verify-chain.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
-import { moveEdition, publish } from '../support/season.js';
+import { erratumFor, moveEdition, publish } from '../support/season.js';
 
 const run = promisify(execFile);
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
-const ERRATUM = { reasonCode: 'catalogueError', words: 'The colour on the box was misread.' };
 
 let house: House;
 let folder: string;
@@ -33,7 +32,7 @@ beforeAll(async () => {
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   await publish(house.editor, '2026');
-  await publish(house.editor, '2026', ERRATUM);
+  await publish(house.editor, '2026', await erratumFor(house.editor, '2026', 'catalogueError', 'The colour on the box was misread.'));
   await house.t.app.listen(0, '127.0.0.1');
   address = await house.t.app.getUrl();
   folder = await mkdtemp(join(tmpdir(), 'fairpull-verify-'));

@@ -60,7 +60,13 @@ export function inventInputs(seed: number, size: InventedSize = sizeBy(seed)): R
     publishedAt: '2026-03-01T09:00:00.000Z',
     softwareVersion: '0.1.0',
     previousDigest: null,
-    evidence: { edition, submissions, instruments: instrumentsOf(size.rigs), claims: variants.map((variant) => claimOf(variant, draws)) },
+    evidence: {
+      edition,
+      submissions,
+      withdrawn: [],
+      instruments: instrumentsOf(size.rigs),
+      claims: variants.map((variant) => claimOf(variant, draws)),
+    },
     variants,
     methods: METHODS.map(
       (slug) => ({ ...METHOD_VERSION, slug, name: slug, effectiveFrom: '2025-10-01' }) as ReleaseInputs['methods'][number],

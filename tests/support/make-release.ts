@@ -19,6 +19,7 @@ const digest = (bytes: string) => createHash('sha256').update(bytes).digest('hex
 
 const erratum: NonNullable<EditionDocument['erratum']> = {
   reasonCode: 'reidentification',
+  expected: [],
   words: 'A spool had been sold under the wrong sticker. Its results now stand under the line that it really is.',
   changes: [
     { where: 'Breaking stress, second row of the catalogue', before: '918 MPa', after: '1181 MPa' },

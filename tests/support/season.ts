@@ -1,4 +1,5 @@
 import { CLAIM, SPOOL } from './catalogue-fixtures.js';
+import type { EditionDocument } from '../../api/public-api/release-documents.schemas.js';
 import type { Caller } from './test-application.js';
 
 /** Everything here goes through the API, as people do it. */
@@ -156,6 +157,13 @@ export async function acceptAll(reviewer: Caller, edition: string): Promise<void
       .send({ decision: 'accepted', resolutions })
       .expect(201);
   }
+}
+
+/** An erratum that expects what is published of the first row of the overall standings. */
+export async function erratumFor(editor: Caller, slug: string, reasonCode: string, words: string) {
+  const { overall } = (await editor.call('get', `/v1/editions/${slug}`).expect(200)).body as EditionDocument;
+  const { variant, place } = overall[0]!;
+  return { reasonCode, words, expects: [{ where: `overall, ${variant.slug}, place`, before: String(place) }] };
 }
 
 /** Asks for a release and waits until the worker has published it. */

@@ -10,6 +10,7 @@ import { publishedClaims } from './claims.js';
 import { toFigure, USUAL } from './figure.js';
 import { headingOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
+import { withdrawnOf } from './withdrawn-document.js';
 import { publishedSubmission } from './submission-document.js';
 
 /** The page of each entry: its places, figures, claims, evidence and history. */
@@ -48,6 +49,7 @@ function variantDocument(
     figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity])),
     claims: publishedClaims(context, variant.slug),
     submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
+    withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
     spools: spoolsOf(context, variant.slug),
     budgets: context.evidence.edition.scheme.rules.categories.flatMap(({ code, quantity }) => {
       const result = context.computed.results.get(variant.slug)?.get(quantity);

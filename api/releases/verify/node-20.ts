@@ -12,4 +12,4 @@ function groupBy<Key, Item>(items: Iterable<Item>, keyOf: (item: Item, index: nu
   return groups;
 }
 
-Map.groupBy ??= groupBy;
+if (!Object.hasOwn(Map, 'groupBy')) Map.groupBy = groupBy;

@@ -22,7 +22,11 @@ export async function publishSeason(stage: Stage, { season, exclusions }: Season
   progress(`${season.name}: published`);
   if (MISLABELLED.season !== season.slug) return;
   await reidentify(stage);
-  await publish(stage, season.slug, { reasonCode: 'reidentification', words: MISLABELLED.words });
+  await publish(stage, season.slug, {
+    reasonCode: 'reidentification',
+    words: MISLABELLED.words,
+    expects: await expected(stage, season.slug),
+  });
   progress(`${season.name}: published again with an erratum`);
 }
 
@@ -37,11 +41,21 @@ async function reidentify({ people: { editor }, clock, blindCodes }: Stage): Pro
   });
 }
 
-async function publish(
-  { people: { editor } }: Stage,
-  edition: string,
-  erratum: { reasonCode: string; words: string } | null,
-): Promise<void> {
+/** The place that readers have seen the wrong box in. */
+async function expected({ people: { editor } }: Stage, edition: string): Promise<Erratum['expects']> {
+  const { overall } = await editor.get<{ overall: { variant: { slug: string }; place: number | null }[] }>(`/v1/editions/${edition}`);
+  return overall
+    .filter(({ variant }) => variant.slug === MISLABELLED.label)
+    .map(({ variant, place }) => ({ where: `overall, ${variant.slug}, place`, before: String(place) }));
+}
+
+interface Erratum {
+  readonly reasonCode: string;
+  readonly words: string;
+  readonly expects: readonly { readonly where: string; readonly before: string }[];
+}
+
+async function publish({ people: { editor } }: Stage, edition: string, erratum: Erratum | null): Promise<void> {
   const asked = await editor.post<Release>(`/v1/editions/${edition}/releases`, { body: { erratum } });
   const until = Date.now() + PUBLISHED_WITHIN_MS;
   let release = asked;

@@ -133,6 +133,7 @@ export function variantDocument(season: Season, variant: VariantName, revision: 
     figures: [...categories.map(({ row }) => row.figure), force, diameter],
     claims: claimsOf(variant, force, diameter, season.year),
     submissions,
+    withdrawn: [],
     spools,
     budgets: categories.map(({ category }) => ({
       category: category.code,

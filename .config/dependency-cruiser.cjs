@@ -13,7 +13,7 @@ const COMMON = [
   '^api/public-api/[^/]+\\.schemas\\.ts$',
   // Evidence is what leaves a feature for good, as plain JSON; a release computes an edition from it anew.
   '-evidence\\.ts$',
-  '^api/editions/(compute-edition|certainty|results|measured|estimate|editions\\.schemas)\\.ts$',
+  '^api/editions/(compute-edition|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
   '^api/submissions/submission-figures\\.ts$',
   '^api/methods/methods\\.schemas\\.ts$',
 ];

@@ -3,6 +3,7 @@ import type { OrderSensitivity } from '../measurement/ranking/order-sensitivity.
 import { rankWithUncertainty } from '../measurement/ranking/rank-with-uncertainty.js';
 import type { RowCertainty, TableCertainty } from '../measurement/ranking/table-certainty.js';
 import type { ComputedEdition } from './compute-edition.js';
+import { shortfallsOf } from './eligibility.js';
 
 /** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
 export interface Certainty {
@@ -24,7 +25,10 @@ export function certaintyOf({ edition, results, sources }: Ranked, seed: string)
   const entries = edition.entries.map(({ variant, exclusion }) => ({
     id: variant,
     isExcluded: exclusion !== null,
-    found: categories.map(({ code, quantity }) => [code, results.get(variant)?.get(quantity) ?? null] as const),
+    found: categories.map((category) => {
+      const counts = shortfallsOf(category, variant, results).length === 0;
+      return [category.code, counts ? (results.get(variant)?.get(category.quantity) ?? null) : null] as const;
+    }),
   }));
   if (entries.some(({ found }) => found.some(([, result]) => result && !result.evidence))) return NOTHING;
   const {

@@ -7,6 +7,7 @@ import { figuresOfEvidence } from '../submissions/submission-evidence.js';
 import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
 import type { InstrumentEvidence } from '../instruments/instrument-evidence.js';
 import type { EditionEvidence } from './edition-evidence.js';
+import { shortfallsOf } from './eligibility.js';
 import { computeResults } from './results.js';
 import type { EditionResults } from './results.js';
 import type { ResultSubmission } from './series.js';
@@ -75,9 +76,10 @@ function standingsOf({ scheme, entries }: EditionEvidence['edition'], results: C
     id: variant,
     exclusion: exclusion && { effect: exclusion.effect },
     values: Object.fromEntries(
-      categories.map(({ code, quantity, places }) => {
-        const estimate = results.get(variant)?.get(quantity)?.estimate;
-        return [code, estimate ? roundHalfEven(estimate.value, places) : null];
+      categories.map((category) => {
+        const estimate = results.get(variant)?.get(category.quantity)?.estimate;
+        const counts = estimate && shortfallsOf(category, variant, results).length === 0;
+        return [category.code, counts ? roundHalfEven(estimate.value, category.places) : null];
       }),
     ),
   }));

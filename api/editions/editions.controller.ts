@@ -16,8 +16,10 @@ import * as schemas from './editions.schemas.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
+import { shortfallsOf, wordsOf } from './eligibility.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
+import { PreviewEdition } from './preview-edition.js';
 
 @Controller('v1')
 export class EditionsController {
@@ -27,6 +29,7 @@ export class EditionsController {
     private readonly opening: OpenEdition,
     private readonly closing: CloseEdition,
     private readonly excluding: ExcludeEntry,
+    private readonly previewing: PreviewEdition,
     private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
@@ -127,26 +130,38 @@ export class EditionsController {
   @Get('editions/:edition/board')
   @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: schemas.boardResponse })
   async getBoard(@Param('edition') slug: string) {
-    const { edition, standings, results } = computeEdition(await this.evidence.of(slug));
+    const { edition, results } = computeEdition(await this.evidence.of(slug));
     const { id, state } = await this.editions.standOf(slug);
     return {
       edition: slug,
       state,
       submissions: await this.submissions.countByState(id),
-      entries: edition.entries.map(({ variant, exclusion }) => ({
-        variant,
-        missing:
-          standings.incomplete.find((entry) => entry.id === variant)?.missing ??
-          edition.scheme.rules.categories.filter(({ quantity }) => !results.get(variant)?.has(quantity)).map(({ code }) => code),
-        exclusion,
-      })),
+      entries: edition.entries.map(({ variant, exclusion }) => {
+        const { categories } = edition.scheme.rules;
+        const lacking = categories.flatMap((category) => shortfallsOf(category, variant, results));
+        return {
+          variant,
+          missing: [...new Set(lacking.map(({ category }) => category))],
+          needs: lacking.map(wordsOf),
+          evidence: categories.map(({ code, quantity }) => {
+            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(quantity) ?? {};
+            return { category: code, specimens, submissions, testers, rigs };
+          }),
+          exclusion,
+        };
+      }),
     };
   }
 
-  @Get('editions/:edition/preview')
-  @Endpoint({ summary: 'Standings as they would be published now.', allow: ['editor'], answer: schemas.previewResponse })
-  async getPreview(@Param('edition') slug: string) {
-    const { standings } = computeEdition(await this.evidence.of(slug));
+  @Post('editions/:edition/previews')
+  @Endpoint({
+    summary: 'Standings as they would be published now, and what changed since the last look.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.previewResponse,
+  })
+  async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
+    const { standings, since } = await this.previewing.run(actor, slug);
     return {
       edition: slug,
       overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
@@ -158,7 +173,18 @@ export class EditionsController {
       ),
       incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
       excluded: [...standings.excluded],
+      since,
     };
+  }
+
+  @Get('commitments')
+  @Endpoint({
+    summary: 'Digests of the keys of blind codes, published at each opening; they name no edition.',
+    allow: 'anyone',
+    answer: schemas.commitmentsResponse,
+  })
+  async getCommitments() {
+    return { items: await this.editions.commitments(), nextCursor: null };
   }
 
   private async one(slug: string) {

@@ -18,11 +18,22 @@ import { ExcludeEntry } from './exclude-entry.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
+import { PreviewEdition } from './preview-edition.js';
 
 @Module({
   imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule],
   controllers: [EditionsController],
-  providers: [AddEntries, CloseEdition, EditionsReadModel, EditionsStore, ExcludeEntry, EditionEvidenceReadModel, OpenEdition, PlanEdition],
+  providers: [
+    AddEntries,
+    CloseEdition,
+    EditionsReadModel,
+    EditionsStore,
+    ExcludeEntry,
+    EditionEvidenceReadModel,
+    OpenEdition,
+    PlanEdition,
+    PreviewEdition,
+  ],
   exports: [EditionsReadModel, EditionEvidenceReadModel],
 })
 export class EditionsModule {}

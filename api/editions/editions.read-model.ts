@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
+import type { CheckDocument } from '../public-api/release-documents.schemas.js';
 import { schemeRules } from './editions.schemas.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
@@ -27,6 +28,18 @@ export class EditionsReadModel {
   /** Row and state of an edition that is known to be there. */
   standOf(slug: string) {
     return this.database.client.edition.findUniqueOrThrow({ where: { slug }, select: { id: true, state: true } });
+  }
+
+  /** Digests of the keys of blind codes of all editions that were opened, oldest first. */
+  async commitments(): Promise<{ openedOn: string; blindKeyDigest: string }[]> {
+    const rows = await this.database.client.edition.findMany({ where: { blindKeyDigest: { not: null } }, orderBy: { opensOn: 'asc' } });
+    return rows.map(({ opensOn, blindKeyDigest }) => ({ openedOn: day(opensOn), blindKeyDigest: blindKeyDigest ?? '' }));
+  }
+
+  /** What was sealed and pinned when an edition opened. */
+  async pinnedAtOpening(slug: string): Promise<{ blindKey: string | null; checks: CheckDocument[] | null }> {
+    const { blindKey, checkSet } = await this.database.client.edition.findUniqueOrThrow({ where: { slug } });
+    return { blindKey, checks: checkSet as CheckDocument[] | null };
   }
 
   /** Variants entered in an edition, by id. */

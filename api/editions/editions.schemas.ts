@@ -44,6 +44,14 @@ export const schemeRules = z
             .describe('Weight, a decimal'),
           method: slug.describe('Method whose readings are ranked'),
           conditions: words.describe('Conditions that define the category'),
+          minimum: z
+            .strictObject({
+              specimens: z.int().min(1).max(1000).describe('Valid specimens'),
+              testers: z.int().min(1).max(100).describe('Testers'),
+              rigs: z.int().min(1).max(100).describe('Rigs'),
+            })
+            .default({ specimens: 1, testers: 1, rigs: 1 })
+            .describe('Least evidence of a result that counts'),
         }),
       )
       .min(1)
@@ -99,19 +107,44 @@ export const boardResponse = z.strictObject({
   entries: z.array(
     z.strictObject({
       variant: slug,
-      missing: z.array(z.string()).describe('Categories without an accepted result'),
+      missing: z.array(z.string()).describe('Categories without a result that counts'),
+      needs: z.array(z.string()).describe('What it lacks, in words: "one more rig in knot-retention"'),
+      evidence: z
+        .array(z.strictObject({ category: slug, specimens: z.int(), submissions: z.int(), testers: z.int(), rigs: z.int() }))
+        .describe('What is there in each category'),
       exclusion: exclusionRequest.omit({ variant: true }).nullable(),
     }),
   ),
 });
 
 const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
+const previewChange = z.strictObject({
+  where: z.string().describe('Cell: "overall, <variant>, place"'),
+  before: z.string().nullable(),
+  after: z.string().nullable(),
+});
 export const previewResponse = z.strictObject({
   edition: slug,
   overall: z.array(previewRow),
   categories: z.record(z.string(), z.array(z.strictObject({ variant: slug, place: z.int().nullable(), value: z.string() }))),
   incomplete: z.array(z.strictObject({ variant: slug, missing: z.array(z.string()) })),
   excluded: z.array(slug),
+  since: z
+    .strictObject({
+      at: z.iso.datetime().describe('The look before'),
+      changes: z.array(previewChange).describe('Cells that changed since'),
+    })
+    .nullable()
+    .describe('Against the look before; null for the first'),
+});
+export const commitmentsResponse = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      openedOn: z.iso.date().describe('Day from which it holds'),
+      blindKeyDigest: z.string().describe('SHA-256 of the key of blind codes; the key comes with the release'),
+    }),
+  ),
+  nextCursor: z.string().nullable(),
 });
 
 export type SchemeRules = z.infer<typeof schemeRules>;

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
+import type { PreviewCells } from './preview.js';
 import type { SchemeRequest } from './editions.schemas.js';
 
 /** The only writer of schemes, editions, entries and exclusions. */
@@ -39,6 +40,19 @@ export class EditionsStore {
       select: { blindCode: true, variant: { select: { slug: true } } },
     });
     return spools.map((spool) => `${spool.blindCode} ${spool.variant.slug}\n`).join('');
+  }
+
+  /** Keeps what an editor has looked at in place of the look before, and gives that one. */
+  async keepPreview(tx: Transaction, slug: string, look: { byId: string; at: Date; cells: PreviewCells }) {
+    const { id } = await tx.edition.findUniqueOrThrow({ where: { slug }, select: { id: true } });
+    const key = { editionId: id, byId: look.byId };
+    const last = await tx.editionPreview.findUnique({ where: { editionId_byId: key } });
+    await tx.editionPreview.upsert({
+      where: { editionId_byId: key },
+      create: { ...key, at: look.at, cells: look.cells },
+      update: { at: look.at, cells: look.cells },
+    });
+    return last && { at: last.at, cells: last.cells as PreviewCells };
   }
 
   countEntries(tx: Transaction, editionId: string): Promise<number> {

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
+import { CHECK_CATALOGUE } from '../checks/check-catalogue.js';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -36,8 +37,15 @@ export class OpenEdition {
           `${entries} entries; no version pinned of: ${unpinned.map(({ method }) => method).join(', ') || 'none missing'}.`,
         );
       }
-      const blindKeyDigest = sha256(await this.store.blindKey(tx, edition.id));
-      await this.store.touch(tx, edition.id, { state: 'open', blindKeyDigest, checkSetVersion: CHECK_SET_VERSION });
+      const blindKey = await this.store.blindKey(tx, edition.id);
+      const blindKeyDigest = sha256(blindKey);
+      await this.store.touch(tx, edition.id, {
+        state: 'open',
+        blindKey,
+        blindKeyDigest,
+        checkSetVersion: CHECK_SET_VERSION,
+        checkSet: [...CHECK_CATALOGUE],
+      });
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'edition.opened',

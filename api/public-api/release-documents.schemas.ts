@@ -206,7 +206,13 @@ export const editionDocumentSchema = z
       .describe('Evidence behind the edition'),
     overall: z.array(overallRowSchema).describe('Overall standings, best first'),
     incomplete: z
-      .array(z.strictObject({ variant: variantNameSchema, missing: z.array(slug).describe('Categories without an accepted result') }))
+      .array(
+        z.strictObject({
+          variant: variantNameSchema,
+          missing: z.array(slug).describe('Categories without a result that counts'),
+          needs: z.array(z.string()).describe('What it lacks, in words'),
+        }),
+      )
       .describe('Entries not placed overall'),
     excluded: z.array(exclusionSchema).describe('Entries left out'),
     categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),

@@ -35,6 +35,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
     ...tables.map(csvFile),
+    ...(inputs.blindKey === null ? [] : [{ path: 'blind-key.txt', mediaType: 'text/plain; charset=utf-8', content: inputs.blindKey }]),
     dataPackageFile(inputs, tables),
   ];
 }

@@ -49,6 +49,7 @@ export class GatherRelease {
     const variantIds = await this.editions.entriesOf(slug);
     const names = await this.catalogue.variantNames(variantIds);
     const earlier = await this.earlierEditions(evidence.edition.previous);
+    const pinned = await this.editions.pinnedAtOpening(slug);
     const before = revision > 1 ? await this.releases.find(slug) : null;
     return {
       house: this.config.HOUSE_NAME,
@@ -61,7 +62,8 @@ export class GatherRelease {
       evidence,
       variants: [...names.values()].sort((one, other) => (one.slug < other.slug ? -1 : 1)),
       methods: await this.methodVersions(evidence.edition.methods.map((method) => method.slug)),
-      checks: CHECK_CATALOGUE,
+      checks: pinned.checks ?? CHECK_CATALOGUE,
+      blindKey: pinned.blindKey,
       spools: await this.catalogue.spoolsOf(variantIds),
       earlier,
       correction: stated && before && (await this.correctionOf(stated, before)),

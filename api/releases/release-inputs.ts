@@ -62,7 +62,10 @@ export interface ReleaseInputs {
   readonly variants: readonly VariantName[];
   /** Every version, so that it can be told which editions compare; by slug and number. */
   readonly methods: readonly Omit<MethodVersion, 'id'>[];
+  /** As pinned when the edition opened. */
   readonly checks: readonly CheckDocument[];
+  /** The key of blind codes as it was sealed at the opening: a line a spool, code and slug. */
+  readonly blindKey: string | null;
   readonly spools: readonly SpoolEvidence[];
   /** Editions before this one, newest first. */
   readonly earlier: readonly EarlierEdition[];

@@ -17,6 +17,7 @@ Published on ${day}.${isDemo ? ' **Invented for demonstration: no maker, line, p
 - \`bundle.json\`: every input (readings as entered, methods, calibrations, scheme, names) and every output. Canonical JSON (RFC 8785); numbers that matter are decimal text.
 - \`documents/\`: the same outputs, one page a file.
 - \`csv/\` and \`datapackage.json\`: tables for spreadsheets and programs, with units and keys (Data Package 2.0).
+- \`blind-key.txt\`: which blind code stood for which variant; its SHA-256 was published when the edition opened.
 - \`manifest.json\`: SHA-256 of each file, and of the manifest of the release before. Its own SHA-256 is the digest of this release.
 - \`signature.json\`: Ed25519 signature (RFC 8032) of the manifest, with the public key.
 - \`verify.mjs\`: recomputes everything. Needs Node 20 or newer and nothing else.

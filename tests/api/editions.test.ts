@@ -1,4 +1,4 @@
-import { CHECK_SET_VERSION } from '../../api/checks/check-list.js';
+import { CHECK_SET_VERSION, CHECKS } from '../../api/checks/check-list.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { createHouse, handInEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
@@ -176,6 +176,17 @@ describe('closing', () => {
   });
 });
 
+test('what was pinned at the opening stands, and the seal is public without naming an edition', async () => {
+  for (const change of ["check_set = '[]'", "blind_key = ''"])
+    await expect(runSql(house.t.databaseUrl, `UPDATE edition SET ${change} WHERE slug = 'busy'`)).rejects.toMatchObject({ code: 'FP001' });
+  const { text, body } = await house.t.call('get', '/v1/commitments').expect(200);
+  const [row] = await runSql(house.t.databaseUrl, "SELECT blind_key, blind_key_digest, check_set FROM edition WHERE slug = 'busy'");
+  expect(body.items.map((item: any) => item.blindKeyDigest)).toContain(row!['blind_key_digest']);
+  expect(sha256(row!['blind_key'] as string)).toBe(row!['blind_key_digest']);
+  expect(row!['check_set']).toHaveLength(CHECKS.length);
+  expect(text).not.toContain('busy');
+});
+
 describe('leaving out', () => {
   test('says why, moves the version, and is taken back', async () => {
     const version = await versionOf('busy');
@@ -183,18 +194,29 @@ describe('leaving out', () => {
     await exclude('busy', 'gannet-20').expect(409);
     const board = await editor.call('get', '/v1/editions/busy/board').expect(200);
     expect(board.body.entries).toEqual([
-      { variant: 'gannet-20', missing: [], exclusion: { reasonCode: 'notObtainable', words: 'Not sold.', effect: 'closedUp' } },
+      {
+        variant: 'gannet-20',
+        missing: [],
+        needs: [],
+        evidence: expect.any(Array),
+        exclusion: { reasonCode: 'notObtainable', words: 'Not sold.', effect: 'closedUp' },
+      },
     ]);
-    expect((await editor.call('get', '/v1/editions/busy/preview').expect(200)).body).toMatchObject({
-      overall: [],
-      excluded: ['gannet-20'],
-    });
+    const look = async () => (await editor.call('post', '/v1/editions/busy/previews').expect(201)).body;
+    expect(await look()).toMatchObject({ overall: [], excluded: ['gannet-20'], since: null });
     await editor.call('delete', '/v1/editions/busy/exclusions/gannet-20').expect(204);
     await editor.call('delete', '/v1/editions/busy/exclusions/gannet-20').expect(404);
-    expect((await editor.call('get', '/v1/editions/busy/preview').expect(200)).body).toMatchObject({
+    expect(await look()).toMatchObject({
       overall: [{ variant: 'gannet-20', place: 1, score: '3' }],
       excluded: [],
+      since: {
+        changes: expect.arrayContaining([
+          { where: 'overall, gannet-20, place', before: null, after: '1' },
+          { where: 'overall, gannet-20, score', before: null, after: '3' },
+        ]),
+      },
     });
+    expect((await look()).since.changes).toEqual([]);
   });
 
   test('is for entries of the edition', async () => {

@@ -72,6 +72,7 @@ export function inventInputs(seed: number, size: InventedSize = sizeBy(seed)): R
       (slug) => ({ ...METHOD_VERSION, slug, name: slug, effectiveFrom: '2025-10-01' }) as ReleaseInputs['methods'][number],
     ),
     checks: [],
+    blindKey: null,
     spools: variants.map(({ slug }, index) => ({
       code: codeOf(index),
       variant: slug,

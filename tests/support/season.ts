@@ -38,7 +38,15 @@ const INSTRUMENTS = [
   { code: 'M1', kind: 'micrometer', name: 'Micrometer', capacity: { text: '25', unit: 'mm' }, resolution: { text: '0.001', unit: 'mm' } },
 ];
 
-const share = { unit: '%', places: 1, tradeUnit: null, tradePlaces: null, direction: 'more', weight: '1' };
+const share = {
+  unit: '%',
+  places: 1,
+  tradeUnit: null,
+  tradePlaces: null,
+  direction: 'more',
+  weight: '1',
+  minimum: { specimens: 1, testers: 1, rigs: 1 },
+};
 export const SCHEME = {
   slug: 'three-places',
   number: 1,

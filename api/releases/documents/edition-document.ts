@@ -1,6 +1,7 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import type { Category, EditionDocument, Movement, OverallRow, VariantName } from '../../public-api/release-documents.schemas.js';
+import { shortfallsOf, wordsOf } from '../../editions/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
 import { movementOf } from './movement-of.js';
@@ -28,7 +29,7 @@ export function categoriesOf(context: ReleaseContext): Category[] {
 
 /** The edition's own page: overall standings, incomplete and excluded entries, the scheme, the evidence. */
 export function editionDocument(context: ReleaseContext, erratum: EditionDocument['erratum']): EditionDocument {
-  const { edition, submissions, standings } = context.computed;
+  const { edition, submissions } = context.computed;
   const { slug, name, words, number, rules } = edition.scheme;
   const specimens = submissions.flatMap((submission) => submission.specimens);
   return {
@@ -57,12 +58,21 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
       setAside: specimens.filter(({ state }) => state === 'setAside').length,
     },
     overall: overallRows(context),
-    incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: nameOf(context, id), missing: [...missing] })),
+    incomplete: incompleteOf(context),
     excluded: exclusionsOf(context),
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
     sensitivity: sensitivityOf(context.certainty),
     erratum,
   };
+}
+
+function incompleteOf(context: ReleaseContext): EditionDocument['incomplete'] {
+  const { edition, standings, results } = context.computed;
+  return standings.incomplete.map(({ id, missing }) => ({
+    variant: nameOf(context, id),
+    missing: [...missing],
+    needs: edition.scheme.rules.categories.flatMap((category) => shortfallsOf(category, id, results).map(wordsOf)),
+  }));
 }
 
 /** The top group of a category; where certainty is not stated, whoever is in first place. */

@@ -1,6 +1,6 @@
 import type { SchemeRequest } from '../../../api/editions/editions.schemas.js';
 
-const shared = { direction: 'more', weight: '1' } as const;
+const shared = { direction: 'more', weight: '1', minimum: { specimens: 5, testers: 1, rigs: 1 } } as const;
 const retention = { ...shared, unit: '%', places: 1, tradeUnit: null, tradePlaces: null } as const;
 
 /** Four categories, one place in each, lowest sum first. */
@@ -9,7 +9,7 @@ export const demoScheme: SchemeRequest = {
   number: 1,
   name: 'Four places',
   words:
-    'Each variant gets a place in each of four categories: apparent breaking stress, abrasion retention, knot retention and strength honesty. The four places are added and the lowest sum comes first. Equal sums share a place. Category places are counted with every variant that was tested, excluded ones too. A variant without a result in one category is listed in the others but not placed overall.',
+    'Each variant gets a place in each of four categories: apparent breaking stress, abrasion retention, knot retention and strength honesty. The four places are added and the lowest sum comes first. Equal sums share a place. Category places are counted with every variant that was tested, excluded ones too. A result counts from five valid specimens on. A variant without a result that counts in one category is listed in the others but not placed overall.',
   rules: {
     combine: 'sumOfPlaces',
     countPlaces: 'beforeExclusions',

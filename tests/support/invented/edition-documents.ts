@@ -52,6 +52,7 @@ export function editionDocument(season: Season, revision: number, erratum: Errat
     incomplete: [...season.incomplete].map(([slug, code]) => ({
       variant: season.entries.find((entry) => entry.slug === slug)!,
       missing: [code],
+      needs: [`three specimens in ${code}`],
     })),
     excluded: season.entries
       .filter(({ slug }) => season.exclusions.has(slug))

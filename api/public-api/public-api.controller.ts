@@ -130,6 +130,17 @@ export class PublicApiController {
     sendJson(request, reply, { ...document, rows: document.rows.filter((row) => fits(row, query)) });
   }
 
+  @Get('editions/:edition/records')
+  @Endpoint({
+    summary: 'Records by category and class of strength, and runs at the top.',
+    allow: 'anyone',
+    answer: null,
+    mediaType: JSON_TYPE,
+  })
+  async getRecords(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    await this.send(request, reply, await this.current(edition), 'documents/records.json');
+  }
+
   @Get('editions/:edition/withdrawn')
   @Endpoint({ summary: 'Results that were withdrawn: why, when, how to cite.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   async getWithdrawn(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {

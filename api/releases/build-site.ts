@@ -6,7 +6,11 @@ import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { ReleasesReadModel } from './releases.read-model.js';
+import type { StandingFault } from './standing-checks/published-edition.js';
+import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SOFTWARE_VERSION } from './software-version.js';
+
+const inWords = ({ check, where, words }: StandingFault): string => `${where}: ${words} (${check})`;
 
 /** Says, in the built site, from which releases and by which version of the program it was built. */
 const STAMP = 'built-from.txt';
@@ -21,6 +25,7 @@ export class BuildSite {
     @Inject(CONFIG) private readonly config: Config,
     private readonly identifiers: Identifiers,
     private readonly releases: ReleasesReadModel,
+    private readonly standing: RunStandingChecks,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
   }
@@ -30,6 +35,8 @@ export class BuildSite {
     const digests = (await this.releases.list()).map(({ digest }) => digest);
     const stamp = sha256([SOFTWARE_VERSION, this.config.PUBLIC_URL, ...digests].join('\n'));
     if ((await this.currentStamp()) === stamp) return;
+    const faults = await this.standing.run();
+    if (faults.length > 0) throw new Error(`The site is not built: ${faults.map(inWords).join(' ')}`);
     const name = `built-${this.identifiers.secret().slice(0, 12)}`;
     const target = resolve(this.folder, name);
     await mkdir(target, { recursive: true });

@@ -6,6 +6,7 @@ import { contextOf } from './documents/release-context.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
 import { computeErratum } from './erratum.js';
+import { recordsDocument } from './longitudinal/records-document.js';
 import { jsonFile } from './release-files.js';
 import type { ReleaseFile } from './release-files.js';
 import type { ReleaseInputs } from './release-inputs.js';
@@ -31,6 +32,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/edition.json', edition),
     ...categories.map((document) => jsonFile(`documents/standings/${document.category.code}.json`, document)),
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
+    jsonFile('documents/records.json', recordsDocument(context)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),

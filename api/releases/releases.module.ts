@@ -16,6 +16,7 @@ import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
 import { RequestRelease } from './request-release.js';
+import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
 
 @Module({
@@ -30,6 +31,7 @@ import { SigningKey } from './signing-key.js';
     ReleasesReadModel,
     ReleasesStore,
     RequestRelease,
+    RunStandingChecks,
     SigningKey,
   ],
   exports: [ReleasesReadModel, ReleaseWork],

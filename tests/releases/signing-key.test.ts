@@ -24,3 +24,11 @@ test('the house signs as RFC 8032 says', async () => {
   expect(JSON.parse(await key.sign('r'))).toMatchObject({ publicKey: asBase64(SPKI + PUBLIC), signature: asBase64(SIGNATURE) });
   await rm(folder, { recursive: true });
 });
+
+test('many that ask at once for a key that is not there get one and the same', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'fairpull-key-'));
+  const key = new SigningKey(readConfig({ DATABASE_URL: 'postgres://nowhere', DATA_FOLDER: folder }));
+  const signed = await Promise.all(Array.from({ length: 20 }, () => key.sign('r')));
+  expect(new Set(signed).size).toBe(1);
+  await rm(folder, { recursive: true });
+});

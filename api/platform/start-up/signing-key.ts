@@ -1,4 +1,4 @@
-import { generateKeyPairSync } from 'node:crypto';
+import { generateKeyPairSync, randomUUID } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { link, mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
@@ -12,7 +12,7 @@ export async function ensureSigningKey(dataFolder: string): Promise<void> {
   if (existsSync(file)) return;
   await mkdir(dirname(file), { recursive: true });
   const { privateKey } = generateKeyPairSync('ed25519');
-  const draft = `${file}.${process.pid}`;
+  const draft = `${file}.${randomUUID()}`;
   await writeFile(draft, privateKey.export({ type: 'pkcs8', format: 'pem' }), { mode: 0o600 });
   // A link, unlike a rename, fails when another start was quicker: its key stays.
   await link(draft, file).catch((error: unknown) => {

@@ -1,0 +1,34 @@
+import type { CategoryDocument, EditionDocument, Manifest, VariantDocument } from '../../public-api/release-documents.schemas.js';
+import type { Bundle } from '../documents/bundle.js';
+
+/** A release with all that a standing check looks at. */
+export interface PublishedEdition {
+  /** "2026/1". */
+  readonly name: string;
+  readonly manifest: Manifest;
+  /** SHA-256 of the manifest as the record has it. */
+  readonly digest: string;
+  readonly manifestText: string;
+  readonly isCurrent: boolean;
+  /** Path → text, of every file that is there. */
+  readonly files: ReadonlyMap<string, string>;
+  readonly edition: EditionDocument;
+  readonly categories: readonly CategoryDocument[];
+  readonly variants: readonly VariantDocument[];
+  readonly bundle: Bundle;
+}
+
+/** What a standing check found. */
+export interface StandingFault {
+  readonly check: string;
+  /** Release and place in it. */
+  readonly where: string;
+  readonly words: string;
+}
+
+/** A rule over everything that is published, looked at before every build of the site. Pure. */
+export interface StandingCheck {
+  readonly code: string;
+  readonly explains: string;
+  readonly run: (published: readonly PublishedEdition[]) => Omit<StandingFault, 'check'>[];
+}

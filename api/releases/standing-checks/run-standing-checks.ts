@@ -1,0 +1,79 @@
+import { Inject, Injectable } from '@nestjs/common';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { z } from 'zod';
+import { CONFIG } from '../../config.js';
+import type { Config } from '../../config.js';
+import type { CategoryDocument, EditionDocument, VariantDocument } from '../../public-api/release-documents.schemas.js';
+import type { Bundle } from '../documents/bundle.js';
+import { ReleasesReadModel } from '../releases.read-model.js';
+import type { PublishedEdition, StandingFault } from './published-edition.js';
+import { STANDING_CHECKS } from './standing-check-list.js';
+
+/** Faults that somebody has looked at and lets stand, with a name, a reason and a day. */
+export const EXCEPTIONS_FILE = 'standing-exceptions.json';
+const exceptionsSchema = z.array(
+  z.strictObject({
+    check: z.string(),
+    where: z.string(),
+    reason: z.string().trim().min(4),
+    allowedBy: z.string().trim().min(1),
+    on: z.iso.date(),
+  }),
+);
+
+/** Looks at everything that is published. */
+@Injectable()
+export class RunStandingChecks {
+  constructor(
+    private readonly releases: ReleasesReadModel,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  /** Faults that are not among the named exceptions. */
+  async run(): Promise<StandingFault[]> {
+    const published = await this.published();
+    const exceptions = await this.exceptions();
+    const faults = STANDING_CHECKS.flatMap(({ code, run }) => run(published).map((fault) => ({ check: code, ...fault })));
+    return faults.filter(({ check, where }) => !exceptions.some((one) => one.check === check && one.where === where));
+  }
+
+  private async exceptions() {
+    const file = join(this.config.DATA_FOLDER, EXCEPTIONS_FILE);
+    const text = await readFile(file, 'utf8').catch(() => '[]');
+    const parsed = exceptionsSchema.safeParse(JSON.parse(text));
+    if (parsed.success) return parsed.data;
+    const [issue] = parsed.error.issues;
+    throw new Error(
+      `${file} is not a list of exceptions: at ${issue?.path.join('.') ?? ''}: ${issue?.message ?? ''}. Each has check, where, reason, allowedBy, on.`,
+    );
+  }
+
+  private async published(): Promise<PublishedEdition[]> {
+    const found: PublishedEdition[] = [];
+    for (const { edition, revision, status } of await this.releases.list()) {
+      const release = await this.releases.find(edition, revision);
+      if (!release) continue;
+      const files = new Map<string, string>();
+      for (const { path } of release.manifest.files) {
+        const file = await this.releases.bytes(release, path);
+        if (file) files.set(path, file.bytes.toString('utf8'));
+      }
+      const read = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
+      const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(read);
+      found.push({
+        name: `${edition}/${revision}`,
+        manifest: release.manifest,
+        digest: release.digest,
+        manifestText: release.manifestBytes,
+        isCurrent: status === 'published',
+        files,
+        edition: read('documents/edition.json') as EditionDocument,
+        categories: inFolder('documents/standings/') as CategoryDocument[],
+        variants: inFolder('documents/variants/') as VariantDocument[],
+        bundle: read('bundle.json') as Bundle,
+      });
+    }
+    return found;
+  }
+}

@@ -1,0 +1,106 @@
+import { recordsDocumentSchema } from '../../api/public-api/release-documents.schemas.js';
+import type { RecordsDocument } from '../../api/public-api/release-documents.schemas.js';
+import { computeRelease } from '../../api/releases/compute-release.js';
+import type { Bundle } from '../../api/releases/documents/bundle.js';
+import { recordsOf } from '../../api/releases/longitudinal/records.js';
+import { runsOf } from '../../api/releases/longitudinal/runs.js';
+import type { SeasonOf } from '../../api/releases/longitudinal/seasons.js';
+import type { ReleaseContext } from '../../api/releases/documents/release-context.js';
+import { inventInputs } from '../support/invent-inputs.js';
+
+type Places = Record<string, number | null>;
+const season = (edition: string, places: Places, values: Record<string, number> = {}, methodVersion = 1): SeasonOf => ({
+  edition,
+  places: new Map([
+    ['overall', Object.entries(places).map(([variant, place]) => ({ variant, place }))],
+    ['stress', Object.keys(values).map((variant) => ({ variant, place: 1 }))],
+  ]),
+  methodVersions: new Map([['stress', methodVersion]]),
+  valueOf: (variant, quantity) => (quantity === 'breakingForce' ? 80 : values[variant]),
+});
+const context = (isComparable: boolean): ReleaseContext =>
+  ({
+    evidence: {
+      edition: {
+        slug: '2026',
+        scheme: {
+          rules: {
+            categories: [
+              { code: 'stress', quantity: 'apparentStress', method: 'straight-pull', unit: 'MPa', places: 0, direction: 'more' },
+            ],
+          },
+        },
+      },
+    },
+    methods: [1, 2].map((number) => ({ slug: 'straight-pull', number, isComparableWithPrevious: number === 1 || isComparable })),
+  }) as unknown as ReleaseContext;
+
+const SEASONS = [season('2024', {}, { a: 900, b: 950.2 }), season('2025', {}, { a: 949.8, b: 930 }), season('2026', {}, { a: 940 }, 2)];
+
+test('the best value ever, by the printed number, and who equalled it', () => {
+  expect(recordsOf(context(true), SEASONS)).toEqual([
+    {
+      category: 'stress',
+      strengthFromN: 50,
+      strengthBelowN: 100,
+      value: '950',
+      unit: 'MPa',
+      variant: 'b',
+      edition: '2024',
+      equalled: [{ variant: 'a', edition: '2025' }],
+      isNew: false,
+      since: '2024',
+    },
+  ]);
+});
+
+test('records begin anew where the method stops comparing', () => {
+  expect(recordsOf(context(false), SEASONS)).toMatchObject([{ value: '940', variant: 'a', edition: '2026', isNew: true, since: '2026' }]);
+});
+
+test('runs at the top are broken by a season elsewhere, and shared first places each have their own', () => {
+  const runs = runsOf([
+    season('2023', { a: 1, b: 2 }),
+    season('2024', { a: 1, b: 1 }),
+    season('2025', { a: 2, b: 1 }),
+    season('2026', { a: 1, b: 2 }),
+  ]);
+  expect(runs.filter(({ table }) => table === 'overall')).toEqual([
+    { table: 'overall', variant: 'a', editions: ['2023', '2024'], isGoingOn: false },
+    { table: 'overall', variant: 'b', editions: ['2024', '2025'], isGoingOn: false },
+    { table: 'overall', variant: 'a', editions: ['2026'], isGoingOn: true },
+  ]);
+});
+
+test('a release tells records and runs over the editions before, as their bundles have them', () => {
+  const first = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 });
+  const { outputs } = JSON.parse(computeRelease(first)[1]!.content) as Bundle;
+  const second = {
+    ...first,
+    evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2027', previous: '2026' } },
+    earlier: [
+      {
+        edition: '2026',
+        revision: 1,
+        digest: 'd',
+        overall: outputs.edition.overall.map(({ variant, place }) => ({ variant: variant.slug, place })),
+        categories: outputs.categories.map(({ category, rows }) => ({
+          code: category.code,
+          method: category.method,
+          methodVersion: category.methodVersion,
+          rows: rows.map(({ variant, place }) => ({ variant: variant.slug, place })),
+        })),
+        history: [],
+        results: outputs.results,
+      },
+    ],
+  };
+  const file = computeRelease(second).find(({ path }) => path === 'documents/records.json')!;
+  const document: RecordsDocument = recordsDocumentSchema.parse(JSON.parse(file.content));
+  // The same readings twice: each record is set in the first edition and equalled in the second.
+  for (const { edition, variant, equalled } of document.records)
+    expect([edition, equalled]).toEqual(['2026', [{ variant, edition: '2027' }]]);
+  expect(document.records.length).toBeGreaterThan(2);
+  const top = outputs.edition.overall.find(({ place }) => place === 1)!.variant.slug;
+  expect(document.runs).toContainEqual({ table: 'overall', variant: top, editions: ['2026', '2027'], isGoingOn: true });
+});

@@ -155,15 +155,18 @@ export async function openEdition(editor: Caller, slug: string, entries: readonl
 
 /** Accepts everything that waits in an edition, with words for every finding. */
 export async function acceptAll(reviewer: Caller, edition: string): Promise<void> {
-  const { body } = await reviewer.call('get', `/v1/submissions?edition=${edition}&state=submitted&limit=200`).expect(200);
-  for (const { reference } of body.items as { reference: string }[]) {
-    const seen = await reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
-    const resolutions = (seen.body.findings as { id: string }[]).map(({ id }) => ({ finding: id, words: 'Looked at; it stands.' }));
-    await reviewer
-      .call('post', `/v1/submissions/${reference}/reviews`)
-      .set('If-Match', `"${seen.body.version}"`)
-      .send({ decision: 'accepted', resolutions })
-      .expect(201);
+  const waiting = async (): Promise<{ reference: string }[]> =>
+    (await reviewer.call('get', `/v1/submissions?edition=${edition}&state=submitted&limit=200`).expect(200)).body.items;
+  for (let page = await waiting(); page.length > 0; page = await waiting()) {
+    for (const { reference } of page) {
+      const seen = await reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
+      const resolutions = (seen.body.findings as { id: string }[]).map(({ id }) => ({ finding: id, words: 'Looked at; it stands.' }));
+      await reviewer
+        .call('post', `/v1/submissions/${reference}/reviews`)
+        .set('If-Match', `"${seen.body.version}"`)
+        .send({ decision: 'accepted', resolutions })
+        .expect(201);
+    }
   }
 }
 

@@ -167,6 +167,23 @@ const CASES: readonly (readonly [code: string, what: string, trigger: Partial<Ca
   ['readings/same-as-earlier', 'another has them', { input: { sameReadingsAs: ['S-2026-0003'] } }, { input: { sameReadingsAs: [] } }],
   ['rig/out-of-control', 'out', { input: { rigEvidence: 'outOfControl' } }, { input: { rigEvidence: 'noEvidence' } }],
   ['rig/no-evidence', 'none', { input: { rigEvidence: 'noEvidence' } }, { input: { rigEvidence: 'outOfControl' } }],
+  [
+    'rig/no-evidence',
+    'of a rig, not of a micrometer',
+    { input: { rigEvidence: 'noEvidence' } },
+    { specimens: diameters(STATIONS), method: 'diameter', instruments: [micrometer, lengthMeasure], input: { rigEvidence: 'noEvidence' } },
+  ],
+  [
+    'rig/out-of-control',
+    'of a rig, not of a micrometer',
+    { input: { rigEvidence: 'outOfControl' } },
+    {
+      specimens: diameters(STATIONS),
+      method: 'diameter',
+      instruments: [micrometer, lengthMeasure],
+      input: { rigEvidence: 'outOfControl' },
+    },
+  ],
   ['tester/declared-interest', 'declared', { input: { hasDeclaredInterest: true } }, { input: { hasDeclaredInterest: false } }],
   ['tester/seen-label', 'seen', { seenLabel: true }, { seenLabel: false }],
   ['readings/missing-for-method', 'no treated specimens', { method: 'abrasion' }, { ...knot(FORCES, WEAKER), method: 'abrasion' }],

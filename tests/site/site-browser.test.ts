@@ -27,6 +27,10 @@ const TEMPLATES = [
   '/data/',
   '/problems/',
   '/read/ranking/',
+  '/read/verify/',
+  '/read/own-bench/',
+  '/records/',
+  '/search/?q=brine',
   '/404.html',
 ];
 const WIDTHS = [320, 768, 1280];
@@ -166,6 +170,31 @@ test('a filter leaves the rows that match, keeps published places, and lives in 
   await page.setViewportSize({ width: 320, height: 800 });
   await page.selectOption('select[name=construction]', 'fused');
   expect(await rowsShown(page)).toBe(some);
+  await page.context().close();
+}, 60_000);
+
+test('search finds by the beginning of a word, also misspelt, tells how many, and keeps the words in the address', async () => {
+  const page = await open('/');
+  await page.click('nav a[href="/search/"]');
+  await page.keyboard.press('Tab');
+  await page.focus('input[name=q]');
+  await page.keyboard.type('brinewi');
+  const status = page.locator('search-page [role=status]');
+  const told = (words: RegExp) => status.filter({ hasText: words }).waitFor({ state: 'attached' });
+  await told(/^\d+ found for “brinewi”\.$/);
+  expect(page.url()).toContain('?q=brinewi');
+  const hrefs = await page.locator('.found a').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+  expect(hrefs).toContain('/lines/brinewickel/');
+  expect(hrefs).toContain(VARIANT);
+  await page.fill('input[name=q]', 'brinewikcel');
+  await told(/^\d+ found for “brinewikcel”/);
+  await page.fill('input[name=q]', 'straight');
+  await told(/^\d+ found for “straight”/);
+  await page.fill('input[name=q]', 'zzzz');
+  await told(/^Nothing found/);
+  await page.reload();
+  await told(/^Nothing found for “zzzz”/);
+  expect(await status.count()).toBe(1);
   await page.context().close();
 }, 60_000);
 

@@ -14,7 +14,7 @@ const PUBLIC_URL = 'https://trials.example';
 const MOST_BYTES = 100_000;
 const MOST_BYTES_FRONT = 60_000;
 /** Served by the API beside the release files. */
-const API_PAGES = ['/v1/releases', '/v1/openapi.json', '/docs'];
+const API_PAGES = ['/v1/releases', '/v1/openapi.json', '/v1/signing-keys', '/v1/commitments', '/docs'];
 
 let folder: string;
 let api: FolderServer;
@@ -142,6 +142,10 @@ test('one page of each kind is valid HTML', async () => {
     '/methods/straight-pull/2/',
     '/problems/',
     '/read/ranking/',
+    '/read/verify/',
+    '/read/own-bench/',
+    '/records/',
+    '/search/',
     variant,
   ];
   const faults = await Promise.all(

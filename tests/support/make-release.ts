@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import type { EditionDocument, Manifest, ReleaseSummary } from '../../api/public-api/release-documents.schemas.js';
+import type { EditionDocument, Manifest, RecordsDocument, ReleaseSummary } from '../../api/public-api/release-documents.schemas.js';
 import { catalogueDocument, categoryDocument, editionDocument, headingOf } from './invented/edition-documents.js';
 import { inventVariants } from './invented/invent-variants.js';
 import { inventedMethods } from './invented/invented-methods.js';
@@ -36,9 +36,30 @@ function csvOf(season: Season): Record<string, string> {
   return {
     'csv/standings.csv': ['place,variant,score,group', ...lines, ''].join('\r\n'),
     'csv/results.csv': ['category,variant,value,low,high,unit', ...results, ''].join('\r\n'),
-    'csv/specimens.csv': 'submission,specimen,role,text,unit\r\n',
+    'csv/readings.csv': 'submission,specimen,role,text,unit\r\n',
   };
 }
+
+/** The first row of each category is the record of its class. */
+const recordsOf = (season: Season): RecordsDocument['records'] =>
+  [...season.categoryRows].flatMap(([category, [first]]) =>
+    first
+      ? [
+          {
+            category,
+            strengthFromN: 50,
+            strengthBelowN: 100,
+            value: first.figure.value,
+            unit: first.figure.unit,
+            variant: first.variant.slug,
+            edition: String(season.year),
+            equalled: [],
+            isNew: true,
+            since: String(season.year),
+          },
+        ]
+      : [],
+  );
 
 function filesOf(season: Season, revision: number, correctedYear: number, note: EditionDocument['erratum']): Map<string, string> {
   const json = (value: unknown) => JSON.stringify(value);
@@ -56,6 +77,9 @@ function filesOf(season: Season, revision: number, correctedYear: number, note: 
       json(variantDocument(season, variant, revision, correctedYear)),
     ]),
     ...methods.map((method): [string, string] => [`documents/methods/${method.slug}-${method.number}.json`, json(method)]),
+    ['documents/records.json', json({ ...headingOf(season, revision), records: recordsOf(season), runs: [] })],
+    ['documents/withdrawn.json', json({ ...headingOf(season, revision), items: [] })],
+    ['verify.mjs', '// verifies\n'],
     ['bundle.json', json({ formatVersion: 1, edition: String(season.year), revision })],
     ...Object.entries(csvOf(season)),
   ]);

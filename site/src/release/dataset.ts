@@ -30,7 +30,7 @@ export function datasetOf(
       file('bundle.json', 'application/json'),
       file('csv/standings.csv', 'text/csv'),
       file('csv/results.csv', 'text/csv'),
-      file('csv/specimens.csv', 'text/csv'),
+      file('csv/readings.csv', 'text/csv'),
     ],
   };
 }

@@ -5,14 +5,18 @@ import {
   editionDocumentSchema,
   manifestSchema,
   methodDocumentSchema,
+  recordsDocumentSchema,
   variantDocumentSchema,
+  withdrawnDocumentSchema,
   type CatalogueDocument,
   type CategoryDocument,
   type EditionDocument,
   type Manifest,
   type MethodDocument,
+  type RecordsDocument,
   type ReleaseSummary,
   type VariantDocument,
+  type WithdrawnDocument,
 } from '../../../api/public-api/release-documents.schemas.js';
 import { verifiedFile } from './verified-file.js';
 
@@ -28,6 +32,8 @@ export interface Release {
   catalogue: () => Promise<CatalogueDocument>;
   category: (code: string) => Promise<CategoryDocument>;
   variant: (slug: string) => Promise<VariantDocument>;
+  records: () => Promise<RecordsDocument>;
+  withdrawn: () => Promise<WithdrawnDocument>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
 }
 
@@ -74,6 +80,8 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     catalogue: () => catalogues('documents/catalogue.json'),
     category: remember((code) => document(categoryDocumentSchema, `documents/standings/${code}.json`)),
     variant: (slug) => document(variantDocumentSchema, `documents/variants/${slug}.json`),
+    records: () => document(recordsDocumentSchema, 'documents/records.json'),
+    withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),
     method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),
   };
 }

@@ -1,0 +1,70 @@
+import MiniSearch from 'minisearch';
+
+interface Entry {
+  readonly id: string;
+  readonly kind: string;
+  readonly name: string;
+  readonly more: string;
+}
+
+const MOST_SHOWN = 40;
+
+/** Looks in the names that the site knows, as one types; the words stand in the address, so that a search can be kept and sent. */
+class SearchPage extends HTMLElement {
+  private index: Promise<MiniSearch<Entry>> | undefined;
+
+  connectedCallback(): void {
+    const [form, input] = [this.querySelector('form'), this.querySelector('input')];
+    if (!form || !input) return;
+    input.value = new URLSearchParams(location.search).get('q') ?? '';
+    const look = () => void this.look(input.value.trim());
+    input.addEventListener('input', look);
+    form.addEventListener('submit', (event) => {
+      event.preventDefault();
+      look();
+    });
+    if (input.value !== '') look();
+  }
+
+  private async look(words: string): Promise<void> {
+    const address = new URL(location.href);
+    if (words === '') address.searchParams.delete('q');
+    else address.searchParams.set('q', words);
+    history.replaceState(null, '', address);
+    this.show(
+      words,
+      words === '' ? [] : ((await this.loaded()).search(words, { prefix: true, fuzzy: 0.2, combineWith: 'AND' }) as unknown as Entry[]),
+    );
+  }
+
+  private loaded(): Promise<MiniSearch<Entry>> {
+    this.index ??= fetch('/search-index.json')
+      .then((answer) => answer.json() as Promise<Entry[]>)
+      .then((entries) => {
+        const index = new MiniSearch<Entry>({ fields: ['name', 'more', 'kind'], storeFields: ['name', 'more', 'kind'] });
+        index.addAll(entries);
+        return index;
+      });
+    return this.index;
+  }
+
+  private show(words: string, found: readonly Entry[]): void {
+    const [status, list] = [this.querySelector('[role=status]'), this.querySelector('ol')];
+    if (!status || !list) return;
+    const more = found.length > MOST_SHOWN ? `; the first ${MOST_SHOWN} are shown` : '';
+    status.textContent = words === '' ? '' : `${found.length === 0 ? 'Nothing' : found.length} found for “${words}”${more}.`;
+    list.replaceChildren(
+      ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make }) => {
+        const [item, link, note] = [document.createElement('li'), document.createElement('a'), document.createElement('span')];
+        link.href = id;
+        link.textContent = name;
+        note.className = 'label';
+        note.textContent = make === '' ? kind : `${kind}, ${make}`;
+        item.append(link, note);
+        return item;
+      }),
+    );
+  }
+}
+
+customElements.define('search-page', SearchPage);

@@ -16,7 +16,8 @@ class SearchPage extends HTMLElement {
   connectedCallback(): void {
     const [form, input] = [this.querySelector('form'), this.querySelector('input')];
     if (!form || !input) return;
-    input.value = new URLSearchParams(location.search).get('q') ?? '';
+    // What was typed before this ran stays.
+    if (input.value === '') input.value = new URLSearchParams(location.search).get('q') ?? '';
     const look = () => void this.look(input.value.trim());
     input.addEventListener('input', look);
     form.addEventListener('submit', (event) => {

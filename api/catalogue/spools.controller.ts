@@ -1,4 +1,5 @@
-import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
+import { Body, Controller, Get, Header, Param, Post, Query } from '@nestjs/common';
+import { ApiQuery } from '@nestjs/swagger';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -8,6 +9,7 @@ import { normaliseBlindCode } from './blind-code.js';
 import { spoolNotOnRecord } from './catalogue-faults.js';
 import { pageQuery } from './catalogue.schemas.js';
 import type { PageQuery } from './catalogue.schemas.js';
+import { labelSheet } from './label-sheet.js';
 import { ReidentifySpool } from './reidentify-spool.js';
 import { SpoolsReadModel } from './spools.read-model.js';
 import * as schemas from './spools.schemas.js';
@@ -35,6 +37,19 @@ export class SpoolsController {
   @Endpoint({ summary: 'Spools and what their blind codes stand for.', allow: ['editor'], answer: schemas.spoolsResponse })
   getSpools(@Query({ schema: pageQuery }) page: PageQuery) {
     return this.spools.page(page);
+  }
+
+  @Get('catalogue/labels')
+  @Header('Content-Type', 'text/html; charset=utf-8')
+  @Header('Content-Security-Policy', "default-src 'none'; style-src 'unsafe-inline'")
+  @ApiQuery({ name: 'code', description: 'Blind code; given once for each spool', schema: { type: 'array', items: { type: 'string' } } })
+  @Endpoint({ summary: 'Labels to print: blind codes alone, three a row on A4.', allow: ['editor'], answer: null, mediaType: 'text/html' })
+  async getLabels(@Query({ schema: schemas.labelsQuery }) { code }: schemas.LabelsQuery): Promise<string> {
+    const codes = code.map(normaliseBlindCode);
+    const known = await this.spools.blindByCodes(codes);
+    const missing = codes.find((one) => !known.some(({ blindCode }) => blindCode === one));
+    if (missing !== undefined) throw spoolNotOnRecord(missing);
+    return labelSheet(known);
   }
 
   @Get('catalogue/spools/:code')

@@ -38,6 +38,16 @@ export class SpoolsReadModel {
     return toPage(rows, page.limit, codeOf, ({ blindCode, lengthM }) => ({ blindCode, lengthM: lengthM?.toFixed() ?? null }));
   }
 
+  /** Codes and lengths alone of the named spools, in the order of the codes. */
+  async blindByCodes(codes: readonly string[]) {
+    const rows = await this.database.client.spool.findMany({
+      where: { blindCode: { in: [...codes] } },
+      orderBy: { blindCode: 'asc' },
+      select: { blindCode: true, lengthM: true },
+    });
+    return rows.map(({ blindCode, lengthM }) => ({ blindCode, lengthM: lengthM?.toFixed() ?? null }));
+  }
+
   /** Slugs of the variants and names of the editors in re-identifications, by id. */
   private async namesIn(rows: readonly SpoolRow[]): Promise<Names> {
     const changes = rows.flatMap((row) => row.reidentifications);

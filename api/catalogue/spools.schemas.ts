@@ -57,3 +57,11 @@ export const blindSpoolsResponse = z
 export type SpoolRequest = z.infer<typeof spoolRequest>;
 export type ReidentificationRequest = z.infer<typeof reidentificationRequest>;
 export type SpoolResponse = z.infer<typeof spoolResponse>;
+
+/** One code or many: the same name given again. */
+export const labelsQuery = z.strictObject({
+  code: z
+    .preprocess((given) => (typeof given === 'string' ? [given] : given), z.array(z.string().max(20)).min(1).max(200))
+    .describe('Blind codes'),
+});
+export type LabelsQuery = z.infer<typeof labelsQuery>;

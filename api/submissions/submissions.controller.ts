@@ -7,6 +7,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { HandInRevision } from './hand-in-revision.js';
+import { CSV_COLUMNS } from './import/csv-columns.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
 import { readIntake } from './read-intake.js';
@@ -14,6 +15,7 @@ import { submissionContent } from './submission-content.js';
 import type { SubmissionContent } from './submission-content.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
 import {
+  csvColumnsResponse,
   handedInAnswer,
   handInBody,
   handInQuery,
@@ -67,6 +69,19 @@ export class SubmissionsController {
     const intake = await readIntake(request);
     const submissions = await this.preview.run(actor, intake);
     return intake.isFile ? { submissions } : submissions[0];
+  }
+
+  @Get('csv-columns')
+  @Endpoint({ summary: 'The columns of a hand-in file.', allow: 'anyone', answer: csvColumnsResponse })
+  getCsvColumns() {
+    const items = CSV_COLUMNS.map(({ name, isRequired, meaning, example, role }) => ({
+      name,
+      isRequired,
+      meaning,
+      example,
+      carriesReading: role !== undefined,
+    }));
+    return { items, nextCursor: null };
   }
 
   @Get()

@@ -159,6 +159,19 @@ export const draftContent = z
   );
 export const draftRequest = z.strictObject({ content: draftContent });
 
+export const csvColumnsResponse = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      name: z.string().describe('Name in the header; a column with a reading takes its unit in brackets, or in a column "<name> unit"'),
+      isRequired: z.boolean(),
+      meaning: z.string(),
+      example: z.string(),
+      carriesReading: z.boolean().describe('Needs a unit'),
+    }),
+  ),
+  nextCursor: z.string().nullable(),
+});
+
 export const submissionsQuery = z.strictObject({
   state: z.enum(SUBMISSION_STATES).optional().describe('Only these'),
   edition: z.string().max(60).optional().describe('Only of this edition'),

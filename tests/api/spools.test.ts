@@ -242,3 +242,22 @@ describe('re-identification', () => {
     }
   });
 });
+
+describe('labels to print', () => {
+  const labels = (codes: readonly string[]) => editor.call('get', `/v1/catalogue/labels?${codes.map((code) => `code=${code}`).join('&')}`);
+
+  test('bear the blind code and the length, and nothing of maker or line', async () => {
+    const codes = [(await addSpool()).blindCode, (await addSpool()).blindCode] as const;
+    const { text, headers } = await labels(codes).expect(200);
+    expect(headers['content-type']).toMatch(/^text\/html/);
+    expect(text.match(/<li>/g)).toHaveLength(2);
+    for (const code of codes) expect(text).toContain(`<b>${code}</b>`);
+    for (const secret of [VARIANT.slug, LINE.slug, LINE.name, MAKER.slug, MAKER.name]) expect(text).not.toContain(secret);
+    expect((await labels([codes[0].toLowerCase()]).expect(200)).text).toContain(codes[0]);
+  });
+
+  test('are for known spools', async () => {
+    await labels(['AAAAAAA']).expect(404);
+    await editor.call('get', '/v1/catalogue/labels').expect(422);
+  });
+});

@@ -1,13 +1,20 @@
 import { Injectable } from '@nestjs/common';
 import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/common';
 import { Reflector } from '@nestjs/core';
-import type { FastifyReply } from 'fastify';
+import type { FastifyReply, FastifyRequest } from 'fastify';
 import { map } from 'rxjs';
 import type { Observable } from 'rxjs';
 import { ENDPOINT } from './endpoint.js';
 import type { EndpointDeclaration } from './endpoint.js';
 
-/** Serialises every answer through its declared schema and gives a resource with a version its strong ETag. */
+/** The same list from its next item on (RFC 8288). */
+function linkToNext(address: string, cursor: string): string {
+  const url = new URL(address, 'http://here');
+  url.searchParams.set('cursor', cursor);
+  return `<${url.pathname}${url.search}>; rel="next"`;
+}
+
+/** Serialises every answer through its declared schema, gives a resource with a version its strong ETag, and a list the link to what follows. */
 @Injectable()
 export class AnswerInterceptor implements NestInterceptor {
   constructor(private readonly reflector: Reflector) {}
@@ -17,8 +24,12 @@ export class AnswerInterceptor implements NestInterceptor {
     return next.handle().pipe(
       map((answer: unknown) => {
         if (!declaration.answer) return answer;
-        const parsed = declaration.answer.parse(answer) as { version?: unknown };
-        if (typeof parsed.version === 'number') context.switchToHttp().getResponse<FastifyReply>().header('ETag', `"${parsed.version}"`);
+        const parsed = declaration.answer.parse(answer) as { version?: unknown; nextCursor?: unknown };
+        const http = context.switchToHttp();
+        const reply = http.getResponse<FastifyReply>();
+        if (typeof parsed.version === 'number') reply.header('ETag', `"${parsed.version}"`);
+        if (typeof parsed.nextCursor === 'string')
+          reply.header('Link', linkToNext(http.getRequest<FastifyRequest>().url, parsed.nextCursor));
         return parsed;
       }),
     );

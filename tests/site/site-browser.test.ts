@@ -29,6 +29,7 @@ const TEMPLATES = [
   '/read/ranking/',
   '/read/verify/',
   '/read/own-bench/',
+  '/read/hand-in-file/',
   '/records/',
   '/search/?q=brine',
   '/404.html',
@@ -176,9 +177,7 @@ test('a filter leaves the rows that match, keeps published places, and lives in 
 test('search finds by the beginning of a word, also misspelt, tells how many, and keeps the words in the address', async () => {
   const page = await open('/');
   await page.click('nav a[href="/search/"]');
-  await page.keyboard.press('Tab');
-  await page.focus('input[name=q]');
-  await page.keyboard.type('brinewi');
+  await page.locator('input[name=q]').pressSequentially('brinewi');
   const status = page.locator('search-page [role=status]');
   const told = (words: RegExp) => status.filter({ hasText: words }).waitFor({ state: 'attached' });
   await told(/^\d+ found for “brinewi”\.$/);

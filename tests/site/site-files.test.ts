@@ -144,6 +144,7 @@ test('one page of each kind is valid HTML', async () => {
     '/read/ranking/',
     '/read/verify/',
     '/read/own-bench/',
+    '/read/hand-in-file/',
     '/records/',
     '/search/',
     variant,

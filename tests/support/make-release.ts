@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
 import type { EditionDocument, Manifest, RecordsDocument, ReleaseSummary } from '../../api/public-api/release-documents.schemas.js';
 import { catalogueDocument, categoryDocument, editionDocument, headingOf } from './invented/edition-documents.js';
 import { inventVariants } from './invented/invent-variants.js';
@@ -147,5 +148,8 @@ export async function makeReleases(folder: string, { editions, variants }: Inven
   }
   await mkdir(join(folder, 'v1'), { recursive: true });
   await writeFile(join(folder, 'v1/releases.json'), JSON.stringify({ items: summaries }));
+  const columns = CSV_COLUMNS.map(({ role, ...column }) => ({ ...column, carriesReading: role !== undefined }));
+  await mkdir(join(folder, 'v1/submissions'), { recursive: true });
+  await writeFile(join(folder, 'v1/submissions/csv-columns.json'), JSON.stringify({ items: columns, nextCursor: null }));
   return summaries;
 }

@@ -10,11 +10,13 @@ export interface Certainty {
   readonly categories: ReadonlyMap<string, ReadonlyMap<string, RowCertainty>>;
   readonly overall: ReadonlyMap<string, RowCertainty>;
   readonly sensitivity: OrderSensitivity | null;
+  /** Overall: slugs best first, and the chance that the i-th is ahead of the j-th at i·n + j; null for long tables. */
+  readonly pairs: { readonly variants: readonly string[]; readonly chances: Float64Array } | null;
 }
 
 type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'sources'>;
 
-const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null };
+const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null, pairs: null };
 
 /**
  * Computes the certainty of all placed rows with 10 000 draws.
@@ -52,5 +54,6 @@ export function certaintyOf({ edition, results, sources }: Ranked, seed: string)
     categories: new Map(Object.entries(tables).map(([code, table]) => [code, byId(table)])),
     overall: byId(overall),
     sensitivity,
+    pairs: overall.pairChances && { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances },
   };
 }

@@ -141,6 +141,17 @@ export class PublicApiController {
     await this.send(request, reply, await this.current(edition), 'documents/records.json');
   }
 
+  @Get('editions/:edition/pairs')
+  @Endpoint({
+    summary: 'Chance that one variant is ahead of another overall, of every pair.',
+    allow: 'anyone',
+    answer: null,
+    mediaType: JSON_TYPE,
+  })
+  async getPairs(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    await this.send(request, reply, await this.current(edition), 'documents/pairs.json');
+  }
+
   @Get('editions/:edition/withdrawn')
   @Endpoint({ summary: 'Results that were withdrawn: why, when, how to cite.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   async getWithdrawn(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {

@@ -288,6 +288,16 @@ export const recordsDocumentSchema = z
   })
   .describe('What stands over the years, as known when this edition was published');
 
+export const pairsDocumentSchema = z
+  .strictObject({
+    ...heading,
+    variants: z.array(slug).describe('Placed variants, best first; empty where no chances are stated'),
+    aheadPercent: z
+      .array(z.array(z.int().min(0).max(100)))
+      .describe('Chance that the variant of the row is ahead of that of the column overall, whole per cent; a shared place counts half'),
+  })
+  .describe('Chances of every pair under the model');
+
 export const publishedReadingSchema = z
   .strictObject({
     role: z.string().describe('What was read'),
@@ -544,6 +554,7 @@ export type CheckDocument = z.infer<typeof checkDocumentSchema>;
 export type CatalogueDocument = z.infer<typeof catalogueDocumentSchema>;
 export type Manifest = z.infer<typeof manifestSchema>;
 export type Withdrawn = z.infer<typeof withdrawnSchema>;
+export type PairsDocument = z.infer<typeof pairsDocumentSchema>;
 export type RecordsDocument = z.infer<typeof recordsDocumentSchema>;
 export type WithdrawnDocument = z.infer<typeof withdrawnDocumentSchema>;
 export type ReleaseSignature = z.infer<typeof releaseSignatureSchema>;

@@ -2,6 +2,7 @@ import { bundleOf } from './documents/bundle.js';
 import { catalogueDocument, methodDocuments } from './documents/catalogue-documents.js';
 import { categoryDocuments } from './documents/category-document.js';
 import { editionDocument } from './documents/edition-document.js';
+import { pairsDocument } from './documents/pairs-document.js';
 import { contextOf } from './documents/release-context.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
@@ -33,6 +34,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     ...categories.map((document) => jsonFile(`documents/standings/${document.category.code}.json`, document)),
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
     jsonFile('documents/records.json', recordsDocument(context)),
+    jsonFile('documents/pairs.json', pairsDocument(context)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),

@@ -1,7 +1,7 @@
 /** What the ranking model says, as published: held against the evidence that a reader finds beside it. */
 import { computeRelease } from '../../api/releases/compute-release.js';
 import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
-import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
+import type { CategoryDocument, EditionDocument, PairsDocument, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 const inputs = inventInputs(5, { variants: 8, testers: 4, rigs: 2, specimens: 6 });
@@ -59,6 +59,20 @@ test('chances of being first add up, and are told of placed rows alone', () => {
   for (const [place, chance] of chances) expect(chance === null).toBe(place === null);
   // Shared first places count for each that shares, so that the sum is 100 % or more.
   expect(chances.reduce((sum, [, chance]) => sum + Number(chance ?? 0), 0)).toBeGreaterThan(99);
+});
+
+test('chances of pairs agree with those of neighbours, and of both directions', () => {
+  const pairs = JSON.parse(computeRelease(inputs).find(({ path }) => path === 'documents/pairs.json')!.content) as PairsDocument;
+  const placed = usual.edition.overall.filter(({ place }) => place !== null);
+  expect([...pairs.variants].sort()).toEqual(placed.map(({ variant }) => variant.slug).sort());
+  pairs.variants.forEach((slug, i) => {
+    expect(pairs.aheadPercent[i]![i]).toBe(50);
+    pairs.variants.forEach((_, j) =>
+      expect(Math.abs(pairs.aheadPercent[i]![j]! + pairs.aheadPercent[j]![i]! - 100)).toBeLessThanOrEqual(1),
+    );
+    const next = placed.find(({ variant }) => variant.slug === slug)!.chanceAheadOfNextPercent;
+    if (i + 1 < pairs.variants.length) expect(Math.abs(pairs.aheadPercent[i]![i + 1]! - Number(next))).toBeLessThanOrEqual(1);
+  });
 });
 
 test('shares of a budget add up to the whole, the testers and rigs in it are those of the submissions', () => {

@@ -84,6 +84,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/releases/:edition/:revision/signature.json', 'anyone'],
   ['GET /v1/releases/:edition/:revision/*', 'anyone'],
   ['GET /v1/signing-keys', 'anyone'],
+  ['GET /v1/editions/:edition/pairs', 'anyone'],
   ['GET /v1/submissions/csv-columns', 'anyone'],
   ['GET /v1/catalogue/labels', 'editor'],
   ['GET /v1/editions/:edition/records', 'anyone'],

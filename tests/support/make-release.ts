@@ -2,7 +2,13 @@ import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
-import type { EditionDocument, Manifest, RecordsDocument, ReleaseSummary } from '../../api/public-api/release-documents.schemas.js';
+import type {
+  EditionDocument,
+  Manifest,
+  PairsDocument,
+  RecordsDocument,
+  ReleaseSummary,
+} from '../../api/public-api/release-documents.schemas.js';
 import { catalogueDocument, categoryDocument, editionDocument, headingOf } from './invented/edition-documents.js';
 import { inventVariants } from './invented/invent-variants.js';
 import { inventedMethods } from './invented/invented-methods.js';
@@ -62,6 +68,12 @@ const recordsOf = (season: Season): RecordsDocument['records'] =>
       : [],
   );
 
+/** Whoever stands higher is ahead with 80 %. */
+function pairsOf({ overall, hasIntervals }: Season): Pick<PairsDocument, 'variants' | 'aheadPercent'> {
+  const variants = hasIntervals ? overall.filter(({ place }) => place !== null).map(({ variant }) => variant.slug) : [];
+  return { variants, aheadPercent: variants.map((_, i) => variants.map((__, j) => (i === j ? 50 : i < j ? 80 : 20))) };
+}
+
 function filesOf(season: Season, revision: number, correctedYear: number, note: EditionDocument['erratum']): Map<string, string> {
   const json = (value: unknown) => JSON.stringify(value);
   const catalogue = catalogueDocument(season, revision);
@@ -79,6 +91,7 @@ function filesOf(season: Season, revision: number, correctedYear: number, note: 
     ]),
     ...methods.map((method): [string, string] => [`documents/methods/${method.slug}-${method.number}.json`, json(method)]),
     ['documents/records.json', json({ ...headingOf(season, revision), records: recordsOf(season), runs: [] })],
+    ['documents/pairs.json', json({ ...headingOf(season, revision), ...pairsOf(season) })],
     ['documents/withdrawn.json', json({ ...headingOf(season, revision), items: [] })],
     ['verify.mjs', '// verifies\n'],
     ['bundle.json', json({ formatVersion: 1, edition: String(season.year), revision })],

@@ -73,3 +73,37 @@ export function chanceAhead(places: Uint16Array, n: number, i: number, j: number
   }
   return halves / 2 / (places.length / n);
 }
+
+/**
+ * Chances that one entry is ahead of another, for every pair.
+ *
+ * Formula: share of draws with place i < place j, plus half of those where they are equal
+ * @param places B·n places, draw by draw
+ * @param n entries of a draw [1]
+ * @param order positions of the entries in the order in which they are told
+ * @returns n·n chances [1], at i·n + j in that order; 0.5 on the diagonal
+ * @throws nothing: the caller checks the shapes
+ * @see JCGM-101
+ * @example pairChances(Uint16Array.of(1, 2, 1, 1), 2, [0, 1]) // [0.5, 0.75, 0.25, 0.5]
+ */
+export function pairChances(places: Uint16Array, n: number, order: readonly number[]): Float64Array {
+  const wins = new Float64Array(n * n);
+  for (let start = 0; start < places.length; start += n) {
+    for (let i = 0; i < n; i++) {
+      const own = places[start + order[i]!]!;
+      for (let j = i + 1; j < n; j++) {
+        const other = places[start + order[j]!]!;
+        wins[i * n + j] = wins[i * n + j]! + (own < other ? 1 : own === other ? 0.5 : 0);
+      }
+    }
+  }
+  const draws = places.length / n;
+  for (let i = 0; i < n; i++) {
+    wins[i * n + i] = 0.5;
+    for (let j = i + 1; j < n; j++) {
+      wins[i * n + j] = wins[i * n + j]! / draws;
+      wins[j * n + i] = 1 - wins[i * n + j]!;
+    }
+  }
+  return wins;
+}

@@ -39,13 +39,14 @@ export function rankOverall(
   level: number,
 ): TableCertainty {
   const m = ids.length;
-  if (m === 0 || categories.length === 0) return { criticalValue: null, rows: [] };
+  if (m === 0 || categories.length === 0) return { criticalValue: null, rows: [], pairChances: null };
   const found = categories.map((category) => category.found);
   const places = schemePlaces(schemeScores(found, m, rules.combine), found, m, rules.tieBreak);
   const settled = categories.map((category) => category.settled);
   const errors = turnedAboutMean(schemeScores(settled, m, rules.combine), m);
   const goodness = standings.scores.map((score) => -score);
   return tableCertainty({
+    hasPairs: true,
     ids,
     published: goodness,
     goodness,

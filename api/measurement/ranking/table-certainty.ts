@@ -1,5 +1,5 @@
 import { compareByMaxT } from './compare-by-max-t.js';
-import { chanceAhead, drawPlaces, placeChances } from './draw-places.js';
+import { chanceAhead, drawPlaces, pairChances, placeChances } from './draw-places.js';
 import { placeSets } from './place-sets.js';
 import type { PlaceSet } from './place-sets.js';
 
@@ -17,7 +17,12 @@ export interface TableCertainty {
   readonly criticalValue: number | null;
   /** best first; rows of equal place by id */
   readonly rows: readonly RowCertainty[];
+  /** n·n in the order of the rows: chance that row i is ahead of row j, a shared place counting half; null where not asked for and for long tables */
+  readonly pairChances: Float64Array | null;
 }
+
+/** Longest table whose pairs are all told: their number grows with the square. */
+const MOST_PAIRED = 150;
 
 /** A table of n rows with B draws. */
 export interface DrawnTable {
@@ -30,6 +35,8 @@ export interface DrawnTable {
   readonly places: Uint16Array;
   readonly differenceUncertainty: Float64Array;
   readonly level: number;
+  /** whether the chances of all pairs are wanted */
+  readonly hasPairs?: boolean;
   /** places when the scheme breaks ties of the published values */
   readonly brokenPlaces?: Uint16Array;
 }
@@ -45,7 +52,7 @@ export interface DrawnTable {
  * @example tableCertainty(table).rows[0] // { id: 'a', place: 1, low: 1, high: 1, group: 1 }
  */
 export function tableCertainty(table: DrawnTable): TableCertainty {
-  const { ids, published, goodness, errors, places, differenceUncertainty, level } = table;
+  const { ids, published, goodness, errors, places, differenceUncertainty, level, hasPairs = false } = table;
   const n = ids.length;
   const ownPlaces = [...(table.brokenPlaces ?? drawPlaces(published, new Float64Array(n)))];
   const { isAhead, criticalValue } = compareByMaxT(goodness, errors, differenceUncertainty, level);
@@ -63,5 +70,5 @@ export function tableCertainty(table: DrawnTable): TableCertainty {
       chanceAheadOfNext: next === undefined ? null : chanceAhead(places, n, i, next),
     };
   });
-  return { criticalValue, rows };
+  return { criticalValue, rows, pairChances: hasPairs && n <= MOST_PAIRED ? pairChances(places, n, order) : null };
 }

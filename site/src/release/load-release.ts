@@ -5,6 +5,7 @@ import {
   editionDocumentSchema,
   manifestSchema,
   methodDocumentSchema,
+  pairsDocumentSchema,
   recordsDocumentSchema,
   variantDocumentSchema,
   withdrawnDocumentSchema,
@@ -13,6 +14,7 @@ import {
   type EditionDocument,
   type Manifest,
   type MethodDocument,
+  type PairsDocument,
   type RecordsDocument,
   type ReleaseSummary,
   type VariantDocument,
@@ -32,6 +34,7 @@ export interface Release {
   catalogue: () => Promise<CatalogueDocument>;
   category: (code: string) => Promise<CategoryDocument>;
   variant: (slug: string) => Promise<VariantDocument>;
+  pairs: () => Promise<PairsDocument>;
   records: () => Promise<RecordsDocument>;
   withdrawn: () => Promise<WithdrawnDocument>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
@@ -80,6 +83,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     catalogue: () => catalogues('documents/catalogue.json'),
     category: remember((code) => document(categoryDocumentSchema, `documents/standings/${code}.json`)),
     variant: (slug) => document(variantDocumentSchema, `documents/variants/${slug}.json`),
+    pairs: () => document(pairsDocumentSchema, 'documents/pairs.json'),
     records: () => document(recordsDocumentSchema, 'documents/records.json'),
     withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),
     method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),

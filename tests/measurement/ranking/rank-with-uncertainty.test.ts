@@ -133,6 +133,7 @@ describe('special results', () => {
     const one = rankWithUncertainty(inputOf({ a: [known(5, 1)] }));
     expect(one.overall).toEqual({
       criticalValue: null,
+      pairChances: Float64Array.of(0.5),
       rows: [{ id: 'e001', place: 1, low: 1, high: 1, group: 1, chanceOfFirst: 1, chanceOfFirstFive: 1, chanceAheadOfNext: null }],
     });
     expect(rankWithUncertainty(inputOf({ a: [] }))).toMatchObject({

@@ -32,6 +32,7 @@ const TEMPLATES = [
   '/read/hand-in-file/',
   '/records/',
   '/search/?q=brine',
+  '/compare/',
   '/404.html',
 ];
 const WIDTHS = [320, 768, 1280];
@@ -194,6 +195,27 @@ test('search finds by the beginning of a word, also misspelt, tells how many, an
   await page.reload();
   await told(/^Nothing found for “zzzz”/);
   expect(await status.count()).toBe(1);
+  await page.context().close();
+}, 60_000);
+
+test('variants are compared side by side, with the published chances, and the choice lives in the address', async () => {
+  const page = await open('/compare/');
+  const { pairs } = (await (await fetch(`${site.url}/compare.json`)).json()) as { pairs: { variants: string[] } };
+  const [one, other] = pairs.variants;
+  await page.locator('compare-variants select').nth(0).selectOption(one!);
+  await page.locator('compare-variants select').nth(1).selectOption(other!);
+  await page.locator('.compared table').nth(1).waitFor();
+  expect(page.url()).toContain(`?variant=${one}&variant=${other}`);
+  const cells = await page.locator('.compared table').nth(1).locator('td').allInnerTexts();
+  expect(cells).toHaveLength(4);
+  expect([cells[0], cells[3]]).toEqual(['itself', 'itself']);
+  expect(Number.parseInt(cells[1]!) + Number.parseInt(cells[2]!)).toBe(100);
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  expect(violations.map(({ id }) => id)).toEqual([]);
+  await page.reload();
+  await page.locator('.compared table').nth(1).waitFor();
+  await page.setViewportSize({ width: 320, height: 800 });
+  expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
   await page.context().close();
 }, 60_000);
 

@@ -145,6 +145,7 @@ test('one page of each kind is valid HTML', async () => {
     '/read/verify/',
     '/read/own-bench/',
     '/read/hand-in-file/',
+    '/compare/',
     '/records/',
     '/search/',
     variant,

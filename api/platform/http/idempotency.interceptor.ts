@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
 import { createHash } from 'node:crypto';
+import type { Hash } from 'node:crypto';
 import { Readable, Transform } from 'node:stream';
 import { finished } from 'node:stream/promises';
 import { from, lastValueFrom } from 'rxjs';
@@ -71,24 +72,51 @@ export class IdempotencyInterceptor implements NestInterceptor {
   }
 }
 
-/** Gives the digest of method, address and body; a body that is a stream is digested as it is read. */
+/** Gives the digest of method, address and body; a stream, and the file of a form, is digested as it is read. */
 function fingerprintOf(request: RequestWithActor): () => Promise<string> {
   const hash = createHash('sha256').update(`${request.method} ${request.url}\n`);
+  if (request.isMultipart()) return ofForm(request, hash);
   const body = request.body;
   if (!(body instanceof Readable)) {
     const digest = hash.update(JSON.stringify(body ?? null)).digest('hex');
     return () => Promise.resolve(digest);
   }
+  const copy = digesting(hash, body);
+  request.body = copy;
+  return () => digestOf(hash, copy);
+}
+
+/** The file of a form is what counts of it; whoever asks for it gets a copy that is digested on its way. */
+function ofForm(request: RequestWithActor, hash: Hash): () => Promise<string> {
+  const take = request.file.bind(request);
+  let copy: Transform | undefined;
+  request.file = async (options) => {
+    const part = await take(options);
+    if (!part) return part;
+    const { file } = part;
+    copy = digesting(hash, file);
+    // The server says so there when it has cut a file at the limit.
+    const told = Object.defineProperties(copy, { truncated: { get: () => file.truncated }, bytesRead: { get: () => file.bytesRead } });
+    return { ...part, file: told as Transform & typeof file };
+  };
+  return async () => {
+    if (!copy) await request.file();
+    return copy ? digestOf(hash, copy) : hash.digest('hex');
+  };
+}
+
+function digesting(hash: Hash, bytes: Readable): Transform {
   const copy = new Transform({
     transform(chunk: Buffer, _encoding, done) {
       hash.update(chunk);
       done(null, chunk);
     },
   });
-  body.on('error', (error) => copy.destroy(error)).pipe(copy);
-  request.body = copy;
-  return async () => {
-    if (!copy.readableEnded) await finished(copy.resume());
-    return hash.digest('hex');
-  };
+  bytes.on('error', (error) => copy.destroy(error)).pipe(copy);
+  return copy;
+}
+
+async function digestOf(hash: Hash, copy: Transform): Promise<string> {
+  if (!copy.readableEnded) await finished(copy.resume());
+  return hash.digest('hex');
 }

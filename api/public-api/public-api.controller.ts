@@ -130,40 +130,6 @@ export class PublicApiController {
     sendJson(request, reply, { ...document, rows: document.rows.filter((row) => fits(row, query)) });
   }
 
-  @Get('editions/:edition/records')
-  @Endpoint({
-    summary: 'Records by category and class of strength, and runs at the top.',
-    allow: 'anyone',
-    answer: null,
-    mediaType: JSON_TYPE,
-  })
-  async getRecords(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    await this.send(request, reply, await this.current(edition), 'documents/records.json');
-  }
-
-  @Get('editions/:edition/pairs')
-  @Endpoint({
-    summary: 'Chance that one variant is ahead of another overall, of every pair.',
-    allow: 'anyone',
-    answer: null,
-    mediaType: JSON_TYPE,
-  })
-  async getPairs(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    await this.send(request, reply, await this.current(edition), 'documents/pairs.json');
-  }
-
-  @Get('editions/:edition/withdrawn')
-  @Endpoint({ summary: 'Results that were withdrawn: why, when, how to cite.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
-  async getWithdrawn(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    await this.send(request, reply, await this.current(edition), 'documents/withdrawn.json');
-  }
-
-  @Get('editions/:edition/catalogue')
-  @Endpoint({ summary: 'Makers, lines, variants, methods and checks of an edition.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
-  async getEditionCatalogue(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    await this.send(request, reply, await this.current(edition), 'documents/catalogue.json');
-  }
-
   @Get('editions/:edition/variants/:variant')
   @Endpoint({
     summary: 'A variant in an edition: places, figures, claims, every specimen, history.',

@@ -4,7 +4,8 @@
  */
 import { Module } from '@nestjs/common';
 import { ReleasesModule } from '../releases/releases.module.js';
+import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublicApiController } from './public-api.controller.js';
 
-@Module({ imports: [ReleasesModule], controllers: [PublicApiController] })
+@Module({ imports: [ReleasesModule], controllers: [EditionDocumentsController, PublicApiController] })
 export class PublicApiModule {}

@@ -136,11 +136,8 @@ describe('special results', () => {
       pairChances: Float64Array.of(0.5),
       rows: [{ id: 'e001', place: 1, low: 1, high: 1, group: 1, chanceOfFirst: 1, chanceOfFirstFive: 1, chanceAheadOfNext: null }],
     });
-    expect(rankWithUncertainty(inputOf({ a: [] }))).toMatchObject({
-      overall: { rows: [] },
-      categories: { a: { rows: [] } },
-      sensitivity: { weights: null },
-    });
+    const none = { overall: { rows: [] }, categories: { a: { rows: [] } }, sensitivity: { weights: null } };
+    expect(rankWithUncertainty(inputOf({ a: [] }))).toMatchObject(none);
     expect(rankWithUncertainty({ ...inputOf({}), entries: [{ id: 'x', isExcluded: false, results: {} }] }).overall.rows).toEqual([]);
   });
 

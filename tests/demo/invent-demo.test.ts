@@ -25,13 +25,13 @@ test('the same seed gives the same demo, another seed another one', () => {
 
 test('adding variants leaves what the others measure as it was', () => {
   const one = (count: number) => trueLine(SEED, inventDemo(SEED, count).variants[5]!);
-  expect(one(60)).toEqual(one(24));
+  expect(one(24)).toEqual(one(60));
 });
 
 test('the house has what the scenario asks for', () => {
   expect(demoMakers).toHaveLength(12);
   expect(new Set(demo.variants.map(({ maker }) => maker.slug)).size).toBe(12);
-  expect(demo.variants.length).toBeGreaterThanOrEqual(24);
+  expect(demo.variants.length).toBeGreaterThanOrEqual(60);
   expect(demoScheme.rules.categories).toHaveLength(4);
   expect(demoTesters).toHaveLength(5);
   expect(demoReviewers).toHaveLength(2);
@@ -39,10 +39,9 @@ test('the house has what the scenario asks for', () => {
   expect(demo.seasons.filter(({ season }) => season.publishedOn !== null)).toHaveLength(3);
 });
 
-test('sixty variants work as well, with a plan for each season', () => {
-  const large = inventDemo(SEED, 60);
-  expect(new Set(large.variants.map(({ slug }) => slug)).size).toBe(60);
-  for (const { entries, handIns: pulled, season } of large.seasons) {
+test('each of sixty variants has its plan in each season', () => {
+  expect(new Set(demo.variants.map(({ slug }) => slug)).size).toBe(60);
+  for (const { entries, handIns: pulled, season } of demo.seasons) {
     expect(entries.length).toBeGreaterThan(50);
     if (season.publishedOn !== null) expect(pulled.length).toBeGreaterThan(5 * entries.length);
   }
@@ -60,7 +59,7 @@ describe('every part is what the API takes', () => {
       const { material, construction, carriers, densityGPerCm3 } = MAKES[make];
       lineRequest.parse({ slug, maker, name, material, construction, carriers, densityGPerCm3 });
     }
-    for (const variant of inventDemo(SEED, 60).variants) {
+    for (const variant of demo.variants) {
       variantRequest.parse({ slug: variant.slug, line: variant.line.slug, size: variant.label, colour: variant.colour });
       for (const claim of demoClaims(SEED, variant)) claimRequest.parse({ ...claim, seenOn: '2023-09-20' });
     }
@@ -71,7 +70,7 @@ describe('every part is what the API takes', () => {
     for (const { versions } of demoMethods) for (const version of versions) methodVersionRequest.parse(version);
     schemeRequest.parse(demoScheme);
     for (const { content } of handIns) submissionContent.parse({ ...content, spool: 'AAAAAAA' });
-    expect(handIns.length).toBeGreaterThan(400);
+    expect(handIns.length).toBeGreaterThan(1000);
   });
 });
 
@@ -98,7 +97,7 @@ describe('the bench is used as a bench can be', () => {
           expect(content.specimens.filter(({ validity }) => validity === 'valid').length).toBeGreaterThanOrEqual(5);
       }
     }
-    expect(alone).toEqual(['2025/squallrope-8-pe-1-0']);
+    expect(alone).toEqual(['2025/squallrope-8-pe-1-0', '2025/skerrygrip-12-pe-1-0']);
   });
 
   test('every instrument used has a certificate that is valid on the day', () => {
@@ -115,7 +114,7 @@ describe('the bench is used as a bench can be', () => {
 });
 
 describe('an angler finds the numbers believable', () => {
-  const lines = inventDemo(SEED, 60).variants.map((variant) => ({ variant, is: trueLine(SEED, variant), make: MAKES[variant.line.make] }));
+  const lines = demo.variants.map((variant) => ({ variant, is: trueLine(SEED, variant), make: MAKES[variant.line.make] }));
 
   test('a braid of PE 1 measures 0.16 to 0.23 mm and holds 6.5 to 11 kgf (common practice, from memory)', () => {
     const peOne = lines.filter(({ variant, make }) => make.material === 'UHMWPE' && variant.size === '1.0');

@@ -1,7 +1,7 @@
 // The direction of imports, as a program: `npm run architecture`. tests/architecture feeds each rule an import that it must refuse.
 
 /** Features in the order of the work; each is a folder of api/. */
-const FEATURES = 'accounts|catalogue|instruments|methods|submissions|checks|reviews|editions|releases|public-api|audit';
+const FEATURES = 'accounts|catalogue|instruments|methods|control-pulls|submissions|checks|reviews|editions|releases|public-api|audit';
 /** What the measurement core may lean on: pure number libraries, no I/O. */
 const NUMBER_LIBRARIES = '^node_modules/(@stdlib/|decimal\\.js/|pure-rand/)';
 
@@ -14,6 +14,7 @@ const COMMON = [
   // Evidence is what leaves a feature for good, as plain JSON; a release computes an edition from it anew.
   '-evidence\\.ts$',
   '^api/editions/(compute-edition|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
+  '^api/control-pulls/(control-charts|chart-document)\\.ts$',
   '^api/submissions/submission-figures\\.ts$',
   '^api/methods/methods\\.schemas\\.ts$',
 ];
@@ -48,7 +49,10 @@ module.exports = {
         "A feature reads another's facts through its read model, so its inner shape stays free. Common to all: the audit trail, the actor, the role, the shape of the public documents, and the checks with their list and findings.",
       severity: 'error',
       from: { path: `^api/(${FEATURES})/`, pathNot: ['\\.module\\.ts$', '^api/checks/'] },
-      to: { path: `^api/(${FEATURES})/`, pathNot: ['^api/$1/', '^api/checks/check[^/.]*\\.ts$', '^api/checks/finding\\.ts$', ...COMMON] },
+      to: {
+        path: `^api/(${FEATURES})/`,
+        pathNot: ['^api/$1/', '^api/checks/check[^/.]*\\.ts$', '^api/checks/(finding|instruments-for)\\.ts$', ...COMMON],
+      },
     },
     {
       name: 'checks-read-submissions-only',

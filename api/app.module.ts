@@ -4,6 +4,7 @@ import { APP_FILTER, APP_GUARD, APP_INTERCEPTOR, APP_PIPE } from '@nestjs/core';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { AuditModule } from './audit/audit.module.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
+import { ControlPullsModule } from './control-pulls/control-pulls.module.js';
 import { EditionsModule } from './editions/editions.module.js';
 import { InstrumentsModule } from './instruments/instruments.module.js';
 import { MethodsModule } from './methods/methods.module.js';
@@ -26,6 +27,7 @@ const FEATURES = [
   CatalogueModule,
   InstrumentsModule,
   MethodsModule,
+  ControlPullsModule,
   SubmissionsModule,
   ReviewsModule,
   EditionsModule,

@@ -1,6 +1,7 @@
 /** Every kind of problem that the API answers with; the site's page is built from it. */
 import { accountProblems } from './accounts/accounts.errors.js';
 import { catalogueProblems } from './catalogue/catalogue.errors.js';
+import { controlPullProblems } from './control-pulls/control-pulls.errors.js';
 import { editionProblems } from './editions/editions.errors.js';
 import { platformProblems } from './platform/errors/platform.errors.js';
 import type { ProblemKind } from './platform/errors/problem.js';
@@ -12,6 +13,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   platformProblems,
   accountProblems,
   catalogueProblems,
+  controlPullProblems,
   submissionProblems,
   reviewProblems,
   editionProblems,

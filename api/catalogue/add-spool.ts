@@ -9,7 +9,7 @@ import { Identifiers } from '../platform/identifiers/identifiers.js';
 import { drawBlindCode } from './blind-code.js';
 import { unknownReference } from './catalogue-faults.js';
 import { CatalogueStore } from './catalogue.store.js';
-import { futureFaults } from './future-faults.js';
+import { futureFaults } from '../platform/clock/future-faults.js';
 import type { SpoolRequest } from './spools.schemas.js';
 import { SpoolsStore } from './spools.store.js';
 

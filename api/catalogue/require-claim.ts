@@ -2,7 +2,7 @@ import { notValid } from '../platform/http/validation.js';
 import type { ClaimCorrection } from './catalogue.schemas.js';
 import { readClaim } from './claim.js';
 import type { ClaimedQuantity } from './claim.js';
-import { futureFaults } from './future-faults.js';
+import { futureFaults } from '../platform/clock/future-faults.js';
 
 /**
  * A claim in words → the fields on record, printed and in SI.

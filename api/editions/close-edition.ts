@@ -9,7 +9,7 @@ import { requireState } from './edition.js';
 import { editionProblems } from './editions.errors.js';
 import { EditionsStore } from './editions.store.js';
 
-/** Closes an edition: no submission is taken any more, and none may still wait for its review. */
+/** Closes an edition: no submission is taken any more, none may still wait for its review, and none that counts may be in doubt. */
 @Injectable()
 export class CloseEdition {
   constructor(
@@ -26,6 +26,9 @@ export class CloseEdition {
       requireState(edition, ['open']);
       const waiting = await this.store.countSubmissions(tx, edition.id, ['submitted', 'returned']);
       if (waiting > 0) throw new Problem(editionProblems['editions/work-in-progress'], `${waiting} submissions are handed in or returned.`);
+      const doubted = await this.store.countDoubted(tx, edition.id);
+      if (doubted > 0)
+        throw new Problem(editionProblems['editions/in-doubt'], `${doubted} accepted submissions have a held finding without an answer.`);
       await this.store.touch(tx, edition.id, { state: 'closed' });
       await this.audit.record(tx, { actorId: actor.accountId, action: 'edition.closed', objectType: 'edition', objectId: slug });
     });

@@ -136,6 +136,7 @@ export class EditionsController {
       edition: slug,
       state,
       submissions: await this.submissions.countByState(id),
+      inDoubt: await this.submissions.countInDoubt(id),
       entries: edition.entries.map(({ variant, exclusion }) => {
         const { categories } = edition.scheme.rules;
         const lacking = categories.flatMap((category) => shortfallsOf(category, variant, results));

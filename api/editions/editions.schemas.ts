@@ -104,6 +104,7 @@ export const boardResponse = z.strictObject({
   edition: slug,
   state: z.string(),
   submissions: z.record(z.string(), z.int()).describe('State → count'),
+  inDoubt: z.int().describe('Accepted submissions with a held finding that nobody has answered'),
   entries: z.array(
     z.strictObject({
       variant: slug,

@@ -63,6 +63,16 @@ export class EditionsStore {
     return tx.submission.count({ where: { editionId, state: { in: [...states] } } });
   }
 
+  /** Accepted submissions with a held finding that nobody has answered. */
+  async countDoubted(tx: Transaction, editionId: string): Promise<number> {
+    const [row] = await tx.$queryRaw<{ count: number }[]>`
+      SELECT count(DISTINCT s."id")::int AS "count" FROM "submission" s
+      JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
+      JOIN "finding" f ON f."revision_id" = r."id"
+      WHERE s."edition_id" = ${editionId}::uuid AND s."state" = 'accepted' AND f."severity" = 'held' AND f."resolution" IS NULL`;
+    return row?.count ?? 0;
+  }
+
   findEntry(tx: Transaction, editionId: string, variantSlug: string) {
     return tx.entry.findFirst({
       where: { editionId, variant: { slug: variantSlug } },

@@ -41,6 +41,12 @@ export class EditionDocumentsController {
     return this.send(request, reply, edition, 'withdrawn');
   }
 
+  @Get('rigs')
+  @Endpoint({ summary: 'Instruments of an edition: certificates and control charts.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  getRigs(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply, edition, 'rigs');
+  }
+
   @Get('catalogue')
   @Endpoint({ summary: 'Makers, lines, variants, methods and checks of an edition.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getCatalogue(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {

@@ -147,7 +147,8 @@ export const erratumSchema = z
   })
   .describe('What a later revision changed');
 
-const heading = {
+/** What every document of a release begins with. */
+export const heading = {
   formatVersion: z.literal(1).describe('Version of this document format'),
   house: z.string().describe('Who publishes'),
   isDemo: z.boolean().describe('Whether the figures are invented for demonstration'),

@@ -3,6 +3,7 @@ import { catalogueDocument, methodDocuments } from './documents/catalogue-docume
 import { categoryDocuments } from './documents/category-document.js';
 import { editionDocument } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
+import { rigsDocument } from './documents/rigs-document.js';
 import { contextOf } from './documents/release-context.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
@@ -36,6 +37,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/records.json', recordsDocument(context)),
     jsonFile('documents/pairs.json', pairsDocument(context)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
+    jsonFile('documents/rigs.json', rigsDocument(inputs)),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
     ...tables.map(csvFile),

@@ -1,3 +1,4 @@
+import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import { notValid } from '../platform/http/validation.js';
@@ -17,7 +18,12 @@ export interface SubmissionUnderReview {
   readonly spoolCode: string;
   readonly revisionId: string;
   readonly specimens: readonly { readonly id: string; readonly number: number; readonly validity: string }[];
-  readonly findings: readonly { readonly id: string; readonly code: string; readonly severity: string }[];
+  readonly findings: readonly {
+    readonly id: string;
+    readonly code: string;
+    readonly severity: string;
+    readonly resolution: string | null;
+  }[];
 }
 
 export interface SettingAside {
@@ -60,6 +66,13 @@ export function requireAnswers(findings: SubmissionUnderReview['findings'], reso
     return [{ pointer: `/resolutions/${index}/finding`, code: isDouble ? 'duplicate' : 'unknown_finding', detail }];
   });
   throwAny([...unanswered, ...strange]);
+}
+
+/** A finding that came up after the acceptance is one of the standing revision, and is answered once. */
+export function requireUnanswered(findings: SubmissionUnderReview['findings'], id: string): void {
+  const finding = findings.find((one) => one.id === id);
+  if (!finding) throw new Problem(platformProblems['request/not-found'], `No finding of the standing revision has the id ${id}.`);
+  if (finding.resolution !== null) throw new Problem(reviewProblems['reviews/finding-answered']);
 }
 
 /** Only a valid specimen is set aside, once, and some are left to compute with. */

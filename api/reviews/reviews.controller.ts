@@ -8,8 +8,9 @@ import { submissionResponse, SubmissionViewsReadModel } from '../submissions/sub
 import { AcceptSubmission } from './accept-submission.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { RefuseSubmission } from './refuse-submission.js';
+import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
-import { queueQuery, queueResponse, reviewRequest, withdrawalRequest } from './reviews.schemas.js';
+import { findingParameter, queueQuery, queueResponse, resolutionRequest, reviewRequest, withdrawalRequest } from './reviews.schemas.js';
 import type { ReviewRequest } from './reviews.schemas.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
 
@@ -21,6 +22,7 @@ export class ReviewsController {
     private readonly giveBack: ReturnSubmission,
     private readonly refuse: RefuseSubmission,
     private readonly withdraw: WithdrawSubmission,
+    private readonly resolve: ResolveFinding,
   ) {}
 
   @Get('review-queue')
@@ -66,6 +68,25 @@ export class ReviewsController {
     @Body({ schema: withdrawalRequest }) { reason }: z.infer<typeof withdrawalRequest>,
   ) {
     await this.withdraw.run(actor, { reference, version }, reason);
+    return this.views.one(actor, reference);
+  }
+
+  @Post('submissions/:reference/findings/:id/resolution')
+  @Endpoint({
+    summary: 'Answers a finding that came up after the submission was accepted.',
+    allow: ['reviewer'],
+    status: 201,
+    answer: submissionResponse,
+    needsIfMatch: true,
+  })
+  async resolveFinding(
+    @CurrentActor() actor: Actor,
+    @Param('reference') reference: string,
+    @Param('id', { schema: findingParameter }) id: string,
+    @IfMatch() version: number,
+    @Body({ schema: resolutionRequest }) { words }: z.infer<typeof resolutionRequest>,
+  ) {
+    await this.resolve.run(actor, { reference, version }, id, words);
     return this.views.one(actor, reference);
   }
 

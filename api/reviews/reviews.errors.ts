@@ -16,6 +16,11 @@ export const reviewProblems = declareProblems({
     title: 'The submission is not in a state for this decision',
     explains: 'Only a submitted one is accepted, returned or refused; only an accepted one is withdrawn. Read it again.',
   },
+  'reviews/finding-answered': {
+    status: 409,
+    title: 'The finding is answered already',
+    explains: 'An answer is given once and stands. Withdraw the submission if it does not stand any more.',
+  },
   'reviews/query-answered': {
     status: 409,
     title: 'The query is answered already',

@@ -15,6 +15,7 @@ import { OpenReview } from './open-review.js';
 import { QueriesController } from './queries.controller.js';
 import { QueriesReadModel } from './queries.read-model.js';
 import { RefuseSubmission } from './refuse-submission.js';
+import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
 import { ReviewsController } from './reviews.controller.js';
 import { ReviewsStore } from './reviews.store.js';
@@ -29,6 +30,7 @@ import { WithdrawSubmission } from './withdraw-submission.js';
     ReturnSubmission,
     RefuseSubmission,
     WithdrawSubmission,
+    ResolveFinding,
     AnswerQuery,
     ReviewsStore,
     QueriesReadModel,

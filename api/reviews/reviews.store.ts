@@ -25,7 +25,7 @@ export class ReviewsStore {
       select: {
         id: true,
         specimens: { select: { id: true, number: true, validity: true }, orderBy: { number: 'asc' } },
-        findings: { select: { id: true, code: true, severity: true }, orderBy: { id: 'asc' } },
+        findings: { select: { id: true, code: true, severity: true, resolution: true }, orderBy: { id: 'asc' } },
       },
     });
     const { state, version, testerId, spool } = submission;

@@ -1,6 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import type { CheckInput } from '../checks/check-input.js';
 import { checkSubmission } from '../checks/check-submission.js';
+import { instrumentsFor } from '../checks/instruments-for.js';
+import { chartsOf, evidenceOfRig, worstOf } from '../control-pulls/control-charts.js';
+import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { InputFault } from '../platform/errors/problem.js';
@@ -10,7 +14,6 @@ import { EvidenceReadModel } from './evidence.read-model.js';
 import type { ExaminedSubmission, ReadSubmission } from './examined-submission.js';
 import { FindSubjects } from './find-subjects.js';
 import { readSubmission } from './read-submission.js';
-import { rigEvidence } from './rig-evidence.js';
 import type { SubmissionContent } from './submission-content.js';
 
 /** What was examined, or every fault that stands in the way. */
@@ -20,6 +23,7 @@ interface Evidence {
   readonly sameReadingsAs: (read: ReadSubmission) => string[];
   readonly knownAreasMm2: ReadonlyMap<string, number>;
   readonly interests: ReadonlyMap<string, boolean>;
+  readonly rigEvidence: (read: ReadSubmission) => CheckInput['rigEvidence'];
 }
 
 /** Reads, computes and checks what is handed in; stores nothing. The same for a preview and for the record. */
@@ -30,6 +34,7 @@ export class ExamineSubmissions {
     private readonly instruments: InstrumentsReadModel,
     private readonly accounts: AccountsReadModel,
     private readonly evidence: EvidenceReadModel,
+    private readonly controlPulls: ControlPullsReadModel,
     private readonly clock: Clock,
   ) {}
 
@@ -50,7 +55,7 @@ export class ExamineSubmissions {
     return reads.map((read) => (Array.isArray(read) ? { faults: read } : this.check(read, evidence)));
   }
 
-  private check(read: ReadSubmission, { sameReadingsAs, knownAreasMm2, interests }: Evidence): ExaminedSubmission {
+  private check(read: ReadSubmission, { sameReadingsAs, knownAreasMm2, interests, rigEvidence }: Evidence): ExaminedSubmission {
     const { content, subject, temperatureC } = read;
     const { variant } = subject.spool;
     const findings = checkSubmission({
@@ -61,7 +66,7 @@ export class ExamineSubmissions {
       knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(variant.id) ?? null,
       hasDeclaredInterest: interests.get(variant.makerId) ?? false,
       sameReadingsAs: sameReadingsAs(read),
-      rigEvidence: rigEvidence([]),
+      rigEvidence: rigEvidence(read),
       today: dateAtBench(this.clock.now(), content.zone),
     });
     return { ...read, findings };
@@ -82,6 +87,12 @@ export class ExamineSubmissions {
       const isTwiceHere = reads.some((other) => other !== read && other.readingsDigest === read.readingsDigest);
       return [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])];
     };
-    return { sameReadingsAs, knownAreasMm2, interests: new Map(interests) };
+    return { sameReadingsAs, knownAreasMm2, interests: new Map(interests), rigEvidence: await this.rigEvidence(reads) };
+  }
+
+  private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Evidence['rigEvidence']> {
+    const rigsOf = ({ instruments }: ReadSubmission): string[] => instrumentsFor('breakingForce', instruments).map(({ code }) => code);
+    const charts = chartsOf(await this.controlPulls.pulls({ instruments: [...new Set(reads.flatMap(rigsOf))] }));
+    return (read) => worstOf(rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay).state));
   }
 }

@@ -57,7 +57,7 @@ export class SubmissionViewsReadModel {
   /** Newest first; drafts are their tester's alone. */
   async list(
     actor: Actor,
-    { state, edition, limit, cursor }: SubmissionsQuery,
+    { state, edition, inDoubt, limit, cursor }: SubmissionsQuery,
   ): Promise<{ items: SubmissionSummary[]; nextCursor: string | null }> {
     const rows = await this.database.client.submission.findMany({
       where: {
@@ -65,6 +65,7 @@ export class SubmissionViewsReadModel {
           visibleTo(actor),
           state === undefined ? {} : { state },
           edition === undefined ? {} : { edition: { slug: edition } },
+          inDoubt === undefined ? {} : IN_DOUBT,
           cursor === undefined ? {} : { id: { lt: cursor } },
         ],
       },
@@ -132,6 +133,12 @@ export class SubmissionViewsReadModel {
     );
   }
 }
+
+/** A held finding is answered on accepting; one without an answer came up afterwards. */
+export const IN_DOUBT = {
+  state: 'accepted',
+  revisions: { some: { reviews: { some: { decision: 'accepted' } }, findings: { some: { severity: 'held', resolution: null } } } },
+} satisfies Prisma.SubmissionWhereInput;
 
 const visibleTo = (actor: Actor): Prisma.SubmissionWhereInput => ({
   OR: [{ testerId: actor.accountId }, ...(seesAll(actor) ? [{ state: { not: 'draft' } }] : [])],

@@ -8,6 +8,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
@@ -26,7 +27,7 @@ import { SubmissionsReadModel } from './submissions.read-model.js';
 import { SubmissionsStore } from './submissions.store.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule],
+  imports: [AccountsModule, CatalogueModule, ControlPullsModule, InstrumentsModule, MethodsModule],
   controllers: [SubmissionsController, DraftsController],
   // Editions read submissions too; their read model alone is taken, so that the two modules need not know each other.
   providers: [

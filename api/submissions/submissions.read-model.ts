@@ -5,6 +5,7 @@ import type { Prisma } from '../platform/database/generated/client.js';
 import type { SubmissionEvidence } from './submission-evidence.js';
 import type { AreaRule } from './submission-figures.js';
 import { toSpecimenInSi } from './submission-view.js';
+import { IN_DOUBT } from './submission-views.read-model.js';
 import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { SubmissionState } from './submission.js';
 
@@ -63,6 +64,11 @@ export class SubmissionsReadModel {
       withdrawnOn: withdrawal?.at.toISOString().slice(0, 10) ?? '',
       reason: withdrawal?.reason ?? '',
     }));
+  }
+
+  /** Accepted submissions of an edition with a held finding that nobody has answered. */
+  countInDoubt(editionId: string): Promise<number> {
+    return this.database.client.submission.count({ where: { editionId, ...IN_DOUBT } });
   }
 
   /** How many submissions of an edition stand in each state. */

@@ -8,6 +8,7 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
 import type { CategoryDocument, EditionDocument, ReleaseSummary, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
+import type { RigsDocument } from '../../api/public-api/rigs-document.schemas.js';
 import { demoAdmin, demoEditor, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
@@ -138,6 +139,19 @@ test('the file under an expired certificate left nothing behind', async () => {
   }
   await reviewer.signOut();
   expect(new Set(references).size).toBe(demo.seasons[1]!.handIns.length);
+});
+
+test('the control charts are published with the day on which the rig was out, and what it put in doubt was answered', async () => {
+  const { instruments } = await read<RigsDocument>('/v1/editions/2024/rigs');
+  const charts = instruments.find(({ code }) => code === 'R3')!.charts;
+  expect(charts.map(({ method }) => method).sort()).toEqual(['abrasion', 'named-knot', 'straight-pull']);
+  const out = charts.map(({ points }) => points.filter(({ state }) => state === 'outOfControl').map(({ benchDay }) => benchDay));
+  expect(out).toEqual([['2024-02-03'], ['2024-02-03'], ['2024-02-03']]);
+  expect(instruments.filter(({ code }) => ['O1', 'M1', 'B1'].includes(code)).every((gauge) => gauge.charts.length === 0)).toBe(true);
+  const editor = await HouseClient.signedIn(url, demoEditor);
+  for (const slug of ['2024', '2025', '2026', '2027'])
+    expect(await editor.get<object>(`/v1/editions/${slug}/board`)).toMatchObject({ inDoubt: 0 });
+  await editor.signOut();
 });
 
 test('states of all submissions are those of the plan', async () => {

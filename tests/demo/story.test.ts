@@ -1,5 +1,9 @@
+import { chartsOf } from '../../api/control-pulls/control-charts.js';
 import { linearDensityTex } from '../../api/measurement/figures/strength.js';
 import { grubbsTest } from '../../api/measurement/outliers/grubbs.js';
+import { parseQuantityAs } from '../../api/measurement/units/parse-quantity-as.js';
+import { baselinePullsOf, controlPullsOf } from '../../prisma/seed/bench/control-pulls.js';
+import { controlLineOn } from '../../prisma/seed/house/control-lines.js';
 import type { DemoContent } from '../../prisma/seed/bench/demo-content.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import { demoInstruments } from '../../prisma/seed/house/instruments.js';
@@ -82,6 +86,33 @@ test('a rig drifts: its last day is withdrawn and pulled again a fortnight later
     const raised = figuresOf(again.content).breakingForceN!.mean / figuresOf(content).breakingForceN!.mean;
     expect(raised).toBeGreaterThan(1.005);
   }
+});
+
+test('the control chart sees the drift on the day that was withdrawn, in every method of the rig, and is clear after the calibration', () => {
+  const pulls = in2024!.season.benchDays.flatMap((_, day) =>
+    controlPullsOf(
+      SEED,
+      in2024!.handIns.filter(({ task }) => task.day === day),
+    ),
+  );
+  const charts = chartsOf(
+    [...baselinePullsOf(SEED, controlLineOn(in2024!.season.opensOn)).flat(), ...pulls].map((pull) => ({
+      ...pull,
+      tester: String(pull.tester),
+      controlLine: { code: pull.controlLine, name: '', lot: '' },
+      readings: pull.readings.map(({ text, unit }) => ({ text, unit, valueN: parseQuantityAs(text, unit, 'force').si })),
+      note: null,
+      strike: null,
+    })),
+  );
+  const onDay = (day: number) =>
+    charts
+      .filter(({ instrument }) => instrument === DRIFT.rig)
+      .flatMap((chart) => chart.pulls.filter(({ pull }) => pull.benchDay === in2024!.season.benchDays[day]))
+      .map(({ judged }) => judged!.state);
+  expect(new Set(onDay(DRIFT.withdrawnDay))).toEqual(new Set(['outOfControl']));
+  expect(onDay(DRIFT.withdrawnDay)).toHaveLength(3);
+  expect(new Set(onDay(DRIFT.repeatedDay))).toEqual(new Set(['inControl']));
 });
 
 test('a mislabelled spool: its contents are the next size, as its linear density will tell', () => {

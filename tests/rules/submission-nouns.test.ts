@@ -3,19 +3,12 @@ import { uuid7 } from '../../api/platform/identifiers/uuid7.js';
 import { dateAtBench } from '../../api/submissions/bench-day.js';
 import { readingsDigest } from '../../api/submissions/readings-digest.js';
 import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
-import { rigEvidence } from '../../api/submissions/rig-evidence.js';
 import { specimenContent } from '../../api/submissions/submission-content.js';
 import type { SubmissionContent } from '../../api/submissions/submission-content.js';
 import { readSubmission } from '../../api/submissions/read-submission.js';
 import { certificateOn, subjectChanges } from '../../api/submissions/subject.js';
 import type { SoughtSubject, Subject } from '../../api/submissions/subject.js';
 import { referenceOf } from '../../api/submissions/submission.js';
-
-test('a rig without a control pull is neither in nor out of control; the last pull of the day decides', () => {
-  expect(rigEvidence([])).toBe('noEvidence');
-  expect(rigEvidence([{ isInControl: true }, { isInControl: false }])).toBe('outOfControl');
-  expect(rigEvidence([{ isInControl: false }, { isInControl: true }])).toBe('inControl');
-});
 
 test('a reference has four digits, and more when they run out', () => {
   expect(referenceOf('2026', 7)).toBe('S-2026-0007');

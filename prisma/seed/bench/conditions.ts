@@ -10,7 +10,7 @@ const TESTER_READS = [1, 1.004, 0.996, 1.002, 0.997];
 const TESTER_TIES = [1, 1.012, 0.991, 1.004, 0.994];
 
 /** What is read of the true force on this day's rig by this tester [1]. */
-export function forceReads({ rig, tester, season, day }: BenchTask): number {
+export function forceReads({ rig, tester, season, day }: Pick<BenchTask, 'rig' | 'tester' | 'season' | 'day'>): number {
   const drift = season === DRIFT.season && rig === DRIFT.rig ? (DRIFT.readsByDay[day] ?? 1) : 1;
   return (rig ? RIG_READS[rig] : 1) * (TESTER_READS[tester] ?? 1) * drift;
 }

@@ -5,7 +5,8 @@ import type { BenchTask } from './bench-task.js';
 import { forceReads, knotsKeep } from './conditions.js';
 import type { DemoSpecimen } from './demo-content.js';
 
-const DISPLAYS: Readonly<Record<Rig, { unit: string; newtons: number; places: number }>> = {
+/** What each rig shows. */
+export const DISPLAYS: Readonly<Record<Rig, { unit: string; newtons: number; places: number }>> = {
   R1: { unit: 'N', newtons: 1, places: 1 },
   R2: { unit: 'kgf', newtons: 9.80665, places: 2 },
   R3: { unit: 'lbf', newtons: 4.4482216152605, places: 2 },

@@ -9,11 +9,16 @@ const WORDS: Readonly<Record<string, string>> = {
   'ambient/out-of-range': 'The hygrometer stood by the door; the loft itself was within the range.',
   'specimens/grip-breaks': 'Breaks at the grip do not count; those in the free length agree with the other rig.',
 };
-/** What stands on every submission of a house that pulls no control line; a case of its own does not change the answer. */
+/** Where a control pull says nothing or ill of a rig; a case of its own does not change the answer. */
 const ROUTINE: Readonly<Record<string, string>> = {
   'rig/no-evidence':
-    'No control pull was made on that day. The certificate was valid, and what the house ranks is pulled on a second rig as well.',
+    'The control chart had too few pulls by that day to say anything. The certificate was valid, and what the house ranks is pulled on a second rig as well.',
+  'rig/out-of-control':
+    'The certificate is valid, so it stands for now; the rig goes to its calibration, and what it pulled since the last good control pull is withdrawn if that finds it wrong.',
 };
+/** What was pulled between the last good control pull and the bad one. */
+export const OUT_OF_CONTROL_STANDS =
+  'The control pull of this day itself was good, and the other rig agrees within the uncertainty of both; it stands.';
 const OTHERWISE = 'Looked at together with the tester; the bench sheet agrees with the file.';
 
 /** @param special what the reviewer writes to this submission, null where it is plain */

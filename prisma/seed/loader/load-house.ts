@@ -42,7 +42,7 @@ export async function loadHouse({ url, clock, firstInvitation }: House, demo: De
     const fresh = entries.filter(({ slug }) => !variants.has(slug));
     await enterVariants(people.editor, demo.seed, fresh, lines, daysAfter(season.opensOn, -LEAD_DAYS));
     fresh.forEach(({ slug }) => variants.add(slug));
-    await workSeason(stage, plan, progress);
+    await workSeason(stage, demo.seed, plan, progress);
     await publishSeason(stage, plan, progress);
     before = season.opensOn;
   }

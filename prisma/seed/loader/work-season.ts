@@ -8,19 +8,23 @@ import { handInBlocked, handInDay } from './hand-in-day.js';
 import { declareInterests, openEdition } from './open-edition.js';
 import { reviewDay } from './review-day.js';
 import { noted } from './stage.js';
+import { answerDoubts, beginControlLine, pullControlLine } from './watch-rigs.js';
 import type { Stage } from './stage.js';
 
 /** From the opening to the last review: bench days, files, decisions, withdrawals. */
-export async function workSeason(stage: Stage, plan: SeasonPlan, progress: (line: string) => void): Promise<void> {
+export async function workSeason(stage: Stage, seed: number, plan: SeasonPlan, progress: (line: string) => void): Promise<void> {
   const { season } = plan;
   stage.clock.moveTo(season.opensOn, 9);
+  await beginControlLine(stage, seed, season.slug);
   await openEdition(stage, plan);
   if (INTEREST.season === season.slug) await declareInterests(stage, [INTEREST]);
   for (const [day, benchDay] of season.benchDays.entries()) {
     const handIns = plan.handIns.filter(({ task }) => task.day === day);
     await withdraw(stage, plan, benchDay);
-    stage.clock.moveTo(benchDay, 20);
+    stage.clock.moveTo(benchDay, 9);
     await stage.certificates.enterUpTo(benchDay);
+    await pullControlLine(stage, seed, handIns);
+    stage.clock.moveTo(benchDay, 20);
     await handInBlocked(
       stage,
       plan.blocked.filter(({ task }) => task.day === day),
@@ -28,6 +32,7 @@ export async function workSeason(stage: Stage, plan: SeasonPlan, progress: (line
     );
     await handInDay(stage, handIns);
     await reviewDay(stage, handIns, daysAfter(benchDay, 1));
+    await answerDoubts(stage, season.slug);
   }
   if (DRAFT.season === season.slug) await beginDraft(stage, season);
   progress(`${season.name}: ${plan.entries.length} variants, ${plan.handIns.length} submissions handed in and looked at`);

@@ -20,6 +20,7 @@ import {
   type VariantDocument,
   type WithdrawnDocument,
 } from '../../../api/public-api/release-documents.schemas.js';
+import { rigsDocumentSchema, type RigsDocument } from '../../../api/public-api/rigs-document.schemas.js';
 import { verifiedFile } from './verified-file.js';
 
 /** One release: its summary and manifest at hand, its documents fetched, verified and checked when they are asked for. */
@@ -37,6 +38,7 @@ export interface Release {
   pairs: () => Promise<PairsDocument>;
   records: () => Promise<RecordsDocument>;
   withdrawn: () => Promise<WithdrawnDocument>;
+  rigs: () => Promise<RigsDocument>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
 }
 
@@ -85,6 +87,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     variant: (slug) => document(variantDocumentSchema, `documents/variants/${slug}.json`),
     pairs: () => document(pairsDocumentSchema, 'documents/pairs.json'),
     records: () => document(recordsDocumentSchema, 'documents/records.json'),
+    rigs: () => document(rigsDocumentSchema, 'documents/rigs.json'),
     withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),
     method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),
   };

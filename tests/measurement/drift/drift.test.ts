@@ -2,7 +2,8 @@ import { chartConstants } from '../../../api/measurement/drift/chart-constants.j
 import { cusumChart } from '../../../api/measurement/drift/cusum-chart.js';
 import { ewmaChart } from '../../../api/measurement/drift/ewma-chart.js';
 import { individualsChart } from '../../../api/measurement/drift/individuals-chart.js';
-import { rigEvidence, rigLimits } from '../../../api/measurement/drift/rig-evidence.js';
+import { judgePulls, rigLimits } from '../../../api/measurement/drift/control-chart.js';
+import { rigEvidence } from '../../../api/measurement/drift/rig-evidence.js';
 import { runRules } from '../../../api/measurement/drift/run-rules.js';
 import type { RunRule } from '../../../api/measurement/drift/run-rules.js';
 import { errorCode } from '../support/error-code.js';
@@ -106,46 +107,77 @@ test('run rules: mirrored, strict at their limits, and only where the last point
   expect(runRules([5], { centre: 5, sigma: 0 })).toEqual([]);
 });
 
-describe('the evidence of a rig', () => {
-  const limits = { centre: 100, sigma: 1 };
-  const pulls = [
-    { day: '2031-03-01', value: 100.2 },
-    { day: '2031-03-02', value: 104 },
-    { day: '2031-03-04', value: 103.5 },
-    { day: '2031-03-04', value: 100.1 },
-  ];
+describe('the chart of a rig', () => {
+  const baseline = [100, 101, 100, 101, 100, 101, 100, 101, 100, 101];
+  const statesOf = (values: readonly number[]) => judgePulls(values).map(({ state }) => state);
 
-  test('three states', () => {
-    expect(rigEvidence(pulls, limits, '2031-03-01')).toEqual({ state: 'inControl', signals: [], lastInControlDay: '2031-03-01' });
-    expect(rigEvidence(pulls, limits, '2031-03-02')).toEqual({
-      state: 'outOfControl',
-      signals: ['oneBeyond3Sigma'],
-      lastInControlDay: '2031-03-01',
-    });
-    expect(rigEvidence(pulls, limits, '2031-03-03')).toEqual({ state: 'noEvidence', signals: [], lastInControlDay: '2031-03-01' });
-    expect(rigEvidence([], limits, '2031-03-03')).toEqual({ state: 'noEvidence', signals: [], lastInControlDay: null });
+  test('nothing is known until ten pulls give limits', () => {
+    expect(statesOf(baseline)).toEqual(Array(10).fill('noEvidence'));
+    expect(judgePulls(baseline).every(({ limits, ewma }) => limits === null && ewma === null)).toBe(true);
+    expect(rigLimits(baseline.slice(1))).toBeNull();
+    expect(rigLimits(Array(10).fill(100))).toBeNull();
+    expect(rigLimits(baseline)).toEqual({ centre: expect.closeTo(100.5, 10), sigma: expect.closeTo(Math.sqrt(Math.PI) / 2, 10) });
+    expect(statesOf(Array(11).fill(100))).toEqual(Array(11).fill('noEvidence'));
   });
 
-  test('a later good pull on the day clears the rig', () => {
-    expect(rigEvidence(pulls.slice(0, 3), limits, '2031-03-04').state).toBe('outOfControl');
-    expect(rigEvidence(pulls, limits, '2031-03-04')).toEqual({ state: 'inControl', signals: [], lastInControlDay: '2031-03-04' });
+  test('a pull beyond three sigma is out, and the next good one clears the rig', () => {
+    const judged = judgePulls([...baseline, 104, 103.9, 100.6]);
+    expect(judged.slice(10).map(({ state, signals }) => [state, ...signals])).toEqual([
+      ['outOfControl', 'oneBeyond3Sigma'],
+      ['outOfControl', 'oneBeyond3Sigma'],
+      ['inControl'],
+    ]);
+    expect(judged[11]!.limits).toEqual(rigLimits(baseline));
+    expect(judged[10]!.movingRange).toBe(3);
+    // Weight 0.2: 0.2 × 104 + 0.8 × 100.5 (NIST/SEMATECH e-Handbook 6.3.2.4).
+    expect(judged[10]!.ewma).toBeCloseTo(101.2, 10);
   });
 
   test('a slow shift is seen by the run of pulls, not by one', () => {
-    const shifted = Array.from({ length: 8 }, (_, i) => ({ day: `2031-04-0${i + 1}`, value: 100.6 }));
-    expect(rigEvidence(shifted, limits, '2031-04-07').state).toBe('inControl');
-    expect(rigEvidence(shifted, limits, '2031-04-08').signals).toEqual(['eightOnOneSide']);
+    const [shifted] = judgePulls([...baseline, 102.3, 102.3]).slice(-1);
+    expect(shifted!.signals).toEqual(['twoOfThreeBeyond2Sigma']);
+    expect(statesOf([...baseline, 102.3, 102.3, 102.3]).slice(10)).toEqual(['inControl', 'outOfControl', 'inControl']);
   });
 
-  test('without limits nothing is known: too few pulls, or pulls without spread', () => {
-    expect(rigLimits([100, 101, 100, 101])).toBeNull();
-    expect(rigLimits([100, 100, 100, 100, 100])).toBeNull();
-    expect(rigLimits([100, 101, 100, 101, 100])).toEqual({
-      centre: expect.closeTo(100.4, 10),
-      sigma: expect.closeTo(Math.sqrt(Math.PI) / 2, 10),
-    });
-    expect(rigEvidence(pulls, null, '2031-03-01').state).toBe('noEvidence');
-    expect(errorCode(() => rigEvidence([{ day: '2031-03-01', value: NaN }], limits, '2031-03-01'))).toBe('measurement/not-a-number');
+  test('limits stay when twenty good pulls made them', () => {
+    const twenty = Array.from({ length: 20 }, (_, i) => 100 + (i % 2));
+    const judged = judgePulls([...twenty, 100.9, 100.1, 100.9]);
+    expect(judged.slice(20).map(({ limits }) => limits)).toEqual(Array(3).fill(rigLimits(twenty)));
+  });
+
+  test('a pull that is no number is refused', () => {
+    expect(errorCode(() => judgePulls([1, NaN]))).toBe('measurement/not-a-number');
     expect(errorCode(() => rigLimits([1, Infinity]))).toBe('measurement/not-a-number');
+  });
+});
+
+describe('the evidence of a rig on a day', () => {
+  const pulls = [
+    { day: '2031-03-01', state: 'inControl' },
+    { day: '2031-03-08', state: 'inControl' },
+    { day: '2031-03-15', state: 'outOfControl' },
+    { day: '2031-03-22', state: 'outOfControl' },
+    { day: '2031-03-22', state: 'inControl' },
+    { day: '2031-03-29', state: 'inControl' },
+  ] as const;
+  const on = (day: string) => rigEvidence(pulls, day);
+
+  test('three states; the last pull of the day decides', () => {
+    expect(on('2031-03-01')).toEqual({ state: 'inControl', decidedOn: '2031-03-01' });
+    expect(on('2031-03-15')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(on('2031-03-22')).toEqual({ state: 'inControl', decidedOn: '2031-03-22' });
+    expect(on('2031-03-02')).toEqual({ state: 'noEvidence', decidedOn: null });
+    expect(rigEvidence([], '2031-03-02')).toEqual({ state: 'noEvidence', decidedOn: null });
+  });
+
+  test('a bad pull casts doubt back to the last good one, the day of that one too', () => {
+    expect(on('2031-03-08')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(on('2031-03-10')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(on('2031-03-18')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-22' });
+    expect(rigEvidence(pulls.slice(0, 2), '2031-03-08').state).toBe('inControl');
+  });
+
+  test('pulls of the baseline are no evidence', () => {
+    expect(rigEvidence([{ day: '2031-03-01', state: 'noEvidence' }], '2031-03-01').state).toBe('noEvidence');
   });
 });

@@ -1,4 +1,4 @@
-import type { InputFault } from '../platform/errors/problem.js';
+import type { InputFault } from '../errors/problem.js';
 
 const HOURS_AHEAD = 14;
 

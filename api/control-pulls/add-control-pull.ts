@@ -1,0 +1,113 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { MeasurementError } from '../measurement/errors.js';
+import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
+import { futureFaults } from '../platform/clock/future-faults.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { InputFault } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { notValid } from '../platform/http/validation.js';
+import { CastDoubt } from './cast-doubt.js';
+import { controlPullProblems } from './control-pulls.errors.js';
+import type { ControlPullRequest } from './control-pulls.schemas.js';
+import { ControlPullsStore } from './control-pulls.store.js';
+
+const RIGS = ['forceGauge', 'loadFrame'];
+
+export interface PulledControlLine {
+  readonly id: string;
+  readonly doubted: number;
+}
+
+/** Takes the pulls on the control line that begin a bench day. One that puts the rig out casts doubt back to the last good one; one that is good is always taken, and clears it. */
+@Injectable()
+export class AddControlPull {
+  constructor(
+    private readonly database: Database,
+    private readonly store: ControlPullsStore,
+    private readonly castDoubt: CastDoubt,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  run(actor: Actor, input: ControlPullRequest): Promise<PulledControlLine> {
+    const readings = input.readings.map((reading, index) => readForce(reading, index));
+    const handedInAt = this.clock.now();
+    const faults = [
+      ...readings.flatMap((read) => ('fault' in read ? [read.fault] : [])),
+      ...futureFaults('/benchDay', input.benchDay, handedInAt),
+    ];
+    return this.database.transaction(async (tx) => {
+      const rig = await this.store.lockRig(tx, input.instrument);
+      const line = await this.store.controlLine(tx, input.controlLine);
+      const method = await this.store.method(tx, input.method);
+      const unknown = unknownNames(input, { rig, line, method });
+      if (faults.length + unknown.length > 0 || !rig || !line || !method) throw notValid([...unknown, ...faults]);
+      const before = await this.requireNext(tx, rig.id, method.id, input);
+      const id = await this.store.addPull(tx, {
+        controlLineId: line.id,
+        instrumentId: rig.id,
+        methodId: method.id,
+        testerId: actor.accountId,
+        benchDay: new Date(input.benchDay),
+        handedInAt,
+        note: input.note,
+        readings: readings.flatMap((read) => ('fault' in read ? [] : [read])),
+      });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'controlPull.handedIn',
+        objectType: 'controlPull',
+        objectId: id,
+        after: input,
+      });
+      const watched = { instrument: rig, method: { id: method.id, slug: input.method } };
+      return { id, doubted: await this.castDoubt.run(tx, actor.accountId, watched, before ?? input.benchDay) };
+    });
+  }
+
+  private async requireNext(
+    tx: Transaction,
+    rigId: string,
+    methodId: string,
+    { instrument, method, benchDay }: ControlPullRequest,
+  ): Promise<string | null> {
+    const before = await this.store.lastDay(tx, rigId, methodId);
+    if (before === null || before <= benchDay) return before;
+    const detail = `Found ${benchDay}; the last control pull of ${instrument} by ${method} is of ${before}. Make a new pull and hand it in with its day.`;
+    throw new Problem(controlPullProblems['control-pulls/out-of-order'], detail, [{ pointer: '/benchDay', detail, code: 'out_of_order' }]);
+  }
+}
+
+type ReadForce = { readonly enteredText: string; readonly enteredUnit: string; readonly valueSi: string } | { readonly fault: InputFault };
+
+function readForce({ text, unit }: { text: string; unit: string }, index: number): ReadForce {
+  try {
+    const force = parseQuantityAs(text, unit, 'force');
+    return { enteredText: force.text, enteredUnit: force.unit, valueSi: force.si };
+  } catch (error) {
+    if (!(error instanceof MeasurementError)) throw error;
+    return { fault: { pointer: `/readings/${index}`, detail: error.message, code: error.code } };
+  }
+}
+
+function unknownNames(
+  { instrument, controlLine, method }: ControlPullRequest,
+  found: { rig: { kind: string } | null; line: object | null; method: object | null },
+): InputFault[] {
+  const fault = (pointer: string, code: string, detail: string): InputFault => ({ pointer, code, detail });
+  const faults: InputFault[] = [];
+  if (!found.rig)
+    faults.push(fault('/instrument', 'unknown_instrument', `No instrument has the code "${instrument}". Ask an editor to enter it.`));
+  else if (!RIGS.includes(found.rig.kind))
+    faults.push(
+      fault('/instrument', 'not_a_rig', `${instrument} is a ${found.rig.kind}; expected a force gauge or a load frame, which pull.`),
+    );
+  if (!found.line)
+    faults.push(fault('/controlLine', 'unknown_control_line', `No control line has the code "${controlLine}". Ask an editor to enter it.`));
+  if (!found.method) faults.push(fault('/method', 'unknown_method', `No method is called "${method}".`));
+  return faults;
+}

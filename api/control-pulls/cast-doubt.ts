@@ -1,0 +1,52 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { outOfControlFinding } from '../checks/check-out-of-control.js';
+import type { Transaction } from '../platform/database/database.js';
+import { chartsOf, evidenceOfRig } from './control-charts.js';
+import { ControlPullsReadModel } from './control-pulls.read-model.js';
+import { ControlPullsStore } from './control-pulls.store.js';
+
+const OUT_OF_CONTROL = 'rig/out-of-control';
+
+/** A rig in one method. */
+export interface RigAndMethod {
+  readonly instrument: { readonly id: string; readonly code: string };
+  readonly method: { readonly id: string; readonly slug: string };
+}
+
+/** Puts the finding "rig out of control" on every submission that was pulled in doubt, accepted ones too; each once. */
+@Injectable()
+export class CastDoubt {
+  constructor(
+    private readonly store: ControlPullsStore,
+    private readonly pulls: ControlPullsReadModel,
+    private readonly audit: AuditTrail,
+  ) {}
+
+  /**
+   * @param since bench day from which the evidence may have changed
+   * @returns how many submissions came into doubt
+   */
+  async run(tx: Transaction, actorId: string, { instrument, method }: RigAndMethod, since: string): Promise<number> {
+    const charts = chartsOf(await this.pulls.pulls({ instruments: [instrument.code], method: method.slug }, tx));
+    const pulled = await this.store.pulledSince(tx, instrument.id, method.id, since, OUT_OF_CONTROL);
+    const doubted = pulled.flatMap(({ reference, revisionId, benchDay, isDoubted }) => {
+      const { state, decidedOn } = evidenceOfRig(charts, instrument.code, method.slug, benchDay);
+      return isDoubted || state !== 'outOfControl'
+        ? []
+        : [{ reference, revisionId, finding: outOfControlFinding(instrument.code, decidedOn ?? '') }];
+    });
+    await this.store.addFindings(tx, doubted);
+    await this.audit.recordAll(
+      tx,
+      doubted.map(({ reference, finding }) => ({
+        actorId,
+        action: 'submission.doubted',
+        objectType: 'submission',
+        objectId: reference,
+        after: { code: finding.code, message: finding.message },
+      })),
+    );
+    return doubted.length;
+  }
+}

@@ -1,0 +1,33 @@
+import type { ChartedPull, ControlChart } from './control-charts.js';
+import type { ControlPullEvidence } from './control-pull-evidence.js';
+import { roundHalfEven } from '../measurement/units/round-half-even.js';
+import type { ChartPoint, ControlChartDocument } from '../public-api/rigs-document.schemas.js';
+
+const PLACES = 3;
+const inN = (value: number | null | undefined): string | null =>
+  value === null || value === undefined ? null : roundHalfEven(value, PLACES);
+
+export function toPoint<Pull extends ControlPullEvidence>({ pull, meanN, judged }: ChartedPull<Pull>): ChartPoint {
+  return {
+    benchDay: pull.benchDay,
+    tester: pull.tester,
+    readings: pull.readings.map(({ text, unit, valueN }) => ({ text, unit, valueN })),
+    meanN: roundHalfEven(meanN, PLACES),
+    movingRangeN: inN(judged?.movingRange),
+    centreN: inN(judged?.limits?.centre),
+    sigmaN: inN(judged?.limits?.sigma),
+    ewmaN: inN(judged?.ewma),
+    signals: [...(judged?.signals ?? [])],
+    state: judged?.state ?? null,
+    note: pull.note,
+    strike: pull.strike,
+  };
+}
+
+/** A chart as the API and releases show it. */
+export const toChartDocument = ({ instrument, method, controlLine, pulls }: ControlChart): ControlChartDocument => ({
+  instrument,
+  method,
+  controlLine,
+  points: pulls.map(toPoint),
+});

@@ -1,0 +1,85 @@
+import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
+import type { z } from 'zod';
+import { CurrentActor } from '../platform/http/access.js';
+import type { Actor } from '../platform/http/access.js';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { AddControlLine } from './add-control-line.js';
+import { AddControlPull } from './add-control-pull.js';
+import { toPoint } from './chart-document.js';
+import { chartsOf } from './control-charts.js';
+import { ControlPullsReadModel } from './control-pulls.read-model.js';
+import * as schemas from './control-pulls.schemas.js';
+import { rigStates } from './rig-states.js';
+import { StrikeControlPull } from './strike-control-pull.js';
+
+@Controller('v1')
+export class ControlPullsController {
+  constructor(
+    private readonly addLine: AddControlLine,
+    private readonly addPull: AddControlPull,
+    private readonly strike: StrikeControlPull,
+    private readonly controlPulls: ControlPullsReadModel,
+  ) {}
+
+  @Post('control-lines')
+  @Endpoint({ summary: 'Put a control line on record.', allow: ['editor'], status: 201, answer: schemas.controlLinesResponse })
+  async postControlLine(@CurrentActor() actor: Actor, @Body({ schema: schemas.controlLineRequest }) line: schemas.ControlLineRequest) {
+    await this.addLine.run(actor, line);
+    return this.getControlLines();
+  }
+
+  @Get('control-lines')
+  @Endpoint({ summary: 'Control lines, by code.', allow: 'signedIn', answer: schemas.controlLinesResponse })
+  async getControlLines() {
+    return { items: await this.controlPulls.controlLines(), nextCursor: null };
+  }
+
+  @Post('control-pulls')
+  @Endpoint({
+    summary: 'Hand in the pulls on the control line that begin a bench day.',
+    allow: ['tester'],
+    status: 201,
+    answer: schemas.controlPullResponse,
+  })
+  async postControlPull(@CurrentActor() actor: Actor, @Body({ schema: schemas.controlPullRequest }) pull: schemas.ControlPullRequest) {
+    const { id, doubted } = await this.addPull.run(actor, pull);
+    const charts = chartsOf(await this.controlPulls.pulls({ instruments: [pull.instrument], method: pull.method }));
+    const own = charts.flatMap(({ pulls }) => pulls).filter((charted) => charted.pull.id === id);
+    return own.map((charted) => ({ id, ...toPoint(charted), doubted }))[0];
+  }
+
+  @Post('control-pulls/:id/strike')
+  @Endpoint({ summary: "Take another's control pull out of its chart.", allow: ['reviewer'], status: 201, answer: schemas.chartsResponse })
+  async strikeControlPull(
+    @CurrentActor() actor: Actor,
+    @Param('id', { schema: schemas.controlPullId }) id: string,
+    @Body({ schema: schemas.strikeRequest }) { reason }: z.infer<typeof schemas.strikeRequest>,
+  ) {
+    await this.strike.run(actor, id, reason);
+    return this.getControlCharts({});
+  }
+
+  @Get('control-charts')
+  @Endpoint({
+    summary: 'Control charts by rig, method and control line: pulls, limits, signals, moving averages.',
+    allow: ['reviewer', 'editor'],
+    answer: schemas.chartsResponse,
+  })
+  async getControlCharts(@Query({ schema: schemas.chartsQuery }) { instrument, method }: z.infer<typeof schemas.chartsQuery>) {
+    const pulls = await this.controlPulls.pulls({
+      ...(instrument === undefined ? {} : { instruments: [instrument] }),
+      ...(method === undefined ? {} : { method }),
+    });
+    const items = chartsOf(pulls).map(({ pulls: charted, ...chart }) => ({
+      ...chart,
+      points: charted.map((one) => ({ id: one.pull.id, ...toPoint(one) })),
+    }));
+    return { items, nextCursor: null };
+  }
+
+  @Get('rigs')
+  @Endpoint({ summary: 'Where each rig stands in each method, and what to do.', allow: 'signedIn', answer: schemas.rigsResponse })
+  async getRigStates() {
+    return { items: rigStates(chartsOf(await this.controlPulls.pulls({}))), nextCursor: null };
+  }
+}

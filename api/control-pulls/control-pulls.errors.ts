@@ -1,0 +1,20 @@
+import { declareProblems } from '../platform/errors/problem.js';
+
+export const controlPullProblems = declareProblems({
+  'control-pulls/out-of-order': {
+    status: 409,
+    title: 'A control pull of a later bench day is on record',
+    explains:
+      'Each control pull is judged by those before it, so they are handed in by the order of bench days. A day without one stays without evidence.',
+  },
+  'control-pulls/own-pull': {
+    status: 403,
+    title: 'Nobody strikes their own control pull',
+    explains: 'Another reviewer looks at it and takes it out of the chart, with a reason.',
+  },
+  'control-pulls/struck': {
+    status: 409,
+    title: 'The control pull is struck already',
+    explains: 'It is struck once, and its reason stands.',
+  },
+});

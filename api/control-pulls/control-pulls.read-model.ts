@@ -1,0 +1,64 @@
+import { Injectable } from '@nestjs/common';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
+import type { Prisma } from '../platform/database/generated/client.js';
+import type { ControlPullEvidence } from './control-pull-evidence.js';
+
+const PULL = {
+  controlLine: { select: { code: true, name: true, lot: true } },
+  instrument: { select: { code: true } },
+  method: { select: { slug: true } },
+  tester: { select: { displayName: true } },
+  readings: { orderBy: { number: 'asc' } },
+  strike: { select: { reason: true, at: true } },
+} satisfies Prisma.ControlPullInclude;
+
+export type ControlPullOnRecord = ControlPullEvidence & { readonly id: string };
+
+export interface WhichPulls {
+  readonly instruments?: readonly string[];
+  readonly method?: string;
+  /** Last bench day. */
+  readonly until?: string;
+}
+
+/** Control lines and pulls, as charts, submissions and releases see them. */
+@Injectable()
+export class ControlPullsReadModel {
+  constructor(private readonly database: Database) {}
+
+  async controlLines() {
+    const rows = await this.database.client.controlLine.findMany({ orderBy: { code: 'asc' } });
+    return rows.map(({ id: _, addedAt, ...line }) => ({ ...line, addedAt: addedAt.toISOString() }));
+  }
+
+  /** Pulls in the order of pulling. */
+  async pulls({ instruments, method, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
+    const rows = await (tx ?? this.database.client).controlPull.findMany({
+      where: {
+        ...(instruments ? { instrument: { code: { in: [...instruments] } } } : {}),
+        ...(method === undefined ? {} : { method: { slug: method } }),
+        ...(until === undefined ? {} : { benchDay: { lte: new Date(until) } }),
+      },
+      include: PULL,
+      orderBy: [{ benchDay: 'asc' }, { id: 'asc' }],
+    });
+    return rows.map(toPull);
+  }
+}
+
+const toPull = (row: Prisma.ControlPullGetPayload<{ include: typeof PULL }>): ControlPullOnRecord => ({
+  id: row.id,
+  instrument: row.instrument.code,
+  method: row.method.slug,
+  controlLine: row.controlLine,
+  benchDay: row.benchDay.toISOString().slice(0, 10),
+  tester: row.tester.displayName,
+  readings: row.readings.map(({ enteredText, enteredUnit, valueSi }) => ({
+    text: enteredText,
+    unit: enteredUnit,
+    valueN: valueSi.toFixed(),
+  })),
+  note: row.note,
+  strike: row.strike && { reason: row.strike.reason, on: row.strike.at.toISOString().slice(0, 10) },
+});

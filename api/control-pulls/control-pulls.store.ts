@@ -1,0 +1,98 @@
+import { Injectable } from '@nestjs/common';
+import type { Finding } from '../checks/finding.js';
+import type { Transaction } from '../platform/database/database.js';
+import { uuid7 } from '../platform/identifiers/uuid7.js';
+import type { ControlLineRequest } from './control-pulls.schemas.js';
+
+export interface NewControlPull {
+  readonly controlLineId: string;
+  readonly instrumentId: string;
+  readonly methodId: string;
+  readonly testerId: string;
+  readonly benchDay: Date;
+  readonly handedInAt: Date;
+  readonly note: string | null;
+  readonly readings: readonly { readonly enteredText: string; readonly enteredUnit: string; readonly valueSi: string }[];
+}
+
+/** A submission that was pulled on a rig by a method, with the revision that stands. */
+export interface PulledOnRig {
+  readonly reference: string;
+  readonly revisionId: string;
+  readonly benchDay: string;
+  readonly isDoubted: boolean;
+}
+
+/** The only writer of control lines and control pulls, and of the doubt that a bad one casts on submissions. */
+@Injectable()
+export class ControlPullsStore {
+  /** Everybody who writes a pull of a rig waits here for the one before, for each pull is judged by those before it. */
+  async lockRig(tx: Transaction, code: string) {
+    await tx.$queryRaw`SELECT 1 FROM "instrument" WHERE "code" = ${code} FOR UPDATE`;
+    return tx.instrument.findUnique({ where: { code }, select: { id: true, code: true, kind: true } });
+  }
+
+  controlLine(tx: Transaction, code: string) {
+    return tx.controlLine.findUnique({ where: { code } });
+  }
+
+  method(tx: Transaction, slug: string) {
+    return tx.method.findUnique({ where: { slug }, select: { id: true } });
+  }
+
+  addControlLine(tx: Transaction, line: ControlLineRequest, addedAt: Date) {
+    return tx.controlLine.create({ data: { ...line, addedAt } });
+  }
+
+  /** Bench day of the last pull of a rig by a method; null before the first. */
+  async lastDay(tx: Transaction, instrumentId: string, methodId: string): Promise<string | null> {
+    const row = await tx.controlPull.findFirst({
+      where: { instrumentId, methodId },
+      orderBy: { benchDay: 'desc' },
+      select: { benchDay: true },
+    });
+    return row?.benchDay.toISOString().slice(0, 10) ?? null;
+  }
+
+  async addPull(tx: Transaction, { readings, ...pull }: NewControlPull): Promise<string> {
+    const id = uuid7();
+    await tx.controlPull.create({ data: { id, ...pull } });
+    await tx.controlReading.createMany({ data: readings.map((reading, index) => ({ controlPullId: id, number: index + 1, ...reading })) });
+    return id;
+  }
+
+  /** A pull, locked, with its strike if there is one; null when there is none. */
+  async lockPull(tx: Transaction, id: string) {
+    await tx.$queryRaw`SELECT 1 FROM "control_pull" WHERE "id" = ${id}::uuid FOR UPDATE`;
+    return tx.controlPull.findUnique({ where: { id }, select: { testerId: true, strike: true } });
+  }
+
+  async strike(tx: Transaction, strike: { controlPullId: string; byId: string; reason: string; at: Date }): Promise<void> {
+    await tx.controlPullStrike.create({ data: strike });
+  }
+
+  /** Submissions of a rig and method since a bench day that are in the results or on their way there; locked, so that none is decided meanwhile. */
+  pulledSince(tx: Transaction, instrumentId: string, methodId: string, since: string, code: string): Promise<PulledOnRig[]> {
+    return tx.$queryRaw<PulledOnRig[]>`
+      SELECT s."reference", r."id"::text AS "revisionId", to_char(s."bench_day", 'YYYY-MM-DD') AS "benchDay",
+        EXISTS (SELECT 1 FROM "finding" f WHERE f."revision_id" = r."id" AND f."code" = ${code}) AS "isDoubted"
+      FROM "submission" s
+      JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
+      JOIN "submission_instrument" u ON u."revision_id" = r."id" AND u."instrument_id" = ${instrumentId}::uuid
+      JOIN "method_version" m ON m."id" = s."method_version_id" AND m."method_id" = ${methodId}::uuid
+      WHERE s."bench_day" >= ${since}::date AND s."state" IN ('submitted', 'returned', 'accepted')
+      ORDER BY s."reference" FOR UPDATE OF s`;
+  }
+
+  async addFindings(tx: Transaction, findings: readonly { readonly revisionId: string; readonly finding: Finding }[]): Promise<void> {
+    await tx.finding.createMany({
+      data: findings.map(({ revisionId, finding }) => ({
+        id: uuid7(),
+        revisionId,
+        code: finding.code,
+        severity: finding.severity,
+        detail: JSON.parse(JSON.stringify(finding)) as object,
+      })),
+    });
+  }
+}

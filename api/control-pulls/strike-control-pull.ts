@@ -1,0 +1,37 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { controlPullProblems } from './control-pulls.errors.js';
+import { ControlPullsStore } from './control-pulls.store.js';
+
+/** Takes a control pull that went wrong out of its chart: a second person, with a reason. Doubt that it cast stays until it is answered in words. */
+@Injectable()
+export class StrikeControlPull {
+  constructor(
+    private readonly database: Database,
+    private readonly store: ControlPullsStore,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  run(actor: Actor, id: string, reason: string): Promise<void> {
+    return this.database.transaction(async (tx) => {
+      const pull = await this.store.lockPull(tx, id);
+      if (!pull) throw new Problem(platformProblems['request/not-found'], `No control pull has the id ${id}.`);
+      if (pull.testerId === actor.accountId) throw new Problem(controlPullProblems['control-pulls/own-pull']);
+      if (pull.strike) throw new Problem(controlPullProblems['control-pulls/struck']);
+      await this.store.strike(tx, { controlPullId: id, byId: actor.accountId, reason, at: this.clock.now() });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'controlPull.struck',
+        objectType: 'controlPull',
+        objectId: id,
+        after: { reason },
+      });
+    });
+  }
+}

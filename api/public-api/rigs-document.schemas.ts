@@ -1,0 +1,66 @@
+/** What an edition was measured with, as a release tells it: instruments, certificates, control charts. */
+import { z } from 'zod';
+import { heading } from './release-documents.schemas.js';
+
+const day = z.iso.date();
+const newtons = z.string().regex(/^-?\d+\.\d{3}$/);
+
+export const controlState = z.enum(['inControl', 'outOfControl', 'noEvidence']).describe('Three states, never two');
+export const runRuleName = z.string().describe('Run rule that signals');
+
+export const chartPointSchema = z.strictObject({
+  benchDay: day,
+  tester: z.string().describe('Display name'),
+  readings: z
+    .array(z.strictObject({ text: z.string(), unit: z.string(), valueN: z.string().describe('[N]') }))
+    .describe('Breaking forces as displayed, one a specimen'),
+  meanN: newtons.describe('Mean of the readings [N]'),
+  movingRangeN: newtons.nullable().describe('Distance from the pull before [N]'),
+  centreN: newtons.nullable().describe('Centre of the limits that judged it [N]; null while there are too few pulls'),
+  sigmaN: newtons.nullable().describe('Standard deviation that judged it, from the mean moving range [N]'),
+  ewmaN: newtons.nullable().describe('Exponentially weighted moving average, weight 0.2 [N]'),
+  signals: z.array(runRuleName),
+  state: controlState.nullable().describe('Null for a pull that was struck'),
+  note: z.string().nullable(),
+  strike: z.strictObject({ reason: z.string(), on: day }).nullable().describe('Why it was taken out of the chart'),
+});
+export const controlChartSchema = z
+  .strictObject({
+    instrument: z.string(),
+    method: z.string(),
+    controlLine: z.strictObject({ code: z.string(), name: z.string(), lot: z.string() }),
+    points: z.array(chartPointSchema).describe('Oldest first'),
+  })
+  .describe('Individuals and moving-range chart of a control line on one rig by one method (NIST/SEMATECH e-Handbook 6.3.2.2)');
+
+const entered = z.strictObject({ text: z.string(), unit: z.string() });
+const certificate = z.strictObject({
+  certificate: z.string(),
+  validFrom: day,
+  validUntil: day,
+  correctionPercent: z.string(),
+  expandedUncertaintyPercent: z.string(),
+  coverageFactor: z.string(),
+});
+
+export const rigsDocumentSchema = z
+  .strictObject({
+    ...heading,
+    instruments: z.array(
+      z.strictObject({
+        code: z.string(),
+        kind: z.string(),
+        name: z.string(),
+        capacity: entered,
+        resolution: entered,
+        calibrations: z.array(certificate).describe('Oldest first'),
+        submissions: z.int().describe('Accepted submissions of the edition that it was used in'),
+        charts: z.array(controlChartSchema).describe('Control charts of a rig, up to the close of the edition'),
+      }),
+    ),
+  })
+  .describe('What an edition was measured with: instruments, certificates, control charts');
+
+export type ChartPoint = z.infer<typeof chartPointSchema>;
+export type ControlChartDocument = z.infer<typeof controlChartSchema>;
+export type RigsDocument = z.infer<typeof rigsDocumentSchema>;

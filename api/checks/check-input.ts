@@ -31,6 +31,12 @@ export interface CheckedClaim {
   readonly valueSi: string;
 }
 
+/** Highest force of the trace of a specimen. */
+export interface CheckedTrace {
+  readonly specimen: number;
+  readonly peakForceN: number;
+}
+
 /** All that a check may look at; nothing else. */
 export interface CheckInput {
   readonly content: SubmissionContent;
@@ -52,6 +58,8 @@ export interface CheckInput {
   /** References of earlier submissions with the very same readings. */
   readonly sameReadingsAs: readonly string[];
   readonly rigEvidence: 'inControl' | 'outOfControl' | 'noEvidence';
+  /** Traces of the specimens; none while a submission is handed in, they come after. */
+  readonly traces?: readonly CheckedTrace[];
   /** Date at the bench now. */
   readonly today: string;
 }

@@ -22,10 +22,11 @@ import { spreadTooWide } from './list/spread-too-wide.js';
 import { terminalDigits } from './list/terminal-digits.js';
 import { timeToBreak } from './list/time-to-break.js';
 import { tooFewValidSpecimens } from './list/too-few-valid-specimens.js';
+import { tracePeak } from './list/trace-peak.js';
 import { unitSlip } from './list/unit-slip.js';
 
 /** Goes up with every change of a check, its limit or the list; an edition pins it when it opens. */
-export const CHECK_SET_VERSION = 1;
+export const CHECK_SET_VERSION = 2;
 
 export const CHECKS: readonly Check[] = [
   readingsMissingForMethod,
@@ -48,6 +49,7 @@ export const CHECKS: readonly Check[] = [
   identicalReadings,
   terminalDigits,
   sameReadings,
+  tracePeak,
   rigOutOfControl,
   rigWithoutEvidence,
   declaredInterest,

@@ -3,6 +3,7 @@
  * validator, the serialiser and the documentation. Every number that is published is a decimal string at stated places.
  */
 import { z } from 'zod';
+import { traceSchema } from './trace.schemas.js';
 
 const decimal = z
   .string()
@@ -316,6 +317,7 @@ export const publishedSpecimenSchema = z
     state: z.enum(['valid', 'invalid', 'setAside']).describe('Only valid specimens count'),
     reason: z.string().nullable().describe('Why it does not count'),
     readings: z.array(publishedReadingSchema).describe('Readings'),
+    trace: traceSchema.optional(),
   })
   .describe('One specimen');
 

@@ -25,7 +25,8 @@ export async function readIntake(request: FastifyRequest): Promise<Intake> {
   return { isFile: false, faults: [], furtherFaults: 0, handIns: [{ content: parsed.data, rows: null, locate: (fault) => fault }] };
 }
 
-async function onlyFile(request: FastifyRequest): Promise<Readable> {
+/** The one file of a form. */
+export async function onlyFile(request: FastifyRequest): Promise<Readable> {
   const part = await request.file();
   if (!part) throw notValid([{ pointer: '', code: 'file_missing', detail: 'The form has no file. Send one file with the readings.' }]);
   return part.file;
@@ -39,7 +40,8 @@ async function readFile(bytes: Readable): Promise<Intake> {
 const pointerTo = (row: number, column: string): string =>
   `/rows/${row}${column === '' ? '' : `/${column.replaceAll('~', '~0').replaceAll('/', '~1')}`}`;
 
-const toFault = ({ code, row, column, found, expected, message }: RowFault): InputFault => ({
+/** A fault of a file as the API tells it. */
+export const toFault = ({ code, row, column, found, expected, message }: RowFault): InputFault => ({
   pointer: row === 0 ? '' : pointerTo(row, column),
   code,
   detail: message,

@@ -1,4 +1,5 @@
 import { parseQuantity } from '../measurement/units/parse-quantity.js';
+import type { TraceEvidence } from './traces/trace-evidence.js';
 import type { ReadingRole, SpecimenContent } from './submission-content.js';
 
 /** A reading as entered, beside its exact SI value (N, s, m or kg). */
@@ -18,6 +19,8 @@ export interface SpecimenInSi {
   readonly state: 'valid' | 'invalid' | 'setAside';
   readonly reason: string | null;
   readonly readings: readonly ReadingInSi[];
+  /** Record of its pull, where there is one. */
+  readonly trace?: TraceEvidence;
 }
 
 /** Puts exact SI values beside what was entered; loses nothing. */

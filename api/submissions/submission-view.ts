@@ -1,6 +1,8 @@
 import { findingForTester } from '../checks/finding.js';
 import type { Finding } from '../checks/finding.js';
 import type { SpecimenInSi } from './readings-si.js';
+import { toTraceEvidence } from './traces/trace-evidence.js';
+import type { StoredTrace } from './traces/trace-evidence.js';
 import { READING_ROLES } from './submission-content.js';
 import type { ReadingRole } from './submission-content.js';
 import type { SubmissionResponse } from './submissions.schemas.js';
@@ -19,6 +21,7 @@ export interface StoredSpecimen {
   readonly validity: string;
   readonly invalidReason: string | null;
   readonly setAside: { readonly reason: string } | null;
+  readonly trace?: StoredTrace | null;
   readonly readings: readonly {
     readonly role: string;
     readonly station: number | null;
@@ -29,7 +32,7 @@ export interface StoredSpecimen {
 }
 
 /** A stored specimen as the figures take it: set aside, invalid or valid. */
-export function toSpecimenInSi({ number, condition, validity, invalidReason, setAside, readings }: StoredSpecimen): SpecimenInSi {
+export function toSpecimenInSi({ number, condition, validity, invalidReason, setAside, readings, trace }: StoredSpecimen): SpecimenInSi {
   return {
     number,
     condition: condition as SpecimenInSi['condition'],
@@ -43,6 +46,7 @@ export function toSpecimenInSi({ number, condition, validity, invalidReason, set
       valueSi: valueSi.toFixed(),
       siUnit: siUnitOf(role),
     })),
+    ...(trace ? { trace: toTraceEvidence(trace) } : {}),
   };
 }
 

@@ -25,10 +25,14 @@ import { SubmissionViewsReadModel } from './submission-views.read-model.js';
 import { SubmissionsController } from './submissions.controller.js';
 import { SubmissionsReadModel } from './submissions.read-model.js';
 import { SubmissionsStore } from './submissions.store.js';
+import { AddTraces } from './traces/add-traces.js';
+import { TracesController } from './traces/traces.controller.js';
+import { TracesReadModel } from './traces/traces.read-model.js';
+import { TracesStore } from './traces/traces.store.js';
 
 @Module({
   imports: [AccountsModule, CatalogueModule, ControlPullsModule, InstrumentsModule, MethodsModule],
-  controllers: [SubmissionsController, DraftsController],
+  controllers: [SubmissionsController, DraftsController, TracesController],
   // Editions read submissions too; their read model alone is taken, so that the two modules need not know each other.
   providers: [
     EditionsReadModel,
@@ -43,6 +47,9 @@ import { SubmissionsStore } from './submissions.store.js';
     SubmissionsStore,
     SubmissionsReadModel,
     SubmissionViewsReadModel,
+    AddTraces,
+    TracesStore,
+    TracesReadModel,
   ],
   exports: [SubmissionsReadModel, SubmissionViewsReadModel],
 })

@@ -19,7 +19,7 @@ const ACCEPTED = {
     include: {
       instruments: { include: { instrument: { select: { code: true, kind: true } } }, orderBy: { instrument: { code: 'asc' } } },
       specimens: {
-        include: { readings: { orderBy: [{ role: 'asc' }, { station: 'asc' }] }, setAside: { select: { reason: true } } },
+        include: { readings: { orderBy: [{ role: 'asc' }, { station: 'asc' }] }, setAside: { select: { reason: true } }, trace: true },
         orderBy: { number: 'asc' },
       },
       findings: { orderBy: { id: 'asc' } },

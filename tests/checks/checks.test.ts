@@ -165,6 +165,13 @@ const CASES: readonly (readonly [code: string, what: string, trigger: Partial<Ca
     ),
   ],
   ['readings/same-as-earlier', 'another has them', { input: { sameReadingsAs: ['S-2026-0003'] } }, { input: { sameReadingsAs: [] } }],
+  // 36.52 lbf is 162.449 N.
+  [
+    'trace/peak-differs',
+    'a trace that reads 1.1 % more than the display',
+    { input: { traces: [{ specimen: 1, peakForceN: 162.449 * 1.011 }] } },
+    { input: { traces: [{ specimen: 1, peakForceN: 162.449 * 1.009 }] } },
+  ],
   ['rig/out-of-control', 'out', { input: { rigEvidence: 'outOfControl' } }, { input: { rigEvidence: 'noEvidence' } }],
   ['rig/no-evidence', 'none', { input: { rigEvidence: 'noEvidence' } }, { input: { rigEvidence: 'outOfControl' } }],
   [

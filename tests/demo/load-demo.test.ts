@@ -154,6 +154,14 @@ test('the control charts are published with the day on which the rig was out, an
   await editor.signOut();
 });
 
+test('the records of the load frame are published with their figures, and the slip shows in one', async () => {
+  const { submissions } = await read<VariantDocument>('/v1/editions/2026/variants/gannetweave-8-pe-1-2');
+  const traced = submissions.flatMap(({ specimens }) => specimens).flatMap(({ number, trace }) => (trace ? [{ number, trace }] : []));
+  expect(traced).toHaveLength(8);
+  expect(traced.flatMap(({ number, trace }) => (trace.figures.slips.length > 0 ? [number] : []))).toEqual([4]);
+  for (const { trace } of traced) expect(Number(trace.figures.elongationPercent)).toBeGreaterThan(2);
+});
+
 test('states of all submissions are those of the plan', async () => {
   const editor = await HouseClient.signedIn(url, demoEditor);
   const states = await Promise.all(

@@ -23,7 +23,10 @@ export function contextOf(inputs: ReleaseInputs): ReleaseContext {
 const seededBy = ({ evidence: { edition, submissions } }: ReleaseInputs) => ({
   edition: edition.slug,
   scheme: edition.scheme.rules,
-  submissions: submissions.map(({ reference, specimens }) => ({ reference, specimens })),
+  submissions: submissions.map(({ reference, specimens }) => ({
+    reference,
+    specimens: specimens.map(({ trace: _, ...specimen }) => specimen),
+  })),
 });
 
 /** Heading that every document carries. */

@@ -1,8 +1,10 @@
 import { rigOf } from '../../editions/compute-edition.js';
 import type { Quantity } from '../../editions/editions.schemas.js';
 import type { Figure, PublishedSubmission } from '../../public-api/release-documents.schemas.js';
+import type { PublishedTrace } from '../../public-api/trace.schemas.js';
 import { figuresOfEvidence } from '../../submissions/submission-evidence.js';
 import type { SubmissionEvidence } from '../../submissions/submission-evidence.js';
+import type { TraceEvidence } from '../../submissions/traces/trace-evidence.js';
 import type { Spread } from '../../submissions/submission-figures.js';
 import { shownFigure, USUAL } from './figure.js';
 
@@ -22,7 +24,7 @@ export function publishedSubmission(submission: SubmissionEvidence): PublishedSu
     benchDay,
     figures: figuresOf(submission),
     findings: findings.map(({ code, message, resolution }) => ({ code, message, resolution })),
-    specimens: specimens.map(({ number, condition, state, reason, readings }) => ({
+    specimens: specimens.map(({ number, condition, state, reason, readings, trace }) => ({
       number,
       condition,
       state,
@@ -34,9 +36,16 @@ export function publishedSubmission(submission: SubmissionEvidence): PublishedSu
         value: valueSi,
         unit: siUnit,
       })),
+      ...(trace ? { trace: publishedTrace(trace) } : {}),
     })),
   };
 }
+
+const publishedTrace = ({ figures, points, ...trace }: TraceEvidence): PublishedTrace => ({
+  ...trace,
+  figures: { ...figures, slips: figures.slips.map((slip) => ({ ...slip })) },
+  points: points.map(([at, forceN]) => [at, forceN]),
+});
 
 /** Figures of the submission by itself: its repeatability as found, without the calibration of its rig. */
 function figuresOf(submission: SubmissionEvidence): Figure[] {

@@ -13,6 +13,7 @@ const WORDS: Readonly<Record<string, string>> = {
 const ROUTINE: Readonly<Record<string, string>> = {
   'rig/no-evidence':
     'The control chart had too few pulls by that day to say anything. The certificate was valid, and what the house ranks is pulled on a second rig as well.',
+  'trace/peak-differs': 'The display holds a peak that lies between two samples of the record; the display stands.',
   'rig/out-of-control':
     'The certificate is valid, so it stands for now; the rig goes to its calibration, and what it pulled since the last good control pull is withdrawn if that finds it wrong.',
 };

@@ -5,6 +5,7 @@ import { DRAFT, INTEREST } from '../season/story.js';
 import { versionOn } from '../methods/demo-methods.js';
 import { enterMethodVersions } from './fit-out-bench.js';
 import { handInBlocked, handInDay } from './hand-in-day.js';
+import { handInTraces } from './hand-in-traces.js';
 import { declareInterests, openEdition } from './open-edition.js';
 import { reviewDay } from './review-day.js';
 import { noted } from './stage.js';
@@ -31,6 +32,7 @@ export async function workSeason(stage: Stage, seed: number, plan: SeasonPlan, p
       'calibration/expired-on-bench-day',
     );
     await handInDay(stage, handIns);
+    await handInTraces(stage, seed, handIns, plan.entries);
     await reviewDay(stage, handIns, daysAfter(benchDay, 1));
     await answerDoubts(stage, season.slug);
   }

@@ -74,6 +74,9 @@ export const DRAFT = {
   note: 'Four pulled, two to go. The bar wants a fresh place before the next.',
 } as const;
 
+/** A turn slipped on the capstan for a moment; the record shows it, the display does not. */
+export const SLIPPED = { key: '2026/gannetweave-8-pe-1-2/straight-pull/2', specimen: 4, atShare: 0.61 } as const;
+
 /** One pull of one variant that does not go the plain way. */
 export type Twist =
   | { readonly kind: 'unitSlip'; readonly question: string; readonly answer: string }

@@ -1,0 +1,78 @@
+import { Injectable } from '@nestjs/common';
+import type { Finding } from '../../checks/finding.js';
+import type { Transaction } from '../../platform/database/database.js';
+import { uuid7 } from '../../platform/identifiers/uuid7.js';
+import { toSpecimenInSi } from '../submission-view.js';
+import type { Over, Sample, TraceFigures } from './trace-figures.js';
+
+export interface NewTrace {
+  readonly specimenId: string;
+  readonly digest: string;
+  readonly over: Over;
+  readonly sampleCount: number;
+  readonly figures: TraceFigures;
+  readonly points: readonly Sample[];
+  readonly addedAt: Date;
+}
+
+/** The only writer of traces, and of what they tell of a submission that was checked before. */
+@Injectable()
+export class TracesStore {
+  /** Locks a submission's row and reads what a trace is held against; null when there is none, or only a draft. */
+  async lock(tx: Transaction, reference: string) {
+    const rows = await tx.$queryRaw<{ id: string }[]>`SELECT "id"::text FROM "submission" WHERE "reference" = ${reference} FOR UPDATE`;
+    if (!rows[0]) return null;
+    const submission = await tx.submission.findUniqueOrThrow({
+      where: { id: rows[0].id },
+      include: { methodVersion: { select: { parameters: true } } },
+    });
+    const revision = await tx.submissionRevision.findUnique({
+      where: { submissionId_number: { submissionId: submission.id, number: submission.revision } },
+      include: {
+        specimens: {
+          include: { readings: true, setAside: { select: { reason: true } }, trace: { select: { specimenId: true } } },
+          orderBy: { number: 'asc' },
+        },
+      },
+    });
+    if (!revision) return null;
+    return {
+      id: submission.id,
+      testerId: submission.testerId,
+      state: submission.state,
+      version: submission.version,
+      parameters: submission.methodVersion.parameters as { settings?: readonly { name: string; value: string; unit: string }[] },
+      revisionId: revision.id,
+      areaMm2: (revision.figures as { areaMm2?: number | null }).areaMm2 ?? null,
+      specimens: revision.specimens.map((specimen) => ({
+        id: specimen.id,
+        hasTrace: specimen.trace !== null,
+        ...toSpecimenInSi({ ...specimen, trace: null }),
+      })),
+    };
+  }
+
+  async add(tx: Transaction, traces: readonly NewTrace[]): Promise<void> {
+    await tx.trace.createMany({
+      data: traces.map(({ figures, points, ...trace }) => ({ ...trace, figures: toJson(figures), points: toJson(points) })),
+    });
+  }
+
+  async addFindings(tx: Transaction, revisionId: string, findings: readonly Finding[]): Promise<void> {
+    await tx.finding.createMany({
+      data: findings.map((finding) => ({
+        id: uuid7(),
+        revisionId,
+        code: finding.code,
+        severity: finding.severity,
+        detail: toJson(finding),
+      })),
+    });
+  }
+
+  async touch(tx: Transaction, id: string): Promise<void> {
+    await tx.submission.update({ where: { id }, data: { version: { increment: 1 } } });
+  }
+}
+
+const toJson = (value: object): object => JSON.parse(JSON.stringify(value)) as object;

@@ -2,6 +2,7 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
 
 const { PUBLIC_URL, SITE_OUT, SITE_CACHE } = process.env;
 const outDir = resolve(SITE_OUT ?? 'dist/site');
@@ -11,6 +12,8 @@ if (SITE_CACHE) process.env['SITE_CACHE'] = cacheDir;
 
 // Astro renders from a bundle beside the output, but only when the output lies within the working folder; else every build would share one
 // folder and overwrite the bundle of another. The bundle carries its packages (noExternal), as no node_modules may lie above it.
+process.env['SITE_PROJECT'] = fileURLToPath(new URL('../package.json', import.meta.url));
+
 mkdirSync(dirname(outDir), { recursive: true });
 process.chdir(dirname(outDir));
 

@@ -8,14 +8,17 @@ const inN = (value: number | null | undefined): string | null =>
   value === null || value === undefined ? null : roundHalfEven(value, PLACES);
 
 export function toPoint<Pull extends ControlPullEvidence>({ pull, meanN, judged }: ChartedPull<Pull>): ChartPoint {
+  const limits = judged?.limits;
   return {
     benchDay: pull.benchDay,
     tester: pull.tester,
     readings: pull.readings.map(({ text, unit, valueN }) => ({ text, unit, valueN })),
     meanN: roundHalfEven(meanN, PLACES),
     movingRangeN: inN(judged?.movingRange),
-    centreN: inN(judged?.limits?.centre),
-    sigmaN: inN(judged?.limits?.sigma),
+    centreN: inN(limits?.centre),
+    sigmaN: inN(limits?.sigma),
+    lowN: limits ? inN(limits.centre - 3 * limits.sigma) : null,
+    highN: limits ? inN(limits.centre + 3 * limits.sigma) : null,
     ewmaN: inN(judged?.ewma),
     signals: [...(judged?.signals ?? [])],
     state: judged?.state ?? null,

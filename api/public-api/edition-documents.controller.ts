@@ -41,6 +41,12 @@ export class EditionDocumentsController {
     return this.send(request, reply, edition, 'withdrawn');
   }
 
+  @Get('claims')
+  @Endpoint({ summary: 'What the labels say, beside what was measured.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  getClaims(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply, edition, 'claims');
+  }
+
   @Get('rigs')
   @Endpoint({ summary: 'Instruments of an edition: certificates and control charts.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getRigs(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {

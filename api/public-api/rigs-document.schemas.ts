@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { heading } from './release-documents.schemas.js';
 
 const day = z.iso.date();
+const percent = z.string().regex(/^\d+\.\d$/);
 const newtons = z.string().regex(/^-?\d+\.\d{3}$/);
 
 export const controlState = z.enum(['inControl', 'outOfControl', 'noEvidence']).describe('Three states, never two');
@@ -18,6 +19,8 @@ export const chartPointSchema = z.strictObject({
   movingRangeN: newtons.nullable().describe('Distance from the pull before [N]'),
   centreN: newtons.nullable().describe('Centre of the limits that judged it [N]; null while there are too few pulls'),
   sigmaN: newtons.nullable().describe('Standard deviation that judged it, from the mean moving range [N]'),
+  lowN: newtons.nullable().describe('Lower limit, centre − 3σ [N]'),
+  highN: newtons.nullable().describe('Upper limit, centre + 3σ [N]'),
   ewmaN: newtons.nullable().describe('Exponentially weighted moving average, weight 0.2 [N]'),
   signals: z.array(runRuleName),
   state: controlState.nullable().describe('Null for a pull that was struck'),
@@ -46,6 +49,28 @@ const certificate = z.strictObject({
 export const rigsDocumentSchema = z
   .strictObject({
     ...heading,
+    testers: z
+      .array(
+        z.strictObject({
+          name: z.string().describe('Display name'),
+          submissions: z.int().describe('Accepted submissions'),
+          specimens: z.int().describe('Specimens, counted or not'),
+          benchDays: z.int().describe('Days at the bench'),
+        }),
+      )
+      .describe('By name'),
+    agreement: z
+      .array(
+        z.strictObject({
+          quantity: z.string(),
+          specimenPercent: percent.nullable().describe('Relative standard deviation of single specimens [%]'),
+          betweenSubmissionsPercent: percent.describe(
+            'What submissions of one variant differ by beyond that, as relative standard deviation [%]',
+          ),
+          degreesOfFreedom: z.int().describe('Of the latter'),
+        }),
+      )
+      .describe('What testers and rigs together add to the scatter of specimens'),
     instruments: z.array(
       z.strictObject({
         code: z.string(),
@@ -59,7 +84,7 @@ export const rigsDocumentSchema = z
       }),
     ),
   })
-  .describe('What an edition was measured with: instruments, certificates, control charts');
+  .describe('Who and what an edition was measured with: testers and their agreement, instruments, certificates, control charts');
 
 export type ChartPoint = z.infer<typeof chartPointSchema>;
 export type ControlChartDocument = z.infer<typeof controlChartSchema>;

@@ -1,6 +1,7 @@
 import { bundleOf } from './documents/bundle.js';
 import { catalogueDocument, methodDocuments } from './documents/catalogue-documents.js';
 import { categoryDocuments } from './documents/category-document.js';
+import { claimsDocument } from './documents/claims-document.js';
 import { editionDocument } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
@@ -36,8 +37,9 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
     jsonFile('documents/records.json', recordsDocument(context)),
     jsonFile('documents/pairs.json', pairsDocument(context)),
+    jsonFile('documents/claims.json', claimsDocument(context)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
-    jsonFile('documents/rigs.json', rigsDocument(inputs)),
+    jsonFile('documents/rigs.json', rigsDocument(context)),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
     ...tables.map(csvFile),

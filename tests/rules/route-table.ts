@@ -101,6 +101,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/commitments', 'anyone'],
   ['GET /v1/editions/:edition/withdrawn', 'anyone'],
   ['GET /v1/editions/:edition/rigs', 'anyone'],
+  ['GET /v1/editions/:edition/claims', 'anyone'],
   ['GET /v1/editions', 'anyone'],
   ['GET /v1/editions/:edition', 'anyone'],
   ['GET /v1/editions/:edition/standings', 'anyone'],

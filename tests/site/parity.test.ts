@@ -1,8 +1,14 @@
-/** What stands on a page is what was published: the numbers of every row of every table of standings, and no others. */
+/** What stands on a page is what was published: the numbers of every row of every table of standings, and on every other page of an edition no number that its documents do not hold. */
 import { mkdtemp, readFile, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { CategoryDocument, CategoryRow, EditionDocument, OverallRow } from '../../api/public-api/release-documents.schemas.js';
+import type {
+  CategoryDocument,
+  CategoryRow,
+  EditionDocument,
+  OverallRow,
+  VariantDocument,
+} from '../../api/public-api/release-documents.schemas.js';
 import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
@@ -96,4 +102,51 @@ test('overall: place, score, and the place in each category', async () => {
       expect([i, code, numbersIn(cells.get(label)!)]).toEqual([i, code, [String(row.categoryPlaces[code])]]);
     }
   });
+});
+
+/** Numbers as they are written, without leading zeros; those of a date one by one. */
+const plain = (text: string): string[] =>
+  numbersIn(textOf(text).replaceAll(/(\d)-(?=\d)/g, '$1 ')).map((one) => one.replace(/^(-?)0+(?=\d)/, '$1'));
+/** Text of the cells of all tables and of all terms of reports; headings and captions hold constants. */
+const cellsIn = (html: string): string[] =>
+  [...html.matchAll(/<(td|dd)\b[^>]*>([\s\S]*?)<\/\1>|<th\b[^>]*role="rowheader"[^>]*>([\s\S]*?)<\/th>/g)].map(
+    ([, , cell, head]) => cell ?? head ?? '',
+  );
+
+async function publishedOf(paths: readonly string[]): Promise<Set<string>> {
+  const texts = await Promise.all(paths.map((path) => readFile(join(folder, 'api/v1/releases/2026/1', path), 'utf8')));
+  return new Set(texts.flatMap((text) => plain(text)));
+}
+
+async function strangersOn(path: string, documents: readonly string[], ofPage: readonly string[] = []): Promise<string[]> {
+  const published = await publishedOf(['manifest.json', 'documents/edition.json', ...documents]);
+  const cells = cellsIn((await page(path)).replaceAll(/<svg[\s\S]*?<\/svg>/g, ''));
+  const numbers = cells.flatMap((cell) => plain(cell));
+  expect([path, numbers.length > 20]).toEqual([path, true]);
+  return numbers.filter((one) => !published.has(one) && !ofPage.includes(one)).map((one) => `${path}: ${one}`);
+}
+
+test('variant pages: no number in a table or a report that the documents do not hold, and every figure is there', async () => {
+  const { overall } = (await document('edition.json')) as EditionDocument;
+  let figures = 0;
+  for (const { variant } of overall) {
+    const at = `variants/${variant.slug}`;
+    expect(await strangersOn(at, [`documents/variants/${variant.slug}.json`])).toEqual([]);
+    const shown = new Set(plain(await page(at)));
+    const { categories, claims, history, submissions } = (await document(`variants/${variant.slug}.json`)) as VariantDocument;
+    const values = [
+      ...categories.map(({ row }) => row.figure.value),
+      ...claims.flatMap(({ measured, ratioPercent }) => [measured?.value, ratioPercent]),
+      ...history.flatMap((point) => point.categories.map(({ value }) => value)),
+      ...submissions.flatMap(({ specimens }) => specimens.flatMap(({ readings }) => readings.map(({ entered }) => entered.text))),
+    ].filter((value) => value !== undefined && value !== null);
+    expect([variant.slug, values.filter((value) => !plain(value).every((one) => shown.has(one)))]).toEqual([variant.slug, []]);
+    figures += values.length;
+  }
+  expect(figures).toBeGreaterThan(500);
+});
+
+test('labels, rigs and records: no number that their documents do not hold', async () => {
+  expect(await strangersOn('editions/2026/labels', ['documents/claims.json'])).toEqual([]);
+  expect(await strangersOn('editions/2026/rigs', ['documents/rigs.json'])).toEqual([]);
 });

@@ -10,6 +10,8 @@ import {
   releaseSummarySchema,
   variantDocumentSchema,
 } from '../../api/public-api/release-documents.schemas.js';
+import { claimsDocumentSchema } from '../../api/public-api/claims-document.schemas.js';
+import { rigsDocumentSchema } from '../../api/public-api/rigs-document.schemas.js';
 import { makeReleases } from '../support/make-release.js';
 
 // The pages are built and measured with invented releases; these must be as the schemas say, or the measurements would mean nothing.
@@ -18,6 +20,8 @@ const schemaOf = (path: string) => {
   if (path === 'documents/catalogue.json') return catalogueDocumentSchema;
   if (path.startsWith('documents/standings/')) return categoryDocumentSchema;
   if (path.startsWith('documents/variants/')) return variantDocumentSchema;
+  if (path === 'documents/rigs.json') return rigsDocumentSchema;
+  if (path === 'documents/claims.json') return claimsDocumentSchema;
   return path.startsWith('documents/methods/') ? methodDocumentSchema : null;
 };
 

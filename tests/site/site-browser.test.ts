@@ -31,6 +31,8 @@ const TEMPLATES = [
   '/read/own-bench/',
   '/read/hand-in-file/',
   '/records/',
+  '/editions/2026/rigs/',
+  '/editions/2026/labels/',
   '/search/?q=brine',
   '/compare/',
   '/404.html',
@@ -144,6 +146,40 @@ test('the keyboard reaches the content first, then every link, filter and switch
     'a /read/report-an-error/',
   ])
     expect(reached).toContain(one);
+  await page.context().close();
+}, 60_000);
+
+/** Goes on with the tabulator until something with these words has the focus. */
+async function tabTo(page: Page, words: RegExp): Promise<void> {
+  for (let presses = 0; presses < 400; presses += 1) {
+    await page.keyboard.press('Tab');
+    const focused = await page.evaluate<string>(
+      '`${document.activeElement.localName} ${document.activeElement.getAttribute("name") ?? ""} ${document.activeElement.textContent.trim().replace(/\\s+/g, " ")}`',
+    );
+    if (words.test(focused)) return;
+  }
+  throw new Error(`400 presses of the tabulator did not lead to ${words.source} on ${page.url()}`);
+}
+
+test('by keyboard alone: front page, category, filter, variant, specimen', async () => {
+  const page = await open('/');
+  await tabTo(page, /^a {2}Breaking stress/);
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/editions/2026/breaking-stress/');
+  await tabTo(page, /^select construction/);
+  await page.keyboard.press('ArrowDown');
+  await page.waitForURL(/\?construction=/);
+  expect(await page.locator('[role=status]').textContent()).toMatch(/^\d+ of \d+ rows/);
+  await page.locator('#standings tbody tr[data-construction]:visible a').first().waitFor();
+  const name = (await page.locator('#standings tbody tr[data-construction]:visible a').first().innerText()).slice(0, 12);
+  await tabTo(page, new RegExp(`^a {2}${name}`));
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/variants/**');
+  await tabTo(page, /^summary .*specimens counted/);
+  await page.keyboard.press('Enter');
+  const specimens = page.getByRole('table', { name: /Readings as they were entered/ }).first();
+  await specimens.waitFor();
+  expect(await specimens.getByRole('rowheader').count()).toBeGreaterThan(3);
   await page.context().close();
 }, 60_000);
 

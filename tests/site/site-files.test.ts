@@ -147,6 +147,8 @@ test('one page of each kind is valid HTML', async () => {
     '/read/hand-in-file/',
     '/compare/',
     '/records/',
+    '/editions/2026/rigs/',
+    '/editions/2026/labels/',
     '/search/',
     variant,
   ];
@@ -254,3 +256,35 @@ test('without any release a site stands that says so; two builds at once do not 
   expect(one?.find(({ path }) => path === '/')?.html).toContain('Nothing is published yet');
   expect(two?.map(({ path }) => path).sort()).toEqual(pages.map(({ path }) => path).sort());
 }, 120_000);
+
+test('every table has its data beside it: JSON, and CSV where there is a file of its rows', () => {
+  const bare = pages.filter(
+    ({ html }) => html.includes('<table') && !/class="downloads"/.test(html) && !/href="[^"]+\.(json|csv)"/.test(html),
+  );
+  // What the program itself says of its checks, problems and columns is in the API and not in a release.
+  expect(
+    bare
+      .map(({ path }) => path)
+      .filter((path) => !/^\/(checks|problems|methods|read|editions)\//.test(path) || /^\/editions\/./.test(path)),
+  ).toEqual([]);
+  expect(pages.filter(({ html }) => /class="downloads"/.test(html)).length).toBeGreaterThan(200);
+});
+
+test('each edition and each variant has a picture of its own for where it is shared, at the size that its page says', async () => {
+  const pictured = pages
+    .filter(({ path }) => /^\/(variants|editions\/\d+)\/[^/]*\/?$/.test(path))
+    .map(({ html }) => /property="og:image" content="([^"]+)"/.exec(html)?.[1]);
+  const addresses = [...new Set(pictured.filter((one) => one !== undefined))];
+  expect(addresses.length).toBeGreaterThan(100);
+  for (const address of addresses) {
+    const bytes = await readFile(join(out, new URL(address).pathname));
+    // PNG: signature, then width and height in the header (ISO/IEC 15948, 11.2.2).
+    expect([address, bytes.subarray(0, 8).toString('latin1'), bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([
+      address,
+      '\x89PNG\r\n\x1a\n',
+      1200,
+      630,
+    ]);
+    expect(bytes.length).toBeLessThan(100_000);
+  }
+});

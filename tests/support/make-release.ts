@@ -12,7 +12,7 @@ import type {
 import { catalogueDocument, categoryDocument, editionDocument, headingOf } from './invented/edition-documents.js';
 import { inventVariants } from './invented/invent-variants.js';
 import { inventedMethods } from './invented/invented-methods.js';
-import { inventedRigs } from './invented/invented-rigs.js';
+import { inventedPeople, inventedRigs } from './invented/invented-rigs.js';
 import { inventSeason, type Season } from './invented/season.js';
 import { variantDocument } from './invented/variant-document.js';
 
@@ -93,7 +93,14 @@ function filesOf(season: Season, revision: number, correctedYear: number, note: 
     ...methods.map((method): [string, string] => [`documents/methods/${method.slug}-${method.number}.json`, json(method)]),
     ['documents/records.json', json({ ...headingOf(season, revision), records: recordsOf(season), runs: [] })],
     ['documents/pairs.json', json({ ...headingOf(season, revision), ...pairsOf(season) })],
-    ['documents/rigs.json', json({ ...headingOf(season, revision), instruments: inventedRigs() })],
+    ['documents/rigs.json', json({ ...headingOf(season, revision), ...inventedPeople(), instruments: inventedRigs() })],
+    [
+      'documents/claims.json',
+      json({
+        ...headingOf(season, revision),
+        items: season.entries.map((variant) => ({ variant, claims: variantDocument(season, variant, revision, correctedYear).claims })),
+      }),
+    ],
     ['documents/withdrawn.json', json({ ...headingOf(season, revision), items: [] })],
     ['verify.mjs', '// verifies\n'],
     ['bundle.json', json({ formatVersion: 1, edition: String(season.year), revision })],

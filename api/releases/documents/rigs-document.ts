@@ -1,15 +1,18 @@
 import { toChartDocument } from '../../control-pulls/chart-document.js';
 import { chartsOf } from '../../control-pulls/control-charts.js';
+import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { RigsDocument } from '../../public-api/rigs-document.schemas.js';
-import type { ReleaseInputs } from '../release-inputs.js';
 import { headingOf } from './release-context.js';
+import type { ReleaseContext } from './release-context.js';
 
-/** What the edition was measured with: instruments, certificates, and the control charts of the rigs. */
-export function rigsDocument(inputs: ReleaseInputs): RigsDocument {
-  const { instruments, submissions } = inputs.evidence;
-  const charts = chartsOf(inputs.controlPulls ?? []).map(toChartDocument);
+/** Who and what the edition was measured with: testers and their agreement, instruments, certificates, control charts of the rigs. */
+export function rigsDocument(context: ReleaseContext): RigsDocument {
+  const { instruments, submissions } = context.evidence;
+  const charts = chartsOf(context.controlPulls ?? []).map(toChartDocument);
   return {
-    ...headingOf(inputs),
+    ...headingOf(context),
+    testers: testersOf(submissions),
+    agreement: agreementOf(context),
     instruments: instruments.map(({ code, kind, name, capacity, resolution, calibrations }) => ({
       code,
       kind,
@@ -22,3 +25,25 @@ export function rigsDocument(inputs: ReleaseInputs): RigsDocument {
     })),
   };
 }
+
+function testersOf(submissions: ReleaseContext['evidence']['submissions']): RigsDocument['testers'] {
+  const byName = [...Map.groupBy(submissions, ({ tester }) => tester)];
+  return byName
+    .map(([name, own]) => ({
+      name,
+      submissions: own.length,
+      specimens: own.reduce((sum, { specimens }) => sum + specimens.length, 0),
+      benchDays: new Set(own.map(({ benchDay }) => benchDay)).size,
+    }))
+    .sort((one, other) => (one.name < other.name ? -1 : 1));
+}
+
+const agreementOf = ({ computed: { spreads } }: ReleaseContext): RigsDocument['agreement'] =>
+  Object.entries(spreads)
+    .filter(([, { between }]) => between.degreesOfFreedom > 0)
+    .map(([quantity, { typicalCvPercent, between }]) => ({
+      quantity,
+      specimenPercent: typicalCvPercent === null ? null : roundHalfEven(typicalCvPercent, 1),
+      betweenSubmissionsPercent: roundHalfEven(between.relativePercent, 1),
+      degreesOfFreedom: between.degreesOfFreedom,
+    }));

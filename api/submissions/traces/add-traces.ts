@@ -12,6 +12,7 @@ import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
+import { EvidenceReadModel } from '../evidence.read-model.js';
 import { noSubmission } from '../submission.js';
 import { submissionProblems } from '../submissions.errors.js';
 import type { ReadTrace } from './read-trace-file.js';
@@ -39,6 +40,7 @@ export class AddTraces {
   constructor(
     private readonly database: Database,
     private readonly store: TracesStore,
+    private readonly evidence: EvidenceReadModel,
     private readonly files: FileStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -55,7 +57,8 @@ export class AddTraces {
         const detail = `${reference} is ${submission.state}; traces come after it was handed in and before it is reviewed.`;
         throw new Problem(submissionProblems['submissions/wrong-state'], detail);
       }
-      const found = place(submission, file);
+      const known = await this.evidence.knownAreasMm2([submission.variantId]);
+      const found = place(submission, file, submission.areaMm2 ?? known.get(submission.variantId) ?? null);
       const addedAt = this.clock.now();
       await this.store.add(
         tx,
@@ -84,8 +87,8 @@ export class AddTraces {
 }
 
 /** Puts each trace beside its specimen and computes its figures; or tells every fault. */
-function place(submission: Locked, { traces, specimen }: TraceFile): Found[] {
-  const conditions = { gaugeLengthMm: gaugeLengthMm(submission.parameters.settings ?? []), areaMm2: submission.areaMm2 };
+function place(submission: Locked, { traces, specimen }: TraceFile, areaMm2: number | null): Found[] {
+  const conditions = { gaugeLengthMm: gaugeLengthMm(submission.parameters.settings ?? []), areaMm2 };
   const faults: InputFault[] = [];
   const found = traces.flatMap((trace) => {
     const placed = placeOne(submission, trace, trace.specimen ?? specimen, conditions);

@@ -2,7 +2,7 @@ import { parse } from 'csv-parse/sync';
 import { FaultList } from '../import/fault-list.js';
 import type { RowFault } from '../import/row-fault.js';
 import { readTraceHeader } from './read-trace-header.js';
-import type { TraceHeader } from './read-trace-header.js';
+import type { TraceHeader, TraceRow } from './read-trace-header.js';
 import type { Over, Sample } from './trace-figures.js';
 
 /** Samples of one specimen; its number is null where the file has no such column. */
@@ -16,12 +16,6 @@ export interface ReadTraceFile {
   readonly traces: readonly ReadTrace[];
   readonly faults: readonly RowFault[];
   readonly furtherFaults: number;
-}
-
-/** A row with its line in the file. */
-export interface TraceRow {
-  readonly row: number;
-  readonly cells: readonly string[];
 }
 
 /** A header is at most so deep. */

@@ -5,7 +5,12 @@ import type { Dimension } from '../../measurement/units/unit-table.js';
 import type { FaultList } from '../import/fault-list.js';
 import type { RowFault } from '../import/row-fault.js';
 import type { Over } from './trace-figures.js';
-import type { TraceRow } from './read-trace-file.js';
+
+/** A row with its line in the file. */
+export interface TraceRow {
+  readonly row: number;
+  readonly cells: readonly string[];
+}
 
 interface TraceColumn {
   readonly name: string;

@@ -24,7 +24,7 @@ export class TracesStore {
     if (!rows[0]) return null;
     const submission = await tx.submission.findUniqueOrThrow({
       where: { id: rows[0].id },
-      include: { methodVersion: { select: { parameters: true } } },
+      include: { methodVersion: { select: { parameters: true } }, spool: { select: { variantId: true } } },
     });
     const revision = await tx.submissionRevision.findUnique({
       where: { submissionId_number: { submissionId: submission.id, number: submission.revision } },
@@ -42,6 +42,7 @@ export class TracesStore {
       state: submission.state,
       version: submission.version,
       parameters: submission.methodVersion.parameters as { settings?: readonly { name: string; value: string; unit: string }[] },
+      variantId: submission.spool.variantId,
       revisionId: revision.id,
       areaMm2: (revision.figures as { areaMm2?: number | null }).areaMm2 ?? null,
       specimens: revision.specimens.map((specimen) => ({

@@ -20,6 +20,7 @@ import {
   type VariantDocument,
   type WithdrawnDocument,
 } from '../../../api/public-api/release-documents.schemas.js';
+import { claimsDocumentSchema, type ClaimsDocument } from '../../../api/public-api/claims-document.schemas.js';
 import { rigsDocumentSchema, type RigsDocument } from '../../../api/public-api/rigs-document.schemas.js';
 import { verifiedFile } from './verified-file.js';
 
@@ -38,7 +39,9 @@ export interface Release {
   pairs: () => Promise<PairsDocument>;
   records: () => Promise<RecordsDocument>;
   withdrawn: () => Promise<WithdrawnDocument>;
-  rigs: () => Promise<RigsDocument>;
+  /** Null in a release from before this was published. */
+  rigs: () => Promise<RigsDocument | null>;
+  claims: () => Promise<ClaimsDocument | null>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
 }
 
@@ -74,6 +77,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     if (!digest) throw new Error(`${address}manifest.json names no ${path}. The release is not complete: publish the edition again.`);
     return read(schema, address + path, await verifiedFile(address + path, digest));
   };
+  const later = async <Schema extends z.ZodType>(schema: Schema, path: string) => (digests.has(path) ? document(schema, path) : null);
   const editions = remember((path) => document(editionDocumentSchema, path));
   const catalogues = remember((path) => document(catalogueDocumentSchema, path));
   return {
@@ -87,7 +91,8 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     variant: (slug) => document(variantDocumentSchema, `documents/variants/${slug}.json`),
     pairs: () => document(pairsDocumentSchema, 'documents/pairs.json'),
     records: () => document(recordsDocumentSchema, 'documents/records.json'),
-    rigs: () => document(rigsDocumentSchema, 'documents/rigs.json'),
+    rigs: () => later(rigsDocumentSchema, 'documents/rigs.json'),
+    claims: () => later(claimsDocumentSchema, 'documents/claims.json'),
     withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),
     method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),
   };

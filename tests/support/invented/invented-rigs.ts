@@ -25,6 +25,14 @@ const CERTIFICATE = {
   coverageFactor: '2',
 };
 
+export const inventedPeople = (): Pick<RigsDocument, 'testers' | 'agreement'> => ({
+  testers: [
+    { name: 'A. Fenn', submissions: 9, specimens: 72, benchDays: 4 },
+    { name: 'O. Talland', submissions: 7, specimens: 56, benchDays: 3 },
+  ],
+  agreement: [{ quantity: 'breakingForce', specimenPercent: '3.9', betweenSubmissionsPercent: '0.7', degreesOfFreedom: 12 }],
+});
+
 /** A rig that went out of control once and was cleared, and a gauge that pulls nothing. */
 export const inventedRigs = (): RigsDocument['instruments'] => [
   {

@@ -1,0 +1,17 @@
+import type { ChartPoint } from '../../../api/public-api/rigs-document.schemas.js';
+
+export const stateWords: Record<NonNullable<ChartPoint['state']>, string> = {
+  inControl: 'in control',
+  outOfControl: 'out of control',
+  noEvidence: 'no evidence yet',
+};
+
+const SIGNALS: Record<string, string> = {
+  oneBeyond3Sigma: 'one beyond 3σ',
+  twoOfThreeBeyond2Sigma: 'two of three beyond 2σ',
+  fourOfFiveBeyond1Sigma: 'four of five beyond 1σ',
+  eightOnOneSide: 'eight on one side',
+};
+
+/** A run rule in words; an unknown one, from a later version of the program, shows as it is written. */
+export const signalWords = (signal: string): string => SIGNALS[signal] ?? signal;

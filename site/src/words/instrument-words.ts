@@ -1,0 +1,12 @@
+const KINDS: Record<string, string> = {
+  forceGauge: 'force gauge',
+  loadFrame: 'load frame',
+  micrometer: 'micrometer',
+  opticalGauge: 'optical gauge',
+  balance: 'balance',
+  lengthMeasure: 'length measure',
+  abrader: 'abrader',
+};
+
+/** A kind of instrument in words; an unknown one, from a later version of the program, shows as it is written. */
+export const instrumentWords = (kind: string): string => KINDS[kind] ?? kind;

@@ -13,8 +13,8 @@ const COMMON = [
   '^api/public-api/[^/]+\\.schemas\\.ts$',
   // Evidence is what leaves a feature for good, as plain JSON; a release computes an edition from it anew.
   '-evidence\\.ts$',
-  '^api/editions/(compute-edition|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
-  '^api/control-pulls/(control-charts|chart-document)\\.ts$',
+  '^api/editions/(compute-edition|known-effects|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
+  '^api/control-pulls/(control-charts|chart-document|rig-effect)\\.ts$',
   '^api/submissions/submission-figures\\.ts$',
   '^api/methods/methods\\.schemas\\.ts$',
 ];

@@ -7,6 +7,7 @@ import { figuresOfEvidence } from '../submissions/submission-evidence.js';
 import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
 import type { InstrumentEvidence } from '../instruments/instrument-evidence.js';
 import type { EditionEvidence } from './edition-evidence.js';
+import { knownEffects } from './known-effects.js';
 import { shortfallsOf } from './eligibility.js';
 import { computeResults } from './results.js';
 import type { EditionResults } from './results.js';
@@ -35,6 +36,7 @@ export function computeEdition(evidence: EditionEvidence): ComputedEdition {
     edition.entries.map(({ variant }) => variant),
     submissions.map((submission) => toResultSubmission(submission, instruments)),
     claimedForceN,
+    knownEffects(evidence),
   );
   return { ...evidence, ...found, standings: standingsOf(edition, found.results) };
 }

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -15,6 +16,7 @@ export class EditionEvidenceReadModel {
     private readonly submissions: SubmissionsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly instruments: InstrumentsReadModel,
+    private readonly controlPulls: ControlPullsReadModel,
   ) {}
 
   async of(slug: string): Promise<EditionEvidence> {
@@ -24,6 +26,7 @@ export class EditionEvidenceReadModel {
     const submissions = await this.submissions.acceptedInEdition(id);
     const codes = new Set(submissions.flatMap((submission) => submission.instruments.map(({ code }) => code)));
     const instruments = await this.instruments.byCodes([...codes]);
+    const pulls = await this.controlPulls.pulls({ instruments: [...codes], until: edition.closesOn });
     return {
       edition: { ...edition, entries: entries.map(({ variant, exclusion }) => ({ variant, exclusion })) },
       submissions,
@@ -37,6 +40,7 @@ export class EditionEvidenceReadModel {
         calibrations,
       })),
       claims: await this.catalogue.claimsOf(entries.map(({ variantId }) => variantId)),
+      controlPulls: pulls.map(({ id: _, ...pull }) => pull),
     };
   }
 }

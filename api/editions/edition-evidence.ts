@@ -1,8 +1,10 @@
 /** What an edition's results are computed from: plain JSON, decimals as text, in the order of slugs and references, so that it reads the same whoever reads it. */
 import type { ClaimEvidence } from '../catalogue/catalogue-evidence.js';
+import type { ControlPullEvidence } from '../control-pulls/control-pull-evidence.js';
 import type { InstrumentEvidence } from '../instruments/instrument-evidence.js';
 import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
 import type { WithdrawnEvidence } from '../submissions/withdrawn-evidence.js';
+import type { EffectsEvidence } from './effects-evidence.js';
 import type { SchemeRules } from './editions.schemas.js';
 
 export interface EntryEvidence {
@@ -36,4 +38,8 @@ export interface EditionEvidence {
   readonly withdrawn: readonly WithdrawnEvidence[];
   readonly instruments: readonly InstrumentEvidence[];
   readonly claims: readonly ClaimEvidence[];
+  /** Of the rigs that submissions were pulled on, up to the close of the edition, oldest first; an edition from before there were any has none. */
+  readonly controlPulls?: readonly ControlPullEvidence[] | undefined;
+  /** What is known of rigs and testers otherwise; goes before what the control pulls tell. */
+  readonly effects?: EffectsEvidence | undefined;
 }

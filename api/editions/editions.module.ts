@@ -6,6 +6,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
@@ -21,7 +22,7 @@ import { PlanEdition } from './plan-edition.js';
 import { PreviewEdition } from './preview-edition.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule, SubmissionsModule],
+  imports: [AccountsModule, CatalogueModule, ControlPullsModule, InstrumentsModule, MethodsModule, SubmissionsModule],
   controllers: [EditionsController],
   providers: [
     AddEntries,

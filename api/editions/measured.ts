@@ -2,6 +2,9 @@
 import { pooledBetweenVariance } from '../measurement/consensus/pooled-between-variance.js';
 import { evidenceOfSubmissions } from '../measurement/ranking/evidence-of-submissions.js';
 import type { Evidence, SharedEffect, SharedSource, SubmissionEvidence } from '../measurement/ranking/evidence.js';
+import { causesOf } from './causes.js';
+import type { Causes } from './causes.js';
+import type { CauseEffects } from './effects-evidence.js';
 import type { EditionSeries, ResultSubmission, Series } from './series.js';
 
 export type Measured = 'breakingForce' | 'diameter' | 'outOfRoundness' | 'linearDensity' | 'knotRetention' | 'abrasionRetention';
@@ -43,10 +46,10 @@ export interface MeasuredQuantity {
 
 /**
  * Evidence of every variant. What submissions of one variant differ by beyond repeatability is pooled over the edition
- * and given to its causes: half of the variance to the instrument and half to the tester (common practice; nothing in a
- * season tells them apart), all of it to the tester in a ratio. One effect per cause, shared by all that it touched.
+ * and given to its causes, rig and tester. One effect per cause, shared by all that it touched.
+ * @param effects what is known of the causes from elsewhere
  */
-export function measure(measured: Measured, series: Readonly<Record<Series, EditionSeries>>): MeasuredQuantity {
+export function measure(measured: Measured, series: Readonly<Record<Series, EditionSeries>>, effects: CauseEffects = {}): MeasuredQuantity {
   const points = pointsOf(measured, series);
   const byVariant = Map.groupBy(points, ({ submission }) => submission.variant);
   const shared = [...byVariant.values()].filter((own) => own.length > 1).map((own) => own.flatMap(known));
@@ -55,9 +58,8 @@ export function measure(measured: Measured, series: Readonly<Record<Series, Edit
       .filter((own) => own.length > 1)
       .map((own) => own.map(({ value, standardUncertainty }) => ({ mean: value, standardUncertainty }))),
   );
-  const perCause = isRatio(measured) ? relativeVariance : relativeVariance / 2;
-  const cause: SharedSource = { relativeStandardUncertainty: Math.sqrt(perCause), degreesOfFreedom: degreesOfFreedom || Infinity };
-  const sources = sourcesOf(measured, points, cause);
+  const causes = causesOf({ relativeVariance, degreesOfFreedom }, effects, isRatio(measured));
+  const sources = sourcesOf(measured, points, causes);
   const evidenceOf = (own: readonly Point[]): Evidence | null => {
     const all = own.flatMap(known);
     return all.length < own.length
@@ -112,11 +114,11 @@ function ratioPoint(submission: ResultSubmission, [untreated, below]: Part, [tre
 const rigSource = (measured: Measured, { rig }: ResultSubmission): string => `rig:${rig}/${measured}`;
 const testerSource = (measured: Measured, { tester }: ResultSubmission): string => `tester:${tester}/${measured}`;
 
-function sourcesOf(measured: Measured, points: readonly Point[], cause: SharedSource): Record<string, SharedSource> {
+function sourcesOf(measured: Measured, points: readonly Point[], causes: Causes): Record<string, SharedSource> {
   return Object.fromEntries(
     points.flatMap(({ submission }): [string, SharedSource][] => [
-      [testerSource(measured, submission), cause],
-      ...(isRatio(measured) ? [] : ([[rigSource(measured, submission), cause]] as [string, SharedSource][])),
+      [testerSource(measured, submission), causes.tester],
+      ...(isRatio(measured) ? [] : ([[rigSource(measured, submission), causes.rig]] as [string, SharedSource][])),
       ...certificateOf(measured, submission).map(({ certificate, relative }): [string, SharedSource] => [
         `certificate:${certificate}`,
         { relativeStandardUncertainty: relative, degreesOfFreedom: Infinity },

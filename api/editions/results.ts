@@ -3,6 +3,7 @@ import { mean } from '../measurement/summary/mean.js';
 import type { Evidence, SharedSource } from '../measurement/ranking/evidence.js';
 import { productOfEvidence } from '../measurement/ranking/product-of-evidence.js';
 import type { Quantity } from './editions.schemas.js';
+import type { EffectsEvidence } from './effects-evidence.js';
 import { bareEstimate, estimateOf } from './estimate.js';
 import type { Estimate } from './estimate.js';
 import { MADE_OF, measure } from './measured.js';
@@ -49,19 +50,20 @@ const ABOVE_WHOLE = 'Above 100 %: reported as found; straight and treated pulls 
  * Computes every quantity that the accepted submissions allow, of all variants at once: they learn their spread from one another.
  * @param variants slugs of the entries
  * @param claimedForceN slug → rated strength on the label [N]
+ * @param effects what is known of rigs and testers from elsewhere
  */
 export function computeResults(
   variants: readonly string[],
   submissions: readonly ResultSubmission[],
   claimedForceN: ReadonlyMap<string, number>,
+  effects: EffectsEvidence = {},
 ): EditionResults {
   const series = Object.fromEntries(
     [...new Set(Object.values(MADE_OF).flat())].map((name) => [name, editionSeries(name, submissions)]),
   ) as Record<Series, EditionSeries>;
-  const measured = Object.fromEntries([...DIRECT, ...RATIOS].map((name) => [name, measure(name, series)] as const)) as Record<
-    Measured,
-    ReturnType<typeof measure>
-  >;
+  const measured = Object.fromEntries(
+    [...DIRECT, ...RATIOS].map((name) => [name, measure(name, series, effects[name])] as const),
+  ) as Record<Measured, ReturnType<typeof measure>>;
   const sources = Object.assign({}, ...Object.values(measured).map((one) => one.sources)) as Record<string, SharedSource>;
   const foundIn = (name: Measured, variant: string): Found | null => {
     const own = measured[name].variants.get(variant);

@@ -71,6 +71,21 @@ export const rigsDocumentSchema = z
         }),
       )
       .describe('What testers and rigs together add to the scatter of specimens'),
+    effects: z
+      .array(
+        z.strictObject({
+          quantity: z.string(),
+          cause: z.enum(['rig', 'tester']).describe('Whose effect it is'),
+          relativePercent: z
+            .string()
+            .regex(/^\d+\.\d\d$/)
+            .describe('Relative standard deviation between rigs, or between testers [%]'),
+          degreesOfFreedom: z.number(),
+          source: z.enum(['controlPulls', 'roundRobin']).describe('What tells it'),
+        }),
+      )
+      .optional()
+      .describe('Effects that the results take as told by control pulls or a round robin; a release from before there were any has none'),
     instruments: z.array(
       z.strictObject({
         code: z.string(),

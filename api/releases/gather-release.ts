@@ -3,8 +3,6 @@ import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { CHECK_CATALOGUE } from '../checks/check-catalogue.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
-import type { EditionEvidence } from '../editions/edition-evidence.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { EditionEvidenceReadModel } from '../editions/edition-evidence.read-model.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -42,7 +40,6 @@ export class GatherRelease {
     private readonly editions: EditionsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly methods: MethodsReadModel,
-    private readonly controlPulls: ControlPullsReadModel,
     private readonly releases: ReleasesReadModel,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
@@ -68,15 +65,9 @@ export class GatherRelease {
       checks: pinned.checks ?? CHECK_CATALOGUE,
       blindKey: pinned.blindKey,
       spools: await this.catalogue.spoolsOf(variantIds),
-      controlPulls: await this.controlPullsOf(evidence),
       earlier,
       correction: stated && before && (await this.correctionOf(stated, before)),
     };
-  }
-
-  private async controlPullsOf({ edition, instruments }: EditionEvidence): Promise<ReleaseInputs['controlPulls']> {
-    const pulls = await this.controlPulls.pulls({ instruments: instruments.map(({ code }) => code), until: edition.closesOn });
-    return pulls.map(({ id: _, ...pull }) => pull);
   }
 
   private async methodVersions(slugs: readonly string[]): Promise<ReleaseInputs['methods']> {

@@ -1,6 +1,5 @@
 /** Everything that a release is computed from, as plain JSON: whoever has it can compute the release again, to the last byte. */
 import type { SpoolEvidence } from '../catalogue/catalogue-evidence.js';
-import type { ControlPullEvidence } from '../control-pulls/control-pull-evidence.js';
 import type { EditionEvidence } from '../editions/edition-evidence.js';
 import type { MethodVersion } from '../methods/methods.schemas.js';
 import type { CheckDocument, EditionDocument, HistoryPoint, VariantName } from '../public-api/release-documents.schemas.js';
@@ -68,8 +67,6 @@ export interface ReleaseInputs {
   /** The key of blind codes as it was sealed at the opening: a line a spool, code and slug. */
   readonly blindKey: string | null;
   readonly spools: readonly SpoolEvidence[];
-  /** Of the rigs that the edition's submissions were pulled on, up to its close, oldest first; a release from before there were any has none. */
-  readonly controlPulls?: readonly ControlPullEvidence[] | undefined;
   /** Editions before this one, newest first. */
   readonly earlier: readonly EarlierEdition[];
   readonly correction: Correction | null;

@@ -5,7 +5,6 @@
  */
 import { Module } from '@nestjs/common';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
-import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { BuildSite } from './build-site.js';
@@ -21,7 +20,7 @@ import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
 
 @Module({
-  imports: [CatalogueModule, ControlPullsModule, EditionsModule, MethodsModule],
+  imports: [CatalogueModule, EditionsModule, MethodsModule],
   controllers: [ReleasesController],
   providers: [
     BuildSite,

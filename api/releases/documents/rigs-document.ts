@@ -1,5 +1,6 @@
 import { toChartDocument } from '../../control-pulls/chart-document.js';
 import { chartsOf } from '../../control-pulls/control-charts.js';
+import { knownEffects } from '../../editions/known-effects.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { RigsDocument } from '../../public-api/rigs-document.schemas.js';
 import { headingOf } from './release-context.js';
@@ -8,11 +9,12 @@ import type { ReleaseContext } from './release-context.js';
 /** Who and what the edition was measured with: testers and their agreement, instruments, certificates, control charts of the rigs. */
 export function rigsDocument(context: ReleaseContext): RigsDocument {
   const { instruments, submissions } = context.evidence;
-  const charts = chartsOf(context.controlPulls ?? []).map(toChartDocument);
+  const charts = chartsOf(context.evidence.controlPulls ?? []).map(toChartDocument);
   return {
     ...headingOf(context),
     testers: testersOf(submissions),
     agreement: agreementOf(context),
+    effects: effectsOf(context),
     instruments: instruments.map(({ code, kind, name, capacity, resolution, calibrations }) => ({
       code,
       kind,
@@ -47,3 +49,13 @@ const agreementOf = ({ computed: { spreads } }: ReleaseContext): RigsDocument['a
       betweenSubmissionsPercent: roundHalfEven(between.relativePercent, 1),
       degreesOfFreedom: between.degreesOfFreedom,
     }));
+
+const effectsOf = ({ evidence }: ReleaseContext): NonNullable<RigsDocument['effects']> =>
+  Object.entries(knownEffects(evidence)).flatMap(([quantity, causes]) =>
+    (['rig', 'tester'] as const).flatMap((cause) => {
+      const known = causes[cause];
+      if (!known) return [];
+      const { relativeSd, degreesOfFreedom, source } = known;
+      return [{ quantity, cause, relativePercent: roundHalfEven(100 * Number(relativeSd), 2), degreesOfFreedom, source }];
+    }),
+  );

@@ -1,0 +1,123 @@
+import { chartsOf } from '../../api/control-pulls/control-charts.js';
+import type { ControlPullEvidence } from '../../api/control-pulls/control-pull-evidence.js';
+import { rigEffectOf } from '../../api/control-pulls/rig-effect.js';
+import { causesOf } from '../../api/editions/causes.js';
+import { computeEdition } from '../../api/editions/compute-edition.js';
+import { knownEffects } from '../../api/editions/known-effects.js';
+import { computeRelease } from '../../api/releases/compute-release.js';
+import { controlPulls } from '../support/invented/control-pulls.js';
+import { inventInputs } from '../support/invent-inputs.js';
+
+/** Twelve pulls about a level, half of them a newton above and half below: s² = 12/11, so that u² of the mean is 1/11. */
+const about = (levelN: number): number[] => Array.from({ length: 12 }, (_, i) => levelN + (i % 2 ? 1 : -1));
+const threeRigs = [
+  ...controlPulls(about(100), { rig: 'R1' }),
+  ...controlPulls(about(102), { rig: 'R2' }),
+  ...controlPulls(about(98), { rig: 'R3' }),
+];
+const effectOf = (pulls: readonly ControlPullEvidence[], method = 'straight-pull') => rigEffectOf(chartsOf(pulls), method);
+
+describe('what the control line tells of rigs', () => {
+  test('the variance of their levels, less what the pulls scatter by', () => {
+    // Balanced one-way random effects by moments: s²(means) − u² = 4 − 1/11, over the centre of 100 N (Searle 1971, from memory).
+    const effect = effectOf(threeRigs);
+    expect(effect).toEqual({
+      relativeSd: expect.closeTo(Math.sqrt(4 - 1 / 11) / 100, 12),
+      degreesOfFreedom: 2,
+      controlLine: 'C1',
+      rigs: ['R1', 'R2', 'R3'],
+      pulls: 36,
+    });
+  });
+
+  test('rigs that differ by no more than their pulls scatter have no effect', () => {
+    expect(effectOf([...controlPulls(about(100)), ...controlPulls(about(100.2), { rig: 'R2' })])?.relativeSd).toBe(0);
+  });
+
+  test('pulls that put a rig out, or were struck, tell nothing of its level', () => {
+    const [last] = controlPulls([100], { rig: 'R1', after: 13 });
+    const struck = { ...last!, readings: [{ text: '300', unit: 'N', valueN: '300' }], strike: { reason: 'A slip.', on: '2026-01-09' } };
+    expect(effectOf([...threeRigs, ...controlPulls([150], { after: 12 }), struck])).toEqual(effectOf(threeRigs));
+  });
+
+  test('nothing is told by one rig, by too few pulls, or by another method', () => {
+    expect(effectOf(controlPulls(about(100)))).toBeNull();
+    expect(effectOf([...controlPulls(about(100)), ...controlPulls(about(102).slice(0, 10), { rig: 'R2' })])).toBeNull();
+    expect(effectOf([...controlPulls(about(100)), ...controlPulls(about(102).slice(0, 11), { rig: 'R2' })])).not.toBeNull();
+    expect(effectOf(threeRigs, 'named-knot')).toBeNull();
+  });
+
+  test('the line that most rigs were pulled on decides, the newest of these', () => {
+    const newer = (rig: string, levelN: number) => controlPulls(about(levelN), { rig, line: 'C2', after: 20 });
+    expect(effectOf([...threeRigs, ...newer('R1', 50), ...newer('R2', 50)])?.controlLine).toBe('C1');
+    const all = effectOf([...threeRigs, ...newer('R1', 50), ...newer('R2', 52), ...newer('R3', 48)]);
+    expect(all).toMatchObject({ controlLine: 'C2', degreesOfFreedom: 2, pulls: 36 });
+  });
+});
+
+describe('the causes of what submissions differ by', () => {
+  const between = { relativeVariance: 0.0005, degreesOfFreedom: 8 };
+  const rig = { relativeSd: '0.02', degreesOfFreedom: 2, source: 'controlPulls' } as const;
+  const tester = { relativeSd: '0.01', degreesOfFreedom: 4, source: 'roundRobin' } as const;
+  const part = (relativeVariance: number, degreesOfFreedom = 8) => ({
+    relativeStandardUncertainty: expect.closeTo(Math.sqrt(relativeVariance), 12),
+    degreesOfFreedom,
+  });
+
+  test.each([
+    ['half each where nothing is told', {}, part(0.00025), part(0.00025)],
+    ['the rig as told, the tester what is left', { rig }, part(0.0004, 2), part(0.0001)],
+    ['the tester as told, the rig what is left', { tester }, part(0.0004), part(0.0001, 4)],
+    ['both as told', { rig, tester }, part(0.0004, 2), part(0.0001, 4)],
+    ['nothing less than nothing is left', { rig: { ...rig, relativeSd: '0.03' } }, part(0.0009, 2), part(0)],
+  ])('%s', (_, effects, ofRig, ofTester) => {
+    expect(causesOf(between, effects, false)).toEqual({ rig: ofRig, tester: ofTester });
+  });
+
+  test('in a ratio the rig cancels', () => {
+    expect(causesOf(between, { rig }, true)).toEqual({ rig: part(0), tester: part(0.0005) });
+    expect(causesOf(between, { rig, tester }, true)).toEqual({ rig: part(0), tester: part(0.0001, 4) });
+  });
+
+  test('variants that nobody shares leave no degrees of freedom to count', () => {
+    expect(causesOf({ relativeVariance: 0, degreesOfFreedom: 0 }, { rig }, false).tester).toEqual(part(0, Infinity));
+  });
+});
+
+describe('an edition with control pulls', () => {
+  const inputs = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 6 });
+  const bare = computeEdition(inputs.evidence);
+  const evidence = { ...inputs.evidence, controlPulls: threeRigs };
+  const watched = computeEdition(evidence);
+
+  test('takes what they tell of its rigs, and nothing else changes', () => {
+    const source = watched.sources['rig:R1/breakingForce']!;
+    expect(source).toEqual({ relativeStandardUncertainty: Number(Math.sqrt((4 - 1 / 11) / 1e4).toFixed(6)), degreesOfFreedom: 2 });
+    expect(watched.sources['rig:R2/breakingForce']).toEqual(source);
+    const others = (sources: typeof bare.sources) => Object.entries(sources).filter(([name]) => !name.endsWith('/breakingForce'));
+    expect(others(watched.sources)).toEqual(others(bare.sources));
+    expect(watched.spreads).toEqual(bare.spreads);
+  });
+
+  test('without any, the numbers are as before', () => {
+    expect(computeEdition({ ...inputs.evidence, controlPulls: [] })).toMatchObject({ results: bare.results, sources: bare.sources });
+  });
+
+  test('what is stated goes before what the pulls tell, cause by cause', () => {
+    const tester = { relativeSd: '0.004000', degreesOfFreedom: 3, source: 'roundRobin' } as const;
+    const both = knownEffects({ controlPulls: threeRigs, effects: { breakingForce: { tester }, diameter: { tester } } });
+    expect(both).toEqual({ breakingForce: { rig: expect.objectContaining({ source: 'controlPulls' }), tester }, diameter: { tester } });
+    expect(knownEffects({ controlPulls: threeRigs, effects: { breakingForce: { rig: tester } } })['breakingForce']).toEqual({
+      rig: tester,
+    });
+  });
+
+  test('its release says so, and can be computed again from its bundle', () => {
+    const files = new Map(computeRelease({ ...inputs, evidence }).map(({ path, content }) => [path, content]));
+    expect(JSON.parse(files.get('documents/rigs.json')!)).toMatchObject({
+      effects: [{ quantity: 'breakingForce', cause: 'rig', relativePercent: '1.98', degreesOfFreedom: 2, source: 'controlPulls' }],
+    });
+    const bundle = JSON.parse(files.get('bundle.json')!) as { inputs: typeof inputs };
+    expect(new Map(computeRelease(bundle.inputs).map(({ path, content }) => [path, content]))).toEqual(files);
+  });
+});

@@ -13,9 +13,9 @@ import { notValid } from '../platform/http/validation.js';
 import { CastDoubt } from './cast-doubt.js';
 import { controlPullProblems } from './control-pulls.errors.js';
 import type { ControlPullRequest } from './control-pulls.schemas.js';
+import { RIG_KINDS } from './rig-kinds.js';
 import { ControlPullsStore } from './control-pulls.store.js';
-
-const RIGS = ['forceGauge', 'loadFrame'];
+import type { Air } from './control-pulls.store.js';
 
 export interface PulledControlLine {
   readonly id: string;
@@ -46,7 +46,8 @@ export class AddControlPull {
       const method = await this.store.method(tx, input.method);
       const unknown = unknownNames(input, { rig, line, method });
       if (faults.length + unknown.length > 0 || !rig || !line || !method) throw notValid([...unknown, ...faults]);
-      const before = await this.requireNext(tx, rig.id, method.id, input);
+      await this.requireNext(tx, rig.id, method.id, input);
+      const before = await this.store.countedBefore(tx, rig.id, method.id, input.benchDay);
       const id = await this.store.addPull(tx, {
         controlLineId: line.id,
         instrumentId: rig.id,
@@ -55,6 +56,7 @@ export class AddControlPull {
         benchDay: new Date(input.benchDay),
         handedInAt,
         note: input.note,
+        ...airOf(input.ambient),
         readings: readings.flatMap((read) => ('fault' in read ? [] : [read])),
       });
       await this.audit.record(tx, {
@@ -65,7 +67,7 @@ export class AddControlPull {
         after: input,
       });
       const watched = { instrument: rig, method: { id: method.id, slug: input.method } };
-      return { id, doubted: await this.castDoubt.run(tx, actor.accountId, watched, before ?? input.benchDay) };
+      return { id, doubted: await this.castDoubt.run(tx, actor.accountId, watched, before) };
     });
   }
 
@@ -74,9 +76,9 @@ export class AddControlPull {
     rigId: string,
     methodId: string,
     { instrument, method, benchDay }: ControlPullRequest,
-  ): Promise<string | null> {
+  ): Promise<void> {
     const before = await this.store.lastDay(tx, rigId, methodId);
-    if (before === null || before <= benchDay) return before;
+    if (before === null || before <= benchDay) return;
     const detail = `Found ${benchDay}; the last control pull of ${instrument} by ${method} is of ${before}. Make a new pull and hand it in with its day.`;
     throw new Problem(controlPullProblems['control-pulls/out-of-order'], detail, [{ pointer: '/benchDay', detail, code: 'out_of_order' }]);
   }
@@ -94,6 +96,13 @@ function readForce({ text, unit }: { text: string; unit: string }, index: number
   }
 }
 
+function airOf(ambient: ControlPullRequest['ambient']): Air | null {
+  if (!ambient) return null;
+  const { temperature, humidityPercent } = ambient;
+  const { text, unit, si } = parseQuantityAs(temperature.text, temperature.unit, 'temperature');
+  return { temperatureText: text, temperatureUnit: unit, temperatureC: si, humidityPercent };
+}
+
 function unknownNames(
   { instrument, controlLine, method }: ControlPullRequest,
   found: { rig: { kind: string } | null; line: object | null; method: object | null },
@@ -102,7 +111,7 @@ function unknownNames(
   const faults: InputFault[] = [];
   if (!found.rig)
     faults.push(fault('/instrument', 'unknown_instrument', `No instrument has the code "${instrument}". Ask an editor to enter it.`));
-  else if (!RIGS.includes(found.rig.kind))
+  else if (!RIG_KINDS.includes(found.rig.kind))
     faults.push(
       fault('/instrument', 'not_a_rig', `${instrument} is a ${found.rig.kind}; expected a force gauge or a load frame, which pull.`),
     );

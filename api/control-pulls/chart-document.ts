@@ -22,6 +22,7 @@ export function toPoint<Pull extends ControlPullEvidence>({ pull, meanN, judged 
     ewmaN: inN(judged?.ewma),
     signals: [...(judged?.signals ?? [])],
     state: judged?.state ?? null,
+    ambient: pull.ambient ?? null,
     note: pull.note,
     strike: pull.strike,
   };

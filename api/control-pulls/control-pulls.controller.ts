@@ -79,7 +79,8 @@ export class ControlPullsController {
 
   @Get('rigs')
   @Endpoint({ summary: 'Where each rig stands in each method, and what to do.', allow: 'signedIn', answer: schemas.rigsResponse })
-  async getRigStates() {
-    return { items: rigStates(chartsOf(await this.controlPulls.pulls({}))), nextCursor: null };
+  async getRigStates(@Query({ schema: schemas.rigsQuery }) { day }: z.infer<typeof schemas.rigsQuery>) {
+    const charts = chartsOf(await this.controlPulls.pulls(day === undefined ? {} : { until: day }));
+    return { items: rigStates(await this.controlPulls.rigs(), charts, day), nextCursor: null };
   }
 }

@@ -2,7 +2,9 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
-import type { ControlPullEvidence } from './control-pull-evidence.js';
+import type { ControlPullModel } from '../platform/database/generated/models.js';
+import { RIG_KINDS } from './rig-kinds.js';
+import type { ControlPullEvidence, PullAmbient } from './control-pull-evidence.js';
 
 const PULL = {
   controlLine: { select: { code: true, name: true, lot: true } },
@@ -32,6 +34,16 @@ export class ControlPullsReadModel {
     return rows.map(({ id: _, addedAt, ...line }) => ({ ...line, addedAt: addedAt.toISOString() }));
   }
 
+  /** Codes of the instruments that pull, and so are watched. */
+  async rigs(): Promise<string[]> {
+    const rows = await this.database.client.instrument.findMany({
+      where: { kind: { in: [...RIG_KINDS] } },
+      orderBy: { code: 'asc' },
+      select: { code: true },
+    });
+    return rows.map(({ code }) => code);
+  }
+
   /** Pulls in the order of pulling. */
   async pulls({ instruments, method, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
     const rows = await (tx ?? this.database.client).controlPull.findMany({
@@ -59,6 +71,15 @@ const toPull = (row: Prisma.ControlPullGetPayload<{ include: typeof PULL }>): Co
     unit: enteredUnit,
     valueN: valueSi.toFixed(),
   })),
+  ambient: toAmbient(row),
   note: row.note,
   strike: row.strike && { reason: row.strike.reason, on: row.strike.at.toISOString().slice(0, 10) },
 });
+
+function toAmbient(
+  row: Pick<ControlPullModel, 'temperatureText' | 'temperatureUnit' | 'temperatureC' | 'humidityPercent'>,
+): PullAmbient | null {
+  const { temperatureText: text, temperatureUnit: unit, temperatureC, humidityPercent } = row;
+  if (text === null || unit === null || temperatureC === null || humidityPercent === null) return null;
+  return { temperature: { text, unit }, temperatureC: temperatureC.toFixed(), humidityPercent: humidityPercent.toFixed() };
+}

@@ -8,6 +8,11 @@ const code = z
   .describe('Short bench code');
 const words = (most: number) => z.string().trim().min(1, 'Say it in words').max(most);
 const day = z.iso.date();
+const decimal = z
+  .string()
+  .max(30)
+  .regex(/^-?\d+(\.\d+)?$/, 'Expected a decimal number with a point, e.g. "20.5"')
+  .describe('Decimal number as typed');
 
 export const controlLineRequest = z.strictObject({
   code,
@@ -28,6 +33,14 @@ export const controlPullRequest = z.strictObject({
     .min(1, 'Pull at least one specimen')
     .max(50)
     .describe('Breaking forces as displayed, one a specimen'),
+  ambient: z
+    .strictObject({
+      temperature: z.strictObject({ text: decimal, unit: z.enum(['°C', '°F']) }),
+      humidityPercent: decimal.refine((text) => Number(text) >= 0 && Number(text) <= 100, 'Expected 0 to 100'),
+    })
+    .nullable()
+    .default(null)
+    .describe('Air at the bench'),
   note: words(2000).nullable().default(null).describe('What was seen'),
 });
 
@@ -52,14 +65,17 @@ export const controlPullResponse = z
 export const strikeRequest = z.strictObject({ reason: words(2000).describe('Why it leaves the chart') });
 export const controlPullId = z.uuid().describe('Id of the control pull');
 
+export const rigsQuery = z.strictObject({ day: day.optional().describe('Bench day to be told of; by default that of the last pull') });
 export const rigsResponse = z.strictObject({
   items: z.array(
     z.strictObject({
       instrument: z.string(),
       method: z.string(),
-      state,
-      lastPullOn: day.describe('Bench day of the last control pull'),
-      signals: z.array(signal),
+      state: state.describe('On the day that was asked for'),
+      since: day.nullable().describe('Bench day of the pull since which the pulls say so; null where none does'),
+      lastPullOn: day.nullable().describe('Bench day of the last control pull up to then; null for a rig that was never pulled'),
+      pullsToLimits: z.int().describe('Control pulls that are wanting until there are limits; 0 where there are'),
+      signals: z.array(signal).describe('What the last pull signalled'),
       words: z.string().describe('What that means and what to do'),
     }),
   ),

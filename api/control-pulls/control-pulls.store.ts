@@ -4,7 +4,15 @@ import type { Transaction } from '../platform/database/database.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
 import type { ControlLineRequest } from './control-pulls.schemas.js';
 
-export interface NewControlPull {
+/** As displayed, and in °C. */
+export interface Air {
+  readonly temperatureText: string;
+  readonly temperatureUnit: string;
+  readonly temperatureC: string;
+  readonly humidityPercent: string;
+}
+
+export interface NewControlPull extends Partial<Air> {
   readonly controlLineId: string;
   readonly instrumentId: string;
   readonly methodId: string;
@@ -22,6 +30,9 @@ export interface PulledOnRig {
   readonly benchDay: string;
   readonly isDoubted: boolean;
 }
+
+/** Before any bench day. */
+const FIRST_DAY = '0001-01-01';
 
 /** The only writer of control lines and control pulls, and of the doubt that a bad one casts on submissions. */
 @Injectable()
@@ -54,6 +65,16 @@ export class ControlPullsStore {
     return row?.benchDay.toISOString().slice(0, 10) ?? null;
   }
 
+  /** Bench day of the last pull of a rig by a method up to a day that counts, which is not struck; the first of days before any. */
+  async countedBefore(tx: Transaction, instrumentId: string, methodId: string, day: string): Promise<string> {
+    const row = await tx.controlPull.findFirst({
+      where: { instrumentId, methodId, benchDay: { lte: new Date(day) }, strike: null },
+      orderBy: { benchDay: 'desc' },
+      select: { benchDay: true },
+    });
+    return row?.benchDay.toISOString().slice(0, 10) ?? FIRST_DAY;
+  }
+
   async addPull(tx: Transaction, { readings, ...pull }: NewControlPull): Promise<string> {
     const id = uuid7();
     await tx.controlPull.create({ data: { id, ...pull } });
@@ -61,10 +82,19 @@ export class ControlPullsStore {
     return id;
   }
 
-  /** A pull, locked, with its strike if there is one; null when there is none. */
+  /** A pull with its strike if there is one, its rig locked; null when there is none. */
   async lockPull(tx: Transaction, id: string) {
-    await tx.$queryRaw`SELECT 1 FROM "control_pull" WHERE "id" = ${id}::uuid FOR UPDATE`;
-    return tx.controlPull.findUnique({ where: { id }, select: { testerId: true, strike: true } });
+    await tx.$queryRaw`SELECT 1 FROM "instrument" WHERE "id" = (SELECT "instrument_id" FROM "control_pull" WHERE "id" = ${id}::uuid) FOR UPDATE`;
+    return tx.controlPull.findUnique({
+      where: { id },
+      select: {
+        testerId: true,
+        benchDay: true,
+        strike: true,
+        instrument: { select: { id: true, code: true } },
+        method: { select: { id: true, slug: true } },
+      },
+    });
   }
 
   async strike(tx: Transaction, strike: { controlPullId: string; byId: string; reason: string; at: Date }): Promise<void> {

@@ -5,15 +5,20 @@ import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
+import { CastDoubt } from './cast-doubt.js';
 import { controlPullProblems } from './control-pulls.errors.js';
 import { ControlPullsStore } from './control-pulls.store.js';
 
-/** Takes a control pull that went wrong out of its chart: a second person, with a reason. Doubt that it cast stays until it is answered in words. */
+/**
+ * Takes a control pull that went wrong out of its chart: a second person, with a reason. Doubt that it cast stays until it is
+ * answered in words; a good pull that goes lets the doubt of a bad one reach further back.
+ */
 @Injectable()
 export class StrikeControlPull {
   constructor(
     private readonly database: Database,
     private readonly store: ControlPullsStore,
+    private readonly castDoubt: CastDoubt,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -32,6 +37,9 @@ export class StrikeControlPull {
         objectId: id,
         after: { reason },
       });
+      const { instrument, method } = pull;
+      const since = await this.store.countedBefore(tx, instrument.id, method.id, pull.benchDay.toISOString().slice(0, 10));
+      await this.castDoubt.run(tx, actor.accountId, { instrument, method }, since);
     });
   }
 }

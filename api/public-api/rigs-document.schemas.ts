@@ -24,6 +24,15 @@ export const chartPointSchema = z.strictObject({
   ewmaN: newtons.nullable().describe('Exponentially weighted moving average, weight 0.2 [N]'),
   signals: z.array(runRuleName),
   state: controlState.nullable().describe('Null for a pull that was struck'),
+  ambient: z
+    .strictObject({
+      temperature: z.strictObject({ text: z.string(), unit: z.string() }).describe('As displayed'),
+      temperatureC: z.string().describe('[°C]'),
+      humidityPercent: z.string().describe('[%]'),
+    })
+    .nullable()
+    .optional()
+    .describe('Air at the bench; null where nobody looked'),
   note: z.string().nullable(),
   strike: z.strictObject({ reason: z.string(), on: day }).nullable().describe('Why it was taken out of the chart'),
 });

@@ -146,9 +146,10 @@ test('faults are told all at once, with their places', async () => {
 test('control pulls are handed in by the order of bench days, in the record too', async () => {
   const early = await handIn(pull(day(3), [84])).expect(409);
   expect(early.body).toMatchObject({ code: 'control-pulls/out-of-order', errors: [{ pointer: '/benchDay' }] });
-  const copy = `INSERT INTO "control_pull" SELECT gen_random_uuid(), control_line_id, instrument_id, method_id, tester_id, '2026-02-03', handed_in_at, note FROM "control_pull" LIMIT 1`;
+  const columns = 'control_line_id, instrument_id, method_id, tester_id, bench_day, handed_in_at';
+  const copy = `INSERT INTO "control_pull" (id, ${columns}) SELECT gen_random_uuid(), ${columns.replace('bench_day', "'2026-02-03'")} FROM "control_pull" LIMIT 1`;
   await expect(b.sql(copy)).rejects.toThrow(/control_pull_is_next/);
-  const onGauge = `INSERT INTO "control_pull" SELECT gen_random_uuid(), control_line_id, (SELECT id FROM instrument WHERE code = 'M1'), method_id, tester_id, '2026-12-03', handed_in_at, note FROM "control_pull" LIMIT 1`;
+  const onGauge = `INSERT INTO "control_pull" (id, ${columns}) SELECT gen_random_uuid(), ${columns.replace('instrument_id', "(SELECT id FROM instrument WHERE code = 'M1')")} FROM "control_pull" LIMIT 1`;
   await expect(b.sql(onGauge)).rejects.toThrow(/only a force gauge or a load frame/);
 });
 

@@ -21,11 +21,14 @@ export interface JudgedPull {
   readonly state: ControlState;
 }
 
+/** Good pulls before there are limits. */
+export const FEWEST_PULLS = 10;
+
 /**
  * Good pulls at which limits are taken, and taken anew; between these they stand, so that a slow drift does not widen them, and after
  * the last they stay (common practice; the handbook asks for as many as can be had, usually 20 to 25).
  */
-const BASELINES = [10, 15, 20];
+const BASELINES = [FEWEST_PULLS, 15, 20];
 
 /**
  * Limits of a rig from its first good control pulls, or nothing while there are too few.
@@ -39,7 +42,7 @@ const BASELINES = [10, 15, 20];
  */
 export function rigLimits(baseline: readonly number[]): ControlLimits | null {
   requireReadings(baseline, 0, 'rigLimits');
-  if (baseline.length < BASELINES[0]!) return null;
+  if (baseline.length < FEWEST_PULLS) return null;
   const { centre, sigma } = individualsChart(baseline);
   return sigma > 0 ? { centre, sigma } : null;
 }

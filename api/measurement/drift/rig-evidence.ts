@@ -16,7 +16,7 @@ export interface RigEvidence {
 /**
  * What the control pulls say of a rig on a day.
  *
- * Formula: out of control where the last pull of the day is out, or the next pull after it, for what was pulled between a good pull and a bad one is in doubt; else as the last pull of the day says; without a pull on the day, no evidence
+ * Formula: out of control where the last pull up to the day is out, for a rig stays out until a good pull clears it, or the next pull after the day is, for what was pulled between a good pull and a bad one is in doubt; else as the last pull of the day says; without a pull on the day, no evidence
  * @param pulls judged pulls of one rig and method, in the order of pulling
  * @param day calendar day, YYYY-MM-DD
  * @returns state and the day of the pull that decided
@@ -26,9 +26,9 @@ export interface RigEvidence {
  */
 export function rigEvidence(pulls: readonly DatedPull[], day: string): RigEvidence {
   const last = pulls.findLastIndex((pull) => pull.day <= day);
-  const own = pulls[last]?.day === day ? pulls[last] : undefined;
-  const next = pulls[last + 1];
-  const decisive = [own, next].find((pull) => pull?.state === 'outOfControl') ?? own;
+  const before = pulls[last];
+  const own = before?.day === day ? before : undefined;
+  const decisive = [before, pulls[last + 1]].find((pull) => pull?.state === 'outOfControl') ?? own;
   if (!decisive || decisive.state === 'noEvidence') return { state: 'noEvidence', decidedOn: null };
   return { state: decisive.state, decidedOn: decisive.day };
 }

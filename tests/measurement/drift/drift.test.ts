@@ -173,8 +173,13 @@ describe('the evidence of a rig on a day', () => {
   test('a bad pull casts doubt back to the last good one, the day of that one too', () => {
     expect(on('2031-03-08')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
     expect(on('2031-03-10')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
-    expect(on('2031-03-18')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-22' });
     expect(rigEvidence(pulls.slice(0, 2), '2031-03-08').state).toBe('inControl');
+  });
+
+  test('a rig that is out stays out until a good pull clears it, whoever pulls without one', () => {
+    expect(on('2031-03-18')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(rigEvidence(pulls.slice(0, 3), '2031-04-30')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(on('2031-03-23')).toEqual({ state: 'noEvidence', decidedOn: null });
   });
 
   test('pulls of the baseline are no evidence', () => {

@@ -15,7 +15,7 @@ const COMMON = [
   '-evidence\\.ts$',
   '^api/editions/(compute-edition|known-effects|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
   '^api/control-pulls/(control-charts|chart-document|rig-effect)\\.ts$',
-  '^api/submissions/submission-figures\\.ts$',
+  '^api/submissions/(submission-figures|actions|submission)\\.ts$',
   '^api/methods/methods\\.schemas\\.ts$',
 ];
 

@@ -25,7 +25,8 @@ export default defineConfig({
   outDir,
   cacheDir,
   trailingSlash: 'always',
-  build: { format: 'directory', inlineStylesheets: 'never' },
+  // Pictures are drawn by other threads: while one is, the next page is rendered.
+  build: { format: 'directory', inlineStylesheets: 'never', concurrency: 4 },
   integrations: PUBLIC_URL ? [sitemap({ filter: isLasting })] : [],
   image: { service: { entrypoint: 'astro/assets/services/noop' } },
   security: {

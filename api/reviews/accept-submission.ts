@@ -25,7 +25,7 @@ export class AcceptSubmission {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, { reason, setAside, resolutions }: Acceptance): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'submitted', async (tx, submission) => {
+    await this.openReview.run(actor, reviewed, 'decide', async (tx, submission) => {
       requireAnswers(submission.findings, resolutions);
       requireSettable(submission.specimens, setAside);
       await this.store.addReview(
@@ -35,6 +35,7 @@ export class AcceptSubmission {
         setAside,
       );
       await this.store.answerFindings(tx, resolutions);
+      await this.store.giveBack(tx, submission.id, actor.accountId);
       const after = await this.store.moveTo(tx, submission.id, 'accepted');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {

@@ -1,12 +1,15 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
+import { statesFor } from '../submissions/actions.js';
+import type { ActionName } from '../submissions/actions.js';
 import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
 import { requireSecondPerson, requireState } from './review.js';
 import type { SubmissionUnderReview } from './review.js';
@@ -28,13 +31,14 @@ export class OpenReview {
     private readonly accounts: AccountsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly database: Database,
+    private readonly clock: Clock,
   ) {}
 
   /** Runs the decision in the transaction that holds the lock. */
   async run(
     actor: Actor,
     { reference, version }: ReviewedSubmission,
-    expected: 'submitted' | 'accepted',
+    action: ActionName,
     decide: (tx: Transaction, submission: SubmissionUnderReview) => Promise<void>,
   ): Promise<void> {
     await this.requireNoInterest(actor, reference);
@@ -43,9 +47,18 @@ export class OpenReview {
       if (!submission) throw new Problem(platformProblems['request/not-found'], `No submission has the reference ${reference}.`);
       requireSecondPerson(actor.accountId, submission.testerId);
       requireSameVersion(submission.version, version);
-      requireState(submission, expected);
+      requireState(submission, action);
+      if (statesFor(action).includes('submitted')) await this.requireUnclaimed(tx, actor, submission);
       await decide(tx, submission);
     });
+  }
+
+  /** While a review is claimed, nobody else works on it; the database keeps the same rule (review_is_by_its_claimer). */
+  private async requireUnclaimed(tx: Transaction, actor: Actor, { id }: SubmissionUnderReview): Promise<void> {
+    const claim = await this.store.claimOf(tx, id, this.clock.now());
+    if (!claim || claim.reviewerId === actor.accountId) return;
+    const detail = `${claim.reviewer.displayName} has claimed this review until ${claim.expiresAt.toISOString()}.`;
+    throw new Problem(reviewProblems['reviews/claimed'], detail);
   }
 
   private async requireNoInterest(actor: Actor, reference: string): Promise<void> {

@@ -29,6 +29,7 @@ export class QueriesReadModel {
 }
 
 interface QueryRow {
+  readonly kind: string;
   readonly id: string;
   readonly submission: { readonly reference: string };
   readonly revision: number;
@@ -39,7 +40,8 @@ interface QueryRow {
   readonly answeredAt: Date | null;
 }
 
-const toQuery = ({ submission, askedAt, answeredAt, id, revision, specimens, question, answer }: QueryRow): QueryResponse => ({
+const toQuery = ({ submission, askedAt, answeredAt, id, revision, kind, specimens, question, answer }: QueryRow): QueryResponse => ({
+  kind: kind as QueryResponse['kind'],
   id,
   submission: submission.reference,
   revision,

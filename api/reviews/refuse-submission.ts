@@ -17,8 +17,9 @@ export class RefuseSubmission {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, reason: string): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'submitted', async (tx, submission) => {
+    await this.openReview.run(actor, reviewed, 'decide', async (tx, submission) => {
       await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'refused', reason, at: this.clock.now() });
+      await this.store.giveBack(tx, submission.id, actor.accountId);
       const after = await this.store.moveTo(tx, submission.id, 'refused');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {

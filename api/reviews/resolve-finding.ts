@@ -16,7 +16,7 @@ export class ResolveFinding {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, finding: string, words: string): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'accepted', async (tx, submission) => {
+    await this.openReview.run(actor, reviewed, 'resolve', async (tx, submission) => {
       requireUnanswered(submission.findings, finding);
       await this.store.answerFindings(tx, [{ finding, words }]);
       const after = await this.store.moveTo(tx, submission.id, 'accepted');

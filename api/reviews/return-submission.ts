@@ -9,7 +9,7 @@ import { ReviewsStore } from './reviews.store.js';
 
 export interface Return {
   readonly reason: string | null;
-  readonly query: { readonly specimens: readonly number[]; readonly question: string };
+  readonly query: { readonly kind: string; readonly specimens: readonly number[]; readonly question: string };
 }
 
 /** Sends a submission back to its tester with a written question. */
@@ -24,7 +24,7 @@ export class ReturnSubmission {
 
   async run(actor: Actor, reviewed: ReviewedSubmission, { reason, query }: Return): Promise<void> {
     const at = this.clock.now();
-    await this.openReview.run(actor, reviewed, 'submitted', async (tx, submission) => {
+    await this.openReview.run(actor, reviewed, 'decide', async (tx, submission) => {
       requireBlindQuestion(query, submission.specimens);
       const { id: submissionId, revision } = submission;
       await this.store.addReview(tx, submission, {
@@ -38,9 +38,11 @@ export class ReturnSubmission {
         revision,
         askedById: actor.accountId,
         askedAt: at,
+        kind: query.kind,
         specimens: [...query.specimens],
         question: query.question,
       });
+      await this.store.giveBack(tx, submission.id, actor.accountId);
       const after = await this.store.moveTo(tx, submissionId, 'returned');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {

@@ -2,6 +2,8 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import { notValid } from '../platform/http/validation.js';
+import { statesFor } from '../submissions/actions.js';
+import type { ActionName } from '../submissions/actions.js';
 import { reviewProblems } from './reviews.errors.js';
 
 export const DECISIONS = ['accepted', 'returned', 'refused'] as const;
@@ -41,9 +43,13 @@ export function requireSecondPerson(actorId: string, testerId: string): void {
   if (actorId === testerId) throw new Problem(reviewProblems['reviews/own-submission']);
 }
 
-export function requireState(submission: { reference: string; state: string }, expected: 'submitted' | 'accepted'): void {
-  if (submission.state === expected) return;
-  throw new Problem(reviewProblems['reviews/wrong-state'], `${submission.reference} is ${submission.state}; expected ${expected}.`);
+export function requireState(submission: { reference: string; state: string }, action: ActionName): void {
+  const expected = statesFor(action);
+  if (expected.some((state) => state === submission.state)) return;
+  throw new Problem(
+    reviewProblems['reviews/wrong-state'],
+    `${submission.reference} is ${submission.state}; expected ${expected.join(' or ')}.`,
+  );
 }
 
 /** Every finding that is held is answered in words; an answer belongs to a finding of this revision, and stands once. */
@@ -106,7 +112,14 @@ function whyNotSettable(
     : null;
 }
 
+/** Kinds of questions; which of them it is tells nothing of size or sign. */
+export const QUESTION_KINDS = ['reading', 'unit', 'condition', 'identity', 'apparatus', 'other'] as const;
+
 const NUMBER_WITH_UNIT = /\d\s*(%|per\s?cent|N|kN|lbf?|kgf?|gf|ozf?|mm|µm|inch(es)?|MPa|GPa|psi|tex|dtex|den|cN)(?![A-Za-z])/;
+
+const DECIMAL = /\d+[.,]\d+/;
+const DIRECTION =
+  /\b(too (high|low|much|little|many|few|strong|weak)|high(er|est)?|low(er|est)?|(strong|weak|heav(y|i)|light|thick|thin|larg|small|big)(er|est)|twice|half|double[ds]?|triple[ds]?|outliers?|above|below|factor of|times (more|less))\b/i;
 
 /** A query names the specimens to look at, never how far off they are: a question with a quantity in it would tell. */
 export function requireBlindQuestion(
@@ -125,9 +138,9 @@ export function requireBlindQuestion(
           },
         ],
   );
-  const told = NUMBER_WITH_UNIT.exec(query.question);
-  if (told) {
-    const detail = `The question holds a quantity ("${told[0]}"). Name the specimens to look at, never how far off they are or in which direction.`;
+  const told = [NUMBER_WITH_UNIT, DECIMAL, DIRECTION].flatMap((telling) => telling.exec(query.question)?.[0] ?? [])[0];
+  if (told !== undefined) {
+    const detail = `The question holds a size or a direction ("${told}"). Name the specimens to look at, never how far off they are or in which direction.`;
     faults.push({ pointer: '/query/question', code: 'question_tells_figures', detail });
   }
   throwAny(faults);

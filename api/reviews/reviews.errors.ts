@@ -16,6 +16,22 @@ export const reviewProblems = declareProblems({
     title: 'The submission is not in a state for this decision',
     explains: 'Only a submitted one is accepted, returned or refused; only an accepted one is withdrawn. Read it again.',
   },
+  'reviews/claimed': {
+    status: 409,
+    title: 'Another reviewer has claimed this review',
+    explains: 'Two people do not do the same work. The detail says who has it and until when; take another one from the queue.',
+  },
+  'reviews/judged': {
+    status: 409,
+    title: 'You have judged this revision already',
+    explains: 'A first judgement is given once and stands, so that what is shown afterwards cannot change it.',
+  },
+  'reviews/judge-first': {
+    status: 403,
+    title: 'Earlier results are shown after your first judgement',
+    explains:
+      'Say first what you think of the readings by themselves (POST …/judgements). Then earlier results of the same variant are shown.',
+  },
   'reviews/finding-answered': {
     status: 409,
     title: 'The finding is answered already',

@@ -3,7 +3,8 @@
  * States moved: submitted → accepted | returned | refused; accepted → withdrawn.
  * Reviewers decide, never on their own submission nor with an interest in the maker; editors withdraw, under the same two rules.
  * Testers answer the questions on their own submissions.
- * Reviews, specimens set aside and withdrawals are append-only; a finding is answered once.
+ * A review is claimed by one person for two hours; earlier results are shown after the first judgement alone.
+ * Reviews, judgements, specimens set aside and withdrawals are append-only; a finding is answered once.
  */
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
@@ -11,19 +12,24 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { AcceptSubmission } from './accept-submission.js';
 import { AnswerQuery } from './answer-query.js';
+import { ClaimReview } from './claim-review.js';
+import { EarlierResultsReadModel } from './earlier-results.read-model.js';
+import { JudgeSubmission } from './judge-submission.js';
 import { OpenReview } from './open-review.js';
 import { QueriesController } from './queries.controller.js';
 import { QueriesReadModel } from './queries.read-model.js';
 import { RefuseSubmission } from './refuse-submission.js';
 import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
+import { ReviewWorkController } from './review-work.controller.js';
 import { ReviewsController } from './reviews.controller.js';
 import { ReviewsStore } from './reviews.store.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
+import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
 
 @Module({
   imports: [AccountsModule, CatalogueModule, SubmissionsModule],
-  controllers: [ReviewsController, QueriesController],
+  controllers: [ReviewsController, ReviewWorkController, QueriesController],
   providers: [
     OpenReview,
     AcceptSubmission,
@@ -32,6 +38,10 @@ import { WithdrawSubmission } from './withdraw-submission.js';
     WithdrawSubmission,
     ResolveFinding,
     AnswerQuery,
+    ClaimReview,
+    JudgeSubmission,
+    EarlierResultsReadModel,
+    WhatsPossibleReadModel,
     ReviewsStore,
     QueriesReadModel,
   ],

@@ -63,9 +63,45 @@ export class ReviewsStore {
 
   async askQuery(
     tx: Transaction,
-    query: { submissionId: string; revision: number; askedById: string; askedAt: Date; specimens: number[]; question: string },
+    query: {
+      submissionId: string;
+      revision: number;
+      askedById: string;
+      askedAt: Date;
+      kind: string;
+      specimens: number[];
+      question: string;
+    },
   ): Promise<void> {
     await tx.query.create({ data: query });
+  }
+
+  /** Who has claimed the review of a submission, if that holds still. */
+  async claimOf(tx: Transaction, submissionId: string, now: Date) {
+    const claim = await tx.reviewClaim.findUnique({ where: { submissionId }, include: { reviewer: { select: { displayName: true } } } });
+    return claim && claim.expiresAt > now ? claim : null;
+  }
+
+  async claim(
+    tx: Transaction,
+    { submissionId, ...claim }: { submissionId: string; reviewerId: string; claimedAt: Date; expiresAt: Date },
+  ): Promise<void> {
+    await tx.reviewClaim.upsert({ where: { submissionId }, create: { submissionId, ...claim }, update: claim });
+  }
+
+  async giveBack(tx: Transaction, submissionId: string, reviewerId: string): Promise<void> {
+    await tx.reviewClaim.deleteMany({ where: { submissionId, reviewerId } });
+  }
+
+  async hasJudged(tx: Transaction, revisionId: string, reviewerId: string): Promise<boolean> {
+    return (await tx.judgement.count({ where: { revisionId, reviewerId } })) > 0;
+  }
+
+  async addJudgement(
+    tx: Transaction,
+    judgement: { revisionId: string; reviewerId: string; verdict: string; words: string; at: Date },
+  ): Promise<void> {
+    await tx.judgement.create({ data: judgement });
   }
 
   moveTo(tx: Transaction, id: string, state: Decision | 'withdrawn') {

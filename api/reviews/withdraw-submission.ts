@@ -17,7 +17,7 @@ export class WithdrawSubmission {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, reason: string): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'accepted', async (tx, submission) => {
+    await this.openReview.run(actor, reviewed, 'withdraw', async (tx, submission) => {
       await this.store.addWithdrawal(tx, { submissionId: submission.id, byId: actor.accountId, reason, at: this.clock.now() });
       const after = await this.store.moveTo(tx, submission.id, 'withdrawn');
       const before = { state: submission.state, version: submission.version };

@@ -17,7 +17,7 @@ export class DeleteDraft {
 
   async run(actor: Actor, reference: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
-      const draft = requireOwn(actor, await this.store.lock(tx, reference), reference, ['draft']);
+      const draft = requireOwn(actor, await this.store.lock(tx, reference), reference, 'delete');
       requireSameVersion(draft.version, version);
       await this.store.deleteDraft(tx, draft.id);
       await this.audit.record(tx, { actorId: actor.accountId, action: 'draft.deleted', objectType: 'submission', objectId: reference });

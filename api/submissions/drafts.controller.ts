@@ -1,4 +1,4 @@
-import { Body, Controller, Delete, Param, Post, Put } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Param, Post, Put } from '@nestjs/common';
 import { z } from 'zod';
 import type { Actor } from '../platform/http/access.js';
 import { CurrentActor } from '../platform/http/access.js';
@@ -7,7 +7,7 @@ import { IfMatch } from '../platform/http/if-match.js';
 import { DeleteDraft } from './delete-draft.js';
 import { SaveDraft } from './save-draft.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
-import { draftRequest, submissionResponse } from './submissions.schemas.js';
+import { draftHistoryResponse, draftRequest, submissionResponse } from './submissions.schemas.js';
 
 @Controller('v1/drafts')
 export class DraftsController {
@@ -33,6 +33,16 @@ export class DraftsController {
   ) {
     await this.draft.run(actor, reference, version, content);
     return this.views.one(actor, reference);
+  }
+
+  @Get(':reference/history')
+  @Endpoint({
+    summary: 'What an own draft was before, the last fifty saves, newest first.',
+    allow: ['tester'],
+    answer: draftHistoryResponse,
+  })
+  async getDraftHistory(@CurrentActor() actor: Actor, @Param('reference') reference: string) {
+    return { items: await this.views.draftHistory(actor, reference), nextCursor: null };
   }
 
   @Delete(':reference')

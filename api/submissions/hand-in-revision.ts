@@ -44,7 +44,7 @@ export class HandInRevision {
   }
 
   private async open(tx: Transaction, actor: Actor, reference: string, version: number): Promise<LockedSubmission> {
-    const submission = requireOwn(actor, await this.store.lock(tx, reference), reference, ['draft', 'returned']);
+    const submission = requireOwn(actor, await this.store.lock(tx, reference), reference, 'handIn');
     requireSameVersion(submission.version, version);
     if (await this.store.hasOpenQuery(tx, submission.id)) throw new Problem(submissionProblems['submissions/query-open']);
     return submission;

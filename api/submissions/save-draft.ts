@@ -2,9 +2,9 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
 import { notValid } from '../platform/http/validation.js';
 import { FindSubjects } from './find-subjects.js';
 import { isFound, subjectChanges, unknownNames } from './subject.js';
@@ -12,6 +12,8 @@ import type { Subject } from './subject.js';
 import { referenceOf, requireOwn } from './submission.js';
 import { submissionProblems } from './submissions.errors.js';
 import type { DraftContent } from './submissions.schemas.js';
+import { differencesOf } from './draft-differences.js';
+import type { LockedSubmission } from './submission.js';
 import { SubmissionsStore } from './submissions.store.js';
 
 /** Keeps a draft as typed: it names edition, spool, method version and bench day, and may lack everything else. */
@@ -43,11 +45,11 @@ export class SaveDraft {
   async run(actor: Actor, reference: string, version: number, draft: DraftContent): Promise<void> {
     const subject = await this.subjectOf(draft);
     await this.database.transaction(async (tx) => {
-      const before = requireOwn(actor, await this.store.lock(tx, reference), reference, ['draft']);
-      requireSameVersion(before.version, version);
+      const before = requireOwn(actor, await this.store.lock(tx, reference), reference, 'save');
+      if (before.version !== version) throw movedOn(before, version, draft);
       const changes = subjectChanges(before, subject);
       if (changes.length > 0) throw notValid(changes);
-      await this.store.saveDraft(tx, before.id, { draft, subject });
+      await this.store.saveDraft(tx, before, { draft, subject }, this.clock.now());
       await this.audit.record(tx, { actorId: actor.accountId, action: 'draft.saved', objectType: 'submission', objectId: reference });
     });
   }
@@ -60,4 +62,17 @@ export class SaveDraft {
     if (faults.length > 0) throw notValid(faults);
     return sought;
   }
+}
+
+/** Another tab saved meanwhile: what it saved comes back with the refusal, and where it differs, so that nobody's work is lost. */
+function movedOn({ version, draft }: LockedSubmission & { readonly draft: unknown }, seen: number, typed: DraftContent): Problem {
+  const detail = `The draft is at version "${version}" now; your change was made on "${seen}". Its content is in "current"; what differs from yours is in "differs". Merge them and save on version "${version}".`;
+  const differs = differencesOf(draft, JSON.parse(JSON.stringify(typed)) as unknown);
+  return new Problem(
+    platformProblems['request/if-match-stale'],
+    detail,
+    [],
+    { ETag: `"${version}"` },
+    { current: { version, content: draft }, differs },
+  );
 }

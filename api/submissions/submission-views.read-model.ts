@@ -3,6 +3,10 @@ import type { Finding } from '../checks/finding.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Actor } from '../platform/http/access.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import { cellsOf, changesBetween } from './revision-changes.js';
+import type { RevisionChange } from './revision-changes.js';
 import { toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
 import { noSubmission, seesAll } from './submission.js';
 import type { SubmissionState } from './submission.js';
@@ -92,6 +96,35 @@ export class SubmissionViewsReadModel {
     const [answer] = await this.details(actor, { AND: [{ reference }, visibleTo(actor)] });
     if (!answer) throw noSubmission(reference);
     return answer;
+  }
+
+  /** What an own draft was before, newest first. */
+  async draftHistory(actor: Actor, reference: string) {
+    const rows = await this.database.client.draftSave.findMany({
+      where: { submission: { reference, testerId: actor.accountId, state: 'draft' } },
+      orderBy: { version: 'desc' },
+    });
+    return rows.map(({ version, savedAt, draft }) => ({
+      version,
+      savedAt: savedAt.toISOString(),
+      content: draft as Record<string, unknown>,
+    }));
+  }
+
+  /** What a revision says otherwise than the one before; for whoever may see the submission. */
+  async changes(actor: Actor, reference: string, number: number): Promise<RevisionChange[]> {
+    await this.one(actor, reference);
+    const revisions = await this.database.client.submissionRevision.findMany({
+      where: { submission: { reference }, number: { in: [number - 1, number] } },
+      orderBy: { number: 'asc' },
+      include: {
+        instruments: { include: { instrument: { select: { code: true } } }, orderBy: { instrument: { code: 'asc' } } },
+        specimens: { include: { readings: { orderBy: [{ role: 'asc' }, { station: 'asc' }] } }, orderBy: { number: 'asc' } },
+      },
+    });
+    const [before, after] = revisions;
+    if (!before || !after) throw new Problem(platformProblems['request/not-found'], `${reference} has no revision ${number}.`);
+    return changesBetween(cellsOf(before), cellsOf(after));
   }
 
   /** Blind code of a submission's spool; null when there is no such submission. */

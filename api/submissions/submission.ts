@@ -1,10 +1,13 @@
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
+import { statesFor } from './actions.js';
+import type { ActionName } from './actions.js';
+import type { SubmissionState } from './submission-state.js';
 import { submissionProblems } from './submissions.errors.js';
 
-export const SUBMISSION_STATES = ['draft', 'submitted', 'accepted', 'returned', 'refused', 'withdrawn'] as const;
-export type SubmissionState = (typeof SUBMISSION_STATES)[number];
+export { SUBMISSION_STATES } from './submission-state.js';
+export type { SubmissionState } from './submission-state.js';
 
 /** A submission's row as read under its lock. */
 export interface LockedSubmission {
@@ -30,14 +33,15 @@ export const seesAll = (actor: Actor): boolean => actor.roles.includes('reviewer
 export const noSubmission = (reference: string): Problem =>
   new Problem(platformProblems['request/not-found'], `No submission of yours has the reference ${reference}.`);
 
-/** Only its own tester changes a submission, and only in one of these states. */
-export function requireOwn(
+/** Only its own tester changes a submission, and only in a state for the action. */
+export function requireOwn<Locked extends LockedSubmission>(
   actor: Actor,
-  submission: LockedSubmission | null,
+  submission: Locked | null,
   reference: string,
-  states: readonly SubmissionState[],
-): LockedSubmission {
+  action: ActionName,
+): Locked {
   if (submission?.testerId !== actor.accountId) throw noSubmission(reference);
+  const states = statesFor(action);
   if (states.includes(submission.state)) return submission;
   throw new Problem(submissionProblems['submissions/wrong-state'], `${reference} is ${submission.state}; expected ${states.join(' or ')}.`);
 }

@@ -181,6 +181,17 @@ export const submissionsQuery = z.strictObject({
 });
 export const submissionsResponse = z.strictObject({ items: z.array(submissionSummary).describe('Newest first'), nextCursor });
 
+export const draftHistoryResponse = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      version: z.int(),
+      savedAt: z.iso.datetime().describe('When the next save replaced it'),
+      content: z.record(z.string(), z.unknown()),
+    }),
+  ),
+  nextCursor: z.null(),
+});
+
 export type SubmissionResponse = z.infer<typeof submissionResponse>;
 export type SubmissionSummary = z.infer<typeof submissionSummary>;
 export type SubmissionsQuery = z.infer<typeof submissionsQuery>;

@@ -30,6 +30,11 @@ export interface NewDraft {
   readonly draft: Naming & { readonly benchDay: string };
 }
 
+/** With what is typed so far, where it is a draft. */
+export type LockedDraft = LockedSubmission & { readonly draft: unknown };
+
+const MOST_DRAFT_SAVES = 50;
+
 const toJson = (value: object): Prisma.InputJsonValue => JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
 
 /** The only writer of submissions, their drafts and revisions; what follows a decision is written by the reviews' store. */
@@ -54,7 +59,7 @@ export class SubmissionsStore {
   }
 
   /** Locks a submission's row; null when there is none. */
-  async lock(tx: Transaction, reference: string): Promise<LockedSubmission | null> {
+  async lock(tx: Transaction, reference: string): Promise<LockedDraft | null> {
     const rows = await tx.$queryRaw<{ id: string }[]>`SELECT "id"::text FROM "submission" WHERE "reference" = ${reference} FOR UPDATE`;
     if (!rows[0]) return null;
     const row = await tx.submission.findUniqueOrThrow({ where: { id: rows[0].id } });
@@ -123,7 +128,11 @@ export class SubmissionsStore {
     });
   }
 
-  async saveDraft(tx: Transaction, id: string, { draft, subject }: Pick<NewDraft, 'draft' | 'subject'>): Promise<void> {
+  /** Saves a draft; the one before goes to its history, of which the last fifty stay. */
+  async saveDraft(tx: Transaction, before: LockedDraft, { draft, subject }: Pick<NewDraft, 'draft' | 'subject'>, at: Date): Promise<void> {
+    const { id, version } = before;
+    await tx.draftSave.create({ data: { submissionId: id, version, draft: toJson(before.draft as object), savedAt: at } });
+    await tx.draftSave.deleteMany({ where: { submissionId: id, version: { lte: version - MOST_DRAFT_SAVES } } });
     await tx.submission.update({
       where: { id },
       data: { ...toSubmissionColumns({ content: draft, subject }), draft: toJson(draft), version: { increment: 1 } },

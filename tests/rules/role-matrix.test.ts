@@ -73,6 +73,31 @@ test.each(ROUTES)('%s answers %s', async (route, who) => {
   expect(Object.keys(answers)).toHaveLength(5 - refused.length);
 });
 
+/** Routes that change something and need no ETag, and why. */
+const WITHOUT_ETAG: Readonly<Record<string, string>> = {
+  'DELETE /v1/sessions/current': 'ends what the caller came with',
+  'DELETE /v1/tokens/:id': 'revoking twice is the same as once',
+  'DELETE /v1/editions/:edition/exclusions/:variant': 'the exclusion never changes, it is there or not',
+  'DELETE /v1/editions/:edition/releases/:revision': 'an order never changes, it is there or not',
+};
+
+test('whatever replaces, changes or takes away needs If-Match: 428 without it, and with one that is old no change', async () => {
+  const everyone = await b.t.caller(['tester', 'reviewer', 'editor', 'admin']);
+  const changing = ROUTES.map(([route]) => route).filter((route) => /^(PUT|PATCH|DELETE) /.test(route));
+  const answers: Record<string, number> = {};
+  for (const route of changing) {
+    const [verb = '', path = ''] = route.split(' ');
+    const { status } = await everyone.call(verb.toLowerCase() as Verb, addressOf(path)).send(verb === 'DELETE' ? undefined : {});
+    answers[route] = status;
+  }
+  const needing = changing.filter((route) => !(route in WITHOUT_ETAG));
+  expect(needing.length).toBeGreaterThan(6);
+  expect(Object.fromEntries(needing.map((route) => [route, answers[route]]))).toEqual(
+    Object.fromEntries(needing.map((route) => [route, 428])),
+  );
+  expect(Object.keys(WITHOUT_ETAG).filter((route) => !changing.includes(route) || answers[route] === 428)).toEqual([]);
+});
+
 describe('a route that declares nothing stops the start', () => {
   const fine = { summary: 'Fine.', allow: 'anyone', answer: null } as const;
 

@@ -28,6 +28,8 @@ export class Problem extends Error {
     readonly detail: string = kind.title,
     readonly errors: readonly InputFault[] = [],
     readonly headers: Readonly<Record<string, string>> = {},
+    /** Further members of the answer (RFC 9457, 3.2). */
+    readonly members: Readonly<Record<string, unknown>> = {},
   ) {
     super(`${kind.code}: ${detail}`);
   }

@@ -49,6 +49,7 @@ export class ProblemFilter implements ExceptionFilter {
         detail: problem.detail,
         instance: request.url.split('?')[0],
         errors: problem.errors,
+        ...problem.members,
       });
   }
 }

@@ -13,6 +13,7 @@ import { requireSameVersion } from '../../platform/http/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { EvidenceReadModel } from '../evidence.read-model.js';
+import { statesFor } from '../actions.js';
 import { noSubmission } from '../submission.js';
 import { submissionProblems } from '../submissions.errors.js';
 import type { ReadTrace } from './read-trace-file.js';
@@ -53,7 +54,7 @@ export class AddTraces {
       const submission = await this.store.lock(tx, reference);
       if (submission?.testerId !== actor.accountId) throw noSubmission(reference);
       requireSameVersion(submission.version, version);
-      if (submission.state !== 'submitted') {
+      if (!statesFor('addTraces').some((state) => state === submission.state)) {
         const detail = `${reference} is ${submission.state}; traces come after it was handed in and before it is reviewed.`;
         throw new Problem(submissionProblems['submissions/wrong-state'], detail);
       }

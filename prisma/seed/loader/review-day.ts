@@ -79,7 +79,7 @@ function requestOf(findings: Waiting['findings'], review: DemoReview) {
   };
 }
 
-const returnRequest = ({ specimens, question }: Returned) => ({ decision: 'returned', query: { specimens, question } });
+const returnRequest = ({ kind, specimens, question }: Returned) => ({ decision: 'returned', query: { kind, specimens, question } });
 
 /** The tester answers the open question and hands in the next revision. */
 async function answerAndCorrect(stage: Stage, handIn: DemoHandIn, answer: string): Promise<void> {

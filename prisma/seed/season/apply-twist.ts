@@ -20,6 +20,7 @@ export function applyTwist(plain: DemoHandIn, twist: Twist): DemoHandIn[] {
           content: withUnit(content, 'lbf'),
           review: {
             decision: 'returned',
+            kind: 'unit',
             specimens: content.specimens.map(({ number }) => number),
             question: twist.question,
             reply: { answer: twist.answer, corrected: content },

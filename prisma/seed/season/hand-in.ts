@@ -7,6 +7,7 @@ export type DemoReview =
   | { readonly decision: 'refused'; readonly reason: string }
   | {
       readonly decision: 'returned';
+      readonly kind: 'unit' | 'apparatus';
       readonly specimens: readonly number[];
       readonly question: string;
       /** Null while the tester has not answered. */

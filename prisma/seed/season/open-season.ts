@@ -10,7 +10,7 @@ export function withOpenEnds(plan: SeasonPlan): SeasonPlan {
   const handIns = plan.handIns.map((handIn): DemoHandIn => {
     if (handIn.task.day < lastDay) return handIn;
     if (handIn !== firstPull) return { ...handIn, review: null };
-    return { ...handIn, review: { decision: 'returned', specimens: [2, 4], question: QUESTION, reply: null } };
+    return { ...handIn, review: { decision: 'returned', kind: 'apparatus', specimens: [2, 4], question: QUESTION, reply: null } };
   });
   return { ...plan, handIns };
 }

@@ -1,14 +1,12 @@
 /** What is used of fontkit, which brings no types. */
 declare module 'fontkit' {
-  interface Path {
-    scale(x: number, y: number): Path;
-    translate(x: number, y: number): Path;
-    toSVG(): string;
+  export interface Glyph {
+    readonly path: { toSVG(): string };
   }
-  interface Font {
+  export interface Font {
     readonly unitsPerEm: number;
     layout(text: string): {
-      readonly glyphs: readonly { readonly path: Path }[];
+      readonly glyphs: readonly Glyph[];
       readonly positions: readonly { readonly xAdvance: number }[];
     };
   }

@@ -24,13 +24,13 @@ function drawing({ house, title, lines, isDemo, span }: PictureWords): string {
     drawText(house, 'plain', 34, MARGIN, 110, ROOM),
     ...lines.map((line, index) => drawText(line, 'plain', 42, MARGIN, 300 + 62 * index, ROOM)),
     ...(isDemo ? [drawText('Invented figures for demonstration', 'plain', 28, MARGIN, HEIGHT - 56, ROOM)] : []),
-  ].map(({ path }) => path);
+  ].map((line) => line.drawing);
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}">`,
     `<path d="M0 0H${WIDTH}V${HEIGHT}H0z" fill="${INK.paper}"/>`,
     `<path d="M${MARGIN} 136H${WIDTH - MARGIN}" stroke="${INK.rule}" stroke-width="3"/>`,
-    `<path d="${titleOf(title)}" fill="${INK.ink}"/>`,
-    `<path d="${soft.join('')}" fill="${INK.soft}"/>`,
+    `<g fill="${INK.ink}">${titleOf(title)}</g>`,
+    `<g fill="${INK.soft}">${soft.join('')}</g>`,
     ...(span ? [spanDrawing(span)] : []),
     '</svg>',
   ].join('');
@@ -39,7 +39,7 @@ function drawing({ house, title, lines, isDemo, span }: PictureWords): string {
 /** As large as there is room for, down to a size at which it is cut instead. */
 function titleOf(title: string): string {
   const { width } = drawText(title, 'strong', 68, MARGIN, 222, Infinity);
-  return drawText(title, 'strong', Math.max(46, Math.min(68, (68 * ROOM) / width)), MARGIN, 222, ROOM + 1).path;
+  return drawText(title, 'strong', Math.max(46, Math.min(68, (68 * ROOM) / width)), MARGIN, 222, ROOM + 1).drawing;
 }
 
 function spanDrawing({ low, place, high, of }: NonNullable<PictureWords['span']>): string {

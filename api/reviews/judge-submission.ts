@@ -1,0 +1,39 @@
+import { Injectable } from '@nestjs/common';
+import { AuditTrail } from '../audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { Actor } from '../platform/http/access.js';
+import { OpenReview } from './open-review.js';
+import type { ReviewedSubmission } from './open-review.js';
+import { reviewProblems } from './reviews.errors.js';
+import { ReviewsStore } from './reviews.store.js';
+
+export interface FirstJudgement {
+  readonly verdict: 'plausible' | 'doubtful';
+  readonly words: string;
+}
+
+/** A reviewer says what they think of a revision before they see what others found of the same variant; once, and it stands. */
+@Injectable()
+export class JudgeSubmission {
+  constructor(
+    private readonly openReview: OpenReview,
+    private readonly store: ReviewsStore,
+    private readonly audit: AuditTrail,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(actor: Actor, reviewed: ReviewedSubmission, { verdict, words }: FirstJudgement): Promise<void> {
+    await this.openReview.run(actor, reviewed, 'judge', async (tx, { revisionId, revision }) => {
+      if (await this.store.hasJudged(tx, revisionId, actor.accountId)) throw new Problem(reviewProblems['reviews/judged']);
+      await this.store.addJudgement(tx, { revisionId, reviewerId: actor.accountId, verdict, words, at: this.clock.now() });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: 'submission.judged',
+        objectType: 'submission',
+        objectId: reviewed.reference,
+        after: { revision, verdict, words },
+      });
+    });
+  }
+}

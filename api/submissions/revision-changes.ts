@@ -1,0 +1,62 @@
+/** What one revision of a submission says otherwise than the one before, place by place. Pure. */
+export interface RevisionChange {
+  /** RFC 6901, as in what is handed in. */
+  readonly pointer: string;
+  /** Null where it was not there. */
+  readonly before: string | null;
+  readonly after: string | null;
+}
+
+/** A revision as it was handed in, place → text. */
+export type RevisionCells = ReadonlyMap<string, string>;
+
+interface StoredRevision {
+  readonly zone: string;
+  readonly temperatureText: string;
+  readonly temperatureUnit: string;
+  readonly humidityPercent: { toFixed(): string };
+  readonly hasSeenLabel: boolean;
+  readonly note: string | null;
+  readonly instruments: readonly { readonly instrument: { readonly code: string } }[];
+  readonly specimens: readonly {
+    readonly number: number;
+    readonly condition: string;
+    readonly validity: string;
+    readonly invalidReason: string | null;
+    readonly readings: readonly {
+      readonly role: string;
+      readonly station: number | null;
+      readonly enteredText: string;
+      readonly enteredUnit: string;
+    }[];
+  }[];
+}
+
+export function cellsOf(revision: StoredRevision): RevisionCells {
+  const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, instruments, specimens } = revision;
+  return new Map([
+    ['/zone', zone],
+    ['/ambient/temperature', `${temperatureText} ${temperatureUnit}`],
+    ['/ambient/humidityPercent', humidityPercent.toFixed()],
+    ['/seenLabel', String(hasSeenLabel)],
+    ['/note', note ?? ''],
+    ['/instruments', instruments.map(({ instrument }) => instrument.code).join(', ')],
+    ...specimens.flatMap(({ number, condition, validity, invalidReason, readings }): [string, string][] => [
+      [`/specimens/${number}/condition`, condition],
+      [`/specimens/${number}/validity`, invalidReason === null ? validity : `${validity}: ${invalidReason}`],
+      ...readings.map(({ role, station, enteredText, enteredUnit }): [string, string] => [
+        `/specimens/${number}/${role}${station === null ? '' : `/${station}`}`,
+        `${enteredText} ${enteredUnit}`,
+      ]),
+    ]),
+  ]);
+}
+
+/** Specimens are named by their numbers, not by their order. */
+export function changesBetween(before: RevisionCells, after: RevisionCells): RevisionChange[] {
+  const places = [...new Set([...before.keys(), ...after.keys()])];
+  return places.flatMap((pointer) => {
+    const [was, is] = [before.get(pointer) ?? null, after.get(pointer) ?? null];
+    return was === is ? [] : [{ pointer, before: was, after: is }];
+  });
+}

@@ -44,6 +44,15 @@ export class ControlPullsReadModel {
     return rows.map(({ code }) => code);
   }
 
+  /** Pulls and strikes of each rig, as they stand in a transaction. */
+  async records(tx: Transaction, rigs: readonly string[]): Promise<Map<string, number>> {
+    const rows = await tx.$queryRaw<{ code: string; records: number }[]>`
+      SELECT i."code", (count(p."id") + count(s."control_pull_id"))::int AS "records" FROM "instrument" i
+      LEFT JOIN "control_pull" p ON p."instrument_id" = i."id" LEFT JOIN "control_pull_strike" s ON s."control_pull_id" = p."id"
+      WHERE i."code" = ANY(${rigs}) GROUP BY i."code"`;
+    return new Map(rows.map(({ code, records }) => [code, records]));
+  }
+
   /** Pulls in the order of pulling. */
   async pulls({ instruments, method, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
     const rows = await (tx ?? this.database.client).controlPull.findMany({

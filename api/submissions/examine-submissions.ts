@@ -3,7 +3,7 @@ import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import type { CheckInput } from '../checks/check-input.js';
 import { checkSubmission } from '../checks/check-submission.js';
 import { instrumentsFor } from '../checks/instruments-for.js';
-import { chartsOf, evidenceOfRig, worstOf } from '../control-pulls/control-charts.js';
+import { chartsOf, evidenceOfRig, recordsOf, worstOf } from '../control-pulls/control-charts.js';
 import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -24,6 +24,7 @@ interface Evidence {
   readonly knownAreasMm2: ReadonlyMap<string, number>;
   readonly interests: ReadonlyMap<string, boolean>;
   readonly rigEvidence: (read: ReadSubmission) => CheckInput['rigEvidence'];
+  readonly rigRecords: ReadonlyMap<string, number>;
 }
 
 /** Reads, computes and checks what is handed in; stores nothing. The same for a preview and for the record. */
@@ -55,7 +56,7 @@ export class ExamineSubmissions {
     return reads.map((read) => (Array.isArray(read) ? { faults: read } : this.check(read, evidence)));
   }
 
-  private check(read: ReadSubmission, { sameReadingsAs, knownAreasMm2, interests, rigEvidence }: Evidence): ExaminedSubmission {
+  private check(read: ReadSubmission, { sameReadingsAs, knownAreasMm2, interests, rigEvidence, rigRecords }: Evidence): ExaminedSubmission {
     const { content, subject, temperatureC } = read;
     const { variant } = subject.spool;
     const findings = checkSubmission({
@@ -69,7 +70,7 @@ export class ExamineSubmissions {
       rigEvidence: rigEvidence(read),
       today: dateAtBench(this.clock.now(), content.zone),
     });
-    return { ...read, findings };
+    return { ...read, findings, rigRecords };
   }
 
   private async gather(actor: Actor, reads: readonly ReadSubmission[], ownId: string | null): Promise<Evidence> {
@@ -87,12 +88,17 @@ export class ExamineSubmissions {
       const isTwiceHere = reads.some((other) => other !== read && other.readingsDigest === read.readingsDigest);
       return [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])];
     };
-    return { sameReadingsAs, knownAreasMm2, interests: new Map(interests), rigEvidence: await this.rigEvidence(reads) };
+    return { sameReadingsAs, knownAreasMm2, interests: new Map(interests), ...(await this.rigEvidence(reads)) };
   }
 
-  private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Evidence['rigEvidence']> {
+  private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Pick<Evidence, 'rigEvidence' | 'rigRecords'>> {
     const rigsOf = ({ instruments }: ReadSubmission): string[] => instrumentsFor('breakingForce', instruments).map(({ code }) => code);
-    const charts = chartsOf(await this.controlPulls.pulls({ instruments: [...new Set(reads.flatMap(rigsOf))] }));
-    return (read) => worstOf(rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay).state));
+    const pulls = await this.controlPulls.pulls({ instruments: [...new Set(reads.flatMap(rigsOf))] });
+    const charts = chartsOf(pulls);
+    return {
+      rigEvidence: (read) =>
+        worstOf(rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay).state)),
+      rigRecords: new Map(reads.flatMap(rigsOf).map((rig) => [rig, recordsOf(pulls.filter(({ instrument }) => instrument === rig))])),
+    };
   }
 }

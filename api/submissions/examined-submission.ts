@@ -20,6 +20,8 @@ export interface ReadSubmission {
 /** The same after the checks: ready to be stored or shown. */
 export interface ExaminedSubmission extends ReadSubmission {
   readonly findings: readonly Finding[];
+  /** Code of each rig of the hand-in → how many control pulls and strikes of it the checks saw. */
+  readonly rigRecords: ReadonlyMap<string, number>;
 }
 
 /** Whether a check blocks it. */

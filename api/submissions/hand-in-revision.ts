@@ -15,6 +15,7 @@ import { subjectChanges } from './subject.js';
 import { requireOwn } from './submission.js';
 import type { LockedSubmission } from './submission.js';
 import type { SubmissionContent } from './submission-content.js';
+import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
 import { SubmissionsStore } from './submissions.store.js';
 
@@ -24,6 +25,7 @@ export class HandInRevision {
   constructor(
     private readonly examine: ExamineSubmissions,
     private readonly store: SubmissionsStore,
+    private readonly requireRigsAsSeen: RequireRigsAsSeen,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -56,6 +58,7 @@ export class HandInRevision {
     const number = submission.revision + 1;
     await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), examined }]);
     await this.store.handIn(tx, id, examined);
+    await this.requireRigsAsSeen.run(tx, [examined]);
     await this.audit.record(tx, {
       actorId: actor.accountId,
       action: 'submission.handedIn',

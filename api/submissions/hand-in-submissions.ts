@@ -12,6 +12,7 @@ import type { ExaminedSubmission } from './examined-submission.js';
 import { blockingFaults, refusal, sortOut } from './intake.js';
 import type { Intake } from './intake.js';
 import { referenceOf } from './submission.js';
+import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
 import { SubmissionsStore } from './submissions.store.js';
 import type { NewSubmission } from './submissions.store.js';
@@ -28,6 +29,7 @@ export class HandInSubmissions {
   constructor(
     private readonly examine: ExamineSubmissions,
     private readonly store: SubmissionsStore,
+    private readonly requireRigsAsSeen: RequireRigsAsSeen,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -63,6 +65,7 @@ export class HandInSubmissions {
       );
     }
     await this.store.create(tx, submissions);
+    await this.requireRigsAsSeen.run(tx, good);
     const references = submissions.map(({ reference }) => reference);
     const event = {
       actorId: actor.accountId,

@@ -23,4 +23,9 @@ export const submissionProblems = declareProblems({
     title: 'The edition closed in this moment',
     explains: 'The edition is not open any more, so nothing was stored. Ask an editor.',
   },
+  'submissions/rig-watched': {
+    status: 409,
+    title: 'A control pull of the rig came in this moment',
+    explains: 'What is known of the rig has changed since the checks looked, so nothing was stored. Hand it in again.',
+  },
 });

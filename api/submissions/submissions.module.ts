@@ -20,6 +20,7 @@ import { FindSubjects } from './find-subjects.js';
 import { HandInRevision } from './hand-in-revision.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
+import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { SaveDraft } from './save-draft.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
 import { SubmissionsController } from './submissions.controller.js';
@@ -41,6 +42,7 @@ import { TracesStore } from './traces/traces.store.js';
     ExamineSubmissions,
     HandInSubmissions,
     HandInRevision,
+    RequireRigsAsSeen,
     PreviewSubmissions,
     SaveDraft,
     DeleteDraft,

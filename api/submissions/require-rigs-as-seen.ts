@@ -1,0 +1,23 @@
+import { Injectable } from '@nestjs/common';
+import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
+import type { Transaction } from '../platform/database/database.js';
+import { Problem } from '../platform/errors/problem.js';
+import type { ExaminedSubmission } from './examined-submission.js';
+import { submissionProblems } from './submissions.errors.js';
+
+/**
+ * Lets nothing be stored that the checks saw beside an older record of its rigs. Asked after storing: naming an instrument waits for
+ * whoever hands in a pull of it, and who comes later finds what is stored and casts doubt on it.
+ */
+@Injectable()
+export class RequireRigsAsSeen {
+  constructor(private readonly controlPulls: ControlPullsReadModel) {}
+
+  async run(tx: Transaction, examined: readonly ExaminedSubmission[]): Promise<void> {
+    const seen = new Map(examined.flatMap(({ rigRecords }) => [...rigRecords]));
+    const now = await this.controlPulls.records(tx, [...seen.keys()]);
+    const changed = [...seen].flatMap(([rig, records]) => (now.get(rig) === records ? [] : [rig]));
+    if (changed.length > 0)
+      throw new Problem(submissionProblems['submissions/rig-watched'], `Control pulls of ${changed.join(', ')} came in.`);
+  }
+}

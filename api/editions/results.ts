@@ -24,6 +24,8 @@ export interface Result {
   readonly testers: number;
   readonly rigs: number;
   readonly note: string | null;
+  /** References of the submissions that it was computed from, all of them. */
+  readonly references: readonly string[];
 }
 
 export interface EditionResults {
@@ -39,6 +41,8 @@ interface Found {
   readonly value: number;
   readonly evidence: Evidence | null;
   readonly from: readonly ResultSubmission[];
+  /** Submissions of another quantity that it leans on: diameters, where force is put over the section. */
+  readonly also?: readonly ResultSubmission[];
 }
 
 /** In the order in which a bundle lists them. */
@@ -100,12 +104,13 @@ function stressOf(force: Found | null, diameter: Found | null): Found | null {
   // What the method's rule makes of the section, against the square of the diameter: π/4 for a circle.
   const shape = mean(areas) / diameter.value ** 2;
   const value = force.value / (shape * diameter.value ** 2);
-  if (!force.evidence || !diameter.evidence) return { value, evidence: null, from: force.from };
+  const whence = { from: force.from, also: diameter.from };
+  if (!force.evidence || !diameter.evidence) return { value, evidence: null, ...whence };
   const factors = [
     { evidence: force.evidence, power: 1 },
     { evidence: diameter.evidence, power: -2 },
   ];
-  return { value, evidence: productOfEvidence(factors, 1 / shape), from: force.from };
+  return { value, evidence: productOfEvidence(factors, 1 / shape), ...whence };
 }
 
 function honestyOf(force: Found | null, claimedN: number | undefined): Found | null {
@@ -119,7 +124,7 @@ const seriesOf = (quantity: Quantity): readonly Series[] =>
 
 function toResult(
   quantity: Quantity,
-  { value, evidence, from }: Found,
+  { value, evidence, from, also = [] }: Found,
   series: Readonly<Record<Series, EditionSeries>>,
   sources: EditionResults['sources'],
 ): Result {
@@ -136,5 +141,6 @@ function toResult(
     testers: new Set(from.map(({ tester }) => tester)).size,
     rigs: new Set(from.map(({ rig }) => rig)).size,
     note: isRetention && value > 100 ? ABOVE_WHOLE : null,
+    references: [...from, ...also].map(({ reference }) => reference),
   };
 }

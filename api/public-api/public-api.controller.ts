@@ -8,9 +8,12 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { ReleasesReadModel } from '../releases/releases.read-model.js';
 import type { PublishedRelease } from '../releases/releases.read-model.js';
+import { provenanceOf } from './provenance.js';
+import { provenanceQuery, provenanceResponse } from './provenance.schemas.js';
 import { problemsResponse, releasesResponse, signingKeysResponse, standingsQuery } from './public-api.schemas.js';
 import type { StandingsQuery } from './public-api.schemas.js';
 import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument } from './release-documents.schemas.js';
+import type { RigsDocument } from './rigs-document.schemas.js';
 import { sendStoredBytes } from './stored-bytes.js';
 
 const JSON_TYPE = 'application/json';
@@ -128,6 +131,25 @@ export class PublicApiController {
     const document = await this.releases.document<CategoryDocument>(release, path);
     if (!document) throw notFound(category);
     sendJson(request, reply, { ...document, rows: document.rows.filter((row) => fits(row, query)) });
+  }
+
+  @Get('editions/:edition/variants/:variant/provenance')
+  @Header(...FROM_ANY_PAGE)
+  @Endpoint({
+    summary: 'Where the figures of a variant come from: submissions, specimens, readings as entered, instruments, certificates.',
+    allow: 'anyone',
+    answer: provenanceResponse,
+  })
+  async getProvenance(
+    @Param('edition') edition: string,
+    @Param('variant') variant: string,
+    @Query({ schema: provenanceQuery }) { quantity }: { quantity?: string },
+  ) {
+    const release = await this.current(edition);
+    const document = await this.releases.document<VariantDocument>(release, `documents/variants/${variant}.json`);
+    if (!document) throw notFound(variant);
+    const rigs = await this.releases.document<RigsDocument>(release, 'documents/rigs.json');
+    return provenanceOf(release, document, rigs?.instruments ?? [], quantity);
   }
 
   @Get('editions/:edition/variants/:variant')

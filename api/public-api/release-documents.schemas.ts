@@ -400,6 +400,10 @@ export const variantDocumentSchema = z
       .describe('By category'),
     figures: z.array(figureSchema).describe('Every figure measured, ranked or not'),
     claims: z.array(publishedClaimSchema).describe('Claims'),
+    evidence: z
+      .array(z.strictObject({ quantity: z.string(), submissions: z.array(z.string()).describe('References') }))
+      .optional()
+      .describe('Which submissions each figure was computed from'),
     submissions: z.array(publishedSubmissionSchema).describe('Accepted submissions'),
     withdrawn: z.array(withdrawnSchema).describe('Results that were withdrawn'),
     spools: z

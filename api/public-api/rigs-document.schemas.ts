@@ -46,7 +46,7 @@ export const controlChartSchema = z
   .describe('Individuals and moving-range chart of a control line on one rig by one method (NIST/SEMATECH e-Handbook 6.3.2.2)');
 
 const entered = z.strictObject({ text: z.string(), unit: z.string() });
-const certificate = z.strictObject({
+export const certificateSchema = z.strictObject({
   certificate: z.string(),
   validFrom: day,
   validUntil: day,
@@ -102,7 +102,7 @@ export const rigsDocumentSchema = z
         name: z.string(),
         capacity: entered,
         resolution: entered,
-        calibrations: z.array(certificate).describe('Oldest first'),
+        calibrations: z.array(certificateSchema).describe('Oldest first'),
         submissions: z.int().describe('Accepted submissions of the edition that it was used in'),
         charts: z.array(controlChartSchema).describe('Control charts of a rig, up to the close of the edition'),
       }),

@@ -116,6 +116,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/editions/:edition/standings/:category', 'anyone'],
   ['GET /v1/editions/:edition/catalogue', 'anyone'],
   ['GET /v1/editions/:edition/variants/:variant', 'anyone'],
+  ['GET /v1/editions/:edition/variants/:variant/provenance', 'anyone'],
   ['GET /v1/variants/:variant', 'anyone'],
   ['GET /v1/variants/:variant/history', 'anyone'],
   ['GET /v1/variants/:variant/specimens', 'anyone'],

@@ -47,6 +47,7 @@ function variantDocument(
     overall: overall ? withoutVariant(overall) : null,
     categories: rows,
     figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity])),
+    evidence: [...results].map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
     claims: publishedClaims(context, variant.slug),
     submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),

@@ -154,6 +154,13 @@ test('the control charts are published with the day on which the rig was out, an
   await editor.signOut();
 });
 
+test.each(['2024', '2025', '2026'])('%s: control pulls tell what the rigs differ by, near to what was put into them', async (slug) => {
+  const { effects } = await read<RigsDocument>(`/v1/editions/${slug}/rigs`);
+  expect(effects).toMatchObject([{ quantity: 'breakingForce', cause: 'rig', degreesOfFreedom: 2, source: 'controlPulls' }]);
+  // They read 1, 1.006 and 0.993 of the true force, a standard deviation of 0.65 % (prisma/seed/bench/conditions.ts), and each in the hands of testers.
+  expect(Math.abs(Number(effects![0]!.relativePercent) - 0.65)).toBeLessThan(0.25);
+});
+
 test('the records of the load frame are published with their figures, and the slip shows in one', async () => {
   const { submissions } = await read<VariantDocument>('/v1/editions/2026/variants/gannetweave-8-pe-1-2');
   const traced = submissions.flatMap(({ specimens }) => specimens).flatMap(({ number, trace }) => (trace ? [{ number, trace }] : []));

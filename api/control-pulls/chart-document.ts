@@ -1,5 +1,7 @@
 import type { ChartedPull, ControlChart } from './control-charts.js';
 import type { ControlPullEvidence } from './control-pull-evidence.js';
+import { movingRangeLimit } from '../measurement/drift/moving-range-limit.js';
+import type { JudgedPull } from '../measurement/drift/control-chart.js';
 import { roundHalfEven } from '../measurement/units/round-half-even.js';
 import type { ChartPoint, ControlChartDocument } from '../public-api/rigs-document.schemas.js';
 
@@ -20,11 +22,27 @@ export function toPoint<Pull extends ControlPullEvidence>({ pull, meanN, judged 
     lowN: limits ? inN(limits.centre - 3 * limits.sigma) : null,
     highN: limits ? inN(limits.centre + 3 * limits.sigma) : null,
     ewmaN: inN(judged?.ewma),
+    ...secondaryOf(judged),
     signals: [...(judged?.signals ?? [])],
     state: judged?.state ?? null,
     ambient: pull.ambient ?? null,
     note: pull.note,
     strike: pull.strike,
+  };
+}
+
+/** The charts beside the individuals chart: moving range and moving average, with their limits. */
+function secondaryOf(judged: JudgedPull | null): Pick<ChartPoint, 'movingRangeHighN' | 'ewmaLowN' | 'ewmaHighN' | 'warnings'> {
+  const { limits, ewmaLimits, ewma, movingRange } = judged ?? {};
+  if (!limits || !ewmaLimits) return { movingRangeHighN: null, ewmaLowN: null, ewmaHighN: null, warnings: [] };
+  const movingRangeHigh = movingRangeLimit(limits.sigma);
+  const isJump = (movingRange ?? 0) > movingRangeHigh;
+  const isAway = ewma !== null && ewma !== undefined && (ewma < ewmaLimits.low || ewma > ewmaLimits.high);
+  return {
+    movingRangeHighN: inN(movingRangeHigh),
+    ewmaLowN: inN(ewmaLimits.low),
+    ewmaHighN: inN(ewmaLimits.high),
+    warnings: [...(isJump ? (['movingRange'] as const) : []), ...(isAway ? (['movingAverage'] as const) : [])],
   };
 }
 

@@ -22,7 +22,14 @@ export const chartPointSchema = z.strictObject({
   lowN: newtons.nullable().describe('Lower limit, centre − 3σ [N]'),
   highN: newtons.nullable().describe('Upper limit, centre + 3σ [N]'),
   ewmaN: newtons.nullable().describe('Exponentially weighted moving average, weight 0.2 [N]'),
-  signals: z.array(runRuleName),
+  movingRangeHighN: newtons.nullable().optional().describe('Upper limit of the moving range, 3.267 times the mean moving range [N]'),
+  ewmaLowN: newtons.nullable().optional().describe('Lower limit of the moving average [N]'),
+  ewmaHighN: newtons.nullable().optional().describe('Upper limit of the moving average [N]'),
+  warnings: z
+    .array(z.enum(['movingRange', 'movingAverage']))
+    .optional()
+    .describe('What is beyond its limits without deciding anything; the run rules alone decide'),
+  signals: z.array(runRuleName).describe('Run rules that signal'),
   state: controlState.nullable().describe('Null for a pull that was struck'),
   ambient: z
     .strictObject({

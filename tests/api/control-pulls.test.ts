@@ -68,6 +68,14 @@ test('a submission meets the rig in three states; a bad pull casts doubt back, a
 
   const bad = await handIn(pull(day(13), [79.1, 79.4])).expect(201);
   expect(bad.body).toMatchObject({ state: 'outOfControl', signals: ['oneBeyond3Sigma'], doubted: 2 });
+  // Pulls of 85.1 and 84.1 by turns: σ = 1/1.128 = 0.886 N; 3.267 mean ranges of 1 N; the moving average stays within σ (e-Handbook 6.3.2.2 and 6.3.2.4).
+  expect(bad.body).toMatchObject({
+    sigmaN: '0.886',
+    movingRangeHighN: '3.267',
+    ewmaLowN: '83.714',
+    ewmaHighN: '85.486',
+    warnings: ['movingRange', 'movingAverage'],
+  });
   expect(await rig()).toMatchObject([{ state: 'outOfControl', words: expect.stringMatching(/a good one clears the rig/) }]);
   expect((await submitted(day(13))).codes).toContain('rig/out-of-control');
   expect((await submitted(day(12))).codes).toContain('rig/out-of-control');

@@ -17,6 +17,8 @@ export interface JudgedPull {
   readonly limits: ControlLimits | null;
   /** moving average with weight 0.2 since the limits hold or the last signal; null without limits [same unit] */
   readonly ewma: number | null;
+  /** between which the moving average stays by chance; null without limits [same unit] */
+  readonly ewmaLimits: { readonly low: number; readonly high: number } | null;
   readonly signals: readonly RunRule[];
   readonly state: ControlState;
 }
@@ -67,13 +69,14 @@ export function judgePulls(values: readonly number[]): JudgedPull[] {
     const movingRange = i === 0 ? null : Math.abs(value - values[i - 1]!);
     if (!limits) {
       good.push(value);
-      return { value, movingRange, limits, ewma: null, signals: [], state: 'noEvidence' };
+      return { value, movingRange, limits, ewma: null, ewmaLimits: null, signals: [], state: 'noEvidence' };
     }
     run.push(value);
     const signals = runRules(run, limits);
-    const ewma = ewmaChart(run, limits).ewma.at(-1)!;
+    const { ewma, low, high } = ewmaChart(run, limits);
     if (signals.length > 0) run = [];
     else good.push(value);
-    return { value, movingRange, limits, ewma, signals, state: signals.length > 0 ? 'outOfControl' : 'inControl' };
+    const state = signals.length > 0 ? 'outOfControl' : 'inControl';
+    return { value, movingRange, limits, ewma: ewma.at(-1)!, ewmaLimits: { low, high }, signals, state };
   });
 }

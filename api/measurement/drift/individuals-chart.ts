@@ -1,5 +1,6 @@
 import { mean } from '../summary/mean.js';
 import { requireReadings } from '../summary/require-readings.js';
+import { D2, movingRangeLimit } from './moving-range-limit.js';
 
 /** Centre line and standard deviation of a chart. */
 export interface ControlLimits {
@@ -13,11 +14,6 @@ export interface IndividualsChart extends ControlLimits {
   readonly high: number;
   readonly movingRangeHigh: number;
 }
-
-/** d₂ of two readings, 2/√π, exactly. */
-const D2 = 2 / Math.sqrt(Math.PI);
-/** D₄ of two readings, 1 + 3d₃/d₂ with d₃² = 2 − 4/π, exactly. */
-const D4 = 1 + (3 * Math.sqrt(2 - 4 / Math.PI)) / D2;
 
 /**
  * Individuals and moving-range chart of a control line, from pulls that were in control.
@@ -40,6 +36,6 @@ export function individualsChart(values: readonly number[]): IndividualsChart {
     meanMovingRange,
     low: centre - 3 * sigma,
     high: centre + 3 * sigma,
-    movingRangeHigh: D4 * meanMovingRange,
+    movingRangeHigh: movingRangeLimit(sigma),
   };
 }

@@ -15,3 +15,9 @@ const SIGNALS: Record<string, string> = {
 
 /** A run rule in words; an unknown one, from a later version of the program, shows as it is written. */
 export const signalWords = (signal: string): string => SIGNALS[signal] ?? signal;
+
+/** What lies beyond its limits without deciding anything. */
+export const warningWords: Record<NonNullable<ChartPoint['warnings']>[number], string> = {
+  movingRange: 'moving range above its limit',
+  movingAverage: 'moving average beyond its limits',
+};

@@ -3,6 +3,7 @@ import { cusumChart } from '../../../api/measurement/drift/cusum-chart.js';
 import { ewmaChart } from '../../../api/measurement/drift/ewma-chart.js';
 import { individualsChart } from '../../../api/measurement/drift/individuals-chart.js';
 import { judgePulls, rigLimits } from '../../../api/measurement/drift/control-chart.js';
+import { movingRangeLimit } from '../../../api/measurement/drift/moving-range-limit.js';
 import { rigEvidence } from '../../../api/measurement/drift/rig-evidence.js';
 import { runRules } from '../../../api/measurement/drift/run-rules.js';
 import type { RunRule } from '../../../api/measurement/drift/run-rules.js';
@@ -107,6 +108,12 @@ test('run rules: mirrored, strict at their limits, and only where the last point
   expect(runRules([5], { centre: 5, sigma: 0 })).toEqual([]);
 });
 
+test('the limit of the moving range is 3.267 mean ranges of 1.128 σ (NIST/SEMATECH e-Handbook 6.3.2.2)', () => {
+  expect(movingRangeLimit(2)).toBeCloseTo(3.267 * 1.128 * 2, 2);
+  expect(movingRangeLimit(0)).toBe(0);
+  expect(errorCode(() => movingRangeLimit(NaN))).toBe('measurement/not-a-number');
+});
+
 describe('the chart of a rig', () => {
   const baseline = [100, 101, 100, 101, 100, 101, 100, 101, 100, 101];
   const statesOf = (values: readonly number[]) => judgePulls(values).map(({ state }) => state);
@@ -131,6 +138,11 @@ describe('the chart of a rig', () => {
     expect(judged[10]!.movingRange).toBe(3);
     // Weight 0.2: 0.2 × 104 + 0.8 × 100.5 (NIST/SEMATECH e-Handbook 6.3.2.4).
     expect(judged[10]!.ewma).toBeCloseTo(101.2, 10);
+    // 3σ√(0.2/1.8) = σ on either side (NIST/SEMATECH e-Handbook 6.3.2.4); σ is MR̄/d₂ = √π/2.
+    expect(judged[10]!.ewmaLimits).toEqual({
+      low: expect.closeTo(100.5 - Math.sqrt(Math.PI) / 2, 10),
+      high: expect.closeTo(100.5 + Math.sqrt(Math.PI) / 2, 10),
+    });
   });
 
   test('a slow shift is seen by the run of pulls, not by one', () => {

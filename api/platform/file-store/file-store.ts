@@ -1,4 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
+import { randomUUID } from 'node:crypto';
 import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
 import { dirname, join, normalize, resolve, sep } from 'node:path';
 import { CONFIG } from '../../config.js';
@@ -17,7 +18,8 @@ export class FileStore {
   async write(path: string, bytes: Uint8Array | string): Promise<void> {
     const target = this.place(path);
     await mkdir(dirname(target), { recursive: true });
-    const half = `${target}.${process.pid}.part`;
+    // Two writers of the same file each have a neighbour of their own.
+    const half = `${target}.${randomUUID()}.part`;
     await writeFile(half, bytes);
     await rename(half, target);
   }

@@ -49,7 +49,6 @@ export class AddTraces {
 
   async run(actor: Actor, reference: string, version: number, file: TraceFile): Promise<void> {
     const digest = sha256(file.bytes);
-    await this.files.write(`traces/${digest}.csv`, file.bytes);
     await this.database.transaction(async (tx) => {
       const submission = await this.store.lock(tx, reference);
       if (submission?.testerId !== actor.accountId) throw noSubmission(reference);
@@ -61,6 +60,7 @@ export class AddTraces {
       const known = await this.evidence.knownAreasMm2([submission.variantId]);
       const found = place(submission, file, submission.areaMm2 ?? known.get(submission.variantId) ?? null);
       const addedAt = this.clock.now();
+      await this.files.write(`traces/${digest}.csv`, file.bytes);
       await this.store.add(
         tx,
         found.map(({ specimenId, over, samples, figures }) => ({

@@ -1,6 +1,7 @@
 import type { SpecimenInSi } from '../submissions/readings-si.js';
 import type { SubmissionContent } from '../submissions/submission-content.js';
 import type { SubmissionFigures } from '../submissions/submission-figures.js';
+import type { CheckSettings } from './check-settings.js';
 
 export interface Window {
   readonly low: number;
@@ -49,6 +50,7 @@ export interface CheckInput {
     readonly effectiveFrom: string;
     readonly effectiveUntil: string | null;
     readonly limits: MethodLimits;
+    readonly checks: CheckSettings;
   };
   readonly instruments: readonly CheckedInstrument[];
   readonly variant: { readonly material: string; readonly densityGPerCm3: number; readonly claims: readonly CheckedClaim[] };

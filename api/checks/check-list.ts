@@ -8,18 +8,29 @@ import { calibrationExpired } from './list/calibration-expired.js';
 import { calibrationMissing } from './list/calibration-missing.js';
 import { dateInTheFuture } from './list/date-in-the-future.js';
 import { declaredInterest } from './list/declared-interest.js';
+import { driftInOrder } from './list/drift-in-order.js';
+import { farFromLabel } from './list/far-from-label.js';
 import { gripBreaks } from './list/grip-breaks.js';
+import { handedInLate } from './list/handed-in-late.js';
 import { identicalReadings } from './list/identical-readings.js';
 import { instrumentNotNamed } from './list/instrument-not-named.js';
+import { labelAgainstItself } from './list/label-against-itself.js';
+import { manyInvalid } from './list/many-invalid.js';
 import { methodNotActive } from './list/method-not-active.js';
+import { mixedUnits } from './list/mixed-units.js';
+import { numbersMissing } from './list/numbers-missing.js';
 import { outlier } from './list/outlier.js';
 import { readingsMissingForMethod } from './list/readings-missing-for-method.js';
+import { resolutionTooCoarse } from './list/resolution-too-coarse.js';
 import { retentionAboveWhole } from './list/retention-above-whole.js';
-import { rigOutOfControl, rigWithoutEvidence } from './list/rig-evidence.js';
+import { rigOutOfControl } from './list/rig-out-of-control.js';
+import { rigWithoutEvidence } from './list/rig-without-evidence.js';
 import { sameReadings } from './list/same-readings.js';
 import { seenLabel } from './list/seen-label.js';
+import { severalInstruments } from './list/several-instruments.js';
 import { spreadTooWide } from './list/spread-too-wide.js';
 import { terminalDigits } from './list/terminal-digits.js';
+import { timeNotRead } from './list/time-not-read.js';
 import { timeToBreak } from './list/time-to-break.js';
 import { tooFewValidSpecimens } from './list/too-few-valid-specimens.js';
 import { tracePeak } from './list/trace-peak.js';
@@ -31,19 +42,28 @@ export const CHECK_SET_VERSION = 2;
 export const CHECKS: readonly Check[] = [
   readingsMissingForMethod,
   tooFewValidSpecimens,
+  manyInvalid,
+  numbersMissing,
   dateInTheFuture,
+  handedInLate,
   methodNotActive,
   instrumentNotNamed,
+  severalInstruments,
   calibrationMissing,
   calibrationExpired,
   beyondCapacity,
   belowResolution,
+  resolutionTooCoarse,
+  mixedUnits,
   ambientOutOfRange,
   gripBreaks,
   timeToBreak,
+  timeNotRead,
   outlier,
   spreadTooWide,
+  driftInOrder,
   unitSlip,
+  farFromLabel,
   beyondTheFibre,
   retentionAboveWhole,
   identicalReadings,
@@ -54,4 +74,5 @@ export const CHECKS: readonly Check[] = [
   rigWithoutEvidence,
   declaredInterest,
   seenLabel,
+  labelAgainstItself,
 ];

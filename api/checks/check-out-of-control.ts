@@ -1,5 +1,5 @@
 import type { Finding } from './finding.js';
-import { rigOutOfControl } from './list/rig-evidence.js';
+import { rigOutOfControl } from './list/rig-out-of-control.js';
 
 /**
  * The finding that comes upon a submission after it was handed in, when a later control pull casts doubt on its rig.

@@ -4,19 +4,45 @@ import type { Finding, Severity } from './finding.js';
 /** What a check reports; the list adds what it knows of the check. */
 export type Observation = Omit<Finding, 'code' | 'severity' | 'isSealed'>;
 
+/** A number that a check holds readings against, and how far a method version may move it. */
+export interface CheckLimit {
+  readonly words: string;
+  /** In the unit. */
+  readonly value: number;
+  /** Unit symbol; empty for a count. */
+  readonly unit: string;
+  readonly atLeast: number;
+  readonly atMost: number;
+}
+
 /** One automatic rule. */
-export interface Check {
+export interface Check<LimitName extends string = string> {
   readonly code: string;
   readonly title: string;
   readonly severity: Severity;
+  /** Severities that a method version may give it, where it is more than severitiesOf says by itself. */
+  readonly mayBe?: readonly Severity[];
   /** Its code tells what the label says or in which direction the readings are off, so that a tester does not read it. */
   readonly isSealed?: true;
   /** What it looks for and why, for the catalogue page. */
   readonly explains: string;
-  /** The limit that it uses, in words. */
+  /** What is held against what, in words. */
   readonly limit: string;
-  readonly run: (input: CheckInput) => Observation[];
+  /** Numbers of its own that a method version may set; the windows of the method itself are no limits of a check. */
+  readonly limits?: Readonly<Record<LimitName, CheckLimit>>;
+  /** Where rule and limits come from. */
+  readonly source: string;
+  /** A submission that triggers it, in a sentence. */
+  readonly example: string;
+  run(input: CheckInput, limits: Readonly<Record<LimitName, number>>): Observation[];
 }
+
+/**
+ * Severities that a method version may give to a check. One that looks for what chance or a label makes unlikely never blocks by
+ * itself: whoever is turned away could try until it passes.
+ */
+export const severitiesOf = ({ severity, mayBe }: Pick<Check, 'severity' | 'mayBe'>): readonly Severity[] =>
+  mayBe ?? (severity === 'blocks' ? ['blocks'] : ['held', 'note']);
 
 /** An observation on the whole submission or some specimens; the tester reads the same words unless told otherwise. */
 export function observe(

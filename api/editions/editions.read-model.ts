@@ -80,6 +80,7 @@ export class EditionsReadModel {
         id: true,
         slug: true,
         state: true,
+        checkSet: true,
         methods: { select: { methodVersionId: true } },
         entries: { select: { variantId: true } },
       },
@@ -90,6 +91,8 @@ export class EditionsReadModel {
       id: edition.id,
       slug: edition.slug,
       state: edition.state,
+      /** As pinned when it opened; null of one that was opened before checks were pinned. */
+      checkSet: edition.checkSet as CheckDocument[] | null,
       methodVersionIds: edition.methods.map((method) => method.methodVersionId),
       hasEntry: (variantId: string): boolean => entered.has(variantId),
     };

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
-import { CHECK_CATALOGUE } from '../checks/check-catalogue.js';
+import { checkSetOf } from '../checks/check-set-of.js';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -44,7 +44,7 @@ export class OpenEdition {
         blindKey,
         blindKeyDigest,
         checkSetVersion: CHECK_SET_VERSION,
-        checkSet: [...CHECK_CATALOGUE],
+        checkSet: JSON.parse(JSON.stringify(checkSetOf().checks)) as object[],
       });
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -5,6 +5,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
+import { checkSettingFaults } from '../checks/check-setting-faults.js';
 import { successionFaults } from './method-version.js';
 import type { MethodVersionRequest } from './methods.schemas.js';
 import { MethodsStore } from './methods.store.js';
@@ -27,7 +28,8 @@ export class AddMethodVersion {
     return this.database.transaction(async (tx) => {
       const method = await this.store.lock(tx, slug);
       if (!method) throw new Problem(platformProblems['request/not-found'], `No method "${slug}" is on record.`);
-      const faults = successionFaults(method.versions.at(-1), version);
+      const used = await this.store.lastBenchDay(tx, method.id);
+      const faults = [...successionFaults(method.versions.at(-1), version, used), ...checkSettingFaults(version.checks)];
       if (faults.length > 0) throw notValid(faults);
       await this.store.addVersion(tx, method.id, version);
       await this.audit.record(tx, {

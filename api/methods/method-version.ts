@@ -27,10 +27,12 @@ interface DatedVersion {
  * A last version without a stated end ends the day before, so that it must have begun by then.
  * @param last latest version on record, if any
  * @param next number and first day (ISO 8601) of the version to add
+ * @param used last bench day of what was handed in under the method: it would come under another version than it was pulled by
  */
 export function successionFaults(
   last: DatedVersion | undefined,
   next: { readonly number: number; readonly effectiveFrom: string },
+  used: string | null = null,
 ): InputFault[] {
   const number = (last?.number ?? 0) + 1;
   const taken = last && toDateText(last.effectiveUntil ?? last.effectiveFrom);
@@ -51,6 +53,15 @@ export function successionFaults(
             pointer: '/effectiveFrom',
             detail: `Found ${next.effectiveFrom}, expected a day after ${taken}: version ${number - 1} holds until then.`,
             code: 'overlaps',
+          },
+        ]),
+    ...(used === null || next.effectiveFrom > used
+      ? []
+      : [
+          {
+            pointer: '/effectiveFrom',
+            detail: `Found ${next.effectiveFrom}, expected a day after ${used}: submissions of that bench day were handed in under the version before, and would lose it.`,
+            code: 'already_used',
           },
         ]),
   ];

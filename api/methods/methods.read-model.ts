@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { MethodVersionModel } from '../platform/database/generated/models.js';
 import { lastDay, toDateText } from './method-version.js';
-import { methodLimitsSchema, methodParametersSchema, methodWordingSchema } from './methods.schemas.js';
+import { checkSettingsSchema, methodLimitsSchema, methodParametersSchema, methodWordingSchema } from './methods.schemas.js';
 import type { MethodResponse, MethodVersion } from './methods.schemas.js';
 
 const WITH_VERSIONS = { versions: { orderBy: { number: 'asc' } } } as const;
@@ -67,6 +67,7 @@ function toVersions({ slug, name, versions }: MethodRow): MethodVersion[] {
     effectiveUntil: lastDay(row.effectiveUntil, versions[index + 1]?.effectiveFrom ?? null),
     limits: methodLimitsSchema.parse(row.limits),
     parameters: methodParametersSchema.parse(row.parameters),
+    checks: checkSettingsSchema.parse(row.checks),
     wording: methodWordingSchema.parse(row.wording),
     isComparableWithPrevious: row.isComparableWithPrevious,
   }));

@@ -96,6 +96,18 @@ export type MethodLimits = z.infer<typeof methodLimitsSchema>;
 export type MethodParameters = z.infer<typeof methodParametersSchema>;
 export type MethodWording = z.infer<typeof methodWordingSchema>;
 
+const severity = z.enum(['blocks', 'held', 'note']);
+/** What a version sets of its checks; what it leaves out is as the edition pinned it. */
+export const checkSettingsSchema = z
+  .record(
+    z.string().max(60).describe('Code of the check'),
+    z.strictObject({
+      severity: severity.optional().describe('What a finding does, where the check allows another'),
+      limits: z.record(z.string().max(60), z.number()).optional().describe('Name of a limit of the check → number in its unit'),
+    }),
+  )
+  .describe('Code of a check → severity and limits');
+
 export const methodRequest = z.strictObject({ slug, name: z.string().trim().min(1).max(120).describe('Name of the method') });
 
 export const methodVersionRequest = z
@@ -105,6 +117,7 @@ export const methodVersionRequest = z
     effectiveUntil: z.iso.date().nullable().describe('Last bench day; null until the next version takes over'),
     limits: methodLimitsSchema,
     parameters: methodParametersSchema,
+    checks: checkSettingsSchema.default({}),
     wording: methodWordingSchema,
     isComparableWithPrevious: z.boolean().describe('Whether results may be compared with those of the version before'),
   })
@@ -125,6 +138,7 @@ export const methodVersionResponse = z.strictObject({
     .describe('Last bench day: as stated, or the day before the next version; null while neither is known'),
   limits: methodLimitsSchema,
   parameters: methodParametersSchema,
+  checks: checkSettingsSchema,
   wording: methodWordingSchema,
   isComparableWithPrevious: z.boolean().describe('Whether results may be compared with those of the version before'),
 });

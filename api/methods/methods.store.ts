@@ -15,6 +15,16 @@ export class MethodsStore {
     return tx.method.create({ data });
   }
 
+  /** Last bench day of what was handed in under any version of a method; null while there is nothing. */
+  async lastBenchDay(tx: Transaction, methodId: string): Promise<string | null> {
+    const row = await tx.submission.findFirst({
+      where: { state: { not: 'draft' }, methodVersion: { methodId } },
+      orderBy: { benchDay: 'desc' },
+      select: { benchDay: true },
+    });
+    return row?.benchDay.toISOString().slice(0, 10) ?? null;
+  }
+
   addVersion(tx: Transaction, methodId: string, { effectiveFrom, effectiveUntil, ...version }: MethodVersionRequest) {
     return tx.methodVersion.create({
       data: {

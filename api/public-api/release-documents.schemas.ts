@@ -456,6 +456,16 @@ export const methodDocumentSchema = z
     formulae: z.array(z.strictObject({ figure: z.string(), formula: z.string(), where: z.string() })),
     limits: z.array(z.strictObject({ name: z.string(), value: z.string(), unit: z.string() })),
     checks: z.array(z.string()).describe('Codes of the checks applied'),
+    checkSettings: z
+      .array(
+        z.strictObject({
+          check: z.string(),
+          severity: z.string().nullable(),
+          limits: z.array(z.strictObject({ name: z.string(), value: z.number() })),
+        }),
+      )
+      .optional()
+      .describe('What this version sets of its checks'),
     cautions: z.array(z.string()),
     sources: z.array(z.string()),
     changes: z.string().describe('What changed against the version before'),
@@ -470,6 +480,25 @@ export const checkDocumentSchema = z
     severity: z.enum(['blocks', 'held', 'note']),
     explains: z.string(),
     limit: z.string(),
+    severities: z
+      .array(z.enum(['blocks', 'held', 'note']))
+      .optional()
+      .describe('Severities that a method version may give it'),
+    limits: z
+      .array(
+        z.strictObject({
+          name: z.string(),
+          words: z.string(),
+          value: decimal,
+          unit: z.string(),
+          atLeast: decimal.describe('A method version may set it from here'),
+          atMost: decimal.describe('to here'),
+        }),
+      )
+      .optional()
+      .describe('Numbers that a method version may set'),
+    source: z.string().optional().describe('Where rule and limits come from'),
+    example: z.string().optional().describe('A submission that triggers it'),
   })
   .describe('One automatic check');
 

@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
-import { CHECK_CATALOGUE } from '../checks/check-catalogue.js';
+import { checkSetOf } from '../checks/check-set-of.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
@@ -62,7 +62,7 @@ export class GatherRelease {
       evidence,
       variants: [...names.values()].sort((one, other) => (one.slug < other.slug ? -1 : 1)),
       methods: await this.methodVersions(evidence.edition.methods.map((method) => method.slug)),
-      checks: pinned.checks ?? CHECK_CATALOGUE,
+      checks: pinned.checks ?? checkSetOf().checks,
       blindKey: pinned.blindKey,
       spools: await this.catalogue.spoolsOf(variantIds),
       earlier,

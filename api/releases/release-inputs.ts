@@ -61,7 +61,7 @@ export interface ReleaseInputs {
   /** Names of the entries, by slug. */
   readonly variants: readonly VariantName[];
   /** Every version, so that it can be told which editions compare; by slug and number. */
-  readonly methods: readonly Omit<MethodVersion, 'id'>[];
+  readonly methods: readonly (Omit<MethodVersion, 'id' | 'checks'> & { readonly checks?: MethodVersion['checks'] })[];
   /** As pinned when the edition opened. */
   readonly checks: readonly CheckDocument[];
   /** The key of blind codes as it was sealed at the opening: a line a spool, code and slug. */

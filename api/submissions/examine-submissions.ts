@@ -59,17 +59,20 @@ export class ExamineSubmissions {
   private check(read: ReadSubmission, { sameReadingsAs, knownAreasMm2, interests, rigEvidence, rigRecords }: Evidence): ExaminedSubmission {
     const { content, subject, temperatureC } = read;
     const { variant } = subject.spool;
-    const findings = checkSubmission({
-      ...read,
-      temperatureC: Number(temperatureC),
-      method: subject.method,
-      variant,
-      knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(variant.id) ?? null,
-      hasDeclaredInterest: interests.get(variant.makerId) ?? false,
-      sameReadingsAs: sameReadingsAs(read),
-      rigEvidence: rigEvidence(read),
-      today: dateAtBench(this.clock.now(), content.zone),
-    });
+    const findings = checkSubmission(
+      {
+        ...read,
+        temperatureC: Number(temperatureC),
+        method: subject.method,
+        variant,
+        knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(variant.id) ?? null,
+        hasDeclaredInterest: interests.get(variant.makerId) ?? false,
+        sameReadingsAs: sameReadingsAs(read),
+        rigEvidence: rigEvidence(read),
+        today: dateAtBench(this.clock.now(), content.zone),
+      },
+      subject.edition.checkSet,
+    );
     return { ...read, findings, rigRecords };
   }
 

@@ -106,7 +106,7 @@ test.each([
 test('versions are numbered one by one, and the next one ends the one before', async () => {
   const first = await post({}).expect(201);
   const { id, ...shown } = first.body;
-  expect(shown).toEqual({ ...METHOD, ...VERSION });
+  expect(shown).toEqual({ ...METHOD, ...VERSION, checks: {} });
   expect((await post({ number: 1, effectiveFrom: '2026-06-01' }).expect(422)).body.errors).toEqual([
     expect.objectContaining({ pointer: '/number', code: 'not_consecutive' }),
   ]);
@@ -167,4 +167,20 @@ test('other features read versions by number and by id', async () => {
   expect(second).toMatchObject({ number: 2, effectiveUntil: '2026-08-31', isComparableWithPrevious: true, limits: VERSION.limits });
   expect([...(await methods.versionsById([second?.id ?? ''])).values()]).toEqual([second]);
   expect(await methods.version('straight-pull', 9)).toBeNull();
+});
+
+describe('a version sets severities and limits of its checks', () => {
+  test('what a check does not allow is refused, with its place; what it allows is on record', async () => {
+    const slug = 'set-checks';
+    await editor.call('post', '/v1/catalogue/methods').send({ slug, name: 'Sets checks' }).expect(201);
+    const post = (checks: object) => editor.call('post', `/v1/catalogue/methods/${slug}/versions`).send({ ...VERSION, checks });
+    const refused = await post({ 'date/long-past': { limits: { days: 0 } }, 'no/such': {} }).expect(422);
+    expect((refused.body.errors as { pointer: string }[]).map(({ pointer }) => pointer).sort()).toEqual([
+      '/checks/date~1long-past/limits/days',
+      '/checks/no~1such',
+    ]);
+    const checks = { 'date/long-past': { severity: 'held', limits: { days: 30 } } };
+    await post(checks).expect(201);
+    expect((await tester.call('get', `/v1/catalogue/methods/${slug}/versions/1`).expect(200)).body.checks).toEqual(checks);
+  });
 });

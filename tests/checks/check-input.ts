@@ -22,6 +22,8 @@ export interface Case {
   readonly material: string;
   readonly claims: readonly CheckedClaim[];
   readonly input: Partial<CheckInput>;
+  /** What the method version sets of its checks. */
+  readonly checks?: CheckInput['method']['checks'];
 }
 
 interface PullOptions {
@@ -79,6 +81,8 @@ export const lengthMeasure = instrument({
   resolutionSi: '0.001',
 });
 
+const TIMES = ['17', '18', '19', '18', '18', '17', '18', '18'];
+
 const LIMITS: MethodLimits = {
   minimumSpecimens: 5,
   maximumCvPercent: 8,
@@ -94,7 +98,7 @@ const QUIET: Case = {
   temperature: { value: '20.5', unit: '°C' },
   humidityPercent: '63',
   seenLabel: false,
-  specimens: pulls(FORCES),
+  specimens: pulls(FORCES, { times: TIMES }),
   limits: {},
   effectiveFrom: '2026-01-01',
   effectiveUntil: '2026-12-31',
@@ -116,6 +120,7 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     claims,
     effectiveFrom,
     effectiveUntil,
+    checks = {},
     ...rest
   } = {
     ...QUIET,
@@ -139,7 +144,7 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     specimens,
     figures: computeSubmissionFigures(specimens, 'circle', 0.97),
     temperatureC: temperature.unit === '°F' ? ((Number(temperature.value) - 32) * 5) / 9 : Number(temperature.value),
-    method: { slug: rest.method, number: 1, effectiveFrom, effectiveUntil, limits: { ...LIMITS, ...limits } },
+    method: { slug: rest.method, number: 1, effectiveFrom, effectiveUntil, limits: { ...LIMITS, ...limits }, checks },
     instruments,
     variant: { material, densityGPerCm3: 0.97, claims },
     knownAreaMm2: null,

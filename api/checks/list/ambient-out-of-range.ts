@@ -5,8 +5,11 @@ export const ambientOutOfRange: Check = {
   code: 'ambient/out-of-range',
   title: 'Temperature or humidity outside the range of the method',
   severity: 'held',
+  mayBe: ['blocks', 'held', 'note'],
   explains: 'Nylon in particular changes with humidity; a method version states the range in which its figures may be compared.',
   limit: 'The method version states both ranges.',
+  source: 'common practice; standard atmospheres of ISO 139 for textiles',
+  example: '29 °C in the loft, where the method asks for 18 °C to 26 °C.',
   run({ temperatureC, content, method }) {
     const { ambientTemperatureC: temperature, ambientHumidityPercent: humidity } = method.limits;
     const humidityPercent = Number(content.ambient.humidityPercent);

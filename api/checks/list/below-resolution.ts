@@ -7,6 +7,8 @@ export const belowResolution: Check = {
   severity: 'held',
   explains: 'A reading smaller than the smallest step that the instrument shows was not read on it.',
   limit: 'The finest resolution among the instruments used for that kind of reading.',
+  source: 'common practice',
+  example: '0.001 g on a balance with steps of 0.01 g.',
   run: (input) =>
     readingsAgainst(input, {
       words: 'below the resolution',

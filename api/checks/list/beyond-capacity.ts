@@ -7,6 +7,8 @@ export const beyondCapacity: Check = {
   severity: 'blocks',
   explains: 'No instrument reads above its capacity: the unit, the reading or the instrument is wrong.',
   limit: 'The largest capacity among the instruments used for that kind of reading.',
+  source: 'common practice',
+  example: '620 N on a gauge that ends at 500 N.',
   run: (input) =>
     readingsAgainst(input, {
       words: 'beyond the capacity',

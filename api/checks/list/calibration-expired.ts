@@ -5,8 +5,11 @@ export const calibrationExpired: Check = {
   code: 'calibration/expired-on-bench-day',
   title: 'Calibration not valid on the bench day',
   severity: 'blocks',
+  mayBe: ['blocks', 'held'],
   explains: 'The bench day must lie within the dates of a certificate of each instrument used.',
   limit: 'Valid from ≤ bench day ≤ valid until.',
+  source: 'ISO/IEC 17025, 6.4',
+  example: 'A certificate until 16 January, pulls on 17 January.',
   run({ instruments, content }) {
     const day = content.benchDay;
     return instruments

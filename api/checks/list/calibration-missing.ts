@@ -5,8 +5,11 @@ export const calibrationMissing: Check = {
   code: 'calibration/missing',
   title: 'Instrument without a calibration',
   severity: 'blocks',
+  mayBe: ['blocks', 'held'],
   explains: 'A reading counts only from an instrument with a certificate on record.',
   limit: 'At least one certificate for each instrument used.',
+  source: 'ISO/IEC 17025, 6.4',
+  example: 'A new load frame whose certificate was never entered.',
   run({ instruments }) {
     return instruments
       .filter(({ calibrations }) => calibrations.length === 0)

@@ -7,6 +7,8 @@ export const dateInTheFuture: Check = {
   severity: 'blocks',
   explains: 'Nothing was measured on a day that has not come yet at the bench.',
   limit: 'Bench day ≤ today, in the time zone of the bench.',
+  source: 'common practice',
+  example: 'Pulls of tomorrow.',
   run({ content, today }) {
     if (content.benchDay <= today) return [];
     return [

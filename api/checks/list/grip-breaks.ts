@@ -5,8 +5,11 @@ export const gripBreaks: Check = {
   code: 'specimens/grip-breaks',
   title: 'Too many breaks at the grip',
   severity: 'held',
+  mayBe: ['blocks', 'held', 'note'],
   explains: 'A break at the grip tells of the grip, not of the line. Many of them mean that the others may be weakened by it too.',
   limit: 'The method version states the largest share.',
+  source: 'common practice',
+  example: 'Three of eight specimens parted at the grip.',
   run({ figures, specimens, method }) {
     const limit = method.limits.gripBreakSharePercent;
     const share = figures.gripBreakSharePercent;

@@ -6,31 +6,42 @@ import type { DisplayedReadings } from '../displayed-readings.js';
 import { observe } from '../check.js';
 import type { Check, Observation } from '../check.js';
 
-const LEAST_PAIRS = 3;
-const LEVEL = 0.001;
+type LimitName = 'leastPairs' | 'levelPercent';
+
 /** Pulls of a line scatter at least this much [1]; common practice. It keeps copies from hiding behind the small spread that they make. */
 const LEAST_RELATIVE_SPREAD = 0.01;
 
-export const identicalReadings: Check = {
+export const identicalReadings: Check<LimitName> = {
   code: 'readings/identical-beyond-chance',
   title: 'Identical readings beyond chance',
   severity: 'held',
   explains:
     'Breaking forces scatter. From their spread and the step of the display follows how many pairs of equal readings chance makes; many more are rarely as many pulls.',
-  limit: 'Three or more pairs of equal breaking forces, and a chance of 0.1 % or less of so many, in one condition.',
-  run: (input) => displayedReadings(input, 'breakingForce').flatMap(equalsOf),
+  limit: 'Pairs of equal breaking forces in one condition, and the chance of so many.',
+  limits: {
+    leastPairs: { words: 'Pairs from which on it is looked at', value: 3, unit: '', atLeast: 1, atMost: 1000 },
+    levelPercent: { words: 'Chance of so many pairs, more than', value: 0.1, unit: '%', atLeast: 0.001, atMost: 5 },
+  },
+  source: 'Birthday problem for normal readings, worked out here; level: common practice',
+  example: 'Five readings, and the same five again below them.',
+  run(input, limits) {
+    return displayedReadings(input, 'breakingForce').flatMap((readings) => equalsOf(readings, limits));
+  },
 };
 
-function equalsOf({ unit, decimals, step, readings }: DisplayedReadings): Observation[] {
+function equalsOf(
+  { unit, decimals, step, readings }: DisplayedReadings,
+  { leastPairs, levelPercent }: Readonly<Record<LimitName, number>>,
+): Observation[] {
   const alike = [...Map.groupBy(readings, ({ text }) => text).values()].filter((group) => group.length > 1);
   const pairs = alike.reduce((sum, { length }) => sum + (length * (length - 1)) / 2, 0);
-  if (pairs < LEAST_PAIRS) return [];
+  if (pairs < leastPairs) return [];
   const { expectedPairs, chance } = chanceOfPairs(
     pairs,
     readings.map(({ text }) => Number(text)),
     step / 10 ** decimals,
   );
-  if (chance > LEVEL) return [];
+  if (chance > levelPercent / 100) return [];
   const numbers = alike.flat().map(({ number }) => number);
   const texts = alike.map((group) => `${group[0]?.text ?? ''} ${unit} (specimens ${group.map(({ number }) => number).join(', ')})`);
   return [

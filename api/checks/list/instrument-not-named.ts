@@ -9,6 +9,8 @@ export const instrumentNotNamed: Check = {
   explains: 'Every reading but a time comes from an instrument with a certificate; the submission names it.',
   limit:
     'A force gauge or load frame for forces, a micrometer or optical gauge for diameters, a balance for masses, a length measure for lengths.',
+  source: 'common practice',
+  example: 'Breaking forces, and only a micrometer named.',
   run({ specimens, instruments }) {
     const roles = new Set(specimens.flatMap(({ readings }) => readings.map(({ role }) => role)));
     return [...roles]

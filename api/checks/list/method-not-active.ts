@@ -7,6 +7,8 @@ export const methodNotActive: Check = {
   severity: 'blocks',
   explains: 'A submission follows the version of the method that was in force on its bench day.',
   limit: 'Effective from ≤ bench day ≤ effective until.',
+  source: 'common practice',
+  example: 'Version 1 ended on 31 August; the bench day is 2 September.',
   run({ method, content }) {
     const { effectiveFrom, effectiveUntil, slug, number } = method;
     const isActive = effectiveFrom <= content.benchDay && (effectiveUntil === null || content.benchDay <= effectiveUntil);

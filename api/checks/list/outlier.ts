@@ -1,23 +1,25 @@
 import { grubbsTest } from '../../measurement/outliers/grubbs.js';
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
+import { countedPulls } from '../counted-pulls.js';
 
-export const outlier: Check = {
+export const outlier: Check<'levelPercent'> = {
   code: 'readings/outlier',
   title: 'Outlying reading',
   severity: 'held',
   explains:
-    "Grubbs' test, two-sided at 5 %, on the breaking forces of each condition. An outlier is looked at by the reviewer and never removed by itself.",
-  limit: "Critical value of Grubbs' test at 5 %, by the number of specimens (ISO 5725-2).",
-  run({ specimens }) {
-    return (['untreated', 'treated'] as const).flatMap((condition) => {
-      const pulls = specimens
-        .filter((specimen) => specimen.state === 'valid' && specimen.condition === condition)
-        .flatMap(({ number, readings }) =>
-          readings.filter(({ role }) => role === 'breakingForce').map(({ valueSi }) => ({ number, forceN: Number(valueSi) })),
-        );
+    "Grubbs' test, two-sided, on the breaking forces of each condition. An outlier is looked at by the reviewer and never removed by itself.",
+  limit: "Critical value of Grubbs' test at the level, by the number of specimens.",
+  limits: { levelPercent: { words: 'Level of the test', value: 5, unit: '%', atLeast: 0.1, atMost: 10 } },
+  source: 'ISO 5725-2; NIST/SEMATECH e-Handbook 1.3.5.17.1',
+  example: 'Seven pulls between 160 N and 166 N, and one at 147 N.',
+  run({ specimens }, { levelPercent }) {
+    return countedPulls(specimens).flatMap((pulls) => {
       if (pulls.length < 3) return [];
-      const test = grubbsTest(pulls.map(({ forceN }) => forceN));
+      const test = grubbsTest(
+        pulls.map(({ forceN }) => forceN),
+        levelPercent / 100,
+      );
       const suspect = test.isOutlier && test.suspectIndex !== null ? pulls[test.suspectIndex] : undefined;
       if (!suspect) return [];
       return [

@@ -30,6 +30,8 @@ export const readingsMissingForMethod: Check = {
     'Each valid specimen carries the readings that its method is about, at each of its stations, and a knot or abrasion submission has straight pulls of the same spool to compare with.',
   limit:
     'Straight pull: breaking force. Knot, abrasion: breaking force, untreated and treated. Diameter: widest and narrowest. Linear density: mass and length.',
+  source: 'common practice',
+  example: 'A knot submission without straight pulls of the same spool.',
   run({ specimens, method }) {
     return (NEEDS[method.slug] ?? []).flatMap(({ condition, roles }) => {
       const counted = specimens.filter((specimen) => specimen.state === 'valid' && specimen.condition === condition);

@@ -7,6 +7,8 @@ export const sameReadings: Check = {
   severity: 'held',
   explains: 'All readings equal those of another submission: probably the same file was handed in twice.',
   limit: 'No other submission has the same readings throughout.',
+  source: 'common practice',
+  example: 'The file of last week, handed in again.',
   run({ sameReadingsAs }) {
     if (sameReadingsAs.length === 0) return [];
     const references = sameReadingsAs.join(', ');

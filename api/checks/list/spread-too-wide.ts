@@ -5,8 +5,11 @@ export const spreadTooWide: Check = {
   code: 'specimens/spread-too-wide',
   title: 'Spread above the limit of the method',
   severity: 'held',
+  mayBe: ['blocks', 'held', 'note'],
   explains: 'A coefficient of variation above the limit points to the grip, the rig or a damaged spool.',
   limit: 'The method version states the largest coefficient of variation.',
+  source: 'common practice',
+  example: 'Pulls from 90 N to 160 N from one spool.',
   run({ figures, method }) {
     const limit = method.limits.maximumCvPercent;
     const spreads = [

@@ -5,8 +5,11 @@ export const tooFewValidSpecimens: Check = {
   code: 'specimens/too-few-valid',
   title: 'Too few valid specimens',
   severity: 'blocks',
+  mayBe: ['blocks', 'held'],
   explains: 'A figure rests on the least number of valid specimens that the method version states, in each condition that was tested.',
   limit: 'The method version states the least number.',
+  source: 'common practice',
+  example: 'Four valid pulls, where the method needs five.',
   run({ specimens, method }) {
     const least = method.limits.minimumSpecimens;
     const conditions = new Set(specimens.map(({ condition }) => condition));

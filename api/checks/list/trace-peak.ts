@@ -7,6 +7,10 @@ export const tracePeak: Check = {
   severity: 'held',
   explains:
     'The highest force of a trace is not the breaking force that was entered for the specimen: another specimen, another unit, or a peak between two samples.',
-  limit: `${MOST_APART_PERCENT} % of the reading (common practice).`,
-  run: ({ specimens, traces = [] }) => peaksApart(specimens, traces),
+  limit: `Highest force of the trace within ${MOST_APART_PERCENT} % of the reading.`,
+  source: 'common practice',
+  example: 'A trace whose highest force is 2 % above what the display showed.',
+  run({ specimens, traces = [] }) {
+    return peaksApart(specimens, traces);
+  },
 };

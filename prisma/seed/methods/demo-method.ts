@@ -1,8 +1,9 @@
-import type { MethodVersionRequest } from '../../../api/methods/methods.schemas.js';
+import type { z } from 'zod';
+import type { methodVersionRequest } from '../../../api/methods/methods.schemas.js';
 
 /** A written protocol with its dated wordings, as an editor enters them. */
 export interface DemoMethod {
   readonly slug: string;
   readonly name: string;
-  readonly versions: readonly MethodVersionRequest[];
+  readonly versions: readonly z.input<typeof methodVersionRequest>[];
 }

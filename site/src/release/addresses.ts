@@ -8,8 +8,18 @@ export interface Addresses {
   variant: (slug: string) => string | null;
 }
 
+// Every page asks; with ten thousand variants the answer is made once.
+const known = new Map<string, Promise<Addresses>>();
+
 /** Addresses of the pages of an edition; those of a superseded revision stand below it, its variants at the current revision. */
-export async function addressesOf(edition: string, revision: number): Promise<Addresses> {
+export function addressesOf(edition: string, revision: number): Promise<Addresses> {
+  const key = `${edition}/${revision}`;
+  const found = known.get(key) ?? look(edition, revision);
+  known.set(key, found);
+  return found;
+}
+
+async function look(edition: string, revision: number): Promise<Addresses> {
   const { current, superseded } = await loadReleases();
   const isSuperseded = superseded.some(({ summary }) => summary.edition === edition && summary.revision === revision);
   const page = isSuperseded ? `/editions/${edition}/revisions/${revision}/` : `/editions/${edition}/`;

@@ -32,6 +32,9 @@ export interface Release {
   address: string;
   /** Slugs of the variants that have a document. */
   variants: string[];
+  hasVariant: (slug: string) => boolean;
+  /** Size of a file of the release in bytes; undefined when it has no such file. */
+  sizeOf: (path: string) => number | undefined;
   edition: () => Promise<EditionDocument>;
   catalogue: () => Promise<CatalogueDocument>;
   category: (code: string) => Promise<CategoryDocument>;
@@ -71,6 +74,9 @@ function remember<Value>(fetch: (key: string) => Promise<Value>): (key: string) 
 export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
   const address = `/v1/releases/${summary.edition}/${summary.revision}/`;
   const manifest = read(manifestSchema, `${address}manifest.json`, await verifiedFile(`${address}manifest.json`, summary.digest));
+  const sizes = new Map(manifest.files.map(({ path, sizeBytes }) => [path, sizeBytes]));
+  const variants = manifest.files.flatMap(({ path }) => /^documents\/variants\/(.+)\.json$/.exec(path)?.[1] ?? []);
+  const entered = new Set(variants);
   const digests = new Map(manifest.files.map(({ path, sha256 }) => [path, sha256]));
   const document = async <Schema extends z.ZodType>(schema: Schema, path: string) => {
     const digest = digests.get(path);
@@ -84,7 +90,9 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     summary,
     manifest,
     address,
-    variants: manifest.files.flatMap(({ path }) => /^documents\/variants\/(.+)\.json$/.exec(path)?.[1] ?? []),
+    variants,
+    hasVariant: (slug) => entered.has(slug),
+    sizeOf: (path) => sizes.get(path),
     edition: () => editions('documents/edition.json'),
     catalogue: () => catalogues('documents/catalogue.json'),
     category: remember((code) => document(categoryDocumentSchema, `documents/standings/${code}.json`)),

@@ -1,0 +1,27 @@
+import type { CheckDocument } from '../public-api/release-documents.schemas.js';
+import type { Check } from './check.js';
+import type { Severity } from './finding.js';
+
+/** What a method version sets of its checks: code → severity, and limits by name. What it leaves out stays as pinned. */
+export type CheckSettings = Readonly<
+  Record<string, { readonly severity?: Severity | undefined; readonly limits?: Readonly<Record<string, number>> | undefined }>
+>;
+
+interface Setting {
+  readonly severity: Severity;
+  readonly limits: Readonly<Record<string, number>>;
+}
+
+/**
+ * How a check is applied: as the method version sets it, else as the edition pinned it when it opened, else as the program has it
+ * (a limit that a check did not have when it was pinned).
+ */
+export function settingOf(check: Check, pinned: CheckDocument, settings: CheckSettings): Setting {
+  const own = settings[check.code];
+  const pinnedValues = new Map((pinned.limits ?? []).map(({ name, value }) => [name, Number(value)]));
+  const limits = Object.entries(check.limits ?? {}).map(([name, { value }]) => [
+    name,
+    own?.limits?.[name] ?? pinnedValues.get(name) ?? value,
+  ]);
+  return { severity: own?.severity ?? pinned.severity, limits: Object.fromEntries(limits) as Record<string, number> };
+}

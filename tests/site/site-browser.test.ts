@@ -289,3 +289,26 @@ test('at 320 px a table still reads as a table: its rows, heads and cells keep t
   expect(await row.getByRole('cell').count()).toBeGreaterThan(8);
   await page.context().close();
 }, 60_000);
+
+test('rows are sorted within their groups alone, from the keyboard, and the order lives in the address', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  const groups = () =>
+    page
+      .locator('#standings tbody')
+      .evaluateAll((bodies) =>
+        bodies.map((body) => [...body.querySelectorAll('tr:not(.group-head) a')].map((link) => link.textContent ?? '')),
+      );
+  const published = await groups();
+  await page.locator('select[name=order]').focus();
+  await page.keyboard.press('ArrowDown');
+  await page.waitForURL('**/?order=name');
+  const sorted = await groups();
+  expect(sorted).toEqual(published.map((names) => names.toSorted((one, other) => one.localeCompare(other, 'en', { numeric: true }))));
+  expect(sorted).not.toEqual(published);
+  expect(await page.locator('row-filter [role=status]').textContent()).toMatch(/Within each group by name\.$/);
+  await page.reload();
+  expect(await groups()).toEqual(sorted);
+  await page.click('row-filter button');
+  expect(await groups()).toEqual(published);
+  await page.context().close();
+}, 60_000);

@@ -1,5 +1,5 @@
 import { byGroup } from '../../site/src/words/by-group.js';
-import { placesAllowed } from '../../site/src/words/group-words.js';
+import { groupWords, placesAllowed } from '../../site/src/words/group-words.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
 
@@ -42,4 +42,15 @@ test('a change within noise shows no percentage, so that none is read into it', 
   expect(changeWords({ kind: 'notComparable', percent: null })).toBe('not comparable');
   expect(changeWords({ kind: 'changed', percent: '4.0' })).toBe('+4.0 %');
   expect(changeWords({ kind: 'changed', percent: '-4.0' })).toBe('-4.0 %');
+});
+
+test('a group whose rows others stand between says how many it has in all, and is continued by its name', () => {
+  const runs = byGroup([{ group: 1 }, { group: 2 }, { group: 1 }, { group: 1 }]);
+  expect(runs.map(({ group, count, isContinued }) => [group, count, isContinued])).toEqual([
+    [1, 3, false],
+    [2, 1, false],
+    [1, 3, true],
+  ]);
+  expect(groupWords(1, 3)).toEqual({ name: 'Top group', says: '3 variants, too close to call among themselves' });
+  expect(groupWords(1, 3, true)).toEqual({ name: 'Top group, continued', says: 'of 3 variants in all' });
 });

@@ -26,7 +26,7 @@ export default defineConfig({
   cacheDir,
   trailingSlash: 'always',
   // Pictures are drawn by other threads: while one is, the next page is rendered.
-  build: { format: 'directory', inlineStylesheets: 'never', concurrency: 4 },
+  build: { format: 'directory', inlineStylesheets: 'never', concurrency: 8 },
   integrations: PUBLIC_URL ? [sitemap({ filter: isLasting })] : [],
   image: { service: { entrypoint: 'astro/assets/services/noop' } },
   security: {

@@ -82,7 +82,7 @@ for (const variants of sizes.length > 0 ? sizes : [60, 2000, 10_000]) {
   const out = join(folder, 'out/site');
   const env = { API_URL: api.url, PUBLIC_URL: 'https://trials.example', SITE_OUT: out, SITE_CACHE: join(folder, 'cache') };
   const own = await build(join(ROOT, 'site'), env);
-  const again = await build(join(ROOT, 'site'), env);
+  const again = await build(join(ROOT, 'site'), { ...env, SITE_OUT: join(folder, 'again/site') });
   await api.close();
   const { pages, meanBytes } = await weigh(out);
   const bare = await build(await bareProject(folder, pages, 0), {});

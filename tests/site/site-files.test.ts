@@ -282,8 +282,8 @@ test('each edition and each variant has a picture of its own for where it is sha
     expect([address, bytes.subarray(0, 8).toString('latin1'), bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([
       address,
       '\x89PNG\r\n\x1a\n',
-      1200,
-      630,
+      600,
+      315,
     ]);
     expect(bytes.length).toBeLessThan(100_000);
   }

@@ -1,4 +1,4 @@
-import type { Font, Glyph } from 'fontkit';
+import type { Font } from 'fontkit';
 import { readFileSync } from 'node:fs';
 import { fromProject } from './from-project.js';
 
@@ -15,27 +15,30 @@ export interface DrawnLine {
   width: number;
 }
 
-const known = new WeakMap<Glyph, string>();
+const known = new Map<string, DrawnLine>();
 
-/** In units of the font; each letter is outlined once. */
-function outlineOf(glyph: Glyph): string {
-  const outline = known.get(glyph) ?? glyph.path.toSVG();
-  known.set(glyph, outline);
-  return outline;
+/** A line in units of the font, its base line at 0; laid out once, for most lines stand on every picture of an edition. */
+function layOut(text: string, weight: keyof typeof FONTS): DrawnLine {
+  const key = `${weight} ${text}`;
+  const found = known.get(key);
+  if (found) return found;
+  const { glyphs, positions } = FONTS[weight].layout(text);
+  let width = 0;
+  const outlines = glyphs.map((glyph, index) => {
+    const outline = glyph.path.translate(width, 0).toSVG();
+    width += positions[index]?.xAdvance ?? 0;
+    return outline;
+  });
+  // One path a line: a path a letter takes twice the time to draw.
+  const line = { drawing: `<path d="${outlines.join('')}"/>`, width };
+  known.set(key, line);
+  return line;
 }
 
 /** Draws a line of text with its base line at the height y; cut with an ellipsis where it would be wider than there is room. */
 export function drawText(text: string, weight: keyof typeof FONTS, size: number, x: number, y: number, room: number): DrawnLine {
-  const font = FONTS[weight];
-  const scale = size / font.unitsPerEm;
-  const { glyphs, positions } = font.layout(text);
-  const width = scale * positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0);
-  if (width > room && text.length > 1) return drawText(`${text.replace(/.…?$/u, '')}…`, weight, size, x, y, room);
-  let left = 0;
-  const outlines = glyphs.map((glyph, index) => {
-    const outline = `<path transform="translate(${left})" d="${outlineOf(glyph)}"/>`;
-    left += positions[index]?.xAdvance ?? 0;
-    return outline;
-  });
-  return { drawing: `<g transform="translate(${x} ${y}) scale(${scale} ${-scale})">${outlines.join('')}</g>`, width };
+  const scale = size / FONTS[weight].unitsPerEm;
+  const { drawing, width } = layOut(text, weight);
+  if (scale * width > room && text.length > 1) return drawText(`${text.replace(/.…?$/u, '')}…`, weight, size, x, y, room);
+  return { drawing: `<g transform="translate(${x} ${y}) scale(${scale} ${-scale})">${drawing}</g>`, width: scale * width };
 }

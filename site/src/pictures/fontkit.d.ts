@@ -1,7 +1,7 @@
 /** What is used of fontkit, which brings no types. */
 declare module 'fontkit' {
   export interface Glyph {
-    readonly path: { toSVG(): string };
+    readonly path: { translate(x: number, y: number): { toSVG(): string } };
   }
   export interface Font {
     readonly unitsPerEm: number;

@@ -15,6 +15,7 @@ export interface PictureWords {
   span: { low: number; place: number; high: number; of: number } | null;
 }
 
+// Drawn at half of this: large enough to be shown large, and a quarter of the work where there are ten thousand.
 const [WIDTH, HEIGHT, MARGIN] = [1200, 630, 80];
 const ROOM = WIDTH - 2 * MARGIN;
 const INK = { paper: '#fbfaf6', ink: '#1a2026', soft: '#4c555c', rule: '#d5d1c6', accent: '#0b4a6f', accentSoft: '#8fb0c4' };
@@ -26,7 +27,7 @@ function drawing({ house, title, lines, isDemo, span }: PictureWords): string {
     ...(isDemo ? [drawText('Invented figures for demonstration', 'plain', 28, MARGIN, HEIGHT - 56, ROOM)] : []),
   ].map((line) => line.drawing);
   return [
-    `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH}" height="${HEIGHT}">`,
+    `<svg xmlns="http://www.w3.org/2000/svg" width="${WIDTH / 2}" height="${HEIGHT / 2}" viewBox="0 0 ${WIDTH} ${HEIGHT}">`,
     `<path d="M0 0H${WIDTH}V${HEIGHT}H0z" fill="${INK.paper}"/>`,
     `<path d="M${MARGIN} 136H${WIDTH - MARGIN}" stroke="${INK.rule}" stroke-width="3"/>`,
     `<g fill="${INK.ink}">${titleOf(title)}</g>`,

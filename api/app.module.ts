@@ -16,6 +16,7 @@ import { ProblemFilter } from './platform/http/problem.filter.js';
 import { validationPipe } from './platform/http/validation.js';
 import { PlatformModule } from './platform/platform.module.js';
 import type { PlatformOptions } from './platform/platform.module.js';
+import { ProposalsModule } from './proposals/proposals.module.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
 import { ReleasesModule } from './releases/releases.module.js';
 import { ReviewsModule } from './reviews/reviews.module.js';
@@ -24,6 +25,7 @@ import { SubmissionsModule } from './submissions/submissions.module.js';
 /** The features in the order of the work. */
 const FEATURES = [
   AccountsModule,
+  ProposalsModule,
   CatalogueModule,
   InstrumentsModule,
   MethodsModule,

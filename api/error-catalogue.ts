@@ -5,6 +5,7 @@ import { controlPullProblems } from './control-pulls/control-pulls.errors.js';
 import { editionProblems } from './editions/editions.errors.js';
 import { platformProblems } from './platform/errors/platform.errors.js';
 import type { ProblemKind } from './platform/errors/problem.js';
+import { proposalProblems } from './proposals/proposals.errors.js';
 import { releaseProblems } from './releases/releases.errors.js';
 import { reviewProblems } from './reviews/reviews.errors.js';
 import { submissionProblems } from './submissions/submissions.errors.js';
@@ -12,6 +13,7 @@ import { submissionProblems } from './submissions/submissions.errors.js';
 export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   platformProblems,
   accountProblems,
+  proposalProblems,
   catalogueProblems,
   controlPullProblems,
   submissionProblems,

@@ -7,6 +7,7 @@
  */
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
+import { ProposalsModule } from '../proposals/proposals.module.js';
 import { AddClaim } from './add-claim.js';
 import { AddLine } from './add-line.js';
 import { AddMaker } from './add-maker.js';
@@ -28,7 +29,7 @@ import { SpoolsStore } from './spools.store.js';
 import { VariantsController } from './variants.controller.js';
 
 @Module({
-  imports: [AccountsModule],
+  imports: [AccountsModule, ProposalsModule],
   controllers: [MakersController, LinesController, VariantsController, SpoolsController],
   providers: [
     AddClaim,

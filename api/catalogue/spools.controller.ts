@@ -1,5 +1,6 @@
 import { Body, Controller, Get, Header, Param, Post, Query } from '@nestjs/common';
 import { ApiQuery } from '@nestjs/swagger';
+import type { z } from 'zod';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -10,6 +11,7 @@ import { spoolNotOnRecord } from './catalogue-faults.js';
 import { pageQuery } from './catalogue.schemas.js';
 import type { PageQuery } from './catalogue.schemas.js';
 import { labelSheet } from './label-sheet.js';
+import { secondedRequest } from '../proposals/proposals.schemas.js';
 import { ReidentifySpool } from './reidentify-spool.js';
 import { SpoolsReadModel } from './spools.read-model.js';
 import * as schemas from './spools.schemas.js';
@@ -62,7 +64,7 @@ export class SpoolsController {
 
   @Post('catalogue/spools/:code/reidentifications')
   @Endpoint({
-    summary: 'Put on record that a spool is another variant than was thought.',
+    summary: 'Put on record, as another person proposed, that a spool is another variant than was thought.',
     allow: ['editor'],
     status: 201,
     answer: schemas.spoolResponse,
@@ -72,9 +74,9 @@ export class SpoolsController {
     @CurrentActor() actor: Actor,
     @Param('code') code: string,
     @IfMatch() expectedVersion: number,
-    @Body({ schema: schemas.reidentificationRequest }) input: schemas.ReidentificationRequest,
+    @Body({ schema: secondedRequest }) { proposal }: z.infer<typeof secondedRequest>,
   ) {
-    await this.reidentify.run(actor, { ...input, code, expectedVersion });
+    await this.reidentify.run(actor, { proposal, code, expectedVersion });
     return this.getSpool(code);
   }
 

@@ -19,11 +19,6 @@ export const spoolRequest = z.strictObject({
     .describe('Length on the spool [m]'),
 });
 
-export const reidentificationRequest = z.strictObject({
-  variant: z.string().max(60).describe('Slug of the variant that it is'),
-  reason: words.max(1000).describe('How it was found out'),
-});
-
 export const spoolResponse = z.strictObject({
   blindCode,
   variant: z.string().describe('Slug of the variant, as is known now'),
@@ -55,7 +50,6 @@ export const blindSpoolsResponse = z
   .describe('Spools as testers see them');
 
 export type SpoolRequest = z.infer<typeof spoolRequest>;
-export type ReidentificationRequest = z.infer<typeof reidentificationRequest>;
 export type SpoolResponse = z.infer<typeof spoolResponse>;
 
 /** One code or many: the same name given again. */

@@ -16,6 +16,7 @@ interface Reidentification {
   readonly spoolId: string;
   readonly fromVariantId: string;
   readonly toVariantId: string;
+  readonly proposalId: string;
   readonly reason: string;
   readonly byId: string;
   readonly at: Date;

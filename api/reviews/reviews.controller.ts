@@ -4,13 +4,14 @@ import type { Actor } from '../platform/http/access.js';
 import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
+import { secondedRequest } from '../proposals/proposals.schemas.js';
 import { submissionResponse, SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
 import { AcceptSubmission } from './accept-submission.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { RefuseSubmission } from './refuse-submission.js';
 import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
-import { findingParameter, queueQuery, queueResponse, resolutionRequest, reviewRequest, withdrawalRequest } from './reviews.schemas.js';
+import { findingParameter, queueQuery, queueResponse, resolutionRequest, reviewRequest } from './reviews.schemas.js';
 import type { ReviewRequest } from './reviews.schemas.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
 
@@ -55,7 +56,7 @@ export class ReviewsController {
 
   @Post('submissions/:reference/withdrawal')
   @Endpoint({
-    summary: 'Takes an accepted submission out of the results.',
+    summary: 'Takes an accepted submission out of the results, as another person proposed.',
     allow: ['editor'],
     status: 201,
     answer: submissionResponse,
@@ -65,9 +66,9 @@ export class ReviewsController {
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,
     @IfMatch() version: number,
-    @Body({ schema: withdrawalRequest }) { reason }: z.infer<typeof withdrawalRequest>,
+    @Body({ schema: secondedRequest }) { proposal }: z.infer<typeof secondedRequest>,
   ) {
-    await this.withdraw.run(actor, { reference, version }, reason);
+    await this.withdraw.run(actor, { reference, version }, proposal);
     return this.views.one(actor, reference);
   }
 

@@ -1,7 +1,7 @@
 /**
  * Reviews: the decision of a second person on what a tester handed in, and the questions that go back.
  * States moved: submitted → accepted | returned | refused; accepted → withdrawn.
- * Reviewers decide, never on their own submission nor with an interest in the maker; editors withdraw, under the same two rules.
+ * Reviewers decide, never on their own submission nor with an interest in the maker; editors withdraw what another person proposed, under the same two rules.
  * Testers answer the questions on their own submissions.
  * A review is claimed by one person for two hours; earlier results are shown after the first judgement alone.
  * Reviews, judgements, specimens set aside and withdrawals are append-only; a finding is answered once.
@@ -9,6 +9,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { ProposalsModule } from '../proposals/proposals.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { AcceptSubmission } from './accept-submission.js';
 import { AnswerQuery } from './answer-query.js';
@@ -28,7 +29,7 @@ import { WithdrawSubmission } from './withdraw-submission.js';
 import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, SubmissionsModule],
+  imports: [AccountsModule, CatalogueModule, ProposalsModule, SubmissionsModule],
   controllers: [ReviewsController, ReviewWorkController, QueriesController],
   providers: [
     OpenReview,

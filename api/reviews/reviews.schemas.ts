@@ -45,7 +45,6 @@ export const reviewRequest = z
 
 export const resolutionRequest = z.strictObject({ words: words(2000).describe('Why the submission stands in spite of it') });
 export const findingParameter = z.uuid().describe('Id of the finding');
-export const withdrawalRequest = z.strictObject({ reason: words(2000).describe('Why it leaves the results') });
 
 export const queueQuery = z.strictObject({
   limit: z.coerce.number().int().min(1).max(100).default(20).describe('Most items in the answer'),

@@ -108,7 +108,10 @@ export class ReviewsStore {
     return tx.submission.update({ where: { id }, data: { state, version: { increment: 1 } }, select: { state: true, version: true } });
   }
 
-  async addWithdrawal(tx: Transaction, withdrawal: { submissionId: string; byId: string; reason: string; at: Date }): Promise<void> {
+  async addWithdrawal(
+    tx: Transaction,
+    withdrawal: { submissionId: string; byId: string; proposalId: string; reason: string; at: Date },
+  ): Promise<void> {
     await tx.withdrawal.create({ data: withdrawal });
   }
 

@@ -2,23 +2,26 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
+import { ProposalsReadModel } from '../proposals/proposals.read-model.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { ReviewsStore } from './reviews.store.js';
 
-/** Takes an accepted submission out of the results from now on; it stays on record. */
+/** Takes an accepted submission out of the results from now on, as another person proposed; it stays on record. */
 @Injectable()
 export class WithdrawSubmission {
   constructor(
     private readonly openReview: OpenReview,
     private readonly store: ReviewsStore,
+    private readonly proposals: ProposalsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, reviewed: ReviewedSubmission, reason: string): Promise<void> {
+  async run(actor: Actor, reviewed: ReviewedSubmission, proposalId: string): Promise<void> {
     await this.openReview.run(actor, reviewed, 'withdraw', async (tx, submission) => {
-      await this.store.addWithdrawal(tx, { submissionId: submission.id, byId: actor.accountId, reason, at: this.clock.now() });
+      const { reason } = await this.proposals.seconded(tx, actor, proposalId, 'withdrawal', reviewed.reference);
+      await this.store.addWithdrawal(tx, { submissionId: submission.id, byId: actor.accountId, proposalId, reason, at: this.clock.now() });
       const after = await this.store.moveTo(tx, submission.id, 'withdrawn');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {
@@ -27,7 +30,7 @@ export class WithdrawSubmission {
         objectType: 'submission',
         objectId: reviewed.reference,
         before,
-        after: { ...after, revision: submission.revision, reason },
+        after: { ...after, revision: submission.revision, proposal: proposalId, reason },
       });
     });
   }

@@ -1,5 +1,6 @@
 import { SubmissionsModule } from '../../api/submissions/submissions.module.js';
 import { SubmissionsReadModel } from '../../api/submissions/submissions.read-model.js';
+import { proposeWithdrawal } from '../support/propose.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { figuresOfEvidence } from '../../api/submissions/submission-evidence.js';
@@ -82,7 +83,7 @@ test('a withdrawn one leaves the results, not the record', async () => {
   await b.editor
     .call('post', `/v1/submissions/${first?.reference ?? ''}/withdrawal`)
     .set('If-Match', '"2"')
-    .send({ reason: 'Wrong spool.' })
+    .send({ proposal: await proposeWithdrawal(b.reviewer, first?.reference ?? '') })
     .expect(201);
   expect((await readModel.acceptedInEdition(b.editionId)).map(({ reference }) => reference)).not.toContain(first?.reference);
   await b.reviewer.call('get', `/v1/submissions/${first?.reference ?? ''}`).expect(200);

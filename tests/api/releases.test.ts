@@ -6,6 +6,7 @@ import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { SeasonIdentifiers } from '../../prisma/seed/loader/season-identifiers.js';
+import { proposeWithdrawal } from '../support/propose.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { runSql } from '../support/run-sql.js';
@@ -150,7 +151,7 @@ describe('a second revision', () => {
     await house.editor
       .call('post', `/v1/submissions/${knot.reference}/withdrawal`)
       .set('If-Match', `"${knot.version}"`)
-      .send({ reason: 'The rig was bent.' })
+      .send({ proposal: await proposeWithdrawal(house.reviewer, knot.reference) })
       .expect(201);
     expect((await order(null).expect(422)).body.code).toBe('releases/erratum-needed');
   });

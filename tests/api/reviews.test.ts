@@ -1,6 +1,7 @@
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { MAKER, pointersOf } from '../support/catalogue-fixtures.js';
+import { proposeWithdrawal } from '../support/propose.js';
 import type { Caller } from '../support/test-application.js';
 
 let b: Bench;
@@ -114,7 +115,7 @@ test('only reviewers decide, only editors withdraw', async () => {
   await b.reviewer
     .call('post', `/v1/submissions/${reference}/withdrawal`)
     .set('If-Match', `"${version + 1}"`)
-    .send({ reason: 'no' })
+    .send({ proposal: await proposeWithdrawal(b.editor, reference) })
     .expect(403);
 });
 
@@ -128,7 +129,7 @@ test('a reviewer with a tie to the maker is refused', async () => {
   await tied
     .call('post', `/v1/submissions/${reference}/withdrawal`)
     .set('If-Match', `"${version + 1}"`)
-    .send({ reason: 'no' })
+    .send({ proposal: await proposeWithdrawal(b.reviewer, reference) })
     .expect(403);
 });
 
@@ -154,7 +155,7 @@ test('a decision in the wrong state is refused', async () => {
   await b.editor
     .call('post', `/v1/submissions/${reference}/withdrawal`)
     .set('If-Match', `"${version}"`)
-    .send({ reason: 'Too early.' })
+    .send({ proposal: await proposeWithdrawal(b.reviewer, reference) })
     .expect(409);
   await decide(b.reviewer, reference, version, { decision: 'refused', reason: 'The grips slipped on film.' }).expect(201);
   const again = await decide(b.reviewer, reference, version + 1, acceptance([])).expect(409);
@@ -246,17 +247,29 @@ test('a question names specimens of the submission, never how far off they are',
 test('withdrawing takes an accepted one out, by an editor who did not test it', async () => {
   const { reference, version, held } = await submitted(everything);
   await decide(b.reviewer, reference, version, acceptance(held)).expect(201);
-  const withdraw = (by: Caller, seen: number, reason = 'The spool was mislabelled.') =>
-    by.call('post', `/v1/submissions/${reference}/withdrawal`).set('If-Match', `"${seen}"`).send({ reason });
+  const proposal = await proposeWithdrawal(b.reviewer, reference, 'The spool was mislabelled.');
+  const withdraw = (by: Caller, seen: number, id: string = proposal) =>
+    by.call('post', `/v1/submissions/${reference}/withdrawal`).set('If-Match', `"${seen}"`).send({ proposal: id });
   expect((await withdraw(everything, version + 1).expect(403)).body.code).toBe('reviews/own-submission');
   await withdraw(b.editor, version).expect(412);
-  await withdraw(b.editor, version + 1, ' ').expect(422);
+  const own = await proposeWithdrawal(b.editor, reference);
+  expect((await withdraw(b.editor, version + 1, own).expect(403)).body.code).toBe('proposals/own-proposal');
+  const other = await proposeWithdrawal(b.reviewer, 'S-2026-9999');
+  expect((await withdraw(b.editor, version + 1, other).expect(422)).body.code).toBe('proposals/other-matter');
+  await withdraw(b.editor, version + 1, '00000000-0000-7000-8000-000000000000').expect(404);
   const answer = await withdraw(b.editor, version + 1).expect(201);
   expect(answer.body).toMatchObject({ state: 'withdrawn', withdrawal: { reason: 'The spool was mislabelled.' } });
   await expect(
     b.sql(
-      `INSERT INTO withdrawal (submission_id, by_id, reason, at) SELECT id, tester_id, 'x', now() FROM submission WHERE state = 'submitted' LIMIT 1`,
+      `INSERT INTO withdrawal (submission_id, by_id, proposal_id, reason, at) SELECT id, tester_id, $1, 'x', now() FROM submission WHERE state = 'submitted' LIMIT 1`,
+      [other],
     ),
   ).rejects.toThrow('withdrawer_is_not_tester');
+  const alone = `INSERT INTO withdrawal (submission_id, by_id, proposal_id, reason, at) SELECT id, $1, $2, 'x', now() FROM submission WHERE state = 'submitted' LIMIT 1`;
+  for (const proposed of [own, null]) await expect(b.sql(alone, [b.editor.accountId, proposed])).rejects.toThrow('two_persons_do_it');
+  await expect(b.sql('DELETE FROM proposal')).rejects.toThrow(/append_only/);
+  const { items } = (await b.editor.call('get', '/v1/proposals').expect(200)).body as { items: { id: string; isCarriedOut: boolean }[] };
+  expect(items.find(({ id }) => id === proposal)).toMatchObject({ isCarriedOut: true, by: 'R. Quill' });
+  expect(items.find(({ id }) => id === own)).toMatchObject({ isCarriedOut: false });
   await withdraw(b.editor, version + 2).expect(409);
 });

@@ -3,6 +3,7 @@ import { isBlindCode } from '../../api/catalogue/blind-code.js';
 import { CatalogueModule } from '../../api/catalogue/catalogue.module.js';
 import { CatalogueReadModel } from '../../api/catalogue/catalogue.read-model.js';
 import { CLAIM, eachOf, fillCatalogue, LINE, MAKER, OTHER_VARIANT, SPOOL, VARIANT } from '../support/catalogue-fixtures.js';
+import { proposeReidentification } from '../support/propose.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';
@@ -11,12 +12,14 @@ let t: TestApplication;
 let editor: Caller;
 let tester: Caller;
 let testerAndEditor: Caller;
+let proposer: Caller;
 const REASON = 'The marks on the flange are those of the thicker size.';
 
 beforeAll(async () => {
   t = await createTestApplication();
   editor = await t.caller(['editor'], 'Ines Marsh');
   tester = await t.caller(['tester']);
+  proposer = await t.caller(['reviewer']);
   testerAndEditor = await t.caller(['tester', 'editor']);
   await fillCatalogue(editor);
   await editor.call('post', `/v1/catalogue/variants/${VARIANT.slug}/claims`).send(CLAIM).expect(201);
@@ -30,6 +33,7 @@ const addSpool = async (change: object = {}) => {
     .expect(201);
   return body as typeof SPOOL & { blindCode: string };
 };
+const proposed = (code: string, variant: string = OTHER_VARIANT.slug) => proposeReidentification(proposer, code, variant, REASON);
 const reidentifications = (code: string) => `/v1/catalogue/spools/${code}/reidentifications`;
 
 /** A submission on a spool, straight into the record: how it came there is told elsewhere. */
@@ -79,7 +83,7 @@ test('only editors hold the key', async () => {
     await other
       .call('post', reidentifications(blindCode))
       .set('If-Match', '"1"')
-      .send({ variant: OTHER_VARIANT.slug, reason: REASON })
+      .send({ proposal: await proposed(blindCode) })
       .expect(403);
   }
   await t.call('get', '/v1/spools').expect(401);
@@ -138,7 +142,7 @@ describe('re-identification', () => {
     const moved = await editor
       .call('post', reidentifications(blindCode))
       .set('If-Match', '"1"')
-      .send({ variant: OTHER_VARIANT.slug, reason: REASON })
+      .send({ proposal: await proposed(blindCode) })
       .expect(201);
     const expected = {
       fromVariant: VARIANT.slug,
@@ -157,7 +161,7 @@ describe('re-identification', () => {
     expect(event).toEqual({
       action: 'spool.reidentified',
       before: { variant: VARIANT.slug },
-      after: { variant: OTHER_VARIANT.slug, reason: REASON },
+      after: { variant: OTHER_VARIANT.slug, proposal: expect.any(String), reason: REASON },
       actor_id: editor.accountId,
     });
     const catalogue = t.app.select(CatalogueModule).get(CatalogueReadModel);
@@ -169,55 +173,65 @@ describe('re-identification', () => {
 
   test('needs the version that was seen and a reason', async () => {
     const { blindCode } = await addSpool();
-    const input = { variant: OTHER_VARIANT.slug, reason: REASON };
+    const input = { proposal: await proposed(blindCode) };
     await editor.call('post', reidentifications(blindCode)).send(input).expect(428);
     await editor.call('post', reidentifications(blindCode)).set('If-Match', '"2"').send(input).expect(412);
-    const blank = await editor
-      .call('post', reidentifications(blindCode))
-      .set('If-Match', '"1"')
-      .send({ ...input, reason: '  ' })
+    const blank = await proposer
+      .call('post', '/v1/proposals')
+      .send({ kind: 'reidentification', spool: blindCode, variant: OTHER_VARIANT.slug, reason: '  ' })
       .expect(422);
     expect(blank.body.errors).toEqual([expect.objectContaining({ pointer: '/reason' })]);
+    const own = await proposeReidentification(editor, blindCode, OTHER_VARIANT.slug, REASON);
+    const alone = await editor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send({ proposal: own }).expect(403);
+    expect(alone.body.code).toBe('proposals/own-proposal');
     expect((await editor.call('get', `/v1/catalogue/spools/${blindCode}`)).body).toMatchObject({ variant: VARIANT.slug, version: 1 });
   });
 
   test('goes to another variant that is on record', async () => {
     const { blindCode } = await addSpool();
-    const to = (variant: string) =>
-      editor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send({ variant, reason: REASON }).expect(422);
+    const to = async (variant: string) =>
+      editor
+        .call('post', reidentifications(blindCode))
+        .set('If-Match', '"1"')
+        .send({ proposal: await proposed(blindCode, variant) })
+        .expect(422);
     expect((await to(VARIANT.slug)).body.errors).toEqual([expect.objectContaining({ pointer: '/variant', code: 'unchanged' })]);
     expect((await to('nowhere')).body.errors).toEqual([expect.objectContaining({ pointer: '/variant', code: 'unknown_reference' })]);
   });
 
   test('of two at once, one is on record', async () => {
     const { blindCode } = await addSpool();
-    const input = { variant: OTHER_VARIANT.slug, reason: REASON };
+    const input = { proposal: await proposed(blindCode) };
     const both = await Promise.all([1, 2].map(() => editor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send(input)));
     expect(both.map((answer) => answer.status).sort()).toEqual([201, 412]);
   });
 
   test('is not for somebody who handed in a submission on the spool; a draft is none', async () => {
-    const input = { variant: OTHER_VARIANT.slug, reason: REASON };
     const { blindCode } = await addSpool();
+    const input = { proposal: await proposed(blindCode) };
     await submission(blindCode, testerAndEditor.accountId, 'submitted');
     const own = await testerAndEditor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send(input).expect(403);
     expect(own.body.code).toBe('catalogue/own-spool');
     await editor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send(input).expect(201);
     const drafted = await addSpool();
     await submission(drafted.blindCode, testerAndEditor.accountId, 'draft');
-    await testerAndEditor.call('post', reidentifications(drafted.blindCode)).set('If-Match', '"1"').send(input).expect(201);
+    const proposal = await proposed(drafted.blindCode);
+    await testerAndEditor.call('post', reidentifications(drafted.blindCode)).set('If-Match', '"1"').send({ proposal }).expect(201);
   });
 
   test('the database keeps the same rules', async () => {
     const { blindCode } = await addSpool();
     await submission(blindCode, testerAndEditor.accountId, 'submitted');
-    const insert = (byId: string, reason: string) =>
+    const proposal = await proposed(blindCode);
+    const insert = (byId: string, reason: string, proposalId: string | null = proposal) =>
       runSql(
         t.databaseUrl,
-        `INSERT INTO spool_reidentification (id, spool_id, from_variant_id, to_variant_id, reason, by_id, at)
-         SELECT gen_random_uuid(), s.id, s.variant_id, v.id, $2, $3, now() FROM spool s, variant v WHERE s.blind_code = $1 AND v.slug = $4`,
-        [blindCode, reason, byId, OTHER_VARIANT.slug],
+        `INSERT INTO spool_reidentification (id, spool_id, from_variant_id, to_variant_id, reason, by_id, proposal_id, at)
+         SELECT gen_random_uuid(), s.id, s.variant_id, v.id, $2, $3, $5, now() FROM spool s, variant v WHERE s.blind_code = $1 AND v.slug = $4`,
+        [blindCode, reason, byId, OTHER_VARIANT.slug, proposalId],
       );
+    const own = await proposeReidentification(editor, blindCode, OTHER_VARIANT.slug, REASON);
+    for (const alone of [own, null]) await expect(insert(editor.accountId, REASON, alone)).rejects.toThrow('two_persons_do_it');
     const move = `UPDATE spool SET variant_id = (SELECT id FROM variant WHERE slug = '${OTHER_VARIANT.slug}') WHERE blind_code = $1`;
     await expect(runSql(t.databaseUrl, move, [blindCode])).rejects.toMatchObject({
       code: 'FP001',

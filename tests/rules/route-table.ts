@@ -38,6 +38,8 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/catalogue/spools/:code', 'editor'],
   ['POST /v1/catalogue/spools/:code/reidentifications', 'editor'],
   ['GET /v1/spools', 'tester'],
+  ['POST /v1/proposals', 'reviewer editor'],
+  ['GET /v1/proposals', 'reviewer editor'],
 
   ['POST /v1/instruments', 'editor'],
   ['GET /v1/instruments', 'signedIn'],

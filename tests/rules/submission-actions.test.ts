@@ -6,6 +6,7 @@ import type { SubmissionState } from '../../api/submissions/submission-state.js'
 import type { Role } from '../../api/platform/http/access.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
+import { proposeWithdrawal } from '../support/propose.js';
 import type { Caller } from '../support/test-application.js';
 
 /** Who asks: with which roles, and whether the submission is their own. */
@@ -67,7 +68,9 @@ async function made(state: SubmissionState, tester: Caller): Promise<Made> {
     const { id } = items.find(({ submission }) => submission === reference)!;
     await tester.call('post', `/v1/queries/${id}/answer`).send({ answer: 'As written.' }).expect(201);
   }
-  if (state === 'withdrawn') version = (await post(b.editor, `${reference}/withdrawal`, version, { reason: 'Wrong rig.' })).body.version;
+  if (state === 'withdrawn')
+    version = (await post(b.editor, `${reference}/withdrawal`, version, { proposal: await proposeWithdrawal(b.reviewer, reference) })).body
+      .version;
   let finding: string = NONE;
   if (state === 'accepted') {
     // Came up after the acceptance, as a control pull would make it.
@@ -96,7 +99,7 @@ async function sent(action: ActionName, one: Made): Promise<object | string | un
     addTraces: () => 'Extension (mm),Force (N)\n0,0\n1,10\n2,20\n3,30\n4,40\n',
     judge: () => ({ verdict: 'plausible', words: 'Nothing strange.' }),
     decide: async () => ({ decision: 'accepted', resolutions: await acceptance() }),
-    withdraw: () => ({ reason: 'Wrong rig.' }),
+    withdraw: async () => ({ proposal: await proposeWithdrawal(b.reviewer, one.reference) }),
     resolve: () => ({ words: 'The other rig agrees.' }),
   };
   return bodies[action]?.();

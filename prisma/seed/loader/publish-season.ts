@@ -4,6 +4,7 @@ import { daysAfter } from '../season/seasons.js';
 import { MISLABELLED } from '../season/story.js';
 import { moveEdition } from './open-edition.js';
 import { noted } from './stage.js';
+import { proposeTo } from './propose-to.js';
 import type { Stage } from './stage.js';
 
 const PUBLISHED_WITHIN_MS = 120_000;
@@ -31,13 +32,24 @@ export async function publishSeason(stage: Stage, { season, exclusions }: Season
 }
 
 /** A spool is found to hold another variant than its box says. */
-async function reidentify({ people: { editor }, clock, blindCodes }: Stage): Promise<void> {
+async function reidentify(stage: Stage): Promise<void> {
+  const {
+    people: { editor },
+    clock,
+    blindCodes,
+  } = stage;
   clock.moveTo(MISLABELLED.foundOn, 11);
   const code = noted(blindCodes, `${MISLABELLED.season}/${MISLABELLED.label}/${MISLABELLED.letter}`);
   const { version } = await editor.get<{ version: number }>(`/v1/catalogue/spools/${code}`);
+  const { id } = await proposeTo(stage, {
+    kind: 'reidentification',
+    spool: code,
+    variant: MISLABELLED.contents,
+    reason: MISLABELLED.reason,
+  });
   await editor.post(`/v1/catalogue/spools/${code}/reidentifications`, {
     version,
-    body: { variant: MISLABELLED.contents, reason: MISLABELLED.reason },
+    body: { proposal: id },
   });
 }
 

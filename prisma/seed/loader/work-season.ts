@@ -7,6 +7,7 @@ import { enterMethodVersions } from './fit-out-bench.js';
 import { handInBlocked, handInDay } from './hand-in-day.js';
 import { handInTraces } from './hand-in-traces.js';
 import { declareInterests, openEdition } from './open-edition.js';
+import { proposeTo } from './propose-to.js';
 import { reviewDay } from './review-day.js';
 import { noted } from './stage.js';
 import { answerDoubts, beginControlLine, pullControlLine } from './watch-rigs.js';
@@ -73,6 +74,7 @@ async function withdraw(stage: Stage, { handIns }: SeasonPlan, before: string): 
     const { version, state } = await editor.get<{ version: number; state: string }>(`/v1/submissions/${reference}`);
     if (state !== 'accepted') continue;
     stage.clock.moveTo(withdrawal.on, 12);
-    await editor.post(`/v1/submissions/${reference}/withdrawal`, { version, body: { reason: withdrawal.reason } });
+    const { id } = await proposeTo(stage, { kind: 'withdrawal', submission: reference, reason: withdrawal.reason });
+    await editor.post(`/v1/submissions/${reference}/withdrawal`, { version, body: { proposal: id } });
   }
 }

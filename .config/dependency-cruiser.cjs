@@ -1,7 +1,8 @@
 // The direction of imports, as a program: `npm run architecture`. tests/architecture feeds each rule an import that it must refuse.
 
 /** Features in the order of the work; each is a folder of api/. */
-const FEATURES = 'accounts|proposals|catalogue|instruments|methods|control-pulls|submissions|checks|reviews|editions|releases|public-api|audit';
+const FEATURES =
+  'accounts|proposals|catalogue|instruments|methods|control-pulls|submissions|checks|reviews|editions|releases|public-api|audit';
 /** What the measurement core may lean on: pure number libraries, no I/O. */
 const NUMBER_LIBRARIES = '^node_modules/(@stdlib/|decimal\\.js/|pure-rand/)';
 

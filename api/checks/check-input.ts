@@ -1,7 +1,7 @@
 import type { SpecimenInSi } from '../submissions/readings-si.js';
 import type { SubmissionContent } from '../submissions/submission-content.js';
 import type { SubmissionFigures } from '../submissions/submission-figures.js';
-import type { CheckSettings } from './check-settings.js';
+import type { Severity } from './finding.js';
 
 export interface Window {
   readonly low: number;
@@ -31,6 +31,11 @@ export interface CheckedClaim {
   readonly quantity: string;
   readonly valueSi: string;
 }
+
+/** What a method version sets of its checks: code → severity, and limits by name. What it leaves out stays as pinned. */
+export type CheckSettings = Readonly<
+  Record<string, { readonly severity?: Severity | undefined; readonly limits?: Readonly<Record<string, number>> | undefined }>
+>;
 
 /** Highest force of the trace of a specimen. */
 export interface CheckedTrace {

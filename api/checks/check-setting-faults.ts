@@ -1,6 +1,6 @@
 import type { InputFault } from '../platform/errors/problem.js';
 import { CHECKS } from './check-list.js';
-import type { CheckSettings } from './check-settings.js';
+import type { CheckSettings } from './check-input.js';
 import type { Check } from './check.js';
 import { severitiesOf } from './check.js';
 

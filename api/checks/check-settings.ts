@@ -1,11 +1,7 @@
 import type { CheckDocument } from '../public-api/release-documents.schemas.js';
+import type { CheckSettings } from './check-input.js';
 import type { Check } from './check.js';
 import type { Severity } from './finding.js';
-
-/** What a method version sets of its checks: code → severity, and limits by name. What it leaves out stays as pinned. */
-export type CheckSettings = Readonly<
-  Record<string, { readonly severity?: Severity | undefined; readonly limits?: Readonly<Record<string, number>> | undefined }>
->;
 
 interface Setting {
   readonly severity: Severity;

@@ -1,0 +1,93 @@
+/** What is done with the keyboard alone. */
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { launchBrowser } from '../support/browser.js';
+import { buildSite } from '../support/build-site.js';
+import { makeReleases } from '../support/make-release.js';
+import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+
+let folder: string;
+let api: FolderServer;
+let site: FolderServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'site-'));
+  await makeReleases(join(folder, 'api'), { editions: 2, variants: 13 });
+  api = await serveFolders(join(folder, 'api'));
+  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
+  site = await serveFolders(join(folder, 'site'), join(folder, 'api'));
+  browser = await launchBrowser();
+}, 120_000);
+
+afterAll(async () => {
+  await browser.close();
+  await Promise.all([site.close(), api.close()]);
+  await rm(folder, { recursive: true });
+});
+
+async function open(path: string): Promise<Page> {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  const page = await context.newPage();
+  await page.goto(site.url + path);
+  return page;
+}
+
+/** Goes on with the tabulator until something with these words has the focus. */
+async function tabTo(page: Page, words: RegExp): Promise<void> {
+  for (let presses = 0; presses < 400; presses += 1) {
+    await page.keyboard.press('Tab');
+    const focused = await page.evaluate<string>(
+      '`${document.activeElement.localName} ${document.activeElement.getAttribute("name") ?? ""} ${document.activeElement.textContent.trim().replace(/\\s+/g, " ")}`',
+    );
+    if (words.test(focused)) return;
+  }
+  throw new Error(`400 presses of the tabulator did not lead to ${words.source} on ${page.url()}`);
+}
+
+test('by keyboard alone: front page, category, filter, variant, specimen', async () => {
+  const page = await open('/');
+  await tabTo(page, /^a {2}Breaking stress/);
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/editions/2026/breaking-stress/');
+  await tabTo(page, /^select construction/);
+  await page.keyboard.press('ArrowDown');
+  await page.waitForURL(/\?construction=/);
+  expect(await page.locator('[role=status]').textContent()).toMatch(/^\d+ of \d+ rows/);
+  await page.locator('#standings tbody tr[data-construction]:visible a').first().waitFor();
+  const name = (await page.locator('#standings tbody tr[data-construction]:visible a').first().innerText()).slice(0, 12);
+  await tabTo(page, new RegExp(`^a {2}${name}`));
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/variants/**');
+  await tabTo(page, /^summary .*specimens counted/);
+  await page.keyboard.press('Enter');
+  const specimens = page.getByRole('table', { name: /Readings as they were entered/ }).first();
+  await specimens.waitFor();
+  expect(await specimens.getByRole('rowheader').count()).toBeGreaterThan(3);
+  await page.context().close();
+}, 60_000);
+
+test('rows are sorted within their groups alone, from the keyboard, and the order lives in the address', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  const groups = () =>
+    page
+      .locator('#standings tbody')
+      .evaluateAll((bodies) =>
+        bodies.map((body) => [...body.querySelectorAll('tr:not(.group-head) a')].map((link) => link.textContent ?? '')),
+      );
+  const published = await groups();
+  await page.locator('select[name=order]').focus();
+  await page.keyboard.press('ArrowDown');
+  await page.waitForURL('**/?order=name');
+  const sorted = await groups();
+  expect(sorted).toEqual(published.map((names) => names.toSorted((one, other) => one.localeCompare(other, 'en', { numeric: true }))));
+  expect(sorted).not.toEqual(published);
+  expect(await page.locator('row-filter [role=status]').textContent()).toMatch(/Within each group by name\.$/);
+  await page.reload();
+  expect(await groups()).toEqual(sorted);
+  await page.click('row-filter button');
+  expect(await groups()).toEqual(published);
+  await page.context().close();
+}, 60_000);

@@ -176,3 +176,16 @@ test('every fault of the header is told at once', async () => {
   const { faults } = await parseSubmissionsCsv(bytesOf([header, row()].join('\n')));
   expect(faults.map(({ code }) => code).toSorted()).toEqual(['column_missing', 'column_unknown', 'column_unknown', 'unit_missing']);
 });
+
+test('a fault of the header does not hide the faults of the rows: those in columns that were understood are told too', async () => {
+  const header = HEADER.replace('edition', 'edicao');
+  const { submissions, faults } = await parseSubmissionsCsv(
+    bytesOf([header, row({ version: 'first' }), row({ specimen: 'two' })].join('\n')),
+  );
+  expect(submissions).toEqual([]);
+  expect(faults.map(({ row: line, column }) => `${line} ${column}`)).toEqual(
+    expect.arrayContaining(['1 edicao', '1 edition', '2 method version', '3 specimen']),
+  );
+  // Nothing is said of a column that is not there, row by row.
+  expect(faults.filter(({ row: line, column }) => line > 1 && column === 'edition')).toEqual([]);
+});

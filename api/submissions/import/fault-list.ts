@@ -16,6 +16,15 @@ export class FaultList {
     }
   }
 
+  /** The same list for rows under a header with faults: only what stands in columns that were understood is told of them, not what is missing. */
+  about(columns: ReadonlySet<string>): Pick<FaultList, 'add'> {
+    return {
+      add: (...faults) => {
+        this.add(...faults.filter(({ column, found }) => found !== '' && (column === '' || columns.has(column))));
+      },
+    };
+  }
+
   /** In the order of the rows. */
   get faults(): RowFault[] {
     return this.listed.toSorted((one, other) => one.row - other.row);

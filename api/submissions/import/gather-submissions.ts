@@ -21,7 +21,7 @@ export class SubmissionGatherer {
   constructor(
     private readonly header: Header,
     private readonly hasDecimalComma: boolean,
-    private readonly faults: FaultList,
+    private readonly faults: Pick<FaultList, 'add'>,
   ) {}
 
   /** @throws UnreadableFile when there are more submissions than a file may hold */

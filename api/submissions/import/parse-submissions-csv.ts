@@ -5,6 +5,7 @@ import { SubmissionGatherer } from './gather-submissions.js';
 import { placeOf } from './raw-submission.js';
 import type { RawSubmission } from './raw-submission.js';
 import { readHeader } from './read-header.js';
+import type { Header } from './read-header.js';
 import { readRows } from './read-rows.js';
 import { readText } from './read-text.js';
 import { UnreadableFile } from './row-fault.js';
@@ -34,9 +35,10 @@ export async function parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>): Pro
   const list = new FaultList();
   const submissions: ReadSubmission[] = [];
   try {
-    for (const raw of await gather(bytes, list)) {
-      const read = validate(raw, list);
-      if (read) submissions.push(read);
+    const { raws, told, isHeaderFaulty } = await gather(bytes, list);
+    for (const raw of raws) {
+      const read = validate(raw, told);
+      if (read && !isHeaderFaulty) submissions.push(read);
     }
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;
@@ -45,8 +47,18 @@ export async function parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>): Pro
   return { submissions, faults: list.faults, furtherFaults: list.furtherFaults };
 }
 
-async function gather(bytes: AsyncIterable<Uint8Array>, list: FaultList): Promise<RawSubmission[]> {
+interface Gathered {
+  readonly raws: readonly RawSubmission[];
+  /** Where faults of the rows go. */
+  readonly told: Pick<FaultList, 'add'>;
+  readonly isHeaderFaulty: boolean;
+}
+
+/** A header with faults does not end the reading: what its rows say in the columns that were understood is told as well. */
+async function gather(bytes: AsyncIterable<Uint8Array>, list: FaultList): Promise<Gathered> {
   let gatherer: SubmissionGatherer | undefined;
+  let told: Pick<FaultList, 'add'> = list;
+  let isHeaderFaulty = false;
   for await (const { separator, row, cells } of readRows(readText(bytes))) {
     if (gatherer) {
       gatherer.add(row, cells);
@@ -54,13 +66,19 @@ async function gather(bytes: AsyncIterable<Uint8Array>, list: FaultList): Promis
     }
     const { header, faults } = readHeader(row, cells);
     list.add(...faults);
-    if (faults.length > 0) return [];
-    gatherer = new SubmissionGatherer(header, separator === ';', list);
+    isHeaderFaulty = faults.length > 0;
+    if (isHeaderFaulty) told = list.about(understoodColumns(header, faults));
+    gatherer = new SubmissionGatherer(header, separator === ';', told);
   }
   if (!gatherer) list.add(emptyFile(0, 'nothing', 'The file is empty.'));
   else if (gatherer.gathered.length === 0 && list.faults.length === 0)
     list.add(emptyFile(1, 'a header only', 'The file has a header and no rows.'));
-  return gatherer?.gathered ?? [];
+  return { raws: gatherer?.gathered ?? [], told, isHeaderFaulty };
+}
+
+function understoodColumns({ fields, unitFields }: Header, faults: readonly RowFault[]): Set<string> {
+  const faulty = new Set(faults.map(({ column }) => column));
+  return new Set([...fields.values(), ...unitFields.values()].map(({ title }) => title).filter((title) => !faulty.has(title)));
 }
 
 const emptyFile = (row: number, found: string, message: string): RowFault => ({
@@ -73,7 +91,7 @@ const emptyFile = (row: number, found: string, message: string): RowFault => ({
 });
 
 /** @returns the submission, or null when it has faults, which are then on the list */
-function validate(raw: RawSubmission, list: FaultList): ReadSubmission | null {
+function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): ReadSubmission | null {
   const parsed = submissionContent.safeParse(raw.content);
   if (parsed.success && !raw.isFaulty) {
     return { content: parsed.data, rows: [raw.first.row, raw.lastRow], placeOf: (pointer) => placeOf(raw, partsOf(pointer)) };

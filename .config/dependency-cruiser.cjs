@@ -2,7 +2,7 @@
 
 /** Features in the order of the work; each is a folder of api/. */
 const FEATURES =
-  'accounts|proposals|catalogue|instruments|methods|control-pulls|submissions|checks|reviews|editions|releases|public-api|audit';
+  'accounts|proposals|catalogue|instruments|methods|control-pulls|submissions|checks|reviews|retests|editions|releases|public-api|audit';
 /** What the measurement core may lean on: pure number libraries, no I/O. */
 const NUMBER_LIBRARIES = '^node_modules/(@stdlib/|decimal\\.js/|pure-rand/)';
 
@@ -17,6 +17,7 @@ const COMMON = [
   '^api/editions/(compute-edition|known-effects|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
   '^api/control-pulls/(control-charts|chart-document|rig-effect)\\.ts$',
   '^api/submissions/(submission-figures|actions|submission)\\.ts$',
+  '^api/catalogue/blind-code\\.ts$',
   '^api/(methods/methods|proposals/proposals)\\.schemas\\.ts$',
 ];
 

@@ -19,6 +19,7 @@ import type { PlatformOptions } from './platform/platform.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
 import { ReleasesModule } from './releases/releases.module.js';
+import { RetestsModule } from './retests/retests.module.js';
 import { ReviewsModule } from './reviews/reviews.module.js';
 import { SubmissionsModule } from './submissions/submissions.module.js';
 
@@ -32,6 +33,7 @@ const FEATURES = [
   ControlPullsModule,
   SubmissionsModule,
   ReviewsModule,
+  RetestsModule,
   EditionsModule,
   ReleasesModule,
   PublicApiModule,

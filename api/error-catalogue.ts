@@ -7,6 +7,7 @@ import { platformProblems } from './platform/errors/platform.errors.js';
 import type { ProblemKind } from './platform/errors/problem.js';
 import { proposalProblems } from './proposals/proposals.errors.js';
 import { releaseProblems } from './releases/releases.errors.js';
+import { retestProblems } from './retests/retests.errors.js';
 import { reviewProblems } from './reviews/reviews.errors.js';
 import { submissionProblems } from './submissions/submissions.errors.js';
 
@@ -18,6 +19,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   controlPullProblems,
   submissionProblems,
   reviewProblems,
+  retestProblems,
   editionProblems,
   releaseProblems,
 ].flatMap((kinds): ProblemKind[] => Object.values(kinds));

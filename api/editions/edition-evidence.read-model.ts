@@ -4,6 +4,8 @@ import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
+import type { RetestsEvidence } from '../retests/retests-evidence.js';
+import { RetestsReadModel } from '../retests/retests.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import type { EditionEvidence } from './edition-evidence.js';
 import { EditionsReadModel } from './editions.read-model.js';
@@ -16,6 +18,7 @@ export class EditionEvidenceReadModel {
     private readonly submissions: SubmissionsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly instruments: InstrumentsReadModel,
+    private readonly retests: RetestsReadModel,
     private readonly controlPulls: ControlPullsReadModel,
   ) {}
 
@@ -40,7 +43,19 @@ export class EditionEvidenceReadModel {
         calibrations,
       })),
       claims: await this.catalogue.claimsOf(entries.map(({ variantId }) => variantId)),
+      retests: await this.retestsOf(slug, id),
       controlPulls: pulls.map(({ id: _, ...pull }) => pull),
+    };
+  }
+
+  private async retestsOf(slug: string, editionId: string): Promise<RetestsEvidence | undefined> {
+    const draw = await this.retests.ofEdition(slug);
+    if (!draw) return undefined;
+    const found = await this.submissions.retestedInEdition(editionId);
+    const { drawn, ...told } = draw;
+    return {
+      ...told,
+      drawn: drawn.map(({ original, again }) => ({ original, again: found.find(({ reference }) => reference === again) ?? null })),
     };
   }
 }

@@ -47,6 +47,12 @@ export class EditionDocumentsController {
     return this.send(request, reply, edition, 'claims');
   }
 
+  @Get('retest-results')
+  @Endpoint({ summary: 'What was tested again, blind, and how far it differs.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  getRetestResults(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply, edition, 'retests');
+  }
+
   @Get('rigs')
   @Endpoint({ summary: 'Instruments of an edition: certificates and control charts.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getRigs(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {

@@ -4,6 +4,7 @@ import { categoryDocuments } from './documents/category-document.js';
 import { claimsDocument } from './documents/claims-document.js';
 import { editionDocument } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
+import { retestsDocument } from './documents/retests-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
 import { contextOf } from './documents/release-context.js';
 import { variantDocuments } from './documents/variant-document.js';
@@ -38,6 +39,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/records.json', recordsDocument(context)),
     jsonFile('documents/pairs.json', pairsDocument(context)),
     jsonFile('documents/claims.json', claimsDocument(context)),
+    jsonFile('documents/retests.json', retestsDocument(inputs)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
     jsonFile('documents/rigs.json', rigsDocument(context)),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),

@@ -9,11 +9,13 @@ import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
+import { RetestsReadModel } from '../retests/retests.read-model.js';
 import { dateAtBench } from './bench-day.js';
 import { EvidenceReadModel } from './evidence.read-model.js';
 import type { ExaminedSubmission, ReadSubmission } from './examined-submission.js';
 import { FindSubjects } from './find-subjects.js';
 import { readSubmission } from './read-submission.js';
+import { secondTimeFaults } from './second-time-faults.js';
 import type { SubmissionContent } from './submission-content.js';
 
 /** What was examined, or every fault that stands in the way. */
@@ -36,6 +38,7 @@ export class ExamineSubmissions {
     private readonly accounts: AccountsReadModel,
     private readonly evidence: EvidenceReadModel,
     private readonly controlPulls: ControlPullsReadModel,
+    private readonly retests: RetestsReadModel,
     private readonly clock: Clock,
   ) {}
 
@@ -47,7 +50,11 @@ export class ExamineSubmissions {
   async run(actor: Actor, contents: readonly SubmissionContent[], ownId: string | null = null): Promise<Examination[]> {
     const subjects = await this.findSubjects.run(contents);
     const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
-    const reads = subjects.map(({ naming, sought }) => readSubmission(naming, sought, instruments));
+    const secondTimes = await this.retests.secondTimes(subjects.flatMap(({ sought }) => sought.spool?.id ?? []));
+    const reads = subjects.map(({ naming, sought }) => {
+      const faults = secondTimeFaults(actor.accountId, naming, secondTimes.get(sought.spool?.id ?? ''));
+      return faults.length > 0 ? faults : readSubmission(naming, sought, instruments);
+    });
     const evidence = await this.gather(
       actor,
       reads.filter((read): read is ReadSubmission => !Array.isArray(read)),

@@ -12,6 +12,7 @@ import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
+import { RetestsModule } from '../retests/retests.module.js';
 import { DeleteDraft } from './delete-draft.js';
 import { DraftsController } from './drafts.controller.js';
 import { EvidenceReadModel } from './evidence.read-model.js';
@@ -32,7 +33,7 @@ import { TracesReadModel } from './traces/traces.read-model.js';
 import { TracesStore } from './traces/traces.store.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, ControlPullsModule, InstrumentsModule, MethodsModule],
+  imports: [AccountsModule, CatalogueModule, ControlPullsModule, InstrumentsModule, MethodsModule, RetestsModule],
   controllers: [SubmissionsController, DraftsController, TracesController],
   // Editions read submissions too; their read model alone is taken, so that the two modules need not know each other.
   providers: [

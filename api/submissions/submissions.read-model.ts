@@ -37,7 +37,16 @@ export class SubmissionsReadModel {
 
   /** Accepted and not withdrawn, by reference. */
   async acceptedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
-    const rows = await this.database.client.submission.findMany({ where: { editionId, state: 'accepted' }, include: ACCEPTED });
+    return this.accepted({ editionId, spool: { retest: null } });
+  }
+
+  /** What was tested again in an edition and accepted, by reference; it enters no result. */
+  retestedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
+    return this.accepted({ editionId, spool: { retest: { isNot: null } } });
+  }
+
+  private async accepted(where: Prisma.SubmissionWhereInput): Promise<SubmissionEvidence[]> {
+    const rows = await this.database.client.submission.findMany({ where: { ...where, state: 'accepted' }, include: ACCEPTED });
     return rows
       .flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision)))
       .sort((one, other) => (one.reference < other.reference ? -1 : 1));

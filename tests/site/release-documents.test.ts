@@ -11,6 +11,7 @@ import {
   variantDocumentSchema,
 } from '../../api/public-api/release-documents.schemas.js';
 import { claimsDocumentSchema } from '../../api/public-api/claims-document.schemas.js';
+import { retestsDocumentSchema } from '../../api/public-api/retests-document.schemas.js';
 import { rigsDocumentSchema } from '../../api/public-api/rigs-document.schemas.js';
 import { makeReleases } from '../support/make-release.js';
 
@@ -21,6 +22,7 @@ const schemaOf = (path: string) => {
   if (path.startsWith('documents/standings/')) return categoryDocumentSchema;
   if (path.startsWith('documents/variants/')) return variantDocumentSchema;
   if (path === 'documents/rigs.json') return rigsDocumentSchema;
+  if (path === 'documents/retests.json') return retestsDocumentSchema;
   if (path === 'documents/claims.json') return claimsDocumentSchema;
   return path.startsWith('documents/methods/') ? methodDocumentSchema : null;
 };

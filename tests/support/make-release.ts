@@ -12,6 +12,7 @@ import type {
 import { catalogueDocument, categoryDocument, editionDocument, headingOf } from './invented/edition-documents.js';
 import { inventVariants } from './invented/invent-variants.js';
 import { inventedMethods } from './invented/invented-methods.js';
+import { inventedRetests } from './invented/invented-retests.js';
 import { inventedPeople, inventedRigs } from './invented/invented-rigs.js';
 import { inventSeason, type Season } from './invented/season.js';
 import { variantDocument } from './invented/variant-document.js';
@@ -101,6 +102,7 @@ function filesOf(season: Season, revision: number, correctedYear: number, note: 
         items: season.entries.map((variant) => ({ variant, claims: variantDocument(season, variant, revision, correctedYear).claims })),
       }),
     ],
+    ['documents/retests.json', json({ ...headingOf(season, revision), ...inventedRetests() })],
     ['documents/withdrawn.json', json({ ...headingOf(season, revision), items: [] })],
     ['verify.mjs', '// verifies\n'],
     ['bundle.json', json({ formatVersion: 1, edition: String(season.year), revision })],

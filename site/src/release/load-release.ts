@@ -21,6 +21,7 @@ import {
   type WithdrawnDocument,
 } from '../../../api/public-api/release-documents.schemas.js';
 import { claimsDocumentSchema, type ClaimsDocument } from '../../../api/public-api/claims-document.schemas.js';
+import { retestsDocumentSchema, type RetestsDocument } from '../../../api/public-api/retests-document.schemas.js';
 import { rigsDocumentSchema, type RigsDocument } from '../../../api/public-api/rigs-document.schemas.js';
 import { verifiedFile } from './verified-file.js';
 
@@ -45,6 +46,7 @@ export interface Release {
   /** Null in a release from before this was published. */
   rigs: () => Promise<RigsDocument | null>;
   claims: () => Promise<ClaimsDocument | null>;
+  retests: () => Promise<RetestsDocument | null>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
 }
 
@@ -100,6 +102,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     pairs: () => document(pairsDocumentSchema, 'documents/pairs.json'),
     records: () => document(recordsDocumentSchema, 'documents/records.json'),
     rigs: () => later(rigsDocumentSchema, 'documents/rigs.json'),
+    retests: () => later(retestsDocumentSchema, 'documents/retests.json'),
     claims: () => later(claimsDocumentSchema, 'documents/claims.json'),
     withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),
     method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),

@@ -1,0 +1,57 @@
+import { Injectable } from '@nestjs/common';
+import type { Transaction } from '../platform/database/database.js';
+
+export interface NewDraw {
+  readonly editionId: string;
+  readonly seed: string;
+  readonly percent: number;
+  readonly from: readonly string[];
+  readonly byId: string;
+  readonly at: Date;
+}
+
+/** The only writer of draws, and of the spools under which results are tested again. */
+@Injectable()
+export class RetestsStore {
+  /** The edition, locked, with its draw; null when there is none. */
+  async lockEdition(tx: Transaction, slug: string) {
+    await tx.$queryRaw`SELECT 1 FROM "edition" WHERE "slug" = ${slug} FOR UPDATE`;
+    return tx.edition.findUnique({ where: { slug }, include: { retestDraw: true } });
+  }
+
+  /** Accepted submissions of an edition that were pulled and are no re-tests themselves. */
+  candidates(tx: Transaction, editionId: string) {
+    return tx.submission.findMany({
+      where: {
+        editionId,
+        state: 'accepted',
+        spool: { retest: null },
+        revision: { gt: 0 },
+        methodVersion: { method: { slug: { notIn: ['diameter', 'linear-density'] } } },
+      },
+      include: { spool: true },
+      orderBy: { reference: 'asc' },
+    });
+  }
+
+  isTaken(tx: Transaction, blindCode: string): Promise<number> {
+    return tx.spool.count({ where: { blindCode } });
+  }
+
+  async draw(tx: Transaction, draw: NewDraw): Promise<string> {
+    const { id } = await tx.retestDraw.create({ data: { ...draw, from: [...draw.from] } });
+    return id;
+  }
+
+  /** The same spool under another code. */
+  async putBack(
+    tx: Transaction,
+    drawId: string,
+    original: Awaited<ReturnType<RetestsStore['candidates']>>[number],
+    blindCode: string,
+  ): Promise<void> {
+    const { variantId, source, obtainedOn, place, lot, lengthM } = original.spool;
+    const spool = await tx.spool.create({ data: { blindCode, variantId, source, obtainedOn, place, lot, lengthM } });
+    await tx.retest.create({ data: { spoolId: spool.id, drawId, submissionId: original.id } });
+  }
+}

@@ -2,7 +2,7 @@
 
 /** Features in the order of the work; each is a folder of api/. */
 const FEATURES =
-  'accounts|proposals|catalogue|instruments|methods|control-pulls|submissions|checks|reviews|retests|editions|releases|public-api|audit';
+  'accounts|proposals|catalogue|instruments|methods|control-pulls|round-robins|submissions|checks|reviews|retests|editions|releases|public-api|audit';
 /** What the measurement core may lean on: pure number libraries, no I/O. */
 const NUMBER_LIBRARIES = '^node_modules/(@stdlib/|decimal\\.js/|pure-rand/)';
 
@@ -15,9 +15,10 @@ const COMMON = [
   // Evidence is what leaves a feature for good, as plain JSON; a release computes an edition from it anew.
   '-evidence\\.ts$',
   '^api/editions/(compute-edition|known-effects|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
-  '^api/control-pulls/(control-charts|chart-document|rig-effect)\\.ts$',
+  '^api/control-pulls/(control-charts|chart-document|rig-effect|read-force|rig-kinds)\\.ts$',
   '^api/submissions/(submission-figures|actions|submission)\\.ts$',
   '^api/catalogue/blind-code\\.ts$',
+  '^api/round-robins/(report-of|tester-effect)\\.ts$',
   '^api/(methods/methods|proposals/proposals)\\.schemas\\.ts$',
 ];
 

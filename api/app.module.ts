@@ -21,6 +21,7 @@ import { PublicApiModule } from './public-api/public-api.module.js';
 import { ReleasesModule } from './releases/releases.module.js';
 import { RetestsModule } from './retests/retests.module.js';
 import { ReviewsModule } from './reviews/reviews.module.js';
+import { RoundRobinsModule } from './round-robins/round-robins.module.js';
 import { SubmissionsModule } from './submissions/submissions.module.js';
 
 /** The features in the order of the work. */
@@ -31,6 +32,7 @@ const FEATURES = [
   InstrumentsModule,
   MethodsModule,
   ControlPullsModule,
+  RoundRobinsModule,
   SubmissionsModule,
   ReviewsModule,
   RetestsModule,

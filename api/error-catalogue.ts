@@ -9,6 +9,7 @@ import { proposalProblems } from './proposals/proposals.errors.js';
 import { releaseProblems } from './releases/releases.errors.js';
 import { retestProblems } from './retests/retests.errors.js';
 import { reviewProblems } from './reviews/reviews.errors.js';
+import { roundRobinProblems } from './round-robins/round-robins.errors.js';
 import { submissionProblems } from './submissions/submissions.errors.js';
 
 export const ERROR_CATALOGUE: readonly ProblemKind[] = [
@@ -17,6 +18,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   proposalProblems,
   catalogueProblems,
   controlPullProblems,
+  roundRobinProblems,
   submissionProblems,
   reviewProblems,
   retestProblems,

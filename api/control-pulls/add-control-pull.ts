@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../audit/audit-trail.store.js';
-import { MeasurementError } from '../measurement/errors.js';
+import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -13,6 +13,7 @@ import { notValid } from '../platform/http/validation.js';
 import { CastDoubt } from './cast-doubt.js';
 import { controlPullProblems } from './control-pulls.errors.js';
 import type { ControlPullRequest } from './control-pulls.schemas.js';
+import { readForce } from './read-force.js';
 import { RIG_KINDS } from './rig-kinds.js';
 import { ControlPullsStore } from './control-pulls.store.js';
 import type { Air } from './control-pulls.store.js';
@@ -28,14 +29,16 @@ export class AddControlPull {
   constructor(
     private readonly database: Database,
     private readonly store: ControlPullsStore,
+    private readonly methods: MethodsReadModel,
     private readonly castDoubt: CastDoubt,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  run(actor: Actor, input: ControlPullRequest): Promise<PulledControlLine> {
+  async run(actor: Actor, input: ControlPullRequest): Promise<PulledControlLine> {
     const readings = input.readings.map((reading, index) => readForce(reading, index));
     const handedInAt = this.clock.now();
+    const method = await this.methods.pullMethod(input.method);
     const faults = [
       ...readings.flatMap((read) => ('fault' in read ? [read.fault] : [])),
       ...futureFaults('/benchDay', input.benchDay, handedInAt),
@@ -43,9 +46,8 @@ export class AddControlPull {
     return this.database.transaction(async (tx) => {
       const rig = await this.store.lockRig(tx, input.instrument);
       const line = await this.store.controlLine(tx, input.controlLine);
-      const method = await this.store.method(tx, input.method);
       const unknown = unknownNames(input, { rig, line, method });
-      if (faults.length + unknown.length > 0 || !rig || !line || !method) throw notValid([...unknown, ...faults]);
+      if (faults.length + unknown.length > 0 || !rig || !line || 'code' in method) throw notValid([...unknown, ...faults]);
       await this.requireNext(tx, rig.id, method.id, input);
       const before = await this.store.countedBefore(tx, rig.id, method.id, input.benchDay);
       const id = await this.store.addPull(tx, {
@@ -84,18 +86,6 @@ export class AddControlPull {
   }
 }
 
-type ReadForce = { readonly enteredText: string; readonly enteredUnit: string; readonly valueSi: string } | { readonly fault: InputFault };
-
-function readForce({ text, unit }: { text: string; unit: string }, index: number): ReadForce {
-  try {
-    const force = parseQuantityAs(text, unit, 'force');
-    return { enteredText: force.text, enteredUnit: force.unit, valueSi: force.si };
-  } catch (error) {
-    if (!(error instanceof MeasurementError)) throw error;
-    return { fault: { pointer: `/readings/${index}`, detail: error.message, code: error.code } };
-  }
-}
-
 function airOf(ambient: ControlPullRequest['ambient']): Air | null {
   if (!ambient) return null;
   const { temperature, humidityPercent } = ambient;
@@ -104,8 +94,12 @@ function airOf(ambient: ControlPullRequest['ambient']): Air | null {
 }
 
 function unknownNames(
-  { instrument, controlLine, method }: ControlPullRequest,
-  found: { rig: { kind: string } | null; line: object | null; method: object | null },
+  { instrument, controlLine }: ControlPullRequest,
+  found: {
+    rig: { kind: string } | null;
+    line: object | null;
+    method: { readonly id: string } | { readonly code: string; readonly detail: string };
+  },
 ): InputFault[] {
   const fault = (pointer: string, code: string, detail: string): InputFault => ({ pointer, code, detail });
   const faults: InputFault[] = [];
@@ -117,6 +111,6 @@ function unknownNames(
     );
   if (!found.line)
     faults.push(fault('/controlLine', 'unknown_control_line', `No control line has the code "${controlLine}". Ask an editor to enter it.`));
-  if (!found.method) faults.push(fault('/method', 'unknown_method', `No method is called "${method}".`));
+  if ('code' in found.method) faults.push(fault('/method', found.method.code, found.method.detail));
   return faults;
 }

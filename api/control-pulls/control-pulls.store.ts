@@ -47,10 +47,6 @@ export class ControlPullsStore {
     return tx.controlLine.findUnique({ where: { code } });
   }
 
-  method(tx: Transaction, slug: string) {
-    return tx.method.findUnique({ where: { slug }, select: { id: true } });
-  }
-
   addControlLine(tx: Transaction, line: ControlLineRequest, addedAt: Date) {
     return tx.controlLine.create({ data: { ...line, addedAt } });
   }

@@ -6,6 +6,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { RetestsEvidence } from '../retests/retests-evidence.js';
 import { RetestsReadModel } from '../retests/retests.read-model.js';
+import { RoundRobinsReadModel } from '../round-robins/round-robins.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import type { EditionEvidence } from './edition-evidence.js';
 import { EditionsReadModel } from './editions.read-model.js';
@@ -19,6 +20,7 @@ export class EditionEvidenceReadModel {
     private readonly catalogue: CatalogueReadModel,
     private readonly instruments: InstrumentsReadModel,
     private readonly retests: RetestsReadModel,
+    private readonly roundRobins: RoundRobinsReadModel,
     private readonly controlPulls: ControlPullsReadModel,
   ) {}
 
@@ -44,6 +46,7 @@ export class EditionEvidenceReadModel {
       })),
       claims: await this.catalogue.claimsOf(entries.map(({ variantId }) => variantId)),
       retests: await this.retestsOf(slug, id),
+      roundRobins: await this.roundRobins.closedBetween(edition.opensOn, edition.closesOn),
       controlPulls: pulls.map(({ id: _, ...pull }) => pull),
     };
   }

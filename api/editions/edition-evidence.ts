@@ -3,6 +3,7 @@ import type { ClaimEvidence } from '../catalogue/catalogue-evidence.js';
 import type { ControlPullEvidence } from '../control-pulls/control-pull-evidence.js';
 import type { InstrumentEvidence } from '../instruments/instrument-evidence.js';
 import type { RetestsEvidence } from '../retests/retests-evidence.js';
+import type { RoundRobinEvidence } from '../round-robins/round-robin-evidence.js';
 import type { SubmissionEvidence } from '../submissions/submission-evidence.js';
 import type { WithdrawnEvidence } from '../submissions/withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
@@ -39,6 +40,8 @@ export interface EditionEvidence {
   readonly withdrawn: readonly WithdrawnEvidence[];
   readonly instruments: readonly InstrumentEvidence[];
   readonly claims: readonly ClaimEvidence[];
+  /** Closed while the edition was worked on; they enter no result. */
+  readonly roundRobins?: readonly RoundRobinEvidence[];
   /** What was drawn to be tested again, and found; it enters no result. */
   readonly retests?: RetestsEvidence | undefined;
   /** Of the rigs that submissions were pulled on, up to the close of the edition, oldest first; an edition from before there were any has none. */

@@ -13,6 +13,7 @@ import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { AddEntries } from './add-entries.js';
 import { CloseEdition } from './close-edition.js';
 import { EditionsController } from './editions.controller.js';
+import { RoundRobinsModule } from '../round-robins/round-robins.module.js';
 import { RetestsModule } from '../retests/retests.module.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
@@ -23,7 +24,16 @@ import { PlanEdition } from './plan-edition.js';
 import { PreviewEdition } from './preview-edition.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, ControlPullsModule, InstrumentsModule, MethodsModule, RetestsModule, SubmissionsModule],
+  imports: [
+    AccountsModule,
+    CatalogueModule,
+    ControlPullsModule,
+    InstrumentsModule,
+    MethodsModule,
+    RetestsModule,
+    RoundRobinsModule,
+    SubmissionsModule,
+  ],
   controllers: [EditionsController],
   providers: [
     AddEntries,

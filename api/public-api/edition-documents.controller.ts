@@ -47,6 +47,12 @@ export class EditionDocumentsController {
     return this.send(request, reply, edition, 'claims');
   }
 
+  @Get('round-robins')
+  @Endpoint({ summary: 'Round robins of an edition: how well testers agree.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  getEditionRoundRobins(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply, edition, 'round-robins');
+  }
+
   @Get('retest-results')
   @Endpoint({ summary: 'What was tested again, blind, and how far it differs.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getRetestResults(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {

@@ -6,6 +6,7 @@ import { editionDocument } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
 import { retestsDocument } from './documents/retests-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
+import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
@@ -39,6 +40,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/records.json', recordsDocument(context)),
     jsonFile('documents/pairs.json', pairsDocument(context)),
     jsonFile('documents/claims.json', claimsDocument(context)),
+    jsonFile('documents/round-robins.json', roundRobinsDocument(inputs)),
     jsonFile('documents/retests.json', retestsDocument(inputs)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
     jsonFile('documents/rigs.json', rigsDocument(context)),

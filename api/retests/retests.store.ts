@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
+import { Prisma } from '../platform/database/generated/client.js';
 
 export interface NewDraw {
   readonly editionId: string;
@@ -27,7 +28,7 @@ export class RetestsStore {
         state: 'accepted',
         spool: { retest: null },
         revision: { gt: 0 },
-        methodVersion: { method: { slug: { notIn: ['diameter', 'linear-density'] } } },
+        NOT: { methodVersion: { limits: { path: ['timeToBreakS'], equals: Prisma.AnyNull } } },
       },
       include: { spool: true },
       orderBy: { reference: 'asc' },

@@ -1,4 +1,4 @@
-import { contentFor, pulls, setUpBench } from '../support/bench.js';
+import { contentFor, METHOD_VERSION, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import type { Caller } from '../support/test-application.js';
 
@@ -7,6 +7,8 @@ let force = 50;
 beforeAll(async () => {
   b = await setUpBench();
   await b.editor.call('post', '/v1/control-lines').send(LINE).expect(201);
+  await b.editor.call('post', '/v1/catalogue/methods').send({ slug: 'wet-pull', name: 'Wet pull' }).expect(201);
+  await b.editor.call('post', '/v1/catalogue/methods/wet-pull/versions').send(METHOD_VERSION).expect(201);
 }, 60_000);
 afterAll(() => b.t.close());
 
@@ -151,6 +153,14 @@ test('faults are told all at once, with their places', async () => {
   await handIn(pull(day(14), [])).expect(422);
 });
 
+test('a method that breaks nothing has no control pulls, in the record either', async () => {
+  const refused = await handIn(pull(day(14), [84], { method: 'diameter' })).expect(422);
+  expect(refused.body.errors).toMatchObject([{ pointer: '/method', code: 'breaks_nothing', detail: expect.stringMatching(/"diameter"/) }]);
+  const columns = 'control_line_id, instrument_id, tester_id, bench_day, handed_in_at';
+  const copy = `INSERT INTO "control_pull" (id, method_id, ${columns}) SELECT gen_random_uuid(), (SELECT id FROM method WHERE slug = 'diameter'), ${columns} FROM "control_pull" LIMIT 1`;
+  await expect(b.sql(copy)).rejects.toThrow(/method_breaks_lines/);
+});
+
 test('control pulls are handed in by the order of bench days, in the record too', async () => {
   const early = await handIn(pull(day(3), [84])).expect(409);
   expect(early.body).toMatchObject({ code: 'control-pulls/out-of-order', errors: [{ pointer: '/benchDay' }] });
@@ -163,7 +173,7 @@ test('control pulls are handed in by the order of bench days, in the record too'
 
 test('a pull leaves its chart by a second person alone, with a reason, once; nothing is changed or deleted', async () => {
   const both = await b.t.caller(['tester', 'reviewer']);
-  const { id } = (await handIn(pull(day(15), [8.45], { method: 'diameter', note: 'Comma slipped.' }), both).expect(201)).body as {
+  const { id } = (await handIn(pull(day(15), [8.45], { method: 'wet-pull', note: 'Comma slipped.' }), both).expect(201)).body as {
     id: string;
   };
   const strike = (by: Caller, reason = 'A comma slipped.') => by.call('post', `/v1/control-pulls/${id}/strike`).send({ reason });
@@ -171,7 +181,7 @@ test('a pull leaves its chart by a second person alone, with a reason, once; not
   await strike(b.reviewer, ' ').expect(422);
   await strike(b.reviewer).expect(201);
   expect((await strike(b.reviewer).expect(409)).body.code).toBe('control-pulls/struck');
-  const charts = await b.reviewer.call('get', '/v1/control-charts?instrument=R1&method=diameter').expect(200);
+  const charts = await b.reviewer.call('get', '/v1/control-charts?instrument=R1&method=wet-pull').expect(200);
   expect(charts.body.items[0].points).toMatchObject([{ state: null, strike: { reason: 'A comma slipped.' }, meanN: '8.450' }]);
   expect((await rig()).map(({ instrument }) => instrument)).toEqual(['R1']);
 

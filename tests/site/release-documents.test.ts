@@ -12,6 +12,7 @@ import {
 } from '../../api/public-api/release-documents.schemas.js';
 import { claimsDocumentSchema } from '../../api/public-api/claims-document.schemas.js';
 import { retestsDocumentSchema } from '../../api/public-api/retests-document.schemas.js';
+import { roundRobinsDocumentSchema } from '../../api/public-api/round-robins-document.schemas.js';
 import { rigsDocumentSchema } from '../../api/public-api/rigs-document.schemas.js';
 import { makeReleases } from '../support/make-release.js';
 
@@ -22,6 +23,7 @@ const schemaOf = (path: string) => {
   if (path.startsWith('documents/standings/')) return categoryDocumentSchema;
   if (path.startsWith('documents/variants/')) return variantDocumentSchema;
   if (path === 'documents/rigs.json') return rigsDocumentSchema;
+  if (path === 'documents/round-robins.json') return roundRobinsDocumentSchema;
   if (path === 'documents/retests.json') return retestsDocumentSchema;
   if (path === 'documents/claims.json') return claimsDocumentSchema;
   return path.startsWith('documents/methods/') ? methodDocumentSchema : null;

@@ -14,7 +14,7 @@ const LIMITS = {
   ambientHumidityPercent: { low: 40, high: 75 },
 };
 
-const METHOD_VERSION = {
+export const METHOD_VERSION = {
   number: 1,
   effectiveFrom: '2026-01-01',
   effectiveUntil: null,

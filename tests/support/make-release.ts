@@ -14,6 +14,7 @@ import { inventVariants } from './invented/invent-variants.js';
 import { inventedMethods } from './invented/invented-methods.js';
 import { inventedRetests } from './invented/invented-retests.js';
 import { inventedPeople, inventedRigs } from './invented/invented-rigs.js';
+import { inventedRoundRobins } from './invented/invented-round-robins.js';
 import { inventSeason, type Season } from './invented/season.js';
 import { variantDocument } from './invented/variant-document.js';
 
@@ -103,6 +104,7 @@ function filesOf(season: Season, revision: number, correctedYear: number, note: 
       }),
     ],
     ['documents/retests.json', json({ ...headingOf(season, revision), ...inventedRetests() })],
+    ['documents/round-robins.json', json({ ...headingOf(season, revision), items: inventedRoundRobins() })],
     ['documents/withdrawn.json', json({ ...headingOf(season, revision), items: [] })],
     ['verify.mjs', '// verifies\n'],
     ['bundle.json', json({ formatVersion: 1, edition: String(season.year), revision })],

@@ -7,7 +7,7 @@ const LIMITS = {
   minimumSpecimens: 5,
   maximumCvPercent: 12,
   gripBreakSharePercent: 40,
-  timeToBreakS: null,
+  timeToBreakS: { low: 8, high: 40 },
   ambientTemperatureC: { low: 18, high: 26 },
   ambientHumidityPercent: { low: 40, high: 75 },
 };
@@ -122,7 +122,7 @@ export async function fitOutHouse(editor: Caller, variants: readonly InventedVar
   }
   for (const slug of METHODS) {
     await post('/v1/catalogue/methods', { slug, name: slug });
-    const limits = { ...LIMITS, minimumSpecimens: slug === 'diameter' ? 1 : LIMITS.minimumSpecimens };
+    const limits = slug === 'diameter' ? { ...LIMITS, minimumSpecimens: 1, timeToBreakS: null } : LIMITS;
     await post(`/v1/catalogue/methods/${slug}/versions`, { ...METHOD_VERSION, limits });
   }
   await post('/v1/schemes', SCHEME);

@@ -22,6 +22,7 @@ import {
 } from '../../../api/public-api/release-documents.schemas.js';
 import { claimsDocumentSchema, type ClaimsDocument } from '../../../api/public-api/claims-document.schemas.js';
 import { retestsDocumentSchema, type RetestsDocument } from '../../../api/public-api/retests-document.schemas.js';
+import { roundRobinsDocumentSchema, type RoundRobinsDocument } from '../../../api/public-api/round-robins-document.schemas.js';
 import { rigsDocumentSchema, type RigsDocument } from '../../../api/public-api/rigs-document.schemas.js';
 import { verifiedFile } from './verified-file.js';
 
@@ -47,6 +48,7 @@ export interface Release {
   rigs: () => Promise<RigsDocument | null>;
   claims: () => Promise<ClaimsDocument | null>;
   retests: () => Promise<RetestsDocument | null>;
+  roundRobins: () => Promise<RoundRobinsDocument | null>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
 }
 
@@ -102,6 +104,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     pairs: () => document(pairsDocumentSchema, 'documents/pairs.json'),
     records: () => document(recordsDocumentSchema, 'documents/records.json'),
     rigs: () => later(rigsDocumentSchema, 'documents/rigs.json'),
+    roundRobins: () => later(roundRobinsDocumentSchema, 'documents/round-robins.json'),
     retests: () => later(retestsDocumentSchema, 'documents/retests.json'),
     claims: () => later(claimsDocumentSchema, 'documents/claims.json'),
     withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),

@@ -1,21 +1,32 @@
+import { demoTesters } from '../../prisma/seed/demo-accounts.js';
+import type { ControlPullEvidence } from '../../api/control-pulls/control-pull-evidence.js';
 import { rigOf } from '../../api/editions/compute-edition.js';
+import type { EffectsEvidence } from '../../api/editions/effects-evidence.js';
+import { knownEffects } from '../../api/editions/known-effects.js';
 import { computeResults } from '../../api/editions/results.js';
 import type { Result } from '../../api/editions/results.js';
 import type { Quantity } from '../../api/editions/editions.schemas.js';
 import { computeStandings } from '../../api/measurement/ranking/standings.js';
 import type { Standings } from '../../api/measurement/ranking/standings.js';
+import { parseQuantityAs } from '../../api/measurement/units/parse-quantity-as.js';
 import { roundHalfEven } from '../../api/measurement/units/round-half-even.js';
+import type { RoundRobinEvidence } from '../../api/round-robins/round-robin-evidence.js';
 import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
 import { submissionContent } from '../../api/submissions/submission-content.js';
 import { computeSubmissionFigures } from '../../api/submissions/submission-figures.js';
 import type { SubmissionFigures } from '../../api/submissions/submission-figures.js';
+import { baselinePullsOf, controlPullsOf } from '../../prisma/seed/bench/control-pulls.js';
 import type { DemoContent } from '../../prisma/seed/bench/demo-content.js';
+import { roundRobinPulls } from '../../prisma/seed/bench/round-robin-pulls.js';
+import type { Demo } from '../../prisma/seed/demo.js';
 import { demoClaims } from '../../prisma/seed/house/claims.js';
+import { demoControlLines } from '../../prisma/seed/house/control-lines.js';
 import { demoInstruments } from '../../prisma/seed/house/instruments.js';
 import { demoScheme } from '../../prisma/seed/house/scheme.js';
 import type { DemoVariant } from '../../prisma/seed/house/variants.js';
 import type { DemoHandIn } from '../../prisma/seed/season/hand-in.js';
 import type { SeasonPlan } from '../../prisma/seed/season/season-plan.js';
+import { ROUND_ROBIN } from '../../prisma/seed/season/story.js';
 
 const NEWTONS: Readonly<Record<string, number>> = { lbf: 4.4482216152605, kgf: 9.80665 };
 
@@ -47,8 +58,8 @@ function countedFigures({ content, review, withdrawal }: DemoHandIn): Submission
  * @param spoolsAs spool → variant that it counts for, where that is not what its box says
  */
 export function resultsOf(
-  seed: number,
-  { entries, handIns }: SeasonPlan,
+  demo: Demo,
+  { season, entries, handIns }: SeasonPlan,
   spoolsAs: Readonly<Record<string, string>> = {},
 ): ReadonlyMap<string, ReadonlyMap<Quantity, Result>> {
   const counted = handIns.flatMap((handIn) => {
@@ -59,8 +70,53 @@ export function resultsOf(
       : [];
   });
   const slugs = entries.map(({ slug }) => slug);
-  return computeResults(slugs, counted, new Map(entries.map((entry) => [entry.slug, claimedForceN(seed, entry)]))).results;
+  return computeResults(
+    slugs,
+    counted,
+    new Map(entries.map((entry) => [entry.slug, claimedForceN(demo.seed, entry)])),
+    effectsIn(demo, season.slug),
+  ).results;
 }
+
+/** What control pulls and the round robin tell of rigs and testers by the end of a season. */
+const effectsIn = (demo: Demo, season: string): EffectsEvidence =>
+  knownEffects({ controlPulls: controlPullsUpTo(demo, season), roundRobins: ROUND_ROBIN.season === season ? [roundRobinOf(demo)] : [] });
+
+/** Control pulls of the seasons up to one, in the order of bench days. */
+export function controlPullsUpTo({ seed, seasons }: Demo, last: string): ControlPullEvidence[] {
+  const played = seasons.filter(({ season }) => season.slug <= last);
+  const pulls = played.flatMap(({ season, handIns }) => [
+    ...demoControlLines.filter((line) => line.season === season.slug).flatMap((line) => baselinePullsOf(seed, line).flat()),
+    ...season.benchDays.flatMap((_, day) =>
+      controlPullsOf(
+        seed,
+        handIns.filter(({ task }) => task.day === day),
+      ),
+    ),
+  ]);
+  return pulls.map((pull) => ({
+    ...pull,
+    tester: String(pull.tester),
+    controlLine: { code: pull.controlLine, name: '', lot: '' },
+    readings: pull.readings.map(inSi),
+    note: null,
+    strike: null,
+  }));
+}
+
+function roundRobinOf({ seed, seasons }: Demo): RoundRobinEvidence {
+  const { slug, name, words, method, rig, specimens, variants } = ROUND_ROBIN;
+  const { spools } = seasons.find(({ season }) => season.slug === ROUND_ROBIN.season)!;
+  const pulled = variants.map((variant) => spools.find((spool) => spool.variant === variant)!);
+  const cells = TESTERS.flatMap((tester) =>
+    pulled.map((spool) => ({ tester, level: spool.key, instrument: rig, readings: roundRobinPulls(seed, tester, spool).map(inSi) })),
+  );
+  const levels = pulled.map(({ key }) => key);
+  return { slug, name, words, method, specimens, levels, cells, testers: TESTERS.length, state: 'closed', closedOn: null };
+}
+
+const TESTERS = demoTesters.map((_, index) => index);
+const inSi = ({ text, unit }: { text: string; unit: string }) => ({ text, unit, valueN: parseQuantityAs(text, unit, 'force').si });
 
 /** The instrument that took the readings, with its certificate of the day; no display is coarse enough here to matter. */
 function rigOn({ instruments, benchDay }: DemoContent) {
@@ -74,8 +130,8 @@ function rigOn({ instruments, benchDay }: DemoContent) {
 }
 
 /** Standings of a season, exclusions observed. */
-export function standingsOf(seed: number, plan: SeasonPlan, spoolsAs?: Readonly<Record<string, string>>): Standings {
-  const results = resultsOf(seed, plan, spoolsAs);
+export function standingsOf(demo: Demo, plan: SeasonPlan, spoolsAs?: Readonly<Record<string, string>>): Standings {
+  const results = resultsOf(demo, plan, spoolsAs);
   const { categories } = demoScheme.rules;
   const entries = plan.entries.map(({ slug }) => {
     const exclusion = plan.exclusions.find(({ variant }) => variant === slug);

@@ -1,9 +1,6 @@
 import { chartsOf } from '../../api/control-pulls/control-charts.js';
 import { linearDensityTex } from '../../api/measurement/figures/strength.js';
 import { grubbsTest } from '../../api/measurement/outliers/grubbs.js';
-import { parseQuantityAs } from '../../api/measurement/units/parse-quantity-as.js';
-import { baselinePullsOf, controlPullsOf } from '../../prisma/seed/bench/control-pulls.js';
-import { controlLineOn } from '../../prisma/seed/house/control-lines.js';
 import type { DemoContent } from '../../prisma/seed/bench/demo-content.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import { demoInstruments } from '../../prisma/seed/house/instruments.js';
@@ -11,7 +8,7 @@ import { demoMethods } from '../../prisma/seed/methods/demo-methods.js';
 import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { DRIFT, EXPIRED, INCOMPLETE, INTEREST, MISLABELLED, SUPPLIED } from '../../prisma/seed/season/story.js';
-import { claimedForceN, figuresOf, resultsOf, standingsOf } from './demo-standings.js';
+import { claimedForceN, controlPullsUpTo, figuresOf, resultsOf, standingsOf } from './demo-standings.js';
 
 const demo = inventDemo();
 const [in2024, in2025, in2026, in2027] = demo.seasons;
@@ -35,7 +32,7 @@ test('a unit slip: kilograms under the heading of pounds, returned, then put rig
 
 test('nobody else slips: measured over claimed is 0.7 to 1.2 everywhere', () => {
   for (const plan of demo.seasons.slice(0, 3)) {
-    for (const [slug, results] of resultsOf(SEED, plan)) {
+    for (const [slug, results] of resultsOf(demo, plan)) {
       expect({ slug, isUsual: Math.abs(results.get('strengthHonesty')!.estimate.value - 95) < 25 }).toEqual({ slug, isUsual: true });
     }
   }
@@ -89,22 +86,7 @@ test('a rig drifts: its last day is withdrawn and pulled again a fortnight later
 });
 
 test('the control chart sees the drift on the day that was withdrawn, in every method of the rig, and is clear after the calibration', () => {
-  const pulls = in2024!.season.benchDays.flatMap((_, day) =>
-    controlPullsOf(
-      SEED,
-      in2024!.handIns.filter(({ task }) => task.day === day),
-    ),
-  );
-  const charts = chartsOf(
-    [...baselinePullsOf(SEED, controlLineOn(in2024!.season.opensOn)).flat(), ...pulls].map((pull) => ({
-      ...pull,
-      tester: String(pull.tester),
-      controlLine: { code: pull.controlLine, name: '', lot: '' },
-      readings: pull.readings.map(({ text, unit }) => ({ text, unit, valueN: parseQuantityAs(text, unit, 'force').si })),
-      note: null,
-      strike: null,
-    })),
-  );
+  const charts = chartsOf(controlPullsUpTo(demo, '2024'));
   const onDay = (day: number) =>
     charts
       .filter(({ instrument }) => instrument === DRIFT.rig)
@@ -121,14 +103,14 @@ test('a mislabelled spool: its contents are the next size, as its linear density
   const ratio =
     trueLine(SEED, variant(MISLABELLED.contents)).linearDensityTex / trueLine(SEED, variant(MISLABELLED.label)).linearDensityTex;
   expect(ratio).toBeGreaterThan(1.15);
-  const wrong = standingsOf(SEED, in2025!);
-  const right = standingsOf(SEED, in2025!, { [spool.key]: MISLABELLED.contents });
+  const wrong = standingsOf(demo, in2025!);
+  const right = standingsOf(demo, in2025!, { [spool.key]: MISLABELLED.contents });
   expect(right.categories).not.toEqual(wrong.categories);
   expect(right.overall.filter(({ id, place }) => wrong.overall.find((row) => row.id === id)?.place !== place).length).toBeGreaterThan(0);
 });
 
 test('a variant that tied for second is left out as not obtainable, and shown unplaced', () => {
-  const { overall } = standingsOf(SEED, in2026!);
+  const { overall } = standingsOf(demo, in2026!);
   const out = overall.find(({ place }) => place === null)!;
   expect(out).toMatchObject({ id: 'lanternweft-0-28', placeIfIncluded: 2 });
   const second = overall.filter(({ place }) => place === 2);
@@ -137,7 +119,7 @@ test('a variant that tied for second is left out as not obtainable, and shown un
 });
 
 test('placed variants tie, by sums of places that differ category by category', () => {
-  const { overall } = standingsOf(SEED, in2024!);
+  const { overall } = standingsOf(demo, in2024!);
   const tied = Map.groupBy(overall, ({ place }) => place).get(10)!;
   expect(tied).toHaveLength(2);
   const [one, other] = tied;
@@ -146,10 +128,10 @@ test('placed variants tie, by sums of places that differ category by category', 
 });
 
 test('first of two winters falls in the third, though it did not change beyond noise', () => {
-  const first = standingsOf(SEED, in2024!).overall[0]!.id;
-  expect(standingsOf(SEED, in2025!).overall[0]!.id).toBe(first);
-  expect(standingsOf(SEED, in2026!).overall.find(({ id }) => id === first)!.place).toBeGreaterThan(1);
-  const [before, after] = [resultsOf(SEED, in2025!), resultsOf(SEED, in2026!)].map((results) => results.get(first)!);
+  const first = standingsOf(demo, in2024!).overall[0]!.id;
+  expect(standingsOf(demo, in2025!).overall[0]!.id).toBe(first);
+  expect(standingsOf(demo, in2026!).overall.find(({ id }) => id === first)!.place).toBeGreaterThan(1);
+  const [before, after] = [resultsOf(demo, in2025!), resultsOf(demo, in2026!)].map((results) => results.get(first)!);
   for (const quantity of ['apparentStress', 'abrasionRetention', 'strengthHonesty'] as const) {
     const [old, now] = [before!.get(quantity)!.estimate, after!.get(quantity)!.estimate];
     // Far below any critical value of t.
@@ -158,7 +140,7 @@ test('first of two winters falls in the third, though it did not change beyond n
 });
 
 test('a retention above 100 %, as found', () => {
-  const found = demo.seasons.slice(0, 3).flatMap((plan) => standingsOf(SEED, plan).categories['abrasion-retention']!);
+  const found = demo.seasons.slice(0, 3).flatMap((plan) => standingsOf(demo, plan).categories['abrasion-retention']!);
   expect(found.filter(({ value }) => Number(value) > 100).map(({ id }) => id)).toContain('quietbight-f-0-29');
 });
 
@@ -191,7 +173,7 @@ test('a tester with a tie pulls a spool of that maker, blind', () => {
 });
 
 test('an entry stays incomplete', () => {
-  expect(standingsOf(SEED, season(INCOMPLETE.season)).incomplete).toEqual([{ id: INCOMPLETE.variant, missing: ['knot-retention'] }]);
+  expect(standingsOf(demo, season(INCOMPLETE.season)).incomplete).toEqual([{ id: INCOMPLETE.variant, missing: ['knot-retention'] }]);
 });
 
 test('a file that was sent twice is refused the second time', () => {

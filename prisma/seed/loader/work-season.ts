@@ -1,15 +1,17 @@
 import type { SeasonPlan } from '../season/season-plan.js';
 import { daysAfter } from '../season/seasons.js';
 import { spoolKey } from '../season/spools.js';
-import { DRAFT, INTEREST } from '../season/story.js';
+import { DRAFT, INTEREST, RETESTS, ROUND_ROBIN } from '../season/story.js';
 import { versionOn } from '../methods/demo-methods.js';
 import { enterMethodVersions } from './fit-out-bench.js';
 import { handInBlocked, handInDay } from './hand-in-day.js';
 import { handInTraces } from './hand-in-traces.js';
 import { declareInterests, openEdition } from './open-edition.js';
+import { playRoundRobin } from './play-round-robin.js';
 import { proposeTo } from './propose-to.js';
 import { reviewDay } from './review-day.js';
 import { noted } from './stage.js';
+import { testAgain } from './test-again.js';
 import { answerDoubts, beginControlLine, pullControlLine } from './watch-rigs.js';
 import type { Stage } from './stage.js';
 
@@ -20,6 +22,7 @@ export async function workSeason(stage: Stage, seed: number, plan: SeasonPlan, p
   await beginControlLine(stage, seed, season.slug);
   await openEdition(stage, plan);
   if (INTEREST.season === season.slug) await declareInterests(stage, [INTEREST]);
+  if (ROUND_ROBIN.season === season.slug) await playRoundRobin(stage, seed, plan);
   for (const [day, benchDay] of season.benchDays.entries()) {
     const handIns = plan.handIns.filter(({ task }) => task.day === day);
     await withdraw(stage, plan, benchDay);
@@ -37,6 +40,7 @@ export async function workSeason(stage: Stage, seed: number, plan: SeasonPlan, p
     await reviewDay(stage, handIns, daysAfter(benchDay, 1));
     await answerDoubts(stage, season.slug);
   }
+  if (RETESTS.season === season.slug) await testAgain(stage, seed, plan);
   if (DRAFT.season === season.slug) await beginDraft(stage, season);
   progress(`${season.name}: ${plan.entries.length} variants, ${plan.handIns.length} submissions handed in and looked at`);
 }

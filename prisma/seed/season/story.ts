@@ -77,6 +77,21 @@ export const DRAFT = {
 /** A turn slipped on the capstan for a moment; the record shows it, the display does not. */
 export const SLIPPED = { key: '2026/gannetweave-8-pe-1-2/straight-pull/2', specimen: 4, atShare: 0.61 } as const;
 
+/** All testers pulled the same three spools on one rig before the first bench day. */
+export const ROUND_ROBIN = {
+  season: '2026',
+  slug: 'autumn-2025',
+  name: 'Autumn round of 2025',
+  words: 'One rig, one method, two braids and a strand: how far do our hands differ?',
+  method: 'straight-pull',
+  rig: 'R1',
+  variants: ['kelpseam-8-pe-1-0-slate-grey', 'northseam-8-pe-1-5', 'plainmere-0-30'],
+  specimens: 8,
+} as const;
+
+/** Results drawn by lot came back as spools of new codes the day before the edition closed. */
+export const RETESTS = { season: '2026', percent: 4 } as const;
+
 /** One pull of one variant that does not go the plain way. */
 export type Twist =
   | { readonly kind: 'unitSlip'; readonly question: string; readonly answer: string }

@@ -1,7 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { Clock } from '../platform/clock/clock.js';
-import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
+import { insertRows } from '../platform/database/insert-rows.js';
+import { uuid7 } from '../platform/identifiers/uuid7.js';
 
 export interface AuditEntry {
   /** Account that did it; null for the program itself. */
@@ -27,15 +28,10 @@ export class AuditTrail {
   /** Many at once, in one statement. */
   async recordAll(tx: Transaction, entries: readonly AuditEntry[]): Promise<void> {
     const at = this.clock.now();
-    await tx.auditEvent.createMany({
-      data: entries.map(({ before, after, ...event }) => ({
-        ...event,
-        at,
-        ...(before ? { before: toJson(before) } : {}),
-        ...(after ? { after: toJson(after) } : {}),
-      })),
-    });
+    await insertRows(
+      tx,
+      'audit_event',
+      entries.map(({ before = null, after = null, ...event }) => ({ id: uuid7(), ...event, at, before, after })),
+    );
   }
 }
-
-const toJson = (value: object): Prisma.InputJsonValue => JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;

@@ -7,19 +7,24 @@ import { chartsOf, evidenceOfRig, recordsOf, worstOf } from '../control-pulls/co
 import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
-import type { InputFault } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { RetestsReadModel } from '../retests/retests.read-model.js';
 import { dateAtBench } from './bench-day.js';
 import { EvidenceReadModel } from './evidence.read-model.js';
-import type { ExaminedSubmission, ReadSubmission } from './examined-submission.js';
+import type { Examination, ExaminedSubmission, ReadSubmission } from './examined-submission.js';
 import { FindSubjects } from './find-subjects.js';
+import type { KnownNames } from './find-subjects.js';
+import { inBatches, sortOut } from './intake.js';
+import type { HandIn } from './intake.js';
 import { readSubmission } from './read-submission.js';
 import { secondTimeFaults } from './second-time-faults.js';
 import type { SubmissionContent } from './submission-content.js';
 
-/** What was examined, or every fault that stands in the way. */
-export type Examination = ExaminedSubmission | { readonly faults: readonly InputFault[] };
+interface Before {
+  readonly ownId?: string;
+  readonly earlier?: ReadonlySet<string>;
+  readonly names?: KnownNames;
+}
 
 interface Evidence {
   readonly sameReadingsAs: (read: ReadSubmission) => string[];
@@ -42,13 +47,26 @@ export class ExamineSubmissions {
     private readonly clock: Clock,
   ) {}
 
+  /** Batch by batch, so that a file of any length takes no more memory than a batch of it. */
+  async *inTurn(actor: Actor, handIns: AsyncIterable<HandIn>): AsyncGenerator<ReturnType<typeof sortOut>> {
+    const earlier = new Set<string>();
+    const names = this.findSubjects.keeping();
+    for await (const batch of inBatches(handIns)) {
+      const contents = batch.map(({ content }) => content);
+      const { sorted, faults } = sortOut(batch, await this.run(actor, contents, { earlier, names }));
+      for (const { examined } of sorted) earlier.add(examined.readingsDigest);
+      yield { sorted, faults };
+    }
+  }
+
   /**
    * Few queries, however many submissions.
-   * @param ownId id of the submission whose next revision this is, which may repeat its own readings
+   * @param before ownId: id of the submission whose next revision this is, which may repeat its own readings; earlier: digests of the
+   * readings that were handed in with these, before them; names: what was looked up for these
    * @returns examinations in the order of the contents
    */
-  async run(actor: Actor, contents: readonly SubmissionContent[], ownId: string | null = null): Promise<Examination[]> {
-    const subjects = await this.findSubjects.run(contents);
+  async run(actor: Actor, contents: readonly SubmissionContent[], before: Before = {}): Promise<Examination[]> {
+    const subjects = await this.findSubjects.run(contents, before.names);
     const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
     const secondTimes = await this.retests.secondTimes(subjects.flatMap(({ sought }) => sought.spool?.id ?? []));
     const reads = subjects.map(({ naming, sought }) => {
@@ -58,7 +76,7 @@ export class ExamineSubmissions {
     const evidence = await this.gather(
       actor,
       reads.filter((read): read is ReadSubmission => !Array.isArray(read)),
-      ownId,
+      before,
     );
     return reads.map((read) => (Array.isArray(read) ? { faults: read } : this.check(read, evidence)));
   }
@@ -83,19 +101,20 @@ export class ExamineSubmissions {
     return { ...read, findings, rigRecords };
   }
 
-  private async gather(actor: Actor, reads: readonly ReadSubmission[], ownId: string | null): Promise<Evidence> {
+  private async gather(actor: Actor, reads: readonly ReadSubmission[], before: Before): Promise<Evidence> {
     const variants = reads.map(({ subject }) => subject.spool.variant);
     const makerIds = [...new Set(variants.map(({ makerId }) => makerId))];
-    const [earlier, knownAreasMm2, interests] = await Promise.all([
+    const [onRecord, knownAreasMm2, interests] = await Promise.all([
       this.evidence.sameReadings(reads.map(({ readingsDigest }) => readingsDigest)),
       this.evidence.knownAreasMm2(variants.map(({ id }) => id)),
       Promise.all(makerIds.map(async (makerId) => [makerId, await this.accounts.hasInterest(actor.accountId, makerId)] as const)),
     ]);
+    const firstWith = new Map(reads.toReversed().map((read) => [read.readingsDigest, read]));
     const sameReadingsAs = (read: ReadSubmission): string[] => {
-      const stored = (earlier.get(read.readingsDigest) ?? [])
-        .filter(({ submissionId }) => submissionId !== ownId)
+      const stored = (onRecord.get(read.readingsDigest) ?? [])
+        .filter(({ submissionId }) => submissionId !== before.ownId)
         .map(({ reference }) => reference);
-      const isTwiceHere = reads.some((other) => other !== read && other.readingsDigest === read.readingsDigest);
+      const isTwiceHere = before.earlier?.has(read.readingsDigest) === true || firstWith.get(read.readingsDigest) !== read;
       return [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])];
     };
     return { sameReadingsAs, knownAreasMm2, interests: new Map(interests), ...(await this.rigEvidence(reads)) };

@@ -1,5 +1,6 @@
 import type { Finding } from '../checks/finding.js';
 import type { InstrumentOnRecord } from '../instruments/instruments.read-model.js';
+import type { InputFault } from '../platform/errors/problem.js';
 import type { SpecimenInSi } from './readings-si.js';
 import { certificateOn } from './subject.js';
 import type { Subject } from './subject.js';
@@ -27,6 +28,9 @@ export interface ExaminedSubmission extends ReadSubmission {
 /** Whether a check blocks it. */
 export const isBlocked = ({ findings }: ExaminedSubmission): boolean => findings.some(({ severity }) => severity === 'blocks');
 
+/** What was examined, or every fault that stands in the way. */
+export type Examination = ExaminedSubmission | { readonly faults: readonly InputFault[] };
+
 /** Columns of the submission's own row; a draft has no more than these. */
 export const toSubmissionColumns = ({
   content,
@@ -37,11 +41,21 @@ export const toSubmissionColumns = ({
 }) => ({
   spoolId: spool.id,
   methodVersionId: method.id,
-  benchDay: new Date(content.benchDay),
+  benchDay: content.benchDay,
 });
 
-/** Columns of its revision. */
-export const toRevisionColumns = ({ content, temperatureC, readingsDigest }: ExaminedSubmission) => ({
+/** What of it goes on record, as plain JSON, which can wait on disk. */
+export const toRecord = (examined: ExaminedSubmission) => ({
+  editionId: examined.subject.edition.id,
+  submission: toSubmissionColumns(examined),
+  revision: { ...toRevisionColumns(examined), figures: examined.figures },
+  instruments: toInstrumentColumns(examined),
+  findings: examined.findings,
+  specimens: examined.specimens,
+});
+export type SubmissionRecord = ReturnType<typeof toRecord>;
+
+const toRevisionColumns = ({ content, temperatureC, readingsDigest }: ExaminedSubmission) => ({
   zone: content.zone,
   temperatureText: content.ambient.temperature.value,
   temperatureUnit: content.ambient.temperature.unit,
@@ -53,5 +67,5 @@ export const toRevisionColumns = ({ content, temperatureC, readingsDigest }: Exa
 });
 
 /** Instruments used, each with the certificate that was valid on the bench day. */
-export const toInstrumentColumns = ({ content, instruments }: ExaminedSubmission) =>
+const toInstrumentColumns = ({ content, instruments }: ExaminedSubmission) =>
   instruments.map((instrument) => ({ instrumentId: instrument.id, certificate: certificateOn(content.benchDay, instrument) }));

@@ -1,7 +1,8 @@
 import type { Readable } from 'node:stream';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
-import { LARGEST_FILE_BYTES } from './import/read-text.js';
+
+export const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
 
 /** Room for what a form puts around its file. */
 const FORM_BYTES = 10_000;

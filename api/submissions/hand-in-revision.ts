@@ -8,9 +8,10 @@ import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { notValid } from '../platform/http/validation.js';
 import { ExamineSubmissions } from './examine-submissions.js';
-import { isBlocked } from './examined-submission.js';
+import { isBlocked, toRecord } from './examined-submission.js';
 import type { ExaminedSubmission } from './examined-submission.js';
-import { blockingFaults, refusal } from './intake.js';
+import { blockingFaults } from './intake.js';
+import { FaultTally, refusal } from './intake-tally.js';
 import { subjectChanges } from './subject.js';
 import { requireOwn } from './submission.js';
 import type { LockedSubmission } from './submission.js';
@@ -33,12 +34,15 @@ export class HandInRevision {
 
   async run(actor: Actor, reference: string, version: number, content: SubmissionContent): Promise<void> {
     const seen = await this.database.transaction((tx) => this.open(tx, actor, reference, version));
-    const [examination] = await this.examine.run(actor, [content], seen.id);
+    const [examination] = await this.examine.run(actor, [content], { ownId: seen.id });
     if (!examination || 'faults' in examination) throw notValid(examination?.faults ?? []);
     const changes = subjectChanges(seen, examination.subject);
     if (changes.length > 0) throw notValid(changes);
     if (isBlocked(examination))
-      throw refusal([], blockingFaults({ examined: examination, handIn: { content, rows: null, locate: (fault) => fault } }));
+      throw refusal(
+        new FaultTally(),
+        FaultTally.of(blockingFaults({ examined: examination, handIn: { content, rows: null, locate: (fault) => fault } })),
+      );
     await this.database.transaction(async (tx) => {
       const submission = await this.open(tx, actor, reference, version);
       await this.put(tx, actor, submission, examination);
@@ -56,9 +60,9 @@ export class HandInRevision {
     const { id, reference, state, benchDay } = submission;
     if (!(await this.store.holdOpen(tx, submission.editionId))) throw new Problem(submissionProblems['submissions/edition-closed']);
     const number = submission.revision + 1;
-    await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), examined }]);
+    await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), record: toRecord(examined) }]);
     await this.store.handIn(tx, id, examined);
-    await this.requireRigsAsSeen.run(tx, [examined]);
+    await this.requireRigsAsSeen.run(tx, examined.rigRecords);
     await this.audit.record(tx, {
       actorId: actor.accountId,
       action: 'submission.handedIn',

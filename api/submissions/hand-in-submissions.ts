@@ -7,23 +7,29 @@ import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { ExamineSubmissions } from './examine-submissions.js';
-import { isBlocked } from './examined-submission.js';
-import type { ExaminedSubmission } from './examined-submission.js';
-import { blockingFaults, refusal, sortOut } from './intake.js';
+import { isBlocked, toRecord } from './examined-submission.js';
+import type { SubmissionRecord } from './examined-submission.js';
+import { SpooledFile } from './import/spooled-file.js';
+import { blockingFaults } from './intake.js';
 import type { Intake } from './intake.js';
+import { IntakeTally, refusal } from './intake-tally.js';
 import { referenceOf } from './submission.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
 import { SubmissionsStore } from './submissions.store.js';
-import type { NewSubmission } from './submissions.store.js';
 
 export interface HandedIn {
   readonly references: readonly string[];
   /** Faults of what was not stored; only where good ones may be stored without the others. */
   readonly refused: readonly InputFault[];
+  /** How many there are; more than listed in a file with more than anybody reads. */
+  readonly refusedFaults: number;
 }
 
-/** Takes what a tester hands in: read, computed, checked, and on record as first revisions. All of it or nothing, unless asked otherwise. */
+/**
+ * Takes what a tester hands in: read, computed, checked, and on record as first revisions. All of it or nothing, unless asked otherwise.
+ * What was examined waits on disk until all of it was: the record is locked for no longer than the storing takes.
+ */
 @Injectable()
 export class HandInSubmissions {
   constructor(
@@ -36,37 +42,72 @@ export class HandInSubmissions {
   ) {}
 
   async run(actor: Actor, intake: Intake, isPartial: boolean): Promise<HandedIn> {
-    const examinations = await this.examine.run(
-      actor,
-      intake.handIns.map(({ content }) => content),
-    );
-    const { sorted, faults } = sortOut(intake, examinations);
-    const blocking = sorted.flatMap(blockingFaults);
-    const good = sorted.map(({ examined }) => examined).filter((examined) => !isBlocked(examined));
-    const isWell = faults.length === 0 && good.length === sorted.length;
-    if (good.length === 0 || !(isWell || isPartial)) throw refusal(faults, blocking, intake.furtherFaults);
-    const references = await this.database.transaction((tx) => this.put(tx, actor, good));
-    return { references, refused: [...faults, ...blocking] };
+    const found = new IntakeTally();
+    const records = await SpooledFile.of(this.examined(actor, intake, found));
+    try {
+      const { faults, blocking, good } = found;
+      const isWell = faults.count + blocking.count === 0;
+      if (good.size === 0 || !(isWell || isPartial)) throw refusal(faults, blocking);
+      const references = await this.database.transaction((tx) => this.put(tx, actor, records, found));
+      return { references, refused: [...faults.faults, ...blocking.faults], refusedFaults: faults.count + blocking.count };
+    } finally {
+      await records.close();
+    }
   }
 
-  private async put(tx: Transaction, actor: Actor, good: readonly ExaminedSubmission[]): Promise<string[]> {
-    const createdAt = this.clock.now();
-    const submissions: NewSubmission[] = [];
-    for (const [{ id, slug }, ofEdition] of Map.groupBy(good, ({ subject }) => subject.edition)) {
-      const first = await this.store.takeNumbers(tx, id, ofEdition.length);
-      if (first === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
-      submissions.push(
-        ...ofEdition.map((examined, index) => ({
-          reference: referenceOf(slug, first + index),
-          testerId: actor.accountId,
-          createdAt,
-          examined,
-        })),
-      );
+  /** Records of the good ones, a line a batch. */
+  private async *examined(actor: Actor, intake: Intake, found: IntakeTally): AsyncGenerator<Buffer> {
+    for await (const { sorted, faults } of this.examine.inTurn(actor, intake.handIns)) {
+      found.faults.add(faults);
+      const good: SubmissionRecord[] = [];
+      for (const one of sorted) {
+        if (isBlocked(one.examined)) {
+          found.blocking.add(blockingFaults(one));
+          continue;
+        }
+        found.count(one.examined);
+        good.push(toRecord(one.examined));
+      }
+      yield Buffer.from(`${JSON.stringify(good)}\n`);
     }
-    await this.store.create(tx, submissions);
-    await this.requireRigsAsSeen.run(tx, good);
-    const references = submissions.map(({ reference }) => reference);
+    const { faults, furtherFaults } = intake.unread();
+    found.faults.add(faults, furtherFaults);
+  }
+
+  private async put(tx: Transaction, actor: Actor, records: SpooledFile, { good, rigsSeen }: IntakeTally): Promise<string[]> {
+    const createdAt = this.clock.now();
+    const next = new Map<string, { readonly slug: string; number: number }>();
+    for (const [id, { slug, count }] of good) {
+      const number = await this.store.takeNumbers(tx, id, count);
+      if (number === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
+      next.set(id, { slug, number });
+    }
+    const references: string[] = [];
+    const take = (editionId: string): string => {
+      const place = next.get(editionId);
+      if (!place) throw new Error(`No numbers were taken of edition ${editionId}.`);
+      return referenceOf(place.slug, place.number++);
+    };
+    for await (const line of records.lines()) {
+      const batch = (JSON.parse(line) as SubmissionRecord[]).map((record) => ({
+        reference: take(record.editionId),
+        testerId: actor.accountId,
+        createdAt,
+        record,
+      }));
+      await this.store.create(tx, batch);
+      await this.tell(
+        tx,
+        actor,
+        batch.map(({ reference }) => reference),
+      );
+      references.push(...batch.map(({ reference }) => reference));
+    }
+    await this.requireRigsAsSeen.run(tx, rigsSeen);
+    return references;
+  }
+
+  private async tell(tx: Transaction, actor: Actor, references: readonly string[]): Promise<void> {
     const event = {
       actorId: actor.accountId,
       action: 'submission.handedIn',
@@ -77,6 +118,5 @@ export class HandInSubmissions {
       tx,
       references.map((reference) => ({ ...event, objectId: reference })),
     );
-    return references;
   }
 }

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/http/access.js';
 import { ExamineSubmissions } from './examine-submissions.js';
 import { isBlocked } from './examined-submission.js';
-import { refusal, sortOut } from './intake.js';
+import { FaultTally, refusal } from './intake-tally.js';
 import type { Intake, SortedSubmission } from './intake.js';
 import { toTesterFinding } from './submission-view.js';
 import type { PreviewResponse } from './submissions.schemas.js';
@@ -13,13 +13,16 @@ export class PreviewSubmissions {
   constructor(private readonly examine: ExamineSubmissions) {}
 
   async run(actor: Actor, intake: Intake): Promise<PreviewResponse[]> {
-    const examinations = await this.examine.run(
-      actor,
-      intake.handIns.map(({ content }) => content),
-    );
-    const { sorted, faults } = sortOut(intake, examinations);
-    if (faults.length > 0) throw refusal(faults, [], intake.furtherFaults);
-    return sorted.map(toPreview);
+    const previews: PreviewResponse[] = [];
+    const found = new FaultTally();
+    for await (const { sorted, faults } of this.examine.inTurn(actor, intake.handIns)) {
+      found.add(faults);
+      previews.push(...sorted.map(toPreview));
+    }
+    const { faults, furtherFaults } = intake.unread();
+    found.add(faults, furtherFaults);
+    if (found.count > 0) throw refusal(found);
+    return previews;
   }
 }
 

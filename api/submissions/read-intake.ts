@@ -4,25 +4,29 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import { notValid, toFaults } from '../platform/http/validation.js';
+import { FaultList } from './import/fault-list.js';
 import { parseSubmissionsCsv } from './import/parse-submissions-csv.js';
 import type { ReadSubmission } from './import/parse-submissions-csv.js';
 import type { RowFault } from './import/row-fault.js';
+import { SpooledFile } from './import/spooled-file.js';
 import type { HandIn, Intake } from './intake.js';
 import { requireAnnounced, wholeFile } from './file-size.js';
 import { submissionContent } from './submission-content.js';
 
 /**
- * Reads what came with a request: one submission as JSON, or a file with many as text/csv or multipart/form-data.
+ * Reads what came with a request, for as long as the work on it lasts: one submission as JSON, or a file with many as text/csv or
+ * multipart/form-data. A file is taken in whole before the work begins, so that a slow sender holds up nobody.
  * @throws Problem 422 for JSON that is not valid, 413 above 50 MB, 415 for another content type
  */
-export async function readIntake(request: FastifyRequest): Promise<Intake> {
+export async function withIntake<Answer>(request: FastifyRequest, work: (intake: Intake) => Promise<Answer>): Promise<Answer> {
   requireAnnounced(request.headers['content-length'], request.isMultipart());
-  if (request.isMultipart()) return readFile(await onlyFile(request));
-  if (request.body instanceof Readable) return readFile(request.body);
+  if (request.isMultipart()) return withFile(await onlyFile(request), work);
+  if (request.body instanceof Readable) return withFile(request.body, work);
   if (!/^application\/json\b/i.test(request.headers['content-type'] ?? '')) throw new Problem(platformProblems['request/media-type']);
   const parsed = submissionContent.safeParse(request.body);
   if (!parsed.success) throw notValid(toFaults(parsed.error.issues));
-  return { isFile: false, faults: [], furtherFaults: 0, handIns: [{ content: parsed.data, rows: null, locate: (fault) => fault }] };
+  const handIn: HandIn = { content: parsed.data, rows: null, locate: (fault) => fault };
+  return work({ isFile: false, handIns: Readable.from([handIn]), unread: () => ({ faults: [], furtherFaults: 0 }) });
 }
 
 /** The one file of a form. */
@@ -32,9 +36,22 @@ export async function onlyFile(request: FastifyRequest): Promise<Readable> {
   return part.file;
 }
 
-async function readFile(bytes: Readable): Promise<Intake> {
-  const { submissions, faults, furtherFaults } = await parseSubmissionsCsv(wholeFile(bytes));
-  return { isFile: true, handIns: submissions.map(toHandIn), faults: faults.map(toFault), furtherFaults };
+async function withFile<Answer>(bytes: Readable, work: (intake: Intake) => Promise<Answer>): Promise<Answer> {
+  const file = await SpooledFile.of(wholeFile(bytes));
+  try {
+    const list = new FaultList();
+    return await work({
+      isFile: true,
+      handIns: handInsOf(file, list),
+      unread: () => ({ faults: list.faults.map(toFault), furtherFaults: list.furtherFaults }),
+    });
+  } finally {
+    await file.close();
+  }
+}
+
+async function* handInsOf(file: SpooledFile, list: FaultList): AsyncGenerator<HandIn> {
+  for await (const submission of parseSubmissionsCsv(() => file.read(), list)) yield toHandIn(submission);
 }
 
 const pointerTo = (row: number, column: string): string =>

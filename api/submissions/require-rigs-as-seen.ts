@@ -2,7 +2,6 @@ import { Injectable } from '@nestjs/common';
 import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
 import type { Transaction } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
-import type { ExaminedSubmission } from './examined-submission.js';
 import { submissionProblems } from './submissions.errors.js';
 
 /**
@@ -13,8 +12,8 @@ import { submissionProblems } from './submissions.errors.js';
 export class RequireRigsAsSeen {
   constructor(private readonly controlPulls: ControlPullsReadModel) {}
 
-  async run(tx: Transaction, examined: readonly ExaminedSubmission[]): Promise<void> {
-    const seen = new Map(examined.flatMap(({ rigRecords }) => [...rigRecords]));
+  /** @param seen code of each rig → its records as the checks saw them first */
+  async run(tx: Transaction, seen: ReadonlyMap<string, number>): Promise<void> {
     const now = await this.controlPulls.records(tx, [...seen.keys()]);
     const changed = [...seen].flatMap(([rig, records]) => (now.get(rig) === records ? [] : [rig]));
     if (changed.length > 0)

@@ -1,5 +1,6 @@
 /** What one tester hands in, the same by JSON and by CSV. Numbers are exact decimal texts with the tester's unit; condition stands on the specimen. */
 import { z } from 'zod';
+import { dateAtBench } from './bench-day.js';
 import { narrowAboveWide, repeatedReadings, unitFault } from './reading-faults.js';
 
 /** What each role measures: the dimension that its unit must have. */
@@ -109,7 +110,7 @@ export type SpecimenContent = SubmissionContent['specimens'][number];
 
 function isZone(zone: string): boolean {
   try {
-    return Intl.DateTimeFormat('en', { timeZone: zone }).resolvedOptions().timeZone !== '';
+    return dateAtBench(new Date(0), zone) !== '';
   } catch {
     return false;
   }

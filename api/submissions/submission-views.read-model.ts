@@ -86,9 +86,9 @@ export class SubmissionViewsReadModel {
     const rows = await this.database.client.submission.findMany({
       where: { reference: { in: [...references] } },
       include: SUMMARY,
-      orderBy: { reference: 'asc' },
     });
-    return rows.map(toSummary);
+    const found = new Map(rows.map((row) => [row.reference, toSummary(row)]));
+    return references.flatMap((reference) => found.get(reference) ?? []);
   }
 
   /** One that the actor may see; else as if there were none. */

@@ -10,7 +10,7 @@ import { HandInRevision } from './hand-in-revision.js';
 import { CSV_COLUMNS } from './import/csv-columns.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
-import { readIntake } from './read-intake.js';
+import { withIntake } from './read-intake.js';
 import { submissionContent } from './submission-content.js';
 import type { SubmissionContent } from './submission-content.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
@@ -51,10 +51,11 @@ export class SubmissionsController {
     @Req() request: FastifyRequest,
     @Query({ schema: handInQuery }) { partial }: z.infer<typeof handInQuery>,
   ) {
-    const intake = await readIntake(request);
-    const { references, refused } = await this.handIn.run(actor, intake, partial);
-    if (!intake.isFile) return this.views.one(actor, references[0] ?? '');
-    return { submissions: await this.views.named(references), refused };
+    return withIntake(request, async (intake) => {
+      const { references, ...refusals } = await this.handIn.run(actor, intake, partial);
+      if (!intake.isFile) return this.views.one(actor, references[0] ?? '');
+      return { submissions: await this.views.named(references), ...refusals };
+    });
   }
 
   @Post('preview')
@@ -66,9 +67,10 @@ export class SubmissionsController {
     answer: previewAnswer,
   })
   async previewSubmissions(@CurrentActor() actor: Actor, @Req() request: FastifyRequest) {
-    const intake = await readIntake(request);
-    const submissions = await this.preview.run(actor, intake);
-    return intake.isFile ? { submissions } : submissions[0];
+    return withIntake(request, async (intake) => {
+      const submissions = await this.preview.run(actor, intake);
+      return intake.isFile ? { submissions } : submissions[0];
+    });
   }
 
   @Get('csv-columns')

@@ -123,8 +123,9 @@ const fault = problemSchema.shape.errors.element;
 export const handedInAnswer = z.union([
   submissionResponse,
   z.strictObject({
-    submissions: z.array(submissionSummary).describe('Stored ones, by reference'),
+    submissions: z.array(submissionSummary).describe('Stored ones, in the order of the file'),
     refused: z.array(fault).describe('Faults of those that were not stored; none unless partial was asked for'),
+    refusedFaults: z.int().describe('How many such faults there are; of very many, the first are listed'),
   }),
 ]);
 export const handInQuery = z.strictObject({

@@ -1,10 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import type { Transaction } from '../platform/database/database.js';
+import { insertRows } from '../platform/database/insert-rows.js';
 import { Prisma } from '../platform/database/generated/client.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
-import { toInstrumentColumns, toRevisionColumns, toSubmissionColumns } from './examined-submission.js';
-import type { ExaminedSubmission } from './examined-submission.js';
+import { toSubmissionColumns } from './examined-submission.js';
+import type { ExaminedSubmission, SubmissionRecord } from './examined-submission.js';
 import type { Naming, Subject } from './subject.js';
 import type { LockedSubmission, SubmissionState } from './submission.js';
 
@@ -12,14 +13,14 @@ export interface NewSubmission {
   readonly reference: string;
   readonly testerId: string;
   readonly createdAt: Date;
-  readonly examined: ExaminedSubmission;
+  readonly record: SubmissionRecord;
 }
 
 export interface NewRevision {
   readonly submissionId: string;
   readonly number: number;
   readonly handedInAt: Date;
-  readonly examined: ExaminedSubmission;
+  readonly record: SubmissionRecord;
 }
 
 export interface NewDraft {
@@ -36,6 +37,11 @@ export type LockedDraft = LockedSubmission & { readonly draft: unknown };
 const MOST_DRAFT_SAVES = 50;
 
 const toJson = (value: object): Prisma.InputJsonValue => JSON.parse(JSON.stringify(value)) as Prisma.InputJsonValue;
+
+const withBenchDay = <Columns extends { readonly benchDay: string }>(columns: Columns) => ({
+  ...columns,
+  benchDay: new Date(columns.benchDay),
+});
 
 /** The only writer of submissions, their drafts and revisions; what follows a decision is written by the reviews' store. */
 @Injectable()
@@ -73,56 +79,76 @@ export class SubmissionsStore {
   /** Stores first revisions with their submissions: one statement per table, however many they are. */
   async create(tx: Transaction, submissions: readonly NewSubmission[]): Promise<void> {
     const withIds = submissions.map((submission) => ({ id: uuid7(), ...submission }));
-    await tx.submission.createMany({
-      data: withIds.map(({ examined, ...row }) => ({
-        ...row,
-        editionId: examined.subject.edition.id,
-        ...toSubmissionColumns(examined),
-        state: 'submitted',
-        revision: 1,
-      })),
-    });
+    await insertRows(
+      tx,
+      'submission',
+      withIds.map(({ record, ...row }) => ({ ...row, editionId: record.editionId, ...record.submission, state: 'submitted', revision: 1 })),
+    );
     await this.addRevisions(
       tx,
-      withIds.map(({ id, createdAt, examined }) => ({ submissionId: id, number: 1, handedInAt: createdAt, examined })),
+      withIds.map(({ id, createdAt, record }) => ({ submissionId: id, number: 1, handedInAt: createdAt, record })),
     );
   }
 
   async addRevisions(tx: Transaction, revisions: readonly NewRevision[]): Promise<void> {
     const withIds = revisions.map((revision) => ({ id: uuid7(), ...revision }));
-    await tx.submissionRevision.createMany({
-      data: withIds.map(({ examined, ...row }) => ({
-        ...row,
-        ...toRevisionColumns(examined),
-        figures: toJson(examined.figures),
-        checkSetVersion: CHECK_SET_VERSION,
-      })),
-    });
-    await tx.submissionInstrument.createMany({
-      data: withIds.flatMap(({ id, examined }) => toInstrumentColumns(examined).map((instrument) => ({ revisionId: id, ...instrument }))),
-    });
-    await tx.finding.createMany({
-      data: withIds.flatMap(({ id, examined }) =>
-        examined.findings.map((finding) => ({
+    await insertRows(
+      tx,
+      'submission_revision',
+      withIds.map(({ record, ...row }) => ({ ...row, ...record.revision, checkSetVersion: CHECK_SET_VERSION })),
+    );
+    await insertRows(
+      tx,
+      'submission_instrument',
+      withIds.flatMap(({ id, record }) => record.instruments.map((instrument) => ({ revisionId: id, ...instrument }))),
+    );
+    await insertRows(
+      tx,
+      'finding',
+      withIds.flatMap(({ id, record }) =>
+        record.findings.map((finding) => ({
           id: uuid7(),
           revisionId: id,
           code: finding.code,
           severity: finding.severity,
-          detail: toJson(finding),
+          detail: finding,
         })),
       ),
-    });
-    await addSpecimens(tx, withIds);
+    );
+    await this.addSpecimens(tx, withIds);
+  }
+
+  private async addSpecimens(tx: Transaction, revisions: readonly { id: string; record: SubmissionRecord }[]): Promise<void> {
+    const specimens = revisions.flatMap(({ id, record }) =>
+      record.specimens.map((specimen) => ({ id: uuid7(), revisionId: id, ...specimen })),
+    );
+    await insertRows(
+      tx,
+      'specimen',
+      specimens.map(({ id, revisionId, number, condition, state, reason }) => ({
+        id,
+        revisionId,
+        number,
+        condition,
+        validity: state,
+        invalidReason: reason,
+      })),
+    );
+    await insertRows(
+      tx,
+      'reading',
+      specimens.flatMap(({ id, readings }) => readings.map(({ siUnit: _, ...reading }) => ({ id: uuid7(), specimenId: id, ...reading }))),
+    );
   }
 
   /** A draft or a returned submission becomes submitted; what its next revision says of the bench day stands on the row too. */
   async handIn(tx: Transaction, id: string, examined: ExaminedSubmission): Promise<void> {
-    const data = { ...toSubmissionColumns(examined), state: 'submitted', draft: Prisma.DbNull };
+    const data = { ...withBenchDay(toSubmissionColumns(examined)), state: 'submitted', draft: Prisma.DbNull };
     await tx.submission.update({ where: { id }, data: { ...data, revision: { increment: 1 }, version: { increment: 1 } } });
   }
 
   async createDraft(tx: Transaction, { draft, subject, ...row }: NewDraft): Promise<void> {
-    const columns = toSubmissionColumns({ content: draft, subject });
+    const columns = withBenchDay(toSubmissionColumns({ content: draft, subject }));
     await tx.submission.create({
       data: { ...row, ...columns, editionId: subject.edition.id, draft: toJson(draft), state: 'draft', id: uuid7() },
     });
@@ -135,35 +161,11 @@ export class SubmissionsStore {
     await tx.draftSave.deleteMany({ where: { submissionId: id, version: { lte: version - MOST_DRAFT_SAVES } } });
     await tx.submission.update({
       where: { id },
-      data: { ...toSubmissionColumns({ content: draft, subject }), draft: toJson(draft), version: { increment: 1 } },
+      data: { ...withBenchDay(toSubmissionColumns({ content: draft, subject })), draft: toJson(draft), version: { increment: 1 } },
     });
   }
 
   async deleteDraft(tx: Transaction, id: string): Promise<void> {
     await tx.submission.delete({ where: { id } });
   }
-}
-
-/**
- * Specimens and readings travel as one text each: a file brings tens of thousands, and a statement with a parameter a cell took ten
- * times as long.
- */
-async function addSpecimens(
-  tx: Transaction,
-  revisions: readonly { readonly id: string; readonly examined: ExaminedSubmission }[],
-): Promise<void> {
-  const specimens = revisions.flatMap(({ id, examined }) =>
-    examined.specimens.map((specimen) => ({ id: uuid7(), revisionId: id, ...specimen })),
-  );
-  const readings = specimens.flatMap((specimen) =>
-    specimen.readings.map((reading) => ({ id: uuid7(), specimenId: specimen.id, ...reading })),
-  );
-  await tx.$executeRaw`
-    INSERT INTO "specimen" ("id", "revision_id", "number", "condition", "validity", "invalid_reason")
-    SELECT "id", "revisionId", "number", "condition", "state", "reason" FROM json_to_recordset(${JSON.stringify(specimens.map(({ readings: _, ...one }) => one))}::json)
-      AS r("id" uuid, "revisionId" uuid, "number" int, "condition" text, "state" text, "reason" text)`;
-  await tx.$executeRaw`
-    INSERT INTO "reading" ("id", "specimen_id", "role", "station", "entered_text", "entered_unit", "value_si")
-    SELECT "id", "specimenId", "role", "station", "enteredText", "enteredUnit", "valueSi" FROM json_to_recordset(${JSON.stringify(readings)}::json)
-      AS r("id" uuid, "specimenId" uuid, "role" text, "station" int, "enteredText" text, "enteredUnit" text, "valueSi" numeric)`;
 }

@@ -51,6 +51,7 @@ test('a file of several submissions goes on record, text/csv and as a form alike
       expect.objectContaining({ reference: 'S-2026-0002' }),
     ],
     refused: [],
+    refusedFaults: 0,
   });
   const form = await b.tester
     .call('post', '/v1/submissions')
@@ -126,6 +127,23 @@ test('partial stores the good ones and says which not', async () => {
   expect(await countSubmissions()).toBe(before + 2);
 });
 
+test('partial tells how many faults there are, listed or not', async () => {
+  const rows = [...rowsOf(1100, { mark: 'many', force: 'x' }), ...rowsOf(6, { mark: 'good' })];
+  const answer = await send(csv(rows), '/v1/submissions?partial=true').expect(201);
+  expect(answer.body).toMatchObject({ submissions: [expect.anything()], refusedFaults: 1100 });
+  expect(answer.body.refused).toHaveLength(1000);
+});
+
+test('a submission whose rows stand apart is put together', async () => {
+  const [one, other] = [rowsOf(6, { mark: 't' }), rowsOf(6, { mark: 'u' })];
+  const mixed = one.flatMap((cells, index) => [cells, other[index]!]);
+  const answer = await send(csv(mixed), '/v1/submissions/preview').expect(200);
+  expect(answer.body.submissions).toMatchObject([
+    { rows: { first: 2, last: 12 }, figures: { validSpecimens: 6 } },
+    { rows: { first: 3, last: 13 }, figures: { validSpecimens: 6 } },
+  ]);
+});
+
 test('a preview of a file gives figures by submission, and stores nothing', async () => {
   const before = await countSubmissions();
   const answer = await send(csv([...rowsOf(6, { mark: 'p' }), ...rowsOf(6, { mark: 'q' })]), '/v1/submissions/preview').expect(200);
@@ -136,11 +154,17 @@ test('a preview of a file gives figures by submission, and stores nothing', asyn
   expect(await countSubmissions()).toBe(before);
 });
 
-test('the same readings twice in one file are found', async () => {
-  const rows = rowsOf(6, { mark: 'r' });
-  const answer = await send(csv([...rows, ...rows.map((cells) => cells.with(0, 's'))])).expect(201);
-  const seen = await b.reviewer.call('get', `/v1/submissions/${answer.body.submissions[1].reference as string}`).expect(200);
-  expect(seen.body.findings).toEqual(expect.arrayContaining([expect.objectContaining({ code: 'readings/same-as-earlier' })]));
+// Of two thousand specimens and one each is looked at alone.
+test.each([6, 2001])('the same readings twice in one file are found in the second, %i specimens', async (specimens) => {
+  const rows = rowsOf(specimens, { mark: `r${specimens}` });
+  const answer = await send(csv([...rows, ...rows.map((cells) => cells.with(0, `s${specimens}`))])).expect(201);
+  const codes = async (index: number) => {
+    const { reference } = answer.body.submissions[index] as { reference: string };
+    const { body } = await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
+    return (body.findings as { code: string }[]).map(({ code }) => code);
+  };
+  expect(await codes(0)).not.toContain('readings/same-as-earlier');
+  expect(await codes(1)).toContain('readings/same-as-earlier');
 });
 
 test.each<[string, () => string | Buffer]>([

@@ -1,4 +1,4 @@
-import { parseSubmissionsCsv } from '../../api/submissions/import/parse-submissions-csv.js';
+import { readWholeFile } from '../import/read-whole-file.js';
 import { submissionContent } from '../../api/submissions/submission-content.js';
 import { handInFile } from '../../prisma/seed/bench/hand-in-file.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
@@ -12,7 +12,7 @@ const byUnit = (unit: string) =>
   winter!.handIns.filter(({ content, task }) => content.specimens[0]!.readings[0]!.unit === unit && task.tester === 1);
 
 const read = async (text: string) => {
-  const { submissions, faults } = await parseSubmissionsCsv(
+  const { submissions, faults } = await readWholeFile(
     (async function* () {
       yield Buffer.from(text);
     })(),

@@ -1,12 +1,12 @@
 import { readFile } from 'node:fs/promises';
 import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
-import { parseSubmissionsCsv } from '../../api/submissions/import/parse-submissions-csv.js';
+import { readWholeFile } from './read-whole-file.js';
 import { bytesOf } from './bytes-of.js';
 
 const sample = await readFile('site/public/samples/hand-in.csv', 'utf8');
 const semicolon = await readFile('site/public/samples/hand-in-semicolon.csv', 'utf8');
 
-const read = (text: string | Uint8Array) => parseSubmissionsCsv(bytesOf(text));
+const read = (text: string | Uint8Array) => readWholeFile(bytesOf(text));
 const faultsOf = async (text: string | Uint8Array) => {
   const { submissions, faults } = await read(text);
   expect(submissions).toEqual([]);

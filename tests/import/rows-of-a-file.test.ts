@@ -1,4 +1,4 @@
-import { parseSubmissionsCsv } from '../../api/submissions/import/parse-submissions-csv.js';
+import { readWholeFile } from './read-whole-file.js';
 import { bytesOf } from './bytes-of.js';
 
 const HEADER =
@@ -39,7 +39,7 @@ const row = (change: Partial<typeof BASE> = {}): string => {
     c.unit,
   ].join(',');
 };
-const read = (...rows: string[]) => parseSubmissionsCsv(bytesOf([HEADER, ...rows].join('\n')));
+const read = (...rows: string[]) => readWholeFile(bytesOf([HEADER, ...rows].join('\n')));
 const only = (part: string) => [expect.objectContaining({ message: expect.stringContaining(part) })];
 
 test('a unit in a column may differ from row to row, and faults of it name that column', async () => {
@@ -133,26 +133,26 @@ test.each([
   ['CRLF', '\r\n'],
   ['CR', '\r'],
 ])('lines are counted the same with %s', async (_, end) => {
-  const { faults } = await parseSubmissionsCsv(bytesOf(['', HEADER, row(), row({ specimen: '2', force: 'x' })].join(end)));
+  const { faults } = await readWholeFile(bytesOf(['', HEADER, row(), row({ specimen: '2', force: 'x' })].join(end)));
   expect(faults).toMatchObject([{ row: 4, column: 'force', found: 'x' }]);
 });
 
 test('line ends may be mixed, as they are where files were joined', async () => {
-  const { submissions, faults } = await parseSubmissionsCsv(bytesOf(`${HEADER}\r\n${row()}\n${row({ specimen: '2' })}\r\n`));
+  const { submissions, faults } = await readWholeFile(bytesOf(`${HEADER}\r\n${row()}\n${row({ specimen: '2' })}\r\n`));
   expect(faults).toEqual([]);
   expect(submissions[0]!.content.specimens.map(({ number }) => number)).toEqual([1, 2]);
 });
 
 test('blank lines before a header with semicolons do not hide its separator', async () => {
   const text = ['', '', HEADER.replaceAll(',', ';'), row({ force: '36·52' }).replaceAll(',', ';').replace('36·52', '36,52')].join('\n');
-  const { submissions, faults } = await parseSubmissionsCsv(bytesOf(text));
+  const { submissions, faults } = await readWholeFile(bytesOf(text));
   expect(faults).toEqual([]);
   expect(submissions[0]!.content.specimens[0]!.readings[0]!.value).toBe('36.52');
 });
 
 test('a thousands separator is not guessed at', async () => {
   const text = [HEADER, row({ force: 'F' })].join('\n').replaceAll(',', ';').replace('F\n', '').replace(';F;', ';1.036,52;');
-  expect((await parseSubmissionsCsv(bytesOf(text))).faults).toMatchObject([{ found: '1.036,52' }]);
+  expect((await readWholeFile(bytesOf(text))).faults).toMatchObject([{ found: '1.036,52' }]);
 });
 
 test.each([
@@ -166,22 +166,20 @@ test.each([
     'not a known unit',
   ],
 ])('the header is told: %s', async (_, header, words) => {
-  const { submissions, faults } = await parseSubmissionsCsv(bytesOf([header, row()].join('\n')));
+  const { submissions, faults } = await readWholeFile(bytesOf([header, row()].join('\n')));
   expect(submissions).toEqual([]);
   expect(faults).toEqual(only(words));
 });
 
 test('every fault of the header is told at once', async () => {
   const header = HEADER.replace('edition', 'edicao').replace('force unit', 'colour');
-  const { faults } = await parseSubmissionsCsv(bytesOf([header, row()].join('\n')));
+  const { faults } = await readWholeFile(bytesOf([header, row()].join('\n')));
   expect(faults.map(({ code }) => code).toSorted()).toEqual(['column_missing', 'column_unknown', 'column_unknown', 'unit_missing']);
 });
 
 test('a fault of the header does not hide the faults of the rows: those in columns that were understood are told too', async () => {
   const header = HEADER.replace('edition', 'edicao');
-  const { submissions, faults } = await parseSubmissionsCsv(
-    bytesOf([header, row({ version: 'first' }), row({ specimen: 'two' })].join('\n')),
-  );
+  const { submissions, faults } = await readWholeFile(bytesOf([header, row({ version: 'first' }), row({ specimen: 'two' })].join('\n')));
   expect(submissions).toEqual([]);
   expect(faults.map(({ row: line, column }) => `${line} ${column}`)).toEqual(
     expect.arrayContaining(['1 edicao', '1 edition', '2 method version', '3 specimen']),

@@ -13,40 +13,47 @@ export const MOST_SUBMISSIONS = 5000;
 const SHARED = ['edition', 'method version', 'zone', 'instruments', 'temperature', 'humidity', 'seen label', 'note'];
 const ANSWERS: Readonly<Record<string, boolean>> = { '': false, yes: true, true: true, '1': true, no: false, false: false, '0': false };
 
-/** Puts rows together: a submission is the rows of one mark, spool, method and bench day. */
-export class SubmissionGatherer {
-  private readonly submissions = new Map<string, RawSubmission>();
-  private hasMisshapenRow = false;
+/** What tells submissions of a file apart. */
+export const keyOf = (row: FileRow): string => JSON.stringify(['submission', 'spool', 'method', 'bench day'].map((name) => row.text(name)));
 
+/** Puts rows together: a submission is the rows of one mark, spool, method and bench day, and is whole with the last of them. */
+export class SubmissionGatherer {
+  private readonly open = new Map<string, RawSubmission>();
+  private begun = 0;
+
+  /** @param lastRows key of a submission → number of its last row */
   constructor(
     private readonly header: Header,
     private readonly hasDecimalComma: boolean,
     private readonly faults: Pick<FaultList, 'add'>,
+    private readonly lastRows: ReadonlyMap<string, number>,
   ) {}
 
-  /** @throws UnreadableFile when there are more submissions than a file may hold */
-  add(rowNumber: number, cells: readonly string[]): void {
+  /**
+   * @returns the submission that the row makes whole; null while rows of it are to come, and for a row of none
+   * @throws UnreadableFile when there are more submissions than a file may hold
+   */
+  add(rowNumber: number, cells: readonly string[]): RawSubmission | null {
     if (cells.length !== this.header.width) {
-      this.hasMisshapenRow = true;
       this.faults.add(misshapen(rowNumber, cells.length, this.header.width));
-      return;
+      return null;
     }
     const row = new FileRow(rowNumber, cells, this.header, this.hasDecimalComma);
-    const key = JSON.stringify(['submission', 'spool', 'method', 'bench day'].map((name) => row.text(name)));
-    const known = this.submissions.get(key);
+    const key = keyOf(row);
+    const known = this.open.get(key);
     const submission = known ?? begin(row);
     const faults = [...(known ? differences(known.first, row) : faultsOfBeginning(row)), ...addSpecimen(submission, row)];
     submission.lastRow = rowNumber;
     submission.isFaulty ||= faults.length > 0;
     this.faults.add(...faults);
-    if (!known && this.submissions.size === MOST_SUBMISSIONS) throw tooMany(rowNumber);
-    this.submissions.set(key, submission);
-  }
-
-  /** The submissions; all of them faulty where a row has the wrong number of cells, for it could belong to any. */
-  get gathered(): RawSubmission[] {
-    const all = [...this.submissions.values()];
-    return this.hasMisshapenRow ? all.map((submission) => ({ ...submission, isFaulty: true })) : all;
+    if (!known && this.begun === MOST_SUBMISSIONS) throw tooMany(rowNumber);
+    if (!known) this.begun += 1;
+    if (this.lastRows.get(key) !== rowNumber) {
+      this.open.set(key, submission);
+      return null;
+    }
+    this.open.delete(key);
+    return submission;
   }
 }
 

@@ -1,6 +1,6 @@
 import { submissionContent } from '../submission-content.js';
 import type { SubmissionContent } from '../submission-content.js';
-import { FaultList } from './fault-list.js';
+import type { FaultList } from './fault-list.js';
 import { SubmissionGatherer } from './gather-submissions.js';
 import { placeOf } from './raw-submission.js';
 import type { RawSubmission } from './raw-submission.js';
@@ -10,6 +10,7 @@ import { readRows } from './read-rows.js';
 import { readText } from './read-text.js';
 import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
+import { surveyRows } from './survey-rows.js';
 
 /** A submission read from a file, with the first and last row that it stood in. */
 export interface ReadSubmission {
@@ -19,61 +20,52 @@ export interface ReadSubmission {
   readonly placeOf: (pointer: string) => { row: number; column: string };
 }
 
-export interface ReadFile {
-  readonly submissions: readonly ReadSubmission[];
-  /** Faults of submissions that are not among those read; in the order of the rows, the first 1000. */
-  readonly faults: readonly RowFault[];
-  /** How many more faults there are. */
-  readonly furtherFaults: number;
-}
-
 /**
- * Reads a hand-in file as a stream. All rows are read and every fault is told.
- * @param bytes CSV (RFC 4180), UTF-8, comma or semicolon, with a header row, at most 50 MB
+ * Reads a hand-in file twice: where each submission ends, then the submissions, each as soon as it is whole, so that no more of the file
+ * is held than the submissions that have begun. All rows are read and every fault is told.
+ * @param open gives the file from its beginning: CSV (RFC 4180), UTF-8, comma or semicolon, with a header row, at most 50 MB
+ * @param list takes the faults of submissions that are not among those read
  */
-export async function parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>): Promise<ReadFile> {
-  const list = new FaultList();
-  const submissions: ReadSubmission[] = [];
+export async function* parseSubmissionsCsv(open: () => AsyncIterable<Uint8Array>, list: FaultList): AsyncGenerator<ReadSubmission> {
+  const { lastRows, isSound } = await surveyRows(open());
   try {
-    const { raws, told, isHeaderFaulty } = await gather(bytes, list);
-    for (const raw of raws) {
+    for await (const { raw, told } of gather(open(), lastRows, list)) {
       const read = validate(raw, told);
-      if (read && !isHeaderFaulty) submissions.push(read);
+      if (read && isSound) yield read;
     }
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;
     list.add(error.fault);
   }
-  return { submissions, faults: list.faults, furtherFaults: list.furtherFaults };
 }
 
 interface Gathered {
-  readonly raws: readonly RawSubmission[];
-  /** Where faults of the rows go. */
+  readonly raw: RawSubmission;
+  /** Where its faults go. */
   readonly told: Pick<FaultList, 'add'>;
-  readonly isHeaderFaulty: boolean;
 }
 
 /** A header with faults does not end the reading: what its rows say in the columns that were understood is told as well. */
-async function gather(bytes: AsyncIterable<Uint8Array>, list: FaultList): Promise<Gathered> {
+async function* gather(bytes: AsyncIterable<Uint8Array>, lastRows: ReadonlyMap<string, number>, list: FaultList): AsyncGenerator<Gathered> {
   let gatherer: SubmissionGatherer | undefined;
   let told: Pick<FaultList, 'add'> = list;
-  let isHeaderFaulty = false;
-  for await (const { separator, row, cells } of readRows(readText(bytes))) {
-    if (gatherer) {
-      gatherer.add(row, cells);
-      continue;
+  let hasRows = false;
+  for await (const rows of readRows(readText(bytes))) {
+    for (const { separator, row, cells } of rows) {
+      if (gatherer) {
+        hasRows = true;
+        const raw = gatherer.add(row, cells);
+        if (raw) yield { raw, told };
+        continue;
+      }
+      const { header, faults } = readHeader(row, cells);
+      list.add(...faults);
+      if (faults.length > 0) told = list.about(understoodColumns(header, faults));
+      gatherer = new SubmissionGatherer(header, separator === ';', told, lastRows);
     }
-    const { header, faults } = readHeader(row, cells);
-    list.add(...faults);
-    isHeaderFaulty = faults.length > 0;
-    if (isHeaderFaulty) told = list.about(understoodColumns(header, faults));
-    gatherer = new SubmissionGatherer(header, separator === ';', told);
   }
   if (!gatherer) list.add(emptyFile(0, 'nothing', 'The file is empty.'));
-  else if (gatherer.gathered.length === 0 && list.faults.length === 0)
-    list.add(emptyFile(1, 'a header only', 'The file has a header and no rows.'));
-  return { raws: gatherer?.gathered ?? [], told, isHeaderFaulty };
+  else if (!hasRows && list.faults.length === 0) list.add(emptyFile(1, 'a header only', 'The file has a header and no rows.'));
 }
 
 function understoodColumns({ fields, unitFields }: Header, faults: readonly RowFault[]): Set<string> {

@@ -18,9 +18,10 @@ export const separatorOf = (headerLine: string): Separator => (headerLine.split(
 
 /**
  * Reads RFC 4180 records from text; finds the separator by itself. Blank lines, and lines of separators only, are passed over.
+ * @returns as many at once as lie ready: waiting for each would take longer than reading it
  * @throws UnreadableFile with the line from which on it is not CSV
  */
-export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<CsvRow> {
+export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<CsvRow[]> {
   let head = '';
   for (let next = await text.next(); !next.done; next = await text.next()) {
     head += next.value;
@@ -40,13 +41,23 @@ export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<Cs
   const source = Readable.from(whole(head, text));
   source.on('error', (error) => parser.destroy(error)).pipe(parser);
   try {
-    for await (const { record, info } of parser as AsyncIterable<{ record: string[]; info: { lines: number } }>) {
-      yield { separator, row: info.lines, cells: record };
+    for await (const first of parser as AsyncIterable<Parsed>) {
+      const rows = [toRow(separator, first)];
+      for (let next = parser.read() as Parsed | null; next !== null; next = parser.read() as Parsed | null)
+        rows.push(toRow(separator, next));
+      yield rows;
     }
   } catch (error) {
     throw error instanceof CsvError ? notCsv(error) : error;
   }
 }
+
+interface Parsed {
+  readonly record: string[];
+  readonly info: { readonly lines: number };
+}
+
+const toRow = (separator: Separator, { record, info }: Parsed): CsvRow => ({ separator, row: info.lines, cells: record });
 
 async function* whole(head: string, rest: AsyncGenerator<string>): AsyncGenerator<string> {
   yield head;

@@ -1,7 +1,5 @@
 import { UnreadableFile } from './row-fault.js';
 
-export const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
-
 const LINE_FEED = 0x0a;
 /** Bytes of a character that may still be open at the end of a chunk. */
 const MOST_OPEN_BYTES = 3;
@@ -9,16 +7,13 @@ const MOST_OPEN_BYTES = 3;
 /**
  * Decodes UTF-8 piece by piece, with or without a byte-order mark.
  * @param bytes the file as a stream
- * @throws UnreadableFile above 50 MB, or with the line where a byte is not UTF-8
+ * @throws UnreadableFile with the line where a byte is not UTF-8
  */
 export async function* readText(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<string> {
   const decoder = new TextDecoder('utf-8', { fatal: true });
-  let size = 0;
   let lineFeeds = 0;
   let tail: Uint8Array = new Uint8Array();
   for await (const chunk of bytes) {
-    size += chunk.byteLength;
-    if (size > LARGEST_FILE_BYTES) throw tooLarge();
     try {
       yield decoder.decode(chunk, { stream: true });
     } catch {
@@ -59,16 +54,6 @@ function lineFeedsBeforeFault(tail: Uint8Array, chunk: Uint8Array): number {
   }
   return lines;
 }
-
-const tooLarge = (): UnreadableFile =>
-  new UnreadableFile({
-    code: 'file_too_large',
-    row: 0,
-    column: '',
-    found: `more than ${LARGEST_FILE_BYTES} bytes`,
-    expected: `at most ${LARGEST_FILE_BYTES} bytes`,
-    message: 'The file is larger than 50 MB. Split it and send the parts.',
-  });
 
 const notUtf8 = (row: number): UnreadableFile =>
   new UnreadableFile({

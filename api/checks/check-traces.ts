@@ -1,11 +1,9 @@
-import type { SpecimenInSi } from '../submissions/readings-si.js';
-import type { CheckedTrace } from './check-input.js';
+import { applyCheck } from './apply-check.js';
+import type { PinnedChecks } from './apply-check.js';
+import type { CheckInput, CheckSettings } from './check-input.js';
 import type { Finding } from './finding.js';
 import { tracePeak } from './list/trace-peak.js';
-import { peaksApart } from './peaks-apart.js';
 
-/** What traces tell that came after their submission was checked. */
-export function checkTraces(specimens: readonly SpecimenInSi[], traces: readonly CheckedTrace[]): Finding[] {
-  const { code, severity, isSealed = false } = tracePeak;
-  return peaksApart(specimens, traces).map((observation) => ({ code, severity, isSealed, ...observation }));
-}
+/** What traces tell that came after their submission was checked, under the same rules. */
+export const checkTraces = (input: Pick<CheckInput, 'specimens' | 'traces'>, pinned: PinnedChecks, settings: CheckSettings): Finding[] =>
+  applyCheck(tracePeak, pinned, settings, (limits) => tracePeak.run(input, limits));

@@ -1,3 +1,4 @@
+import { checkSetOf } from '../../api/checks/check-set-of.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 
@@ -41,6 +42,33 @@ test('a version begins after every bench day that was handed in, in the record t
   const added = await post({ effectiveFrom: '2026-01-06', checks: { 'date/long-past': { severity: 'blocks', limits: { days: 1 } } } });
   expect(added.status).toBe(201);
   expect(await codesOf(reference)).toEqual(before);
+});
+
+test('what a trace tells later is held against the same limits, and only where the edition pinned the check', async () => {
+  await b.sql(`ALTER TABLE method_version DISABLE TRIGGER USER`);
+  const checks = JSON.stringify({ 'trace/peak-differs': { severity: 'note', limits: { percent: 5 } } });
+  await b.sql(
+    `UPDATE method_version SET checks = $1 WHERE number = 1 AND method_id = (SELECT id FROM method WHERE slug = 'straight-pull')`,
+    [checks],
+  );
+  const tracedCodes = async (forceN: number, factor: number) => {
+    const specimens = pulls(forceN);
+    const content = contentFor(b.spool, { specimens, benchDay: '2026-01-05' });
+    const { reference } = (await b.tester.call('post', '/v1/submissions').send(content).expect(201)).body as { reference: string };
+    const peakN = Number(specimens[0]!.readings[0]!.value) * factor;
+    const file = ['Extension (mm),Force (N)', ...[0, 25, 50, 75, 100].map((part) => `${part / 10},${((peakN * part) / 100).toFixed(4)}`)];
+    const traces = `/v1/submissions/${reference}/traces?specimen=1`;
+    await b.tester.call('post', traces).set('If-Match', '"1"').set('Content-Type', 'text/csv').send(file.join('\n')).expect(201);
+    return (await codesOf(reference)).filter((code) => code.startsWith('trace/'));
+  };
+  expect(await tracedCodes(70, 1.04)).toEqual([]);
+  expect(await tracedCodes(72, 1.06)).toEqual(['trace/peak-differs note']);
+  await b.sql(`ALTER TABLE edition DISABLE TRIGGER opening_stands`);
+  const pin = (checkSet: object) => b.sql(`UPDATE edition SET check_set = $1 WHERE slug = '2026'`, [JSON.stringify(checkSet)]);
+  await pin(checkSetOf().checks.filter(({ code }) => code !== 'trace/peak-differs'));
+  expect(await tracedCodes(74, 1.06)).toEqual([]);
+  await pin(checkSetOf().checks);
+  expect(await tracedCodes(76, 1.06)).toEqual(['trace/peak-differs note']);
 });
 
 test('checks are applied as the edition pinned them when it opened', async () => {

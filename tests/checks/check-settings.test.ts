@@ -23,6 +23,8 @@ const CASES: readonly (readonly [code: string, limit: string, value: number, sub
   ['readings/drift-in-order', 'leastSpecimens', 9, falling, true],
   ['figures/far-from-label', 'highPercent', 150, claimed(1.6), false],
   ['figures/far-from-label', 'lowPercent', 80, claimed(0.7), false],
+  // 36.52 lbf is 162.449 N.
+  ['trace/peak-differs', 'percent', 0.5, { input: { traces: [{ specimen: 1, peakForceN: 162.449 * 1.008 }] } }, false],
   [
     'label/against-itself',
     'tolerancePercent',

@@ -74,7 +74,8 @@ export class AddTraces {
         })),
       );
       const peaks = found.map(({ number, figures }) => ({ specimen: number, peakForceN: Number(figures.peakForceN) }));
-      await this.store.addFindings(tx, submission.revisionId, checkTraces(submission.specimens, peaks));
+      const findings = checkTraces({ specimens: submission.specimens, traces: peaks }, submission.pinnedChecks, submission.checkSettings);
+      await this.store.addFindings(tx, submission.revisionId, findings);
       await this.store.touch(tx, submission.id);
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -1,4 +1,6 @@
 import { Injectable } from '@nestjs/common';
+import type { PinnedChecks } from '../../checks/apply-check.js';
+import type { CheckSettings } from '../../checks/check-input.js';
 import type { Finding } from '../../checks/finding.js';
 import type { Transaction } from '../../platform/database/database.js';
 import { uuid7 } from '../../platform/identifiers/uuid7.js';
@@ -24,7 +26,11 @@ export class TracesStore {
     if (!rows[0]) return null;
     const submission = await tx.submission.findUniqueOrThrow({
       where: { id: rows[0].id },
-      include: { methodVersion: { select: { parameters: true } }, spool: { select: { variantId: true } } },
+      include: {
+        edition: { select: { checkSet: true } },
+        methodVersion: { select: { parameters: true, checks: true } },
+        spool: { select: { variantId: true } },
+      },
     });
     const revision = await tx.submissionRevision.findUnique({
       where: { submissionId_number: { submissionId: submission.id, number: submission.revision } },
@@ -42,6 +48,8 @@ export class TracesStore {
       state: submission.state,
       version: submission.version,
       parameters: submission.methodVersion.parameters as { settings?: readonly { name: string; value: string; unit: string }[] },
+      pinnedChecks: submission.edition.checkSet as PinnedChecks,
+      checkSettings: submission.methodVersion.checks as CheckSettings,
       variantId: submission.spool.variantId,
       revisionId: revision.id,
       areaMm2: (revision.figures as { areaMm2?: number | null }).areaMm2 ?? null,

@@ -2,18 +2,16 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
+import { pictures } from './src/pictures/pictures.js';
+import { samePages } from './src/release/same-pages.js';
 
-const { PUBLIC_URL, SITE_OUT, SITE_CACHE } = process.env;
+const { PUBLIC_URL, SITE_OUT } = process.env;
 const outDir = resolve(SITE_OUT ?? 'dist/site');
 // Each build has a cache of its own beside its output, so that several can run at once.
-const cacheDir = resolve(SITE_CACHE ?? `${outDir}.cache`);
-if (SITE_CACHE) process.env['SITE_CACHE'] = cacheDir;
+const cacheDir = `${outDir}.cache`;
 
 // Astro renders from a bundle beside the output, but only when the output lies within the working folder; else every build would share one
 // folder and overwrite the bundle of another. The bundle carries its packages (noExternal), as no node_modules may lie above it.
-process.env['SITE_PROJECT'] = fileURLToPath(new URL('../package.json', import.meta.url));
-
 mkdirSync(dirname(outDir), { recursive: true });
 process.chdir(dirname(outDir));
 
@@ -25,9 +23,8 @@ export default defineConfig({
   outDir,
   cacheDir,
   trailingSlash: 'always',
-  // Pictures are drawn by other threads: while one is, the next page is rendered.
   build: { format: 'directory', inlineStylesheets: 'never', concurrency: 8 },
-  integrations: PUBLIC_URL ? [sitemap({ filter: isLasting })] : [],
+  integrations: [samePages(), pictures(), ...(PUBLIC_URL ? [sitemap({ filter: isLasting })] : [])],
   image: { service: { entrypoint: 'astro/assets/services/noop' } },
   security: {
     csp: {

@@ -381,6 +381,7 @@ export const historyPointSchema = z
           trade: tradeValueSchema.nullable(),
           methodVersion: z.int(),
           isBreak: z.boolean().describe('A method change breaks comparison with the point before'),
+          isCorrected: z.boolean().optional().describe('An erratum of the edition changed the value; not told by the first releases'),
         }),
       )
       .describe('By category'),

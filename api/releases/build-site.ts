@@ -62,7 +62,6 @@ export class BuildSite {
       API_URL,
       PUBLIC_URL,
       SITE_OUT: target,
-      SITE_CACHE: `${target}-cache`,
       ASTRO_TELEMETRY_DISABLED: '1',
       NODE_ENV: 'production',
     };
@@ -83,6 +82,6 @@ export class BuildSite {
     await symlink(name, next, 'junction');
     await rename(next, resolve(this.folder, 'current'));
     const others = (await readdir(this.folder)).filter((entry) => entry.startsWith('built-') && !entry.startsWith(name));
-    await Promise.all([...others, `${name}-cache`].map((entry) => rm(resolve(this.folder, entry), { recursive: true, force: true })));
+    await Promise.all([...others, `${name}.cache`].map((entry) => rm(resolve(this.folder, entry), { recursive: true, force: true })));
   }
 }

@@ -29,7 +29,8 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const uncorrected = editionDocument(context, null);
   const erratum = inputs.correction && computeErratum(inputs.correction, { edition: uncorrected, categories });
   const edition = { ...uncorrected, erratum };
-  const variants = variantDocuments(context, edition, categories);
+  const corrected = new Set([...(inputs.correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
+  const variants = variantDocuments(context, edition, categories, corrected);
   const tables = [...catalogueTables(variants), ...standingsTables(edition, categories), ...evidenceTables(variants)];
   return [
     readmeFile(inputs),

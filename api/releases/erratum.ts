@@ -10,6 +10,9 @@ interface Revision {
   readonly categories: readonly CategoryDocument[];
 }
 
+/** Where the value of a variant in a category stands. */
+export const valueCell = (category: string, variant: string): string => `${category}, ${variant}, value`;
+
 /** Every cell that readers see in a table, by where it stands. */
 export function cellsOf({ edition, categories }: Revision): RevisionCells {
   const overall = edition.overall.flatMap(({ variant, place, placeIfIncluded, score }) => [
@@ -19,7 +22,7 @@ export function cellsOf({ edition, categories }: Revision): RevisionCells {
   const byCategory = categories.flatMap(({ category, rows }) =>
     rows.flatMap(({ variant, place, figure }) => [
       [`${category.code}, ${variant.slug}, place`, String(place ?? 'unplaced')] as const,
-      [`${category.code}, ${variant.slug}, value`, `${figure.value} ${figure.unit}`] as const,
+      [valueCell(category.code, variant.slug), `${figure.value} ${figure.unit}`] as const,
     ]),
   );
   const hasGroups = edition.overall.some(({ group }) => group !== null);

@@ -7,7 +7,7 @@ import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { EditionEvidenceReadModel } from '../editions/edition-evidence.read-model.js';
 import { Problem } from '../platform/errors/problem.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
-import type { VariantDocument } from '../public-api/release-documents.schemas.js';
+import type { EditionDocument, VariantDocument } from '../public-api/release-documents.schemas.js';
 import type { Bundle } from './documents/bundle.js';
 import { unmetExpectations } from './erratum.js';
 import type { Correction, EarlierEdition, Licence, ReleaseInputs } from './release-inputs.js';
@@ -30,7 +30,7 @@ const LICENCES: Readonly<Record<Config['DATA_LICENCE'], Licence>> = {
   },
 };
 
-type Stated = Omit<Correction, 'before'> | null;
+type Stated = Omit<Correction, 'before' | 'corrected'> | null;
 
 /** Gathers everything that a release is computed from. Reads only. */
 @Injectable()
@@ -80,7 +80,17 @@ export class GatherRelease {
     const cells = await this.releases.cellsOf(before);
     const unmet = unmetExpectations(expects, cells);
     if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
-    return { reasonCode, words, expects, before: cells };
+    return { reasonCode, words, expects, before: cells, corrected: await this.correctedUpTo(before) };
+  }
+
+  private async correctedUpTo({ edition, revision: last }: PublishedRelease): Promise<string[]> {
+    const corrected: string[] = [];
+    for (let revision = 2; revision <= last; revision++) {
+      const release = await this.releases.find(edition, revision);
+      const erratum = release && (await this.releases.kept<EditionDocument>(release, 'documents/edition.json')).erratum;
+      corrected.push(...(erratum?.changes ?? []).map(({ where }) => where));
+    }
+    return corrected;
   }
 
   /** Current releases of the editions before, newest first, as their bundles tell them. */

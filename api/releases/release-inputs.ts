@@ -38,6 +38,8 @@ export interface RevisionCells {
 export interface Correction extends Pick<NonNullable<EditionDocument['erratum']>, 'reasonCode' | 'words'> {
   readonly expects: readonly { readonly where: string; readonly before: string }[];
   readonly before: RevisionCells;
+  /** Cells that earlier errata of the edition changed. */
+  readonly corrected: readonly string[];
 }
 
 /** A licence by its SPDX name. */

@@ -277,6 +277,8 @@ describe('a release that waits for its time', () => {
     expect((await house.t.call('get', '/v1/releases/2026/3/manifest.json')).status).toBe(404);
     house.t.clock.time = new Date(Date.parse(publishAt) + 1000);
     expect(await look()).toBe(3);
+    const { inputs } = JSON.parse((await bytesOf('/v1/releases/2026/3/bundle.json')).toString()) as { inputs: ReleaseInputs };
+    expect(inputs.correction!.corrected).toContain('knot, petrel-40, value');
   });
 
   test('is called off while it waits, and not after', async () => {

@@ -98,6 +98,23 @@ test('the re-identified spool leads to an erratum with computed changes', async 
   expect(submissions.filter(({ method }) => method === 'straight-pull')).toHaveLength(3);
 });
 
+test('a history marks the values that the erratum changed, in the edition after it too, and no others', async () => {
+  const { erratum, overall } = await edition('2025');
+  const changed = erratum!.changes.flatMap(({ where, after }) => (where.endsWith(', value') && after !== null ? [where] : []));
+  expect(changed.length).toBeGreaterThan(0);
+  const marked: string[] = [];
+  for (const { variant } of overall) {
+    const { history } = await read<VariantDocument>(`/v1/editions/2025/variants/${variant.slug}`);
+    const codes = history.flatMap(({ categories }) => categories.filter(({ isCorrected }) => isCorrected).map(({ code }) => code));
+    marked.push(...codes.map((code) => `${code}, ${variant.slug}, value`));
+  }
+  expect(marked.sort()).toEqual(changed.sort());
+  const { history } = await read<VariantDocument>(`/v1/editions/2026/variants/${changed[0]!.split(', ')[1]!}`);
+  expect(history.flatMap(({ edition: slug, categories }) => (categories.some(({ isCorrected }) => isCorrected) ? [slug] : []))).toEqual([
+    '2025',
+  ]);
+});
+
 test('an incomplete entry and an exclusion that closes up', async () => {
   const { incomplete, excluded } = await edition('2025');
   expect(incomplete).toMatchObject([{ variant: { slug: 'saltwren-4-pe-1-5' }, missing: ['knot-retention'] }]);

@@ -218,6 +218,9 @@ test('variants are compared side by side, with the published chances, and the ch
   await page.locator('.compared table').nth(1).waitFor();
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
+  // On a phone each figure stands under the name of its choice, and not under a whole name again and again.
+  const labels = await page.evaluate<string[]>(`[...document.querySelectorAll('.compared td')].map((cell) => cell.dataset.label)`);
+  expect([...new Set(labels)]).toEqual(['First', 'Second']);
   await page.context().close();
 }, 60_000);
 

@@ -1,3 +1,4 @@
+import { loadImage } from '@napi-rs/canvas';
 import { existsSync } from 'node:fs';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -278,13 +279,9 @@ test('each edition and each variant has a picture of its own for where it is sha
   expect(addresses.length).toBeGreaterThan(100);
   for (const address of addresses) {
     const bytes = await readFile(join(out, new URL(address).pathname));
-    // PNG: signature, then width and height in the header (ISO/IEC 15948, 11.2.2).
-    expect([address, bytes.subarray(0, 8).toString('latin1'), bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([
-      address,
-      '\x89PNG\r\n\x1a\n',
-      600,
-      315,
-    ]);
+    const { width, height } = await loadImage(bytes);
+    // PNG: its signature (ISO/IEC 15948, 5.2); another program reads the rest.
+    expect([address, bytes.subarray(1, 4).toString(), width, height]).toEqual([address, 'PNG', 600, 315]);
     expect(bytes.length).toBeLessThan(100_000);
   }
 });

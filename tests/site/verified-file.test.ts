@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { verifiedFile } from '../../site/src/release/verified-file.js';
@@ -19,7 +19,6 @@ beforeEach(async () => {
 
 afterEach(async () => {
   delete process.env['API_URL'];
-  delete process.env['SITE_CACHE'];
   await api.close();
   await rm(folder, { recursive: true });
 });
@@ -32,19 +31,6 @@ test('a file is passed on only when it is the one that was published', async () 
   await expect(fetched()).rejects.toThrow(`/file.txt is not what was published`);
   await rm(join(folder, 'file.txt'));
   await expect(fetched()).rejects.toThrow('/file.txt is named by its release but the API has no such file');
-});
-
-test('a file is kept by its digest, and fetched again when what was kept is spoilt', async () => {
-  process.env['SITE_CACHE'] = join(folder, 'cache');
-  const kept = join(folder, 'cache/files', DIGEST);
-  await fetched();
-  expect(await readFile(kept, 'utf8')).toBe(PUBLISHED);
-  await rm(join(folder, 'file.txt'));
-  expect(await fetched()).toBe(PUBLISHED);
-  await writeFile(kept, 'spoilt');
-  await writeFile(join(folder, 'file.txt'), PUBLISHED);
-  expect(await fetched()).toBe(PUBLISHED);
-  expect(await readFile(kept, 'utf8')).toBe(PUBLISHED);
 });
 
 test('without the address of the API, or without an answer, the error says what to set', async () => {

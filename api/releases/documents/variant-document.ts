@@ -5,6 +5,7 @@ import type {
   VariantDocument,
   VariantName,
 } from '../../public-api/release-documents.schemas.js';
+import { valueCell } from '../erratum.js';
 import { budgetOf } from './budgets.js';
 import { publishedClaims } from './claims.js';
 import { toFigure, USUAL } from './figure.js';
@@ -18,8 +19,9 @@ export function variantDocuments(
   context: ReleaseContext,
   edition: EditionDocument,
   categories: readonly CategoryDocument[],
+  corrected: ReadonlySet<string>,
 ): VariantDocument[] {
-  return context.variants.map((variant) => variantDocument(context, variant, edition, categories));
+  return context.variants.map((variant) => variantDocument(context, variant, edition, categories, corrected));
 }
 
 function variantDocument(
@@ -27,6 +29,7 @@ function variantDocument(
   variant: VariantName,
   edition: EditionDocument,
   categories: readonly CategoryDocument[],
+  corrected: ReadonlySet<string>,
 ): VariantDocument {
   const excluded = edition.excluded.find((entry) => entry.variant.slug === variant.slug);
   const incomplete = edition.incomplete.find((entry) => entry.variant.slug === variant.slug);
@@ -52,14 +55,20 @@ function variantDocument(
     submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
     spools: spoolsOf(context, variant.slug),
-    budgets: context.evidence.edition.scheme.rules.categories.flatMap(({ code, quantity }) => {
-      const result = context.computed.results.get(variant.slug)?.get(quantity);
-      return result ? budgetOf(code, result.estimate) : [];
-    }),
-    history: [...earlierHistory(context, variant.slug), historyPoint(context, outcome, overall?.place ?? null, rows)],
+    budgets: budgetsOf(context, variant.slug),
+    history: [
+      ...earlierHistory(context, variant.slug),
+      historyPoint(context, variant.slug, corrected, { outcome, overallPlace: overall?.place ?? null, rows }),
+    ],
     siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
   };
 }
+
+const budgetsOf = ({ computed, evidence }: ReleaseContext, slug: string): VariantDocument['budgets'] =>
+  evidence.edition.scheme.rules.categories.flatMap(({ code, quantity }) => {
+    const result = computed.results.get(slug)?.get(quantity);
+    return result ? budgetOf(code, result.estimate) : [];
+  });
 
 const withoutVariant = ({ variant: _, ...row }: EditionDocument['overall'][number]) => row;
 
@@ -85,9 +94,9 @@ function earlierHistory(context: ReleaseContext, slug: string): HistoryPoint[] {
 
 function historyPoint(
   context: ReleaseContext,
-  outcome: HistoryPoint['outcome'],
-  overallPlace: number | null,
-  rows: VariantDocument['categories'],
+  variant: string,
+  corrected: ReadonlySet<string>,
+  { outcome, overallPlace, rows }: Pick<HistoryPoint, 'outcome' | 'overallPlace'> & { rows: VariantDocument['categories'] },
 ): HistoryPoint {
   return {
     edition: context.evidence.edition.slug,
@@ -104,6 +113,7 @@ function historyPoint(
       trade: row.figure.trade,
       methodVersion: category.methodVersion,
       isBreak: category.comparability === 'notComparable',
+      isCorrected: corrected.has(valueCell(category.code, variant)),
     })),
   };
 }

@@ -12,6 +12,9 @@ interface Edition {
   readonly pairs: { readonly variants: readonly string[]; readonly aheadPercent: readonly (readonly number[])[] };
 }
 
+/** One that was chosen, and the name of its choice: short enough to stand at each figure where a table is narrow. */
+type Chosen = Compared & { readonly choice: string };
+
 type Cell = string | Node;
 
 /** Puts the chosen variants side by side; the choice lives in the address, so that it can be sent and kept. */
@@ -24,7 +27,7 @@ class CompareVariants extends HTMLElement {
       if (slugs[index] !== undefined) select.value = slugs[index];
     });
     this.addEventListener('change', () => {
-      const chosen = new URLSearchParams(this.chosen.map((slug) => ['variant', slug]));
+      const chosen = new URLSearchParams([...this.chosen.keys()].map((slug) => ['variant', slug]));
       history.replaceState(null, '', chosen.size === 0 ? location.pathname : `?${chosen.toString()}`);
       void this.show();
     });
@@ -35,28 +38,34 @@ class CompareVariants extends HTMLElement {
     return [...this.querySelectorAll('select')];
   }
 
-  private get chosen(): string[] {
-    return [...new Set(this.selects.map(({ value }) => value).filter((value) => value !== ''))];
+  /** Slug → name of the choice, of the first where two are the same. */
+  private get chosen(): Map<string, string> {
+    const chosen = new Map<string, string>();
+    for (const { value, name } of this.selects) if (value !== '' && !chosen.has(value)) chosen.set(value, name);
+    return chosen;
   }
 
   private async show(): Promise<void> {
     const [status, place] = [this.querySelector('[role=status]'), this.querySelector('.compared')];
-    const slugs = this.chosen;
+    const chosen = this.chosen;
     if (!status || !place) return;
-    if (slugs.length < 2) {
+    if (chosen.size < 2) {
       status.textContent = 'Choose at least two different variants.';
       place.replaceChildren();
       return;
     }
     this.loaded ??= fetch('/compare.json').then((answer) => answer.json() as Promise<Edition>);
     const edition = await this.loaded;
-    const variants = slugs.flatMap((slug) => edition.variants.find((one) => one.slug === slug) ?? []);
+    const variants = [...chosen].flatMap(([slug, choice]) => {
+      const found = edition.variants.find((one) => one.slug === slug);
+      return found ? [{ ...found, choice }] : [];
+    });
     status.textContent = `${variants.length} variants compared.`;
     place.replaceChildren(figures(edition, variants), chances(edition, variants));
   }
 }
 
-function figures({ categories }: Edition, variants: readonly Compared[]): HTMLTableElement {
+function figures({ categories }: Edition, variants: readonly Chosen[]): HTMLTableElement {
   const rows: [Cell, ...Cell[]][] = [
     ['Place overall', ...variants.map(({ overall }) => String(overall.place ?? 'not placed'))],
     ['Places the evidence allows', ...variants.map(({ overall }) => span(overall.placeInterval))],
@@ -71,13 +80,13 @@ function figures({ categories }: Edition, variants: readonly Compared[]): HTMLTa
       }),
     ]),
   ];
-  return table('Places and values, with 95 % intervals', ['', ...variants.map(nameOf)], rows);
+  return table('Places and values, with 95 % intervals', variants, rows);
 }
 
 const span = (interval: Compared['overall']['placeInterval']): string =>
   interval === null ? 'not stated' : interval.low === interval.high ? String(interval.low) : `${interval.low} to ${interval.high}`;
 
-function chances({ pairs }: Edition, variants: readonly Compared[]): HTMLElement {
+function chances({ pairs }: Edition, variants: readonly Chosen[]): HTMLElement {
   const at = ({ slug }: Compared) => pairs.variants.indexOf(slug);
   if (variants.some((variant) => at(variant) < 0)) {
     const words = document.createElement('p');
@@ -86,7 +95,7 @@ function chances({ pairs }: Edition, variants: readonly Compared[]): HTMLElement
   }
   return table(
     'Chance that the variant of the row is ahead of that of the column, overall',
-    ['', ...variants.map(nameOf)],
+    variants,
     variants.map((row): [Cell, ...Cell[]] => [
       row.name,
       ...variants.map((column) => (row === column ? 'itself' : `${pairs.aheadPercent[at(row)]?.[at(column)] ?? '?'} %`)),
@@ -104,29 +113,26 @@ function linkTo(words: string, href: string): HTMLAnchorElement {
 }
 
 /** A table as all of this site: at 320 px its rows are stacked and still read as a table. */
-function table(caption: string, head: readonly Cell[], rows: readonly (readonly [Cell, ...Cell[]])[]): HTMLTableElement {
+function table(caption: string, variants: readonly Chosen[], rows: readonly (readonly [Cell, ...Cell[]])[]): HTMLTableElement {
   const made = document.createElement('table');
   made.className = 'sheet';
   made.setAttribute('role', 'table');
   made.createCaption().textContent = caption;
   const heading = made.createTHead();
   heading.setAttribute('role', 'rowgroup');
-  heading.append(rowOf(head.map((cell) => cellOf('th', 'columnheader', cell, 'col'))));
+  heading.append(rowOf(['', ...variants.map(nameOf)].map((cell) => cellOf('th', 'columnheader', cell, 'col'))));
   const body = made.createTBody();
   body.setAttribute('role', 'rowgroup');
   for (const [first, ...cells] of rows) {
     const named = cells.map((cell, index) => {
       const made = cellOf('td', 'cell', cell);
-      made.dataset['label'] = textOf(head[index + 1] ?? '');
-      made.className = 'whole';
+      made.dataset['label'] = variants[index]?.choice ?? '';
       return made;
     });
     body.append(rowOf([cellOf('th', 'rowheader', first, 'row'), ...named]));
   }
   return made;
 }
-
-const textOf = (cell: Cell): string => (typeof cell === 'string' ? cell : (cell.textContent ?? ''));
 
 function rowOf(cells: readonly HTMLElement[]): HTMLTableRowElement {
   const row = document.createElement('tr');

@@ -1,4 +1,5 @@
 import { addressesOf } from '../release/addresses.js';
+import { rowOf } from '../release/by-slug.js';
 import { loadReleases } from '../release/load-releases.js';
 import { fullName } from '../words/variant-words.js';
 
@@ -20,7 +21,7 @@ export async function GET(): Promise<Response> {
       href: addresses.variant(variant.slug),
       overall: { place, placeInterval, group, score },
       categories: categories.map(({ rows }) => {
-        const row = rows.find((one) => one.variant.slug === variant.slug);
+        const row = rowOf(rows, variant.slug);
         return row && { place: row.place, value: row.figure.value, low: row.figure.low, high: row.figure.high };
       }),
     })),

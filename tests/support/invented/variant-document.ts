@@ -18,7 +18,11 @@ function historyPoint(season: Season, slug: string, revision: number): HistoryPo
     if (!row) return [];
     const { value, low, high, unit, trade } = row.figure;
     const isBreak = category.comparability === 'notComparable';
-    return [{ code: category.code, place: row.place, value, low, high, unit, trade, methodVersion: category.methodVersion, isBreak }];
+    // The invented erratum is about the second line of the catalogue.
+    const isCorrected = revision > 1 && category.code === 'breaking-stress' && slug === season.entries[1]?.slug;
+    return [
+      { code: category.code, place: row.place, value, low, high, unit, trade, methodVersion: category.methodVersion, isBreak, isCorrected },
+    ];
   });
   return {
     edition: String(season.year),

@@ -1,0 +1,31 @@
+import type { AstroIntegration } from 'astro';
+import { once } from 'node:events';
+import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
+import { ordered, PICTURE } from './picture.js';
+
+/** Has the ordered pictures drawn by a thread of its own while the pages are rendered; the build ends when both are done. */
+export function pictures(): AstroIntegration {
+  let folder = '';
+  let finish: () => Promise<unknown>;
+  return {
+    name: 'pictures',
+    hooks: {
+      'astro:config:done': ({ config }) => {
+        folder = fileURLToPath(config.outDir);
+      },
+      'astro:build:start': () => {
+        const worker = new Worker(new URL('draw-pictures.ts', import.meta.url), { workerData: { folder, size: PICTURE } });
+        const ended = once(worker, 'exit');
+        ordered.subscribe((picture) => worker.postMessage(picture));
+        finish = () => {
+          worker.postMessage(null);
+          return ended;
+        };
+      },
+      'astro:build:done': async () => {
+        await finish();
+      },
+    },
+  };
+}

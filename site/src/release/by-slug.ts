@@ -1,0 +1,31 @@
+import type { CatalogueDocument } from '../../../api/public-api/release-documents.schemas.js';
+
+type Maker = CatalogueDocument['makers'][number];
+type Line = Maker['lines'][number];
+interface Row {
+  readonly variant: { readonly slug: string };
+}
+
+/** Makes something of a part of a document once, however many pages ask: with ten thousand variants they must not each go through it. */
+function once<Part extends object, Made>(make: (part: Part) => Made): (part: Part) => Made {
+  const known = new WeakMap<Part, Made>();
+  return (part) => {
+    const made = known.get(part) ?? make(part);
+    known.set(part, made);
+    return made;
+  };
+}
+
+const rowsBySlug = once((rows: readonly Row[]) => new Map(rows.map((row) => [row.variant.slug, row])));
+const makersBySlug = once((makers: readonly Maker[]) => new Map(makers.map((maker) => [maker.slug, maker])));
+const linesBySlug = once(
+  (makers: readonly Maker[]) => new Map(makers.flatMap((maker) => maker.lines.map((line) => [line.slug, { maker, line }] as const))),
+);
+
+/** The row of a variant among the rows of a document; undefined where it has none. */
+export const rowOf = <One extends Row>(rows: readonly One[], slug: string): One | undefined =>
+  rowsBySlug(rows).get(slug) as One | undefined;
+
+export const makerOf = (makers: readonly Maker[], slug: string): Maker | undefined => makersBySlug(makers).get(slug);
+
+export const lineOf = (makers: readonly Maker[], slug: string): { maker: Maker; line: Line } | undefined => linesBySlug(makers).get(slug);

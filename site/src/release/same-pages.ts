@@ -1,0 +1,39 @@
+import type { AstroIntegration } from 'astro';
+import { channel } from 'node:diagnostics_channel';
+import { copyFile, mkdir } from 'node:fs/promises';
+import { dirname } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+interface SamePage {
+  /** Address of the page that is rendered. */
+  readonly of: string;
+  /** Second address of the same page. */
+  readonly at: string;
+}
+
+const AT_ONCE = 16;
+
+// Pages are rendered from a bundle, whose modules are not those of the configuration; they meet in a channel of the process.
+const told = channel('same-page');
+
+/** Says that a page stands at two addresses, so that it is rendered once. */
+export const tellSamePage = (page: SamePage): void => told.publish(page);
+
+/** Copies the pages that stand at two addresses when all are rendered. */
+export function samePages(): AstroIntegration {
+  const pages: SamePage[] = [];
+  told.subscribe((page) => pages.push(page as SamePage));
+  return {
+    name: 'same-pages',
+    hooks: {
+      'astro:build:done': async ({ dir }) => {
+        const fileOf = (address: string) => fileURLToPath(new URL(`.${address}index.html`, dir));
+        const copy = async ({ of, at }: SamePage) => {
+          await mkdir(dirname(fileOf(at)), { recursive: true });
+          await copyFile(fileOf(of), fileOf(at));
+        };
+        while (pages.length > 0) await Promise.all(pages.splice(-AT_ONCE).map(copy));
+      },
+    },
+  };
+}

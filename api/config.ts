@@ -11,6 +11,11 @@ const configSchema = z.object({
   PUBLIC_URL: z.url().default('http://127.0.0.1:3000'),
   API_URL: z.url().default('http://127.0.0.1:3000'),
   HOUSE_NAME: z.string().min(1).default('Fairpull'),
+  HOUSE_CONTACT: z
+    .union([z.literal(''), z.email(), z.url({ protocol: /^https?$/ })], {
+      error: 'expected an address of e-mail or of a page, e.g. tests@example.org',
+    })
+    .default(''),
   DATA_LICENCE: z.enum(['CC-BY-4.0', 'CC0-1.0', 'ODC-By-1.0']).default('CC-BY-4.0'),
   IS_DEMO: flag.default(false),
   SECURE_COOKIES: flag.default(false),

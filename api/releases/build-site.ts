@@ -56,11 +56,12 @@ export class BuildSite {
   }
 
   private astro(target: string): Promise<void> {
-    const { API_URL, PUBLIC_URL } = this.config;
+    const { API_URL, PUBLIC_URL, HOUSE_CONTACT } = this.config;
     const env = {
       PATH: this.config.PATH,
       API_URL,
       PUBLIC_URL,
+      HOUSE_CONTACT,
       SITE_OUT: target,
       ASTRO_TELEMETRY_DISABLED: '1',
       NODE_ENV: 'production',

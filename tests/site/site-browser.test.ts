@@ -177,10 +177,14 @@ test('a filter leaves the rows that match, keeps published places, and lives in 
   await page.context().close();
 }, 60_000);
 
-test('search finds by the beginning of a word, also misspelt, tells how many, and keeps the words in the address', async () => {
+test('search, from every page, finds by the beginning of a word, also misspelt, tells how many, and keeps the words in the address', async () => {
   const page = await open('/');
-  await page.click('nav a[href="/search/"]');
-  await page.locator('input[name=q]').pressSequentially('brinewi');
+  // From any page; what is typed on the page itself is looked for at once.
+  await page.fill('header input[name=q]', 'brine');
+  await page.keyboard.press('Enter');
+  await page.waitForURL('**/search/?q=brine');
+  await page.locator('input[name=q]').press('End');
+  await page.locator('input[name=q]').pressSequentially('wi');
   const status = page.locator('search-page [role=status]');
   const told = (words: RegExp) => status.filter({ hasText: words }).waitFor({ state: 'attached' });
   await told(/^\d+ found for “brinewi”\.$/);
@@ -202,7 +206,11 @@ test('search finds by the beginning of a word, also misspelt, tells how many, an
 
 test('variants are compared side by side, with the published chances, and the choice lives in the address', async () => {
   const page = await open('/compare/');
-  const { pairs } = (await (await fetch(`${site.url}/compare.json`)).json()) as { pairs: { variants: string[] } };
+  const { pairs, variants } = (await (await fetch(`${site.url}/compare.json`)).json()) as {
+    pairs: { variants: string[] };
+    variants: { slug: string }[];
+  };
+  const unplaced = variants.find(({ slug }) => !pairs.variants.includes(slug))!.slug;
   const [one, other] = pairs.variants;
   await page.locator('compare-variants select').nth(0).selectOption(one!);
   await page.locator('compare-variants select').nth(1).selectOption(other!);
@@ -214,13 +222,18 @@ test('variants are compared side by side, with the published chances, and the ch
   expect(Number.parseInt(cells[1]!) + Number.parseInt(cells[2]!)).toBe(100);
   const { violations } = await new AxeBuilder({ page }).analyze();
   expect(violations.map(({ id }) => id)).toEqual([]);
+  // One without a place has figures and no chances; the others keep theirs.
+  await page.locator('compare-variants select').nth(3).selectOption(unplaced);
+  await page.locator('.compared caption', { hasText: 'only placed variants' }).waitFor();
+  expect(await page.locator('.compared table').nth(0).locator('thead th').allInnerTexts()).toHaveLength(4);
+  expect(await page.locator('.compared table').nth(1).locator('td').allInnerTexts()).toEqual(cells);
   await page.reload();
   await page.locator('.compared table').nth(1).waitFor();
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
   // On a phone each figure stands under the name of its choice, and not under a whole name again and again.
   const labels = await page.evaluate<string[]>(`[...document.querySelectorAll('.compared td')].map((cell) => cell.dataset.label)`);
-  expect([...new Set(labels)]).toEqual(['First', 'Second']);
+  expect([...new Set(labels)]).toEqual(['First', 'Second', 'Third']);
   await page.context().close();
 }, 60_000);
 

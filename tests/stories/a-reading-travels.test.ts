@@ -28,7 +28,7 @@ const compared = new Map<string, Pull[]>();
 
 beforeAll(async () => {
   const url = `http://127.0.0.1:${await findFreePort()}`;
-  t = await createTestApplication({ API_URL: url, PUBLIC_URL: url });
+  t = await createTestApplication({ API_URL: url, PUBLIC_URL: url, HOUSE_CONTACT: 'errors@trials.example' });
   await t.app.listen(Number(new URL(url).port), '127.0.0.1');
   await t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   editor = await t.caller(['editor'], 'E. Sallow');
@@ -209,4 +209,9 @@ test('the page shows the order that the raw readings give', async () => {
   const order = [...shown.values()].map((row) => Number(/\d+/.exec(row)?.[0]));
   expect(order).toEqual([...order].sort((a, b) => a - b));
   expect(text).toContain('No longer sold anywhere.');
+});
+
+test('a reader who doubts it finds where to write', async () => {
+  const { text } = await t.call('get', '/read/report-an-error/').expect(200);
+  expect(text).toContain('<a href="mailto:errors@trials.example">errors@trials.example</a>');
 });

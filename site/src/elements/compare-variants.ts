@@ -88,17 +88,18 @@ const span = (interval: Compared['overall']['placeInterval']): string =>
 
 function chances({ pairs }: Edition, variants: readonly Chosen[]): HTMLElement {
   const at = ({ slug }: Compared) => pairs.variants.indexOf(slug);
-  if (variants.some((variant) => at(variant) < 0)) {
+  const placed = variants.filter((variant) => at(variant) >= 0);
+  if (placed.length < 2) {
     const words = document.createElement('p');
     words.textContent = 'Chances are stated for placed variants only.';
     return words;
   }
   return table(
-    'Chance that the variant of the row is ahead of that of the column, overall',
-    variants,
-    variants.map((row): [Cell, ...Cell[]] => [
+    `Chance that the variant of the row is ahead of that of the column, overall${placed.length < variants.length ? '; only placed variants have one' : ''}`,
+    placed,
+    placed.map((row): [Cell, ...Cell[]] => [
       row.name,
-      ...variants.map((column) => (row === column ? 'itself' : `${pairs.aheadPercent[at(row)]?.[at(column)] ?? '?'} %`)),
+      ...placed.map((column) => (row === column ? 'itself' : `${pairs.aheadPercent[at(row)]?.[at(column)] ?? '?'} %`)),
     ]),
   );
 }

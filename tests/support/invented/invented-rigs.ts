@@ -28,7 +28,7 @@ const CERTIFICATE = {
 export const inventedPeople = (): Pick<RigsDocument, 'testers' | 'agreement' | 'effects'> => ({
   testers: [
     { name: 'A. Fenn', submissions: 9, specimens: 72, benchDays: 4 },
-    { name: 'O. Talland', submissions: 7, specimens: 56, benchDays: 3 },
+    { name: 'Ottoline Tallandsworth', submissions: 7, specimens: 56, benchDays: 3 },
   ],
   agreement: [{ quantity: 'breakingForce', specimenPercent: '3.9', betweenSubmissionsPercent: '0.7', degreesOfFreedom: 12 }],
   effects: [{ quantity: 'breakingForce', cause: 'rig', relativePercent: '0.62', degreesOfFreedom: 2, source: 'controlPulls' }],

@@ -1,4 +1,5 @@
 import { byGroup } from '../../site/src/words/by-group.js';
+import { decisionWords } from '../../site/src/words/claim-words.js';
 import { groupWords, placesAllowed } from '../../site/src/words/group-words.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
@@ -53,4 +54,15 @@ test('a group whose rows others stand between says how many it has in all, and i
   ]);
   expect(groupWords(1, 3)).toEqual({ name: 'Top group', says: '3 variants, too close to call among themselves' });
   expect(groupWords(1, 3, true)).toEqual({ name: 'Top group, continued', says: 'of 3 variants in all' });
+});
+
+test.each([
+  ['breakingForce', 'fallsShort', 'falls short'],
+  ['diameter', 'fallsShort', 'thicker than claimed'],
+  ['diameter', 'probablyFallsShort', 'probably thicker than claimed'],
+  ['linearDensity', 'fallsShort', 'differs from the claim'],
+  ['diameter', 'meets', 'meets'],
+  ['peNumber', null, 'not decided'],
+] as const)('a claim of %s with the decision %s is told as "%s"', (quantity, decision, words) => {
+  expect(decisionWords({ quantity, decision })).toBe(words);
 });

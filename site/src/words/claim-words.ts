@@ -8,10 +8,22 @@ export const basisWords: Record<PublishedClaim['basis'], string> = {
   notStated: 'not stated',
 };
 
-export const decisionWords: Record<NonNullable<PublishedClaim['decision']>, string> = {
-  meets: 'meets',
-  probablyMeets: 'probably meets',
-  cannotSay: 'cannot say',
-  probablyFallsShort: 'probably falls short',
-  fallsShort: 'falls short',
+/** What a claim that is not met is: a strength promises at least, a diameter at most, the others about so much. */
+const UNMET: Record<PublishedClaim['quantity'], string> = {
+  breakingForce: 'falls short',
+  diameter: 'thicker than claimed',
+  linearDensity: 'differs from the claim',
+  peNumber: 'differs from the claim',
 };
+
+export function decisionWords({ decision, quantity }: Pick<PublishedClaim, 'decision' | 'quantity'>): string {
+  if (decision === null) return 'not decided';
+  const words = {
+    meets: 'meets',
+    probablyMeets: 'probably meets',
+    cannotSay: 'cannot say',
+    probablyFallsShort: `probably ${UNMET[quantity]}`,
+    fallsShort: UNMET[quantity],
+  };
+  return words[decision];
+}

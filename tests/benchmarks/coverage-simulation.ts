@@ -107,7 +107,7 @@ function falseAcceptance(n: number): void {
   for (let i = 0; i < trials; i++) {
     const verdictFor = (truth: number): string => {
       const sample = Array.from({ length: n }, () => truth * (1 + CV * normalDeviate(random)));
-      return decideClaim(mean(sample), 2 * ((CV * 100) / Math.sqrt(n)), 2, { low: 100 }).verdict;
+      return decideClaim(mean(sample), standardDeviation(sample) / Math.sqrt(n), 1, { low: 100 }, n - 1).verdict;
     };
     const truth = 100 * (1 + SPREAD_BETWEEN * normalDeviate(random));
     if (verdictFor(truth) === 'meets') {

@@ -121,6 +121,26 @@ test('an incomplete entry and an exclusion that closes up', async () => {
   expect(excluded).toMatchObject([{ reasonCode: 'labelInDoubt', effect: 'closedUp' }]);
 });
 
+test('no claim is decided where the interval leaves it open', async () => {
+  const { overall } = await edition('2026');
+  let decided = 0;
+  for (const { variant } of overall) {
+    const { claims } = await read<VariantDocument>(`/v1/editions/2026/variants/${variant.slug}`);
+    for (const { value, measured, decision } of claims) {
+      if (!measured?.low || !measured.high || (decision !== 'meets' && decision !== 'fallsShort')) continue;
+      decided += 1;
+      // 95 % on one side is t at 0.95, the interval t at 0.975: at least half of it, for any number of degrees of freedom.
+      const half = (Number(measured.high) - Number(measured.low)) / 2;
+      expect([variant.slug, decision, Math.abs(Number(measured.value) - Number(value)) > 0.48 * half]).toEqual([
+        variant.slug,
+        decision,
+        true,
+      ]);
+    }
+  }
+  expect(decided).toBeGreaterThan(30);
+});
+
 test('the changed knot method is not comparable, the others are', async () => {
   const { scheme } = await edition('2026');
   expect(Object.fromEntries(scheme.categories.map(({ code, comparability }) => [code, comparability]))).toEqual({

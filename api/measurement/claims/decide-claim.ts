@@ -1,5 +1,6 @@
-import { normalCdf, normalQuantile } from '../distributions/normal-distribution.js';
+import { normalQuantile } from '../distributions/normal-distribution.js';
 import { requireProbability } from '../distributions/require-domain.js';
+import { tCdf } from '../distributions/t-distribution.js';
 import { MeasurementError } from '../errors.js';
 import { requireFinite, requireNotNegative, requirePositive } from '../figures/require-positive.js';
 
@@ -41,23 +42,33 @@ export function claimLimits(claimed: number, tolerancePercent: number, sense: 'a
 /**
  * Probability that the true value conforms, given the measured one and its standard uncertainty.
  *
- * Formula: p = Φ((T_U − y)/u) − Φ((T_L − y)/u); for u = 0 it is 1 within the limits, else 0
+ * Formula: p = F((T_U − y)/u) − F((T_L − y)/u), F Student's t with ν degrees of freedom, which for ν = ∞ is Φ; for u = 0 it is 1 within
+ * the limits, else 0. An uncertainty from few repeats is itself uncertain: with a normal F it would pass for more than is known.
  * @param measured y [any one unit]
  * @param standardUncertainty u = U/k ≥ 0 [same unit]
  * @param limits low T_L and high T_U, at least one of them [same unit]
+ * @param degreesOfFreedom ν > 0 of u; Infinity where u is known [1]
  * @returns p in [0, 1] [1]
- * @throws MeasurementError 'claims/no-limit'; 'claims/bad-limits' when low is above high; 'measurement/not-a-number'; 'figures/negative' for u
+ * @throws MeasurementError 'claims/no-limit'; 'claims/bad-limits' when low is above high; 'measurement/not-a-number'; 'figures/negative' for u;
+ * 'distributions/out-of-domain' for ν
  * @see JCGM-106 7.3
+ * @see JCGM-101 6.4.9.4
  * @example conformityProbability(-5.47, 0.05, { high: -5.4 }) // 0.9192…
  */
-export function conformityProbability(measured: number, standardUncertainty: number, limits: ToleranceLimits): number {
+export function conformityProbability(
+  measured: number,
+  standardUncertainty: number,
+  limits: ToleranceLimits,
+  degreesOfFreedom = Infinity,
+): number {
   requireLimits(measured, limits);
   requireNotNegative(standardUncertainty, 'standardUncertainty', 'conformityProbability');
   const { low = -Infinity, high = Infinity } = limits;
   if (standardUncertainty === 0) return measured >= low && measured <= high ? 1 : 0;
   const [toLow, toHigh] = [(low - measured) / standardUncertainty, (high - measured) / standardUncertainty];
   // In the upper tail both probabilities are close to 1; the mirrored difference keeps its digits.
-  return toLow > 0 ? normalCdf(-toLow) - normalCdf(-toHigh) : normalCdf(toHigh) - normalCdf(toLow);
+  const below = (x: number) => tCdf(x, degreesOfFreedom);
+  return toLow > 0 ? below(-toLow) - below(-toHigh) : below(toHigh) - below(toLow);
 }
 
 /**
@@ -68,15 +79,23 @@ export function conformityProbability(measured: number, standardUncertainty: num
  * @param expandedUncertainty U ≥ 0 [same unit]
  * @param coverageFactor k > 0 of that U [1]
  * @param limits low and high, at least one of them [same unit]
+ * @param degreesOfFreedom ν > 0 of U/k; Infinity where it is known [1]
  * @returns conformityProbability [1] and verdict
- * @throws MeasurementError 'claims/no-limit'; 'claims/bad-limits'; 'measurement/not-a-number'; 'figures/negative' for U; 'figures/not-positive' for k
+ * @throws MeasurementError 'claims/no-limit'; 'claims/bad-limits'; 'measurement/not-a-number'; 'figures/negative' for U;
+ * 'figures/not-positive' for k; 'distributions/out-of-domain' for ν
  * @see JCGM-106 7.3
  * @example decideClaim(100, 2, 2, { low: 95 }).verdict // 'meets'
  */
-export function decideClaim(measured: number, expandedUncertainty: number, coverageFactor: number, limits: ToleranceLimits): ClaimDecision {
+export function decideClaim(
+  measured: number,
+  expandedUncertainty: number,
+  coverageFactor: number,
+  limits: ToleranceLimits,
+  degreesOfFreedom = Infinity,
+): ClaimDecision {
   requireNotNegative(expandedUncertainty, 'expandedUncertainty', 'decideClaim');
   requirePositive(coverageFactor, 'coverageFactor', 'decideClaim');
-  const probability = conformityProbability(measured, expandedUncertainty / coverageFactor, limits);
+  const probability = conformityProbability(measured, expandedUncertainty / coverageFactor, limits, degreesOfFreedom);
   return { conformityProbability: probability, verdict: claimVerdict(probability) };
 }
 

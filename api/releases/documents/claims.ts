@@ -55,7 +55,6 @@ export function publishedClaims(context: ReleaseContext, variant: string): Publi
 function decisionOn({ estimate }: Result, claimed: number, quantity: keyof typeof CLAIMED): PublishedClaim['decision'] {
   if (estimate.standardUncertainty === null) return null;
   const { sense } = CLAIMED[quantity];
-  return DECISION[
-    decideClaim(estimate.value, estimate.standardUncertainty, 1, claimLimits(claimed, TOLERANCE_PERCENT[sense], sense)).verdict
-  ];
+  const limits = claimLimits(claimed, TOLERANCE_PERCENT[sense], sense);
+  return DECISION[decideClaim(estimate.value, estimate.standardUncertainty, 1, limits, estimate.degreesOfFreedom).verdict];
 }

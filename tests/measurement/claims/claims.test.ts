@@ -143,6 +143,16 @@ describe('the five words (JCGM 106)', () => {
     expect(decideClaim(0.25, 0.01, 2, { high: 0.12 }).verdict).toBe('falls short');
   });
 
+  test('an uncertainty from few repeats decides less: Student takes the place of the normal', () => {
+    // Student's t: 6.314 is exceeded with 5 % at one degree of freedom, 1.833 at nine (NIST/SEMATECH e-Handbook, 1.3.6.7.2).
+    expect(conformityProbability(100 + 6.314, 1, { low: 100 }, 1)).toBeCloseTo(0.95, 4);
+    expect(conformityProbability(100 + 1.833, 1, { low: 100 }, 9)).toBeCloseTo(0.95, 4);
+    expect(conformityProbability(100 - 1.833, 1, { low: 100 }, 9)).toBeCloseTo(0.05, 4);
+    expect(decideClaim(94.6, 1.5, 1, { low: 100 }).verdict).toBe('falls short');
+    expect(decideClaim(94.6, 1.5, 1, { low: 100 }, 1).verdict).toBe('probably falls short');
+    expect(errorCode(() => conformityProbability(100, 1, { low: 99 }, 0))).toBe('distributions/out-of-domain');
+  });
+
   test('two limits, and both far tails', () => {
     expect(conformityProbability(0, 1, { low: -1, high: 1 })).toBeCloseTo(0.6826894921, 9);
     const tail = conformityProbability(0, 1, { low: 8, high: 9 });

@@ -1,12 +1,8 @@
-import type { CheckDocument } from '../public-api/release-documents.schemas.js';
-import type { CheckSettings } from './check-input.js';
+import type { CheckSettings, PinnedChecks } from './check-input.js';
 import type { Check, Observation } from './check.js';
 import { checkSetOf } from './check-set-of.js';
 import { settingOf } from './check-settings.js';
 import type { Finding } from './finding.js';
-
-/** Checks as an edition pinned them when it opened; null where it was opened before checks were pinned. */
-export type PinnedChecks = readonly CheckDocument[] | null;
 
 const OWN_CHECKS = checkSetOf().checks;
 

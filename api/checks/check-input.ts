@@ -1,3 +1,4 @@
+import type { CheckDocument } from '../public-api/release-documents.schemas.js';
 import type { SpecimenInSi } from '../submissions/readings-si.js';
 import type { SubmissionContent } from '../submissions/submission-content.js';
 import type { SubmissionFigures } from '../submissions/submission-figures.js';
@@ -31,6 +32,9 @@ export interface CheckedClaim {
   readonly quantity: string;
   readonly valueSi: string;
 }
+
+/** Checks as an edition pinned them when it opened; null where it was opened before checks were pinned. */
+export type PinnedChecks = readonly CheckDocument[] | null;
 
 /** What a method version sets of its checks: code → severity, and limits by name. What it leaves out stays as pinned. */
 export type CheckSettings = Readonly<

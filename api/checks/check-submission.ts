@@ -1,6 +1,5 @@
 import { applyCheck } from './apply-check.js';
-import type { PinnedChecks } from './apply-check.js';
-import type { CheckInput } from './check-input.js';
+import type { CheckInput, PinnedChecks } from './check-input.js';
 import { CHECKS } from './check-list.js';
 import type { Finding } from './finding.js';
 

@@ -1,6 +1,5 @@
 import { applyCheck } from './apply-check.js';
-import type { PinnedChecks } from './apply-check.js';
-import type { CheckInput, CheckSettings } from './check-input.js';
+import type { CheckInput, CheckSettings, PinnedChecks } from './check-input.js';
 import type { Finding } from './finding.js';
 import { tracePeak } from './list/trace-peak.js';
 

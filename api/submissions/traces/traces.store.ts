@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { PinnedChecks } from '../../checks/apply-check.js';
-import type { CheckSettings } from '../../checks/check-input.js';
+import type { CheckSettings, PinnedChecks } from '../../checks/check-input.js';
 import type { Finding } from '../../checks/finding.js';
 import type { Transaction } from '../../platform/database/database.js';
 import { uuid7 } from '../../platform/identifiers/uuid7.js';

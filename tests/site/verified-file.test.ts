@@ -1,4 +1,7 @@
 import { createHash } from 'node:crypto';
+import { once } from 'node:events';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -31,6 +34,15 @@ test('a file is passed on only when it is the one that was published', async () 
   await expect(fetched()).rejects.toThrow(`/file.txt is not what was published`);
   await rm(join(folder, 'file.txt'));
   await expect(fetched()).rejects.toThrow('/file.txt is named by its release but the API has no such file');
+});
+
+test('an answer that is neither the file nor that there is none ends the build', async () => {
+  const broken = createServer((_, response) => response.writeHead(503).end()).listen(0, '127.0.0.1');
+  await once(broken, 'listening');
+  process.env['API_URL'] = `http://127.0.0.1:${(broken.address() as AddressInfo).port}`;
+  await expect(fetched()).rejects.toThrow('/file.txt answered 503; expected 200');
+  broken.closeAllConnections();
+  broken.close();
 });
 
 test('without the address of the API, or without an answer, the error says what to set', async () => {

@@ -4,7 +4,7 @@ import type { OpenAPIObject } from '@nestjs/swagger';
 import { z } from 'zod';
 import type { ZodType } from 'zod';
 import type { Config } from './config.js';
-import { problemSchema } from './platform/http/problem.schema.js';
+import { problemSchema } from './contract/problem.js';
 
 const converted = (schema: ZodType, io: 'input' | 'output') => {
   const { $schema: _, ...json } = z.toJSONSchema(schema, { io, unrepresentable: 'any' });

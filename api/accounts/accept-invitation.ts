@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { toAccount } from './account.js';
 import { accountProblems } from './accounts.errors.js';
-import type { AcceptanceRequest, AccountResponse } from './accounts.schemas.js';
+import type { AcceptanceRequest, AccountResponse } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { hashPassword } from './passwords.js';
 

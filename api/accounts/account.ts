@@ -1,6 +1,6 @@
 import type { Role } from '../platform/http/access.js';
 import { ROLES } from '../platform/http/access.js';
-import type { AccountResponse } from './accounts.schemas.js';
+import type { AccountResponse } from '../contract/endpoints/accounts.js';
 
 export interface AccountRow {
   readonly id: string;

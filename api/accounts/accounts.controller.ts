@@ -1,6 +1,6 @@
 import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -14,7 +14,7 @@ import { IfMatch } from '../platform/http/if-match.js';
 import { AcceptInvitation } from './accept-invitation.js';
 import { toAccount, toRoles } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
-import * as schemas from './accounts.schemas.js';
+import * as schemas from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { ChangeAccount } from './change-account.js';
 import { DeclareInterest } from './declare-interest.js';

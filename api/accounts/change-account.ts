@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -7,7 +7,7 @@ import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { toAccount } from './account.js';
 import { accountProblems } from './accounts.errors.js';
-import type { AccountChange, AccountResponse } from './accounts.schemas.js';
+import type { AccountChange, AccountResponse } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 
 /** Gives and takes roles, and disables; the last admin stays. */

@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { accountProblems } from './accounts.errors.js';
 import { AccountsReadModel } from './accounts.read-model.js';
-import type { InterestRequest } from './accounts.schemas.js';
+import type { InterestRequest } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 
 /** Puts a tie between a person and a maker on record; it flags their submissions and bars their reviews. */

@@ -1,5 +1,5 @@
 import { Inject, Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -7,7 +7,7 @@ import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { toRoles } from './account.js';
-import type { InvitationRequest } from './accounts.schemas.js';
+import type { InvitationRequest } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 
 const VALID_DAYS = 14;

@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { accountProblems } from './accounts.errors.js';
-import type { TokenRequest } from './accounts.schemas.js';
+import type { TokenRequest } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 
 /** Makes a bearer token for a program; it is shown once and kept as a digest. */

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -7,7 +7,7 @@ import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { backOffSeconds, toAccount } from './account.js';
 import { accountProblems } from './accounts.errors.js';
 import { AccountsReadModel } from './accounts.read-model.js';
-import type { SignInRequest } from './accounts.schemas.js';
+import type { SignInRequest } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { passwordFits } from './passwords.js';
 

@@ -5,8 +5,8 @@
 import { Controller, Get, Module, Query } from '@nestjs/common';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { AuditReadModel } from './audit.read-model.js';
-import { auditQuery, auditResponse } from './audit.schemas.js';
-import type { AuditQuery } from './audit.schemas.js';
+import { auditQuery, auditResponse } from '../contract/endpoints/audit.js';
+import type { AuditQuery } from '../contract/endpoints/audit.js';
 
 @Controller('v1/audit')
 class AuditController {

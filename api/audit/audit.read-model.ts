@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
-import type { AuditQuery } from './audit.schemas.js';
+import type { AuditQuery } from '../contract/endpoints/audit.js';
 
 /** The audit trail, newest first. */
 @Injectable()

@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { notOnRecord, onRecordAlready } from './catalogue-faults.js';
 import { toClaim } from './catalogue-rows.js';
-import type { ClaimRequest, ClaimResponse } from './catalogue.schemas.js';
+import type { ClaimRequest, ClaimResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
 import { requireClaim } from './require-claim.js';
 

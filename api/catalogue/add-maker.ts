@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { onRecordAlready } from './catalogue-faults.js';
 import { toMaker } from './catalogue-rows.js';
-import type { MakerRequest, MakerResponse } from './catalogue.schemas.js';
+import type { MakerRequest, MakerResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
 
 /** Puts a maker on record. */

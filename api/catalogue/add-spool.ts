@@ -1,16 +1,16 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
 import { Identifiers } from '../platform/identifiers/identifiers.js';
-import { drawBlindCode } from './blind-code.js';
+import { drawBlindCode } from '../contract/blind-code.js';
 import { unknownReference } from './catalogue-faults.js';
 import { CatalogueStore } from './catalogue.store.js';
 import { futureFaults } from '../platform/clock/future-faults.js';
-import type { SpoolRequest } from './spools.schemas.js';
+import type { SpoolRequest } from '../contract/endpoints/spools.js';
 import { SpoolsStore } from './spools.store.js';
 
 /** Puts a spool on the shelf under a new blind code, and gives the code. */

@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { onRecordAlready, unknownReference } from './catalogue-faults.js';
 import { toVariant } from './catalogue-rows.js';
-import type { VariantRequest, VariantResponse } from './catalogue.schemas.js';
+import type { VariantRequest, VariantResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
 
 /** Puts a line in one size and colour on record: the thing that is ranked. */

@@ -1,7 +1,7 @@
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { notValid } from '../platform/http/validation.js';
-import { isBlindCode, normaliseBlindCode } from './blind-code.js';
+import { isBlindCode, normaliseBlindCode } from '../contract/blind-code.js';
 
 /** The 404 that names what was asked for. */
 export const notOnRecord = (what: string, key: string): Problem =>

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import { toLine, toMaker, toVariant } from './catalogue-rows.js';
-import type { PageQuery } from './catalogue.schemas.js';
+import type { PageQuery } from '../contract/endpoints/catalogue.js';
 import { after, toPage } from './page.js';
 
 const WITH_MAKER = { maker: true } as const;

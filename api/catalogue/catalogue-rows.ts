@@ -1,4 +1,4 @@
-import type { ClaimResponse, LineResponse, MakerResponse, VariantResponse } from './catalogue.schemas.js';
+import type { ClaimResponse, LineResponse, MakerResponse, VariantResponse } from '../contract/endpoints/catalogue.js';
 import { SI_UNIT_OF_QUANTITY } from './claim.js';
 import type { ClaimBasis, ClaimedQuantity } from './claim.js';
 import type { Construction } from './line.js';

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
-import type { VariantName } from '../public-api/release-documents.schemas.js';
-import { isBlindCode, normaliseBlindCode } from './blind-code.js';
-import type { ClaimEvidence, SpoolEvidence } from './catalogue-evidence.js';
+import type { VariantName } from '../contract/documents/release-documents.js';
+import { isBlindCode, normaliseBlindCode } from '../contract/blind-code.js';
+import type { ClaimEvidence, SpoolEvidence } from '../reckoning/evidence/catalogue-evidence.js';
 import type { ClaimBasis, ClaimedQuantity } from './claim.js';
 import type { SpoolSource } from './spool.js';
 import { toVariantName } from './variant-name.js';

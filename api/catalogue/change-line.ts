@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { notValid } from '../platform/http/validation.js';
 import { notOnRecord } from './catalogue-faults.js';
 import { toLine } from './catalogue-rows.js';
-import type { LineChange, LineResponse } from './catalogue.schemas.js';
+import type { LineChange, LineResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
 import { carriersFaults } from './line.js';
 

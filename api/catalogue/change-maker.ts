@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { notOnRecord } from './catalogue-faults.js';
 import { toMaker } from './catalogue-rows.js';
-import type { MakerChange, MakerResponse } from './catalogue.schemas.js';
+import type { MakerChange, MakerResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
 
 interface Input extends MakerChange {

@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { notOnRecord } from './catalogue-faults.js';
 import { toClaim, toVariant } from './catalogue-rows.js';
-import type { ClaimCorrection, VariantResponse } from './catalogue.schemas.js';
+import type { ClaimCorrection, VariantResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
 import { CLAIMED_QUANTITIES } from './claim.js';
 import { requireClaim } from './require-claim.js';

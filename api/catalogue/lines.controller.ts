@@ -6,7 +6,7 @@ import { IfMatch } from '../platform/http/if-match.js';
 import { AddLine } from './add-line.js';
 import { notOnRecord } from './catalogue-faults.js';
 import { CataloguePages } from './catalogue-pages.read-model.js';
-import * as schemas from './catalogue.schemas.js';
+import * as schemas from '../contract/endpoints/catalogue.js';
 import { ChangeLine } from './change-line.js';
 
 const READERS = ['reviewer', 'editor', 'admin'] as const;

@@ -6,7 +6,7 @@ import { IfMatch } from '../platform/http/if-match.js';
 import { AddMaker } from './add-maker.js';
 import { notOnRecord } from './catalogue-faults.js';
 import { CataloguePages } from './catalogue-pages.read-model.js';
-import * as schemas from './catalogue.schemas.js';
+import * as schemas from '../contract/endpoints/catalogue.js';
 import { ChangeMaker } from './change-maker.js';
 
 @Controller('v1/catalogue/makers')

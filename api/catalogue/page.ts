@@ -1,4 +1,4 @@
-import type { PageQuery } from './catalogue.schemas.js';
+import type { PageQuery } from '../contract/endpoints/catalogue.js';
 
 /** Key of a page's first row for a query: rows after the cursor, one more than are shown, so that the last page is known. */
 export const after = <K extends string>(key: K, { limit, cursor }: PageQuery) => ({

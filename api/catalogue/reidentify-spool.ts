@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
@@ -8,7 +8,7 @@ import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { notValid } from '../platform/http/validation.js';
 import { ProposalsReadModel } from '../proposals/proposals.read-model.js';
-import { normaliseBlindCode } from './blind-code.js';
+import { normaliseBlindCode } from '../contract/blind-code.js';
 import { spoolNotOnRecord, unknownReference } from './catalogue-faults.js';
 import { catalogueProblems } from './catalogue.errors.js';
 import { CatalogueStore } from './catalogue.store.js';

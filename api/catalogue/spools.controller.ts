@@ -6,15 +6,15 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { AddSpool } from './add-spool.js';
-import { normaliseBlindCode } from './blind-code.js';
+import { normaliseBlindCode } from '../contract/blind-code.js';
 import { spoolNotOnRecord } from './catalogue-faults.js';
-import { pageQuery } from './catalogue.schemas.js';
-import type { PageQuery } from './catalogue.schemas.js';
+import { pageQuery } from '../contract/endpoints/catalogue.js';
+import type { PageQuery } from '../contract/endpoints/catalogue.js';
 import { labelSheet } from './label-sheet.js';
-import { secondedRequest } from '../proposals/proposals.schemas.js';
+import { secondedRequest } from '../contract/endpoints/proposals.js';
 import { ReidentifySpool } from './reidentify-spool.js';
 import { SpoolsReadModel } from './spools.read-model.js';
-import * as schemas from './spools.schemas.js';
+import * as schemas from '../contract/endpoints/spools.js';
 
 @Controller('v1')
 export class SpoolsController {

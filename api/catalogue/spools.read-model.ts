@@ -2,10 +2,10 @@ import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
-import type { PageQuery } from './catalogue.schemas.js';
+import type { PageQuery } from '../contract/endpoints/catalogue.js';
 import { after, toPage } from './page.js';
 import type { SpoolSource } from './spool.js';
-import type { SpoolResponse } from './spools.schemas.js';
+import type { SpoolResponse } from '../contract/endpoints/spools.js';
 
 const WITH_IDENTITIES = { variant: true, reidentifications: { orderBy: [{ at: 'asc' }, { id: 'asc' }] } } satisfies Prisma.SpoolInclude;
 type SpoolRow = Prisma.SpoolGetPayload<{ include: typeof WITH_IDENTITIES }>;

@@ -1,4 +1,4 @@
-import type { VariantName } from '../public-api/release-documents.schemas.js';
+import type { VariantName } from '../contract/documents/release-documents.js';
 
 interface NamedVariant {
   readonly slug: string;

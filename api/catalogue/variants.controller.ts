@@ -7,7 +7,7 @@ import { AddClaim } from './add-claim.js';
 import { AddVariant } from './add-variant.js';
 import { notOnRecord } from './catalogue-faults.js';
 import { CataloguePages } from './catalogue-pages.read-model.js';
-import * as schemas from './catalogue.schemas.js';
+import * as schemas from '../contract/endpoints/catalogue.js';
 import { ChangeVariant } from './change-variant.js';
 import { CorrectClaim } from './correct-claim.js';
 

@@ -1,7 +1,7 @@
-import type { CheckDocument } from '../public-api/release-documents.schemas.js';
-import type { SpecimenInSi } from '../submissions/readings-si.js';
-import type { SubmissionContent } from '../submissions/submission-content.js';
-import type { SubmissionFigures } from '../submissions/submission-figures.js';
+import type { CheckDocument } from '../contract/documents/release-documents.js';
+import type { SpecimenInSi } from '../readings/readings-si.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
+import type { SubmissionFigures } from '../readings/submission-figures.js';
 import type { Severity } from './finding.js';
 
 export interface Window {

@@ -1,4 +1,4 @@
-import type { CheckDocument } from '../public-api/release-documents.schemas.js';
+import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { CHECK_SET_VERSION, CHECKS } from './check-list.js';
 import type { Check } from './check.js';
 import { severitiesOf } from './check.js';

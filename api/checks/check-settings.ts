@@ -1,4 +1,4 @@
-import type { CheckDocument } from '../public-api/release-documents.schemas.js';
+import type { CheckDocument } from '../contract/documents/release-documents.js';
 import type { CheckSettings } from './check-input.js';
 import type { Check } from './check.js';
 import type { Severity } from './finding.js';

@@ -1,4 +1,4 @@
-import type { SpecimenInSi } from '../submissions/readings-si.js';
+import type { SpecimenInSi } from '../readings/readings-si.js';
 
 export interface CountedPull {
   /** Number of the specimen. */

@@ -1,6 +1,6 @@
 import { convert } from '../measurement/units/convert.js';
 import { findUnit } from '../measurement/units/find-unit.js';
-import type { ReadingRole } from '../submissions/submission-content.js';
+import type { ReadingRole } from '../contract/submission-content.js';
 import type { CheckInput } from './check-input.js';
 import { instrumentsFor } from './instruments-for.js';
 

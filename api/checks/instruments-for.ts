@@ -1,4 +1,4 @@
-import type { ReadingRole } from '../submissions/submission-content.js';
+import type { ReadingRole } from '../contract/submission-content.js';
 import type { CheckedInstrument } from './check-input.js';
 
 /** Kinds of instrument on which each role is read; time is read off the rig's own clock. */

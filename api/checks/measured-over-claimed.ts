@@ -1,4 +1,4 @@
-import type { ReadingRole } from '../submissions/submission-content.js';
+import type { ReadingRole } from '../contract/submission-content.js';
 import type { CheckInput } from './check-input.js';
 
 /** A measured quantity against each claim of the label. */

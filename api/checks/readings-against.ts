@@ -1,5 +1,5 @@
-import type { ReadingRole } from '../submissions/submission-content.js';
-import { READING_ROLES } from '../submissions/submission-content.js';
+import type { ReadingRole } from '../contract/submission-content.js';
+import { READING_ROLES } from '../contract/submission-content.js';
 import { observe } from './check.js';
 import type { Observation } from './check.js';
 import type { CheckedInstrument, CheckInput } from './check-input.js';

@@ -1,11 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import type { ControlLineRequest } from './control-pulls.schemas.js';
+import type { ControlLineRequest } from '../contract/endpoints/control-pulls.js';
 import { ControlPullsStore } from './control-pulls.store.js';
 
 /** Puts a control line on record; it never changes, another lot is another one. */

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -12,9 +12,9 @@ import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
 import { CastDoubt } from './cast-doubt.js';
 import { controlPullProblems } from './control-pulls.errors.js';
-import type { ControlPullRequest } from './control-pulls.schemas.js';
-import { readForce } from './read-force.js';
-import { RIG_KINDS } from './rig-kinds.js';
+import type { ControlPullRequest } from '../contract/endpoints/control-pulls.js';
+import { readForce } from '../readings/read-force.js';
+import { RIG_KINDS } from '../contract/rig-kinds.js';
 import { ControlPullsStore } from './control-pulls.store.js';
 import type { Air } from './control-pulls.store.js';
 

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { outOfControlFinding } from '../checks/check-out-of-control.js';
 import type { Transaction } from '../platform/database/database.js';
-import { chartsOf, evidenceOfRig } from './control-charts.js';
+import { chartsOf, evidenceOfRig } from '../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from './control-pulls.read-model.js';
 import { ControlPullsStore } from './control-pulls.store.js';
 

@@ -5,11 +5,11 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { AddControlLine } from './add-control-line.js';
 import { AddControlPull } from './add-control-pull.js';
-import { toPoint } from './chart-document.js';
-import { chartsOf } from './control-charts.js';
+import { toPoint } from '../reckoning/rigs/chart-document.js';
+import { chartsOf } from '../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from './control-pulls.read-model.js';
-import * as schemas from './control-pulls.schemas.js';
-import { rigStates } from './rig-states.js';
+import * as schemas from '../contract/endpoints/control-pulls.js';
+import { rigStates } from '../reckoning/rigs/rig-states.js';
 import { StrikeControlPull } from './strike-control-pull.js';
 
 @Controller('v1')

@@ -3,8 +3,8 @@ import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { ControlPullModel } from '../platform/database/generated/models.js';
-import { RIG_KINDS } from './rig-kinds.js';
-import type { ControlPullEvidence, PullAmbient } from './control-pull-evidence.js';
+import { RIG_KINDS } from '../contract/rig-kinds.js';
+import type { ControlPullEvidence, PullAmbient } from '../reckoning/evidence/control-pull-evidence.js';
 
 const PULL = {
   controlLine: { select: { code: true, name: true, lot: true } },

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Finding } from '../checks/finding.js';
 import type { Transaction } from '../platform/database/database.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
-import type { ControlLineRequest } from './control-pulls.schemas.js';
+import type { ControlLineRequest } from '../contract/endpoints/control-pulls.js';
 
 /** As displayed, and in °C. */
 export interface Air {

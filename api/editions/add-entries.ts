@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -7,7 +7,7 @@ import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireState } from './edition.js';
 import { editionProblems } from './editions.errors.js';
-import type { EntriesRequest } from './editions.schemas.js';
+import type { EntriesRequest } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 
 /** Enters variants in an edition that is not closed yet. */

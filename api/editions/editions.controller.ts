@@ -1,5 +1,5 @@
 import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -9,17 +9,17 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { AddEntries } from './add-entries.js';
-import { CloseEdition } from './close-edition.js';
-import { computeEdition } from './compute-edition.js';
+import { CloseEdition } from '../board/close-edition.js';
+import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { EditionsReadModel } from './editions.read-model.js';
-import * as schemas from './editions.schemas.js';
+import * as schemas from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
-import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
-import { shortfallsOf, wordsOf } from './eligibility.js';
+import { EditionEvidenceReadModel } from '../board/edition-evidence.read-model.js';
+import { shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
-import { PreviewEdition } from './preview-edition.js';
+import { PreviewEdition } from '../board/preview-edition.js';
 
 @Controller('v1')
 export class EditionsController {

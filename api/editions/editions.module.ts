@@ -11,17 +11,17 @@ import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { AddEntries } from './add-entries.js';
-import { CloseEdition } from './close-edition.js';
+import { CloseEdition } from '../board/close-edition.js';
 import { EditionsController } from './editions.controller.js';
 import { RoundRobinsModule } from '../round-robins/round-robins.module.js';
 import { RetestsModule } from '../retests/retests.module.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
-import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
+import { EditionEvidenceReadModel } from '../board/edition-evidence.read-model.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
-import { PreviewEdition } from './preview-edition.js';
+import { PreviewEdition } from '../board/preview-edition.js';
 
 @Module({
   imports: [

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
-import type { CheckDocument } from '../public-api/release-documents.schemas.js';
-import { schemeRules } from './editions.schemas.js';
+import type { CheckDocument } from '../contract/documents/release-documents.js';
+import { schemeRules } from '../contract/endpoints/editions.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
 

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
-import type { PreviewCells } from './preview.js';
-import type { SchemeRequest } from './editions.schemas.js';
+import type { PreviewCells } from '../board/preview.js';
+import type { SchemeRequest } from '../contract/endpoints/editions.js';
 
 /** The only writer of schemes, editions, entries and exclusions. */
 @Injectable()

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Transaction } from '../platform/database/database.js';
 import { Database } from '../platform/database/database.js';
@@ -9,7 +9,7 @@ import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireState } from './edition.js';
 import { editionProblems } from './editions.errors.js';
-import type { ExclusionRequest } from './editions.schemas.js';
+import type { ExclusionRequest } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 
 /** Leaves an entry out with a reason, or takes it in again; until the edition is published. */

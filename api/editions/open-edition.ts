@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { checkSetOf } from '../checks/check-set-of.js';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import { Database } from '../platform/database/database.js';
@@ -10,7 +10,7 @@ import { requireSameVersion } from '../platform/http/if-match.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { requireState } from './edition.js';
 import { editionProblems } from './editions.errors.js';
-import { schemeRules } from './editions.schemas.js';
+import { schemeRules } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 
 /** Opens an edition: from now on its scheme, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */

@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { editionProblems } from './editions.errors.js';
 import { EditionsReadModel } from './editions.read-model.js';
-import type { EditionRequest } from './editions.schemas.js';
+import type { EditionRequest } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 
 const unknown = (what: string) => new Problem(editionProblems['editions/unknown-reference'], `Not on record: ${what}.`);

@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import type { CalibrationRequest } from './instruments.schemas.js';
+import type { CalibrationRequest } from '../contract/endpoints/instruments.js';
 import { InstrumentsStore } from './instruments.store.js';
 
 interface Input {

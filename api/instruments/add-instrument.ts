@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
 import { readRange } from './instrument.js';
-import type { InstrumentRequest } from './instruments.schemas.js';
+import type { InstrumentRequest } from '../contract/endpoints/instruments.js';
 import { InstrumentsStore } from './instruments.store.js';
 
 /** Puts an instrument on record with its range and resolution, as entered and in SI. */

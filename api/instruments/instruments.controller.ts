@@ -9,7 +9,7 @@ import { AddCalibration } from './add-calibration.js';
 import { AddInstrument } from './add-instrument.js';
 import { InstrumentsReadModel } from './instruments.read-model.js';
 import type { InstrumentOnRecord } from './instruments.read-model.js';
-import * as schemas from './instruments.schemas.js';
+import * as schemas from '../contract/endpoints/instruments.js';
 
 @Controller('v1/instruments')
 export class InstrumentsController {

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -7,7 +7,7 @@ import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
 import { checkSettingFaults } from '../checks/check-setting-faults.js';
 import { successionFaults } from './method-version.js';
-import type { MethodVersionRequest } from './methods.schemas.js';
+import type { MethodVersionRequest } from '../contract/endpoints/methods.js';
 import { MethodsStore } from './methods.store.js';
 
 interface Input {

@@ -1,10 +1,10 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import type { MethodRequest } from './methods.schemas.js';
+import type { MethodRequest } from '../contract/endpoints/methods.js';
 import { MethodsStore } from './methods.store.js';
 
 /** Puts a method on record, still without a wording. */

@@ -7,7 +7,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { AddMethodVersion } from './add-method-version.js';
 import { AddMethod } from './add-method.js';
 import { MethodsReadModel } from './methods.read-model.js';
-import * as schemas from './methods.schemas.js';
+import * as schemas from '../contract/endpoints/methods.js';
 
 @Controller('v1/catalogue/methods')
 export class MethodsController {

@@ -2,8 +2,8 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { MethodVersionModel } from '../platform/database/generated/models.js';
 import { lastDay, toDateText } from './method-version.js';
-import { checkSettingsSchema, methodLimitsSchema, methodParametersSchema, methodWordingSchema } from './methods.schemas.js';
-import type { MethodResponse, MethodVersion } from './methods.schemas.js';
+import { checkSettingsSchema, methodLimitsSchema, methodParametersSchema, methodWordingSchema } from '../contract/endpoints/methods.js';
+import type { MethodResponse, MethodVersion } from '../contract/endpoints/methods.js';
 
 const WITH_VERSIONS = { versions: { orderBy: { number: 'asc' } } } as const;
 

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
-import type { MethodVersionRequest } from './methods.schemas.js';
+import type { MethodVersionRequest } from '../contract/endpoints/methods.js';
 
 /** The only writer of methods and their versions. */
 @Injectable()

@@ -4,7 +4,7 @@
  */
 import { Global, Module } from '@nestjs/common';
 import type { DynamicModule } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from './audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Clock } from './clock/clock.js';

@@ -4,7 +4,7 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { Propose } from './propose.js';
 import { ProposalsReadModel } from './proposals.read-model.js';
-import * as schemas from './proposals.schemas.js';
+import * as schemas from '../contract/endpoints/proposals.js';
 
 @Controller('v1/proposals')
 export class ProposalsController {

@@ -6,7 +6,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { proposalProblems } from './proposals.errors.js';
-import type { ProposalResponse } from './proposals.schemas.js';
+import type { ProposalResponse } from '../contract/endpoints/proposals.js';
 
 const TOLD = {
   by: { select: { displayName: true } },

@@ -1,9 +1,9 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
-import type { ProposalRequest } from './proposals.schemas.js';
+import type { ProposalRequest } from '../contract/endpoints/proposals.js';
 import { ProposalsStore } from './proposals.store.js';
 
 /** Proposes what another person is to carry out; whether it can be is seen then. */

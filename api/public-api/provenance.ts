@@ -1,8 +1,8 @@
 import type { z } from 'zod';
 import type { PublishedRelease } from '../releases/releases.read-model.js';
-import type { provenanceResponse } from './provenance.schemas.js';
-import type { PublishedSubmission, VariantDocument } from './release-documents.schemas.js';
-import type { RigsDocument } from './rigs-document.schemas.js';
+import type { provenanceResponse } from '../contract/documents/provenance.js';
+import type { PublishedSubmission, VariantDocument } from '../contract/documents/release-documents.js';
+import type { RigsDocument } from '../contract/documents/rigs-document.js';
 
 export type Provenance = z.infer<typeof provenanceResponse>;
 

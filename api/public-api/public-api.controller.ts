@@ -9,11 +9,11 @@ import { sha256 } from '../platform/identifiers/identifiers.js';
 import { ReleasesReadModel } from '../releases/releases.read-model.js';
 import type { PublishedRelease } from '../releases/releases.read-model.js';
 import { provenanceOf } from './provenance.js';
-import { provenanceQuery, provenanceResponse } from './provenance.schemas.js';
-import { problemsResponse, releasesResponse, signingKeysResponse, standingsQuery } from './public-api.schemas.js';
-import type { StandingsQuery } from './public-api.schemas.js';
-import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument } from './release-documents.schemas.js';
-import type { RigsDocument } from './rigs-document.schemas.js';
+import { provenanceQuery, provenanceResponse } from '../contract/documents/provenance.js';
+import { problemsResponse, releasesResponse, signingKeysResponse, standingsQuery } from '../contract/endpoints/public-api.js';
+import type { StandingsQuery } from '../contract/endpoints/public-api.js';
+import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument } from '../contract/documents/release-documents.js';
+import type { RigsDocument } from '../contract/documents/rigs-document.js';
 import { sendStoredBytes } from './stored-bytes.js';
 
 const JSON_TYPE = 'application/json';

@@ -6,8 +6,8 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { CallOffRelease } from './call-off-release.js';
 import { ReleasesReadModel } from './releases.read-model.js';
-import { releaseRequest, releaseStateResponse } from './releases.schemas.js';
-import type { ReleaseRequest } from './releases.schemas.js';
+import { releaseRequest, releaseStateResponse } from '../contract/endpoints/releases.js';
+import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { RequestRelease } from './request-release.js';
 
 @Controller('v1/editions/:edition/releases')

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
-import { manifestSchema } from '../public-api/release-documents.schemas.js';
+import { manifestSchema } from '../contract/documents/release-documents.js';
 import type {
   CategoryDocument,
   EditionDocument,
@@ -10,9 +10,9 @@ import type {
   ReleaseSignature,
   ReleaseSummary,
   SigningKeyResponse,
-} from '../public-api/release-documents.schemas.js';
-import { cellsOf } from './erratum.js';
-import type { RevisionCells } from './release-inputs.js';
+} from '../contract/documents/release-documents.js';
+import { cellsOf } from '../reckoning/erratum.js';
+import type { RevisionCells } from '../reckoning/release-inputs.js';
 
 /** Folder of a release in the file store; with the digest in its name, two workers that build the same revision cannot mix their files. */
 export const releaseFolder = (edition: string, revision: number, digest: string): string => `releases/${edition}/${revision}/${digest}`;

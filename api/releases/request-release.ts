@@ -1,16 +1,16 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { Jobs } from '../platform/jobs/jobs.js';
-import { unmetExpectations } from './erratum.js';
+import { unmetExpectations } from '../reckoning/erratum.js';
 import { PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
 import { ReleasesReadModel } from './releases.read-model.js';
-import type { ReleaseRequest } from './releases.schemas.js';
+import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { ReleasesStore } from './releases.store.js';
 
 /** Asks for the next revision of a closed edition; the worker builds and publishes it. */

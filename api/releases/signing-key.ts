@@ -5,8 +5,8 @@ import { join } from 'node:path';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { ensureSigningKey, SIGNING_KEY_FILE } from '../platform/start-up/signing-key.js';
-import type { ReleaseSignature } from '../public-api/release-documents.schemas.js';
-import { canonicalJson } from './canonical-json.js';
+import type { ReleaseSignature } from '../contract/documents/release-documents.js';
+import { canonicalJson } from '../reckoning/canonical-json.js';
 
 /** The house's key (Ed25519, RFC 8032): it signs the bytes of a manifest, and with them every file that the manifest lists. */
 @Injectable()

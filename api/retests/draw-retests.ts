@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
-import { drawBlindCode } from '../catalogue/blind-code.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { drawBlindCode } from '../contract/blind-code.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';

@@ -4,7 +4,7 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { DrawRetests } from './draw-retests.js';
 import { RetestsReadModel } from './retests.read-model.js';
-import * as schemas from './retests.schemas.js';
+import * as schemas from '../contract/endpoints/retests.js';
 
 @Controller('v1/editions/:edition/retests')
 export class RetestsController {

@@ -5,7 +5,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { AnswerQuery } from './answer-query.js';
 import { QueriesReadModel } from './queries.read-model.js';
-import { answerRequest, queriesQuery, queriesResponse, queryParameter, queryResponse } from './reviews.schemas.js';
+import { answerRequest, queriesQuery, queriesResponse, queryParameter, queryResponse } from '../contract/endpoints/reviews.js';
 
 @Controller('v1/queries')
 export class QueriesController {

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
-import type { QueryResponse } from './reviews.schemas.js';
+import type { QueryResponse } from '../contract/endpoints/reviews.js';
 
 const MOST_PER_PAGE = 50;
 

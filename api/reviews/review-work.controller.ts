@@ -4,13 +4,13 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
-import { SUBMISSION_ACTIONS } from '../submissions/actions.js';
-import type { ActionName } from '../submissions/actions.js';
+import { SUBMISSION_ACTIONS } from '../contract/submission-actions.js';
+import type { ActionName } from '../contract/submission-actions.js';
 import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
 import { ClaimReview } from './claim-review.js';
 import { EarlierResultsReadModel } from './earlier-results.read-model.js';
 import { JudgeSubmission } from './judge-submission.js';
-import * as schemas from './reviews.schemas.js';
+import * as schemas from '../contract/endpoints/reviews.js';
 import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
 
 /** What goes before a decision: who does it, what is possible, the first judgement, what others found. */

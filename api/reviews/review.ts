@@ -2,8 +2,8 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import { notValid } from '../platform/http/validation.js';
-import { statesFor } from '../submissions/actions.js';
-import type { ActionName } from '../submissions/actions.js';
+import { statesFor } from '../contract/submission-actions.js';
+import type { ActionName } from '../contract/submission-actions.js';
 import { reviewProblems } from './reviews.errors.js';
 
 export const DECISIONS = ['accepted', 'returned', 'refused'] as const;

@@ -4,15 +4,15 @@ import type { Actor } from '../platform/http/access.js';
 import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
-import { secondedRequest } from '../proposals/proposals.schemas.js';
+import { secondedRequest } from '../contract/endpoints/proposals.js';
 import { submissionResponse, SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
 import { AcceptSubmission } from './accept-submission.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { RefuseSubmission } from './refuse-submission.js';
 import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
-import { findingParameter, queueQuery, queueResponse, resolutionRequest, reviewRequest } from './reviews.schemas.js';
-import type { ReviewRequest } from './reviews.schemas.js';
+import { findingParameter, queueQuery, queueResponse, resolutionRequest, reviewRequest } from '../contract/endpoints/reviews.js';
+import type { ReviewRequest } from '../contract/endpoints/reviews.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
 
 @Controller('v1')

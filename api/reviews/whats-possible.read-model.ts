@@ -4,8 +4,8 @@ import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
-import { isAllowed, SUBMISSION_ACTIONS } from '../submissions/actions.js';
-import type { ActionName, SubmissionAction } from '../submissions/actions.js';
+import { isAllowed, SUBMISSION_ACTIONS } from '../contract/submission-actions.js';
+import type { ActionName, SubmissionAction } from '../contract/submission-actions.js';
 import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
 
 export interface PossibleAction {

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
-import { readForce } from '../control-pulls/read-force.js';
-import { RIG_KINDS } from '../control-pulls/rig-kinds.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { readForce } from '../readings/read-force.js';
+import { RIG_KINDS } from '../contract/rig-kinds.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -10,7 +10,7 @@ import type { InputFault } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
 import { roundRobinProblems } from './round-robins.errors.js';
-import type { CellRequest } from './round-robins.schemas.js';
+import type { CellRequest } from '../contract/endpoints/round-robins.js';
 import { RoundRobinsStore } from './round-robins.store.js';
 
 /** Takes what a tester pulled of one spool of a round robin: all of it, once. */

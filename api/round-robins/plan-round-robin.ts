@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -10,7 +10,7 @@ import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { notValid } from '../platform/http/validation.js';
 import { roundRobinProblems } from './round-robins.errors.js';
-import type { RoundRobinRequest } from './round-robins.schemas.js';
+import type { RoundRobinRequest } from '../contract/endpoints/round-robins.js';
 import { RoundRobinsStore } from './round-robins.store.js';
 
 /** Plans a round robin, opens it for its testers, and closes it when enough is there. */

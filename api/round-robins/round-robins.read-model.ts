@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
-import type { RoundRobinEvidence } from './round-robin-evidence.js';
+import type { RoundRobinEvidence } from '../reckoning/evidence/round-robin-evidence.js';
 
 const WHOLE = {
   method: { select: { slug: true } },

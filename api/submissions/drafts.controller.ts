@@ -7,7 +7,7 @@ import { IfMatch } from '../platform/http/if-match.js';
 import { DeleteDraft } from './delete-draft.js';
 import { SaveDraft } from './save-draft.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
-import { draftHistoryResponse, draftRequest, submissionResponse } from './submissions.schemas.js';
+import { draftHistoryResponse, draftRequest, submissionResponse } from '../contract/endpoints/submissions.js';
 
 @Controller('v1/drafts')
 export class DraftsController {

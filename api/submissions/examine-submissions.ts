@@ -3,13 +3,13 @@ import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import type { CheckInput } from '../checks/check-input.js';
 import { checkSubmission } from '../checks/check-submission.js';
 import { instrumentsFor } from '../checks/instruments-for.js';
-import { chartsOf, evidenceOfRig, recordsOf, worstOf } from '../control-pulls/control-charts.js';
+import { chartsOf, evidenceOfRig, recordsOf, worstOf } from '../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
 import { RetestsReadModel } from '../retests/retests.read-model.js';
-import { dateAtBench } from './bench-day.js';
+import { dateAtBench } from '../contract/bench-day.js';
 import { EvidenceReadModel } from './evidence.read-model.js';
 import type { Examination, ExaminedSubmission, ReadSubmission } from './examined-submission.js';
 import { FindSubjects } from './find-subjects.js';
@@ -18,7 +18,7 @@ import { inBatches, sortOut } from './intake.js';
 import type { HandIn } from './intake.js';
 import { readSubmission } from './read-submission.js';
 import { secondTimeFaults } from './second-time-faults.js';
-import type { SubmissionContent } from './submission-content.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
 
 interface Before {
   readonly ownId?: string;

@@ -1,11 +1,11 @@
 import type { Finding } from '../checks/finding.js';
 import type { InstrumentOnRecord } from '../instruments/instruments.read-model.js';
 import type { InputFault } from '../platform/errors/problem.js';
-import type { SpecimenInSi } from './readings-si.js';
+import type { SpecimenInSi } from '../readings/readings-si.js';
 import { certificateOn } from './subject.js';
 import type { Subject } from './subject.js';
-import type { SubmissionContent } from './submission-content.js';
-import type { SubmissionFigures } from './submission-figures.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
+import type { SubmissionFigures } from '../readings/submission-figures.js';
 
 /** What was handed in, its names found on record, its readings in SI, its figures computed. */
 export interface ReadSubmission {

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
@@ -15,7 +15,7 @@ import { FaultTally, refusal } from './intake-tally.js';
 import { subjectChanges } from './subject.js';
 import { requireOwn } from './submission.js';
 import type { LockedSubmission } from './submission.js';
-import type { SubmissionContent } from './submission-content.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
 import { SubmissionsStore } from './submissions.store.js';

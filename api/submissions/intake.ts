@@ -1,7 +1,7 @@
 import { findingForTester } from '../checks/finding.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import type { Examination, ExaminedSubmission } from './examined-submission.js';
-import type { SubmissionContent } from './submission-content.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
 
 /** One submission on its way in, and how a fault of it is told: for a file, by row and column. */
 export interface HandIn {

@@ -5,7 +5,7 @@ import { isBlocked } from './examined-submission.js';
 import { FaultTally, refusal } from './intake-tally.js';
 import type { Intake, SortedSubmission } from './intake.js';
 import { toTesterFinding } from './submission-view.js';
-import type { PreviewResponse } from './submissions.schemas.js';
+import type { PreviewResponse } from '../contract/endpoints/submissions.js';
 
 /** Shows a tester the figures and findings of what is about to be handed in; stores nothing. */
 @Injectable()

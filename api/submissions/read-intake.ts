@@ -11,7 +11,7 @@ import type { RowFault } from './import/row-fault.js';
 import { SpooledFile } from './import/spooled-file.js';
 import type { HandIn, Intake } from './intake.js';
 import { requireAnnounced, wholeFile } from './file-size.js';
-import { submissionContent } from './submission-content.js';
+import { submissionContent } from '../contract/submission-content.js';
 
 /**
  * Reads what came with a request, for as long as the work on it lasts: one submission as JSON, or a file with many as text/csv or

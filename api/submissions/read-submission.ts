@@ -3,12 +3,12 @@ import { MeasurementError } from '../measurement/errors.js';
 import { parseQuantity } from '../measurement/units/parse-quantity.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import type { ReadSubmission } from './examined-submission.js';
-import { readingsDigest } from './readings-digest.js';
-import { toSpecimensInSi } from './readings-si.js';
+import { readingsDigest } from '../readings/readings-digest.js';
+import { toSpecimensInSi } from '../readings/readings-si.js';
 import { instrumentFaults, isFound, strangersToEdition, unknownNames } from './subject.js';
 import type { SoughtSubject } from './subject.js';
-import type { SubmissionContent } from './submission-content.js';
-import { computeSubmissionFigures } from './submission-figures.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
+import { computeSubmissionFigures } from '../readings/submission-figures.js';
 
 /** Puts what was handed in beside what is on record and computes its figures; or tells every fault. */
 export function readSubmission(

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
+import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -11,7 +11,7 @@ import { isFound, subjectChanges, unknownNames } from './subject.js';
 import type { Subject } from './subject.js';
 import { referenceOf, requireOwn } from './submission.js';
 import { submissionProblems } from './submissions.errors.js';
-import type { DraftContent } from './submissions.schemas.js';
+import type { DraftContent } from '../contract/endpoints/submissions.js';
 import { differencesOf } from './draft-differences.js';
 import type { LockedSubmission } from './submission.js';
 import { SubmissionsStore } from './submissions.store.js';

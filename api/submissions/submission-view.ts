@@ -1,11 +1,11 @@
 import { findingForTester } from '../checks/finding.js';
 import type { Finding } from '../checks/finding.js';
-import type { SpecimenInSi } from './readings-si.js';
-import { toTraceEvidence } from './traces/trace-evidence.js';
-import type { StoredTrace } from './traces/trace-evidence.js';
-import { READING_ROLES } from './submission-content.js';
-import type { ReadingRole } from './submission-content.js';
-import type { SubmissionResponse } from './submissions.schemas.js';
+import type { SpecimenInSi } from '../readings/readings-si.js';
+import { toTraceEvidence } from '../readings/traces/trace-evidence.js';
+import type { StoredTrace } from '../readings/traces/trace-evidence.js';
+import { READING_ROLES } from '../contract/submission-content.js';
+import type { ReadingRole } from '../contract/submission-content.js';
+import type { SubmissionResponse } from '../contract/endpoints/submissions.js';
 
 /** SI unit in which the readings of a role are kept. */
 export const siUnitOf = (role: string): string => ({ force: 'N', time: 's', length: 'm', mass: 'kg' })[READING_ROLES[role as ReadingRole]];

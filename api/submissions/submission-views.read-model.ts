@@ -10,9 +10,9 @@ import type { RevisionChange } from './revision-changes.js';
 import { toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
 import { noSubmission, seesAll } from './submission.js';
 import type { SubmissionState } from './submission.js';
-import type { SubmissionResponse, SubmissionsQuery, SubmissionSummary } from './submissions.schemas.js';
+import type { SubmissionResponse, SubmissionsQuery, SubmissionSummary } from '../contract/endpoints/submissions.js';
 
-export { submissionResponse } from './submissions.schemas.js';
+export { submissionResponse } from '../contract/endpoints/submissions.js';
 
 const HEADING = {
   edition: { select: { slug: true } },

@@ -1,13 +1,13 @@
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { statesFor } from './actions.js';
-import type { ActionName } from './actions.js';
-import type { SubmissionState } from './submission-state.js';
+import { statesFor } from '../contract/submission-actions.js';
+import type { ActionName } from '../contract/submission-actions.js';
+import type { SubmissionState } from '../contract/submission-states.js';
 import { submissionProblems } from './submissions.errors.js';
 
-export { SUBMISSION_STATES } from './submission-state.js';
-export type { SubmissionState } from './submission-state.js';
+export { SUBMISSION_STATES } from '../contract/submission-states.js';
+export type { SubmissionState } from '../contract/submission-states.js';
 
 /** A submission's row as read under its lock. */
 export interface LockedSubmission {

@@ -11,8 +11,8 @@ import { CSV_COLUMNS } from './import/csv-columns.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
 import { withIntake } from './read-intake.js';
-import { submissionContent } from './submission-content.js';
-import type { SubmissionContent } from './submission-content.js';
+import { submissionContent } from '../contract/submission-content.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
 import {
   csvColumnsResponse,
@@ -23,8 +23,8 @@ import {
   submissionResponse,
   submissionsQuery,
   submissionsResponse,
-} from './submissions.schemas.js';
-import type { SubmissionsQuery } from './submissions.schemas.js';
+} from '../contract/endpoints/submissions.js';
+import type { SubmissionsQuery } from '../contract/endpoints/submissions.js';
 
 const MEDIA_TYPES = ['application/json', 'text/csv', 'multipart/form-data'] as const;
 

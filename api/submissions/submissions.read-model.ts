@@ -2,11 +2,11 @@ import { Injectable } from '@nestjs/common';
 import type { Finding } from '../checks/finding.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
-import type { SubmissionEvidence } from './submission-evidence.js';
-import type { AreaRule } from './submission-figures.js';
+import type { SubmissionEvidence } from '../reckoning/evidence/submission-evidence.js';
+import type { AreaRule } from '../readings/submission-figures.js';
 import { toSpecimenInSi } from './submission-view.js';
 import { IN_DOUBT } from './submission-views.read-model.js';
-import type { WithdrawnEvidence } from './withdrawn-evidence.js';
+import type { WithdrawnEvidence } from '../reckoning/evidence/withdrawn-evidence.js';
 import type { SubmissionState } from './submission.js';
 
 const ACCEPTED = {

@@ -3,7 +3,7 @@ import { SubmissionsReadModel } from '../../api/submissions/submissions.read-mod
 import { proposeWithdrawal } from '../support/propose.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
-import { figuresOfEvidence } from '../../api/submissions/submission-evidence.js';
+import { figuresOfEvidence } from '../../api/reckoning/evidence/submission-evidence.js';
 
 let b: Bench;
 let readModel: SubmissionsReadModel;

@@ -1,5 +1,5 @@
 /** The chain behind every published figure, walked by API down to the text of each reading, and the means made from it again. */
-import type { CategoryDocument, EditionDocument } from '../../api/public-api/release-documents.schemas.js';
+import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { Provenance } from '../../api/public-api/provenance.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';

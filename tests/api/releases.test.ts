@@ -1,7 +1,7 @@
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import { canonicalJson } from '../../api/releases/canonical-json.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
-import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
+import { canonicalJson } from '../../api/reckoning/canonical-json.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';

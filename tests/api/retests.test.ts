@@ -1,4 +1,4 @@
-import type { RetestsDocument } from '../../api/public-api/retests-document.schemas.js';
+import type { RetestsDocument } from '../../api/contract/documents/retests-document.js';
 import { pairedReproducibility } from '../../api/measurement/agreement/paired-reproducibility.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';

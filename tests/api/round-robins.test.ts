@@ -1,6 +1,6 @@
-import { knownEffects } from '../../api/editions/known-effects.js';
-import { testerEffectOf } from '../../api/round-robins/tester-effect.js';
-import type { RoundRobinEvidence } from '../../api/round-robins/round-robin-evidence.js';
+import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
+import { testerEffectOf } from '../../api/reckoning/rigs/tester-effect.js';
+import type { RoundRobinEvidence } from '../../api/reckoning/evidence/round-robin-evidence.js';
 import { RoundRobinsModule } from '../../api/round-robins/round-robins.module.js';
 import { RoundRobinsReadModel } from '../../api/round-robins/round-robins.read-model.js';
 import { setUpBench } from '../support/bench.js';

@@ -1,5 +1,5 @@
 import { randomUUID } from 'node:crypto';
-import { isBlindCode } from '../../api/catalogue/blind-code.js';
+import { isBlindCode } from '../../api/contract/blind-code.js';
 import { CatalogueModule } from '../../api/catalogue/catalogue.module.js';
 import { CatalogueReadModel } from '../../api/catalogue/catalogue.read-model.js';
 import { CLAIM, eachOf, fillCatalogue, LINE, MAKER, OTHER_VARIANT, SPOOL, VARIANT } from '../support/catalogue-fixtures.js';

@@ -5,7 +5,7 @@
 import { CONFIG } from '../../api/config.js';
 import type { Config } from '../../api/config.js';
 import { BuildSite } from '../../api/releases/build-site.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { GatherRelease } from '../../api/releases/gather-release.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';

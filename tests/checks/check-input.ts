@@ -1,9 +1,9 @@
 import type { CheckedClaim, CheckInput, CheckedInstrument, MethodLimits } from '../../api/checks/check-input.js';
 import { checkSubmission } from '../../api/checks/check-submission.js';
 import type { Finding } from '../../api/checks/finding.js';
-import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
-import { submissionContent } from '../../api/submissions/submission-content.js';
-import { computeSubmissionFigures } from '../../api/submissions/submission-figures.js';
+import { toSpecimensInSi } from '../../api/readings/readings-si.js';
+import { submissionContent } from '../../api/contract/submission-content.js';
+import { computeSubmissionFigures } from '../../api/readings/submission-figures.js';
 
 /** Eight pulls that no check minds. */
 export const FORCES = ['36.52', '36.10', '37.05', '36.77', '36.31', '35.88', '37.41', '36.95'];

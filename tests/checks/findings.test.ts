@@ -2,7 +2,7 @@ import { checkSetOf } from '../../api/checks/check-set-of.js';
 import { CHECK_SET_VERSION, CHECKS } from '../../api/checks/check-list.js';
 import { findingForTester, LOOK_AGAIN } from '../../api/checks/finding.js';
 import { specimenWords } from '../../api/checks/specimen-words.js';
-import { checkDocumentSchema } from '../../api/public-api/release-documents.schemas.js';
+import { checkDocumentSchema } from '../../api/contract/documents/release-documents.js';
 import { codesOf, findingsOf, FORCES, instrument, pulls } from './check-input.js';
 
 const CLAIM = { claims: [{ quantity: 'breakingForce', valueSi: '73.8943' }] };

@@ -1,5 +1,5 @@
 import { readWholeFile } from '../import/read-whole-file.js';
-import { submissionContent } from '../../api/submissions/submission-content.js';
+import { submissionContent } from '../../api/contract/submission-content.js';
 import { handInFile } from '../../prisma/seed/bench/hand-in-file.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import type { DemoHandIn } from '../../prisma/seed/season/hand-in.js';

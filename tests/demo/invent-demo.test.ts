@@ -1,8 +1,8 @@
-import { claimRequest, lineRequest, makerRequest, variantRequest } from '../../api/catalogue/catalogue.schemas.js';
-import { schemeRequest } from '../../api/editions/editions.schemas.js';
+import { claimRequest, lineRequest, makerRequest, variantRequest } from '../../api/contract/endpoints/catalogue.js';
+import { schemeRequest } from '../../api/contract/endpoints/editions.js';
 import { equivalentSolidDiameterMm } from '../../api/measurement/figures/cross-section.js';
-import { methodVersionRequest } from '../../api/methods/methods.schemas.js';
-import { submissionContent } from '../../api/submissions/submission-content.js';
+import { methodVersionRequest } from '../../api/contract/endpoints/methods.js';
+import { submissionContent } from '../../api/contract/submission-content.js';
 import { demoAccounts, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import { demoClaims } from '../../prisma/seed/house/claims.js';

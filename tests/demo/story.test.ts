@@ -1,4 +1,4 @@
-import { chartsOf } from '../../api/control-pulls/control-charts.js';
+import { chartsOf } from '../../api/reckoning/rigs/control-charts.js';
 import { linearDensityTex } from '../../api/measurement/figures/strength.js';
 import { grubbsTest } from '../../api/measurement/outliers/grubbs.js';
 import type { DemoContent } from '../../prisma/seed/bench/demo-content.js';

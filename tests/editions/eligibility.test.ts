@@ -1,6 +1,6 @@
-import { certaintyOf } from '../../api/editions/certainty.js';
-import { computeEdition } from '../../api/editions/compute-edition.js';
-import { shortfallsOf, wordsOf } from '../../api/editions/eligibility.js';
+import { certaintyOf } from '../../api/reckoning/standings/certainty.js';
+import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
+import { shortfallsOf, wordsOf } from '../../api/reckoning/results/eligibility.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 const SEED = '01'.repeat(16) + '23'.repeat(16);

@@ -1,10 +1,10 @@
-import { chartsOf } from '../../api/control-pulls/control-charts.js';
-import type { ControlPullEvidence } from '../../api/control-pulls/control-pull-evidence.js';
-import { rigEffectOf } from '../../api/control-pulls/rig-effect.js';
-import { causesOf } from '../../api/editions/causes.js';
-import { computeEdition } from '../../api/editions/compute-edition.js';
-import { knownEffects } from '../../api/editions/known-effects.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
+import { chartsOf } from '../../api/reckoning/rigs/control-charts.js';
+import type { ControlPullEvidence } from '../../api/reckoning/evidence/control-pull-evidence.js';
+import { rigEffectOf } from '../../api/reckoning/rigs/rig-effect.js';
+import { causesOf } from '../../api/reckoning/results/causes.js';
+import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
+import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { controlPulls } from '../support/invented/control-pulls.js';
 import { inventInputs } from '../support/invent-inputs.js';
 

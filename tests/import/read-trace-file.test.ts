@@ -1,7 +1,7 @@
 import { readTraceFile } from '../../api/submissions/traces/read-trace-file.js';
-import { thinOut } from '../../api/submissions/traces/thin-out.js';
-import { traceFigures } from '../../api/submissions/traces/trace-figures.js';
-import type { Sample } from '../../api/submissions/traces/trace-figures.js';
+import { thinOut } from '../../api/readings/traces/thin-out.js';
+import { traceFigures } from '../../api/readings/traces/trace-figures.js';
+import type { Sample } from '../../api/readings/traces/trace-figures.js';
 import { tracePlot } from '../../api/submissions/traces/trace-plot.js';
 
 const lines = (...rows: string[]): string => `${rows.join('\r\n')}\r\n`;

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import { canonicalJson } from '../../api/releases/canonical-json.js';
+import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 
 /** Each case names its source: RFC 8785 with the test data of its author, and the examples of FIPS 180-4. */
 const [numbers, documents, digests] = JSON.parse(readFileSync('tests/releases/fixtures/canonical-json.json', 'utf8'));

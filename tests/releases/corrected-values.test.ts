@@ -1,7 +1,7 @@
-import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
-import { cellsOf } from '../../api/releases/erratum.js';
-import type { Correction } from '../../api/releases/release-inputs.js';
+import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { cellsOf } from '../../api/reckoning/erratum.js';
+import type { Correction } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 const inputs = inventInputs(3);

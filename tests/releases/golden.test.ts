@@ -5,8 +5,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
-import { computeRelease } from '../../api/releases/compute-release.js';
-import type { Bundle } from '../../api/releases/documents/bundle.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import { runVerify } from '../support/run-verify.js';
 
 const GOLDEN = fileURLToPath(new URL('golden', import.meta.url));

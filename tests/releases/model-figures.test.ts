@@ -1,7 +1,7 @@
 /** What the ranking model says, as published: held against the evidence that a reader finds beside it. */
-import { computeRelease } from '../../api/releases/compute-release.js';
-import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
-import type { CategoryDocument, EditionDocument, PairsDocument, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
+import type { CategoryDocument, EditionDocument, PairsDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 const inputs = inventInputs(5, { variants: 8, testers: 4, rigs: 2, specimens: 6 });

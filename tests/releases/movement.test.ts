@@ -1,6 +1,6 @@
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
-import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
+import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { EditionWork, House } from '../support/house.js';
 import { METHOD_VERSION, METHODS, moveEdition, publish, VARIANTS } from '../support/season.js';

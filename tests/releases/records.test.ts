@@ -1,11 +1,11 @@
-import { recordsDocumentSchema } from '../../api/public-api/release-documents.schemas.js';
-import type { RecordsDocument } from '../../api/public-api/release-documents.schemas.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
-import type { Bundle } from '../../api/releases/documents/bundle.js';
-import { recordsOf } from '../../api/releases/longitudinal/records.js';
-import { runsOf } from '../../api/releases/longitudinal/runs.js';
-import type { SeasonOf } from '../../api/releases/longitudinal/seasons.js';
-import type { ReleaseContext } from '../../api/releases/documents/release-context.js';
+import { recordsDocumentSchema } from '../../api/contract/documents/release-documents.js';
+import type { RecordsDocument } from '../../api/contract/documents/release-documents.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import { recordsOf } from '../../api/reckoning/longitudinal/records.js';
+import { runsOf } from '../../api/reckoning/longitudinal/runs.js';
+import type { SeasonOf } from '../../api/reckoning/longitudinal/seasons.js';
+import type { ReleaseContext } from '../../api/reckoning/documents/release-context.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 type Places = Record<string, number | null>;

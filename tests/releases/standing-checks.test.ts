@@ -1,11 +1,11 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/public-api/release-documents.schemas.js';
-import { canonicalJson } from '../../api/releases/canonical-json.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
-import { manifestOf } from '../../api/releases/release-files.js';
-import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
+import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
+import { canonicalJson } from '../../api/reckoning/canonical-json.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { manifestOf } from '../../api/reckoning/release-files.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import type { PublishedEdition } from '../../api/releases/standing-checks/published-edition.js';

@@ -1,4 +1,4 @@
-import { checkCharacter, drawBlindCode, isBlindCode, normaliseBlindCode } from '../../api/catalogue/blind-code.js';
+import { checkCharacter, drawBlindCode, isBlindCode, normaliseBlindCode } from '../../api/contract/blind-code.js';
 
 /** A source of chance that can be played again. */
 function lcg(seed: number): (limit: number) => number {

@@ -1,8 +1,8 @@
 /** Every cell of role × state × action, those that are refused too, from the one table that is also the documentation. */
-import { isAllowed, SUBMISSION_ACTIONS } from '../../api/submissions/actions.js';
-import type { ActionName } from '../../api/submissions/actions.js';
-import { SUBMISSION_STATES } from '../../api/submissions/submission-state.js';
-import type { SubmissionState } from '../../api/submissions/submission-state.js';
+import { isAllowed, SUBMISSION_ACTIONS } from '../../api/contract/submission-actions.js';
+import type { ActionName } from '../../api/contract/submission-actions.js';
+import { SUBMISSION_STATES } from '../../api/contract/submission-states.js';
+import type { SubmissionState } from '../../api/contract/submission-states.js';
 import type { Role } from '../../api/platform/http/access.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';

@@ -1,5 +1,5 @@
-import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
-import { submissionContent } from '../../api/submissions/submission-content.js';
+import { toSpecimensInSi } from '../../api/readings/readings-si.js';
+import { submissionContent } from '../../api/contract/submission-content.js';
 
 const PULL = { number: 1, readings: [{ role: 'breakingForce', value: '36.10', unit: 'lbf' }] };
 const GOOD = {

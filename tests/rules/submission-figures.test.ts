@@ -1,9 +1,9 @@
 import { apparentStressMPa } from '../../api/measurement/figures/strength.js';
 import { convert } from '../../api/measurement/units/convert.js';
-import type { ReadingInSi, SpecimenInSi } from '../../api/submissions/readings-si.js';
-import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
-import { specimenContent } from '../../api/submissions/submission-content.js';
-import { computeSubmissionFigures } from '../../api/submissions/submission-figures.js';
+import type { ReadingInSi, SpecimenInSi } from '../../api/readings/readings-si.js';
+import { toSpecimensInSi } from '../../api/readings/readings-si.js';
+import { specimenContent } from '../../api/contract/submission-content.js';
+import { computeSubmissionFigures } from '../../api/readings/submission-figures.js';
 
 // Expected values are worked out by hand from the formulae of the method pages; t(0.975; 2) = 4.303 (NIST/SEMATECH e-Handbook, table 1.3.6.7.2).
 const reading = (role: ReadingInSi['role'], valueSi: string, station: number | null = null): ReadingInSi => ({

@@ -1,10 +1,10 @@
 import type { InstrumentOnRecord } from '../../api/instruments/instruments.read-model.js';
 import { uuid7 } from '../../api/platform/identifiers/uuid7.js';
-import { dateAtBench } from '../../api/submissions/bench-day.js';
-import { readingsDigest } from '../../api/submissions/readings-digest.js';
-import { toSpecimensInSi } from '../../api/submissions/readings-si.js';
-import { specimenContent } from '../../api/submissions/submission-content.js';
-import type { SubmissionContent } from '../../api/submissions/submission-content.js';
+import { dateAtBench } from '../../api/contract/bench-day.js';
+import { readingsDigest } from '../../api/readings/readings-digest.js';
+import { toSpecimensInSi } from '../../api/readings/readings-si.js';
+import { specimenContent } from '../../api/contract/submission-content.js';
+import type { SubmissionContent } from '../../api/contract/submission-content.js';
 import { readSubmission } from '../../api/submissions/read-submission.js';
 import { certificateOn, subjectChanges } from '../../api/submissions/subject.js';
 import type { SoughtSubject, Subject } from '../../api/submissions/subject.js';

@@ -8,7 +8,7 @@ import type {
   EditionDocument,
   OverallRow,
   VariantDocument,
-} from '../../api/public-api/release-documents.schemas.js';
+} from '../../api/contract/documents/release-documents.js';
 import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';

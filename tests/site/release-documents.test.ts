@@ -9,11 +9,11 @@ import {
   methodDocumentSchema,
   releaseSummarySchema,
   variantDocumentSchema,
-} from '../../api/public-api/release-documents.schemas.js';
-import { claimsDocumentSchema } from '../../api/public-api/claims-document.schemas.js';
-import { retestsDocumentSchema } from '../../api/public-api/retests-document.schemas.js';
-import { roundRobinsDocumentSchema } from '../../api/public-api/round-robins-document.schemas.js';
-import { rigsDocumentSchema } from '../../api/public-api/rigs-document.schemas.js';
+} from '../../api/contract/documents/release-documents.js';
+import { claimsDocumentSchema } from '../../api/contract/documents/claims-document.js';
+import { retestsDocumentSchema } from '../../api/contract/documents/retests-document.js';
+import { roundRobinsDocumentSchema } from '../../api/contract/documents/round-robins-document.js';
+import { rigsDocumentSchema } from '../../api/contract/documents/rigs-document.js';
 import { makeReleases } from '../support/make-release.js';
 
 // The pages are built and measured with invented releases; these must be as the schemas say, or the measurements would mean nothing.

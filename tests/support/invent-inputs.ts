@@ -1,11 +1,11 @@
 /** Inputs of a release invented from a number: a small house with its testers, rigs, spools and readings. Nothing is fetched, nothing is stored. */
-import type { EditionEvidence } from '../../api/editions/edition-evidence.js';
-import { schemeRules } from '../../api/editions/editions.schemas.js';
+import type { EditionEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
+import { schemeRules } from '../../api/contract/endpoints/editions.js';
 import { parseQuantity } from '../../api/measurement/units/parse-quantity.js';
-import type { VariantName } from '../../api/public-api/release-documents.schemas.js';
-import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
-import type { SpecimenInSi } from '../../api/submissions/readings-si.js';
-import type { SubmissionEvidence } from '../../api/submissions/submission-evidence.js';
+import type { VariantName } from '../../api/contract/documents/release-documents.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
+import type { SpecimenInSi } from '../../api/readings/readings-si.js';
+import type { SubmissionEvidence } from '../../api/reckoning/evidence/submission-evidence.js';
 import { Draws } from './invented/draws.js';
 import { inventVariants } from './invented/invent-variants.js';
 import { METHOD_VERSION, SCHEME } from './season.js';

@@ -8,7 +8,7 @@ import type {
   PairsDocument,
   RecordsDocument,
   ReleaseSummary,
-} from '../../api/public-api/release-documents.schemas.js';
+} from '../../api/contract/documents/release-documents.js';
 import { catalogueDocument, categoryDocument, editionDocument, headingOf } from './invented/edition-documents.js';
 import { inventVariants } from './invented/invent-variants.js';
 import { inventedMethods } from './invented/invented-methods.js';

@@ -1,5 +1,5 @@
 import { CLAIM, SPOOL } from './catalogue-fixtures.js';
-import type { EditionDocument } from '../../api/public-api/release-documents.schemas.js';
+import type { EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { Caller } from './test-application.js';
 
 /** Everything here goes through the API, as people do it. */

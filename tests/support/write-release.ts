@@ -1,10 +1,10 @@
 import { generateKeyPairSync, sign } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { canonicalJson } from '../../api/releases/canonical-json.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
-import { manifestOf } from '../../api/releases/release-files.js';
-import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
+import { canonicalJson } from '../../api/reckoning/canonical-json.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { manifestOf } from '../../api/reckoning/release-files.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { verifyScript } from '../../api/releases/verify/verify-script.js';
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');

@@ -1,5 +1,5 @@
 import { observe } from '../check.js';
-import type { SpecimenInSi } from '../../submissions/readings-si.js';
+import type { SpecimenInSi } from '../../readings/readings-si.js';
 import type { Check } from '../check.js';
 import { specimenWords } from '../specimen-words.js';
 

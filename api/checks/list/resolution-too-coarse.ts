@@ -1,5 +1,5 @@
-import type { ReadingRole } from '../../submissions/submission-content.js';
-import { READING_ROLES } from '../../submissions/submission-content.js';
+import type { ReadingRole } from '../../contract/submission-content.js';
+import { READING_ROLES } from '../../contract/submission-content.js';
 import { mean } from '../../measurement/summary/mean.js';
 import { observe } from '../check.js';
 import type { Check } from '../check.js';

@@ -1,5 +1,5 @@
-import type { CategoryDocument, EditionDocument, Manifest, VariantDocument } from '../../public-api/release-documents.schemas.js';
-import type { Bundle } from '../documents/bundle.js';
+import type { CategoryDocument, EditionDocument, Manifest, VariantDocument } from '../../contract/documents/release-documents.js';
+import type { Bundle } from '../../reckoning/documents/bundle.js';
 
 /** A release with all that a standing check looks at. */
 export interface PublishedEdition {

@@ -1,5 +1,5 @@
 import { sha256 } from '../../platform/identifiers/identifiers.js';
-import { canonicalJson } from '../canonical-json.js';
+import { canonicalJson } from '../../reckoning/canonical-json.js';
 import type { PublishedEdition, StandingCheck } from './published-edition.js';
 
 const digestsMatch: StandingCheck = {

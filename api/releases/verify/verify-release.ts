@@ -1,9 +1,9 @@
 import { createPublicKey, verify } from 'node:crypto';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
-import type { Manifest, ReleaseSignature } from '../../public-api/release-documents.schemas.js';
-import { canonicalJson } from '../canonical-json.js';
-import { computeRelease } from '../compute-release.js';
-import type { Bundle } from '../documents/bundle.js';
+import type { Manifest, ReleaseSignature } from '../../contract/documents/release-documents.js';
+import { canonicalJson } from '../../reckoning/canonical-json.js';
+import { computeRelease } from '../../reckoning/compute-release.js';
+import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { countFigures, differencesOf } from './differences.js';
 import type { Difference } from './differences.js';
 

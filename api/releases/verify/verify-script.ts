@@ -1,6 +1,6 @@
 import { build } from 'esbuild';
 import { fileURLToPath } from 'node:url';
-import type { ReleaseFile } from '../release-files.js';
+import type { ReleaseFile } from '../../reckoning/release-files.js';
 
 const ENTRY = fileURLToPath(new URL('verify-command.ts', import.meta.url));
 const HEAD =

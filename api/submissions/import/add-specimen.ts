@@ -1,4 +1,4 @@
-import { MOST_SPECIMENS } from '../submission-content.js';
+import { MOST_SPECIMENS } from '../../contract/submission-content.js';
 import { CSV_COLUMNS } from './csv-columns.js';
 import type { FileRow } from './file-row.js';
 import type { RawSpecimen, RawSubmission } from './raw-submission.js';

@@ -1,5 +1,5 @@
 /** The columns of a hand-in file: parser, documentation and sample are made from this table. Pure. */
-import type { ReadingRole } from '../submission-content.js';
+import type { ReadingRole } from '../../contract/submission-content.js';
 
 export interface CsvColumn {
   readonly name: string;

@@ -1,5 +1,5 @@
-import { submissionContent } from '../submission-content.js';
-import type { SubmissionContent } from '../submission-content.js';
+import { submissionContent } from '../../contract/submission-content.js';
+import type { SubmissionContent } from '../../contract/submission-content.js';
 import type { FaultList } from './fault-list.js';
 import { SubmissionGatherer } from './gather-submissions.js';
 import { placeOf } from './raw-submission.js';

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AuditTrail } from '../../audit/audit-trail.store.js';
+import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { checkTraces } from '../../checks/check-traces.js';
 import { MeasurementError } from '../../measurement/errors.js';
 import { parseQuantityAs } from '../../measurement/units/parse-quantity-as.js';
@@ -13,13 +13,13 @@ import { requireSameVersion } from '../../platform/http/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { EvidenceReadModel } from '../evidence.read-model.js';
-import { statesFor } from '../actions.js';
+import { statesFor } from '../../contract/submission-actions.js';
 import { noSubmission } from '../submission.js';
 import { submissionProblems } from '../submissions.errors.js';
 import type { ReadTrace } from './read-trace-file.js';
-import { thinOut } from './thin-out.js';
-import { traceFigures } from './trace-figures.js';
-import type { TraceConditions, TraceFigures } from './trace-figures.js';
+import { thinOut } from '../../readings/traces/thin-out.js';
+import { traceFigures } from '../../readings/traces/trace-figures.js';
+import type { TraceConditions, TraceFigures } from '../../readings/traces/trace-figures.js';
 import { TracesStore } from './traces.store.js';
 
 /** A file of traces as it came, and what was read from it. */

@@ -3,7 +3,7 @@ import { FaultList } from '../import/fault-list.js';
 import type { RowFault } from '../import/row-fault.js';
 import { readTraceHeader } from './read-trace-header.js';
 import type { TraceHeader, TraceRow } from './read-trace-header.js';
-import type { Over, Sample } from './trace-figures.js';
+import type { Over, Sample } from '../../readings/traces/trace-figures.js';
 
 /** Samples of one specimen; its number is null where the file has no such column. */
 export interface ReadTrace {

@@ -4,7 +4,7 @@ import { UNITS } from '../../measurement/units/unit-table.js';
 import type { Dimension } from '../../measurement/units/unit-table.js';
 import type { FaultList } from '../import/fault-list.js';
 import type { RowFault } from '../import/row-fault.js';
-import type { Over } from './trace-figures.js';
+import type { Over } from '../../readings/traces/trace-figures.js';
 
 /** A row with its line in the file. */
 export interface TraceRow {

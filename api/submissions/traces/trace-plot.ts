@@ -1,5 +1,5 @@
 import { scaleLinear } from 'd3-scale';
-import type { Over, Sample } from './trace-figures.js';
+import type { Over, Sample } from '../../readings/traces/trace-figures.js';
 
 const [WIDTH, HEIGHT] = [320, 200];
 const PAD = { left: 44, right: 8, top: 10, bottom: 34 };

@@ -13,7 +13,7 @@ import { AddTraces } from './add-traces.js';
 import { readTraces } from './read-traces.js';
 import { tracePlot } from './trace-plot.js';
 import { TracesReadModel } from './traces.read-model.js';
-import { addTracesQuery, specimenParameter, tracesResponse } from './traces.schemas.js';
+import { addTracesQuery, specimenParameter, tracesResponse } from '../../contract/endpoints/traces.js';
 
 @Controller('v1/submissions/:reference/traces')
 export class TracesController {

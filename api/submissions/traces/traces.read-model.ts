@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../../platform/database/database.js';
-import { toTraceEvidence } from './trace-evidence.js';
-import type { TraceEvidence } from './trace-evidence.js';
+import { toTraceEvidence } from '../../readings/traces/trace-evidence.js';
+import type { TraceEvidence } from '../../readings/traces/trace-evidence.js';
 
 /** Traces of the revision of a submission that stands. */
 @Injectable()

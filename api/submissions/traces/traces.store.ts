@@ -4,7 +4,7 @@ import type { Finding } from '../../checks/finding.js';
 import type { Transaction } from '../../platform/database/database.js';
 import { uuid7 } from '../../platform/identifiers/uuid7.js';
 import { toSpecimenInSi } from '../submission-view.js';
-import type { Over, Sample, TraceFigures } from './trace-figures.js';
+import type { Over, Sample, TraceFigures } from '../../readings/traces/trace-figures.js';
 
 export interface NewTrace {
   readonly specimenId: string;

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { methodVersionRequest } from '../../../api/methods/methods.schemas.js';
+import type { methodVersionRequest } from '../../../api/contract/endpoints/methods.js';
 
 /** A written protocol with its dated wordings, as an editor enters them. */
 export interface DemoMethod {

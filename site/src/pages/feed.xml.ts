@@ -1,5 +1,5 @@
 import type { APIRoute } from 'astro';
-import type { ReleaseSummary } from '../../../api/public-api/release-documents.schemas.js';
+import type { ReleaseSummary } from '../../../api/contract/documents/release-documents.js';
 import { loadReleases } from '../release/load-releases.js';
 
 const escape = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');

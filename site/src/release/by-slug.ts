@@ -1,4 +1,4 @@
-import type { CatalogueDocument } from '../../../api/public-api/release-documents.schemas.js';
+import type { CatalogueDocument } from '../../../api/contract/documents/release-documents.js';
 
 type Maker = CatalogueDocument['makers'][number];
 type Line = Maker['lines'][number];

@@ -1,4 +1,4 @@
-import type { EditionDocument } from '../../../api/public-api/release-documents.schemas.js';
+import type { EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import type { Release } from './load-release.js';
 
 /** The schema.org description of a release as a dataset, for search engines and catalogues of data. */

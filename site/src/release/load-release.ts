@@ -19,11 +19,11 @@ import {
   type ReleaseSummary,
   type VariantDocument,
   type WithdrawnDocument,
-} from '../../../api/public-api/release-documents.schemas.js';
-import { claimsDocumentSchema, type ClaimsDocument } from '../../../api/public-api/claims-document.schemas.js';
-import { retestsDocumentSchema, type RetestsDocument } from '../../../api/public-api/retests-document.schemas.js';
-import { roundRobinsDocumentSchema, type RoundRobinsDocument } from '../../../api/public-api/round-robins-document.schemas.js';
-import { rigsDocumentSchema, type RigsDocument } from '../../../api/public-api/rigs-document.schemas.js';
+} from '../../../api/contract/documents/release-documents.js';
+import { claimsDocumentSchema, type ClaimsDocument } from '../../../api/contract/documents/claims-document.js';
+import { retestsDocumentSchema, type RetestsDocument } from '../../../api/contract/documents/retests-document.js';
+import { roundRobinsDocumentSchema, type RoundRobinsDocument } from '../../../api/contract/documents/round-robins-document.js';
+import { rigsDocumentSchema, type RigsDocument } from '../../../api/contract/documents/rigs-document.js';
 import { verifiedFile } from './verified-file.js';
 
 /** One release: its summary and manifest at hand, its documents fetched, verified and checked when they are asked for. */

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { releaseSummarySchema } from '../../../api/public-api/release-documents.schemas.js';
+import { releaseSummarySchema } from '../../../api/contract/documents/release-documents.js';
 import { fetchBytes } from './fetch-bytes.js';
 import { loadRelease, type Release } from './load-release.js';
 

@@ -1,4 +1,4 @@
-import type { MethodDocument } from '../../../api/public-api/release-documents.schemas.js';
+import type { MethodDocument } from '../../../api/contract/documents/release-documents.js';
 import { loadReleases } from './load-releases.js';
 
 export interface MethodVersion {

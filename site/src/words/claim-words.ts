@@ -1,4 +1,4 @@
-import type { PublishedClaim } from '../../../api/public-api/release-documents.schemas.js';
+import type { PublishedClaim } from '../../../api/contract/documents/release-documents.js';
 
 export const basisWords: Record<PublishedClaim['basis'], string> = {
   average: 'average',

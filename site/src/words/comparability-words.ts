@@ -1,4 +1,4 @@
-import type { Category } from '../../../api/public-api/release-documents.schemas.js';
+import type { Category } from '../../../api/contract/documents/release-documents.js';
 
 export const comparabilityWords: Record<Category['comparability'], string> = {
   same: 'same method: values may be compared',

@@ -1,4 +1,4 @@
-import type { ChartPoint } from '../../../api/public-api/rigs-document.schemas.js';
+import type { ChartPoint } from '../../../api/contract/documents/rigs-document.js';
 
 export const stateWords: Record<NonNullable<ChartPoint['state']>, string> = {
   inControl: 'in control',

@@ -1,4 +1,4 @@
-import type { CategoryRow, Movement } from '../../../api/public-api/release-documents.schemas.js';
+import type { CategoryRow, Movement } from '../../../api/contract/documents/release-documents.js';
 
 /** `up 3`, `down 2`, `same place`, `new`; with the run at the top from the second edition on. */
 export function movementWords({ kind, places, runAtTop }: Movement): string {

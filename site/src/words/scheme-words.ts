@@ -1,4 +1,4 @@
-import type { EditionDocument } from '../../../api/public-api/release-documents.schemas.js';
+import type { EditionDocument } from '../../../api/contract/documents/release-documents.js';
 
 type Scheme = EditionDocument['scheme'];
 

@@ -1,4 +1,4 @@
-import type { VariantName } from '../../../api/public-api/release-documents.schemas.js';
+import type { VariantName } from '../../../api/contract/documents/release-documents.js';
 
 const CONSTRUCTIONS: Record<string, string> = {
   braided: 'braided',

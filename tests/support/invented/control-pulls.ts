@@ -1,4 +1,4 @@
-import type { ControlPullEvidence } from '../../../api/control-pulls/control-pull-evidence.js';
+import type { ControlPullEvidence } from '../../../api/reckoning/evidence/control-pull-evidence.js';
 
 /** What may be said otherwise of invented control pulls. */
 export interface PullsOf {

@@ -1,4 +1,4 @@
-import type { CatalogueDocument, Category, CategoryDocument, EditionDocument } from '../../../api/public-api/release-documents.schemas.js';
+import type { CatalogueDocument, Category, CategoryDocument, EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import { inventedChecks } from './invented-methods.js';
 import { inventedCategories } from './measure-edition.js';
 import { categoryTops, type Season } from './season.js';

@@ -1,4 +1,4 @@
-import type { CheckDocument, MethodDocument } from '../../../api/public-api/release-documents.schemas.js';
+import type { CheckDocument, MethodDocument } from '../../../api/contract/documents/release-documents.js';
 
 const CAUTIONS = [
   'A line under load stores energy and whips when it parts: wear eye protection and keep a guard between yourself and the line.',

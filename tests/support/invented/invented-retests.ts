@@ -1,5 +1,5 @@
 import { createHash } from 'node:crypto';
-import type { RetestsDocument } from '../../../api/public-api/retests-document.schemas.js';
+import type { RetestsDocument } from '../../../api/contract/documents/retests-document.js';
 
 const again = (
   original: string,

@@ -1,7 +1,7 @@
-import { toChartDocument } from '../../../api/control-pulls/chart-document.js';
-import { chartsOf } from '../../../api/control-pulls/control-charts.js';
-import type { ControlPullEvidence } from '../../../api/control-pulls/control-pull-evidence.js';
-import type { RigsDocument } from '../../../api/public-api/rigs-document.schemas.js';
+import { toChartDocument } from '../../../api/reckoning/rigs/chart-document.js';
+import { chartsOf } from '../../../api/reckoning/rigs/control-charts.js';
+import type { ControlPullEvidence } from '../../../api/reckoning/evidence/control-pull-evidence.js';
+import type { RigsDocument } from '../../../api/contract/documents/rigs-document.js';
 
 const FORCES_N = [84.1, 83.6, 84.4, 83.9, 84.2, 83.8, 84.0, 84.3, 83.7, 84.1, 83.9, 80.1, 84.3];
 

@@ -1,4 +1,4 @@
-import type { PublishedSpecimen, PublishedSubmission, VariantName } from '../../../api/public-api/release-documents.schemas.js';
+import type { PublishedSpecimen, PublishedSubmission, VariantName } from '../../../api/contract/documents/release-documents.js';
 import { Draws } from './draws.js';
 import type { Season } from './season.js';
 

@@ -1,4 +1,4 @@
-import type { Category, Figure, VariantName } from '../../../api/public-api/release-documents.schemas.js';
+import type { Category, Figure, VariantName } from '../../../api/contract/documents/release-documents.js';
 import type { Draws } from './draws.js';
 
 /** A quantity that the invented house ranks: where the values lie, how they spread, and how they are printed. */

@@ -1,4 +1,4 @@
-import type { Movement } from '../../../api/public-api/release-documents.schemas.js';
+import type { Movement } from '../../../api/contract/documents/release-documents.js';
 
 /** What is placed: a value as printed, its ends, and whether more is better. */
 export interface Contender {

@@ -1,4 +1,4 @@
-import type { CategoryRow, EditionDocument, OverallRow, VariantName } from '../../../api/public-api/release-documents.schemas.js';
+import type { CategoryRow, EditionDocument, OverallRow, VariantName } from '../../../api/contract/documents/release-documents.js';
 import { Draws } from './draws.js';
 import { inventTruth, inventedCategories, measureEdition, type SeasonFigures, type TrueStrength } from './measure-edition.js';
 import { movementOf, placeRows, type Contender, type Placed } from './place-rows.js';

@@ -4,7 +4,7 @@ import type {
   PublishedClaim,
   VariantDocument,
   VariantName,
-} from '../../../api/public-api/release-documents.schemas.js';
+} from '../../../api/contract/documents/release-documents.js';
 import { categoriesOf, headingOf } from './edition-documents.js';
 import { inventSubmissions } from './invented-submissions.js';
 import type { Season } from './season.js';

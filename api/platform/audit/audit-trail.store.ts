@@ -1,0 +1,37 @@
+import { Injectable } from '@nestjs/common';
+import { Clock } from '../clock/clock.js';
+import type { Transaction } from '../database/database.js';
+import { insertRows } from '../database/insert-rows.js';
+import { uuid7 } from '../identifiers/uuid7.js';
+
+export interface AuditEntry {
+  /** Account that did it; null for the program itself. */
+  readonly actorId: string | null;
+  /** What happened, in the past: submission.accepted */
+  readonly action: string;
+  readonly objectType: string;
+  /** Reference, slug or id of the object. */
+  readonly objectId: string;
+  readonly before?: object | null;
+  readonly after?: object | null;
+}
+
+/** Writes who did what, in the transaction that does it, so that neither is there without the other. */
+@Injectable()
+export class AuditTrail {
+  constructor(private readonly clock: Clock) {}
+
+  async record(tx: Transaction, entry: AuditEntry): Promise<void> {
+    await this.recordAll(tx, [entry]);
+  }
+
+  /** Many at once, in one statement. */
+  async recordAll(tx: Transaction, entries: readonly AuditEntry[]): Promise<void> {
+    const at = this.clock.now();
+    await insertRows(
+      tx,
+      'audit_event',
+      entries.map(({ before = null, after = null, ...event }) => ({ id: uuid7(), ...event, at, before, after })),
+    );
+  }
+}

@@ -1,0 +1,83 @@
+import type { CatalogueDocument, MethodDocument, VariantName } from '../../contract/documents/release-documents.js';
+import { headingOf } from './release-context.js';
+import type { ReleaseContext } from './release-context.js';
+
+/** Makers, lines and variants of the edition by name, its method versions and the checks that it pinned. */
+export function catalogueDocument(context: ReleaseContext): CatalogueDocument {
+  return {
+    ...headingOf(context),
+    makers: grouped(context.variants, ({ maker }) => maker.slug).map((ofMaker) => ({
+      slug: ofMaker[0].maker.slug,
+      name: ofMaker[0].maker.name,
+      lines: grouped(ofMaker, ({ line }) => line.slug).map((ofLine) => {
+        const { line, material, construction, carriers } = ofLine[0];
+        return { slug: line.slug, name: line.name, material, construction, carriers, variants: ofLine };
+      }),
+    })),
+    methods: pinned(context).map(({ slug, number }) => ({ slug, number })),
+    checks: [...context.checks],
+  };
+}
+
+/** The pinned version of each method, as worded. */
+export function methodDocuments(context: ReleaseContext): MethodDocument[] {
+  return pinned(context).map((version) => {
+    const { slug, name, number, effectiveFrom, effectiveUntil, wording, isComparableWithPrevious } = version;
+    return {
+      formatVersion: 1,
+      slug,
+      name,
+      number,
+      effectiveFrom,
+      effectiveUntil,
+      ...wording,
+      parameters: parametersOf(version),
+      limits: limitsOf(version),
+      checks: context.checks.map(({ code }) => code),
+      checkSettings: Object.entries(version.checks ?? {}).map(([check, { severity = null, limits = {} }]) => ({
+        check,
+        severity,
+        limits: Object.entries(limits).map(([name, value]) => ({ name, value })),
+      })),
+      isComparableWithPrevious,
+    };
+  });
+}
+
+const pinned = ({ evidence: { edition }, methods }: ReleaseContext): PinnedVersion[] =>
+  edition.methods.flatMap(({ slug, number }) => methods.filter((version) => version.slug === slug && version.number === number));
+
+function parametersOf({ parameters: { areaFrom, knot, abrasion, settings } }: PinnedVersion): MethodDocument['parameters'] {
+  const named = [
+    ['Cross-section from', areaFrom],
+    ['Knot', knot],
+    ['Abrasion', abrasion],
+  ] as const;
+  return [...named.flatMap(([name, value]) => (value === null ? [] : [{ name, value, unit: '' }])), ...settings];
+}
+
+function limitsOf({ limits }: PinnedVersion): MethodDocument['limits'] {
+  const range = ({ low, high }: { low: number; high: number }) => `${low} to ${high}`;
+  return [
+    { name: 'Least number of valid specimens', value: String(limits.minimumSpecimens), unit: '' },
+    { name: 'Largest coefficient of variation', value: String(limits.maximumCvPercent), unit: '%' },
+    { name: 'Largest share of breaks at the grip', value: String(limits.gripBreakSharePercent), unit: '%' },
+    ...(limits.timeToBreakS ? [{ name: 'Time to break', value: range(limits.timeToBreakS), unit: 's' }] : []),
+    { name: 'Ambient temperature', value: range(limits.ambientTemperatureC), unit: '°C' },
+    { name: 'Relative humidity', value: range(limits.ambientHumidityPercent), unit: '%' },
+  ];
+}
+
+type PinnedVersion = ReleaseContext['methods'][number];
+
+type Group = [VariantName, ...VariantName[]];
+
+function grouped(names: readonly VariantName[], keyOf: (name: VariantName) => string): Group[] {
+  const groups = new Map<string, Group>();
+  for (const name of [...names].sort((a, b) => (a.slug < b.slug ? -1 : 1))) {
+    const group = groups.get(keyOf(name));
+    if (group) group.push(name);
+    else groups.set(keyOf(name), [name]);
+  }
+  return [...groups].sort(([a], [b]) => (a < b ? -1 : 1)).map(([, group]) => group);
+}

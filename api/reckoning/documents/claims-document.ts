@@ -1,0 +1,12 @@
+import type { ClaimsDocument } from '../../contract/documents/claims-document.js';
+import { publishedClaims } from '../claims/claims.js';
+import { headingOf } from './release-context.js';
+import type { ReleaseContext } from './release-context.js';
+
+/** What every label says, beside what was measured. */
+export const claimsDocument = (context: ReleaseContext): ClaimsDocument => ({
+  ...headingOf(context),
+  items: context.variants
+    .map((variant) => ({ variant, claims: publishedClaims(context, variant.slug) }))
+    .filter(({ claims }) => claims.length > 0),
+});

@@ -1,0 +1,119 @@
+import type {
+  CategoryDocument,
+  EditionDocument,
+  HistoryPoint,
+  VariantDocument,
+  VariantName,
+} from '../../contract/documents/release-documents.js';
+import { valueCell } from '../erratum.js';
+import { budgetOf } from './budgets.js';
+import { publishedClaims } from '../claims/claims.js';
+import { toFigure, USUAL } from './figure.js';
+import { headingOf } from './release-context.js';
+import type { ReleaseContext } from './release-context.js';
+import { withdrawnOf } from './withdrawn-document.js';
+import { publishedSubmission } from './submission-document.js';
+
+/** The page of each entry: its places, figures, claims, evidence and history. */
+export function variantDocuments(
+  context: ReleaseContext,
+  edition: EditionDocument,
+  categories: readonly CategoryDocument[],
+  corrected: ReadonlySet<string>,
+): VariantDocument[] {
+  return context.variants.map((variant) => variantDocument(context, variant, edition, categories, corrected));
+}
+
+function variantDocument(
+  context: ReleaseContext,
+  variant: VariantName,
+  edition: EditionDocument,
+  categories: readonly CategoryDocument[],
+  corrected: ReadonlySet<string>,
+): VariantDocument {
+  const excluded = edition.excluded.find((entry) => entry.variant.slug === variant.slug);
+  const incomplete = edition.incomplete.find((entry) => entry.variant.slug === variant.slug);
+  const overall = edition.overall.find((row) => row.variant.slug === variant.slug);
+  const rows = categories.flatMap(({ category, rows: all }) =>
+    all.filter((row) => row.variant.slug === variant.slug).map(({ variant: _, ...row }) => ({ category, row })),
+  );
+  const outcome = excluded ? 'excluded' : incomplete ? 'incomplete' : 'placed';
+  const results = context.computed.results.get(variant.slug) ?? new Map<never, never>();
+  return {
+    ...headingOf(context),
+    variant,
+    outcome,
+    exclusion: excluded
+      ? { reasonCode: excluded.reasonCode, words: excluded.words, effect: excluded.effect, placeIfIncluded: excluded.placeIfIncluded }
+      : null,
+    missing: incomplete?.missing ?? [],
+    overall: overall ? withoutVariant(overall) : null,
+    categories: rows,
+    figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity])),
+    evidence: [...results].map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
+    claims: publishedClaims(context, variant.slug),
+    submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
+    withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
+    spools: spoolsOf(context, variant.slug),
+    budgets: budgetsOf(context, variant.slug),
+    history: [
+      ...earlierHistory(context, variant.slug),
+      historyPoint(context, variant.slug, corrected, { outcome, overallPlace: overall?.place ?? null, rows }),
+    ],
+    siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
+  };
+}
+
+const budgetsOf = ({ computed, evidence }: ReleaseContext, slug: string): VariantDocument['budgets'] =>
+  evidence.edition.scheme.rules.categories.flatMap(({ code, quantity }) => {
+    const result = computed.results.get(slug)?.get(quantity);
+    return result ? budgetOf(code, result.estimate) : [];
+  });
+
+const withoutVariant = ({ variant: _, ...row }: EditionDocument['overall'][number]) => row;
+
+/** Spools of the variant that were tested in this edition. */
+function spoolsOf(context: ReleaseContext, slug: string): VariantDocument['spools'] {
+  const tested = new Set(context.evidence.submissions.map(({ spool }) => spool));
+  return context.spools
+    .filter(({ variant, code }) => variant === slug && tested.has(code))
+    .map(({ code, source, obtainedOn, place, lot, reidentifications }) => ({
+      code,
+      source,
+      obtainedOn,
+      place,
+      lot,
+      reidentified: reidentifications.at(-1)?.reason ?? null,
+    }));
+}
+
+/** History as each earlier edition told it of this variant, oldest first. */
+function earlierHistory(context: ReleaseContext, slug: string): HistoryPoint[] {
+  return context.earlier.flatMap(({ history }) => history.find(({ variant }) => variant === slug)?.point ?? []).reverse();
+}
+
+function historyPoint(
+  context: ReleaseContext,
+  variant: string,
+  corrected: ReadonlySet<string>,
+  { outcome, overallPlace, rows }: Pick<HistoryPoint, 'outcome' | 'overallPlace'> & { rows: VariantDocument['categories'] },
+): HistoryPoint {
+  return {
+    edition: context.evidence.edition.slug,
+    revision: context.revision,
+    overallPlace,
+    outcome,
+    categories: rows.map(({ category, row }) => ({
+      code: category.code,
+      place: row.place,
+      value: row.figure.value,
+      low: row.figure.low,
+      high: row.figure.high,
+      unit: row.figure.unit,
+      trade: row.figure.trade,
+      methodVersion: category.methodVersion,
+      isBreak: category.comparability === 'notComparable',
+      isCorrected: corrected.has(valueCell(category.code, variant)),
+    })),
+  };
+}

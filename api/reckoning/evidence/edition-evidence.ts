@@ -1,0 +1,51 @@
+/** What an edition's results are computed from: plain JSON, decimals as text, in the order of slugs and references, so that it reads the same whoever reads it. */
+import type { ClaimEvidence } from './catalogue-evidence.js';
+import type { ControlPullEvidence } from './control-pull-evidence.js';
+import type { InstrumentEvidence } from './instrument-evidence.js';
+import type { RetestsEvidence } from './retests-evidence.js';
+import type { RoundRobinEvidence } from './round-robin-evidence.js';
+import type { SubmissionEvidence } from './submission-evidence.js';
+import type { WithdrawnEvidence } from './withdrawn-evidence.js';
+import type { EffectsEvidence } from './effects-evidence.js';
+import type { SchemeRules } from '../../contract/endpoints/editions.js';
+
+export interface EntryEvidence {
+  /** Slug of the variant. */
+  readonly variant: string;
+  readonly exclusion: { readonly reasonCode: string; readonly words: string; readonly effect: 'closedUp' | 'shownUnplaced' } | null;
+}
+
+export interface EditionEvidence {
+  readonly edition: {
+    readonly slug: string;
+    readonly name: string;
+    readonly opensOn: string;
+    readonly closesOn: string;
+    /** Slug of the edition before; null for the first. */
+    readonly previous: string | null;
+    readonly blindKeyDigest: string | null;
+    readonly scheme: {
+      readonly slug: string;
+      readonly number: number;
+      readonly name: string;
+      readonly words: string;
+      readonly rules: SchemeRules;
+    };
+    /** Pinned versions, by slug. */
+    readonly methods: readonly { readonly slug: string; readonly number: number }[];
+    readonly entries: readonly EntryEvidence[];
+  };
+  /** Accepted and not withdrawn. */
+  readonly submissions: readonly SubmissionEvidence[];
+  readonly withdrawn: readonly WithdrawnEvidence[];
+  readonly instruments: readonly InstrumentEvidence[];
+  readonly claims: readonly ClaimEvidence[];
+  /** Closed while the edition was worked on; they enter no result. */
+  readonly roundRobins?: readonly RoundRobinEvidence[];
+  /** What was drawn to be tested again, and found; it enters no result. */
+  readonly retests?: RetestsEvidence | undefined;
+  /** Of the rigs that submissions were pulled on, up to the close of the edition, oldest first; an edition from before there were any has none. */
+  readonly controlPulls?: readonly ControlPullEvidence[] | undefined;
+  /** What is known of rigs and testers otherwise; goes before what the control pulls tell. */
+  readonly effects?: EffectsEvidence | undefined;
+}

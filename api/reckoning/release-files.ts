@@ -1,0 +1,28 @@
+/** The files of a release and the manifest that seals them. Pure. */
+import { sha256 } from '../platform/identifiers/identifiers.js';
+import type { Manifest } from '../contract/documents/release-documents.js';
+import { canonicalJson } from './canonical-json.js';
+
+export interface ReleaseFile {
+  readonly path: string;
+  readonly mediaType: string;
+  readonly content: string;
+}
+
+/** A JSON file in canonical form. */
+export const jsonFile = (path: string, value: unknown): ReleaseFile => ({
+  path,
+  mediaType: 'application/json',
+  content: canonicalJson(value),
+});
+
+/** Every file with its size and digest, in the order of the paths, and the digest of the release before. */
+export function manifestOf(files: readonly ReleaseFile[], heading: Omit<Manifest, 'files' | 'formatVersion'>): Manifest {
+  const listed = files.map(({ path, mediaType, content }) => ({
+    path,
+    mediaType,
+    sizeBytes: Buffer.byteLength(content),
+    sha256: sha256(content),
+  }));
+  return { formatVersion: 1, ...heading, files: listed.sort((a, b) => (a.path < b.path ? -1 : 1)) };
+}

@@ -1,0 +1,75 @@
+/** Everything that a release is computed from, as plain JSON: whoever has it can compute the release again, to the last byte. */
+import type { SpoolEvidence } from './evidence/catalogue-evidence.js';
+import type { EditionEvidence } from './evidence/edition-evidence.js';
+import type { MethodVersion } from '../contract/endpoints/methods.js';
+import type { CheckDocument, EditionDocument, HistoryPoint, VariantName } from '../contract/documents/release-documents.js';
+import type { PublishedResult } from './documents/published-result.js';
+
+/** What an earlier edition published, as far as a later one tells it again. */
+export interface EarlierEdition {
+  readonly edition: string;
+  readonly revision: number;
+  /** SHA-256 of its manifest. */
+  readonly digest: string;
+  readonly overall: readonly EarlierPlace[];
+  readonly categories: readonly {
+    readonly code: string;
+    readonly method: string;
+    readonly methodVersion: number;
+    readonly rows: readonly EarlierPlace[];
+  }[];
+  readonly history: readonly { readonly variant: string; readonly point: HistoryPoint }[];
+  readonly results: readonly PublishedResult[];
+}
+
+interface EarlierPlace {
+  /** Slug. */
+  readonly variant: string;
+  readonly place: number | null;
+}
+
+/** What readers saw of a revision: where → text, and who was in the top group overall. */
+export interface RevisionCells {
+  readonly cells: Readonly<Record<string, string>>;
+  readonly top: readonly string[];
+}
+
+/** Why a later revision is made, what it takes for published, and what the revision before showed. */
+export interface Correction extends Pick<NonNullable<EditionDocument['erratum']>, 'reasonCode' | 'words'> {
+  readonly expects: readonly { readonly where: string; readonly before: string }[];
+  readonly before: RevisionCells;
+  /** Cells that earlier errata of the edition changed. */
+  readonly corrected: readonly string[];
+}
+
+/** A licence by its SPDX name. */
+export interface Licence {
+  readonly name: string;
+  readonly title: string;
+  readonly path: string;
+}
+
+export interface ReleaseInputs {
+  readonly house: string;
+  /** What others may do with the data. */
+  readonly licence: Licence;
+  readonly isDemo: boolean;
+  readonly revision: number;
+  readonly publishedAt: string;
+  readonly softwareVersion: string;
+  /** Digest of the release before: the last revision of the same edition, else the current one of the edition before. */
+  readonly previousDigest: string | null;
+  readonly evidence: EditionEvidence;
+  /** Names of the entries, by slug. */
+  readonly variants: readonly VariantName[];
+  /** Every version, so that it can be told which editions compare; by slug and number. */
+  readonly methods: readonly (Omit<MethodVersion, 'id' | 'checks'> & { readonly checks?: MethodVersion['checks'] })[];
+  /** As pinned when the edition opened. */
+  readonly checks: readonly CheckDocument[];
+  /** The key of blind codes as it was sealed at the opening: a line a spool, code and slug. */
+  readonly blindKey: string | null;
+  readonly spools: readonly SpoolEvidence[];
+  /** Editions before this one, newest first. */
+  readonly earlier: readonly EarlierEdition[];
+  readonly correction: Correction | null;
+}

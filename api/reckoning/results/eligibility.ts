@@ -1,0 +1,37 @@
+/** What an entry still needs to count in a category. Pure. */
+import type { SchemeRules } from '../../contract/endpoints/editions.js';
+import type { EditionResults } from './results.js';
+
+type SchemeCategory = SchemeRules['categories'][number];
+
+/** One need of an entry in one category. */
+export interface Shortfall {
+  readonly category: string;
+  readonly what: 'specimens' | 'testers' | 'rigs';
+  readonly has: number;
+  readonly needs: number;
+}
+
+const KINDS = ['specimens', 'testers', 'rigs'] as const;
+
+/** What a variant lacks of the least evidence that a category asks for; empty when its result counts. */
+export function shortfallsOf(
+  { code, quantity, minimum }: Pick<SchemeCategory, 'code' | 'quantity' | 'minimum'>,
+  variant: string,
+  results: EditionResults['results'],
+): Shortfall[] {
+  const result = results.get(variant)?.get(quantity);
+  return KINDS.map((what) => ({ category: code, what, has: result?.[what] ?? 0, needs: minimum[what] })).filter(
+    ({ has, needs }) => has < needs,
+  );
+}
+
+const NOUNS = { specimens: ['specimen', 'specimens'], testers: ['tester', 'testers'], rigs: ['rig', 'rigs'] } as const;
+const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
+
+/** A need in words: "one more rig in knot-retention". */
+export function wordsOf({ category, what, has, needs }: Shortfall): string {
+  const lacking = needs - has;
+  const [one, many] = NOUNS[what];
+  return `${NUMBERS[lacking] ?? String(lacking)} ${has === 0 ? '' : 'more '}${lacking === 1 ? one : many} in ${category}`;
+}

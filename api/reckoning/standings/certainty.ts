@@ -1,0 +1,59 @@
+/** How sure the places of an edition are: simultaneous place intervals, too-close-to-call groups, chances, what the order hangs on. Pure. */
+import type { OrderSensitivity } from '../../measurement/ranking/order-sensitivity.js';
+import { rankWithUncertainty } from '../../measurement/ranking/rank-with-uncertainty.js';
+import type { RowCertainty, TableCertainty } from '../../measurement/ranking/table-certainty.js';
+import type { ComputedEdition } from './compute-edition.js';
+import { shortfallsOf } from '../results/eligibility.js';
+
+/** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
+export interface Certainty {
+  readonly categories: ReadonlyMap<string, ReadonlyMap<string, RowCertainty>>;
+  readonly overall: ReadonlyMap<string, RowCertainty>;
+  readonly sensitivity: OrderSensitivity | null;
+  /** Overall: slugs best first, and the chance that the i-th is ahead of the j-th at i·n + j; null for long tables. */
+  readonly pairs: { readonly variants: readonly string[]; readonly chances: Float64Array } | null;
+}
+
+type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'sources'>;
+
+const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null, pairs: null };
+
+/**
+ * Computes the certainty of all placed rows with 10 000 draws.
+ * @param seed SHA-256 of the inputs, hexadecimal
+ */
+export function certaintyOf({ edition, results, sources }: Ranked, seed: string): Certainty {
+  const { categories, combine, countPlaces, tieBreak } = edition.scheme.rules;
+  const entries = edition.entries.map(({ variant, exclusion }) => ({
+    id: variant,
+    isExcluded: exclusion !== null,
+    found: categories.map((category) => {
+      const counts = shortfallsOf(category, variant, results).length === 0;
+      return [category.code, counts ? (results.get(variant)?.get(category.quantity) ?? null) : null] as const;
+    }),
+  }));
+  if (entries.some(({ found }) => found.some(([, result]) => result && !result.evidence))) return NOTHING;
+  const {
+    categories: tables,
+    overall,
+    sensitivity,
+  } = rankWithUncertainty({
+    digest: seed,
+    categories,
+    combine,
+    countPlaces,
+    tieBreak,
+    sources,
+    entries: entries.map(({ found, ...entry }) => ({
+      ...entry,
+      results: Object.fromEntries(found.map(([code, result]) => [code, result?.evidence ?? null])),
+    })),
+  });
+  const byId = ({ rows }: TableCertainty) => new Map(rows.map((row) => [row.id, row]));
+  return {
+    categories: new Map(Object.entries(tables).map(([code, table]) => [code, byId(table)])),
+    overall: byId(overall),
+    sensitivity,
+    pairs: overall.pairChances && { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances },
+  };
+}

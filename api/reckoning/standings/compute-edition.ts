@@ -1,0 +1,89 @@
+/** An edition's results and standings from its evidence. Pure. */
+import { computeStandings } from '../../measurement/ranking/standings.js';
+import type { Standings } from '../../measurement/ranking/standings.js';
+import { parseQuantity } from '../../measurement/units/parse-quantity.js';
+import { roundHalfEven } from '../../measurement/units/round-half-even.js';
+import { figuresOfEvidence } from '../evidence/submission-evidence.js';
+import type { SubmissionEvidence } from '../evidence/submission-evidence.js';
+import type { InstrumentEvidence } from '../evidence/instrument-evidence.js';
+import type { EditionEvidence } from '../evidence/edition-evidence.js';
+import { knownEffects } from '../rigs/known-effects.js';
+import { shortfallsOf } from '../results/eligibility.js';
+import { computeResults } from '../results/results.js';
+import type { EditionResults } from '../results/results.js';
+import type { ResultSubmission } from '../results/series.js';
+
+/** The evidence with the results and the standings that follow. */
+export interface ComputedEdition extends EditionEvidence, EditionResults {
+  readonly standings: Standings;
+}
+
+const MEASURING_KINDS = ['loadFrame', 'forceGauge', 'opticalGauge', 'micrometer', 'balance'];
+
+/** The instrument that stands for the rig of a submission. */
+export function rigOf({ instruments }: Pick<SubmissionEvidence, 'instruments'>): string {
+  const byKind = MEASURING_KINDS.flatMap((kind) => instruments.filter((instrument) => instrument.kind === kind));
+  return (byKind[0] ?? instruments[0])?.code ?? 'none';
+}
+
+/** Computes results and standings of all entries. */
+export function computeEdition(evidence: EditionEvidence): ComputedEdition {
+  const { edition, submissions, claims, instruments } = evidence;
+  const claimedForceN = new Map(
+    claims.filter(({ quantity }) => quantity === 'breakingForce').map(({ variant, valueSi }) => [variant, Number(valueSi)]),
+  );
+  const found = computeResults(
+    edition.entries.map(({ variant }) => variant),
+    submissions.map((submission) => toResultSubmission(submission, instruments)),
+    claimedForceN,
+    knownEffects(evidence),
+  );
+  return { ...evidence, ...found, standings: standingsOf(edition, found.results) };
+}
+
+function toResultSubmission(submission: SubmissionEvidence, instruments: EditionEvidence['instruments']): ResultSubmission {
+  const { reference, variant, method, tester } = submission;
+  const rig = rigOf(submission);
+  const instrument = instruments.find(({ code }) => code === rig);
+  return {
+    reference,
+    variant,
+    method: method.slug,
+    tester,
+    rig,
+    figures: figuresOfEvidence(submission),
+    calibration: calibrationOf(submission, instrument),
+    resolution: instrument ? resolutionOf(instrument) : null,
+  };
+}
+
+/** The certificate that was valid on the bench day, with its relative standard uncertainty: U / k. */
+function calibrationOf(submission: SubmissionEvidence, instrument: InstrumentEvidence | undefined): ResultSubmission['calibration'] {
+  const named = submission.instruments.find(({ code }) => code === instrument?.code)?.certificate;
+  const calibration = instrument?.calibrations.find(({ certificate }) => certificate === named);
+  if (!calibration) return null;
+  const { certificate, expandedUncertaintyPercent, coverageFactor } = calibration;
+  return { certificate, relative: Number(expandedUncertaintyPercent) / Number(coverageFactor) / 100 };
+}
+
+/** Step of the display in the unit of its figures: N of a force, mm of a length. */
+function resolutionOf({ resolution }: InstrumentEvidence): number | null {
+  const { si, siUnit } = parseQuantity(resolution.text, resolution.unit);
+  return siUnit === 'N' ? Number(si) : siUnit === 'm' ? 1000 * Number(si) : null;
+}
+
+function standingsOf({ scheme, entries }: EditionEvidence['edition'], results: ComputedEdition['results']): Standings {
+  const { categories, combine, countPlaces, tieBreak } = scheme.rules;
+  const valued = entries.map(({ variant, exclusion }) => ({
+    id: variant,
+    exclusion: exclusion && { effect: exclusion.effect },
+    values: Object.fromEntries(
+      categories.map((category) => {
+        const estimate = results.get(variant)?.get(category.quantity)?.estimate;
+        const counts = estimate && shortfallsOf(category, variant, results).length === 0;
+        return [category.code, counts ? roundHalfEven(estimate.value, category.places) : null];
+      }),
+    ),
+  }));
+  return computeStandings({ categories, combine, countPlaces, tieBreak, entries: valued });
+}

@@ -1,0 +1,90 @@
+import type { CategoryDocument, EditionDocument } from '../../contract/documents/release-documents.js';
+import { integer, number, OF_VARIANT, optional, text, VARIANT } from './table.js';
+import type { Table } from './table.js';
+
+const PLACE = optional(integer('place', 'Standard competition place; empty for a row that is not placed'));
+const PLACE_IF_INCLUDED = optional(integer('place if included', 'Place that an excluded row would have had'));
+const GROUP = optional(integer('group', 'Too-close-to-call group, 1 is the top group'));
+const LOW_PLACE = optional(integer('place low', 'Simultaneous 95 % place interval, best end'));
+const HIGH_PLACE = optional(integer('place high', 'Simultaneous 95 % place interval, worst end'));
+
+/** Who came where: overall, and in each category with the measured values. */
+export const standingsTables = (edition: EditionDocument, categories: readonly CategoryDocument[]): Table[] => [
+  overallTable(edition),
+  resultsTable(categories),
+];
+
+const overallTable = (edition: EditionDocument): Table => {
+  const codes = edition.scheme.categories.map(({ code }) => code);
+  return {
+    name: 'standings',
+    title: 'Overall standings',
+    columns: [
+      PLACE,
+      PLACE_IF_INCLUDED,
+      GROUP,
+      LOW_PLACE,
+      HIGH_PLACE,
+      VARIANT,
+      number('score', 'Score under the scheme'),
+      ...codes.map((code) => optional(integer(`place in ${code}`, 'Place counted in the score'))),
+    ],
+    primaryKey: ['variant'],
+    foreignKeys: [OF_VARIANT],
+    rows: edition.overall.map(({ place, placeIfIncluded, group, placeInterval, variant, score, categoryPlaces }) => ({
+      place,
+      'place if included': placeIfIncluded,
+      group,
+      'place low': placeInterval?.low ?? null,
+      'place high': placeInterval?.high ?? null,
+      variant: variant.slug,
+      score,
+      ...Object.fromEntries(codes.map((code) => [`place in ${code}`, categoryPlaces[code] ?? null])),
+    })),
+  };
+};
+
+const RESULT_COLUMNS = [
+  text('category', 'Category of the scheme'),
+  VARIANT,
+  PLACE,
+  PLACE_IF_INCLUDED,
+  GROUP,
+  LOW_PLACE,
+  HIGH_PLACE,
+  number('value', 'Measured value'),
+  optional(number('low 95 %', 'Lower end of the 95 % interval')),
+  optional(number('high 95 %', 'Upper end of the 95 % interval')),
+  text('unit', 'Unit of the value and its interval'),
+  integer('specimens', 'Specimens that count'),
+  integer('submissions', 'Submissions'),
+  integer('testers', 'Testers'),
+  integer('rigs', 'Rigs'),
+];
+
+const resultsTable = (categories: readonly CategoryDocument[]): Table => ({
+  name: 'results',
+  title: 'Results and places by category',
+  columns: RESULT_COLUMNS,
+  primaryKey: ['category', 'variant'],
+  foreignKeys: [OF_VARIANT],
+  rows: categories.flatMap(({ category, rows }) =>
+    rows.map(({ variant, place, placeIfIncluded, group, placeInterval, figure }) => ({
+      category: category.code,
+      variant: variant.slug,
+      place,
+      'place if included': placeIfIncluded,
+      group,
+      'place low': placeInterval?.low ?? null,
+      'place high': placeInterval?.high ?? null,
+      value: figure.value,
+      'low 95 %': figure.low,
+      'high 95 %': figure.high,
+      unit: figure.unit,
+      specimens: figure.specimens,
+      submissions: figure.submissions,
+      testers: figure.testers,
+      rigs: figure.rigs,
+    })),
+  ),
+});

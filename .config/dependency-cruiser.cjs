@@ -2,24 +2,24 @@
 
 /** Features in the order of the work; each is a folder of api/. */
 const FEATURES =
-  'accounts|proposals|catalogue|instruments|methods|control-pulls|round-robins|submissions|checks|reviews|retests|editions|releases|public-api|audit';
+  'accounts|proposals|catalogue|instruments|methods|editions|findings|control-pulls|round-robins|submissions|reviews|retests|board|releases|public-api|audit';
+/** Rooms without database, clock, network or chance, each leaning on those before it only. */
+const PURE = 'measurement|contract|readings|checks|reckoning';
 /** What the measurement core may lean on: pure number libraries, no I/O. */
 const NUMBER_LIBRARIES = '^node_modules/(@stdlib/|decimal\\.js/|pure-rand/)';
+/** Pure parts of the plumbing: the shape of a fault and a digest. */
+const PLAIN_PLUMBING = '^api/platform/(errors/problem|identifiers/identifiers)\\.ts$';
 
-/** What features take from one another beside read models. */
-const COMMON = [
-  '\\.read-model\\.ts$',
-  '^api/audit/audit-trail\\.store\\.ts$',
-  '^api/accounts/(actor|role)\\.ts$',
-  '^api/public-api/[^/]+\\.schemas\\.ts$',
-  // Evidence is what leaves a feature for good, as plain JSON; a release computes an edition from it anew.
-  '-evidence\\.ts$',
-  '^api/editions/(compute-edition|known-effects|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
-  '^api/control-pulls/(control-charts|chart-document|rig-effect|read-force|rig-kinds)\\.ts$',
-  '^api/submissions/(submission-figures|actions|submission)\\.ts$',
-  '^api/catalogue/blind-code\\.ts$',
-  '^api/round-robins/(report-of|tester-effect)\\.ts$',
-  '^api/(methods/methods|proposals/proposals)\\.schemas\\.ts$',
+/** Stores that another feature writes through, because one act changes both and a table has one writer. */
+const SHARED_STORES = [
+  // A decision moves the state of the submission that it is about.
+  '^api/submissions/submissions\\.store\\.ts$',
+  // Checks, traces and control pulls find; reviewers answer.
+  '^api/findings/findings\\.store\\.ts$',
+  // Handing in takes a running number under the edition's lock; the board closes it, its first release publishes it.
+  '^api/editions/editions\\.store\\.ts$',
+  // A result that is tested again goes back on the shelf under a new code.
+  '^api/catalogue/spools\\.store\\.ts$',
 ];
 
 /** @type {import('dependency-cruiser').IConfiguration} */
@@ -47,34 +47,50 @@ module.exports = {
       to: { path: '^api/.*\\.(controller|job|module)\\.ts$' },
     },
     {
+      name: 'contract-runs-anywhere',
+      comment:
+        'Site, desk and clients load the contract in a browser as it is: zod, plain types, and the table of units that it validates by.',
+      severity: 'error',
+      from: { path: '^api/contract/' },
+      to: { pathNot: ['^api/contract/', '^api/measurement/(units/|errors\\.ts$)', '^node_modules/zod/'] },
+    },
+    {
+      name: 'readings-know-no-feature',
+      comment: 'What a reading, a specimen, a series is holds whoever asks; it is read without a database.',
+      severity: 'error',
+      from: { path: '^api/readings/' },
+      to: { pathNot: ['^api/(readings|contract|measurement)/', PLAIN_PLUMBING, '^node_modules/canonicalize/'] },
+    },
+    {
+      name: 'checks-judge-what-they-are-given',
+      comment: 'A check is a pure rule on what was handed in: it knows the content and figures of a submission, and no feature.',
+      severity: 'error',
+      from: { path: '^api/checks/' },
+      to: { pathNot: ['^api/(checks|readings|contract|measurement)/', PLAIN_PLUMBING] },
+    },
+    {
+      name: 'reckoning-computes-from-inputs',
+      comment: 'A release is a pure function of its inputs, so that anybody computes it again with verify.mjs alone.',
+      severity: 'error',
+      from: { path: '^api/reckoning/' },
+      to: {
+        pathNot: [
+          '^api/(reckoning|readings|contract|measurement)/',
+          PLAIN_PLUMBING,
+          NUMBER_LIBRARIES,
+          '^node_modules/(zod|canonicalize|csv-stringify)/',
+        ],
+      },
+    },
+    {
       name: 'features-meet-at-read-models',
       comment:
-        "A feature reads another's facts through its read model, so its inner shape stays free. Common to all: the audit trail, the actor, the role, the shape of the public documents, and the checks with their list and findings.",
+        "A feature reads another's facts through its read model, so its inner shape stays free; it writes another's table through that table's one store. Modules wire modules.",
       severity: 'error',
-      from: { path: `^api/(${FEATURES})/`, pathNot: ['\\.module\\.ts$', '^api/checks/'] },
+      from: { path: `^api/(${FEATURES})/` },
       to: {
         path: `^api/(${FEATURES})/`,
-        pathNot: ['^api/$1/', '^api/checks/check[^/.]*\\.ts$', '^api/checks/(finding|instruments-for)\\.ts$', ...COMMON],
-      },
-    },
-    {
-      name: 'checks-read-submissions-only',
-      comment: 'A check is a pure rule on what was handed in: it knows the content and figures of a submission, and no other feature.',
-      severity: 'error',
-      from: { path: '^api/checks/', pathNot: '\\.module\\.ts$' },
-      to: {
-        path: `^api/(${FEATURES})/`,
-        pathNot: ['^api/checks/', '^api/submissions/(submission-content|submission-figures|readings-si)\\.ts$', ...COMMON],
-      },
-    },
-    {
-      name: 'modules-wire-modules',
-      comment: "A feature's wiring joins whole features; what it takes out of another by hand is not declared anywhere.",
-      severity: 'error',
-      from: { path: `^api/(${FEATURES})/.*\\.module\\.ts$` },
-      to: {
-        path: `^api/(${FEATURES})/`,
-        pathNot: ['^api/$1/', '\\.module\\.ts$', '\\.read-model\\.ts$', '^api/audit/audit-trail\\.store\\.ts$'],
+        pathNot: ['^api/$1/', '\\.read-model\\.ts$', '\\.module\\.ts$', ...SHARED_STORES],
       },
     },
     {
@@ -82,21 +98,22 @@ module.exports = {
       comment: 'What the public sees was published and signed; nothing that is still open can leak into it.',
       severity: 'error',
       from: { path: '^api/public-api/' },
-      to: { path: `^api/(?!releases/|public-api/)(${FEATURES})/` },
+      to: { path: `^api/(?!releases/|public-api/)(${FEATURES}|readings|checks|reckoning)/` },
     },
     {
       name: 'platform-knows-no-feature',
-      comment: 'Plumbing without a word of the domain can be understood, tested and replaced alone. Wiring of the audit trail apart.',
+      comment:
+        'Plumbing without a word of the domain can be understood, tested and replaced alone. Who may call what is typed by the roles of the contract.',
       severity: 'error',
       from: { path: '^api/platform/' },
-      to: { path: [`^api/(${FEATURES})/`, '^api/measurement/'], pathNot: '^api/audit/audit-trail\\.store\\.ts$' },
+      to: { path: [`^api/(${FEATURES}|${PURE})/`], pathNot: '^api/contract/(roles|problem)\\.ts$' },
     },
     {
       name: 'site-speaks-http',
       comment: 'The site is built from what anybody can fetch; it shares the shape of the public documents and nothing else.',
       severity: 'error',
       from: { path: '^site/' },
-      to: { path: ['^api/', '^prisma/'], pathNot: '^api/public-api/[^/]+\\.schemas\\.ts$' },
+      to: { path: ['^api/', '^prisma/'], pathNot: '^api/contract/' },
     },
     {
       name: 'site-computes-nothing',

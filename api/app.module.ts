@@ -5,6 +5,8 @@ import { AccountsModule } from './accounts/accounts.module.js';
 import { AuditModule } from './audit/audit.module.js';
 import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { ControlPullsModule } from './control-pulls/control-pulls.module.js';
+import { BoardModule } from './board/board.module.js';
+import { FindingsModule } from './findings/findings.module.js';
 import { EditionsModule } from './editions/editions.module.js';
 import { InstrumentsModule } from './instruments/instruments.module.js';
 import { MethodsModule } from './methods/methods.module.js';
@@ -31,12 +33,14 @@ const FEATURES = [
   CatalogueModule,
   InstrumentsModule,
   MethodsModule,
+  EditionsModule,
+  FindingsModule,
   ControlPullsModule,
   RoundRobinsModule,
   SubmissionsModule,
   ReviewsModule,
   RetestsModule,
-  EditionsModule,
+  BoardModule,
   ReleasesModule,
   PublicApiModule,
   AuditModule,

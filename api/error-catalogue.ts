@@ -1,5 +1,6 @@
 /** Every kind of problem that the API answers with; the site's page is built from it. */
 import { accountProblems } from './accounts/accounts.errors.js';
+import { boardProblems } from './board/board.errors.js';
 import { catalogueProblems } from './catalogue/catalogue.errors.js';
 import { controlPullProblems } from './control-pulls/control-pulls.errors.js';
 import { editionProblems } from './editions/editions.errors.js';
@@ -23,5 +24,6 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   reviewProblems,
   retestProblems,
   editionProblems,
+  boardProblems,
   releaseProblems,
 ].flatMap((kinds): ProblemKind[] => Object.values(kinds));

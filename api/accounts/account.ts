@@ -1,5 +1,5 @@
-import type { Role } from '../platform/http/access.js';
-import { ROLES } from '../platform/http/access.js';
+import type { Role } from '../contract/roles.js';
+import { ROLES } from '../contract/roles.js';
 import type { AccountResponse } from '../contract/endpoints/accounts.js';
 
 export interface AccountRow {

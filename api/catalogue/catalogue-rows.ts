@@ -1,7 +1,7 @@
 import type { ClaimResponse, LineResponse, MakerResponse, VariantResponse } from '../contract/endpoints/catalogue.js';
 import { SI_UNIT_OF_QUANTITY } from './claim.js';
-import type { ClaimBasis, ClaimedQuantity } from './claim.js';
-import type { Construction } from './line.js';
+import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
+import type { Construction } from '../contract/constructions.js';
 
 /** A number as the database gives it: exact, not yet text. */
 interface ExactNumber {

@@ -48,6 +48,6 @@ import { VariantsController } from './variants.controller.js';
     SpoolsReadModel,
     SpoolsStore,
   ],
-  exports: [CatalogueReadModel],
+  exports: [CatalogueReadModel, SpoolsStore],
 })
 export class CatalogueModule {}

@@ -3,8 +3,8 @@ import { Database } from '../platform/database/database.js';
 import type { VariantName } from '../contract/documents/release-documents.js';
 import { isBlindCode, normaliseBlindCode } from '../contract/blind-code.js';
 import type { ClaimEvidence, SpoolEvidence } from '../reckoning/evidence/catalogue-evidence.js';
-import type { ClaimBasis, ClaimedQuantity } from './claim.js';
-import type { SpoolSource } from './spool.js';
+import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
+import type { SpoolSource } from '../contract/spool-sources.js';
 import { toVariantName } from './variant-name.js';
 
 const WITH_NAMES = { line: { include: { maker: true } }, claims: true } as const;

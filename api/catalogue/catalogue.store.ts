@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
-import type { ClaimBasis, ClaimedQuantity } from './claim.js';
-import type { Construction } from './line.js';
+import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
+import type { Construction } from '../contract/constructions.js';
 
 interface LineFields {
   readonly name: string;

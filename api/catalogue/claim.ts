@@ -1,11 +1,7 @@
 import { MeasurementError } from '../measurement/errors.js';
 import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
+import type { ClaimedQuantity, Printed } from '../contract/claims.js';
 import type { InputFault } from '../platform/errors/problem.js';
-
-export const CLAIMED_QUANTITIES = ['breakingForce', 'diameter', 'linearDensity', 'peNumber'] as const;
-export type ClaimedQuantity = (typeof CLAIMED_QUANTITIES)[number];
-export const CLAIM_BASES = ['average', 'minimum', 'maximum', 'class', 'notStated'] as const;
-export type ClaimBasis = (typeof CLAIM_BASES)[number];
 
 /** Unit of a PE number (gō), which is a place on a scale and has no SI unit. */
 const PE_UNIT = 'PE';
@@ -14,11 +10,6 @@ const DIMENSION_OF_QUANTITY = { breakingForce: 'force', diameter: 'length', line
 
 /** SI unit that each quantity is kept in. */
 export const SI_UNIT_OF_QUANTITY = { breakingForce: 'N', diameter: 'm', linearDensity: 'kg/m', peNumber: PE_UNIT } as const;
-
-export interface Printed {
-  readonly text: string;
-  readonly unit: string;
-}
 
 /**
  * Reads what a label prints.

@@ -8,7 +8,7 @@ import { notOnRecord } from './catalogue-faults.js';
 import { toClaim, toVariant } from './catalogue-rows.js';
 import type { ClaimCorrection, VariantResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
-import { CLAIMED_QUANTITIES } from './claim.js';
+import { CLAIMED_QUANTITIES } from '../contract/claims.js';
 import { requireClaim } from './require-claim.js';
 
 interface Input {

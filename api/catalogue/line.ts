@@ -1,7 +1,5 @@
+import type { Construction } from '../contract/constructions.js';
 import type { InputFault } from '../platform/errors/problem.js';
-
-export const CONSTRUCTIONS = ['braided', 'fused', 'hollowCore', 'twisted', 'monofilament'] as const;
-export type Construction = (typeof CONSTRUCTIONS)[number];
 
 /** Only what is braided has ends that were braided. */
 export function carriersFaults(construction: Construction, carriers: number | null): InputFault[] {

@@ -4,7 +4,7 @@ import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { PageQuery } from '../contract/endpoints/catalogue.js';
 import { after, toPage } from './page.js';
-import type { SpoolSource } from './spool.js';
+import type { SpoolSource } from '../contract/spool-sources.js';
 import type { SpoolResponse } from '../contract/endpoints/spools.js';
 
 const WITH_IDENTITIES = { variant: true, reidentifications: { orderBy: [{ at: 'asc' }, { id: 'asc' }] } } satisfies Prisma.SpoolInclude;

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
-import type { SpoolSource } from './spool.js';
+import type { SpoolSource } from '../contract/spool-sources.js';
 
 interface NewSpool {
   readonly blindCode: string;

@@ -2,7 +2,7 @@
  * Who may do what with a submission, and in which states: the guards look here, the API answers it as documentation
  * (GET /v1/submission-actions), and a test walks every cell of it.
  */
-import type { Role } from '../platform/http/access.js';
+import type { Role } from './roles.js';
 import type { SubmissionState } from './submission-states.js';
 
 /** Whose submissions an action is for. */

@@ -14,7 +14,7 @@ import { CastDoubt } from './cast-doubt.js';
 import { controlPullProblems } from './control-pulls.errors.js';
 import type { ControlPullRequest } from '../contract/endpoints/control-pulls.js';
 import { readForce } from '../readings/read-force.js';
-import { RIG_KINDS } from '../contract/rig-kinds.js';
+import { RIG_KINDS } from '../contract/instrument-kinds.js';
 import { ControlPullsStore } from './control-pulls.store.js';
 import type { Air } from './control-pulls.store.js';
 

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { outOfControlFinding } from '../checks/check-out-of-control.js';
+import { FindingsStore } from '../findings/findings.store.js';
 import type { Transaction } from '../platform/database/database.js';
 import { chartsOf, evidenceOfRig } from '../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from './control-pulls.read-model.js';
@@ -19,6 +20,7 @@ export interface RigAndMethod {
 export class CastDoubt {
   constructor(
     private readonly store: ControlPullsStore,
+    private readonly findings: FindingsStore,
     private readonly pulls: ControlPullsReadModel,
     private readonly audit: AuditTrail,
   ) {}
@@ -36,7 +38,7 @@ export class CastDoubt {
         ? []
         : [{ reference, revisionId, finding: outOfControlFinding(instrument.code, decidedOn ?? '') }];
     });
-    await this.store.addFindings(tx, doubted);
+    await this.findings.add(tx, doubted);
     await this.audit.recordAll(
       tx,
       doubted.map(({ reference, finding }) => ({

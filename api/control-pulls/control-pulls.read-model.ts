@@ -3,7 +3,7 @@ import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { ControlPullModel } from '../platform/database/generated/models.js';
-import { RIG_KINDS } from '../contract/rig-kinds.js';
+import { RIG_KINDS } from '../contract/instrument-kinds.js';
 import type { ControlPullEvidence, PullAmbient } from '../reckoning/evidence/control-pull-evidence.js';
 
 const PULL = {

@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import type { Finding } from '../checks/finding.js';
 import type { Transaction } from '../platform/database/database.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
 import type { ControlLineRequest } from '../contract/endpoints/control-pulls.js';
@@ -34,7 +33,7 @@ export interface PulledOnRig {
 /** Before any bench day. */
 const FIRST_DAY = '0001-01-01';
 
-/** The only writer of control lines and control pulls, and of the doubt that a bad one casts on submissions. */
+/** The only writer of control lines and control pulls. */
 @Injectable()
 export class ControlPullsStore {
   /** Everybody who writes a pull of a rig waits here for the one before, for each pull is judged by those before it. */
@@ -108,17 +107,5 @@ export class ControlPullsStore {
       JOIN "method_version" m ON m."id" = s."method_version_id" AND m."method_id" = ${methodId}::uuid
       WHERE s."bench_day" >= ${since}::date AND s."state" IN ('submitted', 'returned', 'accepted')
       ORDER BY s."reference" FOR UPDATE OF s`;
-  }
-
-  async addFindings(tx: Transaction, findings: readonly { readonly revisionId: string; readonly finding: Finding }[]): Promise<void> {
-    await tx.finding.createMany({
-      data: findings.map(({ revisionId, finding }) => ({
-        id: uuid7(),
-        revisionId,
-        code: finding.code,
-        severity: finding.severity,
-        detail: JSON.parse(JSON.stringify(finding)) as object,
-      })),
-    });
   }
 }

@@ -7,19 +7,13 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
-import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { AddEntries } from './add-entries.js';
-import { CloseEdition } from '../board/close-edition.js';
-import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
-import { EditionEvidenceReadModel } from '../board/edition-evidence.read-model.js';
-import { shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
-import { PreviewEdition } from '../board/preview-edition.js';
 
 @Controller('v1')
 export class EditionsController {
@@ -27,12 +21,8 @@ export class EditionsController {
     private readonly plan: PlanEdition,
     private readonly entering: AddEntries,
     private readonly opening: OpenEdition,
-    private readonly closing: CloseEdition,
     private readonly excluding: ExcludeEntry,
-    private readonly previewing: PreviewEdition,
-    private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
-    private readonly submissions: SubmissionsReadModel,
     private readonly store: EditionsStore,
     private readonly database: Database,
     private readonly audit: AuditTrail,
@@ -103,13 +93,6 @@ export class EditionsController {
     return this.one(slug);
   }
 
-  @Post('editions/:edition/closure')
-  @Endpoint({ summary: 'Close: no more submissions.', allow: ['editor'], status: 201, answer: schemas.editionResponse, needsIfMatch: true })
-  async postClosure(@CurrentActor() actor: Actor, @Param('edition') slug: string, @IfMatch() version: number) {
-    await this.closing.run(actor, slug, version);
-    return this.one(slug);
-  }
-
   @Post('editions/:edition/exclusions')
   @Endpoint({ summary: 'Leave an entry out, with the reason.', allow: ['editor'], status: 201, answer: schemas.editionResponse })
   async postExclusion(
@@ -125,57 +108,6 @@ export class EditionsController {
   @Endpoint({ summary: 'Take an excluded entry in again.', allow: ['editor'], status: 204, answer: null })
   async deleteExclusion(@CurrentActor() actor: Actor, @Param('edition') slug: string, @Param('variant') variant: string): Promise<void> {
     await this.excluding.undo(actor, slug, variant);
-  }
-
-  @Get('editions/:edition/board')
-  @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: schemas.boardResponse })
-  async getBoard(@Param('edition') slug: string) {
-    const { edition, results } = computeEdition(await this.evidence.of(slug));
-    const { id, state } = await this.editions.standOf(slug);
-    return {
-      edition: slug,
-      state,
-      submissions: await this.submissions.countByState(id),
-      inDoubt: await this.submissions.countInDoubt(id),
-      entries: edition.entries.map(({ variant, exclusion }) => {
-        const { categories } = edition.scheme.rules;
-        const lacking = categories.flatMap((category) => shortfallsOf(category, variant, results));
-        return {
-          variant,
-          missing: [...new Set(lacking.map(({ category }) => category))],
-          needs: lacking.map(wordsOf),
-          evidence: categories.map(({ code, quantity }) => {
-            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(quantity) ?? {};
-            return { category: code, specimens, submissions, testers, rigs };
-          }),
-          exclusion,
-        };
-      }),
-    };
-  }
-
-  @Post('editions/:edition/previews')
-  @Endpoint({
-    summary: 'Standings as they would be published now, and what changed since the last look.',
-    allow: ['editor'],
-    status: 201,
-    answer: schemas.previewResponse,
-  })
-  async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
-    const { standings, since } = await this.previewing.run(actor, slug);
-    return {
-      edition: slug,
-      overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
-      categories: Object.fromEntries(
-        Object.entries(standings.categories).map(([code, rows]) => [
-          code,
-          rows.map(({ id, place, value }) => ({ variant: id, place, value })),
-        ]),
-      ),
-      incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
-      excluded: [...standings.excluded],
-      since,
-    };
   }
 
   @Get('commitments')

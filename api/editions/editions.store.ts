@@ -1,7 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
-import type { PreviewCells } from '../board/preview.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireState } from './edition.js';
+import type { EditionState } from './edition.js';
 import type { SchemeRequest } from '../contract/endpoints/editions.js';
 
 /** The only writer of schemes, editions, entries and exclusions. */
@@ -24,8 +28,43 @@ export class EditionsStore {
     });
   }
 
+  /**
+   * Locks the edition for a change of state.
+   * @throws Problem where there is none, where somebody changed it since it was read, or where its state does not allow the change
+   */
+  async lockIn(tx: Transaction, slug: string, version: number, allowed: readonly EditionState[]) {
+    const edition = await this.lock(tx, slug);
+    if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
+    requireSameVersion(edition.version, version);
+    requireState(edition, allowed);
+    return edition;
+  }
+
   touch(tx: Transaction, id: string, change: Prisma.EditionUncheckedUpdateInput = {}) {
     return tx.edition.update({ where: { id }, data: { ...change, version: { increment: 1 } } });
+  }
+
+  /** The edition comes out with its first release; later ones leave it as it is. */
+  async markPublished(tx: Transaction, id: string): Promise<void> {
+    await tx.edition.updateMany({ where: { id, state: 'closed' }, data: { state: 'published', version: { increment: 1 } } });
+  }
+
+  /**
+   * Takes running numbers of an open edition. The row's lock, held to the end of the transaction, lets nobody take the same and
+   * nobody close the edition meanwhile.
+   * @returns the first of the numbers; null when the edition is not open
+   */
+  async takeNumbers(tx: Transaction, editionId: string, count: number): Promise<number | null> {
+    const rows = await tx.$queryRaw<{ last: number }[]>`
+      UPDATE "edition" SET "submissions_numbered" = "submissions_numbered" + ${count}
+      WHERE "id" = ${editionId}::uuid AND "state" = 'open' RETURNING "submissions_numbered" AS "last"`;
+    return rows[0] ? rows[0].last - count + 1 : null;
+  }
+
+  /** Whether the edition is open, and stays so to the end of the transaction. */
+  async holdOpen(tx: Transaction, editionId: string): Promise<boolean> {
+    const rows = await tx.$queryRaw<unknown[]>`SELECT 1 FROM "edition" WHERE "id" = ${editionId}::uuid AND "state" = 'open' FOR SHARE`;
+    return rows.length > 0;
   }
 
   addEntries(tx: Transaction, editionId: string, variantIds: readonly string[]) {
@@ -42,35 +81,8 @@ export class EditionsStore {
     return spools.map((spool) => `${spool.blindCode} ${spool.variant.slug}\n`).join('');
   }
 
-  /** Keeps what an editor has looked at in place of the look before, and gives that one. */
-  async keepPreview(tx: Transaction, slug: string, look: { byId: string; at: Date; cells: PreviewCells }) {
-    const { id } = await tx.edition.findUniqueOrThrow({ where: { slug }, select: { id: true } });
-    const key = { editionId: id, byId: look.byId };
-    const last = await tx.editionPreview.findUnique({ where: { editionId_byId: key } });
-    await tx.editionPreview.upsert({
-      where: { editionId_byId: key },
-      create: { ...key, at: look.at, cells: look.cells },
-      update: { at: look.at, cells: look.cells },
-    });
-    return last && { at: last.at, cells: last.cells as PreviewCells };
-  }
-
   countEntries(tx: Transaction, editionId: string): Promise<number> {
     return tx.entry.count({ where: { editionId } });
-  }
-
-  countSubmissions(tx: Transaction, editionId: string, states: readonly string[]): Promise<number> {
-    return tx.submission.count({ where: { editionId, state: { in: [...states] } } });
-  }
-
-  /** Accepted submissions with a held finding that nobody has answered. */
-  async countDoubted(tx: Transaction, editionId: string): Promise<number> {
-    const [row] = await tx.$queryRaw<{ count: number }[]>`
-      SELECT count(DISTINCT s."id")::int AS "count" FROM "submission" s
-      JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
-      JOIN "finding" f ON f."revision_id" = r."id"
-      WHERE s."edition_id" = ${editionId}::uuid AND s."state" = 'accepted' AND f."severity" = 'held' AND f."resolution" IS NULL`;
-    return row?.count ?? 0;
   }
 
   findEntry(tx: Transaction, editionId: string, variantSlug: string) {

@@ -3,12 +3,9 @@ import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { checkSetOf } from '../checks/check-set-of.js';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import { Database } from '../platform/database/database.js';
-import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
-import { requireState } from './edition.js';
 import { editionProblems } from './editions.errors.js';
 import { schemeRules } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
@@ -24,10 +21,7 @@ export class OpenEdition {
 
   async run(actor: Actor, slug: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
-      const edition = await this.store.lock(tx, slug);
-      if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
-      requireSameVersion(edition.version, version);
-      requireState(edition, ['planned']);
+      const edition = await this.store.lockIn(tx, slug, version, ['planned']);
       const pinned = edition.methods.map(({ methodVersion }) => methodVersion.method.slug);
       const unpinned = schemeRules.parse(edition.scheme.rules).categories.filter((category) => !pinned.includes(category.method));
       const entries = await this.store.countEntries(tx, edition.id);

@@ -1,28 +1,9 @@
 import { MeasurementError } from '../measurement/errors.js';
 import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
 import type { ParsedQuantity } from '../measurement/units/parse-quantity.js';
-import type { Dimension } from '../measurement/units/unit-table.js';
+import { DIMENSION_OF_KIND } from '../contract/instrument-kinds.js';
+import type { Entered, InstrumentKind } from '../contract/instrument-kinds.js';
 import type { InputFault } from '../platform/errors/problem.js';
-
-/** What the range and the resolution of each kind are stated in; an abrader's is the load of its tensioning weight. */
-export const DIMENSION_OF_KIND = {
-  forceGauge: 'force',
-  loadFrame: 'force',
-  micrometer: 'length',
-  opticalGauge: 'length',
-  balance: 'mass',
-  lengthMeasure: 'length',
-  abrader: 'force',
-} as const satisfies Record<string, Dimension>;
-
-export type InstrumentKind = keyof typeof DIMENSION_OF_KIND;
-
-export const INSTRUMENT_KINDS = Object.keys(DIMENSION_OF_KIND) as [InstrumentKind, ...InstrumentKind[]];
-
-export interface Entered {
-  readonly text: string;
-  readonly unit: string;
-}
 
 /** One half of a range, read; or what is wrong with it. */
 export type ReadQuantity = { readonly quantity: ParsedQuantity } | { readonly fault: InputFault };

@@ -2,8 +2,8 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { CalibrationModel, InstrumentModel } from '../platform/database/generated/models.js';
-import { DIMENSION_OF_KIND } from './instrument.js';
-import type { InstrumentKind } from './instrument.js';
+import { DIMENSION_OF_KIND } from '../contract/instrument-kinds.js';
+import type { InstrumentKind } from '../contract/instrument-kinds.js';
 
 const WITH_CALIBRATIONS = { calibrations: { orderBy: [{ validFrom: 'asc' }, { certificate: 'asc' }] } } satisfies Prisma.InstrumentInclude;
 

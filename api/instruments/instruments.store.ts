@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
-import type { InstrumentKind } from './instrument.js';
+import type { InstrumentKind } from '../contract/instrument-kinds.js';
 
 interface NewInstrument {
   readonly code: string;

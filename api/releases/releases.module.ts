@@ -5,6 +5,7 @@
  */
 import { Module } from '@nestjs/common';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { BoardModule } from '../board/board.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { BuildSite } from './build-site.js';
@@ -20,7 +21,7 @@ import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
 
 @Module({
-  imports: [CatalogueModule, EditionsModule, MethodsModule],
+  imports: [BoardModule, CatalogueModule, EditionsModule, MethodsModule],
   controllers: [ReleasesController],
   providers: [
     BuildSite,

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { EditionsStore } from '../editions/editions.store.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
 
@@ -17,6 +18,8 @@ export interface BuiltRelease {
 /** The only writer of releases. */
 @Injectable()
 export class ReleasesStore {
+  constructor(private readonly editions: EditionsStore) {}
+
   /** Locks the edition so that two requests cannot take the same revision number. */
   async lockEdition(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM edition WHERE slug = ${slug} FOR UPDATE`;
@@ -51,10 +54,7 @@ export class ReleasesStore {
     if (waiting.length === 0) return false;
     await tx.release.updateMany({ where: { editionId: release.editionId, state: 'published' }, data: { state: 'superseded' } });
     await tx.release.update({ where: { id: release.id }, data: { ...built, state: 'published' } });
-    await tx.edition.updateMany({
-      where: { id: release.editionId, state: 'closed' },
-      data: { state: 'published', version: { increment: 1 } },
-    });
+    await this.editions.markPublished(tx, release.editionId);
     return true;
   }
 }

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { drawBlindCode } from '../contract/blind-code.js';
+import { SpoolsStore } from '../catalogue/spools.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
@@ -18,6 +19,7 @@ export class DrawRetests {
   constructor(
     private readonly database: Database,
     private readonly store: RetestsStore,
+    private readonly spools: SpoolsStore,
     private readonly identifiers: Identifiers,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -52,7 +54,7 @@ export class DrawRetests {
   private async freeCode(tx: Transaction): Promise<string> {
     for (;;) {
       const code = drawBlindCode((limit) => this.identifiers.below(limit));
-      if ((await this.store.isTaken(tx, code)) === 0) return code;
+      if (!(await this.spools.isTaken(tx, code))) return code;
     }
   }
 }

@@ -5,10 +5,16 @@
  * What is found again enters no result: the release tells how far it differs.
  */
 import { Module } from '@nestjs/common';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { DrawRetests } from './draw-retests.js';
 import { RetestsController } from './retests.controller.js';
 import { RetestsReadModel } from './retests.read-model.js';
 import { RetestsStore } from './retests.store.js';
 
-@Module({ controllers: [RetestsController], providers: [DrawRetests, RetestsReadModel, RetestsStore], exports: [RetestsReadModel] })
+@Module({
+  imports: [CatalogueModule],
+  controllers: [RetestsController],
+  providers: [DrawRetests, RetestsReadModel, RetestsStore],
+  exports: [RetestsReadModel],
+})
 export class RetestsModule {}

@@ -1,4 +1,6 @@
 import { Injectable } from '@nestjs/common';
+import { SpoolsStore } from '../catalogue/spools.store.js';
+import type { SpoolSource } from '../contract/spool-sources.js';
 import type { Transaction } from '../platform/database/database.js';
 import { Prisma } from '../platform/database/generated/client.js';
 
@@ -11,9 +13,11 @@ export interface NewDraw {
   readonly at: Date;
 }
 
-/** The only writer of draws, and of the spools under which results are tested again. */
+/** The only writer of draws and of what was drawn. */
 @Injectable()
 export class RetestsStore {
+  constructor(private readonly spools: SpoolsStore) {}
+
   /** The edition, locked, with its draw; null when there is none. */
   async lockEdition(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM "edition" WHERE "slug" = ${slug} FOR UPDATE`;
@@ -35,10 +39,6 @@ export class RetestsStore {
     });
   }
 
-  isTaken(tx: Transaction, blindCode: string): Promise<number> {
-    return tx.spool.count({ where: { blindCode } });
-  }
-
   async draw(tx: Transaction, draw: NewDraw): Promise<string> {
     const { id } = await tx.retestDraw.create({ data: { ...draw, from: [...draw.from] } });
     return id;
@@ -52,7 +52,15 @@ export class RetestsStore {
     blindCode: string,
   ): Promise<void> {
     const { variantId, source, obtainedOn, place, lot, lengthM } = original.spool;
-    const spool = await tx.spool.create({ data: { blindCode, variantId, source, obtainedOn, place, lot, lengthM } });
+    const spool = await this.spools.create(tx, {
+      blindCode,
+      variantId,
+      source: source as SpoolSource,
+      obtainedOn,
+      place,
+      lot,
+      lengthM: lengthM?.toString() ?? null,
+    });
     await tx.retest.create({ data: { spoolId: spool.id, drawId, submissionId: original.id } });
   }
 }

@@ -6,6 +6,8 @@ import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { requireAnswers, requireSettable } from './review.js';
 import type { Resolution, SettingAside } from './review.js';
+import { FindingsStore } from '../findings/findings.store.js';
+import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { ReviewsStore } from './reviews.store.js';
 
 export interface Acceptance {
@@ -20,6 +22,8 @@ export class AcceptSubmission {
   constructor(
     private readonly openReview: OpenReview,
     private readonly store: ReviewsStore,
+    private readonly submissions: SubmissionsStore,
+    private readonly findings: FindingsStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -34,9 +38,9 @@ export class AcceptSubmission {
         { reviewerId: actor.accountId, decision: 'accepted', reason, at: this.clock.now() },
         setAside,
       );
-      await this.store.answerFindings(tx, resolutions);
+      for (const { finding, words } of resolutions) await this.findings.answer(tx, finding, words);
       await this.store.giveBack(tx, submission.id, actor.accountId);
-      const after = await this.store.moveTo(tx, submission.id, 'accepted');
+      const after = await this.submissions.moveTo(tx, submission.id, 'accepted');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {
         actorId: actor.accountId,

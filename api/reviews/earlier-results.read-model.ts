@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { noSubmission } from '../submissions/submission.js';
 import { reviewProblems } from './reviews.errors.js';
 
 /** What others found of the same variant by the same method; hidden from a reviewer until the first judgement is given. */
@@ -16,7 +16,8 @@ export class EarlierResultsReadModel {
       where: { reference },
       include: { spool: { select: { variantId: true } }, methodVersion: { select: { methodId: true } } },
     });
-    if (!submission || submission.state === 'draft') throw noSubmission(reference);
+    if (!submission || submission.state === 'draft')
+      throw new Problem(platformProblems['request/not-found'], `No submission has the reference ${reference}.`);
     const judgement = await this.database.client.judgement.findFirst({
       where: { reviewerId: actor.accountId, revision: { submissionId: submission.id, number: submission.revision } },
     });

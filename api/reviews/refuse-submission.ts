@@ -4,6 +4,7 @@ import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
+import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { ReviewsStore } from './reviews.store.js';
 
 /** Refuses a submission for good, with the reason; it stays on record. */
@@ -12,6 +13,7 @@ export class RefuseSubmission {
   constructor(
     private readonly openReview: OpenReview,
     private readonly store: ReviewsStore,
+    private readonly submissions: SubmissionsStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -20,7 +22,7 @@ export class RefuseSubmission {
     await this.openReview.run(actor, reviewed, 'decide', async (tx, submission) => {
       await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'refused', reason, at: this.clock.now() });
       await this.store.giveBack(tx, submission.id, actor.accountId);
-      const after = await this.store.moveTo(tx, submission.id, 'refused');
+      const after = await this.submissions.moveTo(tx, submission.id, 'refused');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -5,6 +5,7 @@ import type { Actor } from '../platform/http/access.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { requireBlindQuestion } from './review.js';
+import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { ReviewsStore } from './reviews.store.js';
 
 export interface Return {
@@ -18,6 +19,7 @@ export class ReturnSubmission {
   constructor(
     private readonly openReview: OpenReview,
     private readonly store: ReviewsStore,
+    private readonly submissions: SubmissionsStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -43,7 +45,7 @@ export class ReturnSubmission {
         question: query.question,
       });
       await this.store.giveBack(tx, submission.id, actor.accountId);
-      const after = await this.store.moveTo(tx, submissionId, 'returned');
+      const after = await this.submissions.moveTo(tx, submissionId, 'returned');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -4,10 +4,8 @@ import type { InputFault } from '../platform/errors/problem.js';
 import { notValid } from '../platform/http/validation.js';
 import { statesFor } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
+import { whatTells } from '../contract/blind-question.js';
 import { reviewProblems } from './reviews.errors.js';
-
-export const DECISIONS = ['accepted', 'returned', 'refused'] as const;
-export type Decision = (typeof DECISIONS)[number];
 
 /** What a decision is made on: the current revision, read under the lock of the submission. */
 export interface SubmissionUnderReview {
@@ -112,15 +110,6 @@ function whyNotSettable(
     : null;
 }
 
-/** Kinds of questions; which of them it is tells nothing of size or sign. */
-export const QUESTION_KINDS = ['reading', 'unit', 'condition', 'identity', 'apparatus', 'other'] as const;
-
-const NUMBER_WITH_UNIT = /\d\s*(%|per\s?cent|N|kN|lbf?|kgf?|gf|ozf?|mm|µm|inch(es)?|MPa|GPa|psi|tex|dtex|den|cN)(?![A-Za-z])/;
-
-const DECIMAL = /\d+[.,]\d+/;
-const DIRECTION =
-  /\b(too (high|low|much|little|many|few|strong|weak)|high(er|est)?|low(er|est)?|(strong|weak|heav(y|i)|light|thick|thin|larg|small|big)(er|est)|twice|half|double[ds]?|triple[ds]?|outliers?|above|below|factor of|times (more|less))\b/i;
-
 /** A query names the specimens to look at, never how far off they are: a question with a quantity in it would tell. */
 export function requireBlindQuestion(
   query: { specimens: readonly number[]; question: string },
@@ -138,8 +127,8 @@ export function requireBlindQuestion(
           },
         ],
   );
-  const told = [NUMBER_WITH_UNIT, DECIMAL, DIRECTION].flatMap((telling) => telling.exec(query.question)?.[0] ?? [])[0];
-  if (told !== undefined) {
+  const told = whatTells(query.question);
+  if (told !== null) {
     const detail = `The question holds a size or a direction ("${told}"). Name the specimens to look at, never how far off they are or in which direction.`;
     faults.push({ pointer: '/query/question', code: 'question_tells_figures', detail });
   }

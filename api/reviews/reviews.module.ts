@@ -9,6 +9,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { FindingsModule } from '../findings/findings.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { AcceptSubmission } from './accept-submission.js';
@@ -29,7 +30,7 @@ import { WithdrawSubmission } from './withdraw-submission.js';
 import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, ProposalsModule, SubmissionsModule],
+  imports: [AccountsModule, CatalogueModule, FindingsModule, ProposalsModule, SubmissionsModule],
   controllers: [ReviewsController, ReviewWorkController, QueriesController],
   providers: [
     OpenReview,

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
-import type { Decision, Resolution, SettingAside, SubmissionUnderReview } from './review.js';
+import type { SettingAside, SubmissionUnderReview } from './review.js';
+import type { Decision } from '../contract/decisions.js';
 
 interface NewReview {
   readonly reviewerId: string;
@@ -9,7 +10,7 @@ interface NewReview {
   readonly at: Date;
 }
 
-/** The only writer of reviews, queries and withdrawals, and of what a decision moves: a submission's state and the answers to its findings. */
+/** The only writer of reviews, claims, judgements, queries and withdrawals. */
 @Injectable()
 export class ReviewsStore {
   /** Locks the submission's row and reads its current revision; null when there is none with this reference, or only a draft. */
@@ -57,10 +58,6 @@ export class ReviewsStore {
     });
   }
 
-  async answerFindings(tx: Transaction, resolutions: readonly Resolution[]): Promise<void> {
-    for (const { finding, words } of resolutions) await tx.finding.update({ where: { id: finding }, data: { resolution: words } });
-  }
-
   async askQuery(
     tx: Transaction,
     query: {
@@ -102,10 +99,6 @@ export class ReviewsStore {
     judgement: { revisionId: string; reviewerId: string; verdict: string; words: string; at: Date },
   ): Promise<void> {
     await tx.judgement.create({ data: judgement });
-  }
-
-  moveTo(tx: Transaction, id: string, state: Decision | 'withdrawn') {
-    return tx.submission.update({ where: { id }, data: { state, version: { increment: 1 } }, select: { state: true, version: true } });
   }
 
   async addWithdrawal(

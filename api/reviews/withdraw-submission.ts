@@ -5,6 +5,7 @@ import type { Actor } from '../platform/http/access.js';
 import { ProposalsReadModel } from '../proposals/proposals.read-model.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
+import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { ReviewsStore } from './reviews.store.js';
 
 /** Takes an accepted submission out of the results from now on, as another person proposed; it stays on record. */
@@ -13,6 +14,7 @@ export class WithdrawSubmission {
   constructor(
     private readonly openReview: OpenReview,
     private readonly store: ReviewsStore,
+    private readonly submissions: SubmissionsStore,
     private readonly proposals: ProposalsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -22,7 +24,7 @@ export class WithdrawSubmission {
     await this.openReview.run(actor, reviewed, 'withdraw', async (tx, submission) => {
       const { reason } = await this.proposals.seconded(tx, actor, proposalId, 'withdrawal', reviewed.reference);
       await this.store.addWithdrawal(tx, { submissionId: submission.id, byId: actor.accountId, proposalId, reason, at: this.clock.now() });
-      const after = await this.store.moveTo(tx, submission.id, 'withdrawn');
+      const after = await this.submissions.moveTo(tx, submission.id, 'withdrawn');
       const before = { state: submission.state, version: submission.version };
       await this.audit.record(tx, {
         actorId: actor.accountId,

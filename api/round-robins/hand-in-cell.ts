@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { readForce } from '../readings/read-force.js';
-import { RIG_KINDS } from '../contract/rig-kinds.js';
+import { RIG_KINDS } from '../contract/instrument-kinds.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';

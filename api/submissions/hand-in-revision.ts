@@ -18,6 +18,7 @@ import type { LockedSubmission } from './submission.js';
 import type { SubmissionContent } from '../contract/submission-content.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
+import { EditionsStore } from '../editions/editions.store.js';
 import { SubmissionsStore } from './submissions.store.js';
 
 /** Hands in a draft, or a returned submission again: its own tester, the question answered, as the next revision. */
@@ -26,6 +27,7 @@ export class HandInRevision {
   constructor(
     private readonly examine: ExamineSubmissions,
     private readonly store: SubmissionsStore,
+    private readonly editions: EditionsStore,
     private readonly requireRigsAsSeen: RequireRigsAsSeen,
     private readonly database: Database,
     private readonly audit: AuditTrail,
@@ -58,7 +60,7 @@ export class HandInRevision {
 
   private async put(tx: Transaction, actor: Actor, submission: LockedSubmission, examined: ExaminedSubmission): Promise<void> {
     const { id, reference, state, benchDay } = submission;
-    if (!(await this.store.holdOpen(tx, submission.editionId))) throw new Problem(submissionProblems['submissions/edition-closed']);
+    if (!(await this.editions.holdOpen(tx, submission.editionId))) throw new Problem(submissionProblems['submissions/edition-closed']);
     const number = submission.revision + 1;
     await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), record: toRecord(examined) }]);
     await this.store.handIn(tx, id, examined);

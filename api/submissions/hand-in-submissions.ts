@@ -16,6 +16,7 @@ import { IntakeTally, refusal } from './intake-tally.js';
 import { referenceOf } from './submission.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
+import { EditionsStore } from '../editions/editions.store.js';
 import { SubmissionsStore } from './submissions.store.js';
 
 export interface HandedIn {
@@ -35,6 +36,7 @@ export class HandInSubmissions {
   constructor(
     private readonly examine: ExamineSubmissions,
     private readonly store: SubmissionsStore,
+    private readonly editions: EditionsStore,
     private readonly requireRigsAsSeen: RequireRigsAsSeen,
     private readonly database: Database,
     private readonly audit: AuditTrail,
@@ -78,7 +80,7 @@ export class HandInSubmissions {
     const createdAt = this.clock.now();
     const next = new Map<string, { readonly slug: string; number: number }>();
     for (const [id, { slug, count }] of good) {
-      const number = await this.store.takeNumbers(tx, id, count);
+      const number = await this.editions.takeNumbers(tx, id, count);
       if (number === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
       next.set(id, { slug, number });
     }

@@ -14,6 +14,7 @@ import { submissionProblems } from './submissions.errors.js';
 import type { DraftContent } from '../contract/endpoints/submissions.js';
 import { differencesOf } from './draft-differences.js';
 import type { LockedSubmission } from './submission.js';
+import { EditionsStore } from '../editions/editions.store.js';
 import { SubmissionsStore } from './submissions.store.js';
 
 /** Keeps a draft as typed: it names edition, spool, method version and bench day, and may lack everything else. */
@@ -22,6 +23,7 @@ export class SaveDraft {
   constructor(
     private readonly findSubjects: FindSubjects,
     private readonly store: SubmissionsStore,
+    private readonly editions: EditionsStore,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -32,7 +34,7 @@ export class SaveDraft {
     const subject = await this.subjectOf(draft);
     const { id, slug } = subject.edition;
     return this.database.transaction(async (tx) => {
-      const number = await this.store.takeNumbers(tx, id, 1);
+      const number = await this.editions.takeNumbers(tx, id, 1);
       if (number === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
       const reference = referenceOf(slug, number);
       await this.store.createDraft(tx, { reference, testerId: actor.accountId, createdAt: this.clock.now(), subject, draft });

@@ -9,10 +9,8 @@ import { cellsOf, changesBetween } from './revision-changes.js';
 import type { RevisionChange } from './revision-changes.js';
 import { toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
 import { noSubmission, seesAll } from './submission.js';
-import type { SubmissionState } from './submission.js';
+import type { SubmissionState } from '../contract/submission-states.js';
 import type { SubmissionResponse, SubmissionsQuery, SubmissionSummary } from '../contract/endpoints/submissions.js';
-
-export { submissionResponse } from '../contract/endpoints/submissions.js';
 
 const HEADING = {
   edition: { select: { slug: true } },

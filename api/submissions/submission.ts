@@ -6,9 +6,6 @@ import type { ActionName } from '../contract/submission-actions.js';
 import type { SubmissionState } from '../contract/submission-states.js';
 import { submissionProblems } from './submissions.errors.js';
 
-export { SUBMISSION_STATES } from '../contract/submission-states.js';
-export type { SubmissionState } from '../contract/submission-states.js';
-
 /** A submission's row as read under its lock. */
 export interface LockedSubmission {
   readonly id: string;

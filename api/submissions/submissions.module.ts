@@ -9,7 +9,8 @@ import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
-import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { EditionsModule } from '../editions/editions.module.js';
+import { FindingsModule } from '../findings/findings.module.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { RetestsModule } from '../retests/retests.module.js';
@@ -33,11 +34,18 @@ import { TracesReadModel } from './traces/traces.read-model.js';
 import { TracesStore } from './traces/traces.store.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, ControlPullsModule, InstrumentsModule, MethodsModule, RetestsModule],
+  imports: [
+    AccountsModule,
+    CatalogueModule,
+    ControlPullsModule,
+    EditionsModule,
+    FindingsModule,
+    InstrumentsModule,
+    MethodsModule,
+    RetestsModule,
+  ],
   controllers: [SubmissionsController, DraftsController, TracesController],
-  // Editions read submissions too; their read model alone is taken, so that the two modules need not know each other.
   providers: [
-    EditionsReadModel,
     FindSubjects,
     EvidenceReadModel,
     ExamineSubmissions,
@@ -54,6 +62,6 @@ import { TracesStore } from './traces/traces.store.js';
     TracesStore,
     TracesReadModel,
   ],
-  exports: [SubmissionsReadModel, SubmissionViewsReadModel],
+  exports: [SubmissionsReadModel, SubmissionsStore, SubmissionViewsReadModel],
 })
 export class SubmissionsModule {}

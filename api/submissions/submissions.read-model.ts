@@ -1,13 +1,14 @@
 import { Injectable } from '@nestjs/common';
 import type { Finding } from '../checks/finding.js';
 import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { SubmissionEvidence } from '../reckoning/evidence/submission-evidence.js';
 import type { AreaRule } from '../readings/submission-figures.js';
 import { toSpecimenInSi } from './submission-view.js';
 import { IN_DOUBT } from './submission-views.read-model.js';
 import type { WithdrawnEvidence } from '../reckoning/evidence/withdrawn-evidence.js';
-import type { SubmissionState } from './submission.js';
+import type { SubmissionState } from '../contract/submission-states.js';
 
 const ACCEPTED = {
   spool: { select: { blindCode: true, variant: { select: { slug: true, line: { select: { densityGPerCm3: true } } } } } },
@@ -76,8 +77,13 @@ export class SubmissionsReadModel {
   }
 
   /** Accepted submissions of an edition with a held finding that nobody has answered. */
-  countInDoubt(editionId: string): Promise<number> {
-    return this.database.client.submission.count({ where: { editionId, ...IN_DOUBT } });
+  countInDoubt(editionId: string, reader: Transaction = this.database.client): Promise<number> {
+    return reader.submission.count({ where: { editionId, ...IN_DOUBT } });
+  }
+
+  /** Handed in or returned, so that somebody has still something to do. */
+  countWaiting(editionId: string, reader: Transaction = this.database.client): Promise<number> {
+    return reader.submission.count({ where: { editionId, state: { in: ['submitted', 'returned'] } } });
   }
 
   /** How many submissions of an edition stand in each state. */

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
+import { FindingsStore } from '../findings/findings.store.js';
 import type { Transaction } from '../platform/database/database.js';
 import { insertRows } from '../platform/database/insert-rows.js';
 import { Prisma } from '../platform/database/generated/client.js';
@@ -7,7 +8,8 @@ import { uuid7 } from '../platform/identifiers/uuid7.js';
 import { toSubmissionColumns } from './examined-submission.js';
 import type { ExaminedSubmission, SubmissionRecord } from './examined-submission.js';
 import type { Naming, Subject } from './subject.js';
-import type { LockedSubmission, SubmissionState } from './submission.js';
+import type { LockedSubmission } from './submission.js';
+import type { SubmissionState } from '../contract/submission-states.js';
 
 export interface NewSubmission {
   readonly reference: string;
@@ -43,26 +45,10 @@ const withBenchDay = <Columns extends { readonly benchDay: string }>(columns: Co
   benchDay: new Date(columns.benchDay),
 });
 
-/** The only writer of submissions, their drafts and revisions; what follows a decision is written by the reviews' store. */
+/** The only writer of submissions, their drafts and revisions. */
 @Injectable()
 export class SubmissionsStore {
-  /**
-   * Takes running numbers of an open edition. The row's lock, held to the end of the transaction, lets nobody take the same and
-   * nobody close the edition meanwhile.
-   * @returns the first of the numbers; null when the edition is not open
-   */
-  async takeNumbers(tx: Transaction, editionId: string, count: number): Promise<number | null> {
-    const rows = await tx.$queryRaw<{ last: number }[]>`
-      UPDATE "edition" SET "submissions_numbered" = "submissions_numbered" + ${count}
-      WHERE "id" = ${editionId}::uuid AND "state" = 'open' RETURNING "submissions_numbered" AS "last"`;
-    return rows[0] ? rows[0].last - count + 1 : null;
-  }
-
-  /** Whether the edition is open, and stays so to the end of the transaction. */
-  async holdOpen(tx: Transaction, editionId: string): Promise<boolean> {
-    const rows = await tx.$queryRaw<unknown[]>`SELECT 1 FROM "edition" WHERE "id" = ${editionId}::uuid AND "state" = 'open' FOR SHARE`;
-    return rows.length > 0;
-  }
+  constructor(private readonly findings: FindingsStore) {}
 
   /** Locks a submission's row; null when there is none. */
   async lock(tx: Transaction, reference: string): Promise<LockedDraft | null> {
@@ -102,18 +88,9 @@ export class SubmissionsStore {
       'submission_instrument',
       withIds.flatMap(({ id, record }) => record.instruments.map((instrument) => ({ revisionId: id, ...instrument }))),
     );
-    await insertRows(
+    await this.findings.add(
       tx,
-      'finding',
-      withIds.flatMap(({ id, record }) =>
-        record.findings.map((finding) => ({
-          id: uuid7(),
-          revisionId: id,
-          code: finding.code,
-          severity: finding.severity,
-          detail: finding,
-        })),
-      ),
+      withIds.flatMap(({ id, record }) => record.findings.map((finding) => ({ revisionId: id, finding }))),
     );
     await this.addSpecimens(tx, withIds);
   }
@@ -145,6 +122,16 @@ export class SubmissionsStore {
   async handIn(tx: Transaction, id: string, examined: ExaminedSubmission): Promise<void> {
     const data = { ...withBenchDay(toSubmissionColumns(examined)), state: 'submitted', draft: Prisma.DbNull };
     await tx.submission.update({ where: { id }, data: { ...data, revision: { increment: 1 }, version: { increment: 1 } } });
+  }
+
+  /** Moves a submission to what was decided about it. */
+  moveTo(tx: Transaction, id: string, state: SubmissionState) {
+    return tx.submission.update({ where: { id }, data: { state, version: { increment: 1 } }, select: { state: true, version: true } });
+  }
+
+  /** Something was added to a submission: who read it before reads it again. */
+  async touch(tx: Transaction, id: string): Promise<void> {
+    await tx.submission.update({ where: { id }, data: { version: { increment: 1 } } });
   }
 
   async createDraft(tx: Transaction, { draft, subject, ...row }: NewDraft): Promise<void> {

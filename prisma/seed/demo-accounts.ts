@@ -1,4 +1,4 @@
-import type { Role } from '../../api/platform/http/access.js';
+import type { Role } from '../../api/contract/roles.js';
 
 /** An account of the demo; its password is no secret, so a real installation never gets one. */
 export interface DemoAccount {

@@ -3,7 +3,7 @@ import { isAllowed, SUBMISSION_ACTIONS } from '../../api/contract/submission-act
 import type { ActionName } from '../../api/contract/submission-actions.js';
 import { SUBMISSION_STATES } from '../../api/contract/submission-states.js';
 import type { SubmissionState } from '../../api/contract/submission-states.js';
-import type { Role } from '../../api/platform/http/access.js';
+import type { Role } from '../../api/contract/roles.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { proposeWithdrawal } from '../support/propose.js';

@@ -9,7 +9,7 @@ import { Invite } from '../../api/accounts/invite.js';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
 import { Clock } from '../../api/platform/clock/clock.js';
-import type { Role } from '../../api/platform/http/access.js';
+import type { Role } from '../../api/contract/roles.js';
 import { Identifiers } from '../../api/platform/identifiers/identifiers.js';
 import { createTestDatabase } from './test-database.js';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { ROLES } from '../../platform/http/access.js';
+import { ROLES } from '../roles.js';
 
 const role = z.enum(ROLES).describe('Role');
 const email = z

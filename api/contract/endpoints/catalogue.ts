@@ -1,7 +1,7 @@
 /** Requests and answers of makers, lines, variants and claims. */
 import { z } from 'zod';
-import { CLAIM_BASES, CLAIMED_QUANTITIES } from '../../catalogue/claim.js';
-import { CONSTRUCTIONS } from '../../catalogue/line.js';
+import { CLAIM_BASES, CLAIMED_QUANTITIES } from '../claims.js';
+import { CONSTRUCTIONS } from '../constructions.js';
 
 const slug = z
   .string()

@@ -1,6 +1,6 @@
 /** Requests and answers of instruments and their calibrations. */
 import { z } from 'zod';
-import { INSTRUMENT_KINDS } from '../../instruments/instrument.js';
+import { INSTRUMENT_KINDS } from '../instrument-kinds.js';
 
 const entered = (what: string) =>
   z

@@ -1,9 +1,9 @@
 import { z } from 'zod';
-import { submissionResponse } from '../../submissions/submission-views.read-model.js';
+import { submissionResponse } from './submissions.js';
 import { SUBMISSION_ACTIONS } from '../submission-actions.js';
-import { ROLES } from '../../platform/http/access.js';
-import { SUBMISSION_STATES } from '../../submissions/submission.js';
-import { DECISIONS, QUESTION_KINDS } from '../../reviews/review.js';
+import { ROLES } from '../roles.js';
+import { SUBMISSION_STATES } from '../submission-states.js';
+import { DECISIONS, QUESTION_KINDS } from '../decisions.js';
 
 const words = (most: number) => z.string().trim().min(1, 'Say it in words').max(most);
 

@@ -1,6 +1,6 @@
 /** Requests and answers of spools, for editors (the key) and for testers (the blind code alone). */
 import { z } from 'zod';
-import { SPOOL_SOURCES } from '../../catalogue/spool.js';
+import { SPOOL_SOURCES } from '../spool-sources.js';
 
 const blindCode = z.string().describe('What a tester sees in place of maker and line: six characters and a check character');
 const words = z.string().trim().min(1);

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { problemSchema } from '../problem.js';
 import { submissionContent } from '../submission-content.js';
-import { SUBMISSION_STATES } from '../../submissions/submission.js';
+import { SUBMISSION_STATES } from '../submission-states.js';
 
 const decimal = z.string().describe('A decimal number as text');
 const nextCursor = z.string().nullable().describe('Cursor of the next page; null on the last');

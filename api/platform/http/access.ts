@@ -1,9 +1,7 @@
 import { createParamDecorator } from '@nestjs/common';
 import type { ExecutionContext } from '@nestjs/common';
 import type { FastifyRequest } from 'fastify';
-
-export const ROLES = ['tester', 'reviewer', 'editor', 'admin'] as const;
-export type Role = (typeof ROLES)[number];
+import type { Role } from '../../contract/roles.js';
 
 /** Who asks. */
 export interface Actor {

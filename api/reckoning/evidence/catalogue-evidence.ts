@@ -1,5 +1,5 @@
-import type { ClaimBasis, ClaimedQuantity, Printed } from '../../catalogue/claim.js';
-import type { SpoolSource } from '../../catalogue/spool.js';
+import type { ClaimBasis, ClaimedQuantity, Printed } from '../../contract/claims.js';
+import type { SpoolSource } from '../../contract/spool-sources.js';
 
 /** A claim with its printed words beside the exact SI value (N, m, kg/m; the number itself for a PE number). */
 export interface ClaimEvidence {

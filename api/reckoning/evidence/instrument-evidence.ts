@@ -1,4 +1,4 @@
-import type { Entered, InstrumentKind } from '../../instruments/instrument.js';
+import type { Entered, InstrumentKind } from '../../contract/instrument-kinds.js';
 
 /** An instrument with its certificates, oldest first, as results take it. */
 export interface InstrumentEvidence {

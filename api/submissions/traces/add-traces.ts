@@ -5,6 +5,7 @@ import { MeasurementError } from '../../measurement/errors.js';
 import { parseQuantityAs } from '../../measurement/units/parse-quantity-as.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { Database } from '../../platform/database/database.js';
+import type { Transaction } from '../../platform/database/database.js';
 import { Problem } from '../../platform/errors/problem.js';
 import type { InputFault } from '../../platform/errors/problem.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
@@ -20,6 +21,8 @@ import type { ReadTrace } from './read-trace-file.js';
 import { thinOut } from '../../readings/traces/thin-out.js';
 import { traceFigures } from '../../readings/traces/trace-figures.js';
 import type { TraceConditions, TraceFigures } from '../../readings/traces/trace-figures.js';
+import { FindingsStore } from '../../findings/findings.store.js';
+import { SubmissionsStore } from '../submissions.store.js';
 import { TracesStore } from './traces.store.js';
 
 /** A file of traces as it came, and what was read from it. */
@@ -41,6 +44,8 @@ export class AddTraces {
   constructor(
     private readonly database: Database,
     private readonly store: TracesStore,
+    private readonly submissions: SubmissionsStore,
+    private readonly findings: FindingsStore,
     private readonly evidence: EvidenceReadModel,
     private readonly files: FileStore,
     private readonly audit: AuditTrail,
@@ -59,24 +64,14 @@ export class AddTraces {
       }
       const known = await this.evidence.knownAreasMm2([submission.variantId]);
       const found = place(submission, file, submission.areaMm2 ?? known.get(submission.variantId) ?? null);
-      const addedAt = this.clock.now();
-      await this.files.write(`traces/${digest}.csv`, file.bytes);
-      await this.store.add(
-        tx,
-        found.map(({ specimenId, over, samples, figures }) => ({
-          specimenId,
-          digest,
-          over,
-          sampleCount: samples.length,
-          figures,
-          points: thinOut(samples),
-          addedAt,
-        })),
-      );
+      await this.keep(tx, digest, file.bytes, found);
       const peaks = found.map(({ number, figures }) => ({ specimen: number, peakForceN: Number(figures.peakForceN) }));
       const findings = checkTraces({ specimens: submission.specimens, traces: peaks }, submission.pinnedChecks, submission.checkSettings);
-      await this.store.addFindings(tx, submission.revisionId, findings);
-      await this.store.touch(tx, submission.id);
+      await this.findings.add(
+        tx,
+        findings.map((finding) => ({ revisionId: submission.revisionId, finding })),
+      );
+      await this.submissions.touch(tx, submission.id);
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'traces.added',
@@ -85,6 +80,23 @@ export class AddTraces {
         after: { digest, specimens: found.map(({ number }) => number) },
       });
     });
+  }
+
+  private async keep(tx: Transaction, digest: string, bytes: Uint8Array, found: readonly Found[]): Promise<void> {
+    const addedAt = this.clock.now();
+    await this.files.write(`traces/${digest}.csv`, bytes);
+    await this.store.add(
+      tx,
+      found.map(({ specimenId, over, samples, figures }) => ({
+        specimenId,
+        digest,
+        over,
+        sampleCount: samples.length,
+        figures,
+        points: thinOut(samples),
+        addedAt,
+      })),
+    );
   }
 }
 

@@ -1,8 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { CheckSettings, PinnedChecks } from '../../checks/check-input.js';
-import type { Finding } from '../../checks/finding.js';
 import type { Transaction } from '../../platform/database/database.js';
-import { uuid7 } from '../../platform/identifiers/uuid7.js';
 import { toSpecimenInSi } from '../submission-view.js';
 import type { Over, Sample, TraceFigures } from '../../readings/traces/trace-figures.js';
 
@@ -16,7 +14,7 @@ export interface NewTrace {
   readonly addedAt: Date;
 }
 
-/** The only writer of traces, and of what they tell of a submission that was checked before. */
+/** The only writer of traces. */
 @Injectable()
 export class TracesStore {
   /** Locks a submission's row and reads what a trace is held against; null when there is none, or only a draft. */
@@ -64,22 +62,6 @@ export class TracesStore {
     await tx.trace.createMany({
       data: traces.map(({ figures, points, ...trace }) => ({ ...trace, figures: toJson(figures), points: toJson(points) })),
     });
-  }
-
-  async addFindings(tx: Transaction, revisionId: string, findings: readonly Finding[]): Promise<void> {
-    await tx.finding.createMany({
-      data: findings.map((finding) => ({
-        id: uuid7(),
-        revisionId,
-        code: finding.code,
-        severity: finding.severity,
-        detail: toJson(finding),
-      })),
-    });
-  }
-
-  async touch(tx: Transaction, id: string): Promise<void> {
-    await tx.submission.update({ where: { id }, data: { version: { increment: 1 } } });
   }
 }
 

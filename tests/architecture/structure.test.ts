@@ -1,0 +1,65 @@
+import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
+import { measureStructure } from './structure.js';
+
+/** Stores that more than one feature writes through; each has its reason in .config/dependency-cruiser.cjs. */
+const SHARED_STORES = [
+  'api/catalogue/spools.store.ts',
+  'api/editions/editions.store.ts',
+  'api/findings/findings.store.ts',
+  'api/submissions/submissions.store.ts',
+];
+
+describe('the structure of api/', () => {
+  const { mutualFolders, pastReadModels, writers } = measureStructure();
+
+  test('no two folders import each other', () => {
+    expect(mutualFolders).toEqual([]);
+  });
+
+  test('features meet at read models; they write through four shared stores and nothing else', () => {
+    expect([...new Set(pastReadModels.map((arrow) => arrow.split(' → ')[1]))].sort()).toEqual(SHARED_STORES);
+  });
+
+  test('each table is written by one file', () => {
+    expect(writers.size).toBeGreaterThan(40);
+    expect([...writers].filter(([, files]) => files.length > 1)).toEqual([]);
+  });
+});
+
+describe('the measure itself', () => {
+  let root: string;
+  const write = (path: string, text: string) => {
+    mkdirSync(dirname(join(root, path)), { recursive: true });
+    writeFileSync(join(root, path), text);
+  };
+
+  beforeAll(() => {
+    root = mkdtempSync(join(tmpdir(), 'fairpull-structure-'));
+    write(
+      'prisma/models/a.prisma',
+      'model SpoolLabel {\n  id String\n  @@map("spool_label")\n}\nmodel Pull {\n  id String\n  @@map("pull")\n}\n',
+    );
+    write('api/one/one.store.ts', `import '../two/two.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`);
+    write('api/two/two.ts', `import '../one/one.read-model.js';\nexport const words = 'UPDATE nothing';\n`);
+    write('api/two/two.store.ts', 'await tx.$executeRaw`DELETE FROM "pull" WHERE true`;\nawait tx.spoolLabel.findMany({});\n');
+    write('api/one/one.read-model.ts', Array.from({ length: 202 }, () => '//').join('\n'));
+  });
+  afterAll(() => {
+    rmSync(root, { recursive: true });
+  });
+
+  test('finds what it looks for, by client, by rows and by plain SQL', () => {
+    const found = measureStructure(root);
+    expect(found.mutualFolders).toEqual(['one ↔ two']);
+    expect(found.pastReadModels).toEqual(['api/one/one.store.ts → api/two/two.ts']);
+    expect(found.longFiles).toEqual(['api/one/one.read-model.ts']);
+    expect(found.writers).toEqual(
+      new Map([
+        ['pull', ['api/one/one.store.ts', 'api/two/two.store.ts']],
+        ['spool_label', ['api/one/one.store.ts']],
+      ]),
+    );
+  });
+});

@@ -1,0 +1,130 @@
+/**
+ * The structure of api/ in figures, read from its imports and its calls of the database: `npm run structure` prints them, a test holds them.
+ * Run with a folder as argument to measure another checkout.
+ */
+import { readdirSync, readFileSync } from 'node:fs';
+import { dirname, join, normalize, relative } from 'node:path';
+import ts from 'typescript';
+
+export interface Structure {
+  /** Pairs of folders of api/ that import each other, "a ↔ b". */
+  readonly mutualFolders: readonly string[];
+  /** Imports from one feature into another that go neither to a read model nor to a module, "from → to". */
+  readonly pastReadModels: readonly string[];
+  /** Files of more than 200 lines, generated ones apart. */
+  readonly longFiles: readonly string[];
+  /** Table → files that write it. */
+  readonly writers: ReadonlyMap<string, readonly string[]>;
+}
+
+/** Rooms without tables: what they hold is shared by all features. */
+const SHARED_ROOMS = ['measurement', 'contract', 'readings', 'checks', 'reckoning', 'platform'];
+const LONG = 200;
+const WRITES = /^(create|createMany|createManyAndReturn|update|updateMany|updateManyAndReturn|upsert|delete|deleteMany)$/;
+const RAW_WRITE = /\b(?:INSERT INTO|UPDATE|DELETE FROM)\s+"?([a-z_]+)"?(?=\s+(?:SET|\(|WHERE|SELECT|VALUES))/g;
+
+interface Source {
+  readonly path: string;
+  readonly text: string;
+  readonly tree: ts.SourceFile;
+}
+
+function sourcesBelow(root: string, folder = 'api'): Source[] {
+  return readdirSync(join(root, folder), { recursive: true, encoding: 'utf8' })
+    .map((name) => join(folder, name))
+    .filter((path) => path.endsWith('.ts') && !path.includes('/generated/'))
+    .sort()
+    .map((path) => {
+      const text = readFileSync(join(root, path), 'utf8');
+      return { path, text, tree: ts.createSourceFile(path, text, ts.ScriptTarget.Latest) };
+    });
+}
+
+const roomOf = (path: string): string => (path.split('/').length > 2 ? (path.split('/')[1] ?? '') : '');
+
+function importsOf({ path, tree }: Source): string[] {
+  return tree.statements.flatMap((statement) => {
+    const isImport = ts.isImportDeclaration(statement) || ts.isExportDeclaration(statement);
+    const target =
+      isImport && statement.moduleSpecifier && ts.isStringLiteral(statement.moduleSpecifier) ? statement.moduleSpecifier.text : '';
+    return target.startsWith('.') ? [normalize(join(dirname(path), target)).replace(/\.js$/, '.ts')] : [];
+  });
+}
+
+function mutual(edges: readonly (readonly [string, string])[]): string[] {
+  const rooms = new Set(edges.map(([from, to]) => `${roomOf(from)} → ${roomOf(to)}`));
+  const pairs = [...rooms].flatMap((arrow) => {
+    const [from = '', to = ''] = arrow.split(' → ');
+    return from < to && rooms.has(`${to} → ${from}`) ? [`${from} ↔ ${to}`] : [];
+  });
+  return pairs.sort();
+}
+
+/** Prisma's name of a model → its table. */
+function tablesOf(root: string): Map<string, string> {
+  const folder = join(root, 'prisma/models');
+  const models = readdirSync(folder).map((name) => readFileSync(join(folder, name), 'utf8'));
+  return new Map(
+    models.flatMap((text) =>
+      [...text.matchAll(/^model (\w+) \{[\s\S]*?@@map\("(\w+)"\)/gm)].map(([, model = '', table = '']) => [
+        model.charAt(0).toLowerCase() + model.slice(1),
+        table,
+      ]),
+    ),
+  );
+}
+
+/** Tables that a file writes: by Prisma's client, by the insertion of rows, by plain SQL. */
+function tablesWritten({ text, tree }: Source, tables: ReadonlyMap<string, string>): string[] {
+  const written = [...text.matchAll(RAW_WRITE)].map(([, table = '']) => table);
+  const visit = (node: ts.Node): void => {
+    if (ts.isCallExpression(node)) {
+      const called = node.expression;
+      if (ts.isPropertyAccessExpression(called) && WRITES.test(called.name.text) && ts.isPropertyAccessExpression(called.expression))
+        written.push(tables.get(called.expression.name.text) ?? '');
+      const table = ts.isIdentifier(called) && called.text === 'insertRows' ? node.arguments[1] : undefined;
+      if (table && ts.isStringLiteral(table)) written.push(table.text);
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(tree);
+  const known = new Set(tables.values());
+  return [...new Set(written)].filter((table) => known.has(table));
+}
+
+/** Measures the checkout at `root`. */
+export function measureStructure(root = '.'): Structure {
+  const sources = sourcesBelow(root);
+  const edges = sources
+    .flatMap((source) => importsOf(source).map((to) => [source.path, to] as const))
+    .filter(([from, to]) => to.startsWith('api/') && roomOf(from) !== '' && roomOf(to) !== '' && roomOf(from) !== roomOf(to));
+  const tables = tablesOf(root);
+  const writers = new Map<string, string[]>();
+  for (const source of sources)
+    for (const table of tablesWritten(source, tables)) writers.set(table, [...(writers.get(table) ?? []), source.path]);
+  return {
+    mutualFolders: mutual(edges),
+    pastReadModels: edges
+      .filter(([from, to]) => ![from, to].some((path) => SHARED_ROOMS.includes(roomOf(path))) && !/\.(read-model|module)\.ts$/.test(to))
+      .map(([from, to]) => `${from} → ${to}`),
+    longFiles: sources.filter(({ text }) => text.split('\n').length > LONG + 1).map(({ path }) => path),
+    writers,
+  };
+}
+
+function print({ mutualFolders, pastReadModels, longFiles, writers }: Structure): void {
+  const several = [...writers].filter(([, files]) => files.length > 1);
+  const lines = [
+    `folders that import each other: ${mutualFolders.length}`,
+    ...mutualFolders.map((pair) => `  ${pair}`),
+    `imports between features past read models: ${pastReadModels.length}, to ${new Set(pastReadModels.map((one) => one.split(' → ')[1])).size} files`,
+    `files of more than ${LONG} lines: ${longFiles.length}`,
+    ...longFiles.map((path) => `  ${path}`),
+    `tables written by more than one file: ${several.length} of ${writers.size}`,
+    ...several.map(([table, files]) => `  ${table}: ${files.join(', ')}`),
+  ];
+  process.stdout.write(`${lines.join('\n')}\n`);
+}
+
+const isProgram = process.argv[1] !== undefined && relative(process.cwd(), process.argv[1]) === 'tests/architecture/structure.ts';
+if (isProgram) print(measureStructure(process.argv[2]));

@@ -1,5 +1,5 @@
-import { chartConstants } from '../../../api/measurement/drift/chart-constants.js';
-import { cusumChart } from '../../../api/measurement/drift/cusum-chart.js';
+import { chartConstants } from '../support/formulas/chart-constants.js';
+import { cusumChart } from '../support/formulas/cusum-chart.js';
 import { ewmaChart } from '../../../api/measurement/drift/ewma-chart.js';
 import { individualsChart } from '../../../api/measurement/drift/individuals-chart.js';
 import { judgePulls, rigLimits } from '../../../api/measurement/drift/control-chart.js';

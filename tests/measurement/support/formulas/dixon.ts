@@ -1,5 +1,5 @@
-import { MeasurementError } from '../errors.js';
-import { requireReadings } from '../summary/require-readings.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { requireReadings } from '../../../../api/measurement/summary/require-readings.js';
 
 /** Level for an end chosen after looking (two-sided); half of it holds for an end chosen before. */
 export type DixonAlpha = 0.2 | 0.1 | 0.05 | 0.02 | 0.01;

@@ -1,10 +1,10 @@
-import { requirePositive } from '../figures/require-positive.js';
-import { logGamma } from '../distributions/log-gamma.js';
-import { requireProbability } from '../distributions/require-domain.js';
-import { MeasurementError } from '../errors.js';
-import { compensatedSum } from '../summary/compensated-sum.js';
-import { mean as meanOf } from '../summary/mean.js';
-import { requireReadings } from '../summary/require-readings.js';
+import { requirePositive } from '../../../../api/measurement/figures/require-positive.js';
+import { logGamma } from './log-gamma.js';
+import { requireProbability } from '../../../../api/measurement/distributions/require-domain.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { compensatedSum } from '../../../../api/measurement/summary/compensated-sum.js';
+import { mean as meanOf } from '../../../../api/measurement/summary/mean.js';
+import { requireReadings } from '../../../../api/measurement/summary/require-readings.js';
 
 export interface WeibullFit {
   n: number;

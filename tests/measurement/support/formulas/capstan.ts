@@ -1,4 +1,4 @@
-import { requireNotNegative } from './require-positive.js';
+import { requireNotNegative } from '../../../../api/measurement/figures/require-positive.js';
 
 /**
  * Force that reaches the clamp behind the turns of a bollard or capstan grip.

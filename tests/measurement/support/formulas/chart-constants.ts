@@ -1,7 +1,7 @@
-import { logGamma } from '../distributions/log-gamma.js';
-import { normalCdf } from '../distributions/normal-distribution.js';
-import { MeasurementError } from '../errors.js';
-import { integrate } from '../uncertainty/integrate.js';
+import { logGamma } from './log-gamma.js';
+import { normalCdf } from '../../../../api/measurement/distributions/normal-distribution.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { integrate } from './integrate.js';
 
 export interface ChartConstants {
   /** mean range of n normal readings, in standard deviations */

@@ -1,7 +1,7 @@
-import { requireProbability } from '../distributions/require-domain.js';
-import { MeasurementError } from '../errors.js';
-import { mean } from '../summary/mean.js';
-import { standardDeviation } from '../summary/standard-deviation.js';
+import { requireProbability } from '../../../../api/measurement/distributions/require-domain.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { mean } from '../../../../api/measurement/summary/mean.js';
+import { standardDeviation } from '../../../../api/measurement/summary/standard-deviation.js';
 
 /** Draws one value of an input from a source of numbers uniform in (0, 1). */
 export type InputSampler = (nextUniform: () => number) => number;

@@ -1,4 +1,4 @@
-import { requirePositive } from './require-positive.js';
+import { requirePositive } from '../../../../api/measurement/figures/require-positive.js';
 
 /**
  * Time to break at a constant rate of extension; a low-stretch braid breaks within seconds at 100 % per minute.

@@ -1,4 +1,4 @@
-import { MeasurementError } from '../errors.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
 
 /** What is needed of a specimen to hold it against a standard's scope. */
 export interface ScopedSpecimen {

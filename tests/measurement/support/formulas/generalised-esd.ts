@@ -1,6 +1,6 @@
-import { MeasurementError } from '../errors.js';
-import { requireReadings } from '../summary/require-readings.js';
-import { grubbsCritical, mostExtreme } from './grubbs.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { requireReadings } from '../../../../api/measurement/summary/require-readings.js';
+import { grubbsCritical, mostExtreme } from '../../../../api/measurement/outliers/grubbs.js';
 
 export interface EsdStep {
   statistic: number;

@@ -1,4 +1,4 @@
-import { MeasurementError } from '../errors.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
 
 // Lanczos coefficients for g = 7, nine terms.
 const COEFFICIENTS = [

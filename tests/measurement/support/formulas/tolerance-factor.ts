@@ -1,9 +1,9 @@
-import { chiSquareCdf, chiSquareQuantile } from '../distributions/chi-square-distribution.js';
-import { normalCdf, normalQuantile } from '../distributions/normal-distribution.js';
-import { requireProbability } from '../distributions/require-domain.js';
-import { MeasurementError } from '../errors.js';
+import { chiSquareCdf, chiSquareQuantile } from '../../../../api/measurement/distributions/chi-square-distribution.js';
+import { normalCdf, normalQuantile } from '../../../../api/measurement/distributions/normal-distribution.js';
+import { requireProbability } from '../../../../api/measurement/distributions/require-domain.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
 import { integrate, solveRising } from './integrate.js';
-import { logGamma } from '../distributions/log-gamma.js';
+import { logGamma } from './log-gamma.js';
 
 const LARGEST_FACTOR = 1e5;
 

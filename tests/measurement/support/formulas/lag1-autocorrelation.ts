@@ -1,7 +1,7 @@
-import { MeasurementError } from '../errors.js';
-import { compensatedSum } from './compensated-sum.js';
-import { mean } from './mean.js';
-import { requireReadings } from './require-readings.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { compensatedSum } from '../../../../api/measurement/summary/compensated-sum.js';
+import { mean } from '../../../../api/measurement/summary/mean.js';
+import { requireReadings } from '../../../../api/measurement/summary/require-readings.js';
 
 /**
  * How much each reading resembles the one before it; far from zero means that the order of the readings matters.

@@ -1,7 +1,7 @@
-import { compensatedSum } from '../summary/compensated-sum.js';
-import type { Consensus, MeanWithUncertainty } from './consensus.js';
-import { requireMeans } from './require-means.js';
-import { weightedMean } from './weighted-mean.js';
+import { compensatedSum } from '../../../../api/measurement/summary/compensated-sum.js';
+import type { Consensus, MeanWithUncertainty } from '../../../../api/measurement/consensus/consensus.js';
+import { requireMeans } from '../../../../api/measurement/consensus/require-means.js';
+import { weightedMean } from '../../../../api/measurement/consensus/weighted-mean.js';
 
 /** A consensus with Cochran's Q, the spread of the means over what their uncertainties allow. */
 export interface ConsensusByMoments extends Consensus {

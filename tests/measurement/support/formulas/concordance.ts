@@ -1,5 +1,5 @@
-import { chiSquareCdf } from '../distributions/chi-square-distribution.js';
-import { MeasurementError } from '../errors.js';
+import { chiSquareCdf } from '../../../../api/measurement/distributions/chi-square-distribution.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
 
 export interface Concordance {
   /** sum of mean ranks of each object, smallest value ranked first */

@@ -1,8 +1,8 @@
-import { tCdf } from '../distributions/t-distribution.js';
-import { requireProbability } from '../distributions/require-domain.js';
-import { MeasurementError } from '../errors.js';
-import type { SampleSummary } from '../summary/sample-summary.js';
-import { welchTest } from './welch-test.js';
+import { tCdf } from '../../../../api/measurement/distributions/t-distribution.js';
+import { requireProbability } from '../../../../api/measurement/distributions/require-domain.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import type { SampleSummary } from '../../../../api/measurement/summary/sample-summary.js';
+import { welchTest } from '../../../../api/measurement/comparison/welch-test.js';
 
 export interface EquivalenceTest {
   difference: number;

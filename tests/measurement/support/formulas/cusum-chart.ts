@@ -1,5 +1,5 @@
-import { requireFinite } from '../figures/require-positive.js';
-import { requireReadings } from '../summary/require-readings.js';
+import { requireFinite } from '../../../../api/measurement/figures/require-positive.js';
+import { requireReadings } from '../../../../api/measurement/summary/require-readings.js';
 
 export interface CusumChart {
   readonly high: readonly number[];

@@ -1,8 +1,8 @@
-import { tCdf } from '../distributions/t-distribution.js';
-import { MeasurementError } from '../errors.js';
-import type { SampleSummary } from '../summary/sample-summary.js';
-import { ratioInputs } from './ratio-inputs.js';
-import type { RatioVariance } from './ratio-inputs.js';
+import { tCdf } from '../../../../api/measurement/distributions/t-distribution.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import type { SampleSummary } from '../../../../api/measurement/summary/sample-summary.js';
+import { ratioInputs } from '../../../../api/measurement/figures/ratio-inputs.js';
+import type { RatioVariance } from '../../../../api/measurement/figures/ratio-inputs.js';
 
 export interface RatioTest {
   t: number;

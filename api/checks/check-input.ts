@@ -1,22 +1,9 @@
+import type { MethodLimits } from '../contract/endpoints/methods.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import type { SpecimenInSi } from '../readings/readings-si.js';
 import type { SubmissionContent } from '../contract/submission-content.js';
 import type { SubmissionFigures } from '../readings/submission-figures.js';
 import type { Severity } from './finding.js';
-
-export interface Window {
-  readonly low: number;
-  readonly high: number;
-}
-
-export interface MethodLimits {
-  readonly minimumSpecimens: number;
-  readonly maximumCvPercent: number;
-  readonly gripBreakSharePercent: number;
-  readonly timeToBreakS: Window | null;
-  readonly ambientTemperatureC: Window;
-  readonly ambientHumidityPercent: Window;
-}
 
 export interface CheckedInstrument {
   readonly code: string;

@@ -1,6 +1,4 @@
 import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
-import { AuditTrail } from '../platform/audit/audit-trail.store.js';
-import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
@@ -8,9 +6,9 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { AddEntries } from './add-entries.js';
+import { AddScheme } from './add-scheme.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from '../contract/endpoints/editions.js';
-import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
@@ -18,29 +16,18 @@ import { PlanEdition } from './plan-edition.js';
 @Controller('v1')
 export class EditionsController {
   constructor(
+    private readonly schemes: AddScheme,
     private readonly plan: PlanEdition,
     private readonly entering: AddEntries,
     private readonly opening: OpenEdition,
     private readonly excluding: ExcludeEntry,
     private readonly editions: EditionsReadModel,
-    private readonly store: EditionsStore,
-    private readonly database: Database,
-    private readonly audit: AuditTrail,
   ) {}
 
   @Post('schemes')
   @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: schemas.schemeResponse })
   async postScheme(@CurrentActor() actor: Actor, @Body({ schema: schemas.schemeRequest }) input: schemas.SchemeRequest) {
-    await this.database.transaction(async (tx) => {
-      await this.store.createScheme(tx, input);
-      await this.audit.record(tx, {
-        actorId: actor.accountId,
-        action: 'scheme.added',
-        objectType: 'scheme',
-        objectId: `${input.slug}/${input.number}`,
-        after: input,
-      });
-    });
+    await this.schemes.run(actor, input);
     return input;
   }
 

@@ -8,6 +8,7 @@ import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { AddEntries } from './add-entries.js';
+import { AddScheme } from './add-scheme.js';
 import { EditionsController } from './editions.controller.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
@@ -18,7 +19,7 @@ import { PlanEdition } from './plan-edition.js';
 @Module({
   imports: [AccountsModule, CatalogueModule, MethodsModule],
   controllers: [EditionsController],
-  providers: [AddEntries, EditionsReadModel, EditionsStore, ExcludeEntry, OpenEdition, PlanEdition],
+  providers: [AddEntries, AddScheme, EditionsReadModel, EditionsStore, ExcludeEntry, OpenEdition, PlanEdition],
   exports: [EditionsReadModel, EditionsStore],
 })
 export class EditionsModule {}

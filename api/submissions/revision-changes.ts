@@ -8,7 +8,7 @@ export interface RevisionChange {
 }
 
 /** A revision as it was handed in, place → text. */
-export type RevisionCells = ReadonlyMap<string, string>;
+export type HandedInCells = ReadonlyMap<string, string>;
 
 interface StoredRevision {
   readonly zone: string;
@@ -32,7 +32,7 @@ interface StoredRevision {
   }[];
 }
 
-export function cellsOf(revision: StoredRevision): RevisionCells {
+export function handedInCells(revision: StoredRevision): HandedInCells {
   const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, instruments, specimens } = revision;
   return new Map([
     ['/zone', zone],
@@ -53,7 +53,7 @@ export function cellsOf(revision: StoredRevision): RevisionCells {
 }
 
 /** Specimens are named by their numbers, not by their order. */
-export function changesBetween(before: RevisionCells, after: RevisionCells): RevisionChange[] {
+export function changesBetween(before: HandedInCells, after: HandedInCells): RevisionChange[] {
   const places = [...new Set([...before.keys(), ...after.keys()])];
   return places.flatMap((pointer) => {
     const [was, is] = [before.get(pointer) ?? null, after.get(pointer) ?? null];

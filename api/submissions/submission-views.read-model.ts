@@ -5,7 +5,7 @@ import type { Prisma } from '../platform/database/generated/client.js';
 import type { Actor } from '../platform/http/access.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
-import { cellsOf, changesBetween } from './revision-changes.js';
+import { changesBetween, handedInCells } from './revision-changes.js';
 import type { RevisionChange } from './revision-changes.js';
 import { toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
 import { noSubmission, seesAll } from './submission.js';
@@ -122,7 +122,7 @@ export class SubmissionViewsReadModel {
     });
     const [before, after] = revisions;
     if (!before || !after) throw new Problem(platformProblems['request/not-found'], `${reference} has no revision ${number}.`);
-    return changesBetween(cellsOf(before), cellsOf(after));
+    return changesBetween(handedInCells(before), handedInCells(after));
   }
 
   /** Blind code of a submission's spool; null when there is no such submission. */

@@ -1,4 +1,5 @@
-import type { CheckedClaim, CheckInput, CheckedInstrument, MethodLimits } from '../../api/checks/check-input.js';
+import type { CheckedClaim, CheckInput, CheckedInstrument } from '../../api/checks/check-input.js';
+import type { MethodLimits } from '../../api/contract/endpoints/methods.js';
 import { checkSubmission } from '../../api/checks/check-submission.js';
 import type { Finding } from '../../api/checks/finding.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';

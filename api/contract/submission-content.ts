@@ -19,6 +19,9 @@ export const INVALID_REASONS = ['brokeAtGrip', 'slipped', 'mistied', 'handlingDa
 /** Specimens that one submission may hold. */
 export const MOST_SPECIMENS = 20_000;
 
+/** Readings that one specimen may carry. */
+export const MOST_READINGS = 400;
+
 const decimal = z
   .string()
   .max(30)
@@ -46,7 +49,10 @@ export const specimenContent = z
       .describe('Whether the specimen was knotted or abraded before the pull'),
     validity: z.enum(['valid', 'invalid']).default('valid'),
     invalidReason: z.enum(INVALID_REASONS).optional().describe('Why it does not count'),
-    readings: z.array(readingContent).min(1, 'Expected at least one reading').max(400),
+    readings: z
+      .array(readingContent)
+      .min(1, 'Expected at least one reading')
+      .max(MOST_READINGS, `Expected at most ${MOST_READINGS} readings; give each specimen its own number`),
   })
   .superRefine((specimen, context) => {
     if ((specimen.validity === 'invalid') !== (specimen.invalidReason !== undefined)) {

@@ -9,7 +9,7 @@ import type { Actor } from '../platform/http/access.js';
 import { ExamineSubmissions } from './examine-submissions.js';
 import { isBlocked, toRecord } from './examined-submission.js';
 import type { SubmissionRecord } from './examined-submission.js';
-import { SpooledFile } from './import/spooled-file.js';
+import { SpooledFile } from './intake/spooled-file.js';
 import { blockingFaults } from './intake.js';
 import type { Intake } from './intake.js';
 import { IntakeTally, refusal } from './intake-tally.js';
@@ -48,6 +48,8 @@ export class HandInSubmissions {
     const records = await SpooledFile.of(this.examined(actor, intake, found));
     try {
       const { faults, blocking, good } = found;
+      // What is said of a submission that may lack rows would mislead.
+      if (!found.isSound) throw refusal(faults);
       const isWell = faults.count + blocking.count === 0;
       if (good.size === 0 || !(isWell || isPartial)) throw refusal(faults, blocking);
       const references = await this.database.transaction((tx) => this.put(tx, actor, records, found));
@@ -72,8 +74,9 @@ export class HandInSubmissions {
       }
       yield Buffer.from(`${JSON.stringify(good)}\n`);
     }
-    const { faults, furtherFaults } = intake.unread();
+    const { faults, furtherFaults, isSound } = intake.unread();
     found.faults.add(faults, furtherFaults);
+    found.isSound = isSound;
   }
 
   private async put(tx: Transaction, actor: Actor, records: SpooledFile, { good, rigsSeen }: IntakeTally): Promise<string[]> {

@@ -38,6 +38,8 @@ export class FaultTally {
 export class IntakeTally {
   readonly faults = new FaultTally();
   readonly blocking = new FaultTally();
+  /** Whether the good ones may be stored without the others. */
+  isSound = true;
   /** Edition → its slug, and how many of it are good. */
   readonly good = new Map<string, { readonly slug: string; count: number }>();
   /** Rig → its records as the checks saw them first: what came in between two batches is missed by none. */

@@ -15,8 +15,8 @@ export interface Intake {
   readonly isFile: boolean;
   /** One after the other, as they become whole; to be read once. */
   readonly handIns: AsyncIterable<HandIn>;
-  /** Faults of what could not be read; all of them when the submissions have been read. */
-  readonly unread: () => { readonly faults: readonly InputFault[]; readonly furtherFaults: number };
+  /** Faults of what could not be read, and whether what could be may be used beside them; all of it when the submissions have been read. */
+  readonly unread: () => { readonly faults: readonly InputFault[]; readonly furtherFaults: number; readonly isSound: boolean };
 }
 
 /** A submission that was examined, with the rows that it stood in. */

@@ -4,11 +4,11 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import { notValid, toFaults } from '../platform/http/validation.js';
-import { FaultList } from './import/fault-list.js';
-import { parseSubmissionsCsv } from './import/parse-submissions-csv.js';
-import type { ReadSubmission } from './import/parse-submissions-csv.js';
-import type { RowFault } from './import/row-fault.js';
-import { SpooledFile } from './import/spooled-file.js';
+import { FaultList } from './intake/fault-list.js';
+import { parseSubmissionsCsv } from './intake/parse-submissions-csv.js';
+import type { ParsedSubmission } from './intake/parse-submissions-csv.js';
+import type { RowFault } from './intake/row-fault.js';
+import { SpooledFile } from './intake/spooled-file.js';
 import type { HandIn, Intake } from './intake.js';
 import { requireAnnounced, wholeFile } from './file-size.js';
 import { submissionContent } from '../contract/submission-content.js';
@@ -26,7 +26,7 @@ export async function withIntake<Answer>(request: FastifyRequest, work: (intake:
   const parsed = submissionContent.safeParse(request.body);
   if (!parsed.success) throw notValid(toFaults(parsed.error.issues));
   const handIn: HandIn = { content: parsed.data, rows: null, locate: (fault) => fault };
-  return work({ isFile: false, handIns: Readable.from([handIn]), unread: () => ({ faults: [], furtherFaults: 0 }) });
+  return work({ isFile: false, handIns: Readable.from([handIn]), unread: () => ({ faults: [], furtherFaults: 0, isSound: true }) });
 }
 
 /** The one file of a form. */
@@ -43,7 +43,7 @@ async function withFile<Answer>(bytes: Readable, work: (intake: Intake) => Promi
     return await work({
       isFile: true,
       handIns: handInsOf(file, list),
-      unread: () => ({ faults: list.faults.map(toFault), furtherFaults: list.furtherFaults }),
+      unread: () => ({ faults: list.faults.map(toFault), furtherFaults: list.furtherFaults, isSound: list.isSound }),
     });
   } finally {
     await file.close();
@@ -51,7 +51,7 @@ async function withFile<Answer>(bytes: Readable, work: (intake: Intake) => Promi
 }
 
 async function* handInsOf(file: SpooledFile, list: FaultList): AsyncGenerator<HandIn> {
-  for await (const submission of parseSubmissionsCsv(() => file.read(), list)) yield toHandIn(submission);
+  for await (const submission of parseSubmissionsCsv(file.read(), list)) yield toHandIn(submission);
 }
 
 const pointerTo = (row: number, column: string): string =>
@@ -68,7 +68,7 @@ export const toFault = ({ code, row, column, found, expected, message }: RowFaul
   expected,
 });
 
-const toHandIn = ({ content, rows, placeOf }: ReadSubmission): HandIn => ({
+const toHandIn = ({ content, rows, placeOf }: ParsedSubmission): HandIn => ({
   content,
   rows,
   locate: (fault) => {

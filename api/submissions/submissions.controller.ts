@@ -7,7 +7,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { HandInRevision } from './hand-in-revision.js';
-import { CSV_COLUMNS } from './import/csv-columns.js';
+import { CSV_COLUMNS } from './intake/csv-columns.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
 import { withIntake } from './read-intake.js';

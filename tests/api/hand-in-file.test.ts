@@ -134,14 +134,16 @@ test('partial tells how many faults there are, listed or not', async () => {
   expect(answer.body.refused).toHaveLength(1000);
 });
 
-test('a submission whose rows stand apart is put together', async () => {
-  const [one, other] = [rowsOf(6, { mark: 't' }), rowsOf(6, { mark: 'u' })];
-  const mixed = one.flatMap((cells, index) => [cells, other[index]!]);
-  const answer = await send(csv(mixed), '/v1/submissions/preview').expect(200);
-  expect(answer.body.submissions).toMatchObject([
-    { rows: { first: 2, last: 12 }, figures: { validSpecimens: 6 } },
-    { rows: { first: 3, last: 13 }, figures: { validSpecimens: 6 } },
+test('a submission whose rows stand apart is refused with its row and what to do, also of a file that may be stored in part', async () => {
+  const before = await countSubmissions();
+  const [one, other, third] = [rowsOf(6, { mark: 't' }), rowsOf(6, { mark: 'u' }), rowsOf(6, { mark: 'v' })];
+  const mixed = [...third, ...one.flatMap((cells, index) => [cells, other[index]!])];
+  const answer = await send(csv(mixed), '/v1/submissions?partial=true').expect(422);
+  expect(answer.body.errors).toEqual([
+    expect.objectContaining({ code: 'rows_apart', row: 10, detail: expect.stringContaining('Sort the file by') }),
+    expect.objectContaining({ code: 'rows_apart', row: 11 }),
   ]);
+  expect(await countSubmissions()).toBe(before);
 });
 
 test('a preview of a file gives figures by submission, and stores nothing', async () => {
@@ -177,6 +179,8 @@ test.each<[string, () => string | Buffer]>([
   ['a unit of another dimension', () => csv(rowsOf(6)).replace('force [lbf]', 'force [mm]')],
   ['a row of another length', () => csv([...rowsOf(6), ['a', '2026']])],
   ['bytes that are no UTF-8', () => Buffer.concat([Buffer.from(csv(rowsOf(6))), Buffer.from([0xff, 0xfe])])],
+  ['a workbook', () => Buffer.from('504b0304140006000800', 'hex')],
+  ['a header without end', () => 'x,'.repeat(100_000)],
   ['quotes that do not close', () => `${csv(rowsOf(6))}"a,b`],
 ])('%s is a 422 with a fault, and nothing is stored', async (_, file) => {
   const before = await countSubmissions();

@@ -1,7 +1,7 @@
 import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
+import { CSV_COLUMNS } from '../../api/submissions/intake/csv-columns.js';
 import type {
   EditionDocument,
   Manifest,

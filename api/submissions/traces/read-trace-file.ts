@@ -1,6 +1,7 @@
-import { parse } from 'csv-parse/sync';
-import { FaultList } from '../import/fault-list.js';
-import type { RowFault } from '../import/row-fault.js';
+import { CsvError, parse } from 'csv-parse/sync';
+import { FaultList } from '../intake/fault-list.js';
+import { LONGEST_RECORD, notCsv } from '../intake/read-rows.js';
+import type { RowFault } from '../intake/row-fault.js';
 import { readTraceHeader } from './read-trace-header.js';
 import type { TraceHeader, TraceRow } from './read-trace-header.js';
 import type { Over, Sample } from '../../readings/traces/trace-figures.js';
@@ -21,7 +22,7 @@ export interface ReadTraceFile {
 /** A header is at most so deep. */
 export const DEEPEST_HEADER = 20;
 const MOST_SAMPLES = 500_000;
-const NUMBER = /^[-+]?(\d+\.?\d*|\.\d+)([eE][-+]?\d+)?$/;
+const NUMBER = /^[-+]?(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?$/;
 
 export const isNumber = (cell: string, decimalComma: boolean): boolean => NUMBER.test(decimalComma ? cell.replace(',', '.') : cell);
 
@@ -32,7 +33,8 @@ export const isNumber = (cell: string, decimalComma: boolean): boolean => NUMBER
 export function readTraceFile(text: string): ReadTraceFile {
   const list = new FaultList();
   const separator = separatorOf(text);
-  const rows = rowsOf(text, separator);
+  const rows = rowsOf(text, separator, list);
+  if (!rows) return { traces: [], faults: list.faults, furtherFaults: list.furtherFaults };
   const decimalComma = separator !== ',';
   const first = rows.findIndex(({ cells }) => cells.length > 1 && cells.every((cell) => isNumber(cell, decimalComma)));
   if (rows.length === 0)
@@ -68,7 +70,18 @@ function separatorOf(text: string): (typeof SEPARATORS)[number] {
   return SEPARATORS.find((separator) => lines.slice(-5).every((line) => line.includes(separator))) ?? ',';
 }
 
-function rowsOf(text: string, delimiter: string): TraceRow[] {
+/** @returns null when it is not CSV, which is then on the list */
+function rowsOf(text: string, delimiter: string, list: FaultList): TraceRow[] | null {
+  try {
+    return recordsOf(text, delimiter);
+  } catch (error) {
+    if (!(error instanceof CsvError)) throw error;
+    list.add(notCsv(error));
+    return null;
+  }
+}
+
+function recordsOf(text: string, delimiter: string): TraceRow[] {
   const records = parse(text, {
     bom: true,
     delimiter,
@@ -76,6 +89,7 @@ function rowsOf(text: string, delimiter: string): TraceRow[] {
     relax_column_count: true,
     relax_quotes: true,
     skip_records_with_empty_values: true,
+    max_record_size: LONGEST_RECORD,
     info: true,
     trim: true,
   }) as unknown as { record: string[]; info: { lines: number } }[];

@@ -10,10 +10,9 @@ import { readRows } from './read-rows.js';
 import { readText } from './read-text.js';
 import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
-import { surveyRows } from './survey-rows.js';
 
-/** A submission read from a file, with the first and last row that it stood in. */
-export interface ReadSubmission {
+/** A submission as parsed from a file, with the first and last row that it stood in. */
+export interface ParsedSubmission {
   readonly content: SubmissionContent;
   readonly rows: readonly [number, number];
   /** Row and column of a place in the content (RFC 6901 pointer). */
@@ -21,21 +20,20 @@ export interface ReadSubmission {
 }
 
 /**
- * Reads a hand-in file twice: where each submission ends, then the submissions, each as soon as it is whole, so that no more of the file
- * is held than the submissions that have begun. All rows are read and every fault is told.
- * @param open gives the file from its beginning: CSV (RFC 4180), UTF-8, comma or semicolon, with a header row, at most 50 MB
- * @param list takes the faults of submissions that are not among those read
+ * Reads a hand-in file once and yields each submission when the next one begins: the rows of one stand together, so that no more of
+ * the file is held than a submission. All rows are read and every fault is told.
+ * @param bytes CSV (RFC 4180), UTF-8; comma, semicolon or tab; with a header row
+ * @param list takes the faults of submissions that are not among those read; where it says that the file is unsound, none of them may be used
  */
-export async function* parseSubmissionsCsv(open: () => AsyncIterable<Uint8Array>, list: FaultList): AsyncGenerator<ReadSubmission> {
-  const { lastRows, isSound } = await surveyRows(open());
+export async function* parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>, list: FaultList): AsyncGenerator<ParsedSubmission> {
   try {
-    for await (const { raw, told } of gather(open(), lastRows, list)) {
-      const read = validate(raw, told);
-      if (read && isSound) yield read;
+    for await (const { raw, told } of gather(bytes, list)) {
+      const parsed = validate(raw, told);
+      if (parsed && list.isSound) yield parsed;
     }
   } catch (error) {
     if (!(error instanceof UnreadableFile)) throw error;
-    list.add(error.fault);
+    list.spoil(error.fault);
   }
 }
 
@@ -46,9 +44,9 @@ interface Gathered {
 }
 
 /** A header with faults does not end the reading: what its rows say in the columns that were understood is told as well. */
-async function* gather(bytes: AsyncIterable<Uint8Array>, lastRows: ReadonlyMap<string, number>, list: FaultList): AsyncGenerator<Gathered> {
+async function* gather(bytes: AsyncIterable<Uint8Array>, list: FaultList): AsyncGenerator<Gathered> {
   let gatherer: SubmissionGatherer | undefined;
-  let told: Pick<FaultList, 'add'> = list;
+  let told: Pick<FaultList, 'add' | 'spoil'> = list;
   let hasRows = false;
   for await (const rows of readRows(readText(bytes))) {
     for (const { separator, row, cells } of rows) {
@@ -59,13 +57,15 @@ async function* gather(bytes: AsyncIterable<Uint8Array>, lastRows: ReadonlyMap<s
         continue;
       }
       const { header, faults } = readHeader(row, cells);
-      list.add(...faults);
+      list.spoil(...faults);
       if (faults.length > 0) told = list.about(understoodColumns(header, faults));
-      gatherer = new SubmissionGatherer(header, separator === ';', told, lastRows);
+      gatherer = new SubmissionGatherer(header, separator !== ',', told);
     }
   }
-  if (!gatherer) list.add(emptyFile(0, 'nothing', 'The file is empty.'));
-  else if (!hasRows && list.faults.length === 0) list.add(emptyFile(1, 'a header only', 'The file has a header and no rows.'));
+  const last = gatherer?.end();
+  if (last) yield { raw: last, told };
+  if (!gatherer) list.spoil(emptyFile(0, 'nothing', 'The file is empty.'));
+  else if (!hasRows && list.faults.length === 0) list.spoil(emptyFile(1, 'a header only', 'The file has a header and no rows.'));
 }
 
 function understoodColumns({ fields, unitFields }: Header, faults: readonly RowFault[]): Set<string> {
@@ -83,7 +83,7 @@ const emptyFile = (row: number, found: string, message: string): RowFault => ({
 });
 
 /** @returns the submission, or null when it has faults, which are then on the list */
-function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): ReadSubmission | null {
+function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): ParsedSubmission | null {
   const parsed = submissionContent.safeParse(raw.content);
   if (parsed.success && !raw.isFaulty) {
     return { content: parsed.data, rows: [raw.first.row, raw.lastRow], placeOf: (pointer) => placeOf(raw, partsOf(pointer)) };

@@ -1,4 +1,4 @@
-import { MOST_SPECIMENS } from '../../contract/submission-content.js';
+import { MOST_READINGS, MOST_SPECIMENS } from '../../contract/submission-content.js';
 import { CSV_COLUMNS } from './csv-columns.js';
 import type { FileRow } from './file-row.js';
 import type { RawSpecimen, RawSubmission } from './raw-submission.js';
@@ -46,7 +46,8 @@ function addReadings(
   station: number | null,
 ): void {
   for (const { name, role } of QUANTITIES) {
-    if (row.text(name) === '') continue;
+    // As of specimens, one more than allowed is kept.
+    if (row.text(name) === '' || specimen.readings.length > MOST_READINGS) continue;
     specimen.readings.push({ role, station: role.endsWith('Diameter') ? station : null, value: row.decimal(name), unit: row.unitOf(name) });
     places.push({ row, name });
   }

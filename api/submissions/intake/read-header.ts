@@ -29,8 +29,7 @@ export function readHeader(row: number, cells: readonly string[]): { header: Hea
   const faults: RowFault[] = [];
   cells.forEach((cell, index) => {
     const title = cell.trim();
-    const [, rawName = '', unit = null] = /^(.*?)\s*(?:\[([^\]]*)\])?$/.exec(title) ?? [];
-    const name = rawName.toLowerCase();
+    const { name, unit } = partsOf(title);
     const quantity = WITH_UNIT.find((candidate) => name === `${candidate} unit`);
     const [target, key] = quantity === undefined ? [fields, name] : [unitFields, quantity];
     const problem = problemOf(row, title, key, unit, target.has(key));
@@ -39,6 +38,13 @@ export function readHeader(row: number, cells: readonly string[]): { header: Hea
   });
   const header = { fields, unitFields, width: cells.length };
   return { header, faults: [...faults, ...missingColumns(row, header, faults), ...unitFaults(row, header)] };
+}
+
+/** "Force [lbf]" is a name and a unit; looked for from its end, so that a title of any length takes no longer than reading it. */
+function partsOf(title: string): { name: string; unit: string | null } {
+  const at = title.endsWith(']') ? title.lastIndexOf('[') : -1;
+  const name = (at === -1 ? title : title.slice(0, at)).trimEnd().toLowerCase();
+  return { name, unit: at === -1 ? null : title.slice(at + 1, -1) };
 }
 
 function problemOf(row: number, title: string, name: string, unit: string | null, isTwice: boolean): RowFault | null {

@@ -1,3 +1,4 @@
+import { foreignFile, LONGEST_MARK } from './foreign-file.js';
 import { UnreadableFile } from './row-fault.js';
 
 const LINE_FEED = 0x0a;
@@ -7,13 +8,20 @@ const MOST_OPEN_BYTES = 3;
 /**
  * Decodes UTF-8 piece by piece, with or without a byte-order mark.
  * @param bytes the file as a stream
- * @throws UnreadableFile with the line where a byte is not UTF-8
+ * @throws UnreadableFile with the line where a byte is not UTF-8, and for a workbook or UTF-16, whose first bytes tell
  */
 export async function* readText(bytes: AsyncIterable<Uint8Array>): AsyncGenerator<string> {
   const decoder = new TextDecoder('utf-8', { fatal: true });
   let lineFeeds = 0;
   let tail: Uint8Array = new Uint8Array();
+  let head: Uint8Array | null = new Uint8Array();
   for await (const chunk of bytes) {
+    if (head) {
+      head = Buffer.concat([head, chunk.subarray(0, LONGEST_MARK)]);
+      const fault = foreignFile(head);
+      if (fault) throw new UnreadableFile(fault);
+      if (head.length >= LONGEST_MARK) head = null;
+    }
     try {
       yield decoder.decode(chunk, { stream: true });
     } catch {

@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
+import { CSV_COLUMNS } from '../../api/submissions/intake/csv-columns.js';
 import { readWholeFile } from './read-whole-file.js';
 import { bytesOf } from './bytes-of.js';
 

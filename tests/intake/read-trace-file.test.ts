@@ -155,3 +155,12 @@ test('the drawing says what it shows, names no colour, and lets no title through
   expect(svg).toContain('the highest force, 50.00 N, is at 10.000 mm');
   expect(svg).not.toMatch(/#[0-9a-f]{3,6}|rgb\(/);
 });
+
+test('what is no CSV is told with its line', () => {
+  expect(readTraceFile(lines('Extension (mm),Force (N)', '0,0', '"1,2', '3,4')).faults).toMatchObject([
+    { code: 'file_not_csv', message: expect.stringContaining('quotation mark') },
+  ]);
+  expect(readTraceFile(lines('Extension (mm),Force (N)', '0,0', `1,${'9'.repeat(100_001)}`)).faults).toMatchObject([
+    { code: 'file_not_csv', found: 'a row of more than 100000 characters' },
+  ]);
+});

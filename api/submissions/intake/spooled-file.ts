@@ -6,7 +6,7 @@ import { join } from 'node:path';
 const PIECE_BYTES = 65_536;
 const LINE_FEED = 0x0a;
 
-/** Bytes that wait on disk, so that they can be read more than once and take no memory. Nothing is left of them, however the program ends. */
+/** Bytes that wait on disk, so that they are whole before the work on them begins and take no memory. Nothing is left of them, however the program ends. */
 export class SpooledFile {
   private constructor(private readonly handle: FileHandle) {}
 

@@ -98,16 +98,30 @@ test('a mark tells two submissions of the same spool, method and day apart', asy
   expect(submissions).toHaveLength(2);
 });
 
-test('submissions whose rows are mixed are kept apart, and the fault of one is not that of the other', async () => {
-  const { submissions, faults } = await read(
+test('rows of one submission that stand apart are told with both places and what to do, once; nothing of the file may be used', async () => {
+  const { faults, isSound } = await read(
     row(),
-    row({ spool: 'OTHER' }),
     row({ specimen: '2' }),
-    row({ spool: 'OTHER', specimen: '2', force: '-1' }),
+    row({ spool: 'OTHER' }),
     row({ specimen: '3' }),
+    row({ spool: 'OTHER', specimen: '2', force: '-1' }),
+    row({ specimen: '4' }),
   );
-  expect(submissions.map(({ content, rows }) => [content.spool, content.specimens.length, rows])).toEqual([['K7M2QX4', 3, [2, 6]]]);
-  expect(faults).toMatchObject([{ row: 5, found: '-1' }]);
+  expect(isSound).toBe(false);
+  expect(faults.map(({ code, row: at }) => [code, at])).toEqual([
+    ['rows_apart', 5],
+    ['rows_apart', 6],
+    ['row_not_valid', 6],
+  ]);
+  expect(faults[0]).toMatchObject({
+    found: 'spool K7M2QX4, method straight-pull, bench day 2026-01-17',
+    expected: 'together with rows 2 to 3',
+    message: expect.stringMatching(/^Row 5 .* rows 2 to 3; .* Sort the file by submission, spool, method, bench day; .* column "submission"/),
+  });
+});
+
+test('a row of another width leaves open whose it is: nothing of the file may be used', async () => {
+  expect(await read(row(), 'too,short', row({ spool: 'OTHER' }))).toMatchObject({ isSound: false, faults: [{ row: 3, code: 'row_width' }] });
 });
 
 test('a fault in a row of a submission that is valid without it keeps the whole submission out', async () => {

@@ -13,6 +13,7 @@ export type RowFaultCode =
   | 'file_too_large'
   | 'file_not_utf8'
   | 'file_not_csv'
+  | 'file_is_workbook'
   | 'file_empty'
   | 'too_many_submissions'
   | 'column_missing'
@@ -22,6 +23,7 @@ export type RowFaultCode =
   | 'unit_unknown'
   | 'row_width'
   | 'row_differs'
+  | 'rows_apart'
   | 'row_not_valid';
 
 /** A file that cannot be read further, told as a fault. */

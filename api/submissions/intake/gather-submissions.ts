@@ -14,46 +14,66 @@ const SHARED = ['edition', 'method version', 'zone', 'instruments', 'temperature
 const ANSWERS: Readonly<Record<string, boolean>> = { '': false, yes: true, true: true, '1': true, no: false, false: false, '0': false };
 
 /** What tells submissions of a file apart. */
-export const keyOf = (row: FileRow): string => JSON.stringify(['submission', 'spool', 'method', 'bench day'].map((name) => row.text(name)));
+const MARKS = ['submission', 'spool', 'method', 'bench day'];
+const keyOf = (row: FileRow): string => JSON.stringify(MARKS.map((name) => row.text(name)));
 
-/** Puts rows together: a submission is the rows of one mark, spool, method and bench day, and is whole with the last of them. */
+/** Puts rows together: a submission is the rows of one mark, spool, method and bench day, which stand together, and is whole when another begins. */
 export class SubmissionGatherer {
-  private readonly open = new Map<string, RawSubmission>();
-  private begun = 0;
+  /** Key of each submission that has begun → its first row and its last. */
+  private readonly begun = new Map<string, { readonly first: number; last: number; isTold?: true }>();
+  private open: { readonly key: string; readonly raw: RawSubmission } | null = null;
 
-  /** @param lastRows key of a submission → number of its last row */
   constructor(
     private readonly header: Header,
     private readonly hasDecimalComma: boolean,
-    private readonly faults: Pick<FaultList, 'add'>,
-    private readonly lastRows: ReadonlyMap<string, number>,
+    private readonly faults: Pick<FaultList, 'add' | 'spoil'>,
   ) {}
 
   /**
-   * @returns the submission that the row makes whole; null while rows of it are to come, and for a row of none
+   * @returns the submission that is whole, as the row begins another; else null
    * @throws UnreadableFile when there are more submissions than a file may hold
    */
   add(rowNumber: number, cells: readonly string[]): RawSubmission | null {
     if (cells.length !== this.header.width) {
-      this.faults.add(misshapen(rowNumber, cells.length, this.header.width));
+      this.faults.spoil(misshapen(rowNumber, cells.length, this.header.width));
       return null;
     }
     const row = new FileRow(rowNumber, cells, this.header, this.hasDecimalComma);
     const key = keyOf(row);
-    const known = this.open.get(key);
-    const submission = known ?? begin(row);
-    const faults = [...(known ? differences(known.first, row) : faultsOfBeginning(row)), ...addSpecimen(submission, row)];
-    submission.lastRow = rowNumber;
-    submission.isFaulty ||= faults.length > 0;
-    this.faults.add(...faults);
-    if (!known && this.begun === MOST_SUBMISSIONS) throw tooMany(rowNumber);
-    if (!known) this.begun += 1;
-    if (this.lastRows.get(key) !== rowNumber) {
-      this.open.set(key, submission);
+    const before = this.open;
+    if (before?.key === key) {
+      this.take(before, row, differences(before.raw.first, row));
       return null;
     }
-    this.open.delete(key);
-    return submission;
+    this.open = { key, raw: begin(row) };
+    this.count(key, row);
+    this.take(this.open, row, faultsOfBeginning(row));
+    return before?.raw ?? null;
+  }
+
+  /** @returns the last submission; null when there was none */
+  end(): RawSubmission | null {
+    return this.open?.raw ?? null;
+  }
+
+  private take({ key, raw }: { key: string; raw: RawSubmission }, row: FileRow, faults: readonly RowFault[]): void {
+    const all = [...faults, ...addSpecimen(raw, row)];
+    raw.lastRow = row.row;
+    raw.isFaulty ||= all.length > 0;
+    this.faults.add(...all);
+    const seen = this.begun.get(key);
+    if (seen && !seen.isTold) seen.last = row.row;
+  }
+
+  /** Rows of one submission that stand apart are told once for each submission. */
+  private count(key: string, row: FileRow): void {
+    const seen = this.begun.get(key);
+    if (!seen && this.begun.size === MOST_SUBMISSIONS) throw tooMany(row.row);
+    if (!seen) this.begun.set(key, { first: row.row, last: row.row });
+    else if (!seen.isTold) {
+      seen.isTold = true;
+      this.faults.spoil(apart(row, seen));
+    }
   }
 }
 
@@ -110,6 +130,22 @@ function differences(first: FileRow, row: FileRow): RowFault[] {
       expected: before,
       message: `Differs from row ${first.row} of the same submission. Make them equal, or mark two submissions in a column "submission".`,
     }));
+}
+
+function apart(row: FileRow, { first, last }: { readonly first: number; readonly last: number }): RowFault {
+  const found = MARKS.filter((name) => row.text(name) !== '')
+    .map((name) => `${row.columnOf(name)} ${row.text(name).slice(0, 60)}`)
+    .join(', ');
+  const rows = first === last ? `row ${first}` : `rows ${first} to ${last}`;
+  const orMark = row.text('submission') === '' ? '; if it is another submission, mark the two in a column "submission"' : '';
+  return {
+    code: 'rows_apart',
+    row: row.row,
+    column: '',
+    found,
+    expected: `together with ${rows}`,
+    message: `Row ${row.row} (${found}) belongs to ${rows}; rows of another submission stand between. Sort the file by ${MARKS.join(', ')}${orMark}.`,
+  };
 }
 
 const misshapen = (row: number, found: number, expected: number): RowFault => ({

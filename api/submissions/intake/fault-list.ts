@@ -8,6 +8,7 @@ const MOST_CHARACTERS = 80;
 export class FaultList {
   private readonly listed: RowFault[] = [];
   private count = 0;
+  private spoiled = false;
 
   add(...faults: readonly RowFault[]): void {
     for (const fault of faults) {
@@ -16,11 +17,26 @@ export class FaultList {
     }
   }
 
+  /** Adds faults after which nobody can tell what belongs together: no submission of the file may be used. */
+  spoil(...faults: readonly RowFault[]): void {
+    this.spoiled ||= faults.length > 0;
+    this.add(...faults);
+  }
+
+  /** Whether a submission of the file may be used beside others that have faults. */
+  get isSound(): boolean {
+    return !this.spoiled;
+  }
+
   /** The same list for rows under a header with faults: only what stands in columns that were understood is told of them, not what is missing. */
-  about(columns: ReadonlySet<string>): Pick<FaultList, 'add'> {
+  about(columns: ReadonlySet<string>): Pick<FaultList, 'add' | 'spoil'> {
+    const isAbout = ({ column, found }: RowFault) => found !== '' && (column === '' || columns.has(column));
     return {
       add: (...faults) => {
-        this.add(...faults.filter(({ column, found }) => found !== '' && (column === '' || columns.has(column))));
+        this.add(...faults.filter(isAbout));
+      },
+      spoil: (...faults) => {
+        this.spoil(...faults.filter(isAbout));
       },
     };
   }

@@ -18,6 +18,7 @@ import { ReleasesStore } from './releases.store.js';
 import { RequestRelease } from './request-release.js';
 import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
+import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
   imports: [CatalogueModule, EditionsModule, MethodsModule],
@@ -33,6 +34,7 @@ import { SigningKey } from './signing-key.js';
     RequestRelease,
     RunStandingChecks,
     SigningKey,
+    SweepReleaseFolders,
   ],
   exports: [ReleasesReadModel, ReleaseWork],
 })

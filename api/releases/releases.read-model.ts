@@ -131,13 +131,18 @@ export class ReleasesReadModel {
     return cellsOf({ edition, categories: await this.folder<CategoryDocument>(release, 'documents/standings/') });
   }
 
-  /** Releases that were asked for, are not published yet, and are due. */
+  /** Releases that were asked for and are not published yet. */
+  async waiting(): Promise<{ id: string; edition: string; revision: number; publishAt: Date | null }[]> {
+    const rows = await this.database.client.release.findMany({ where: { state: 'building' }, include: WITH_EDITION });
+    return rows.map(({ id, edition, revision, publishAt }) => ({ id, edition: edition.slug, revision, publishAt }));
+  }
+
+  /** Those of them whose time has come. */
   async due(now: Date): Promise<{ edition: string; revision: number }[]> {
-    const rows = await this.database.client.release.findMany({
-      where: { state: 'building', OR: [{ publishAt: null }, { publishAt: { lte: now } }] },
-      include: WITH_EDITION,
-    });
-    return rows.map(({ edition, revision }) => ({ edition: edition.slug, revision }));
+    const waiting = await this.waiting();
+    return waiting
+      .filter(({ publishAt }) => publishAt === null || publishAt <= now)
+      .map(({ edition, revision }) => ({ edition, revision }));
   }
 
   state(edition: string, revision: number) {

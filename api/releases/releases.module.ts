@@ -18,6 +18,7 @@ import { ReleasesStore } from './releases.store.js';
 import { RequestRelease } from './request-release.js';
 import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
+import { SiteSource } from './site-source.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
@@ -34,6 +35,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     RequestRelease,
     RunStandingChecks,
     SigningKey,
+    SiteSource,
     SweepReleaseFolders,
   ],
   exports: [ReleasesReadModel, ReleaseWork],

@@ -39,6 +39,11 @@ export class FileStore {
     }
   }
 
+  /** Place of a file or folder on this machine. */
+  absolute(path: string): string {
+    return this.place(path);
+  }
+
   /** Names of the folders in a folder; none when it is not there. */
   async folders(path: string): Promise<string[]> {
     const entries = await readdir(this.place(path), { withFileTypes: true }).catch((error: unknown) => {

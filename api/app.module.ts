@@ -16,6 +16,7 @@ import { HealthModule } from './platform/http/health.module.js';
 import { IdempotencyInterceptor } from './platform/http/idempotency.interceptor.js';
 import { ProblemFilter } from './platform/http/problem.filter.js';
 import { validationPipe } from './platform/http/validation.js';
+import { JobsModule } from './platform/jobs/jobs.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
@@ -51,7 +52,7 @@ export class AppModule {
   static with(options: PlatformOptions): DynamicModule {
     return {
       module: AppModule,
-      imports: [PlatformModule.with(options), ...FEATURES, HealthModule],
+      imports: [PlatformModule.with(options), ...FEATURES, JobsModule, HealthModule],
       providers: [
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useValue: validationPipe },

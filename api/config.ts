@@ -9,7 +9,6 @@ const configSchema = z.object({
   PORT: z.coerce.number().int().min(0).max(65_535).default(3000),
   DATA_FOLDER: z.string().default('.data'),
   PUBLIC_URL: z.url().default('http://127.0.0.1:3000'),
-  API_URL: z.url().default('http://127.0.0.1:3000'),
   HOUSE_NAME: z.string().min(1).default('Fairpull'),
   HOUSE_CONTACT: z
     .union([z.literal(''), z.email(), z.url({ protocol: /^https?$/ })], {

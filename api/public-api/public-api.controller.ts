@@ -1,7 +1,7 @@
 import { Controller, Get, Header, Param, Query, Req, Res } from '@nestjs/common';
 import { ApiParam } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { ERROR_CATALOGUE } from '../error-catalogue.js';
+import { problemsAnswer } from '../error-catalogue.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -235,7 +235,7 @@ export class PublicApiController {
   @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Every kind of problem that the API answers with.', allow: 'anyone', answer: problemsResponse })
   getProblems() {
-    return { items: ERROR_CATALOGUE.map(({ code, status, title, explains }) => ({ code, status, title, explains })), nextCursor: null };
+    return problemsAnswer();
   }
 
   private async send(

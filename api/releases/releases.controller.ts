@@ -4,7 +4,9 @@ import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
+import { Jobs } from '../platform/jobs/jobs.js';
 import { CallOffRelease } from './call-off-release.js';
+import { PUBLISH_RELEASE } from './release-orders.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { releaseRequest, releaseStateResponse } from '../contract/endpoints/releases.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
@@ -16,6 +18,7 @@ export class ReleasesController {
     private readonly requesting: RequestRelease,
     private readonly callingOff: CallOffRelease,
     private readonly releases: ReleasesReadModel,
+    private readonly jobs: Jobs,
   ) {}
 
   @Post()
@@ -35,7 +38,14 @@ export class ReleasesController {
     const release = /^\d{1,6}$/.test(revision) ? await this.releases.state(edition, Number(revision)) : null;
     if (!release) throw new Problem(platformProblems['request/not-found'], `Edition ${edition} has no revision ${revision}.`);
     const publishAt = release.publishAt?.toISOString() ?? null;
-    return { edition, revision: Number(revision), state: release.state, digest: release.digest, publishAt };
+    return {
+      edition,
+      revision: Number(revision),
+      state: release.state,
+      digest: release.digest,
+      publishAt,
+      order: await this.jobs.stateOf(PUBLISH_RELEASE, release.id),
+    };
   }
 
   @Delete(':revision')

@@ -19,6 +19,8 @@ import { ReleasesStore } from './releases.store.js';
 import { RequestRelease } from './request-release.js';
 import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
+import { SiteSource } from './site-source.js';
+import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
   imports: [BoardModule, CatalogueModule, EditionsModule, MethodsModule],
@@ -34,6 +36,8 @@ import { SigningKey } from './signing-key.js';
     RequestRelease,
     RunStandingChecks,
     SigningKey,
+    SiteSource,
+    SweepReleaseFolders,
   ],
   exports: [ReleasesReadModel, ReleaseWork],
 })

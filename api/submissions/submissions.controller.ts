@@ -7,7 +7,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { HandInRevision } from './hand-in-revision.js';
-import { CSV_COLUMNS } from './intake/csv-columns.js';
+import { csvColumnsAnswer } from './intake/csv-columns.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
 import { withIntake } from './read-intake.js';
@@ -76,14 +76,7 @@ export class SubmissionsController {
   @Get('csv-columns')
   @Endpoint({ summary: 'The columns of a hand-in file.', allow: 'anyone', answer: csvColumnsResponse })
   getCsvColumns() {
-    const items = CSV_COLUMNS.map(({ name, isRequired, meaning, example, role }) => ({
-      name,
-      isRequired,
-      meaning,
-      example,
-      carriesReading: role !== undefined,
-    }));
-    return { items, nextCursor: null };
+    return csvColumnsAnswer();
   }
 
   @Get()

@@ -18,6 +18,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['POST /v1/interests', 'signedIn'],
   ['GET /v1/interests', 'signedIn'],
   ['GET /v1/audit', 'admin'],
+  ['GET /v1/operations/orders', 'admin'],
 
   ['POST /v1/catalogue/makers', 'editor'],
   ['GET /v1/catalogue/makers', 'signedIn'],

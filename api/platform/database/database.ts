@@ -1,4 +1,4 @@
-import { Inject, Injectable } from '@nestjs/common';
+import { Inject, Injectable, Logger } from '@nestjs/common';
 import type { OnModuleDestroy } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { CONFIG } from '../../config.js';
@@ -16,6 +16,7 @@ const ATTEMPTS = 6;
 @Injectable()
 export class Database implements OnModuleDestroy {
   readonly client: PrismaClient;
+  private readonly log = new Logger(Database.name);
 
   constructor(@Inject(CONFIG) config: Config) {
     const adapter = new PrismaPg(
@@ -28,7 +29,7 @@ export class Database implements OnModuleDestroy {
         lock_timeout: 5000,
         idle_in_transaction_session_timeout: 30_000,
       },
-      { onPoolError: () => undefined },
+      { onPoolError: (error) => this.log.error(`A connection to the database broke: ${error.message}`) },
     );
     this.client = new PrismaClient({ adapter, transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
   }

@@ -47,3 +47,9 @@ export const CSV_COLUMNS: readonly CsvColumn[] = [
   column('mass', false, 'Mass of the measured length', '0.2217', 'mass'),
   column('length', false, 'Length that was weighed', '10', 'length'),
 ];
+
+/** The columns as they are published. */
+export const csvColumnsAnswer = () => ({
+  items: CSV_COLUMNS.map(({ role, ...published }) => ({ ...published, carriesReading: role !== undefined })),
+  nextCursor: null,
+});

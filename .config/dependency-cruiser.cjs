@@ -14,12 +14,13 @@ const COMMON = [
   '^api/public-api/[^/]+\\.schemas\\.ts$',
   // Evidence is what leaves a feature for good, as plain JSON; a release computes an edition from it anew.
   '-evidence\\.ts$',
-  '^api/editions/(compute-edition|known-effects|certainty|eligibility|results|measured|estimate|editions\\.schemas)\\.ts$',
+  '^api/editions/(compute-edition|known-effects|certainty|eligibility|results|measured|series|quantity|estimate|editions\\.schemas)\\.ts$',
   '^api/control-pulls/(control-charts|chart-document|rig-effect|read-force|rig-kinds)\\.ts$',
   '^api/submissions/(submission-figures|actions|submission)\\.ts$',
   '^api/catalogue/blind-code\\.ts$',
   '^api/round-robins/(report-of|tester-effect)\\.ts$',
-  '^api/(methods/methods|proposals/proposals)\\.schemas\\.ts$',
+  '^api/(methods/(methods|series)|proposals/proposals)\\.schemas\\.ts$',
+  '^api/methods/series\\.ts$',
 ];
 
 /** @type {import('dependency-cruiser').IConfiguration} */

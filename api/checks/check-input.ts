@@ -1,3 +1,4 @@
+import type { MethodSeries } from '../methods/series.schemas.js';
 import type { CheckDocument } from '../public-api/release-documents.schemas.js';
 import type { SpecimenInSi } from '../submissions/readings-si.js';
 import type { SubmissionContent } from '../submissions/submission-content.js';
@@ -59,6 +60,7 @@ export interface CheckInput {
     readonly effectiveFrom: string;
     readonly effectiveUntil: string | null;
     readonly limits: MethodLimits;
+    readonly series: readonly MethodSeries[];
     readonly checks: CheckSettings;
   };
   readonly instruments: readonly CheckedInstrument[];

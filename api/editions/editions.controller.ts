@@ -1,6 +1,4 @@
 import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
-import { AuditTrail } from '../audit/audit-trail.store.js';
-import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
@@ -8,22 +6,24 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
+import { AddScheme } from './add-scheme.js';
 import { AddEntries } from './add-entries.js';
 import { CloseEdition } from './close-edition.js';
 import { computeEdition } from './compute-edition.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from './editions.schemas.js';
-import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { shortfallsOf, wordsOf } from './eligibility.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
+import { keyOf } from './quantity.js';
 import { PreviewEdition } from './preview-edition.js';
 
 @Controller('v1')
 export class EditionsController {
   constructor(
+    private readonly addScheme: AddScheme,
     private readonly plan: PlanEdition,
     private readonly entering: AddEntries,
     private readonly opening: OpenEdition,
@@ -33,24 +33,12 @@ export class EditionsController {
     private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
-    private readonly store: EditionsStore,
-    private readonly database: Database,
-    private readonly audit: AuditTrail,
   ) {}
 
   @Post('schemes')
   @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: schemas.schemeResponse })
   async postScheme(@CurrentActor() actor: Actor, @Body({ schema: schemas.schemeRequest }) input: schemas.SchemeRequest) {
-    await this.database.transaction(async (tx) => {
-      await this.store.createScheme(tx, input);
-      await this.audit.record(tx, {
-        actorId: actor.accountId,
-        action: 'scheme.added',
-        objectType: 'scheme',
-        objectId: `${input.slug}/${input.number}`,
-        after: input,
-      });
-    });
+    await this.addScheme.run(actor, input);
     return input;
   }
 
@@ -144,9 +132,9 @@ export class EditionsController {
           variant,
           missing: [...new Set(lacking.map(({ category }) => category))],
           needs: lacking.map(wordsOf),
-          evidence: categories.map(({ code, quantity }) => {
-            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(quantity) ?? {};
-            return { category: code, specimens, submissions, testers, rigs };
+          evidence: categories.map((category) => {
+            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
+            return { category: category.code, specimens, submissions, testers, rigs };
           }),
           exclusion,
         };

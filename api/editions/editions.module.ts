@@ -10,6 +10,7 @@ import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
+import { AddScheme } from './add-scheme.js';
 import { AddEntries } from './add-entries.js';
 import { CloseEdition } from './close-edition.js';
 import { EditionsController } from './editions.controller.js';
@@ -36,6 +37,7 @@ import { PreviewEdition } from './preview-edition.js';
   ],
   controllers: [EditionsController],
   providers: [
+    AddScheme,
     AddEntries,
     CloseEdition,
     EditionsReadModel,

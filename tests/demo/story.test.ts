@@ -1,3 +1,5 @@
+import { keyOf } from '../../api/editions/quantity.js';
+import { demoScheme } from '../../prisma/seed/house/scheme.js';
 import { chartsOf } from '../../api/control-pulls/control-charts.js';
 import { linearDensityTex } from '../../api/measurement/figures/strength.js';
 import { grubbsTest } from '../../api/measurement/outliers/grubbs.js';
@@ -55,7 +57,7 @@ test.each(['2024/tollstrand-12-pe-1-0/straight-pull/1', '2026/plainmere-0-30/str
 });
 
 test('a specimen is set aside in writing', () => {
-  const { content, review } = handIn('2024/northseam-8-pe-1-5/named-knot/1');
+  const { content, review } = handIn('2024/northseam-8-pe-1-5/palomar-knot/1');
   expect(content.note).toContain('Specimen 10');
   expect(review).toMatchObject({ decision: 'accepted', setAside: [{ specimen: 10 }] });
 });
@@ -93,7 +95,7 @@ test('the control chart sees the drift on the day that was withdrawn, in every m
       .flatMap((chart) => chart.pulls.filter(({ pull }) => pull.benchDay === in2024!.season.benchDays[day]))
       .map(({ judged }) => judged!.state);
   expect(new Set(onDay(DRIFT.withdrawnDay))).toEqual(new Set(['outOfControl']));
-  expect(onDay(DRIFT.withdrawnDay)).toHaveLength(3);
+  expect(onDay(DRIFT.withdrawnDay)).toHaveLength(4);
   expect(new Set(onDay(DRIFT.repeatedDay))).toEqual(new Set(['inControl']));
 });
 
@@ -132,7 +134,8 @@ test('first of two winters falls in the third, though it did not change beyond n
   expect(standingsOf(demo, in2025!).overall[0]!.id).toBe(first);
   expect(standingsOf(demo, in2026!).overall.find(({ id }) => id === first)!.place).toBeGreaterThan(1);
   const [before, after] = [resultsOf(demo, in2025!), resultsOf(demo, in2026!)].map((results) => results.get(first)!);
-  for (const quantity of ['apparentStress', 'abrasionRetention', 'strengthHonesty'] as const) {
+  for (const category of demoScheme.rules.categories.filter(({ method }) => method !== 'palomar-knot')) {
+    const quantity = keyOf(category);
     const [old, now] = [before!.get(quantity)!.estimate, after!.get(quantity)!.estimate];
     // Far below any critical value of t.
     expect(Math.abs(now.value - old.value) / Math.hypot(old.standardUncertainty!, now.standardUncertainty!)).toBeLessThan(1.9);
@@ -150,10 +153,10 @@ test('a variant in three colours', () => {
 });
 
 test('the knot method changes before the third winter and breaks comparison', () => {
-  const { versions } = demoMethods.find(({ slug }) => slug === 'named-knot')!;
+  const { versions } = demoMethods.find(({ slug }) => slug === 'palomar-knot')!;
   expect(versions.map(({ isComparableWithPrevious }) => isComparableWithPrevious)).toEqual([true, false]);
   const used = demo.seasons.map(
-    ({ handIns }) => new Set(handIns.filter(({ task }) => task.method === 'named-knot').map(({ content }) => content.methodVersion)),
+    ({ handIns }) => new Set(handIns.filter(({ task }) => task.method === 'palomar-knot').map(({ content }) => content.methodVersion)),
   );
   expect(used.map((versionsUsed) => [...versionsUsed])).toEqual([[1], [1], [2], [2]]);
 });
@@ -173,7 +176,7 @@ test('a tester with a tie pulls a spool of that maker, blind', () => {
 });
 
 test('an entry stays incomplete', () => {
-  expect(standingsOf(demo, season(INCOMPLETE.season)).incomplete).toEqual([{ id: INCOMPLETE.variant, missing: ['knot-retention'] }]);
+  expect(standingsOf(demo, season(INCOMPLETE.season)).incomplete).toEqual([{ id: INCOMPLETE.variant, missing: ['palomar-retention'] }]);
 });
 
 test('a file that was sent twice is refused the second time', () => {

@@ -1,6 +1,7 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import type { Category, EditionDocument, Movement, OverallRow, VariantName } from '../../public-api/release-documents.schemas.js';
+import { keyOf } from '../../editions/quantity.js';
 import { shortfallsOf, wordsOf } from '../../editions/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
@@ -12,19 +13,24 @@ import { sensitivityOf } from './sensitivity.js';
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
 export function categoriesOf(context: ReleaseContext): Category[] {
   const { edition } = context.computed;
-  return edition.scheme.rules.categories.map(({ code, name, quantity, unit, tradeUnit, direction, weight, method, conditions }) => ({
+  return edition.scheme.rules.categories.map((category) => {
+    const { code, name, unit, tradeUnit, direction, weight, method, series, section, conditions } = category;
+    return {
     code,
     name,
-    quantity,
+    quantity: keyOf(category),
     unit,
     tradeUnit,
     direction,
     weight,
     method,
+    series,
+    section,
     methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
     conditions,
-    comparability: comparabilityOf(context, code),
-  }));
+    comparability: comparabilityOf(context, category),
+  };
+  });
 }
 
 /** The edition's own page: overall standings, incomplete and excluded entries, the scheme, the evidence. */

@@ -122,6 +122,7 @@ export const categorySchema = z
     code: slug,
     name: z.string().describe('Name on the page'),
     quantity,
+    quantityName,
     unit: z.string().describe('SI unit'),
     tradeUnit: z.string().nullable().describe('Trade unit'),
     direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
@@ -459,7 +460,8 @@ export const variantDocumentSchema = z
   })
   .describe('One variant in one edition');
 
-export const seriesSchema = z
+/** Format 2 only. */
+const seriesSchema = z
   .discriminatedUnion('kind', [
     z.strictObject({
       code: slug,
@@ -619,6 +621,7 @@ export type PublishedSubmission = z.infer<typeof publishedSubmissionSchema>;
 export type PublishedSpecimen = z.infer<typeof publishedSpecimenSchema>;
 export type PublishedClaim = z.infer<typeof publishedClaimSchema>;
 export type HistoryPoint = z.infer<typeof historyPointSchema>;
+export type PublishedSeries = z.infer<typeof seriesSchema>;
 export type MethodDocument = z.infer<typeof methodDocumentSchema>;
 export type CheckDocument = z.infer<typeof checkDocumentSchema>;
 export type CatalogueDocument = z.infer<typeof catalogueDocumentSchema>;

@@ -12,13 +12,14 @@ import { sensitivityOf } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
 export function categoriesOf(context: ReleaseContext): Category[] {
-  const { edition } = context.computed;
+  const { edition, quantities } = context.computed;
   return edition.scheme.rules.categories.map((category) => {
     const { code, name, unit, tradeUnit, direction, weight, method, series, section, conditions } = category;
     return {
     code,
     name,
     quantity: keyOf(category),
+    quantityName: quantities.find(({ key }) => key === keyOf(category))?.name ?? name,
     unit,
     tradeUnit,
     direction,

@@ -8,6 +8,7 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
+import { keyOf } from '../reckoning/results/quantity.js';
 import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { CloseEdition } from './close-edition.js';
@@ -41,9 +42,9 @@ export class BoardController {
           variant,
           missing: [...new Set(lacking.map(({ category }) => category))],
           needs: lacking.map(wordsOf),
-          evidence: categories.map(({ code, quantity }) => {
-            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(quantity) ?? {};
-            return { category: code, specimens, submissions, testers, rigs };
+          evidence: categories.map((category) => {
+            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
+            return { category: category.code, specimens, submissions, testers, rigs };
           }),
           exclusion,
         };

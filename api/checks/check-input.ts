@@ -1,4 +1,5 @@
 import type { MethodLimits } from '../contract/endpoints/methods.js';
+import type { MethodSeries } from '../contract/method-series.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import type { SpecimenInSi } from '../readings/readings-si.js';
 import type { SubmissionContent } from '../contract/submission-content.js';
@@ -46,6 +47,7 @@ export interface CheckInput {
     readonly effectiveFrom: string;
     readonly effectiveUntil: string | null;
     readonly limits: MethodLimits;
+    readonly series: readonly MethodSeries[];
     readonly checks: CheckSettings;
   };
   readonly instruments: readonly CheckedInstrument[];

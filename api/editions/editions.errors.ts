@@ -11,10 +11,16 @@ export const editionProblems = declareProblems({
     title: 'The edition is not in the state that this needs',
     explains: 'An edition goes from planned to open, closed and published. The detail says where it stands and where it should.',
   },
+  'editions/cannot-count': {
+    status: 422,
+    title: 'Categories of the scheme could never have a result',
+    explains:
+      'Each category needs a pinned version of its method that yields its series; a retention needs untreated pulls in the same version, a stress diameters that make a cross-section. The errors name the category, what is missing and what to do.',
+  },
   'editions/nothing-to-open': {
     status: 409,
-    title: 'An edition opens with entries and a method for each category',
-    explains: 'Add entries, and pin a version of each method that the scheme names.',
+    title: 'An edition opens with entries',
+    explains: 'Enter at least one variant.',
   },
   'editions/interest': {
     status: 409,

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { methodSeriesListSchema } from '../contract/method-series.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { schemeRules } from '../contract/endpoints/editions.js';
@@ -121,7 +122,11 @@ export class EditionsReadModel {
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
       scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
-      methods: edition.methods.map(({ methodVersion: { number, method } }) => ({ slug: method.slug, number })),
+      methods: edition.methods.map(({ methodVersion: { number, series, method } }) => ({
+        slug: method.slug,
+        number,
+        series: methodSeriesListSchema.parse(series),
+      })),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,
         variant: entry.variant.slug,

@@ -22,10 +22,7 @@ export class EditionsStore {
   /** Locks the edition's row for a change of state and gives it as it stands. */
   async lock(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM edition WHERE slug = ${slug} FOR UPDATE`;
-    return tx.edition.findUnique({
-      where: { slug },
-      include: { scheme: true, methods: { include: { methodVersion: { include: { method: true } } } } },
-    });
+    return tx.edition.findUnique({ where: { slug } });
   }
 
   /**

@@ -7,7 +7,6 @@ import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { editionProblems } from './editions.errors.js';
-import { schemeRules } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 
 /** Opens an edition: from now on its scheme, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
@@ -22,15 +21,7 @@ export class OpenEdition {
   async run(actor: Actor, slug: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['planned']);
-      const pinned = edition.methods.map(({ methodVersion }) => methodVersion.method.slug);
-      const unpinned = schemeRules.parse(edition.scheme.rules).categories.filter((category) => !pinned.includes(category.method));
-      const entries = await this.store.countEntries(tx, edition.id);
-      if (entries === 0 || unpinned.length > 0) {
-        throw new Problem(
-          editionProblems['editions/nothing-to-open'],
-          `${entries} entries; no version pinned of: ${unpinned.map(({ method }) => method).join(', ') || 'none missing'}.`,
-        );
-      }
+      if ((await this.store.countEntries(tx, edition.id)) === 0) throw new Problem(editionProblems['editions/nothing-to-open']);
       const blindKey = await this.store.blindKey(tx, edition.id);
       const blindKeyDigest = sha256(blindKey);
       await this.store.touch(tx, edition.id, {

@@ -72,14 +72,6 @@ describe('opening', () => {
     expect((await step('empty', 'opening', 1).expect(409)).body.code).toBe('editions/nothing-to-open');
   });
 
-  test('needs a pinned version of the method of each category', async () => {
-    await plan('unpinned', { methods: [{ slug: 'straight-pull', number: 1 }] }).expect(201);
-    await enter('unpinned', ['gannet-20']).expect(201);
-    const { body } = await step('unpinned', 'opening', 2).expect(409);
-    expect(body).toMatchObject({ code: 'editions/nothing-to-open' });
-    expect(body.detail).toContain('named-knot, abrasion');
-  });
-
   test('needs the ETag that was read last', async () => {
     await plan('seen').expect(201);
     await enter('seen', ['gannet-20']).expect(201);

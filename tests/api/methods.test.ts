@@ -22,10 +22,9 @@ const VERSION = {
     ambientTemperatureC: { low: 18, high: 26 },
     ambientHumidityPercent: { low: 40, high: 75 },
   },
+  series: [{ code: 'untreated', kind: 'breakingForce', treatment: null }],
   parameters: {
     areaFrom: 'circle',
-    knot: null,
-    abrasion: null,
     places: { breakingForce: 1, apparentStress: 0 },
     settings: [{ name: 'Free length', value: '250', unit: 'mm' }],
   },

@@ -4,13 +4,14 @@ import { checkSubmission } from '../../api/checks/check-submission.js';
 import type { Finding } from '../../api/checks/finding.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';
 import { submissionContent } from '../../api/contract/submission-content.js';
+import { METHOD_SERIES } from '../support/method-series.js';
 import { computeSubmissionFigures } from '../../api/readings/submission-figures.js';
 
 /** Eight pulls that no check minds. */
 export const FORCES = ['36.52', '36.10', '37.05', '36.77', '36.31', '35.88', '37.41', '36.95'];
 
 export interface Case {
-  readonly method: string;
+  readonly method: keyof typeof METHOD_SERIES;
   readonly benchDay: string;
   readonly temperature: { value: string; unit: string };
   readonly humidityPercent: string;
@@ -145,7 +146,15 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     specimens,
     figures: computeSubmissionFigures(specimens, 'circle', 0.97),
     temperatureC: temperature.unit === '°F' ? ((Number(temperature.value) - 32) * 5) / 9 : Number(temperature.value),
-    method: { slug: rest.method, number: 1, effectiveFrom, effectiveUntil, limits: { ...LIMITS, ...limits }, checks },
+    method: {
+      slug: rest.method,
+      number: 1,
+      effectiveFrom,
+      effectiveUntil,
+      limits: { ...LIMITS, ...limits },
+      series: METHOD_SERIES[rest.method],
+      checks,
+    },
     instruments,
     variant: { material, densityGPerCm3: 0.97, claims },
     knownAreaMm2: null,

@@ -6,6 +6,7 @@ import { computeEdition } from '../../api/reckoning/standings/compute-edition.js
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { controlPulls } from '../support/invented/control-pulls.js';
+import { KEYS } from '../support/method-series.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 /** Twelve pulls about a level, half of them a newton above and half below: s² = 12/11, so that u² of the mean is 1/11. */
@@ -89,12 +90,13 @@ describe('an edition with control pulls', () => {
   const bare = computeEdition(inputs.evidence);
   const evidence = { ...inputs.evidence, controlPulls: threeRigs };
   const watched = computeEdition(evidence);
+  const { methods } = evidence.edition;
 
   test('takes what they tell of its rigs, and nothing else changes', () => {
-    const source = watched.sources['rig:R1/breakingForce']!;
+    const source = watched.sources[`rig:R1/${KEYS.force}`]!;
     expect(source).toEqual({ relativeStandardUncertainty: Number(Math.sqrt((4 - 1 / 11) / 1e4).toFixed(6)), degreesOfFreedom: 2 });
-    expect(watched.sources['rig:R2/breakingForce']).toEqual(source);
-    const others = (sources: typeof bare.sources) => Object.entries(sources).filter(([name]) => !name.endsWith('/breakingForce'));
+    expect(watched.sources[`rig:R2/${KEYS.force}`]).toEqual(source);
+    const others = (sources: typeof bare.sources) => Object.entries(sources).filter(([name]) => !name.endsWith(`/${KEYS.force}`));
     expect(others(watched.sources)).toEqual(others(bare.sources));
     expect(watched.spreads).toEqual(bare.spreads);
   });
@@ -105,9 +107,12 @@ describe('an edition with control pulls', () => {
 
   test('what is stated goes before what the pulls tell, cause by cause', () => {
     const tester = { relativeSd: '0.004000', degreesOfFreedom: 3, source: 'roundRobin' } as const;
-    const both = knownEffects({ controlPulls: threeRigs, effects: { breakingForce: { tester }, diameter: { tester } } });
-    expect(both).toEqual({ breakingForce: { rig: expect.objectContaining({ source: 'controlPulls' }), tester }, diameter: { tester } });
-    expect(knownEffects({ controlPulls: threeRigs, effects: { breakingForce: { rig: tester } } })['breakingForce']).toEqual({
+    const both = knownEffects({ controlPulls: threeRigs, effects: { [KEYS.force]: { tester }, [KEYS.diameter]: { tester } } }, methods);
+    expect(both).toEqual({
+      [KEYS.force]: { rig: expect.objectContaining({ source: 'controlPulls' }), tester },
+      [KEYS.diameter]: { tester },
+    });
+    expect(knownEffects({ controlPulls: threeRigs, effects: { [KEYS.force]: { rig: tester } } }, methods)[KEYS.force]).toEqual({
       rig: tester,
     });
   });
@@ -115,7 +120,16 @@ describe('an edition with control pulls', () => {
   test('its release says so, and can be computed again from its bundle', () => {
     const files = new Map(computeRelease({ ...inputs, evidence }).map(({ path, content }) => [path, content]));
     expect(JSON.parse(files.get('documents/rigs.json')!)).toMatchObject({
-      effects: [{ quantity: 'breakingForce', cause: 'rig', relativePercent: '1.98', degreesOfFreedom: 2, source: 'controlPulls' }],
+      effects: [
+        {
+          quantity: KEYS.force,
+          name: 'Breaking force',
+          cause: 'rig',
+          relativePercent: '1.98',
+          degreesOfFreedom: 2,
+          source: 'controlPulls',
+        },
+      ],
     });
     const bundle = JSON.parse(files.get('bundle.json')!) as { inputs: typeof inputs };
     expect(new Map(computeRelease(bundle.inputs).map(({ path, content }) => [path, content]))).toEqual(files);

@@ -6,6 +6,8 @@ import { recordsOf } from '../../api/reckoning/longitudinal/records.js';
 import { runsOf } from '../../api/reckoning/longitudinal/runs.js';
 import type { SeasonOf } from '../../api/reckoning/longitudinal/seasons.js';
 import type { ReleaseContext } from '../../api/reckoning/documents/release-context.js';
+import { quantitiesOf } from '../../api/reckoning/results/quantity.js';
+import { METHOD_SERIES } from '../support/method-series.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 type Places = Record<string, number | null>;
@@ -16,8 +18,14 @@ const season = (edition: string, places: Places, values: Record<string, number> 
     ['stress', Object.keys(values).map((variant) => ({ variant, place: 1 }))],
   ]),
   methodVersions: new Map([['stress', methodVersion]]),
-  valueOf: (variant, quantity) => (quantity === 'breakingForce' ? 80 : values[variant]),
+  valueOf: (variant, quantity) => (quantity.startsWith('breakingForce/') ? 80 : values[variant]),
 });
+const STRESS = {
+  quantity: 'apparentStress',
+  method: 'straight-pull',
+  series: 'untreated',
+  section: { method: 'diameter', series: 'outline' },
+};
 const context = (isComparable: boolean): ReleaseContext =>
   ({
     evidence: {
@@ -25,13 +33,12 @@ const context = (isComparable: boolean): ReleaseContext =>
         slug: '2026',
         scheme: {
           rules: {
-            categories: [
-              { code: 'stress', quantity: 'apparentStress', method: 'straight-pull', unit: 'MPa', places: 0, direction: 'more' },
-            ],
+            categories: [{ code: 'stress', ...STRESS, unit: 'MPa', places: 0, direction: 'more' }],
           },
         },
       },
     },
+    computed: { quantities: quantitiesOf([], [{ slug: 'straight-pull', number: 2, series: METHOD_SERIES['straight-pull'] }]) },
     methods: [1, 2].map((number) => ({ slug: 'straight-pull', number, isComparableWithPrevious: number === 1 || isComparable })),
   }) as unknown as ReleaseContext;
 
@@ -86,7 +93,7 @@ test('a release tells records and runs over the editions before, as their bundle
         overall: outputs.edition.overall.map(({ variant, place }) => ({ variant: variant.slug, place })),
         categories: outputs.categories.map(({ category, rows }) => ({
           code: category.code,
-          method: category.method,
+          quantity: category.quantity,
           methodVersion: category.methodVersion,
           rows: rows.map(({ variant, place }) => ({ variant: variant.slug, place })),
         })),

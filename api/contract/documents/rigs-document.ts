@@ -78,7 +78,8 @@ export const rigsDocumentSchema = z
     agreement: z
       .array(
         z.strictObject({
-          quantity: z.string(),
+          quantity: z.string().describe('Quantity as a code, e.g. breakingForce/straight-pull/untreated'),
+          name: z.string().optional().describe('The same in words; not told by format 1'),
           specimenPercent: percent.nullable().describe('Relative standard deviation of single specimens [%]'),
           betweenSubmissionsPercent: percent.describe(
             'What submissions of one variant differ by beyond that, as relative standard deviation [%]',
@@ -90,7 +91,8 @@ export const rigsDocumentSchema = z
     effects: z
       .array(
         z.strictObject({
-          quantity: z.string(),
+          quantity: z.string().describe('Quantity as a code, e.g. breakingForce/straight-pull/untreated'),
+          name: z.string().optional().describe('The same in words; not told by format 1'),
           cause: z.enum(['rig', 'tester']).describe('Whose effect it is'),
           relativePercent: z
             .string()

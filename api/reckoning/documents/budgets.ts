@@ -1,3 +1,4 @@
+import { QUANTITIES } from '../../contract/endpoints/editions.js';
 import type { Estimate } from '../results/estimate.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { VariantDocument } from '../../contract/documents/release-documents.js';
@@ -28,8 +29,10 @@ export function budgetOf(category: string, { value, standardUncertainty, degrees
   ];
 }
 
-/** A source of the model in the words of the page: "tester:A. Fenn/breakingForce" is the tester A. Fenn. */
+const SOURCE = new RegExp(`^(tester|rig|certificate):(.+?)(?:/(?:${QUANTITIES.join('|')})/[a-z0-9/-]+)?$`);
+
+/** A source of the model in the words of the page: "tester:A. Fenn/breakingForce/straight-pull/untreated" is the tester A. Fenn. */
 function namedBy(source: string): Pick<Line, 'component' | 'of'> {
-  const [, component, of] = /^(tester|rig|certificate):(.+?)(?:\/[a-zA-Z]+)?$/.exec(source) ?? [];
+  const [, component, of] = SOURCE.exec(source) ?? [];
   return component === undefined ? { component: 'repeatability', of: null } : { component: component as Line['component'], of: of ?? null };
 }

@@ -1,4 +1,3 @@
-import type { Quantity } from '../../contract/endpoints/editions.js';
 import type { Estimate } from '../results/estimate.js';
 import { tCdf } from '../../measurement/distributions/t-distribution.js';
 import { movement } from '../../measurement/ranking/movement.js';
@@ -20,7 +19,7 @@ export function categoryDocuments(context: ReleaseContext): CategoryDocument[] {
   return categoriesOf(context).map((category) => ({
     ...headingOf(context),
     category,
-    spread: spreadOf(context, category.quantity as Quantity),
+    spread: spreadOf(context, category.quantity),
     rows: rowsOf(context, category),
   }));
 }
@@ -32,7 +31,7 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
   const isTied = competitionTies(standing.map(({ place }) => place));
   const moves = movesIn(context, category, standing);
   return standing.flatMap(({ id, place, placeIfIncluded }, i) => {
-    const result = results.get(id)?.get(category.quantity as Quantity);
+    const result = results.get(id)?.get(category.quantity);
     if (!result || !rule) return [];
     const variant = nameOf(context, id);
     const certain = context.certainty.categories.get(category.code)?.get(id);

@@ -1,6 +1,7 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import type { Category, EditionDocument, Movement, OverallRow, VariantName } from '../../contract/documents/release-documents.js';
+import { keyOf } from '../results/quantity.js';
 import { shortfallsOf, wordsOf } from '../results/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
@@ -11,20 +12,26 @@ import { sensitivityOf } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
 export function categoriesOf(context: ReleaseContext): Category[] {
-  const { edition } = context.computed;
-  return edition.scheme.rules.categories.map(({ code, name, quantity, unit, tradeUnit, direction, weight, method, conditions }) => ({
-    code,
-    name,
-    quantity,
-    unit,
-    tradeUnit,
-    direction,
-    weight,
-    method,
-    methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
-    conditions,
-    comparability: comparabilityOf(context, code),
-  }));
+  const { edition, quantities } = context.computed;
+  return edition.scheme.rules.categories.map((category) => {
+    const { code, name, unit, tradeUnit, direction, weight, method, series, section, conditions } = category;
+    return {
+      code,
+      name,
+      quantity: keyOf(category),
+      quantityName: quantities.find(({ key }) => key === keyOf(category))?.name ?? name,
+      unit,
+      tradeUnit,
+      direction,
+      weight,
+      method,
+      series,
+      section,
+      methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
+      conditions,
+      comparability: comparabilityOf(context, category),
+    };
+  });
 }
 
 /** The edition's own page: overall standings, incomplete and excluded entries, the scheme, the evidence. */

@@ -5,6 +5,7 @@ import type {
   VariantDocument,
   VariantName,
 } from '../../contract/documents/release-documents.js';
+import { keyOf } from '../results/quantity.js';
 import { valueCell } from '../erratum.js';
 import { budgetOf } from './budgets.js';
 import { publishedClaims } from '../claims/claims.js';
@@ -38,7 +39,7 @@ function variantDocument(
     all.filter((row) => row.variant.slug === variant.slug).map(({ variant: _, ...row }) => ({ category, row })),
   );
   const outcome = excluded ? 'excluded' : incomplete ? 'incomplete' : 'placed';
-  const results = context.computed.results.get(variant.slug) ?? new Map<never, never>();
+  const results = [...(context.computed.results.get(variant.slug) ?? [])];
   return {
     ...headingOf(context),
     variant,
@@ -49,10 +50,12 @@ function variantDocument(
     missing: incomplete?.missing ?? [],
     overall: overall ? withoutVariant(overall) : null,
     categories: rows,
-    figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity])),
-    evidence: [...results].map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
+    figures: results.map(([, result]) => toFigure(result, USUAL[result.of.quantity])),
+    evidence: results.map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
     claims: publishedClaims(context, variant.slug),
-    submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
+    submissions: context.evidence.submissions
+      .filter((submission) => submission.variant === variant.slug)
+      .map((submission) => publishedSubmission(submission, context.evidence.edition.methods)),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
     spools: spoolsOf(context, variant.slug),
     budgets: budgetsOf(context, variant.slug),
@@ -65,9 +68,9 @@ function variantDocument(
 }
 
 const budgetsOf = ({ computed, evidence }: ReleaseContext, slug: string): VariantDocument['budgets'] =>
-  evidence.edition.scheme.rules.categories.flatMap(({ code, quantity }) => {
-    const result = computed.results.get(slug)?.get(quantity);
-    return result ? budgetOf(code, result.estimate) : [];
+  evidence.edition.scheme.rules.categories.flatMap((category) => {
+    const result = computed.results.get(slug)?.get(keyOf(category));
+    return result ? budgetOf(category.code, result.estimate) : [];
   });
 
 const withoutVariant = ({ variant: _, ...row }: EditionDocument['overall'][number]) => row;

@@ -8,6 +8,7 @@ import type { SubmissionEvidence } from './submission-evidence.js';
 import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
 import type { SchemeRules } from '../../contract/endpoints/editions.js';
+import type { PinnedMethod } from '../results/quantity.js';
 
 export interface EntryEvidence {
   /** Slug of the variant. */
@@ -31,8 +32,8 @@ export interface EditionEvidence {
       readonly words: string;
       readonly rules: SchemeRules;
     };
-    /** Pinned versions, by slug. */
-    readonly methods: readonly { readonly slug: string; readonly number: number }[];
+    /** Pinned versions with what they yield, by slug. */
+    readonly methods: readonly PinnedMethod[];
     readonly entries: readonly EntryEvidence[];
   };
   /** Accepted and not withdrawn. */

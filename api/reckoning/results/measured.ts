@@ -5,23 +5,17 @@ import type { Evidence, SharedEffect, SharedSource, SubmissionEvidence } from '.
 import { causesOf } from './causes.js';
 import type { Causes } from './causes.js';
 import type { CauseEffects } from '../evidence/effects-evidence.js';
-import type { EditionSeries, ResultSubmission, Series } from './series.js';
+import type { QuantityKind } from '../../contract/endpoints/editions.js';
+import type { EditionQuantity } from './quantity.js';
+import type { EditionSeries, ResultSubmission } from './series.js';
 
-export type Measured = 'breakingForce' | 'diameter' | 'outOfRoundness' | 'linearDensity' | 'knotRetention' | 'abrasionRetention';
+/** A quantity that is a mean of a series, or the ratio of two. */
+export type Measured = Pick<EditionQuantity, 'key' | 'quantity' | 'parts'>;
 
-/** Series that a measured quantity is made of: a mean, or the ratio of the second to the first. */
-export const MADE_OF: Readonly<Record<Measured, readonly [Series] | readonly [Series, Series]>> = {
-  breakingForce: ['straightPull'],
-  diameter: ['diameter'],
-  outOfRoundness: ['outOfRoundness'],
-  linearDensity: ['linearDensity'],
-  knotRetention: ['beforeKnot', 'knotted'],
-  abrasionRetention: ['beforeAbrasion', 'abraded'],
-};
 /** A ratio of two pulls on one rig: its calibration and its own effect cancel. */
-const isRatio = (measured: Measured): boolean => MADE_OF[measured].length === 2;
+const isRatio = ({ parts }: Measured): boolean => parts.length === 2;
 /** Figures that the certificate of the instrument speaks of. */
-const CALIBRATED: readonly Measured[] = ['breakingForce', 'diameter'];
+const CALIBRATED: readonly QuantityKind[] = ['breakingForce', 'diameter'];
 
 interface Point {
   readonly submission: ResultSubmission;
@@ -49,8 +43,8 @@ export interface MeasuredQuantity {
  * and given to its causes, rig and tester. One effect per cause, shared by all that it touched.
  * @param effects what is known of the causes from elsewhere
  */
-export function measure(measured: Measured, series: Readonly<Record<Series, EditionSeries>>, effects: CauseEffects = {}): MeasuredQuantity {
-  const points = pointsOf(measured, series);
+export function measure(measured: Measured, series: readonly EditionSeries[], effects: CauseEffects = {}): MeasuredQuantity {
+  const points = pointsOf(series);
   const byVariant = Map.groupBy(points, ({ submission }) => submission.variant);
   const shared = [...byVariant.values()].filter((own) => own.length > 1).map((own) => own.flatMap(known));
   const { relativeVariance, degreesOfFreedom } = pooledBetweenVariance(
@@ -80,9 +74,8 @@ type KnownPoint = Point & { readonly standardUncertainty: number };
 const known = (point: Point): KnownPoint[] =>
   point.standardUncertainty === null ? [] : [{ ...point, standardUncertainty: point.standardUncertainty }];
 
-function pointsOf(measured: Measured, series: Readonly<Record<Series, EditionSeries>>): Point[] {
-  const [first, second] = MADE_OF[measured];
-  return [...series[first].means.values()].flatMap(({ submission, mean, relative }) => {
+function pointsOf([first, second]: readonly EditionSeries[]): Point[] {
+  return [...(first?.means.values() ?? [])].flatMap(({ submission, mean, relative }) => {
     if (second === undefined)
       return {
         submission,
@@ -90,7 +83,7 @@ function pointsOf(measured: Measured, series: Readonly<Record<Series, EditionSer
         standardUncertainty: relative && mean * Math.sqrt(relative.variance),
         degreesOfFreedom: relative?.degreesOfFreedom ?? 0,
       };
-    const treated = series[second].means.get(submission.reference);
+    const treated = second.means.get(submission.reference);
     return treated ? ratioPoint(submission, [mean, relative], [treated.mean, treated.relative]) : [];
   });
 }
@@ -111,8 +104,8 @@ function ratioPoint(submission: ResultSubmission, [untreated, below]: Part, [tre
   };
 }
 
-const rigSource = (measured: Measured, { rig }: ResultSubmission): string => `rig:${rig}/${measured}`;
-const testerSource = (measured: Measured, { tester }: ResultSubmission): string => `tester:${tester}/${measured}`;
+const rigSource = ({ key }: Measured, { rig }: ResultSubmission): string => `rig:${rig}/${key}`;
+const testerSource = ({ key }: Measured, { tester }: ResultSubmission): string => `tester:${tester}/${key}`;
 
 function sourcesOf(measured: Measured, points: readonly Point[], causes: Causes): Record<string, SharedSource> {
   return Object.fromEntries(
@@ -127,8 +120,8 @@ function sourcesOf(measured: Measured, points: readonly Point[], causes: Causes)
   );
 }
 
-const certificateOf = (measured: Measured, { calibration }: ResultSubmission) =>
-  calibration && CALIBRATED.includes(measured) ? [calibration] : [];
+const certificateOf = ({ quantity }: Measured, { calibration }: ResultSubmission) =>
+  calibration && CALIBRATED.includes(quantity) ? [calibration] : [];
 
 function toSubmissionEvidence(
   measured: Measured,

@@ -4,6 +4,7 @@ import { rankWithUncertainty } from '../../measurement/ranking/rank-with-uncerta
 import type { RowCertainty, TableCertainty } from '../../measurement/ranking/table-certainty.js';
 import type { ComputedEdition } from './compute-edition.js';
 import { shortfallsOf } from '../results/eligibility.js';
+import { keyOf } from '../results/quantity.js';
 
 /** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
 export interface Certainty {
@@ -29,7 +30,7 @@ export function certaintyOf({ edition, results, sources }: Ranked, seed: string)
     isExcluded: exclusion !== null,
     found: categories.map((category) => {
       const counts = shortfallsOf(category, variant, results).length === 0;
-      return [category.code, counts ? (results.get(variant)?.get(category.quantity) ?? null) : null] as const;
+      return [category.code, counts ? (results.get(variant)?.get(keyOf(category)) ?? null) : null] as const;
     }),
   }));
   if (entries.some(({ found }) => found.some(([, result]) => result && !result.evidence))) return NOTHING;

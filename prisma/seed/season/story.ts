@@ -63,7 +63,7 @@ export const DRIFT = {
 export const EXPIRED = { season: '2025', rig: 'R2', day: 7, instead: 'R1' } as const;
 
 /** A variant that lacks one category. */
-export const INCOMPLETE = { season: '2025', variant: 'saltwren-4-pe-1-5', method: 'named-knot' } as const;
+export const INCOMPLETE = { season: '2025', variant: 'saltwren-4-pe-1-5', method: 'palomar-knot' } as const;
 
 /** Begun at the bench and not handed in yet, in the winter that is going on. */
 export const DRAFT = {
@@ -121,7 +121,7 @@ export const TWISTS: Readonly<Record<string, Twist>> = {
     words:
       'The specimen parted in the free length and nothing was seen on it. There is no reason but the number to leave it out, so it stays.',
   },
-  '2024/northseam-8-pe-1-5/named-knot/1': {
+  '2024/northseam-8-pe-1-5/palomar-knot/1': {
     kind: 'setAside',
     specimen: 10,
     reads: 0.62,

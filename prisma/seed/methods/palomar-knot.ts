@@ -1,21 +1,14 @@
 import { PULLING_CAUTIONS } from './cautions.js';
-import { CONDITION_STEP, MEAN_FORCE, PULLING_APPARATUS, PULLING_LIMITS, PULLING_SETTINGS, PULLING_SOURCES } from './pulling.js';
+import { CONDITION_STEP, MEAN_FORCE, PULLING_APPARATUS, PULLING_LIMITS, PULLING_SETTINGS } from './pulling.js';
+import { KNOT_PLACES, KNOT_RETENTION, KNOT_SOURCES, knotted } from './knotting.js';
 import type { DemoMethod } from './demo-method.js';
 
-const RETENTION = {
-  figure: 'Knot retention R',
-  formula: 'R = 100 · K / F',
-  where:
-    'K is the mean breaking force of the knotted specimens, F that of the straight ones of the same spool on the same rig and day; the interval is by Fieller’s theorem',
-};
-const SOURCES = ['Fieller 1954, Some problems in interval estimation: the interval of a ratio', ...PULLING_SOURCES];
 const APPARATUS = [...PULLING_APPARATUS, 'Steel ring of 3 mm wire, 20 mm inside, polished, in place of the upper grip'];
 const PURPOSE =
   'Finds how much of its straight strength a line keeps when it is tied to a ring with a Palomar knot. Each knotted specimen is compared with straight ones of the same spool, so that rig and day cancel.';
-const PLACES = { knotRetention: 1, breakingForce: 1 };
 
-export const namedKnot: DemoMethod = {
-  slug: 'named-knot',
+export const palomarKnot: DemoMethod = {
+  slug: 'palomar-knot',
   name: 'Palomar knot',
   versions: [
     {
@@ -24,7 +17,8 @@ export const namedKnot: DemoMethod = {
       effectiveUntil: null,
       isComparableWithPrevious: true,
       limits: PULLING_LIMITS,
-      parameters: { areaFrom: null, knot: 'Palomar, drawn down by hand, dry', abrasion: null, places: PLACES, settings: PULLING_SETTINGS },
+      series: knotted('Palomar', 'Palomar on a ring, drawn down by hand, dry'),
+      parameters: { areaFrom: null, places: KNOT_PLACES, settings: PULLING_SETTINGS },
       wording: {
         purpose: PURPOSE,
         apparatus: APPARATUS,
@@ -34,9 +28,9 @@ export const namedKnot: DemoMethod = {
           'Tie six specimens to the ring: double the line through the ring, an overhand knot in the doubled line, the loop over the ring. Draw down by hand, dry. Cut the tag end to 5 mm.',
           'Pull the knotted specimens. A knot that slips before the break is marked as slipped; one that was tied wrongly as mistied.',
         ],
-        formulae: [MEAN_FORCE, RETENTION],
+        formulae: [MEAN_FORCE, KNOT_RETENTION],
         cautions: PULLING_CAUTIONS,
-        sources: SOURCES,
+        sources: KNOT_SOURCES,
         changes: 'First version.',
       },
     },
@@ -46,11 +40,10 @@ export const namedKnot: DemoMethod = {
       effectiveUntil: null,
       isComparableWithPrevious: false,
       limits: PULLING_LIMITS,
+      series: knotted('Palomar', 'Palomar on a ring, wetted, seated at a fifth of the rated strength for ten seconds'),
       parameters: {
         areaFrom: null,
-        knot: 'Palomar, wetted, seated at a fifth of the rated strength for ten seconds',
-        abrasion: null,
-        places: PLACES,
+        places: KNOT_PLACES,
         settings: [...PULLING_SETTINGS, { name: 'Seating load', value: '20', unit: '% of rated strength' }],
       },
       wording: {
@@ -63,9 +56,9 @@ export const namedKnot: DemoMethod = {
           'Seat the knot on the rig at a fifth of the rated strength for ten seconds, let go, cut the tag end to 5 mm.',
           'Pull the knotted specimens. A knot that slips before the break is marked as slipped; one that was tied wrongly as mistied.',
         ],
-        formulae: [MEAN_FORCE, RETENTION],
+        formulae: [MEAN_FORCE, KNOT_RETENTION],
         cautions: PULLING_CAUTIONS,
-        sources: SOURCES,
+        sources: KNOT_SOURCES,
         changes:
           'Knots are wetted and seated on the rig instead of being drawn down dry by hand. They slip less and keep a few per cent more, so results do not compare with those of version 1.',
       },

@@ -1,13 +1,13 @@
 import { recordsDocumentSchema } from '../../api/public-api/release-documents.schemas.js';
 import type { RecordsDocument } from '../../api/public-api/release-documents.schemas.js';
 import { computeRelease } from '../../api/releases/compute-release.js';
-import type { Bundle } from '../../api/releases/documents/bundle.js';
 import { recordsOf } from '../../api/releases/longitudinal/records.js';
 import { runsOf } from '../../api/releases/longitudinal/runs.js';
 import type { SeasonOf } from '../../api/releases/longitudinal/seasons.js';
 import type { ReleaseContext } from '../../api/releases/documents/release-context.js';
 import { quantitiesOf } from '../../api/editions/quantity.js';
 import { METHOD_SERIES } from '../support/method-series.js';
+import { earlierEdition } from '../support/earlier-edition.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 type Places = Record<string, number | null>;
@@ -83,26 +83,11 @@ test('runs at the top are broken by a season elsewhere, and shared first places 
 
 test('a release tells records and runs over the editions before, as their bundles have them', () => {
   const first = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 });
-  const { outputs } = JSON.parse(computeRelease(first)[1]!.content) as Bundle;
+  const earlier = earlierEdition(computeRelease(first), 'd');
   const second = {
     ...first,
     evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2027', previous: '2026' } },
-    earlier: [
-      {
-        edition: '2026',
-        revision: 1,
-        digest: 'd',
-        overall: outputs.edition.overall.map(({ variant, place }) => ({ variant: variant.slug, place })),
-        categories: outputs.categories.map(({ category, rows }) => ({
-          code: category.code,
-          quantity: category.quantity,
-          methodVersion: category.methodVersion,
-          rows: rows.map(({ variant, place }) => ({ variant: variant.slug, place })),
-        })),
-        history: [],
-        results: outputs.results,
-      },
-    ],
+    earlier: [earlier],
   };
   const file = computeRelease(second).find(({ path }) => path === 'documents/records.json')!;
   const document: RecordsDocument = recordsDocumentSchema.parse(JSON.parse(file.content));
@@ -110,6 +95,6 @@ test('a release tells records and runs over the editions before, as their bundle
   for (const { edition, variant, equalled } of document.records)
     expect([edition, equalled]).toEqual(['2026', [{ variant, edition: '2027' }]]);
   expect(document.records.length).toBeGreaterThan(2);
-  const top = outputs.edition.overall.find(({ place }) => place === 1)!.variant.slug;
+  const top = earlier.overall.find(({ place }) => place === 1)!.variant;
   expect(document.runs).toContainEqual({ table: 'overall', variant: top, editions: ['2026', '2027'], isGoingOn: true });
 });

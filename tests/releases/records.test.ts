@@ -1,5 +1,5 @@
 import { recordsDocumentSchema } from '../../api/public-api/release-documents.schemas.js';
-import type { RecordsDocument } from '../../api/public-api/release-documents.schemas.js';
+import type { EditionDocument, RecordsDocument } from '../../api/public-api/release-documents.schemas.js';
 import { computeRelease } from '../../api/releases/compute-release.js';
 import { recordsOf } from '../../api/releases/longitudinal/records.js';
 import { runsOf } from '../../api/releases/longitudinal/runs.js';
@@ -97,4 +97,17 @@ test('a release tells records and runs over the editions before, as their bundle
   expect(document.records.length).toBeGreaterThan(2);
   const top = earlier.overall.find(({ place }) => place === 1)!.variant;
   expect(document.runs).toContainEqual({ table: 'overall', variant: top, editions: ['2026', '2027'], isGoingOn: true });
+});
+
+test('a category that ranks another quantity than the edition before does not compare, though its name is the same', () => {
+  const first = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 });
+  const before = earlierEdition(computeRelease(first), 'd');
+  const comparabilities = (earlier: typeof before) => {
+    const files = computeRelease({ ...first, earlier: [earlier] });
+    const { scheme } = JSON.parse(files.find(({ path }) => path === 'documents/edition.json')!.content) as EditionDocument;
+    return scheme.categories.map(({ code, comparability }) => [code, comparability]);
+  };
+  expect(comparabilities(before)).toEqual(['stress', 'knot', 'abrasion'].map((code) => [code, 'same']));
+  const other = before.categories.map((one) => (one.code === 'knot' ? { ...one, quantity: 'retention/fg-knot/knotted' } : one));
+  expect(comparabilities({ ...before, categories: other })).toContainEqual(['knot', 'notComparable']);
 });

@@ -47,7 +47,11 @@ export function categoryFaults(
   });
 }
 
-function seriesFaults({ category, pointer, method, series, kind }: Sought, versions: readonly YieldingVersion[], whatToDo: string): InputFault[] {
+function seriesFaults(
+  { category, pointer, method, series, kind }: Sought,
+  versions: readonly YieldingVersion[],
+  whatToDo: string,
+): InputFault[] {
   const ofMethod = versions.filter(({ slug }) => slug === method);
   if (ofMethod.length === 0)
     return [{ pointer: `${pointer}/method`, code: 'no_version', detail: `${category} needs the method ${method}; ${whatToDo}.` }];

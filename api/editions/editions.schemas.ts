@@ -32,35 +32,35 @@ const UNIT_OF: Readonly<Record<QuantityKind, string>> = {
 };
 
 const schemeCategory = z.strictObject({
-    code: slug,
-    name: words.describe('Name on the page'),
-    quantity: z.enum(QUANTITIES).describe('Quantity that is ranked'),
-    method: slug.describe('Method whose readings are ranked'),
-    series: slug.describe('Code of its series: the treated one of a retention, the force of a stress or an honesty'),
-    section: z
-      .strictObject({ method: slug.describe('Method that measures the diameter'), series: slug.describe('Code of its series') })
-      .nullable()
-      .default(null)
-      .describe('Diameters that a stress is taken over; null of every other quantity'),
-    unit: z.string().describe('SI unit'),
-    places: z.int().min(0).max(6).describe('Decimal places of the published value'),
-    tradeUnit: z.string().nullable().describe('Trade unit'),
-    tradePlaces: z.int().min(0).max(6).nullable().describe('Decimal places in the trade unit'),
-    direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
-    weight: z
-      .string()
-      .regex(/^\d+(\.\d+)?$/)
-      .describe('Weight, a decimal'),
-    conditions: words.describe('Conditions that define the category'),
-    minimum: z
-      .strictObject({
-        specimens: z.int().min(1).max(1000).describe('Valid specimens'),
-        testers: z.int().min(1).max(100).describe('Testers'),
-        rigs: z.int().min(1).max(100).describe('Rigs'),
-      })
-      .default({ specimens: 1, testers: 1, rigs: 1 })
-      .describe('Least evidence of a result that counts'),
-  });
+  code: slug,
+  name: words.describe('Name on the page'),
+  quantity: z.enum(QUANTITIES).describe('Quantity that is ranked'),
+  method: slug.describe('Method whose readings are ranked'),
+  series: slug.describe('Code of its series: the treated one of a retention, the force of a stress or an honesty'),
+  section: z
+    .strictObject({ method: slug.describe('Method that measures the diameter'), series: slug.describe('Code of its series') })
+    .nullable()
+    .default(null)
+    .describe('Diameters that a stress is taken over; null of every other quantity'),
+  unit: z.string().describe('SI unit'),
+  places: z.int().min(0).max(6).describe('Decimal places of the published value'),
+  tradeUnit: z.string().nullable().describe('Trade unit'),
+  tradePlaces: z.int().min(0).max(6).nullable().describe('Decimal places in the trade unit'),
+  direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
+  weight: z
+    .string()
+    .regex(/^\d+(\.\d+)?$/)
+    .describe('Weight, a decimal'),
+  conditions: words.describe('Conditions that define the category'),
+  minimum: z
+    .strictObject({
+      specimens: z.int().min(1).max(1000).describe('Valid specimens'),
+      testers: z.int().min(1).max(100).describe('Testers'),
+      rigs: z.int().min(1).max(100).describe('Rigs'),
+    })
+    .default({ specimens: 1, testers: 1, rigs: 1 })
+    .describe('Least evidence of a result that counts'),
+});
 
 export const schemeRules = z
   .strictObject({
@@ -69,10 +69,7 @@ export const schemeRules = z
       .describe('How category results become a score'),
     countPlaces: z.enum(['beforeExclusions', 'afterExclusions']).describe('When category places are counted'),
     tieBreak: z.enum(['none', 'mostFirsts']).describe('Tie-break'),
-    categories: z
-      .array(schemeCategory)
-      .min(1)
-      .describe('Categories in order'),
+    categories: z.array(schemeCategory).min(1).describe('Categories in order'),
   })
   .describe('Rules of the scheme');
 
@@ -82,7 +79,8 @@ const soundRules = schemeRules.superRefine(({ categories }, context) => {
     const refuse = (field: string, message: string) => {
       context.addIssue({ code: 'custom', path: ['categories', index, field], message });
     };
-    if (categories.findIndex((other) => other.code === code) < index) refuse('code', `Category "${code}" is there twice; give each its own code.`);
+    if (categories.findIndex((other) => other.code === code) < index)
+      refuse('code', `Category "${code}" is there twice; give each its own code.`);
     if ((quantity === 'apparentStress') !== (section !== null))
       refuse('section', 'A stress names the method and series of the diameters that it is taken over; no other quantity does.');
     if (unit !== UNIT_OF[quantity]) refuse('unit', `Found "${unit}", expected ${UNIT_OF[quantity]}: ${quantity} is computed in it.`);

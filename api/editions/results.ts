@@ -77,7 +77,9 @@ export function computeResults(
     return new Map(
       quantities.flatMap((quantity) => {
         const found = derived(quantity, measured, claimedForceN.get(variant));
-        return found ? [[quantity.key, toResult(quantity, found, direct.get(measuredKeyOf(quantity))?.series ?? [], sources)] as const] : [];
+        return found
+          ? [[quantity.key, toResult(quantity, found, direct.get(measuredKeyOf(quantity))?.series ?? [], sources)] as const]
+          : [];
       }),
     );
   };
@@ -86,10 +88,15 @@ export function computeResults(
     results: new Map(variants.map((variant) => [variant, ofVariant(variant)])),
     sources,
     spreads: new Map(
-      [...direct].map(([key, { series, measured: { between } }]) => [
-        key,
-        { typicalCvPercent: series.at(-1)?.typicalCvPercent ?? null, between },
-      ]),
+      [...direct].map(
+        ([
+          key,
+          {
+            series,
+            measured: { between },
+          },
+        ]) => [key, { typicalCvPercent: series.at(-1)?.typicalCvPercent ?? null, between }],
+      ),
     ),
   };
 }
@@ -100,8 +107,7 @@ function overTheEdition(quantity: EditionQuantity, submissions: readonly ResultS
 }
 
 /** Key of the measured quantity that a quantity scatters as: a stress or an honesty as the force that it is made of. */
-export const measuredKeyOf = (quantity: EditionQuantity): string =>
-  quantity.parts.length > 0 ? quantity.key : keyOf(forceOf(quantity));
+export const measuredKeyOf = (quantity: EditionQuantity): string => (quantity.parts.length > 0 ? quantity.key : keyOf(forceOf(quantity)));
 
 function foundIn(measured: MeasuredQuantity | undefined, variant: string): Found | null {
   const own = measured?.variants.get(variant);

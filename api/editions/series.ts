@@ -31,10 +31,7 @@ const FIGURE: Readonly<Record<MethodSeries['kind'], (figures: SubmissionFigures,
 const READ_ON_DISPLAY: readonly MethodSeries['kind'][] = ['breakingForce', 'diameterAlongStations'];
 
 /** What a submission found in a series; null where it is of another method. */
-export function spreadIn(
-  { method, series, figure }: SeriesPart,
-  submission: Pick<ResultSubmission, 'method' | 'figures'>,
-): Spread | null {
+export function spreadIn({ method, series, figure }: SeriesPart, submission: Pick<ResultSubmission, 'method' | 'figures'>): Spread | null {
   if (submission.method !== method) return null;
   return figure === 'outOfRoundness'
     ? submission.figures.outOfRoundnessPercent

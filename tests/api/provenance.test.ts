@@ -47,8 +47,7 @@ const AGAIN: Readonly<Record<string, (submissions: readonly Submission[]) => num
     return (average(entered(pull, 'breakingForce')) * LBF) / ((Math.PI / 4) * diameterMm ** 2);
   },
   [KEYS.knot]: ([knot]) => (100 * average(entered(knot!, 'breakingForce', 'treated'))) / average(entered(knot!, 'breakingForce')),
-  [KEYS.abrasion]: ([rubbed]) =>
-    (100 * average(entered(rubbed!, 'breakingForce', 'treated'))) / average(entered(rubbed!, 'breakingForce')),
+  [KEYS.abrasion]: ([rubbed]) => (100 * average(entered(rubbed!, 'breakingForce', 'treated'))) / average(entered(rubbed!, 'breakingForce')),
 };
 /** [N], exactly (NIST SP 811, appendix B); readings in newtons have 1. */
 let LBF = 1;

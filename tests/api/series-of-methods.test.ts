@@ -17,7 +17,10 @@ beforeAll(async () => {
   await method('tied-alone', [knotted]);
   await method('later-knot', METHOD_SERIES['straight-pull']);
   await version('later-knot', { number: 2, effectiveFrom: '2026-03-01', series: METHOD_SERIES['named-knot'] });
-  await method('outline-alone', METHOD_SERIES.diameter, { parameters: { areaFrom: null }, limits: { ...METHOD_VERSION.limits, ...DIAMETER } });
+  await method('outline-alone', METHOD_SERIES.diameter, {
+    parameters: { areaFrom: null },
+    limits: { ...METHOD_VERSION.limits, ...DIAMETER },
+  });
   await method('outline-solid', METHOD_SERIES.diameter, { parameters: { areaFrom: 'solid' } });
 }, 60_000);
 afterAll(() => house.t.close());
@@ -42,17 +45,83 @@ const plan = (slug: string, scheme: string, methods: readonly [slug: string, num
 
 describe('a scheme is refused when a category could never count', () => {
   test.each([
-    ['an unknown method', { ...knot, method: 'no-such' }, '/rules/categories/0/method', 'no_version', /knot needs the method no-such; .*add one/],
-    ['an unknown series', { ...knot, series: 'looped' }, '/rules/categories/0/series', 'unknown_series', /"looped".*untreated \(breakingForce\), knotted/],
-    ['a series of another kind', { ...knot, quantity: 'breakingForce', unit: 'N', method: 'diameter', series: 'outline' }, '/rules/categories/0/series', 'other_kind', /kind breakingForce from diameter/],
-    ['a retention of untreated pulls', { ...knot, series: 'untreated' }, '/rules/categories/0/series', 'not_treated', /Name the treated series/],
-    ['a retention with nothing to divide by', { ...knot, method: 'tied-alone' }, '/rules/categories/0/series', 'nothing_to_divide_by', /no such series\. Add a version/],
-    ['a stress over an unknown diameter', { ...stress, section: { method: 'no-such', series: 'outline' } }, '/rules/categories/0/section/method', 'no_version', /stress needs the method no-such/],
-    ['a stress over pulls', { ...stress, section: { method: 'abrasion', series: 'abraded' } }, '/rules/categories/0/section/series', 'other_kind', /diameterAlongStations/],
-    ['a stress over diameters that make no section', { ...stress, section: { method: 'outline-alone', series: 'outline' } }, '/rules/categories/0/section/method', 'no_section', /Set areaFrom/],
-    ['a stress over a solid section without mass and length', { ...stress, section: { method: 'outline-solid', series: 'outline' } }, '/rules/categories/0/section/method', 'no_section', /Set areaFrom/],
-    ['a stress that names no diameter', { ...stress, section: null }, '/rules/categories/0/section', 'custom', /names the method and series of the diameters/],
-    ['a retention that names a diameter', { ...knot, section: stress.section }, '/rules/categories/0/section', 'custom', /no other quantity does/],
+    [
+      'an unknown method',
+      { ...knot, method: 'no-such' },
+      '/rules/categories/0/method',
+      'no_version',
+      /knot needs the method no-such; .*add one/,
+    ],
+    [
+      'an unknown series',
+      { ...knot, series: 'looped' },
+      '/rules/categories/0/series',
+      'unknown_series',
+      /"looped".*untreated \(breakingForce\), knotted/,
+    ],
+    [
+      'a series of another kind',
+      { ...knot, quantity: 'breakingForce', unit: 'N', method: 'diameter', series: 'outline' },
+      '/rules/categories/0/series',
+      'other_kind',
+      /kind breakingForce from diameter/,
+    ],
+    [
+      'a retention of untreated pulls',
+      { ...knot, series: 'untreated' },
+      '/rules/categories/0/series',
+      'not_treated',
+      /Name the treated series/,
+    ],
+    [
+      'a retention with nothing to divide by',
+      { ...knot, method: 'tied-alone' },
+      '/rules/categories/0/series',
+      'nothing_to_divide_by',
+      /no such series\. Add a version/,
+    ],
+    [
+      'a stress over an unknown diameter',
+      { ...stress, section: { method: 'no-such', series: 'outline' } },
+      '/rules/categories/0/section/method',
+      'no_version',
+      /stress needs the method no-such/,
+    ],
+    [
+      'a stress over pulls',
+      { ...stress, section: { method: 'abrasion', series: 'abraded' } },
+      '/rules/categories/0/section/series',
+      'other_kind',
+      /diameterAlongStations/,
+    ],
+    [
+      'a stress over diameters that make no section',
+      { ...stress, section: { method: 'outline-alone', series: 'outline' } },
+      '/rules/categories/0/section/method',
+      'no_section',
+      /Set areaFrom/,
+    ],
+    [
+      'a stress over a solid section without mass and length',
+      { ...stress, section: { method: 'outline-solid', series: 'outline' } },
+      '/rules/categories/0/section/method',
+      'no_section',
+      /Set areaFrom/,
+    ],
+    [
+      'a stress that names no diameter',
+      { ...stress, section: null },
+      '/rules/categories/0/section',
+      'custom',
+      /names the method and series of the diameters/,
+    ],
+    [
+      'a retention that names a diameter',
+      { ...knot, section: stress.section },
+      '/rules/categories/0/section',
+      'custom',
+      /no other quantity does/,
+    ],
     ['a unit that is not that of the quantity', { ...knot, unit: 'N' }, '/rules/categories/0/unit', 'custom', /expected %/],
   ])('%s', async (_, category, pointer, code, detail) => {
     const { body } = await schemeWith('refused', [category]).expect(422);
@@ -71,7 +140,9 @@ describe('an edition is refused when what it pins does not yield what its scheme
   test('a method without a pinned version, and the diameters of a stress', async () => {
     const { body } = await plan('unpinned', SCHEME.slug, [['straight-pull', 1]]).expect(422);
     expect(body.code).toBe('editions/cannot-count');
-    expect(body.errors.map(({ pointer, detail }: any) => [pointer, /needs the method (\S+); pin a version of it/.exec(detail)?.[1]])).toEqual([
+    expect(
+      body.errors.map(({ pointer, detail }: any) => [pointer, /needs the method (\S+); pin a version of it/.exec(detail)?.[1]]),
+    ).toEqual([
       ['/methods', 'diameter'],
       ['/methods', 'named-knot'],
       ['/methods', 'abrasion'],
@@ -82,7 +153,9 @@ describe('an edition is refused when what it pins does not yield what its scheme
   test('a version from before its method yielded the series', async () => {
     await schemeWith('later', [{ ...knot, method: 'later-knot' }]).expect(201);
     const { body } = await plan('too-early', 'later', [['later-knot', 1]]).expect(422);
-    expect(body.errors).toEqual([{ pointer: '/methods', code: 'unknown_series', detail: expect.stringMatching(/"knotted".*yields untreated/) }]);
+    expect(body.errors).toEqual([
+      { pointer: '/methods', code: 'unknown_series', detail: expect.stringMatching(/"knotted".*yields untreated/) },
+    ]);
     await plan('in-time', 'later', [['later-knot', 2]]).expect(201);
   });
 });

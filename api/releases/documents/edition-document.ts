@@ -16,21 +16,21 @@ export function categoriesOf(context: ReleaseContext): Category[] {
   return edition.scheme.rules.categories.map((category) => {
     const { code, name, unit, tradeUnit, direction, weight, method, series, section, conditions } = category;
     return {
-    code,
-    name,
-    quantity: keyOf(category),
-    quantityName: quantities.find(({ key }) => key === keyOf(category))?.name ?? name,
-    unit,
-    tradeUnit,
-    direction,
-    weight,
-    method,
-    series,
-    section,
-    methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
-    conditions,
-    comparability: comparabilityOf(context, category),
-  };
+      code,
+      name,
+      quantity: keyOf(category),
+      quantityName: quantities.find(({ key }) => key === keyOf(category))?.name ?? name,
+      unit,
+      tradeUnit,
+      direction,
+      weight,
+      method,
+      series,
+      section,
+      methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
+      conditions,
+      comparability: comparabilityOf(context, category),
+    };
   });
 }
 

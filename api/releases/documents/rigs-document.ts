@@ -61,6 +61,15 @@ const effectsOf = ({ evidence, computed: { quantities } }: ReleaseContext): NonN
       const known = causes[cause];
       if (!known) return [];
       const { relativeSd, degreesOfFreedom, source } = known;
-      return [{ quantity, name: wordsFor(quantities, quantity), cause, relativePercent: roundHalfEven(100 * Number(relativeSd), 2), degreesOfFreedom, source }];
+      return [
+        {
+          quantity,
+          name: wordsFor(quantities, quantity),
+          cause,
+          relativePercent: roundHalfEven(100 * Number(relativeSd), 2),
+          degreesOfFreedom,
+          source,
+        },
+      ];
     }),
   );

@@ -53,7 +53,9 @@ function variantDocument(
     figures: results.map(([, result]) => toFigure(result, USUAL[result.of.quantity])),
     evidence: results.map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
     claims: publishedClaims(context, variant.slug),
-    submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map((submission) => publishedSubmission(submission, context.evidence.edition.methods)),
+    submissions: context.evidence.submissions
+      .filter((submission) => submission.variant === variant.slug)
+      .map((submission) => publishedSubmission(submission, context.evidence.edition.methods)),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
     spools: spoolsOf(context, variant.slug),
     budgets: budgetsOf(context, variant.slug),

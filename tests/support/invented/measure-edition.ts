@@ -33,7 +33,16 @@ const DRY = 'dry, 20 ± 2 °C, straight from the spool';
 
 export const inventedCategories: InventedCategory[] = [
   {
-    category: { ...ranked('breaking-stress', 'Breaking stress', ['apparentStress/straight-pull/untreated/diameter/outline', 'Apparent breaking stress'], DRY), unit: 'MPa', tradeUnit: 'psi' },
+    category: {
+      ...ranked(
+        'breaking-stress',
+        'Breaking stress',
+        ['apparentStress/straight-pull/untreated/diameter/outline', 'Apparent breaking stress'],
+        DRY,
+      ),
+      unit: 'MPa',
+      tradeUnit: 'psi',
+    },
     typical: 1180,
     spreadOfLines: 0.13,
     relativeUncertainty: 0.021,
@@ -41,7 +50,12 @@ export const inventedCategories: InventedCategory[] = [
     perTradeUnit: 145.0377,
   },
   {
-    category: ranked('knot-retention', 'Knot retention', ['retention/named-knot/knotted', 'Knot retention, double uni'], `double uni knot, wetted; ${DRY}`),
+    category: ranked(
+      'knot-retention',
+      'Knot retention',
+      ['retention/named-knot/knotted', 'Knot retention, double uni'],
+      `double uni knot, wetted; ${DRY}`,
+    ),
     typical: 62,
     spreadOfLines: 0.16,
     relativeUncertainty: 0.028,
@@ -49,7 +63,12 @@ export const inventedCategories: InventedCategory[] = [
     perTradeUnit: null,
   },
   {
-    category: ranked('abrasion-retention', 'Abrasion retention', ['retention/abrasion/abraded', 'Abrasion retention, paper drum'], `200 strokes, grade 400 paper; ${DRY}`),
+    category: ranked(
+      'abrasion-retention',
+      'Abrasion retention',
+      ['retention/abrasion/abraded', 'Abrasion retention, paper drum'],
+      `200 strokes, grade 400 paper; ${DRY}`,
+    ),
     typical: 71,
     spreadOfLines: 0.14,
     relativeUncertainty: 0.034,
@@ -57,7 +76,10 @@ export const inventedCategories: InventedCategory[] = [
     perTradeUnit: null,
   },
   {
-    category: { ...ranked('roundness', 'Roundness', ['outOfRoundness/diameter/outline', 'Out-of-roundness'], 'ten stations, 50 g'), direction: 'less' },
+    category: {
+      ...ranked('roundness', 'Roundness', ['outOfRoundness/diameter/outline', 'Out-of-roundness'], 'ten stations, 50 g'),
+      direction: 'less',
+    },
     typical: 9,
     spreadOfLines: 0.3,
     relativeUncertainty: 0.08,

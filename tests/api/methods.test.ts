@@ -9,6 +9,8 @@ let t: TestApplication;
 let editor: Caller;
 let tester: Caller;
 
+const UNTREATED = { code: 'untreated', kind: 'breakingForce', treatment: null };
+const KNOTTED = { code: 'knotted', kind: 'breakingForce', treatment: { kind: 'knot', name: 'Palomar', words: 'Tied on a ring.' } };
 const METHOD = { slug: 'straight-pull', name: 'Straight pull' };
 const VERSION = {
   number: 1,
@@ -22,7 +24,7 @@ const VERSION = {
     ambientTemperatureC: { low: 18, high: 26 },
     ambientHumidityPercent: { low: 40, high: 75 },
   },
-  series: [{ code: 'untreated', kind: 'breakingForce', treatment: null }],
+  series: [UNTREATED],
   parameters: {
     areaFrom: 'circle',
     places: { breakingForce: 1, apparentStress: 0 },
@@ -94,6 +96,15 @@ test.each([
   [{ limits: { ...VERSION.limits, maximumRange: 1 } }, '/limits/maximumRange'],
   [{ parameters: { ...VERSION.parameters, areaFrom: 'square' } }, '/parameters/areaFrom'],
   [{ parameters: { ...VERSION.parameters, speed: 1 } }, '/parameters/speed'],
+  [{ series: undefined }, '/series'],
+  [{ series: [] }, '/series'],
+  [{ series: [{ code: 'untreated', kind: 'tensileForce', treatment: null }] }, '/series/0/kind'],
+  [{ series: [{ ...UNTREATED, treatment: { kind: 'knot', name: '', words: 'Tied.' } }] }, '/series/0/treatment/name'],
+  [{ series: [UNTREATED, { code: 'untreated', kind: 'linearDensity' }] }, '/series/1/code'],
+  [{ series: [UNTREATED, { ...UNTREATED, code: 'again' }] }, '/series/1'],
+  [{ series: [KNOTTED, { ...KNOTTED, code: 'fg' }] }, '/series/1'],
+  [{ series: [{ code: 'outline', kind: 'diameterAlongStations', stations: 0 }] }, '/series/0/stations'],
+  [{ parameters: { ...VERSION.parameters, knot: 'Palomar' } }, '/parameters/knot'],
   [{ wording: { ...VERSION.wording, steps: [] } }, '/wording/steps'],
   [{ wording: { ...VERSION.wording, cautions: [] } }, '/wording/cautions'],
   [{ wording: { ...VERSION.wording, author: 'x' } }, '/wording/author'],
@@ -133,8 +144,8 @@ test('of two next versions at once, the second sees the first', async () => {
   const other = new pg.Client({ connectionString: t.databaseUrl });
   await other.connect();
   await other.query("BEGIN; SELECT 1 FROM method WHERE slug = 'straight-pull' FOR UPDATE");
-  await other.query(`INSERT INTO method_version (id, method_id, number, effective_from, limits, parameters, wording, is_comparable_with_previous)
-    SELECT gen_random_uuid(), method_id, 4, '2027-01-01', limits, parameters, wording, true FROM method_version WHERE number = 3`);
+  await other.query(`INSERT INTO method_version (id, method_id, number, effective_from, limits, series, parameters, wording, is_comparable_with_previous)
+    SELECT gen_random_uuid(), method_id, 4, '2027-01-01', limits, series, parameters, wording, true FROM method_version WHERE number = 3`);
   const late = post({ number: 4, effectiveFrom: '2027-01-01' }).expect(422);
   const answer = late.then(({ body }) => body as { errors: object[] });
   await new Promise((resume) => setTimeout(resume, 150));

@@ -52,7 +52,7 @@ async function submission(blindCode: string, testerId: string, state: 'draft' | 
   await runSql(t.databaseUrl, `INSERT INTO method (id, slug, name) VALUES ($1, $2, 'm')`, [ids.method, slug]);
   await runSql(
     t.databaseUrl,
-    `INSERT INTO method_version (id, method_id, number, effective_from, limits, parameters, wording, is_comparable_with_previous) VALUES ($1, $2, 1, '2026-01-01', '{}', '{}', '{}', false)`,
+    `INSERT INTO method_version (id, method_id, number, effective_from, limits, series, parameters, wording, is_comparable_with_previous) VALUES ($1, $2, 1, '2026-01-01', '{}', '[{}]', '{}', '{}', false)`,
     [ids.version, ids.method],
   );
   await runSql(

@@ -1,3 +1,4 @@
+import { METHOD_SERIES } from '../support/method-series.js';
 import { balance, diameters, FORCES, instrument, lengthMeasure, micrometer, pulls } from './check-input.js';
 import type { Case } from './check-input.js';
 
@@ -12,6 +13,7 @@ const invalid = (count: number) =>
 const timed = (time: string) => pulls(FORCES, { times: [time, '18', '19', '18', '18', '17', '18', '18'] });
 export const WEAKER = ['20.12', '21.40', '20.77', '20.31', '21.02', '20.58', '19.86', '20.93'];
 const STRONGER = ['46.12', '47.40', '46.77', '46.31', '47.02', '46.58', '45.86', '46.93'];
+const [OUTLINE] = METHOD_SERIES.diameter;
 export const STATIONS = [0, 3, 5, 2, 4].map((off) => [
   [`0.26${off}`, `0.25${off}`] as const,
   [`0.26${off + 1}`, `0.25${off + 1}`] as const,
@@ -272,6 +274,22 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
       instruments: [micrometer],
     },
     { method: 'diameter', specimens: diameters(STATIONS), instruments: [micrometer] },
+  ],
+  [
+    'readings/missing-for-method',
+    'fewer stations than the method states',
+    {
+      method: 'diameter',
+      specimens: diameters(STATIONS),
+      instruments: [micrometer],
+      series: [{ ...OUTLINE, stations: STATIONS[0]!.length + 1 }],
+    },
+    {
+      method: 'diameter',
+      specimens: diameters(STATIONS),
+      instruments: [micrometer],
+      series: [{ ...OUTLINE, stations: STATIONS[0]!.length }],
+    },
   ],
   [
     'readings/missing-for-method',

@@ -6,7 +6,7 @@ import { computeEdition } from '../../api/reckoning/standings/compute-edition.js
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { controlPulls } from '../support/invented/control-pulls.js';
-import { KEYS } from '../support/method-series.js';
+import { KEYS, METHOD_SERIES } from '../support/method-series.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 /** Twelve pulls about a level, half of them a newton above and half below: s² = 12/11, so that u² of the mean is 1/11. */
@@ -115,6 +115,14 @@ describe('an edition with control pulls', () => {
     expect(knownEffects({ controlPulls: threeRigs, effects: { [KEYS.force]: { rig: tester } } }, methods)[KEYS.force]).toEqual({
       rig: tester,
     });
+  });
+
+  test('pulls speak for a method that has one series of forces, whatever it is called, and for no other', () => {
+    const by = (method: string, series: (typeof METHOD_SERIES)[keyof typeof METHOD_SERIES]) =>
+      knownEffects({ controlPulls: threeRigs.map((pull) => ({ ...pull, method })) }, [{ slug: method, number: 1, series }]);
+    expect(Object.keys(by('house-pull', METHOD_SERIES['straight-pull']))).toEqual(['breakingForce/house-pull/untreated']);
+    expect(by('named-knot', METHOD_SERIES['named-knot'])).toEqual({});
+    expect(by('diameter', METHOD_SERIES.diameter)).toEqual({});
   });
 
   test('its release says so, and can be computed again from its bundle', () => {

@@ -1,7 +1,7 @@
 import type { MethodSeries } from '../../api/contract/method-series.js';
 
 const UNTREATED: MethodSeries = { code: 'untreated', kind: 'breakingForce', treatment: null };
-const treated = (code: string, kind: 'knot' | 'abrasion', name: string): MethodSeries[] => [
+const treated = (code: string, kind: 'knot' | 'abrasion', name: string): [MethodSeries, MethodSeries] => [
   UNTREATED,
   { code, kind: 'breakingForce', treatment: { kind, name, words: `${name}, as the house does it.` } },
 ];
@@ -13,7 +13,7 @@ export const METHOD_SERIES = {
   abrasion: treated('abraded', 'abrasion', 'wet bar'),
   diameter: [{ code: 'outline', kind: 'diameterAlongStations', stations: 1 }],
   'linear-density': [{ code: 'mass', kind: 'linearDensity' }],
-} satisfies Record<string, MethodSeries[]>;
+} satisfies Record<string, [MethodSeries, ...MethodSeries[]]>;
 
 /** Keys by which results are held. */
 export const KEYS = {

@@ -41,6 +41,7 @@ const INSTRUMENTS = [
 ];
 
 const share = {
+  section: null,
   unit: '%',
   places: 1,
   tradeUnit: null,

@@ -37,7 +37,7 @@ export function methodDocuments(context: ReleaseContext): MethodDocument[] {
       parameters: parametersOf(version),
       limits: limitsOf(version),
       checks: context.checks.map(({ code }) => code),
-      checkSettings: Object.entries(version.checks ?? {}).map(([check, { severity = null, limits = {} }]) => ({
+      checkSettings: Object.entries(version.checks).map(([check, { severity = null, limits = {} }]) => ({
         check,
         severity,
         limits: Object.entries(limits).map(([name, value]) => ({ name, value })),

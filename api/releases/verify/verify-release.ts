@@ -133,7 +133,7 @@ function fingerprintOf(bytes: Uint8Array): string | null {
 function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap<string, string>) {
   const bundle = texts.get('bundle.json');
   if (bundle === undefined) throw new Error(`${source.name} has no bundle.json; there is nothing to compute from.`);
-  const { formatVersion, inputs } = parsed(source, 'bundle.json', bundle) as Bundle;
+  const { formatVersion, inputs } = parsed(source, 'bundle.json', bundle) as Pick<Bundle, 'inputs'> & { readonly formatVersion: number };
   if (formatVersion !== FORMAT_VERSION) return { figures: null, differences: [] };
   const computed = computeRelease(inputs);
   const paths = new Set(computed.map(({ path }) => path));

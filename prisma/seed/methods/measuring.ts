@@ -18,9 +18,7 @@ export const diameter: DemoMethod = {
       parameters: {
         areaFrom: 'circle',
         places: { diameter: 3, outOfRoundness: 1 },
-        settings: [
-          { name: 'Hanging weight', value: '50', unit: 'g' },
-        ],
+        settings: [{ name: 'Hanging weight', value: '50', unit: 'g' }],
       },
       wording: {
         purpose:

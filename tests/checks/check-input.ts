@@ -4,7 +4,7 @@ import { checkSubmission } from '../../api/checks/check-submission.js';
 import type { Finding } from '../../api/checks/finding.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';
 import { submissionContent } from '../../api/contract/submission-content.js';
-import type { MethodSeries } from '../../api/methods/series.schemas.js';
+import type { MethodSeries } from '../../api/contract/method-series.js';
 import { METHOD_SERIES } from '../support/method-series.js';
 import { computeSubmissionFigures } from '../../api/readings/submission-figures.js';
 

@@ -1,8 +1,8 @@
-import { keyOf, plainQuantity, quantitiesIn, quantitiesOf } from '../../api/editions/quantity.js';
-import { editionSeries } from '../../api/editions/series.js';
-import type { ResultSubmission } from '../../api/editions/series.js';
-import { needOf } from '../../api/methods/series.js';
-import { computeEdition } from '../../api/editions/compute-edition.js';
+import { keyOf, plainQuantity, quantitiesIn, quantitiesOf } from '../../api/reckoning/results/quantity.js';
+import { editionSeries } from '../../api/reckoning/results/series.js';
+import type { ResultSubmission } from '../../api/reckoning/results/series.js';
+import { needOf } from '../../api/readings/method-series.js';
+import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
 import { METHOD_SERIES, KEYS } from '../support/method-series.js';
 import { inventInputs } from '../support/invent-inputs.js';
 import { withTwoKnots } from '../support/with-two-knots.js';

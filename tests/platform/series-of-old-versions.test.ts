@@ -2,12 +2,12 @@
 import { cp, mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { schemeRules } from '../../api/editions/editions.schemas.js';
-import { keyOf } from '../../api/editions/quantity.js';
-import { methodParametersSchema } from '../../api/methods/methods.schemas.js';
-import { methodSeriesListSchema } from '../../api/methods/series.schemas.js';
+import { schemeRules } from '../../api/contract/endpoints/editions.js';
+import { keyOf } from '../../api/reckoning/results/quantity.js';
+import { methodParametersSchema } from '../../api/contract/endpoints/methods.js';
+import { methodSeriesListSchema } from '../../api/contract/method-series.js';
 import { applyMigrations, MIGRATIONS_FOLDER } from '../../api/platform/migrations/apply-migrations.js';
-import { keyNow } from '../../api/releases/documents/format-1.js';
+import { keyNow } from '../../api/reckoning/documents/format-1.js';
 import { runSql } from '../support/run-sql.js';
 import { SCHEME } from '../support/season.js';
 import { createTestDatabase } from '../support/test-database.js';

@@ -13,10 +13,10 @@ import {
   methodDocumentSchema,
   recordsDocumentSchema,
   variantDocumentSchema,
-} from '../../api/public-api/release-documents.schemas.js';
+} from '../../api/contract/documents/release-documents.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
-import { keyNow } from '../../api/releases/documents/format-1.js';
+import { keyNow } from '../../api/reckoning/documents/format-1.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { runVerify } from '../support/run-verify.js';

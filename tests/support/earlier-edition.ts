@@ -1,7 +1,7 @@
-import type { VariantDocument } from '../../api/public-api/release-documents.schemas.js';
-import type { Bundle } from '../../api/releases/documents/bundle.js';
-import type { ReleaseFile } from '../../api/releases/release-files.js';
-import type { EarlierEdition } from '../../api/releases/release-inputs.js';
+import type { VariantDocument } from '../../api/contract/documents/release-documents.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import type { ReleaseFile } from '../../api/reckoning/release-files.js';
+import type { EarlierEdition } from '../../api/reckoning/release-inputs.js';
 
 /** What a release tells a later one, from its files. */
 export function earlierEdition(files: readonly ReleaseFile[], digest: string): EarlierEdition {

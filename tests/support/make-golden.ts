@@ -4,10 +4,10 @@
  */
 import { join } from 'node:path';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import { computeRelease } from '../../api/releases/compute-release.js';
-import type { Bundle } from '../../api/releases/documents/bundle.js';
-import { cellsOf } from '../../api/releases/erratum.js';
-import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import { cellsOf } from '../../api/reckoning/erratum.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { earlierEdition } from './earlier-edition.js';
 import { inventInputs } from './invent-inputs.js';
 import { withTwoKnots } from './with-two-knots.js';

@@ -1,6 +1,6 @@
-import { schemeRules } from '../../api/editions/editions.schemas.js';
-import type { ReleaseInputs } from '../../api/releases/release-inputs.js';
-import type { SubmissionEvidence } from '../../api/submissions/submission-evidence.js';
+import { schemeRules } from '../../api/contract/endpoints/editions.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
+import type { SubmissionEvidence } from '../../api/reckoning/evidence/submission-evidence.js';
 
 /** What each variant keeps with the second knot against the first, in turn: enough to rank them otherwise. */
 const AGAINST_THE_FIRST = [1.5, 0.9, 1.2, 1.05, 0.8];

@@ -1,15 +1,14 @@
 import type { Finding } from '../checks/finding.js';
 import type { InstrumentOnRecord } from '../instruments/instruments.read-model.js';
 import type { InputFault } from '../platform/errors/problem.js';
+import type { HandIn } from './intake.js';
 import type { SpecimenInSi } from './readings-si.js';
 import { certificateOn } from './subject.js';
 import type { Subject } from './subject.js';
-import type { SubmissionContent } from './submission-content.js';
 import type { SubmissionFigures } from './submission-figures.js';
 
 /** What was handed in, its names found on record, its readings in SI, its figures computed. */
-export interface ReadSubmission {
-  readonly content: SubmissionContent;
+export interface ReadSubmission extends HandIn {
   readonly subject: Subject;
   readonly instruments: readonly InstrumentOnRecord[];
   readonly temperatureC: string;
@@ -28,7 +27,7 @@ export interface ExaminedSubmission extends ReadSubmission {
 /** Whether a check blocks it. */
 export const isBlocked = ({ findings }: ExaminedSubmission): boolean => findings.some(({ severity }) => severity === 'blocks');
 
-/** What was examined, or every fault that stands in the way. */
+/** What was examined, or every fault that stands in the way, each with its place. */
 export type Examination = ExaminedSubmission | { readonly faults: readonly InputFault[] };
 
 /** Columns of the submission's own row; a draft has no more than these. */

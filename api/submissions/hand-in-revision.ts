@@ -10,7 +10,7 @@ import { notValid } from '../platform/http/validation.js';
 import { ExamineSubmissions } from './examine-submissions.js';
 import { isBlocked, toRecord } from './examined-submission.js';
 import type { ExaminedSubmission } from './examined-submission.js';
-import { blockingFaults } from './intake.js';
+import { blockingFaults, handInOf } from './intake.js';
 import { FaultTally, refusal } from './intake-tally.js';
 import { subjectChanges } from './subject.js';
 import { requireOwn } from './submission.js';
@@ -34,15 +34,11 @@ export class HandInRevision {
 
   async run(actor: Actor, reference: string, version: number, content: SubmissionContent): Promise<void> {
     const seen = await this.database.transaction((tx) => this.open(tx, actor, reference, version));
-    const [examination] = await this.examine.run(actor, [content], { ownId: seen.id });
+    const [examination] = await this.examine.run(actor, [handInOf(content)], { ownId: seen.id });
     if (!examination || 'faults' in examination) throw notValid(examination?.faults ?? []);
     const changes = subjectChanges(seen, examination.subject);
     if (changes.length > 0) throw notValid(changes);
-    if (isBlocked(examination))
-      throw refusal(
-        new FaultTally(),
-        FaultTally.of(blockingFaults({ examined: examination, handIn: { content, rows: null, locate: (fault) => fault } })),
-      );
+    if (isBlocked(examination)) throw refusal(new FaultTally(), FaultTally.of(blockingFaults(examination)));
     await this.database.transaction(async (tx) => {
       const submission = await this.open(tx, actor, reference, version);
       await this.put(tx, actor, submission, examination);

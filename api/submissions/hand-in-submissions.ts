@@ -59,16 +59,16 @@ export class HandInSubmissions {
 
   /** Records of the good ones, a line a batch. */
   private async *examined(actor: Actor, intake: Intake, found: IntakeTally): AsyncGenerator<Buffer> {
-    for await (const { sorted, faults } of this.examine.inTurn(actor, intake.handIns)) {
+    for await (const { examined, faults } of this.examine.inTurn(actor, intake.handIns)) {
       found.faults.add(faults);
       const good: SubmissionRecord[] = [];
-      for (const one of sorted) {
-        if (isBlocked(one.examined)) {
+      for (const one of examined) {
+        if (isBlocked(one)) {
           found.blocking.add(blockingFaults(one));
           continue;
         }
-        found.count(one.examined);
-        good.push(toRecord(one.examined));
+        found.count(one);
+        good.push(toRecord(one));
       }
       yield Buffer.from(`${JSON.stringify(good)}\n`);
     }

@@ -2,8 +2,9 @@ import { Injectable } from '@nestjs/common';
 import type { Actor } from '../platform/http/access.js';
 import { ExamineSubmissions } from './examine-submissions.js';
 import { isBlocked } from './examined-submission.js';
+import type { ExaminedSubmission } from './examined-submission.js';
 import { FaultTally, refusal } from './intake-tally.js';
-import type { Intake, SortedSubmission } from './intake.js';
+import type { Intake } from './intake.js';
 import { toTesterFinding } from './submission-view.js';
 import type { PreviewResponse } from './submissions.schemas.js';
 
@@ -15,9 +16,9 @@ export class PreviewSubmissions {
   async run(actor: Actor, intake: Intake): Promise<PreviewResponse[]> {
     const previews: PreviewResponse[] = [];
     const found = new FaultTally();
-    for await (const { sorted, faults } of this.examine.inTurn(actor, intake.handIns)) {
+    for await (const { examined, faults } of this.examine.inTurn(actor, intake.handIns)) {
       found.add(faults);
-      previews.push(...sorted.map(toPreview));
+      previews.push(...examined.map(toPreview));
     }
     const { faults, furtherFaults } = intake.unread();
     found.add(faults, furtherFaults);
@@ -26,12 +27,12 @@ export class PreviewSubmissions {
   }
 }
 
-const toPreview = ({ handIn, examined }: SortedSubmission): PreviewResponse => ({
+const toPreview = (examined: ExaminedSubmission): PreviewResponse => ({
   edition: examined.subject.edition.slug,
   spool: examined.subject.spool.blindCode,
   method: { slug: examined.subject.method.slug, number: examined.subject.method.number },
   benchDay: examined.content.benchDay,
-  rows: handIn.rows && { first: handIn.rows[0], last: handIn.rows[1] },
+  rows: examined.rows && { first: examined.rows[0], last: examined.rows[1] },
   isBlocked: isBlocked(examined),
   figures: { ...examined.figures },
   findings: examined.findings.flatMap((finding) => toTesterFinding(null, finding)),

@@ -3,19 +3,20 @@ import { MeasurementError } from '../measurement/errors.js';
 import { parseQuantity } from '../measurement/units/parse-quantity.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import type { ReadSubmission } from './examined-submission.js';
+import type { HandIn } from './intake.js';
 import { readingsDigest } from './readings-digest.js';
 import { toSpecimensInSi } from './readings-si.js';
 import { instrumentFaults, isFound, strangersToEdition, unknownNames } from './subject.js';
 import type { SoughtSubject } from './subject.js';
-import type { SubmissionContent } from './submission-content.js';
 import { computeSubmissionFigures } from './submission-figures.js';
 
 /** Puts what was handed in beside what is on record and computes its figures; or tells every fault. */
 export function readSubmission(
-  content: SubmissionContent,
+  handIn: HandIn,
   sought: SoughtSubject,
   onRecord: readonly InstrumentOnRecord[],
 ): ReadSubmission | InputFault[] {
+  const { content } = handIn;
   const instruments = onRecord.filter(({ code }) => content.instruments.includes(code));
   const faults = [...unknownNames(content, sought), ...strangersToEdition(sought), ...instrumentFaults(content.instruments, instruments)];
   if (faults.length > 0 || !isFound(sought)) return faults;
@@ -23,7 +24,7 @@ export function readSubmission(
     const specimens = toSpecimensInSi(content.specimens);
     const { temperature } = content.ambient;
     return {
-      content,
+      ...handIn,
       subject: sought,
       instruments,
       temperatureC: parseQuantity(temperature.value, temperature.unit).si,

@@ -13,8 +13,10 @@ import { farFromLabel } from './list/far-from-label.js';
 import { gripBreaks } from './list/grip-breaks.js';
 import { handedInLate } from './list/handed-in-late.js';
 import { identicalReadings } from './list/identical-readings.js';
+import { implausibleStress } from './list/implausible-stress.js';
 import { instrumentNotNamed } from './list/instrument-not-named.js';
 import { labelAgainstItself } from './list/label-against-itself.js';
+import { manyHandIns } from './list/many-hand-ins.js';
 import { manyInvalid } from './list/many-invalid.js';
 import { methodNotActive } from './list/method-not-active.js';
 import { mixedUnits } from './list/mixed-units.js';
@@ -34,10 +36,11 @@ import { timeNotRead } from './list/time-not-read.js';
 import { timeToBreak } from './list/time-to-break.js';
 import { tooFewValidSpecimens } from './list/too-few-valid-specimens.js';
 import { tracePeak } from './list/trace-peak.js';
+import { unlikeOwnDays } from './list/unlike-own-days.js';
 import { unitSlip } from './list/unit-slip.js';
 
 /** Goes up with every change of a check, its limit or the list; an edition pins it when it opens. */
-export const CHECK_SET_VERSION = 3;
+export const CHECK_SET_VERSION = 4;
 
 export const CHECKS: readonly Check[] = [
   readingsMissingForMethod,
@@ -63,6 +66,8 @@ export const CHECKS: readonly Check[] = [
   spreadTooWide,
   driftInOrder,
   unitSlip,
+  unlikeOwnDays,
+  implausibleStress,
   farFromLabel,
   beyondTheFibre,
   retentionAboveWhole,
@@ -74,5 +79,6 @@ export const CHECKS: readonly Check[] = [
   rigWithoutEvidence,
   declaredInterest,
   seenLabel,
+  manyHandIns,
   labelAgainstItself,
 ];

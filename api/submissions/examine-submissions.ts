@@ -1,7 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import type { CheckInput } from '../checks/check-input.js';
-import { checkSubmission } from '../checks/check-submission.js';
+import { CHECKS } from '../checks/check-list.js';
+import { checkSubmission, PREVIEW_CHECKS } from '../checks/check-submission.js';
+import { sealedAfter } from '../checks/finding.js';
 import { instrumentsFor } from '../checks/instruments-for.js';
 import { chartsOf, evidenceOfRig, worstOf } from '../control-pulls/control-charts.js';
 import { ControlPullsReadModel } from '../control-pulls/control-pulls.read-model.js';
@@ -12,21 +14,30 @@ import type { Actor } from '../platform/http/access.js';
 import { RetestsReadModel } from '../retests/retests.read-model.js';
 import { dateAtBench } from './bench-day.js';
 import { EvidenceReadModel } from './evidence.read-model.js';
+import type { OwnSubmission } from './evidence.read-model.js';
 import type { Examination, ExaminedSubmission, ReadSubmission } from './examined-submission.js';
 import { FindSubjects, noNames } from './find-subjects.js';
 import type { KnownNames } from './find-subjects.js';
 import { inBatches } from './intake.js';
 import type { HandIn } from './intake.js';
+import { ownEvidence, toOwnSubmission } from './own-evidence.js';
 import { readSubmission } from './read-submission.js';
 import { secondTimeFaults } from './second-time-faults.js';
 
 interface Before {
+  /** Whether nothing may be told that rests on a label, a maker, a variant or others' results. */
+  readonly isPreview?: boolean;
   /** Id of the submission whose next revision this is, which may repeat its own readings. */
   readonly ownId?: string;
-  /** Digests of the readings that were handed in with these, before them. */
-  readonly earlier?: ReadonlySet<string>;
+  /** What was handed in with these, before them. */
+  readonly earlier?: readonly Earlier[];
   /** What was looked up for these. */
   readonly names?: KnownNames;
+}
+
+interface Earlier {
+  readonly own: OwnSubmission;
+  readonly readingsDigest: string;
 }
 
 /** What can be used, and the faults of what cannot. */
@@ -35,17 +46,21 @@ export interface Examined {
   readonly faults: readonly InputFault[];
 }
 
+/** What the checks look at beside the submission itself. */
+type Beside = Pick<CheckInput, 'knownAreaMm2' | 'hasDeclaredInterest' | 'sameReadingsAs'>;
+type BesideOf = (read: ReadSubmission) => Beside;
+
 interface Evidence {
-  readonly sameReadingsAs: (read: ReadSubmission) => string[];
-  readonly knownAreasMm2: ReadonlyMap<string, number>;
-  readonly interests: ReadonlySet<string>;
+  readonly besideOf: BesideOf;
+  readonly ownOf: (read: ReadSubmission) => ReturnType<typeof ownEvidence>;
   readonly rigEvidence: (read: ReadSubmission) => CheckInput['rigEvidence'];
   readonly rigRecords: ReadonlyMap<string, number>;
 }
 
+const NOTHING_BESIDE: Beside = { knownAreaMm2: null, hasDeclaredInterest: false, sameReadingsAs: [] };
 const NOTHING_FOUND = { edition: null, spool: null, method: null };
 
-/** Reads, computes and checks what is handed in; stores nothing. The same for a preview and for the record. */
+/** Reads, computes and checks what is handed in; stores nothing. The same for a preview and for the record, but that a preview looks at the tester's own readings, the instruments and the method alone. */
 @Injectable()
 export class ExamineSubmissions {
   constructor(
@@ -59,13 +74,13 @@ export class ExamineSubmissions {
   ) {}
 
   /** Batch by batch, so that a file of any length takes no more memory than a batch of it. */
-  async *inTurn(actor: Actor, handIns: AsyncIterable<HandIn>): AsyncGenerator<Examined> {
-    const earlier = new Set<string>();
+  async *inTurn(actor: Actor, handIns: AsyncIterable<HandIn>, isPreview = false): AsyncGenerator<Examined> {
+    const earlier: Earlier[] = [];
     const names = noNames();
     for await (const batch of inBatches(handIns)) {
-      const answers = await this.run(actor, batch, { earlier, names });
+      const answers = await this.run(actor, batch, { isPreview, earlier, names });
       const examined = answers.filter((answer): answer is ExaminedSubmission => !('faults' in answer));
-      for (const { readingsDigest } of examined) earlier.add(readingsDigest);
+      earlier.push(...examined.map((one) => ({ own: toOwnSubmission(one), readingsDigest: one.readingsDigest })));
       yield { examined, faults: answers.flatMap((answer) => ('faults' in answer ? answer.faults : [])) };
     }
   }
@@ -90,45 +105,70 @@ export class ExamineSubmissions {
       reads.filter((read): read is ReadSubmission => !('faults' in read)),
       before,
     );
-    return reads.map((read) => ('faults' in read ? read : this.check(read, evidence)));
+    return reads.map((read) => ('faults' in read ? read : this.check(read, evidence, before.isPreview === true)));
   }
 
-  private check(read: ReadSubmission, { sameReadingsAs, knownAreasMm2, interests, rigEvidence, rigRecords }: Evidence): ExaminedSubmission {
+  private check(read: ReadSubmission, { besideOf, ownOf, rigEvidence, rigRecords }: Evidence, isPreview: boolean): ExaminedSubmission {
     const { content, subject, temperatureC } = read;
-    const { variant } = subject.spool;
-    const findings = checkSubmission(
-      {
-        ...read,
-        temperatureC: Number(temperatureC),
-        method: subject.method,
-        variant,
-        knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(variant.id) ?? null,
-        hasDeclaredInterest: interests.has(variant.makerId),
-        sameReadingsAs: sameReadingsAs(read),
-        rigEvidence: rigEvidence(read),
-        today: dateAtBench(this.clock.now(), content.zone),
-      },
-      subject.edition.checkSet,
-    );
-    return { ...read, findings, rigRecords };
+    const own = ownOf(read);
+    const input: CheckInput = {
+      ...read,
+      ...besideOf(read),
+      ...own,
+      temperatureC: Number(temperatureC),
+      method: subject.method,
+      variant: subject.spool.variant,
+      rigEvidence: rigEvidence(read),
+      today: dateAtBench(this.clock.now(), content.zone),
+    };
+    const findings = checkSubmission(input, subject.edition.checkSet, isPreview ? PREVIEW_CHECKS : CHECKS);
+    return { ...read, findings: sealedAfter(own.handIns, findings), rigRecords };
   }
 
   private async gather(actor: Actor, reads: readonly ReadSubmission[], before: Before): Promise<Evidence> {
-    const variants = reads.map(({ subject }) => subject.spool.variant);
+    return {
+      besideOf: before.isPreview === true ? () => NOTHING_BESIDE : await this.beside(actor, reads, before),
+      ownOf: await this.own(actor, reads, before),
+      ...(await this.rigEvidence(reads)),
+    };
+  }
+
+  private async beside(actor: Actor, reads: readonly ReadSubmission[], { ownId, earlier = [] }: Before): Promise<BesideOf> {
     const [onRecord, knownAreasMm2, interests] = await Promise.all([
       this.evidence.sameReadings(reads.map(({ readingsDigest }) => readingsDigest)),
-      this.evidence.knownAreasMm2(variants.map(({ id }) => id)),
+      this.evidence.knownAreasMm2(reads.map(({ subject }) => subject.spool.variant.id)),
       this.accounts.interestsOf(actor.accountId),
     ]);
+    const digests = new Set(earlier.map(({ readingsDigest }) => readingsDigest));
     const firstWith = new Map(reads.toReversed().map((read) => [read.readingsDigest, read]));
-    const sameReadingsAs = (read: ReadSubmission): string[] => {
+    return (read) => {
+      const { id, makerId } = read.subject.spool.variant;
       const stored = (onRecord.get(read.readingsDigest) ?? [])
-        .filter(({ submissionId }) => submissionId !== before.ownId)
+        .filter(({ submissionId }) => submissionId !== ownId)
         .map(({ reference }) => reference);
-      const isTwiceHere = before.earlier?.has(read.readingsDigest) === true || firstWith.get(read.readingsDigest) !== read;
-      return [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])];
+      const isTwiceHere = digests.has(read.readingsDigest) || firstWith.get(read.readingsDigest) !== read;
+      return {
+        knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(id) ?? null,
+        hasDeclaredInterest: interests.some((interest) => interest.makerId === makerId),
+        sameReadingsAs: [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])],
+      };
     };
-    return { sameReadingsAs, knownAreasMm2, interests: new Set(interests.map(({ makerId }) => makerId)), ...(await this.rigEvidence(reads)) };
+  }
+
+  private async own(actor: Actor, reads: readonly ReadSubmission[], { ownId, earlier = [] }: Before): Promise<Evidence['ownOf']> {
+    const spoolIds = reads.map(({ subject }) => subject.spool.id);
+    const onRecord = await this.evidence.ofTester(
+      actor.accountId,
+      spoolIds,
+      reads.map(({ content }) => content.benchDay),
+    );
+    const known = [...onRecord.filter(({ submissionId }) => submissionId !== ownId), ...earlier.map(({ own }) => own)];
+    const here = reads.map(toOwnSubmission);
+    return (read) => {
+      const index = reads.indexOf(read);
+      const own = here[index] ?? toOwnSubmission(read);
+      return ownEvidence(own, [...known, ...here.filter((_, other) => other !== index)], [...known, ...here.slice(0, index)]);
+    };
   }
 
   private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Pick<Evidence, 'rigEvidence' | 'rigRecords'>> {

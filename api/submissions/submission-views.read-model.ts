@@ -7,7 +7,8 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { cellsOf, changesBetween } from './revision-changes.js';
 import type { RevisionChange } from './revision-changes.js';
-import { toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
+import type { AreaRule } from './submission-figures.js';
+import { figuresForTester, toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
 import { noSubmission, seesAll } from './submission.js';
 import type { SubmissionState } from './submission.js';
 import type { SubmissionResponse, SubmissionsQuery, SubmissionSummary } from './submissions.schemas.js';
@@ -17,7 +18,7 @@ export { submissionResponse } from './submissions.schemas.js';
 const HEADING = {
   edition: { select: { slug: true } },
   spool: { select: { blindCode: true } },
-  methodVersion: { select: { number: true, method: { select: { slug: true } } } },
+  methodVersion: { select: { number: true, parameters: true, method: { select: { slug: true } } } },
   tester: { select: { displayName: true } },
 } satisfies Prisma.SubmissionInclude;
 
@@ -196,6 +197,7 @@ function toDetail(actor: Actor, row: DetailRow, reviews: readonly ReviewRow[]): 
   return {
     ...toSummary(row),
     ...toBench(revision),
+    figures: toFigures(revision?.figures, row.methodVersion.parameters, isOwn),
     findings: (revision?.findings ?? []).flatMap(({ id, detail, resolution }) => {
       const finding = detail as unknown as Finding;
       return isOwn ? toTesterFinding(id, finding) : [toFullFinding(id, finding, resolution)];
@@ -222,7 +224,7 @@ function toDetail(actor: Actor, row: DetailRow, reviews: readonly ReviewRow[]): 
 
 type Bench = Pick<
   SubmissionResponse,
-  'zone' | 'temperature' | 'temperatureC' | 'humidityPercent' | 'hasSeenLabel' | 'note' | 'instruments' | 'specimens' | 'figures'
+  'zone' | 'temperature' | 'temperatureC' | 'humidityPercent' | 'hasSeenLabel' | 'note' | 'instruments' | 'specimens'
 >;
 
 const toBench = (revision: DetailRow['revisions'][number] | undefined): Bench => ({
@@ -234,5 +236,9 @@ const toBench = (revision: DetailRow['revisions'][number] | undefined): Bench =>
   note: revision?.note ?? null,
   instruments: (revision?.instruments ?? []).map(({ instrument, certificate }) => ({ ...instrument, certificate })),
   specimens: (revision?.specimens ?? []).map((specimen) => toSpecimenAnswer(toSpecimenInSi(specimen))),
-  figures: (revision?.figures ?? null) as Record<string, unknown> | null,
 });
+
+function toFigures(figures: Prisma.JsonValue | undefined, parameters: Prisma.JsonValue, isOwn: boolean): SubmissionResponse['figures'] {
+  if (!figures) return null;
+  return isOwn ? figuresForTester(figures as object, (parameters as { areaFrom: AreaRule }).areaFrom) : (figures as Record<string, unknown>);
+}

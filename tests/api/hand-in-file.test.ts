@@ -156,6 +156,14 @@ test('a preview of a file gives figures by submission, and stores nothing', asyn
   expect(await countSubmissions()).toBe(before);
 });
 
+test('a preview looks at five submissions of one spool by one method; beyond, it is refused with the row', async () => {
+  const marks = ['1', '2', '3', '4', '5', '6', '7'];
+  const file = (count: number) => csv(marks.slice(0, count).flatMap((mark) => rowsOf(6, { mark: `pv${mark}` })));
+  await send(file(5), '/v1/submissions/preview').expect(200);
+  const answer = await send(file(7), '/v1/submissions/preview').expect(422);
+  expect(answer.body.errors).toEqual([expect.objectContaining({ code: 'spool_too_often', row: 32, column: 'spool' })]);
+});
+
 // Of two thousand specimens and one each is looked at alone.
 test.each([6, 2001])('the same readings twice in one file are found in the second, %i specimens', async (specimens) => {
   const rows = rowsOf(specimens, { mark: `r${specimens}` });

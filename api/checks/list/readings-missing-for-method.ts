@@ -26,6 +26,7 @@ export const readingsMissingForMethod: Check = {
   code: 'readings/missing-for-method',
   title: 'Readings that the method needs are missing',
   severity: 'blocks',
+  looksAt: ['method', 'specimens'],
   explains:
     'Each valid specimen carries the readings that its method is about, at each of its stations, and a knot or abrasion submission has straight pulls of the same spool to compare with.',
   limit:

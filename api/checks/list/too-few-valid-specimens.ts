@@ -6,6 +6,7 @@ export const tooFewValidSpecimens: Check = {
   title: 'Too few valid specimens',
   severity: 'blocks',
   mayBe: ['blocks', 'held'],
+  looksAt: ['method', 'specimens'],
   explains: 'A figure rests on the least number of valid specimens that the method version states, in each condition that was tested.',
   limit: 'The method version states the least number.',
   source: 'common practice',

@@ -10,6 +10,7 @@ import { dateInTheFuture } from './list/date-in-the-future.js';
 import { declaredInterest } from './list/declared-interest.js';
 import { driftInOrder } from './list/drift-in-order.js';
 import { farFromLabel } from './list/far-from-label.js';
+import { fewerExplained } from './list/fewer-explained.js';
 import { gripBreaks } from './list/grip-breaks.js';
 import { handedInLate } from './list/handed-in-late.js';
 import { identicalReadings } from './list/identical-readings.js';
@@ -45,6 +46,7 @@ export const CHECK_SET_VERSION = 4;
 export const CHECKS: readonly Check[] = [
   readingsMissingForMethod,
   tooFewValidSpecimens,
+  fewerExplained,
   manyInvalid,
   numbersMissing,
   dateInTheFuture,

@@ -28,7 +28,7 @@ export class EvidenceReadModel {
   /** Submissions that hold the very same readings, by the digest of these. */
   async sameReadings(digests: readonly string[]): Promise<Map<string, EarlierReadings[]>> {
     const rows = await this.database.client.submissionRevision.findMany({
-      where: { readingsDigest: { in: [...new Set(digests)] } },
+      where: { readingsDigest: { in: [...new Set(digests)] }, submission: { state: { not: 'takenBack' } } },
       select: { readingsDigest: true, submissionId: true, submission: { select: { reference: true } } },
       orderBy: [{ submission: { reference: 'asc' } }, { number: 'asc' }],
     });
@@ -36,6 +36,15 @@ export class EvidenceReadModel {
       rows.map(({ readingsDigest, submissionId, submission }) => ({ readingsDigest, submissionId, reference: submission.reference })),
       (row) => row.readingsDigest,
     );
+  }
+
+  /** Submissions that stand with the very same content, by its digest. */
+  async sameContent(digests: readonly string[]): Promise<Map<string, EarlierReadings>> {
+    const rows = await this.database.client.submission.findMany({
+      where: { contentDigest: { in: [...new Set(digests)] }, state: { not: 'takenBack' } },
+      select: { id: true, reference: true, contentDigest: true },
+    });
+    return new Map(rows.map(({ id, reference, contentDigest }) => [contentDigest ?? '', { submissionId: id, reference }]));
   }
 
   /** Cross-section of each variant by its accepted submission of the latest bench day that states one [mm²]. */

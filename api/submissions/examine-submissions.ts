@@ -21,6 +21,7 @@ import type { KnownNames } from './find-subjects.js';
 import { inBatches } from './intake.js';
 import type { HandIn } from './intake.js';
 import { ownEvidence, toOwnSubmission } from './own-evidence.js';
+import { handedInBefore, twiceInFile } from './repeated-faults.js';
 import { readSubmission } from './read-submission.js';
 import { secondTimeFaults } from './second-time-faults.js';
 
@@ -38,6 +39,8 @@ interface Before {
 interface Earlier {
   readonly own: OwnSubmission;
   readonly readingsDigest: string;
+  readonly contentDigest: string;
+  readonly rows: HandIn['rows'];
 }
 
 /** What can be used, and the faults of what cannot. */
@@ -56,6 +59,8 @@ interface Evidence {
   readonly rigEvidence: (read: ReadSubmission) => CheckInput['rigEvidence'];
   readonly rigRecords: ReadonlyMap<string, number>;
 }
+
+type Read = ReadSubmission | { readonly faults: readonly InputFault[] };
 
 const NOTHING_BESIDE: Beside = { knownAreaMm2: null, hasDeclaredInterest: false, sameReadingsAs: [] };
 const NOTHING_FOUND = { edition: null, spool: null, method: null };
@@ -80,7 +85,12 @@ export class ExamineSubmissions {
     for await (const batch of inBatches(handIns)) {
       const answers = await this.run(actor, batch, { isPreview, earlier, names });
       const examined = answers.filter((answer): answer is ExaminedSubmission => !('faults' in answer));
-      earlier.push(...examined.map((one) => ({ own: toOwnSubmission(one), readingsDigest: one.readingsDigest })));
+      earlier.push(
+        ...examined.map((one) => {
+          const { rows, readingsDigest, contentDigest } = one;
+          return { own: toOwnSubmission(one), rows, readingsDigest, contentDigest };
+        }),
+      );
       yield { examined, faults: answers.flatMap((answer) => ('faults' in answer ? answer.faults : [])) };
     }
   }
@@ -94,18 +104,33 @@ export class ExamineSubmissions {
     const subjects = await this.findSubjects.run(contents, before.names);
     const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
     const secondTimes = await this.retests.secondTimes(subjects.flatMap(({ spool }) => spool?.id ?? []));
-    const reads = handIns.map((handIn, index) => {
+    const found = handIns.map((handIn, index) => {
       const sought = subjects[index] ?? NOTHING_FOUND;
       const faults = secondTimeFaults(actor.accountId, handIn.content, secondTimes.get(sought.spool?.id ?? ''));
-      const read = faults.length > 0 ? faults : readSubmission(handIn, sought, instruments);
+      const read = faults.length > 0 ? faults : readSubmission(actor.accountId, handIn, sought, instruments);
       return Array.isArray(read) ? { faults: read.map(handIn.locate) } : read;
     });
+    const reads = before.isPreview === true ? found : await this.withoutRepeated(found, before);
     const evidence = await this.gather(
       actor,
       reads.filter((read): read is ReadSubmission => !('faults' in read)),
       before,
     );
     return reads.map((read) => ('faults' in read ? read : this.check(read, evidence, before.isPreview === true)));
+  }
+
+  /** The same content stands once: what repeats it is told where it was first. */
+  private async withoutRepeated(found: readonly Read[], { ownId, earlier = [] }: Before): Promise<Read[]> {
+    const onRecord = await this.evidence.sameContent(found.flatMap((read) => ('faults' in read ? [] : read.contentDigest)));
+    const here = new Map(earlier.map(({ contentDigest, rows }) => [contentDigest, rows]));
+    return found.map((read) => {
+      if ('faults' in read) return read;
+      const [stored, rows] = [onRecord.get(read.contentDigest), here.get(read.contentDigest)];
+      if (stored && stored.submissionId !== ownId) return { faults: [read.locate(handedInBefore(stored.reference))] };
+      if (rows) return { faults: [read.locate(twiceInFile(rows))] };
+      here.set(read.contentDigest, read.rows);
+      return read;
+    });
   }
 
   private check(read: ReadSubmission, { besideOf, ownOf, rigEvidence, rigRecords }: Evidence, isPreview: boolean): ExaminedSubmission {

@@ -15,6 +15,7 @@ export interface ReadSubmission extends HandIn {
   readonly specimens: readonly SpecimenInSi[];
   readonly figures: SubmissionFigures;
   readonly readingsDigest: string;
+  readonly contentDigest: string;
 }
 
 /** The same after the checks: ready to be stored or shown. */
@@ -46,7 +47,7 @@ export const toSubmissionColumns = ({
 /** What of it goes on record, as plain JSON, which can wait on disk. */
 export const toRecord = (examined: ExaminedSubmission) => ({
   editionId: examined.subject.edition.id,
-  submission: toSubmissionColumns(examined),
+  submission: { ...toSubmissionColumns(examined), contentDigest: examined.contentDigest },
   revision: { ...toRevisionColumns(examined), figures: examined.figures },
   instruments: toInstrumentColumns(examined),
   findings: examined.findings,
@@ -62,6 +63,7 @@ const toRevisionColumns = ({ content, temperatureC, readingsDigest }: ExaminedSu
   humidityPercent: content.ambient.humidityPercent,
   hasSeenLabel: content.seenLabel,
   note: content.note ?? null,
+  fewerBecause: content.fewerBecause ?? null,
   readingsDigest,
 });
 

@@ -14,6 +14,7 @@ import { blockingFaults } from './intake.js';
 import type { Intake } from './intake.js';
 import { IntakeTally, refusal } from './intake-tally.js';
 import { referenceOf } from './submission.js';
+import { RequireFirst } from './require-first.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
 import { SubmissionsStore } from './submissions.store.js';
@@ -36,6 +37,7 @@ export class HandInSubmissions {
     private readonly examine: ExamineSubmissions,
     private readonly store: SubmissionsStore,
     private readonly requireRigsAsSeen: RequireRigsAsSeen,
+    private readonly requireFirst: RequireFirst,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -50,7 +52,9 @@ export class HandInSubmissions {
       if (!found.isSound) throw refusal(faults);
       const isWell = faults.count + blocking.count === 0;
       if (good.size === 0 || !(isWell || isPartial)) throw refusal(faults, blocking);
-      const references = await this.database.transaction((tx) => this.put(tx, actor, records, found));
+      const references = await this.requireFirst.run(found.digests, () =>
+        this.database.transaction((tx) => this.put(tx, actor, records, found)),
+      );
       return { references, refused: [...faults.faults, ...blocking.faults], refusedFaults: faults.count + blocking.count };
     } finally {
       await records.close();

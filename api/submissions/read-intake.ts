@@ -24,7 +24,11 @@ export async function withIntake<Answer>(request: FastifyRequest, work: (intake:
   if (!/^application\/json\b/i.test(request.headers['content-type'] ?? '')) throw new Problem(platformProblems['request/media-type']);
   const parsed = submissionContent.safeParse(request.body);
   if (!parsed.success) throw notValid(toFaults(parsed.error.issues));
-  return work({ isFile: false, handIns: Readable.from([handInOf(parsed.data)]), unread: () => ({ faults: [], furtherFaults: 0, isSound: true }) });
+  return work({
+    isFile: false,
+    handIns: Readable.from([handInOf(parsed.data)]),
+    unread: () => ({ faults: [], furtherFaults: 0, isSound: true }),
+  });
 }
 
 /** The one file of a form. */

@@ -2,6 +2,7 @@ import type { InstrumentOnRecord } from '../instruments/instruments.read-model.j
 import { MeasurementError } from '../measurement/errors.js';
 import { parseQuantity } from '../measurement/units/parse-quantity.js';
 import type { InputFault } from '../platform/errors/problem.js';
+import { contentDigest } from './content-digest.js';
 import type { ReadSubmission } from './examined-submission.js';
 import type { HandIn } from './intake.js';
 import { readingsDigest } from './readings-digest.js';
@@ -12,6 +13,7 @@ import { computeSubmissionFigures } from './submission-figures.js';
 
 /** Puts what was handed in beside what is on record and computes its figures; or tells every fault. */
 export function readSubmission(
+  testerId: string,
   handIn: HandIn,
   sought: SoughtSubject,
   onRecord: readonly InstrumentOnRecord[],
@@ -23,7 +25,7 @@ export function readSubmission(
   try {
     const specimens = toSpecimensInSi(content.specimens);
     const { temperature } = content.ambient;
-    return {
+    const read = {
       ...handIn,
       subject: sought,
       instruments,
@@ -32,6 +34,7 @@ export function readSubmission(
       figures: computeSubmissionFigures(specimens, sought.method.parameters.areaFrom, sought.spool.variant.densityGPerCm3),
       readingsDigest: readingsDigest(specimens),
     };
+    return { ...read, contentDigest: contentDigest(testerId, read) };
   } catch (error) {
     if (error instanceof MeasurementError) return [{ pointer: '/specimens', code: error.code, detail: error.message }];
     throw error;

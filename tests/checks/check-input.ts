@@ -14,6 +14,7 @@ export interface Case {
   readonly temperature: { value: string; unit: string };
   readonly humidityPercent: string;
   readonly seenLabel: boolean;
+  readonly fewerBecause?: string;
   readonly specimens: readonly object[];
   readonly limits: Partial<MethodLimits>;
   readonly effectiveFrom: string;
@@ -136,6 +137,7 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     instruments: instruments.map(({ code }) => code),
     ambient: { temperature, humidityPercent },
     seenLabel: rest.seenLabel,
+    fewerBecause: rest.fewerBecause,
     specimens: handedIn,
   });
   const specimens = toSpecimensInSi(content.specimens);

@@ -70,10 +70,14 @@ describe.each<[string, (text: string) => unknown]>([
   ['a hand-in file', (text) => readWholeFile(bytesOf(text, 65_536))],
   ['a trace', readTraceFile],
 ])('%s', (_, read) => {
-  test.each(SHAPES)('of %s is read in a time that grows as its length', async (__, write) => {
-    const [small, large] = [write(SMALL), write(SMALL * TIMES)];
-    // What takes less than a few milliseconds is not measured well.
-    const once = Math.max(4, await shorter(() => read(small)));
-    expect((await shorter(() => read(large))) / once).toBeLessThan(MOST);
-  }, 60_000);
+  test.each(SHAPES)(
+    'of %s is read in a time that grows as its length',
+    async (__, write) => {
+      const [small, large] = [write(SMALL), write(SMALL * TIMES)];
+      // What takes less than a few milliseconds is not measured well.
+      const once = Math.max(4, await shorter(() => read(small)));
+      expect((await shorter(() => read(large))) / once).toBeLessThan(MOST);
+    },
+    60_000,
+  );
 });

@@ -117,12 +117,17 @@ test('rows of one submission that stand apart are told with both places and what
   expect(faults[0]).toMatchObject({
     found: 'spool K7M2QX4, method straight-pull, bench day 2026-01-17',
     expected: 'together with rows 2 to 3',
-    message: expect.stringMatching(/^Row 5 .* rows 2 to 3; .* Sort the file by submission, spool, method, bench day; .* column "submission"/),
+    message: expect.stringMatching(
+      /^Row 5 .* rows 2 to 3; .* Sort the file by submission, spool, method, bench day; .* column "submission"/,
+    ),
   });
 });
 
 test('a row of another width leaves open whose it is: nothing of the file may be used', async () => {
-  expect(await read(row(), 'too,short', row({ spool: 'OTHER' }))).toMatchObject({ isSound: false, faults: [{ row: 3, code: 'row_width' }] });
+  expect(await read(row(), 'too,short', row({ spool: 'OTHER' }))).toMatchObject({
+    isSound: false,
+    faults: [{ row: 3, code: 'row_width' }],
+  });
 });
 
 test('a fault in a row of a submission that is valid without it keeps the whole submission out', async () => {

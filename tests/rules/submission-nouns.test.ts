@@ -76,7 +76,7 @@ test('figures that cannot be computed are a fault of the input, not a failure', 
     spool: { variant: { id: 'v', densityGPerCm3: 0.97 } },
     method: { id: 'm', parameters: { areaFrom: 'circle' } },
   };
-  const faults = readSubmission(handInOf(content as unknown as SubmissionContent), sought as unknown as SoughtSubject, []);
+  const faults = readSubmission('t', handInOf(content as unknown as SubmissionContent), sought as unknown as SoughtSubject, []);
   expect(faults).toEqual([expect.objectContaining({ pointer: '/specimens', code: 'figures/wide-below-narrow' })]);
 });
 

@@ -26,16 +26,19 @@ export const readingsMissingForMethod: Check = {
   code: 'readings/missing-for-method',
   title: 'Readings that the method needs are missing',
   severity: 'blocks',
-  looksAt: ['method', 'specimens'],
+  looksAt: ['content', 'method', 'specimens'],
   explains:
     'Each valid specimen carries the readings that its method is about, at each of its stations, and a knot or abrasion submission has straight pulls of the same spool to compare with.',
   limit:
     'Straight pull: breaking force. Knot, abrasion: breaking force, untreated and treated. Diameter: widest and narrowest. Linear density: mass and length.',
   source: 'common practice',
   example: 'A knot submission without straight pulls of the same spool.',
-  run({ specimens, method }) {
+  run({ content, specimens, method }) {
     return (NEEDS[method.slug] ?? []).flatMap(({ condition, roles }) => {
-      const counted = specimens.filter((specimen) => specimen.state === 'valid' && specimen.condition === condition);
+      const tested = specimens.filter((specimen) => specimen.condition === condition);
+      const counted = tested.filter(({ state }) => state === 'valid');
+      // A day on which nothing came out well is on record with its reason.
+      if (counted.length === 0 && tested.length > 0 && content.fewerBecause !== undefined) return [];
       const lacking = counted.filter((specimen) => isLacking(specimen, roles));
       if (counted.length > 0 && lacking.length === 0) return [];
       const numbers = lacking.map(({ number }) => number);

@@ -20,7 +20,13 @@ export const unitSlip: Check<LimitName> = {
   limit: 'Measured over claimed force, diameter and linear density against 2.2046, 4.448, 9.80665, 25.4 and their inverses.',
   limits: {
     tolerancePercent: { words: 'Nearness that counts as a slip', value: 3, unit: '%', atLeast: 0.5, atMost: 10 },
-    leastLines: { words: 'Lines of the tester and bench day that are looked at together, from', value: 3, unit: '', atLeast: 2, atMost: 100 },
+    leastLines: {
+      words: 'Lines of the tester and bench day that are looked at together, from',
+      value: 3,
+      unit: '',
+      atLeast: 2,
+      atMost: 100,
+    },
     togetherPercent: { words: 'Nearness of their mean that counts as a slip', value: 20, unit: '%', atLeast: 1, atMost: 40 },
   },
   source: 'Ratios of the units themselves; nearness: common practice',

@@ -4,7 +4,7 @@ import { unitFactorNear } from '../unit-factors.js';
 
 export const unlikeOwnDays: Check<'tolerancePercent'> = {
   code: 'figures/unlike-own-days',
-  title: 'A unit away from the same tester\'s other readings of the spool',
+  title: "A unit away from the same tester's other readings of the spool",
   severity: 'held',
   looksAt: ['figures', 'ownForcesN'],
   explains:

@@ -69,7 +69,10 @@ function startOfNumbers(text: string, separator: string, decimalComma: boolean):
   for (let at = 0, line = 0; depth <= DEEPEST_HEADER && at < text.length; line += 1) {
     end.lastIndex = at;
     const found = end.exec(text);
-    const cells = text.slice(at, Math.min(found?.index ?? text.length, at + LONGEST_RECORD)).split(separator).map(bare);
+    const cells = text
+      .slice(at, Math.min(found?.index ?? text.length, at + LONGEST_RECORD))
+      .split(separator)
+      .map(bare);
     if (cells.at(-1) === '') cells.pop();
     if (cells.length > 1 && cells.every((cell) => isNumber(cell, decimalComma))) return { at, line };
     if (cells.length > 0) depth += 1;

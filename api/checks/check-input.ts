@@ -55,6 +55,14 @@ export interface CheckInput {
   /** Cross-section of the variant from earlier diameter submissions [mm²]; null when there are none. */
   readonly knownAreaMm2: number | null;
   readonly hasDeclaredInterest: boolean;
+  /** Measured over claimed breaking force of the tester's other lines of the bench day, one for each variant. */
+  readonly sameDayRatios: readonly number[];
+  /** Mean breaking forces that the tester read of this spool in other submissions, untreated [N]. */
+  readonly ownForcesN: readonly number[];
+  /** Mean diameter that the tester read of this spool, here or in another submission [mm]; null when there is none. */
+  readonly ownDiameterMm: number | null;
+  /** How often the tester has handed in this spool by this method, this time included. */
+  readonly handIns: number;
   /** References of earlier submissions with the very same readings. */
   readonly sameReadingsAs: readonly string[];
   readonly rigEvidence: 'inControl' | 'outOfControl' | 'noEvidence';
@@ -63,3 +71,12 @@ export interface CheckInput {
   /** Date at the bench now. */
   readonly today: string;
 }
+
+/** What comes from a label, a maker, a variant or others' results: a check that looks at any of it speaks after a hand-in alone, never in a preview. */
+export const TOLD_AFTER_HAND_IN: readonly (keyof CheckInput)[] = [
+  'variant',
+  'knownAreaMm2',
+  'hasDeclaredInterest',
+  'sameDayRatios',
+  'sameReadingsAs',
+];

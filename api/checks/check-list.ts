@@ -10,11 +10,14 @@ import { dateInTheFuture } from './list/date-in-the-future.js';
 import { declaredInterest } from './list/declared-interest.js';
 import { driftInOrder } from './list/drift-in-order.js';
 import { farFromLabel } from './list/far-from-label.js';
+import { fewerExplained } from './list/fewer-explained.js';
 import { gripBreaks } from './list/grip-breaks.js';
 import { handedInLate } from './list/handed-in-late.js';
 import { identicalReadings } from './list/identical-readings.js';
+import { implausibleStress } from './list/implausible-stress.js';
 import { instrumentNotNamed } from './list/instrument-not-named.js';
 import { labelAgainstItself } from './list/label-against-itself.js';
+import { manyHandIns } from './list/many-hand-ins.js';
 import { manyInvalid } from './list/many-invalid.js';
 import { methodNotActive } from './list/method-not-active.js';
 import { mixedUnits } from './list/mixed-units.js';
@@ -34,6 +37,7 @@ import { timeNotRead } from './list/time-not-read.js';
 import { timeToBreak } from './list/time-to-break.js';
 import { tooFewValidSpecimens } from './list/too-few-valid-specimens.js';
 import { tracePeak } from './list/trace-peak.js';
+import { unlikeOwnDays } from './list/unlike-own-days.js';
 import { unitSlip } from './list/unit-slip.js';
 
 /** Goes up with every change of a check, its limit or the list; an edition pins it when it opens. */
@@ -42,6 +46,7 @@ export const CHECK_SET_VERSION = 4;
 export const CHECKS: readonly Check[] = [
   readingsMissingForMethod,
   tooFewValidSpecimens,
+  fewerExplained,
   manyInvalid,
   numbersMissing,
   dateInTheFuture,
@@ -63,6 +68,8 @@ export const CHECKS: readonly Check[] = [
   spreadTooWide,
   driftInOrder,
   unitSlip,
+  unlikeOwnDays,
+  implausibleStress,
   farFromLabel,
   beyondTheFibre,
   retentionAboveWhole,
@@ -74,5 +81,6 @@ export const CHECKS: readonly Check[] = [
   rigWithoutEvidence,
   declaredInterest,
   seenLabel,
+  manyHandIns,
   labelAgainstItself,
 ];

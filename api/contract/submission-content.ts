@@ -93,6 +93,13 @@ export const submissionContent = z
     }),
     seenLabel: z.boolean().default(false).describe('Whether the tester has seen the unblinded label'),
     note: z.string().max(2000).optional(),
+    fewerBecause: z
+      .string()
+      .trim()
+      .min(10, 'Expected some words on why fewer specimens count, e.g. "The grip slipped from specimen 4 on"')
+      .max(2000)
+      .optional()
+      .describe('Why fewer specimens count than the method asks for: a bench day that went badly is on record too'),
     specimens: z
       .array(specimenContent)
       .min(1, 'Expected at least one specimen')

@@ -1,14 +1,6 @@
-import { findingForTester } from '../checks/finding.js';
 import type { InputFault } from '../platform/errors/problem.js';
-import type { Examination, ExaminedSubmission } from './examined-submission.js';
-import type { SubmissionContent } from '../contract/submission-content.js';
-
-/** One submission on its way in, and how a fault of it is told: for a file, by row and column. */
-export interface HandIn {
-  readonly content: SubmissionContent;
-  readonly rows: readonly [number, number] | null;
-  readonly locate: (fault: InputFault) => InputFault;
-}
+import type { HandIn } from './hand-in.js';
+import { FaultTally, refusal } from './intake-tally.js';
 
 /** What came with one request: submissions that could be read, and the faults of those that could not. */
 export interface Intake {
@@ -17,12 +9,6 @@ export interface Intake {
   readonly handIns: AsyncIterable<HandIn>;
   /** Faults of what could not be read, and whether what could be may be used beside them; all of it when the submissions have been read. */
   readonly unread: () => { readonly faults: readonly InputFault[]; readonly furtherFaults: number; readonly isSound: boolean };
-}
-
-/** A submission that was examined, with the rows that it stood in. */
-export interface SortedSubmission {
-  readonly handIn: HandIn;
-  readonly examined: ExaminedSubmission;
 }
 
 /** Specimens that are examined and stored at once. */
@@ -42,25 +28,26 @@ export async function* inBatches(handIns: AsyncIterable<HandIn>): AsyncGenerator
   if (batch.length > 0) yield batch;
 }
 
-/** Findings that block, as faults: a tester reads what is safe to know. */
-export const blockingFaults = ({ handIn, examined }: SortedSubmission): InputFault[] =>
-  examined.findings.flatMap((finding) => {
-    const safe = finding.severity === 'blocks' ? findingForTester(finding) : null;
-    return safe ? [handIn.locate({ pointer: finding.pointer ?? '', code: safe.code, detail: safe.message })] : [];
-  });
-
-/** Parts what can be used from what cannot. */
-export function sortOut(
-  handIns: readonly HandIn[],
-  examinations: readonly Examination[],
-): { readonly sorted: SortedSubmission[]; readonly faults: InputFault[] } {
-  const sorted: SortedSubmission[] = [];
-  const faults: InputFault[] = [];
-  examinations.forEach((examination, index) => {
-    const handIn = handIns[index];
-    if (!handIn) throw new Error(`sortOut: examination ${index} belongs to none of ${handIns.length} submissions.`);
-    if ('faults' in examination) faults.push(...examination.faults.map(handIn.locate));
-    else sorted.push({ handIn, examined: examination });
-  });
-  return { sorted, faults };
+/**
+ * The one submission of an intake, for what is about one.
+ * @throws Problem 422 with every fault of the file, or where it holds another number of submissions
+ */
+export async function onlyOne({ handIns, unread }: Intake): Promise<HandIn> {
+  const found: HandIn[] = [];
+  for await (const handIn of handIns) found.push(handIn);
+  const { faults, furtherFaults } = unread();
+  const tally = FaultTally.of(faults);
+  tally.add([], furtherFaults);
+  if (tally.count > 0) throw refusal(tally);
+  const [first, second] = found;
+  if (!first || second) throw refusal(FaultTally.of([(second ?? handInOfNone).locate(notOne(found.length))]));
+  return first;
 }
+
+const handInOfNone: Pick<HandIn, 'locate'> = { locate: (fault) => fault };
+
+const notOne = (count: number): InputFault => ({
+  pointer: '',
+  code: 'not_one_submission',
+  detail: `Found ${count} submissions, expected the one that is handed in again. Send its rows alone.`,
+});

@@ -17,6 +17,7 @@ interface StoredRevision {
   readonly humidityPercent: { toFixed(): string };
   readonly hasSeenLabel: boolean;
   readonly note: string | null;
+  readonly fewerBecause: string | null;
   readonly instruments: readonly { readonly instrument: { readonly code: string } }[];
   readonly specimens: readonly {
     readonly number: number;
@@ -33,13 +34,14 @@ interface StoredRevision {
 }
 
 export function handedInCells(revision: StoredRevision): HandedInCells {
-  const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, instruments, specimens } = revision;
+  const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, fewerBecause, instruments, specimens } = revision;
   return new Map([
     ['/zone', zone],
     ['/ambient/temperature', `${temperatureText} ${temperatureUnit}`],
     ['/ambient/humidityPercent', humidityPercent.toFixed()],
     ['/seenLabel', String(hasSeenLabel)],
     ['/note', note ?? ''],
+    ['/fewerBecause', fewerBecause ?? ''],
     ['/instruments', instruments.map(({ instrument }) => instrument.code).join(', ')],
     ...specimens.flatMap(({ number, condition, validity, invalidReason, readings }): [string, string][] => [
       [`/specimens/${number}/condition`, condition],

@@ -88,7 +88,15 @@ export class SubmissionsReadModel {
 
   /** How many submissions of an edition stand in each state. */
   async countByState(editionId: string): Promise<Record<SubmissionState, number>> {
-    const counts: Record<SubmissionState, number> = { draft: 0, submitted: 0, accepted: 0, returned: 0, refused: 0, withdrawn: 0 };
+    const counts: Record<SubmissionState, number> = {
+      draft: 0,
+      submitted: 0,
+      accepted: 0,
+      returned: 0,
+      refused: 0,
+      takenBack: 0,
+      withdrawn: 0,
+    };
     const groups = await this.database.client.submission.groupBy({ by: ['state'], where: { editionId }, _count: { _all: true } });
     for (const { state, _count } of groups) counts[state as SubmissionState] = _count._all;
     return counts;

@@ -217,3 +217,15 @@ test('another lot is another control line with a chart of its own', async () => 
     ['C2', false],
   ]);
 });
+
+test('the same pull a second time is refused with the name of the first, at once too; with a word on it it is another', async () => {
+  const twin = pull('2026-03-14', [91.11, 91.42], { note: 'Twin.' });
+  const answers = await Promise.all(Array.from({ length: 6 }, () => handIn(twin)));
+  const stored = answers.filter(({ status }) => status === 201);
+  expect(stored).toHaveLength(1);
+  for (const { body } of answers.filter((answer) => answer !== stored[0]))
+    expect(body).toMatchObject({ code: 'control-pulls/handed-in-before', detail: expect.stringContaining(stored[0]!.body.id as string) });
+  const inOtherUnits = { ...twin, readings: twin.readings.map(({ text }) => ({ text: (Number(text) / 1000).toFixed(5), unit: 'kN' })) };
+  await handIn(inOtherUnits).expect(409);
+  await handIn({ ...twin, note: 'Pulled again at noon.' }).expect(201);
+});

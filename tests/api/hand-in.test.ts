@@ -111,7 +111,7 @@ test('a spool of no entry and a method version that the edition did not pin are 
     SELECT gen_random_uuid(), (SELECT id FROM method WHERE slug = 'abrasion'), 1, effective_from, limits, series, parameters, wording, false
     FROM method_version LIMIT 1`);
   const answer = await handIn(contentFor(b.strangeSpool, { method: 'abrasion' })).expect(422);
-  expect(answer.body.errors.map(({ code }: { code: string }) => code)).toEqual(['spool_not_entered', 'method_version_not_pinned']);
+  expect(answer.body.errors.map(({ code }: { code: string }) => code)).toEqual(['spool_not_for_this', 'method_version_not_pinned']);
 });
 
 test.each<[string, (content: ReturnType<typeof contentFor>) => object, string]>([

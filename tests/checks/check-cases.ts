@@ -32,10 +32,58 @@ const calibratedUntil = (validUntil: string): Partial<Case> => ({
   instruments: [instrument({ calibrations: [{ certificate: 'C-1', validFrom: '2025-06-01', validUntil }] })],
 });
 
+/** A label of which 0.78 is measured, read 2.2046 times too low: alone it tells of no slip. */
+const slipped = (sameDayRatios: readonly number[]): Partial<Case> => ({ ...claimedAt(0.78 / 2.2046), input: { sameDayRatios } });
+
 /** Each check: what triggers it, and a near miss. */
 export const CASES: readonly (readonly [code: string, what: string, trigger: Partial<Case>, nearMiss: Partial<Case>])[] = [
   ['specimens/too-few-valid', 'four valid where five are needed', { specimens: invalid(4) }, { specimens: invalid(3) }],
   ['specimens/too-few-valid', 'four treated beside eight straight', knot(FORCES, WEAKER.slice(0, 4)), knot(FORCES, WEAKER.slice(0, 5))],
+  [
+    'figures/unit-slip',
+    'three lines of a day, each off its label by its own part',
+    slipped([1.05 / 2.2046, 0.9 / 2.2046]),
+    slipped([1.05, 0.9 / 2.2046]),
+  ],
+  ['figures/unit-slip', 'two others of the day, not one', slipped([1.05 / 2.2046, 0.9 / 2.2046]), slipped([1.05 / 2.2046])],
+  [
+    'figures/unlike-own-days',
+    'the same spool at 9.2 N another day',
+    { input: { ownForcesN: [162, 162.9 / 9.80665] } },
+    { input: { ownForcesN: [162, 140, 100] } },
+  ],
+  [
+    'figures/implausible-stress',
+    'forces of a line ten times as thick',
+    { input: { ownDiameterMm: 2.5 } },
+    { input: { ownDiameterMm: 0.5 } },
+  ],
+  ['figures/implausible-stress', 'more than any fibre', { input: { ownDiameterMm: 0.2 } }, { input: { ownDiameterMm: 0.22 } }],
+  ['tester/many-hand-ins', 'the fourth time', { input: { handIns: 4 } }, { input: { handIns: 3 } }],
+  [
+    'specimens/fewer-explained',
+    'four valid, and why',
+    { specimens: invalid(4), fewerBecause: 'The grip slipped.' },
+    { specimens: invalid(3), fewerBecause: 'The grip slipped.' },
+  ],
+  [
+    'specimens/fewer-explained',
+    'four valid, and why or not',
+    { specimens: invalid(4), fewerBecause: 'The grip slipped.' },
+    { specimens: invalid(4) },
+  ],
+  [
+    'specimens/too-few-valid',
+    'four valid, not said why',
+    { specimens: invalid(4) },
+    { specimens: invalid(4), fewerBecause: 'The grip slipped.' },
+  ],
+  [
+    'readings/missing-for-method',
+    'none valid, not said why',
+    { specimens: invalid(8) },
+    { specimens: invalid(8), fewerBecause: 'The grip slipped.' },
+  ],
   ['date/in-the-future', 'tomorrow', { benchDay: '2026-01-19' }, { benchDay: '2026-01-18' }],
   ['method/not-active-on-bench-day', 'the day before it is in force', { effectiveFrom: '2026-01-18' }, { effectiveFrom: '2026-01-17' }],
   ['method/not-active-on-bench-day', 'the day after its last', { effectiveUntil: '2026-01-16' }, { effectiveUntil: '2026-01-17' }],

@@ -17,6 +17,7 @@ export interface Case {
   readonly temperature: { value: string; unit: string };
   readonly humidityPercent: string;
   readonly seenLabel: boolean;
+  readonly fewerBecause?: string;
   readonly specimens: readonly object[];
   readonly limits: Partial<MethodLimits>;
   readonly effectiveFrom: string;
@@ -141,6 +142,7 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     instruments: instruments.map(({ code }) => code),
     ambient: { temperature, humidityPercent },
     seenLabel: rest.seenLabel,
+    fewerBecause: rest.fewerBecause,
     specimens: handedIn,
   });
   const specimens = toSpecimensInSi(content.specimens);
@@ -162,6 +164,10 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     variant: { material, densityGPerCm3: 0.97, claims },
     knownAreaMm2: null,
     hasDeclaredInterest: false,
+    sameDayRatios: [],
+    ownForcesN: [],
+    ownDiameterMm: null,
+    handIns: 1,
     sameReadingsAs: [],
     rigEvidence: 'inControl',
     today: '2026-01-18',

@@ -137,6 +137,13 @@ test('a quotation mark that is never closed is told and ends the reading, howeve
   expect(faults[0]!.row).toBeLessThan(3000);
 });
 
+test('after a thousand rows of another width the rest of the file is not read', async () => {
+  const { faults, furtherFaults, isSound } = await readWholeFile(bytesOf(file(Array.from({ length: 5000 }, () => 'x')), 65_536));
+  expect(isSound).toBe(false);
+  expect(faults.length + furtherFaults).toBeLessThanOrEqual(MOST_LISTED + 1);
+  expect(faults.every(({ code }) => code === 'row_width')).toBe(true);
+});
+
 test('a cell of any length is shown shortened', async () => {
   const { faults } = await readWholeFile(bytesOf(file([row(1, { force: '9'.repeat(5000) })])));
   expect(faults[0]!.found.length).toBeLessThan(100);

@@ -4,9 +4,9 @@ const subject = (id: string) => ({ edition: { id, slug: id } }) as Parameters<In
 
 test('a control pull that comes in between two batches is not missed: what was seen first counts', () => {
   const tally = new IntakeTally();
-  tally.count({ subject: subject('2026'), rigRecords: new Map([['R1', 4]]) });
-  tally.count({ subject: subject('2026'), rigRecords: new Map([['R1', 5]]) });
-  tally.count({ subject: subject('2027'), rigRecords: new Map([['R2', 1]]) });
+  tally.count({ subject: subject('2026'), contentDigest: 'a', rigRecords: new Map([['R1', 4]]) });
+  tally.count({ subject: subject('2026'), contentDigest: 'b', rigRecords: new Map([['R1', 5]]) });
+  tally.count({ subject: subject('2027'), contentDigest: 'c', rigRecords: new Map([['R2', 1]]) });
   expect([...tally.rigsSeen]).toEqual([
     ['R1', 4],
     ['R2', 1],

@@ -97,8 +97,11 @@ test('submissions in one file are kept apart, a good one beside a bad one', asyn
 
 test('every place in a submission leads back to its row and column', async () => {
   const { submissions } = await read(sample);
-  expect(submissions[0]!.placeOf('/specimens/3/readings/0/value')).toEqual({ row: 5, column: 'force [lbf]' });
-  expect(submissions[0]!.placeOf('/benchDay')).toEqual({ row: 2, column: 'bench day' });
+  expect(submissions[0]!.locate({ pointer: '/specimens/3/readings/0/value', code: '', detail: '' })).toMatchObject({
+    row: 5,
+    column: 'force [lbf]',
+  });
+  expect(submissions[0]!.locate({ pointer: '/benchDay', code: '', detail: '' })).toMatchObject({ row: 2, column: 'bench day' });
 });
 
 test('the sample uses columns of the table only', () => {

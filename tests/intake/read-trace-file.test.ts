@@ -164,3 +164,10 @@ test('what is no CSV is told with its line', () => {
     { code: 'file_not_csv', found: 'a row of more than 100000 characters' },
   ]);
 });
+
+test('rows of many widths end the reading: each costs the parser dear', () => {
+  const text = lines('Extension (mm),Force (N)', '0,0', ...Array.from({ length: 5000 }, () => '1'));
+  expect(readTraceFile(text).faults).toMatchObject([
+    { code: 'row_width', row: 1003, found: '1001 rows of another number of cells than the first' },
+  ]);
+});

@@ -40,13 +40,14 @@ const row = (change: Partial<typeof BASE> = {}): string => {
   ].join(',');
 };
 const read = (...rows: string[]) => readWholeFile(bytesOf([HEADER, ...rows].join('\n')));
+const at = (pointer: string) => ({ pointer, code: '', detail: '' });
 const only = (part: string) => [expect.objectContaining({ message: expect.stringContaining(part) })];
 
 test('a unit in a column may differ from row to row, and faults of it name that column', async () => {
   const good = await read(row(), row({ specimen: '2', force: '162.4', unit: 'N' }));
   expect(good.faults).toEqual([]);
   expect(good.submissions[0]!.content.specimens.map(({ readings }) => readings[0]!.unit)).toEqual(['lbf', 'N']);
-  expect(good.submissions[0]!.placeOf('/specimens/1/readings/0/unit')).toEqual({ row: 3, column: 'force unit' });
+  expect(good.submissions[0]!.locate(at('/specimens/1/readings/0/unit'))).toMatchObject({ row: 3, column: 'force unit' });
   const bad = await read(row(), row({ specimen: '2', unit: 'lbs' }));
   expect(bad.faults).toMatchObject([{ row: 3, column: 'force unit', found: 'lbs', code: 'row_not_valid' }]);
 });

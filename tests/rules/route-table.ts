@@ -62,6 +62,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['POST /v1/submissions/preview', 'tester'],
   ['GET /v1/submissions', 'tester reviewer editor'],
   ['GET /v1/submissions/:reference', 'tester reviewer editor'],
+  ['POST /v1/submissions/:reference/taking-back', 'tester'],
   ['POST /v1/submissions/:reference/revisions', 'tester'],
   ['POST /v1/submissions/:reference/traces', 'tester'],
   ['GET /v1/submissions/:reference/traces', 'tester reviewer editor'],

@@ -60,6 +60,10 @@ async function made(state: SubmissionState, tester: Caller): Promise<Made> {
   const held = seen.findings.filter(({ severity }) => severity === 'held').map(({ id }) => id);
   const accept = { decision: 'accepted', resolutions: held.map((finding) => ({ finding, words: 'Stands.' })) };
   const question = { decision: 'returned', query: { specimens: [1], question: 'What does the film show?' } };
+  if (state === 'takenBack') {
+    const { version } = (await post(tester, `${reference}/taking-back`, seen.version, {})).body as { version: number };
+    return { reference, version, finding: held[0] ?? NONE, ...own };
+  }
   if (state === 'submitted') return { reference, version: seen.version, finding: held[0] ?? NONE, ...own };
   const decisions = { accepted: accept, withdrawn: accept, returned: question, refused: { decision: 'refused', reason: 'Twice.' } };
   let { version } = (await post(b.reviewer, `${reference}/reviews`, seen.version, decisions[state])).body as { version: number };

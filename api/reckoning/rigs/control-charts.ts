@@ -54,7 +54,3 @@ export function worstOf(states: readonly RigEvidence['state'][]): RigEvidence['s
   if (states.includes('outOfControl')) return 'outOfControl';
   return states.length === 0 || states.includes('noEvidence') ? 'noEvidence' : 'inControl';
 }
-
-/** Pulls and strikes together: it grows with whatever may change what is known of their rigs. */
-export const recordsOf = (pulls: readonly ControlPullEvidence[]): number =>
-  pulls.length + pulls.filter(({ strike }) => strike !== null).length;

@@ -31,6 +31,7 @@ export const CSV_COLUMNS: readonly CsvColumn[] = [
   column('humidity', true, 'Relative humidity in %', '63'),
   column('seen label', false, 'yes when the tester has seen the unblinded label', 'no'),
   column('note', false, 'Words for the reviewer', ''),
+  column('fewer because', false, 'Why fewer specimens count than the method asks for, in words', ''),
   column('specimen', true, 'Number of the specimen within the submission', '1'),
   column('condition', false, 'untreated, or treated when knotted or abraded', 'untreated'),
   column(

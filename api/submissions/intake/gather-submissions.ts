@@ -10,7 +10,7 @@ import type { RowFault } from './row-fault.js';
 export const MOST_SUBMISSIONS = 5000;
 
 /** Columns that say the same on every row of a submission. */
-const SHARED = ['edition', 'method version', 'zone', 'instruments', 'temperature', 'humidity', 'seen label', 'note'];
+const SHARED = ['edition', 'method version', 'zone', 'instruments', 'temperature', 'humidity', 'seen label', 'note', 'fewer because'];
 const ANSWERS: Readonly<Record<string, boolean>> = { '': false, yes: true, true: true, '1': true, no: false, false: false, '0': false };
 
 /** What tells submissions of a file apart. */
@@ -78,7 +78,7 @@ export class SubmissionGatherer {
 }
 
 function begin(row: FileRow): RawSubmission {
-  const [zone, note] = [row.text('zone'), row.text('note')];
+  const [zone, note, fewerBecause] = [row.text('zone'), row.text('note'), row.text('fewer because')];
   const content = {
     edition: row.text('edition'),
     spool: row.text('spool'),
@@ -87,6 +87,7 @@ function begin(row: FileRow): RawSubmission {
     benchDay: row.text('bench day'),
     ...(zone ? { zone } : {}),
     ...(note ? { note } : {}),
+    ...(fewerBecause ? { fewerBecause } : {}),
     instruments: row.text('instruments').split(/\s+/).filter(Boolean),
     ambient: {
       temperature: { value: row.decimal('temperature'), unit: row.unitOf('temperature') },

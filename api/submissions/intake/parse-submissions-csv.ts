@@ -1,5 +1,6 @@
+import type { InputFault } from '../../platform/errors/problem.js';
+import type { HandIn } from '../hand-in.js';
 import { submissionContent } from '../../contract/submission-content.js';
-import type { SubmissionContent } from '../../contract/submission-content.js';
 import type { FaultList } from './fault-list.js';
 import { SubmissionGatherer } from './gather-submissions.js';
 import { placeOf } from './raw-submission.js';
@@ -8,16 +9,8 @@ import { readHeader } from './read-header.js';
 import type { Header } from './read-header.js';
 import { readRows } from './read-rows.js';
 import { readText } from './read-text.js';
-import { UnreadableFile } from './row-fault.js';
+import { pointerTo, UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
-
-/** A submission as parsed from a file, with the first and last row that it stood in. */
-export interface ParsedSubmission {
-  readonly content: SubmissionContent;
-  readonly rows: readonly [number, number];
-  /** Row and column of a place in the content (RFC 6901 pointer). */
-  readonly placeOf: (pointer: string) => { row: number; column: string };
-}
 
 /**
  * Reads a hand-in file once and yields each submission when the next one begins: the rows of one stand together, so that no more of
@@ -25,7 +18,7 @@ export interface ParsedSubmission {
  * @param bytes CSV (RFC 4180), UTF-8; comma, semicolon or tab; with a header row
  * @param list takes the faults of submissions that are not among those read; where it says that the file is unsound, none of them may be used
  */
-export async function* parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>, list: FaultList): AsyncGenerator<ParsedSubmission> {
+export async function* parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>, list: FaultList): AsyncGenerator<HandIn> {
   try {
     for await (const { raw, told } of gather(bytes, list)) {
       const parsed = validate(raw, told);
@@ -83,10 +76,10 @@ const emptyFile = (row: number, found: string, message: string): RowFault => ({
 });
 
 /** @returns the submission, or null when it has faults, which are then on the list */
-function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): ParsedSubmission | null {
+function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): HandIn | null {
   const parsed = submissionContent.safeParse(raw.content);
   if (parsed.success && !raw.isFaulty) {
-    return { content: parsed.data, rows: [raw.first.row, raw.lastRow], placeOf: (pointer) => placeOf(raw, partsOf(pointer)) };
+    return { content: parsed.data, rows: [raw.first.row, raw.lastRow], locate: (fault) => located(raw, fault) };
   }
   for (const { path, message } of parsed.error?.issues ?? []) {
     const place = placeOf(raw, path);
@@ -99,6 +92,11 @@ function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): ParsedSubmi
     });
   }
   return null;
+}
+
+function located(raw: RawSubmission, fault: InputFault): InputFault {
+  const { row, column } = placeOf(raw, partsOf(fault.pointer));
+  return { ...fault, pointer: pointerTo(row, column), row, column };
 }
 
 const partsOf = (pointer: string): string[] =>

@@ -38,6 +38,7 @@ const FIELDS: Readonly<Record<string, string>> = {
   methodVersion: 'method version',
   benchDay: 'bench day',
   seenLabel: 'seen label',
+  fewerBecause: 'fewer because',
   number: 'specimen',
   invalidReason: 'invalid reason',
   validity: 'invalid reason',

@@ -1,5 +1,6 @@
 import { CsvError, parse } from 'csv-parse';
 import { Readable } from 'node:stream';
+import { MOST_LISTED } from './fault-list.js';
 import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
 
@@ -39,10 +40,10 @@ export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<Cs
     record_delimiter: ['\r\n', '\n', '\r'],
     relax_column_count: true,
     skip_empty_lines: true,
-    skip_records_with_empty_values: true,
     max_record_size: LONGEST_RECORD,
     info: true,
     trim: true,
+    on_record: takeRecords(0),
   });
   const source = Readable.from(whole(pieces, text));
   source.on('error', (error) => parser.destroy(error)).pipe(parser);
@@ -60,10 +61,35 @@ export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<Cs
   }
 }
 
-interface Parsed {
+/** A record, its line, and how many records were of another width than the first until then. */
+export interface Parsed {
   readonly record: string[];
-  readonly info: { readonly lines: number };
+  readonly info: { readonly lines: number; readonly invalid_field_length: number };
 }
+
+/**
+ * Passes over records of separators only. Records of another width than the first cost a parser dear: after so many the file is not read further.
+ * @param linesAbove lines of the file before the text that is parsed
+ * @returns what a parser asks of each record; with "info" on it is handed the record with its line, which its types do not know
+ * @throws UnreadableFile when it is called
+ */
+export const takeRecords =
+  (linesAbove: number) =>
+  (record: unknown): string[] | null => {
+    const { record: cells, info } = record as Parsed;
+    if (info.invalid_field_length > MOST_LISTED) throw tooManyWidths(linesAbove + info.lines, info.invalid_field_length);
+    return cells.every((cell) => cell === '') ? null : (record as string[]);
+  };
+
+const tooManyWidths = (row: number, unlike: number): UnreadableFile =>
+  new UnreadableFile({
+    code: 'row_width',
+    row,
+    column: '',
+    found: `${unlike} rows of another number of cells than the first`,
+    expected: 'as many cells in each row as in the header',
+    message: `Up to line ${row} there are ${unlike} rows with another number of cells than the first; the rest was not read. Look for a missing or extra separator, or for lines that are no rows of readings.`,
+  });
 
 const toRow = (separator: Separator, { record, info }: Parsed): CsvRow => ({ separator, row: info.lines, cells: record });
 
@@ -103,9 +129,12 @@ const withoutHeader = (length: number): UnreadableFile =>
     message: `The file begins with more than ${LONGEST_RECORD} characters without a header line. Save it as CSV with a line for each row.`,
   });
 
-/** Where and why a text is not CSV. */
-export function notCsv(error: CsvError): RowFault {
-  const row = Number(error.lines ?? 0);
+/**
+ * Where and why a text is not CSV.
+ * @param linesAbove lines of the file before the text that was parsed
+ */
+export function notCsv(error: CsvError, linesAbove = 0): RowFault {
+  const row = linesAbove + Number(error.lines ?? 0);
   const isTooLong = error.code === 'CSV_MAX_RECORD_SIZE';
   const found = isTooLong ? `a row of more than ${LONGEST_RECORD} characters` : 'a quotation mark out of its place, or never closed';
   return {

@@ -1,3 +1,5 @@
+import type { InputFault } from '../../platform/errors/problem.js';
+
 /** What is wrong at one place of a file. */
 export interface RowFault {
   readonly code: RowFaultCode;
@@ -32,3 +34,18 @@ export class UnreadableFile extends Error {
     super(fault.message);
   }
 }
+
+/** A place of a file as the API points to it. */
+export const pointerTo = (row: number, column: string): string =>
+  `/rows/${row}${column === '' ? '' : `/${column.replaceAll('~', '~0').replaceAll('/', '~1')}`}`;
+
+/** A fault of a file as the API tells it. */
+export const toFault = ({ code, row, column, found, expected, message }: RowFault): InputFault => ({
+  pointer: row === 0 ? '' : pointerTo(row, column),
+  code,
+  detail: message,
+  row,
+  column,
+  found,
+  expected,
+});

@@ -50,7 +50,7 @@ beforeAll(async () => {
   app = await createApp({ config: readConfig(house) });
   await app.listen(0, '127.0.0.1');
   url = `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`;
-}, 300_000);
+}, 600_000);
 
 afterAll(async () => {
   await app?.close();

@@ -2,6 +2,7 @@ import { keyOf, plainQuantity, quantitiesIn, quantitiesOf } from '../../api/reck
 import { editionSeries } from '../../api/reckoning/results/series.js';
 import type { ResultSubmission } from '../../api/reckoning/results/series.js';
 import { needOf } from '../../api/readings/method-series.js';
+import type { MethodSeries } from '../../api/contract/method-series.js';
 import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
 import { METHOD_SERIES, KEYS } from '../support/method-series.js';
 import { inventInputs } from '../support/invent-inputs.js';
@@ -61,6 +62,15 @@ describe('the quantities of an edition', () => {
 
   test('a method that is not pinned yields nothing', () => {
     expect(quantitiesOf(inventInputs(5).evidence.edition.scheme.rules.categories, [])).toEqual([]);
+  });
+
+  test('what no treatment has touched, or nothing untreated stands beside, retains nothing', () => {
+    const [, knot] = inventInputs(5).evidence.edition.scheme.rules.categories;
+    const keys = (series: string, list: readonly MethodSeries[]) =>
+      quantitiesOf([{ ...knot!, series }], [{ slug: 'named-knot', number: 1, series: list }]).map(({ quantity }) => quantity);
+    expect(keys('untreated', METHOD_SERIES['straight-pull'])).toEqual(['breakingForce']);
+    expect(keys('knotted', [knotted])).toEqual(['breakingForce']);
+    expect(keys('knotted', METHOD_SERIES['named-knot'])).toEqual(['retention']);
   });
 
   test('a submission by itself shows both of its series', () => {

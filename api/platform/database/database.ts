@@ -1,4 +1,4 @@
-import { Inject, Injectable } from '@nestjs/common';
+import { Inject, Injectable, Logger } from '@nestjs/common';
 import type { OnModuleDestroy } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { CONFIG } from '../../config.js';
@@ -6,11 +6,13 @@ import type { Config } from '../../config.js';
 import { isRetryable } from './database-failure.js';
 import { PrismaClient } from './generated/client.js';
 import type { Prisma } from './generated/client.js';
+import { oneAtATime } from './one-at-a-time.js';
 
 /** What a store is given inside a transaction. */
 export type Transaction = Prisma.TransactionClient;
 
 const ATTEMPTS = 6;
+const logger = new Logger('database');
 
 /** The pool of connections, and the one way to change the record: a transaction that is tried again when others were in its way. */
 @Injectable()
@@ -28,9 +30,13 @@ export class Database implements OnModuleDestroy {
         lock_timeout: 5000,
         idle_in_transaction_session_timeout: 30_000,
       },
-      { onPoolError: () => undefined },
+      {
+        onPoolError: ({ message }) => {
+          logger.error(`A connection to the database that nobody used broke: ${message}`);
+        },
+      },
     );
-    this.client = new PrismaClient({ adapter, transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
+    this.client = new PrismaClient({ adapter: oneAtATime(adapter), transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
   }
 
   async onModuleDestroy(): Promise<void> {

@@ -1,4 +1,4 @@
-import { Inject, Injectable } from '@nestjs/common';
+import { Inject, Injectable, Logger } from '@nestjs/common';
 import type { OnApplicationShutdown } from '@nestjs/common';
 import { PgBoss, fromPrisma } from 'pg-boss';
 import { CONFIG } from '../../config.js';
@@ -8,13 +8,16 @@ import type { Transaction } from '../database/database.js';
 /** Orders for the worker. An order rides in the transaction of the change that asks for it. */
 @Injectable()
 export class Jobs implements OnApplicationShutdown {
+  private readonly logger = new Logger('jobs');
   private readonly boss: PgBoss;
   private starting: Promise<unknown> | undefined;
   private readonly known = new Set<string>();
 
   constructor(@Inject(CONFIG) config: Config) {
     this.boss = new PgBoss({ connectionString: config.DATABASE_URL, max: 4 });
-    this.boss.on('error', () => undefined);
+    this.boss.on('error', ({ message }) => {
+      this.logger.error(`The queue of orders: ${message}`);
+    });
   }
 
   /** Puts an order into the transaction; a rollback takes it away again. */

@@ -2,6 +2,7 @@ import pg from 'pg';
 import { MethodsModule } from '../../api/methods/methods.module.js';
 import { MethodsReadModel } from '../../api/methods/methods.read-model.js';
 import { runSql } from '../support/run-sql.js';
+import { waitForLock } from '../support/wait-for-lock.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';
 
@@ -148,7 +149,7 @@ test('of two next versions at once, the second sees the first', async () => {
     SELECT gen_random_uuid(), method_id, 4, '2027-01-01', limits, series, parameters, wording, true FROM method_version WHERE number = 3`);
   const late = post({ number: 4, effectiveFrom: '2027-01-01' }).expect(422);
   const answer = late.then(({ body }) => body as { errors: object[] });
-  await new Promise((resume) => setTimeout(resume, 150));
+  await waitForLock(t.databaseUrl);
   await other.query('COMMIT');
   await other.end();
   expect((await answer).errors).toMatchObject([{ pointer: '/number' }, { pointer: '/effectiveFrom' }]);

@@ -6,6 +6,7 @@ import type { Config } from '../../config.js';
 import { isRetryable } from './database-failure.js';
 import { PrismaClient } from './generated/client.js';
 import type { Prisma } from './generated/client.js';
+import { oneAtATime } from './one-at-a-time.js';
 
 /** What a store is given inside a transaction. */
 export type Transaction = Prisma.TransactionClient;
@@ -31,7 +32,7 @@ export class Database implements OnModuleDestroy {
       },
       { onPoolError: (error) => this.log.error(`A connection to the database broke: ${error.message}`) },
     );
-    this.client = new PrismaClient({ adapter, transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
+    this.client = new PrismaClient({ adapter: oneAtATime(adapter), transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
   }
 
   async onModuleDestroy(): Promise<void> {

@@ -19,7 +19,7 @@ import type { Examination, ExaminedSubmission, ReadSubmission } from './examined
 import { FindSubjects, noNames } from './find-subjects.js';
 import type { KnownNames } from './find-subjects.js';
 import { inBatches } from './intake.js';
-import type { HandIn } from './hand-in.js';
+import type { HandIn } from './intake.js';
 import { ownEvidence, toOwnSubmission } from './own-evidence.js';
 import { handedInBefore, twiceInFile } from './repeated-faults.js';
 import { readSubmission } from './read-submission.js';

@@ -1,8 +1,7 @@
-import { findingForTester } from '../checks/finding.js';
 import type { Finding } from '../checks/finding.js';
 import type { InstrumentOnRecord } from '../instruments/instruments.read-model.js';
 import type { InputFault } from '../platform/errors/problem.js';
-import type { HandIn } from './hand-in.js';
+import type { HandIn } from './intake.js';
 import type { SpecimenInSi } from '../readings/readings-si.js';
 import { certificateOn } from './subject.js';
 import type { Subject } from './subject.js';
@@ -71,10 +70,3 @@ const toRevisionColumns = ({ content, temperatureC, readingsDigest }: ExaminedSu
 /** Instruments used, each with the certificate that was valid on the bench day. */
 const toInstrumentColumns = ({ content, instruments }: ExaminedSubmission) =>
   instruments.map((instrument) => ({ instrumentId: instrument.id, certificate: certificateOn(content.benchDay, instrument) }));
-
-/** Findings that block, as faults: a tester reads what is safe to know. */
-export const blockingFaults = ({ findings, locate }: ExaminedSubmission): InputFault[] =>
-  findings.flatMap((finding) => {
-    const safe = finding.severity === 'blocks' ? findingForTester(finding) : null;
-    return safe ? [locate({ pointer: finding.pointer ?? '', code: safe.code, detail: safe.message })] : [];
-  });

@@ -10,7 +10,7 @@ import { ExamineSubmissions } from './examine-submissions.js';
 import { isBlocked, toRecord } from './examined-submission.js';
 import type { SubmissionRecord } from './examined-submission.js';
 import { SpooledFile } from './intake/spooled-file.js';
-import { blockingFaults } from './examined-submission.js';
+import { blockingFaults } from './blocking-faults.js';
 import type { Intake } from './intake.js';
 import { IntakeTally, refusal } from './intake-tally.js';
 import { referenceOf } from './submission.js';

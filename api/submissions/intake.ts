@@ -1,6 +1,15 @@
 import type { InputFault } from '../platform/errors/problem.js';
-import type { HandIn } from './hand-in.js';
-import { FaultTally, refusal } from './intake-tally.js';
+import type { SubmissionContent } from '../contract/submission-content.js';
+
+/** One submission as parsed, and how a fault of it is told: for a file, by row and column. */
+export interface HandIn {
+  readonly content: SubmissionContent;
+  readonly rows: readonly [number, number] | null;
+  readonly locate: (fault: InputFault) => InputFault;
+}
+
+/** What came as JSON: its places are its own. */
+export const handInOf = (content: SubmissionContent): HandIn => ({ content, rows: null, locate: (fault) => fault });
 
 /** What came with one request: submissions that could be read, and the faults of those that could not. */
 export interface Intake {
@@ -27,27 +36,3 @@ export async function* inBatches(handIns: AsyncIterable<HandIn>): AsyncGenerator
   }
   if (batch.length > 0) yield batch;
 }
-
-/**
- * The one submission of an intake, for what is about one.
- * @throws Problem 422 with every fault of the file, or where it holds another number of submissions
- */
-export async function onlyOne({ handIns, unread }: Intake): Promise<HandIn> {
-  const found: HandIn[] = [];
-  for await (const handIn of handIns) found.push(handIn);
-  const { faults, furtherFaults } = unread();
-  const tally = FaultTally.of(faults);
-  tally.add([], furtherFaults);
-  if (tally.count > 0) throw refusal(tally);
-  const [first, second] = found;
-  if (!first || second) throw refusal(FaultTally.of([(second ?? handInOfNone).locate(notOne(found.length))]));
-  return first;
-}
-
-const handInOfNone: Pick<HandIn, 'locate'> = { locate: (fault) => fault };
-
-const notOne = (count: number): InputFault => ({
-  pointer: '',
-  code: 'not_one_submission',
-  detail: `Found ${count} submissions, expected the one that is handed in again. Send its rows alone.`,
-});

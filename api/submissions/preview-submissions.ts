@@ -7,7 +7,7 @@ import { isBlocked } from './examined-submission.js';
 import type { ExaminedSubmission } from './examined-submission.js';
 import { FaultTally, refusal } from './intake-tally.js';
 import type { Intake } from './intake.js';
-import type { HandIn } from './hand-in.js';
+import type { HandIn } from './intake.js';
 import { figuresForTester, toTesterFinding } from './submission-view.js';
 import type { PreviewResponse } from '../contract/endpoints/submissions.js';
 

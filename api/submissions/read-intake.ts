@@ -7,7 +7,7 @@ import { FaultList } from './intake/fault-list.js';
 import { parseSubmissionsCsv } from './intake/parse-submissions-csv.js';
 import { toFault } from './intake/row-fault.js';
 import { SpooledFile } from './intake/spooled-file.js';
-import { handInOf } from './hand-in.js';
+import { handInOf } from './intake.js';
 import type { Intake } from './intake.js';
 import { requireAnnounced, wholeFile } from './file-size.js';
 import { submissionContent } from '../contract/submission-content.js';

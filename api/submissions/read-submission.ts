@@ -4,7 +4,7 @@ import { parseQuantity } from '../measurement/units/parse-quantity.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import { contentDigest } from './content-digest.js';
 import type { ReadSubmission } from './examined-submission.js';
-import type { HandIn } from './hand-in.js';
+import type { HandIn } from './intake.js';
 import { readingsDigest } from '../readings/readings-digest.js';
 import { toSpecimensInSi } from '../readings/readings-si.js';
 import { instrumentFaults, isFound, strangersToEdition, unknownNames } from './subject.js';

@@ -8,9 +8,9 @@ import { checkInput } from './check-input.js';
 const INPUTS = [...CASES.flatMap(([, , trigger, nearMiss]) => [trigger, nearMiss]), {}].map((change) => checkInput(change));
 
 /** What a check reads of these submissions, by name. */
-function readBy({ run, limits = {} }: (typeof CHECKS)[number]): string[] {
+function readBy(check: (typeof CHECKS)[number]): string[] {
   const read = new Set<string>();
-  const numbers = Object.fromEntries(Object.entries(limits).map(([name, { value }]) => [name, value]));
+  const numbers = Object.fromEntries(Object.entries(check.limits ?? {}).map(([name, { value }]) => [name, value]));
   for (const input of INPUTS) {
     const watched = new Proxy(input, {
       get(target, name) {
@@ -18,7 +18,7 @@ function readBy({ run, limits = {} }: (typeof CHECKS)[number]): string[] {
         return target[name as keyof CheckInput];
       },
     });
-    run(watched, numbers);
+    check.run(watched, numbers);
   }
   return [...read].sort();
 }

@@ -1,7 +1,7 @@
 import type { InstrumentOnRecord } from '../../api/instruments/instruments.read-model.js';
 import { uuid7 } from '../../api/platform/identifiers/uuid7.js';
 import { dateAtBench } from '../../api/contract/bench-day.js';
-import { handInOf } from '../../api/submissions/hand-in.js';
+import { handInOf } from '../../api/submissions/intake.js';
 import { readingsDigest } from '../../api/readings/readings-digest.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';
 import { specimenContent } from '../../api/contract/submission-content.js';

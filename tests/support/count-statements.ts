@@ -2,16 +2,16 @@ import pg from 'pg';
 
 /** Statements that this process sends to the database while the work lasts. */
 export async function countStatements(work: () => PromiseLike<unknown>): Promise<number> {
-  const { query } = pg.Client.prototype;
+  const query = Reflect.get(pg.Client.prototype, 'query') as (...args: unknown[]) => unknown;
   let count = 0;
-  pg.Client.prototype.query = function counted(this: pg.Client, ...query_: unknown[]) {
+  pg.Client.prototype.query = function counted(this: pg.Client, ...sent: unknown[]) {
     count += 1;
-    return Reflect.apply(query, this, query_) as unknown;
-  } as typeof query;
+    return Reflect.apply(query, this, sent);
+  } as typeof pg.Client.prototype.query;
   try {
     await work();
     return count;
   } finally {
-    pg.Client.prototype.query = query;
+    pg.Client.prototype.query = query as typeof pg.Client.prototype.query;
   }
 }

@@ -44,7 +44,13 @@ export function applyTwist(plain: DemoHandIn, twist: Twist): DemoHandIn[] {
     case 'handedInTwice':
       return [
         { ...plain, review: PLAINLY_ACCEPTED },
-        { ...plain, task: { ...plain.task, key: `${plain.task.key}/twice` }, review: { decision: 'refused', reason: twist.reason } },
+        {
+          ...plain,
+          // Without a word on it the record would not take the same content twice.
+          content: { ...content, note: twist.note },
+          task: { ...plain.task, key: `${plain.task.key}/twice` },
+          review: { decision: 'refused', reason: twist.reason },
+        },
       ];
   }
 }

@@ -99,7 +99,7 @@ export type Twist =
   | { readonly kind: 'outlier'; readonly specimen: number; readonly reads: number; readonly words: string }
   | { readonly kind: 'setAside'; readonly specimen: number; readonly reads: number; readonly note: string; readonly reason: string }
   | { readonly kind: 'seenLabel'; readonly note: string; readonly words: string }
-  | { readonly kind: 'handedInTwice'; readonly reason: string };
+  | { readonly kind: 'handedInTwice'; readonly note: string; readonly reason: string };
 
 /** Season, variant, method and running number of the submission → what happens. */
 export const TWISTS: Readonly<Record<string, Twist>> = {
@@ -136,6 +136,7 @@ export const TWISTS: Readonly<Record<string, Twist>> = {
   },
   '2025/fellknot-fused-pe-0-8/straight-pull/2': {
     kind: 'handedInTwice',
+    note: 'Sent again: the bench lost its line while the first went off.',
     reason: 'The same file was handed in twice; the first one stands.',
   },
   '2026/coldharl-8-pe-0-8/straight-pull/1': {

@@ -10,11 +10,16 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyInstance } from 'fastify';
 import { AppModule } from './app.module.js';
 import { serveOpenApi } from './openapi.js';
+import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
+import { frameworkErrors } from './platform/http/framework-errors.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 import { serveSite } from './serve-site.js';
 
 const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
+/** Who sends slower than this is cut off, so that slow connections do not take all places. */
+const HEADERS_WITHIN_MS = 15_000;
+const BODY_WITHIN_MS = 120_000;
 
 /**
  * Makes the server, ready to listen.
@@ -25,9 +30,12 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   const { config } = options;
   const proxies = config.TRUSTED_PROXIES.split(',').filter((address) => address !== '');
   const adapter = new FastifyAdapter({
-    bodyLimit: LARGEST_FILE_BYTES,
+    bodyLimit: MOST_JSON_BYTES,
     trustProxy: proxies.length > 0 ? proxies : false,
     requestIdHeader: false,
+    requestTimeout: BODY_WITHIN_MS,
+    http: { headersTimeout: HEADERS_WITHIN_MS, connectionsCheckingInterval: 5000 },
+    ...frameworkErrors(config.PUBLIC_URL),
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
     logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
@@ -44,6 +52,7 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
 }
 
 async function registerPlugins(fastify: FastifyInstance, requestsPerMinute: number): Promise<void> {
+  registerBodyRules(fastify);
   await fastify.register(cookie);
   await fastify.register(helmet, { contentSecurityPolicy: false });
   await fastify.register(compress, { global: true, threshold: 1024 });

@@ -14,12 +14,28 @@ export const platformProblems = declareProblems({
   'request/too-large': {
     status: 413,
     title: 'The body is too large',
-    explains: 'A file may have at most 50 MB (52 428 800 bytes). Split it and send the parts.',
+    explains:
+      'A file may have at most 50 MB (52 428 800 bytes), JSON with readings 8 MB, any other JSON 64 KB. Split it and send the parts.',
+  },
+  'request/address-too-long': {
+    status: 414,
+    title: 'The address is too long',
+    explains: 'A part of an address has at most 100 characters. Correct it and send the request again.',
+  },
+  'request/headers-too-large': {
+    status: 431,
+    title: 'The headers are too large',
+    explains: 'All headers together have at most 16 KB. Send fewer or shorter ones, cookies above all.',
+  },
+  'request/too-slow': {
+    status: 408,
+    title: 'The request took too long to arrive',
+    explains: 'Headers arrive within 15 seconds, a body within 2 minutes. Send it again over a better connection, or split the file.',
   },
   'request/media-type': {
     status: 415,
     title: 'The content type is not taken here',
-    explains: 'Send application/json, or text/csv or multipart/form-data where the address takes files.',
+    explains: 'Send application/json, or text/csv or multipart/form-data where the address takes files; not packed by a Content-Encoding.',
   },
   'request/too-many': { status: 429, title: 'Too many requests', explains: 'Wait for the seconds in Retry-After, then go on.' },
   'request/not-found': {

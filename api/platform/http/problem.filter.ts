@@ -7,6 +7,7 @@ import { brokenRule, isDuplicate, isRetryable } from '../database/database-failu
 import { platformProblems as known } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { ProblemKind } from '../errors/problem.js';
+import { PROBLEM_TYPE, problemBody } from './problem-body.js';
 
 const KIND_OF_STATUS: Readonly<Record<number, ProblemKind>> = {
   400: known['request/malformed'],
@@ -35,27 +36,22 @@ export class ProblemFilter implements ExceptionFilter {
       this.logger.error(
         `${request.method} ${request.url} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
       );
-    const { code, status, title } = problem.kind;
     void http
       .getResponse<FastifyReply>()
-      .status(status)
+      .status(problem.kind.status)
       .headers({ ...problem.headers, 'Cache-Control': 'no-store' })
-      .type('application/problem+json')
-      .send({
-        type: `${this.config.PUBLIC_URL}/problems/#${code.replace('/', '-')}`,
-        title,
-        status,
-        code,
-        detail: problem.detail,
-        instance: request.url.split('?')[0],
-        errors: problem.errors,
-        ...problem.members,
-      });
+      .type(PROBLEM_TYPE)
+      .send(problemBody(problem, request.url, this.config.PUBLIC_URL));
   }
 }
 
+/** How the reader of forms says that what it was given is none; it gives no code. */
+const BROKEN_FORM = /multipart data|Multipart: /i;
+
 function toProblem(error: unknown): Problem {
   if (error instanceof Problem) return error;
+  if (error instanceof Error && BROKEN_FORM.test(error.message))
+    return new Problem(known['request/malformed'], 'The form cannot be read to its end. Send multipart/form-data with one file, whole.');
   const rule = brokenRule(error);
   if (rule !== null) return new Problem(known['record/rule-broken'], rule);
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);

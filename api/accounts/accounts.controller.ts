@@ -1,4 +1,4 @@
-import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Res } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Inject, Ip, Param, Patch, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
 import { AuditTrail } from '../audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
@@ -11,6 +11,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
+import { networkOf } from '../platform/http/network.js';
 import { AcceptInvitation } from './accept-invitation.js';
 import { toAccount, toRoles } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
@@ -44,9 +45,10 @@ export class AccountsController {
   @Endpoint({ summary: 'Sign in: opens a session and sets its cookie.', allow: 'anyone', status: 201, answer: schemas.sessionResponse })
   async postSession(
     @Body({ schema: schemas.signInRequest }) input: schemas.SignInRequest,
+    @Ip() address: string,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
-    const { secret, expiresAt, session } = await this.signIn.run(input);
+    const { secret, expiresAt, session } = await this.signIn.run(input, networkOf(address));
     void reply.setCookie(SESSION_COOKIE, secret, {
       httpOnly: true,
       secure: this.config.SECURE_COOKIES,
@@ -82,7 +84,7 @@ export class AccountsController {
   @Endpoint({ summary: 'Give or take roles, disable an account.', allow: ['admin'], answer: schemas.accountResponse, needsIfMatch: true })
   patchAccount(
     @CurrentActor() actor: Actor,
-    @Param('id') id: string,
+    @Param('id', { schema: schemas.idParameter }) id: string,
     @IfMatch() version: number,
     @Body({ schema: schemas.accountChange }) change: schemas.AccountChange,
   ) {
@@ -97,8 +99,12 @@ export class AccountsController {
 
   @Post('invitations/:secret/acceptance')
   @Endpoint({ summary: 'Accept an invitation: makes the account.', allow: 'anyone', status: 201, answer: schemas.accountResponse })
-  postAcceptance(@Param('secret') secret: string, @Body({ schema: schemas.acceptanceRequest }) input: schemas.AcceptanceRequest) {
-    return this.acceptance.run(secret, input);
+  postAcceptance(
+    @Param('secret') secret: string,
+    @Body({ schema: schemas.acceptanceRequest }) input: schemas.AcceptanceRequest,
+    @Ip() address: string,
+  ) {
+    return this.acceptance.run(secret, input, networkOf(address));
   }
 
   @Post('tokens')
@@ -123,7 +129,7 @@ export class AccountsController {
 
   @Delete('tokens/:id')
   @Endpoint({ summary: 'Revoke one of your tokens.', allow: 'signedIn', status: 204, answer: null })
-  async deleteToken(@CurrentActor() actor: Actor, @Param('id') id: string): Promise<void> {
+  async deleteToken(@CurrentActor() actor: Actor, @Param('id', { schema: schemas.idParameter }) id: string): Promise<void> {
     await this.database.transaction(async (tx) => {
       const isRevoked = await this.store.revokeToken(tx, actor.accountId, id, this.clock.now());
       if (!isRevoked) throw new Problem(platformProblems['request/not-found'], 'You have no such token.');

@@ -9,6 +9,7 @@ import { AcceptInvitation } from './accept-invitation.js';
 import { AccountsController } from './accounts.controller.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import { AccountsStore } from './accounts.store.js';
+import { Attempts } from './attempts.js';
 import { ChangeAccount } from './change-account.js';
 import { DeclareInterest } from './declare-interest.js';
 import { Invite } from './invite.js';
@@ -22,6 +23,7 @@ import { SignIn } from './sign-in.js';
     AcceptInvitation,
     AccountsReadModel,
     AccountsStore,
+    Attempts,
     ChangeAccount,
     DeclareInterest,
     Invite,

@@ -10,6 +10,9 @@ const email = z
 const password = z.string().min(12, 'A password has at least 12 characters').max(200).describe('Password, at least 12 characters');
 const displayName = z.string().trim().min(1).max(80).describe('Name shown on published pages');
 
+/** An id that is no UUID is nobody's. */
+export const idParameter = z.uuid().describe('Id, a UUID');
+
 export const signInRequest = z.strictObject({ email, password: z.string().max(200).describe('Password') });
 export const accountResponse = z.strictObject({
   id: z.uuid(),

@@ -9,6 +9,8 @@ interface NewAccount {
   readonly createdAt: Date;
 }
 
+const LONGEST_WAIT_S = 900;
+
 /** The only writer of accounts, invitations, sessions, tokens and declared interests. */
 @Injectable()
 export class AccountsStore {
@@ -42,13 +44,16 @@ export class AccountsStore {
   /** Takes an invitation that is neither used nor expired; only one taker wins. */
   async takeInvitation(tx: Transaction, tokenHash: string, now: Date): Promise<{ roles: string[] } | null> {
     const { count } = await tx.invitation.updateMany({
-      where: { tokenHash, acceptedAt: null, expiresAt: { gt: now } },
+      where: { tokenHash, acceptedAt: null, revokedAt: null, expiresAt: { gt: now } },
       data: { acceptedAt: now },
     });
     return count === 0 ? null : tx.invitation.findUnique({ where: { tokenHash }, select: { roles: true } });
   }
 
-  createSession(tx: Transaction, data: { tokenHash: string; accountId: string; csrfToken: string; createdAt: Date; expiresAt: Date }) {
+  createSession(
+    tx: Transaction,
+    data: { tokenHash: string; accountId: string; csrfToken: string; network: string; createdAt: Date; expiresAt: Date },
+  ) {
     return tx.session.create({ data });
   }
 
@@ -76,15 +81,33 @@ export class AccountsStore {
     });
   }
 
-  async countFailure(tx: Transaction, email: string, blockedUntil: (failures: number) => Date): Promise<void> {
-    const before = await tx.signInFailure.findUnique({ where: { email } });
-    const failures = (before?.failures ?? 0) + 1;
-    const data = { failures, blockedUntil: blockedUntil(failures) };
-    await tx.signInFailure.upsert({ where: { email }, create: { email, ...data }, update: data });
+  /**
+   * Counts a try in one statement: none without a wait up to the given failure, then 2, 4, 8 … seconds, at most 15 minutes. A quiet day
+   * forgets; a wait longer than that is left from a clock that was set back.
+   * @returns until when one has to wait, without being counted; null when the try may go on
+   */
+  async countAttempt(tx: Transaction, subject: string, waitsFrom: number, now: Date): Promise<Date | null> {
+    const counted = await tx.$queryRaw<object[]>`
+      INSERT INTO sign_in_failure AS f (email, failures, blocked_until, last_at) VALUES (${subject}, 1, ${now}, ${now})
+      ON CONFLICT (email) DO UPDATE SET
+        failures = CASE WHEN f.last_at < ${now}::timestamptz - interval '1 day' THEN 1 ELSE f.failures + 1 END,
+        blocked_until = CASE WHEN f.failures + 1 < ${waitsFrom} OR f.last_at < ${now}::timestamptz - interval '1 day' THEN ${now}::timestamptz
+          ELSE ${now}::timestamptz + make_interval(secs => least(${LONGEST_WAIT_S}, 2 ^ least(f.failures + 2 - ${waitsFrom}, 20))) END,
+        last_at = ${now}
+      WHERE f.blocked_until <= ${now} OR f.blocked_until > ${now}::timestamptz + make_interval(secs => ${LONGEST_WAIT_S})
+      RETURNING 1`;
+    if (counted.length > 0) return null;
+    return (await tx.signInFailure.findUnique({ where: { subject } }))?.blockedUntil ?? now;
   }
 
-  forgetFailures(tx: Transaction, email: string) {
-    return tx.signInFailure.deleteMany({ where: { email } });
+  forgetAttempts(tx: Transaction, subject: string) {
+    return tx.signInFailure.deleteMany({ where: { subject } });
+  }
+
+  async takeAttemptBack(tx: Transaction, subject: string, waitsFrom: number, now: Date): Promise<void> {
+    await tx.$executeRaw`
+      UPDATE sign_in_failure SET failures = failures - 1, blocked_until = CASE WHEN failures <= ${waitsFrom} THEN ${now} ELSE blocked_until END
+      WHERE email = ${subject} AND failures > 0`;
   }
 
   declareInterest(tx: Transaction, data: { accountId: string; makerId: string; words: string; declaredAt: Date }) {

@@ -4,6 +4,7 @@ import type { OpenAPIObject } from '@nestjs/swagger';
 import { z } from 'zod';
 import type { ZodType } from 'zod';
 import type { Config } from './config.js';
+import { KEPT_HOURS } from './platform/http/idempotent-answers.store.js';
 import { problemSchema } from './platform/http/problem.schema.js';
 
 const converted = (schema: ZodType, io: 'input' | 'output') => {
@@ -32,8 +33,18 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
     ...document.components,
     schemas: { ...document.components?.schemas, Problem: converted(problemSchema, 'output') },
   };
+  for (const { post } of Object.values(document.paths))
+    if (post && post.security?.length !== 0) post.parameters = [...(post.parameters ?? []), IDEMPOTENCY_KEY];
   return document;
 }
+
+const IDEMPOTENCY_KEY = {
+  name: 'Idempotency-Key',
+  in: 'header' as const,
+  required: false,
+  description: `A key of your own, e.g. a UUID. The first answer is stored together with the work and replayed for ${KEPT_HOURS} hours; the same key with another body is refused. An answer that holds a secret is not kept: the repeat is told that it was done. If the server dies at the work, nothing of it stays and the key is free after 30 seconds.`,
+  schema: { type: 'string', minLength: 1, maxLength: 200, pattern: '^[\\x21-\\x7e]+$' },
+};
 
 /** Serves the document at /v1/openapi.json and a page to read it at /docs. */
 export function serveOpenApi(app: NestFastifyApplication, config: Config): void {

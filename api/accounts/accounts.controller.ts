@@ -92,7 +92,13 @@ export class AccountsController {
   }
 
   @Post('invitations')
-  @Endpoint({ summary: 'Invite somebody; the secret is shown once.', allow: ['admin'], status: 201, answer: schemas.invitationResponse })
+  @Endpoint({
+    summary: 'Invite somebody; the secret is shown once.',
+    allow: ['admin'],
+    status: 201,
+    answer: schemas.invitationResponse,
+    isSecret: true,
+  })
   postInvitation(@CurrentActor() actor: Actor, @Body({ schema: schemas.invitationRequest }) input: schemas.InvitationRequest) {
     return this.inviting.run(actor, input);
   }
@@ -108,7 +114,13 @@ export class AccountsController {
   }
 
   @Post('tokens')
-  @Endpoint({ summary: 'Make a bearer token; it is shown once.', allow: 'signedIn', status: 201, answer: schemas.tokenResponse })
+  @Endpoint({
+    summary: 'Make a bearer token; it is shown once.',
+    allow: 'signedIn',
+    status: 201,
+    answer: schemas.tokenResponse,
+    isSecret: true,
+  })
   postToken(@CurrentActor() actor: Actor, @Body({ schema: schemas.tokenRequest }) input: schemas.TokenRequest) {
     return this.tokens.run(actor, input);
   }

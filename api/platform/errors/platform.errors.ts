@@ -58,10 +58,22 @@ export const platformProblems = declareProblems({
     title: 'The Idempotency-Key was used for another request',
     explains: 'Use a new key for a new request.',
   },
+  'request/key-malformed': {
+    status: 400,
+    title: 'The Idempotency-Key cannot be read',
+    explains: 'A key has 1 to 200 visible characters of ASCII. A new UUID for each new request is what most use.',
+  },
+  'request/secret-not-kept': {
+    status: 409,
+    title: 'It was done; its answer held a secret and is not kept',
+    explains:
+      'The first request with this Idempotency-Key was carried out. A secret is shown once: if its answer did not arrive, revoke what was made and make another with a new key.',
+  },
   'request/key-busy': {
     status: 409,
     title: 'The first request with this Idempotency-Key is still running',
-    explains: 'Wait a moment and send it again: the stored answer will be replayed.',
+    explains:
+      'Wait for the seconds in Retry-After and send it again: the stored answer will be replayed. If the server died at it, the key is free again within a minute.',
   },
   'record/already-exists': {
     status: 409,

@@ -3,7 +3,7 @@ import type { ArgumentsHost, ExceptionFilter } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
-import { brokenRule, isDuplicate, isRetryable } from '../database/database-failure.js';
+import { brokenRule, isBusy, isDuplicate, isRetryable, isUnstorable } from '../database/database-failure.js';
 import { platformProblems as known } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { ProblemKind } from '../errors/problem.js';
@@ -55,7 +55,8 @@ function toProblem(error: unknown): Problem {
   const rule = brokenRule(error);
   if (rule !== null) return new Problem(known['record/rule-broken'], rule);
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);
-  if (isRetryable(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
+  if (isRetryable(error) || isBusy(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
+  if (isUnstorable(error)) return new Problem(known['request/not-valid'], 'A value cannot be kept on record. Nothing was stored.');
   const status = error instanceof HttpException ? error.getStatus() : ((error as { statusCode?: number }).statusCode ?? 500);
   const kind = KIND_OF_STATUS[status];
   return kind ? new Problem(kind, (error as Error).message) : new Problem(known['server/failed']);

@@ -21,3 +21,20 @@ export const toAccount = ({ id, email, displayName, roles, isDisabled, version }
   isDisabled,
   version,
 });
+
+interface TokenRow {
+  readonly id: string;
+  readonly name: string;
+  readonly scopes: readonly string[];
+  readonly expiresAt: Date;
+  readonly lastUsedAt: Date | null;
+}
+
+/** A token without its secret. */
+export const toToken = ({ id, name, scopes, expiresAt, lastUsedAt }: TokenRow) => ({
+  id,
+  name,
+  scopes: toRoles(scopes),
+  expiresAt: expiresAt.toISOString(),
+  lastUsedAt: lastUsedAt?.toISOString() ?? null,
+});

@@ -1,9 +1,7 @@
 import { Body, Controller, Delete, Get, Inject, Ip, Param, Patch, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
-import { AuditTrail } from '../audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -13,12 +11,13 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { networkOf } from '../platform/http/network.js';
 import { AcceptInvitation } from './accept-invitation.js';
-import { toAccount, toRoles } from './account.js';
+import { toAccount, toToken } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import * as schemas from './accounts.schemas.js';
 import { AccountsStore } from './accounts.store.js';
 import { ChangeAccount } from './change-account.js';
 import { DeclareInterest } from './declare-interest.js';
+import { EndAccess } from './end-access.js';
 import { Invite } from './invite.js';
 import { MakeToken } from './make-token.js';
 import { SESSION_COOKIE } from './session-actor-finder.js';
@@ -32,12 +31,11 @@ export class AccountsController {
     private readonly acceptance: AcceptInvitation,
     private readonly change: ChangeAccount,
     private readonly tokens: MakeToken,
+    private readonly ending: EndAccess,
     private readonly interests: DeclareInterest,
     private readonly accounts: AccountsReadModel,
     private readonly store: AccountsStore,
     private readonly database: Database,
-    private readonly audit: AuditTrail,
-    private readonly clock: Clock,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -119,6 +117,7 @@ export class AccountsController {
     allow: 'signedIn',
     status: 201,
     answer: schemas.tokenResponse,
+    needsSession: true,
     isSecret: true,
   })
   postToken(@CurrentActor() actor: Actor, @Body({ schema: schemas.tokenRequest }) input: schemas.TokenRequest) {
@@ -128,25 +127,13 @@ export class AccountsController {
   @Get('tokens')
   @Endpoint({ summary: 'Your tokens, without their secrets.', allow: 'signedIn', answer: schemas.tokensResponse })
   async getTokens(@CurrentActor() actor: Actor) {
-    const rows = await this.accounts.tokensOf(actor.accountId);
-    const items = rows.map(({ id, name, scopes, expiresAt, lastUsedAt }) => ({
-      id,
-      name,
-      scopes: toRoles(scopes),
-      expiresAt: expiresAt.toISOString(),
-      lastUsedAt: lastUsedAt?.toISOString() ?? null,
-    }));
-    return { items, nextCursor: null };
+    return { items: (await this.accounts.tokensOf(actor.accountId)).map(toToken), nextCursor: null };
   }
 
   @Delete('tokens/:id')
   @Endpoint({ summary: 'Revoke one of your tokens.', allow: 'signedIn', status: 204, answer: null })
-  async deleteToken(@CurrentActor() actor: Actor, @Param('id', { schema: schemas.idParameter }) id: string): Promise<void> {
-    await this.database.transaction(async (tx) => {
-      const isRevoked = await this.store.revokeToken(tx, actor.accountId, id, this.clock.now());
-      if (!isRevoked) throw new Problem(platformProblems['request/not-found'], 'You have no such token.');
-      await this.audit.record(tx, { actorId: actor.accountId, action: 'token.revoked', objectType: 'token', objectId: id });
-    });
+  deleteToken(@CurrentActor() actor: Actor, @Param('id', { schema: schemas.idParameter }) id: string) {
+    return this.ending.token(actor, actor.accountId, id);
   }
 
   @Post('interests')

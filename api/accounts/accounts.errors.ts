@@ -7,6 +7,11 @@ export const accountProblems = declareProblems({
     explains:
       'The answer is the same whether the account is unknown or the password is wrong. Try again, or ask an admin for an invitation.',
   },
+  'accounts/wrong-password': {
+    status: 422,
+    title: 'The password until now is wrong',
+    explains: 'Type it again. If it is lost, ask an admin for an address to set a new one.',
+  },
   'accounts/too-many-failures': {
     status: 429,
     title: 'Too many failed tries',

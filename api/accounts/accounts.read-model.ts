@@ -35,6 +35,20 @@ export class AccountsReadModel {
     return (await this.database.client.session.count({ where: { network, account: { email }, expiresAt: { gt: now } } })) > 0;
   }
 
+  /** Whether a password can still be set by it. */
+  async isReset(tokenHash: string, now: Date): Promise<boolean> {
+    return (await this.database.client.passwordReset.count({ where: { tokenHash, usedAt: null, expiresAt: { gt: now } } })) > 0;
+  }
+
+  sessionsOf(accountId: string, now: Date) {
+    return this.database.client.session.findMany({ where: { accountId, expiresAt: { gt: now } }, orderBy: { createdAt: 'desc' } });
+  }
+
+  openInvitations(now: Date) {
+    const where = { acceptedAt: null, revokedAt: null, expiresAt: { gt: now } };
+    return this.database.client.invitation.findMany({ where, orderBy: { id: 'desc' } });
+  }
+
   /** Whether an invitation can still be accepted. */
   async isInvitation(tokenHash: string, now: Date): Promise<boolean> {
     const where = { tokenHash, acceptedAt: null, revokedAt: null, expiresAt: { gt: now } };

@@ -40,7 +40,42 @@ export const invitationResponse = z.strictObject({
   roles: z.array(role),
   expiresAt: z.iso.datetime(),
 });
+export const invitationsResponse = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      id: z.uuid(),
+      roles: z.array(role),
+      note: z.string(),
+      createdAt: z.iso.datetime(),
+      expiresAt: z.iso.datetime(),
+    }),
+  ),
+  nextCursor: z.string().nullable(),
+});
 export const acceptanceRequest = z.strictObject({ email, displayName, password });
+
+export const passwordChange = z.strictObject({
+  currentPassword: z.string().max(200).describe('Password until now'),
+  newPassword: password,
+});
+export const newPassword = z.strictObject({ password });
+export const passwordResetResponse = z.strictObject({
+  secret: z.string().describe('Shown once'),
+  address: z.string().describe('Where the new password is set'),
+  expiresAt: z.iso.datetime(),
+});
+export const sessionsResponse = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      id: z.uuid(),
+      network: z.string().nullable().describe('Network address it was opened from'),
+      createdAt: z.iso.datetime(),
+      expiresAt: z.iso.datetime(),
+      isCurrent: z.boolean().describe('Whether it is the one that asks'),
+    }),
+  ),
+  nextCursor: z.string().nullable(),
+});
 
 export const tokenRequest = z.strictObject({
   name: z.string().trim().min(1).max(80).describe('What the token is for'),
@@ -67,6 +102,7 @@ export const interestsResponse = z.strictObject({ items: z.array(interestRespons
 export type SignInRequest = z.infer<typeof signInRequest>;
 export type AcceptanceRequest = z.infer<typeof acceptanceRequest>;
 export type InvitationRequest = z.infer<typeof invitationRequest>;
+export type PasswordChange = z.infer<typeof passwordChange>;
 export type TokenRequest = z.infer<typeof tokenRequest>;
 export type AccountChange = z.infer<typeof accountChange>;
 export type InterestRequest = z.infer<typeof interestRequest>;

@@ -57,7 +57,7 @@ export class AccountsStore {
     return tx.session.create({ data });
   }
 
-  endSessions(tx: Transaction, where: { tokenHash?: string; accountId?: string }) {
+  endSessions(tx: Transaction, where: { tokenHash?: string | { not: string }; accountId?: string; id?: string }) {
     return tx.session.deleteMany({ where });
   }
 
@@ -68,9 +68,42 @@ export class AccountsStore {
     return tx.apiToken.create({ data });
   }
 
-  async revokeToken(tx: Transaction, accountId: string, id: string, now: Date): Promise<boolean> {
-    const { count } = await tx.apiToken.updateMany({ where: { id, accountId, revokedAt: null }, data: { revokedAt: now } });
-    return count > 0;
+  /** @returns how many were revoked */
+  async revokeTokens(tx: Transaction, where: { accountId: string; id?: string }, now: Date): Promise<number> {
+    return (await tx.apiToken.updateMany({ where: { ...where, revokedAt: null }, data: { revokedAt: now } })).count;
+  }
+
+  /** @returns how many were revoked: one, or none when it is not open */
+  async revokeInvitation(tx: Transaction, id: string, now: Date): Promise<number> {
+    const where = { id, acceptedAt: null, revokedAt: null, expiresAt: { gt: now } };
+    return (await tx.invitation.updateMany({ where, data: { revokedAt: now } })).count;
+  }
+
+  setPassword(tx: Transaction, id: string, passwordHash: string) {
+    return tx.account.update({ where: { id }, data: { passwordHash } });
+  }
+
+  /** The last reset of an account is the only one that serves. */
+  async makeReset(
+    tx: Transaction,
+    data: { accountId: string; tokenHash: string; madeBy: string | null; createdAt: Date; expiresAt: Date },
+  ): Promise<void> {
+    await tx.passwordReset.deleteMany({ where: { accountId: data.accountId, usedAt: null } });
+    await tx.passwordReset.create({ data });
+  }
+
+  /** Takes a reset that is neither used nor expired; only one taker wins. */
+  async takeReset(tx: Transaction, tokenHash: string, now: Date) {
+    const where = { tokenHash, usedAt: null, expiresAt: { gt: now }, account: { isDisabled: false } };
+    const { count } = await tx.passwordReset.updateMany({ where, data: { usedAt: now } });
+    return count === 0 ? null : (await tx.passwordReset.findUniqueOrThrow({ where: { tokenHash }, include: { account: true } })).account;
+  }
+
+  async forgetExpired(tx: Transaction, now: Date): Promise<void> {
+    const dayBefore = new Date(now.getTime() - 86_400_000);
+    await tx.session.deleteMany({ where: { expiresAt: { lt: now } } });
+    await tx.signInFailure.deleteMany({ where: { lastAt: { lt: dayBefore } } });
+    await tx.passwordReset.deleteMany({ where: { expiresAt: { lt: dayBefore } } });
   }
 
   /** Notes the use of a token, at most once a minute. */

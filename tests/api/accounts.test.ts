@@ -63,7 +63,7 @@ test('unknown account and wrong password get the same answer, and failures back 
 test('a token does no more than its scopes, is shown once, and ends when revoked or expired', async () => {
   const both = await t.caller(['tester', 'admin']);
   const narrow = await both
-    .call('post', '/v1/tokens')
+    .browse('post', '/v1/tokens')
     .send({ name: 'bench', scopes: ['tester'], expiresInDays: 1 })
     .expect(201);
   const asNarrow = () => t.call('get', '/v1/accounts').set('Authorization', `Bearer ${narrow.body.token}`);
@@ -75,7 +75,7 @@ test('a token does no more than its scopes, is shown once, and ends when revoked
   expect(
     (
       await tester
-        .call('post', '/v1/tokens')
+        .browse('post', '/v1/tokens')
         .send({ name: 'more', scopes: ['admin'] })
         .expect(422)
     ).body.code,

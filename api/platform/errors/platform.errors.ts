@@ -88,6 +88,11 @@ export const platformProblems = declareProblems({
   'record/busy': { status: 503, title: 'The record is busy', explains: 'Several changes met. Send the request again in a moment.' },
   'access/not-signed-in': { status: 401, title: 'Sign in first', explains: 'Send a session cookie or a bearer token.' },
   'access/forbidden': { status: 403, title: 'Not allowed for your role', explains: 'The detail names the role that may do this.' },
+  'access/session-needed': {
+    status: 403,
+    title: 'Not for tokens',
+    explains: 'What makes or changes keys needs a person: sign in (POST /v1/sessions) and send the session cookie with its X-CSRF-Token.',
+  },
   'access/csrf': {
     status: 403,
     title: 'The X-CSRF-Token does not fit the session',

@@ -18,6 +18,8 @@ export interface EndpointDeclaration {
   readonly needsIfMatch?: boolean;
   /** What it takes beyond 64 KB of JSON: JSON with readings or a list as long, or files as well. */
   readonly takes?: 'readings' | 'files';
+  /** Whether it takes a person at a browser: a token must not make what outlives or exceeds it. */
+  readonly needsSession?: boolean;
   /** Whether its answer holds a secret, which is kept nowhere. */
   readonly isSecret?: boolean;
   /** Whether it answers however many ask. */

@@ -31,6 +31,12 @@ export class Jobs implements OnApplicationShutdown {
     });
   }
 
+  /** Lets one of all workers do this at the times of a cron line, UTC. */
+  async every(queue: string, cron: string, work: () => Promise<void>): Promise<void> {
+    await this.carryOut(queue, work);
+    await this.boss.schedule(queue, cron);
+  }
+
   /** Makes sure that the queue exists; safe to call from many processes. */
   async prepare(queue: string): Promise<void> {
     await (this.starting ??= this.boss.start());

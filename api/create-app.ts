@@ -1,7 +1,6 @@
 import 'reflect-metadata';
 import compress from '@fastify/compress';
 import cookie from '@fastify/cookie';
-import helmet from '@fastify/helmet';
 import multipart from '@fastify/multipart';
 import rateLimit from '@fastify/rate-limit';
 import { NestFactory } from '@nestjs/core';
@@ -9,7 +8,9 @@ import { FastifyAdapter } from '@nestjs/platform-fastify';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyInstance } from 'fastify';
 import { AppModule } from './app.module.js';
+import type { Config } from './config.js';
 import { serveOpenApi } from './openapi.js';
+import { registerAnswerHeaders } from './platform/http/answer-headers.js';
 import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
 import { frameworkErrors } from './platform/http/framework-errors.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
@@ -41,7 +42,7 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
     logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
     abortOnError: false,
   });
-  await registerPlugins(adapter.getInstance<FastifyInstance>(), config.REQUESTS_PER_MINUTE);
+  await registerPlugins(adapter.getInstance<FastifyInstance>(), config);
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
@@ -51,13 +52,13 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   return app;
 }
 
-async function registerPlugins(fastify: FastifyInstance, requestsPerMinute: number): Promise<void> {
+async function registerPlugins(fastify: FastifyInstance, config: Config): Promise<void> {
   registerBodyRules(fastify);
   await fastify.register(cookie);
-  await fastify.register(helmet, { contentSecurityPolicy: false });
+  await registerAnswerHeaders(fastify, config);
   await fastify.register(compress, { global: true, threshold: 1024 });
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });
-  await fastify.register(rateLimit, { max: requestsPerMinute, timeWindow: '1 minute', enableDraftSpec: true });
+  await fastify.register(rateLimit, { max: config.REQUESTS_PER_MINUTE, timeWindow: '1 minute', enableDraftSpec: true });
   fastify.addContentTypeParser('text/csv', (_request, payload, done) => {
     done(null, payload);
   });

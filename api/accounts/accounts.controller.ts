@@ -7,6 +7,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
+import { isBehindTls } from '../platform/http/answer-headers.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { networkOf } from '../platform/http/network.js';
@@ -49,7 +50,7 @@ export class AccountsController {
     const { secret, expiresAt, session } = await this.signIn.run(input, networkOf(address));
     void reply.setCookie(SESSION_COOKIE, secret, {
       httpOnly: true,
-      secure: this.config.SECURE_COOKIES,
+      secure: isBehindTls(this.config),
       sameSite: 'lax',
       path: '/',
       expires: expiresAt,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ROLES } from '../platform/http/access.js';
+import { asDisplayName, displayNameFault } from './display-name.js';
 
 const role = z.enum(ROLES).describe('Role');
 const email = z
@@ -8,7 +9,16 @@ const email = z
   .transform((text) => text.toLowerCase())
   .describe('E-mail address');
 const password = z.string().min(12, 'A password has at least 12 characters').max(200).describe('Password, at least 12 characters');
-const displayName = z.string().trim().min(1).max(80).describe('Name shown on published pages');
+const displayName = z
+  .string()
+  .overwrite(asDisplayName)
+  .min(1)
+  .max(80)
+  .superRefine((name, context) => {
+    const message = displayNameFault(name);
+    if (message !== null) context.addIssue({ code: 'custom', message });
+  })
+  .describe('Name shown on published pages, in one script, without invisible characters');
 
 /** An id that is no UUID is nobody's. */
 export const idParameter = z.uuid().describe('Id, a UUID');

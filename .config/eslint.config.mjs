@@ -55,6 +55,7 @@ export default tseslint.config(
       'api/main.ts',
       'api/worker.ts',
       'api/invite-first-admin.ts',
+      'api/let-admin-in.ts',
       'api/platform/start-up/**',
       'api/platform/embedded-postgres/**',
       'api/platform/migrations/**',

@@ -12,6 +12,7 @@ import { InstrumentsModule } from './instruments/instruments.module.js';
 import { MethodsModule } from './methods/methods.module.js';
 import { AccessGuard } from './platform/http/access.guard.js';
 import { AnswerInterceptor } from './platform/http/answer.interceptor.js';
+import { ContentInterceptor } from './platform/http/content.interceptor.js';
 import { HealthModule } from './platform/http/health.module.js';
 import { IdempotencyInterceptor } from './platform/http/idempotency.interceptor.js';
 import { ProblemFilter } from './platform/http/problem.filter.js';
@@ -56,6 +57,7 @@ export class AppModule {
       providers: [
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useValue: validationPipe },
+        { provide: APP_INTERCEPTOR, useClass: ContentInterceptor },
         { provide: APP_INTERCEPTOR, useClass: IdempotencyInterceptor },
         { provide: APP_INTERCEPTOR, useClass: AnswerInterceptor },
         { provide: APP_FILTER, useClass: ProblemFilter },

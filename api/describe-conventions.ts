@@ -1,4 +1,5 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
+import { KEPT_HOURS } from './platform/http/idempotent-answers.store.js';
 
 type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
 
@@ -22,8 +23,8 @@ const IDEMPOTENCY_KEY = {
   name: 'Idempotency-Key',
   in: 'header',
   required: false,
-  description: 'Any text of your own for this one change. Sent again with the same body it gets the first answer; nothing is done twice.',
-  schema: { type: 'string' },
+  description: `A key of your own, e.g. a UUID. The first answer is stored together with the work and replayed for ${KEPT_HOURS} hours; the same key with another body is refused. An answer that holds a secret is not kept: the repeat is told that it was done. If the server dies at the work, nothing of it stays and the key is free after 30 seconds.`,
+  schema: { type: 'string', minLength: 1, maxLength: 200, pattern: '^[\\x21-\\x7e]+$' },
 } as const;
 
 const refusal = (description: string) => ({

@@ -36,7 +36,6 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
   describeConventions(document);
   return document;
 }
-
 /** Serves the document at /v1/openapi.json and a page to read it at /docs. */
 export function serveOpenApi(app: NestFastifyApplication, config: Config): void {
   SwaggerModule.setup('docs', app, () => describeApi(app, config), { jsonDocumentUrl: 'v1/openapi.json', customSiteTitle: 'Fairpull API' });

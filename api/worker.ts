@@ -1,11 +1,19 @@
 import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
+import { AccountsModule } from './accounts/accounts.module.js';
+import { ForgetExpired } from './accounts/forget-expired.js';
 import { AppModule } from './app.module.js';
 import { readConfig } from './config.js';
+import { IdempotentAnswersStore } from './platform/http/idempotent-answers.store.js';
+import { Jobs } from './platform/jobs/jobs.js';
 import { ReleaseWork } from './releases/release-work.js';
 import { ReleasesModule } from './releases/releases.module.js';
 
-/** Carries out orders: publishes releases and rebuilds the site. As many of them as one likes may run. */
+/** Carries out orders: publishes releases and rebuilds the site; cleans up every hour. As many of them as one likes may run. */
 const context = await NestFactory.createApplicationContext(AppModule.with({ config: readConfig() }), { logger: ['error', 'warn'] });
 context.enableShutdownHooks();
+await context.get(Jobs).every('clean-up', '17 * * * *', async () => {
+  await context.get(IdempotentAnswersStore).forgetOld();
+  await context.select(AccountsModule).get(ForgetExpired).run();
+});
 await context.select(ReleasesModule).get(ReleaseWork).start(true);

@@ -10,6 +10,7 @@ import type { Config } from '../config.js';
 import { Clock } from './clock/clock.js';
 import { Database } from './database/database.js';
 import { FileStore } from './file-store/file-store.js';
+import { IdempotentAnswersStore } from './http/idempotent-answers.store.js';
 import { Identifiers } from './identifiers/identifiers.js';
 import { Jobs } from './jobs/jobs.js';
 
@@ -30,6 +31,7 @@ export class PlatformModule {
       Database,
       AuditTrail,
       FileStore,
+      IdempotentAnswersStore,
       Jobs,
     ];
     return { module: PlatformModule, providers, exports: providers };

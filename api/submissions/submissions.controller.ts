@@ -45,6 +45,7 @@ export class SubmissionsController {
     allow: ['tester'],
     status: 201,
     answer: handedInAnswer,
+    takes: 'files',
   })
   async handInSubmissions(
     @CurrentActor() actor: Actor,
@@ -65,6 +66,7 @@ export class SubmissionsController {
     summary: 'Computes the figures and findings of what would be handed in; stores nothing.',
     allow: ['tester'],
     answer: previewAnswer,
+    takes: 'files',
   })
   async previewSubmissions(@CurrentActor() actor: Actor, @Req() request: FastifyRequest) {
     return withIntake(request, async (intake) => {
@@ -121,6 +123,7 @@ export class SubmissionsController {
     status: 201,
     answer: submissionResponse,
     needsIfMatch: true,
+    takes: 'readings',
   })
   async handInNextRevision(
     @CurrentActor() actor: Actor,

@@ -1,4 +1,7 @@
-/** Who may call each route, written down by hand: a change of a declaration shows here. Several roles stand with a space between. */
+/**
+ * Who may call each route with a token, written down by hand: a change of a declaration shows here. Several roles stand with a space
+ * between; `session` is for people at a browser, for no token.
+ */
 export type Who = 'anyone' | 'signedIn' | (string & {});
 
 export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
@@ -6,13 +9,24 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /health/ready', 'anyone'],
 
   ['POST /v1/sessions', 'anyone'],
+  ['GET /v1/sessions', 'signedIn'],
+  ['DELETE /v1/sessions', 'signedIn'],
+  ['DELETE /v1/sessions/:id', 'signedIn'],
   ['DELETE /v1/sessions/current', 'signedIn'],
   ['GET /v1/accounts/me', 'signedIn'],
   ['GET /v1/accounts', 'admin'],
   ['PATCH /v1/accounts/:id', 'admin'],
+  ['PUT /v1/accounts/me/password', 'session'],
+  ['POST /v1/accounts/:id/password-resets', 'session'],
+  ['POST /v1/password-resets/:secret/password', 'anyone'],
+  ['DELETE /v1/accounts/:id/sessions', 'admin'],
+  ['GET /v1/accounts/:id/tokens', 'admin'],
+  ['DELETE /v1/accounts/:id/tokens/:token', 'admin'],
+  ['GET /v1/invitations', 'admin'],
+  ['DELETE /v1/invitations/:id', 'admin'],
   ['POST /v1/invitations', 'admin'],
   ['POST /v1/invitations/:secret/acceptance', 'anyone'],
-  ['POST /v1/tokens', 'signedIn'],
+  ['POST /v1/tokens', 'session'],
   ['GET /v1/tokens', 'signedIn'],
   ['DELETE /v1/tokens/:id', 'signedIn'],
   ['POST /v1/interests', 'signedIn'],

@@ -11,13 +11,18 @@ class HealthController {
   constructor(private readonly database: Database) {}
 
   @Get('live')
-  @Endpoint({ summary: 'Whether the program runs.', allow: 'anyone', answer: healthResponse })
+  @Endpoint({ summary: 'Whether the program runs.', allow: 'anyone', answer: healthResponse, isUnlimited: true })
   getLive() {
     return { status: 'ok' };
   }
 
   @Get('ready')
-  @Endpoint({ summary: 'Whether the program can work: its database answers.', allow: 'anyone', answer: healthResponse })
+  @Endpoint({
+    summary: 'Whether the program can work: its database answers.',
+    allow: 'anyone',
+    answer: healthResponse,
+    isUnlimited: true,
+  })
   async getReady() {
     await this.database.client.$queryRaw`SELECT 1`;
     return { status: 'ok' };

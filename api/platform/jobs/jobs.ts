@@ -98,6 +98,12 @@ export class Jobs implements OnApplicationShutdown {
     });
   }
 
+  /** Lets one of all workers do this at the times of a cron line, UTC. */
+  async every(name: string, cron: string, work: () => Promise<void>): Promise<void> {
+    await this.carryOut({ name, policy: 'short' }, work);
+    await this.boss.schedule(name, cron);
+  }
+
   /** Makes sure that the queue exists; safe to call from many processes. */
   async prepare({ name, policy }: OrderQueue): Promise<void> {
     await this.start();

@@ -57,13 +57,18 @@ export type Invitation = Prisma.InvitationModel
  */
 export type Session = Prisma.SessionModel
 /**
+ * Model PasswordReset
+ * A one-time address that lets somebody set a new password.
+ */
+export type PasswordReset = Prisma.PasswordResetModel
+/**
  * Model ApiToken
  * A bearer token of a program.
  */
 export type ApiToken = Prisma.ApiTokenModel
 /**
  * Model SignInFailure
- * Failed sign-ins of one address, for the back-off.
+ * Tries at a secret that have not succeeded, counted before each is looked at, for the back-off.
  */
 export type SignInFailure = Prisma.SignInFailureModel
 /**

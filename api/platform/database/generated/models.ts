@@ -11,6 +11,7 @@
 export type * from './models/Account.js'
 export type * from './models/Invitation.js'
 export type * from './models/Session.js'
+export type * from './models/PasswordReset.js'
 export type * from './models/ApiToken.js'
 export type * from './models/SignInFailure.js'
 export type * from './models/DeclaredInterest.js'

@@ -400,6 +400,7 @@ export const ModelName = {
   Account: 'Account',
   Invitation: 'Invitation',
   Session: 'Session',
+  PasswordReset: 'PasswordReset',
   ApiToken: 'ApiToken',
   SignInFailure: 'SignInFailure',
   DeclaredInterest: 'DeclaredInterest',
@@ -462,7 +463,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "apiToken" | "signInFailure" | "declaredInterest" | "maker" | "line" | "variant" | "claim" | "spool" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "proposal" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "maker" | "line" | "variant" | "claim" | "spool" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "proposal" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -685,6 +686,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.SessionCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.SessionCountAggregateOutputType> | number
+        }
+      }
+    }
+    PasswordReset: {
+      payload: Prisma.$PasswordResetPayload<ExtArgs>
+      fields: Prisma.PasswordResetFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.PasswordResetFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.PasswordResetFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>
+        }
+        findFirst: {
+          args: Prisma.PasswordResetFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.PasswordResetFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>
+        }
+        findMany: {
+          args: Prisma.PasswordResetFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>[]
+        }
+        create: {
+          args: Prisma.PasswordResetCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>
+        }
+        createMany: {
+          args: Prisma.PasswordResetCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.PasswordResetCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>[]
+        }
+        delete: {
+          args: Prisma.PasswordResetDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>
+        }
+        update: {
+          args: Prisma.PasswordResetUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>
+        }
+        deleteMany: {
+          args: Prisma.PasswordResetDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.PasswordResetUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.PasswordResetUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>[]
+        }
+        upsert: {
+          args: Prisma.PasswordResetUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$PasswordResetPayload>
+        }
+        aggregate: {
+          args: Prisma.PasswordResetAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregatePasswordReset>
+        }
+        groupBy: {
+          args: Prisma.PasswordResetGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PasswordResetGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.PasswordResetCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.PasswordResetCountAggregateOutputType> | number
         }
       }
     }
@@ -4227,7 +4302,8 @@ export const InvitationScalarFieldEnum = {
   invitedBy: 'invitedBy',
   createdAt: 'createdAt',
   expiresAt: 'expiresAt',
-  acceptedAt: 'acceptedAt'
+  acceptedAt: 'acceptedAt',
+  revokedAt: 'revokedAt'
 } as const
 
 export type InvitationScalarFieldEnum = (typeof InvitationScalarFieldEnum)[keyof typeof InvitationScalarFieldEnum]
@@ -4238,10 +4314,25 @@ export const SessionScalarFieldEnum = {
   accountId: 'accountId',
   csrfToken: 'csrfToken',
   createdAt: 'createdAt',
-  expiresAt: 'expiresAt'
+  expiresAt: 'expiresAt',
+  id: 'id',
+  network: 'network'
 } as const
 
 export type SessionScalarFieldEnum = (typeof SessionScalarFieldEnum)[keyof typeof SessionScalarFieldEnum]
+
+
+export const PasswordResetScalarFieldEnum = {
+  id: 'id',
+  accountId: 'accountId',
+  tokenHash: 'tokenHash',
+  madeBy: 'madeBy',
+  createdAt: 'createdAt',
+  expiresAt: 'expiresAt',
+  usedAt: 'usedAt'
+} as const
+
+export type PasswordResetScalarFieldEnum = (typeof PasswordResetScalarFieldEnum)[keyof typeof PasswordResetScalarFieldEnum]
 
 
 export const ApiTokenScalarFieldEnum = {
@@ -4260,9 +4351,10 @@ export type ApiTokenScalarFieldEnum = (typeof ApiTokenScalarFieldEnum)[keyof typ
 
 
 export const SignInFailureScalarFieldEnum = {
-  email: 'email',
+  subject: 'subject',
   failures: 'failures',
-  blockedUntil: 'blockedUntil'
+  blockedUntil: 'blockedUntil',
+  lastAt: 'lastAt'
 } as const
 
 export type SignInFailureScalarFieldEnum = (typeof SignInFailureScalarFieldEnum)[keyof typeof SignInFailureScalarFieldEnum]
@@ -4559,6 +4651,7 @@ export const IdempotentAnswerScalarFieldEnum = {
   key: 'key',
   requestDigest: 'requestDigest',
   startedAt: 'startedAt',
+  attempt: 'attempt',
   status: 'status',
   body: 'body',
   headers: 'headers'
@@ -5145,6 +5238,7 @@ export type GlobalOmitConfig = {
   account?: Prisma.AccountOmit
   invitation?: Prisma.InvitationOmit
   session?: Prisma.SessionOmit
+  passwordReset?: Prisma.PasswordResetOmit
   apiToken?: Prisma.ApiTokenOmit
   signInFailure?: Prisma.SignInFailureOmit
   declaredInterest?: Prisma.DeclaredInterestOmit

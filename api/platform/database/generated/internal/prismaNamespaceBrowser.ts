@@ -54,6 +54,7 @@ export const ModelName = {
   Account: 'Account',
   Invitation: 'Invitation',
   Session: 'Session',
+  PasswordReset: 'PasswordReset',
   ApiToken: 'ApiToken',
   SignInFailure: 'SignInFailure',
   DeclaredInterest: 'DeclaredInterest',
@@ -141,7 +142,8 @@ export const InvitationScalarFieldEnum = {
   invitedBy: 'invitedBy',
   createdAt: 'createdAt',
   expiresAt: 'expiresAt',
-  acceptedAt: 'acceptedAt'
+  acceptedAt: 'acceptedAt',
+  revokedAt: 'revokedAt'
 } as const
 
 export type InvitationScalarFieldEnum = (typeof InvitationScalarFieldEnum)[keyof typeof InvitationScalarFieldEnum]
@@ -152,10 +154,25 @@ export const SessionScalarFieldEnum = {
   accountId: 'accountId',
   csrfToken: 'csrfToken',
   createdAt: 'createdAt',
-  expiresAt: 'expiresAt'
+  expiresAt: 'expiresAt',
+  id: 'id',
+  network: 'network'
 } as const
 
 export type SessionScalarFieldEnum = (typeof SessionScalarFieldEnum)[keyof typeof SessionScalarFieldEnum]
+
+
+export const PasswordResetScalarFieldEnum = {
+  id: 'id',
+  accountId: 'accountId',
+  tokenHash: 'tokenHash',
+  madeBy: 'madeBy',
+  createdAt: 'createdAt',
+  expiresAt: 'expiresAt',
+  usedAt: 'usedAt'
+} as const
+
+export type PasswordResetScalarFieldEnum = (typeof PasswordResetScalarFieldEnum)[keyof typeof PasswordResetScalarFieldEnum]
 
 
 export const ApiTokenScalarFieldEnum = {
@@ -174,9 +191,10 @@ export type ApiTokenScalarFieldEnum = (typeof ApiTokenScalarFieldEnum)[keyof typ
 
 
 export const SignInFailureScalarFieldEnum = {
-  email: 'email',
+  subject: 'subject',
   failures: 'failures',
-  blockedUntil: 'blockedUntil'
+  blockedUntil: 'blockedUntil',
+  lastAt: 'lastAt'
 } as const
 
 export type SignInFailureScalarFieldEnum = (typeof SignInFailureScalarFieldEnum)[keyof typeof SignInFailureScalarFieldEnum]
@@ -473,6 +491,7 @@ export const IdempotentAnswerScalarFieldEnum = {
   key: 'key',
   requestDigest: 'requestDigest',
   startedAt: 'startedAt',
+  attempt: 'attempt',
   status: 'status',
   body: 'body',
   headers: 'headers'

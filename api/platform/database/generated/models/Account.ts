@@ -246,6 +246,7 @@ export type AccountWhereInput = {
   judgements?: Prisma.JudgementListRelationFilter
   proposals?: Prisma.ProposalListRelationFilter
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
+  resets?: Prisma.PasswordResetListRelationFilter
 }
 
 export type AccountOrderByWithRelationInput = {
@@ -267,6 +268,7 @@ export type AccountOrderByWithRelationInput = {
   judgements?: Prisma.JudgementOrderByRelationAggregateInput
   proposals?: Prisma.ProposalOrderByRelationAggregateInput
   roundRobins?: Prisma.RoundRobinTesterOrderByRelationAggregateInput
+  resets?: Prisma.PasswordResetOrderByRelationAggregateInput
 }
 
 export type AccountWhereUniqueInput = Prisma.AtLeast<{
@@ -291,6 +293,7 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   judgements?: Prisma.JudgementListRelationFilter
   proposals?: Prisma.ProposalListRelationFilter
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
+  resets?: Prisma.PasswordResetListRelationFilter
 }, "id" | "email" | "displayName">
 
 export type AccountOrderByWithAggregationInput = {
@@ -342,6 +345,7 @@ export type AccountCreateInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateInput = {
@@ -363,6 +367,7 @@ export type AccountUncheckedCreateInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUpdateInput = {
@@ -384,6 +389,7 @@ export type AccountUpdateInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateInput = {
@@ -405,6 +411,7 @@ export type AccountUncheckedUpdateInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateManyInput = {
@@ -533,6 +540,20 @@ export type AccountUpdateOneRequiredWithoutSessionsNestedInput = {
   upsert?: Prisma.AccountUpsertWithoutSessionsInput
   connect?: Prisma.AccountWhereUniqueInput
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutSessionsInput, Prisma.AccountUpdateWithoutSessionsInput>, Prisma.AccountUncheckedUpdateWithoutSessionsInput>
+}
+
+export type AccountCreateNestedOneWithoutResetsInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutResetsInput, Prisma.AccountUncheckedCreateWithoutResetsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutResetsInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutResetsNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutResetsInput, Prisma.AccountUncheckedCreateWithoutResetsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutResetsInput
+  upsert?: Prisma.AccountUpsertWithoutResetsInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutResetsInput, Prisma.AccountUpdateWithoutResetsInput>, Prisma.AccountUncheckedUpdateWithoutResetsInput>
 }
 
 export type AccountCreateNestedOneWithoutTokensInput = {
@@ -679,6 +700,7 @@ export type AccountCreateWithoutSessionsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutSessionsInput = {
@@ -699,6 +721,7 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutSessionsInput = {
@@ -735,6 +758,7 @@ export type AccountUpdateWithoutSessionsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSessionsInput = {
@@ -746,6 +770,107 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   version?: Prisma.IntFieldUpdateOperationsInput | number
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+}
+
+export type AccountCreateWithoutResetsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+}
+
+export type AccountUncheckedCreateWithoutResetsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+}
+
+export type AccountCreateOrConnectWithoutResetsInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutResetsInput, Prisma.AccountUncheckedCreateWithoutResetsInput>
+}
+
+export type AccountUpsertWithoutResetsInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutResetsInput, Prisma.AccountUncheckedUpdateWithoutResetsInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutResetsInput, Prisma.AccountUncheckedCreateWithoutResetsInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutResetsInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutResetsInput, Prisma.AccountUncheckedUpdateWithoutResetsInput>
+}
+
+export type AccountUpdateWithoutResetsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutResetsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
   tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
   interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
@@ -775,6 +900,7 @@ export type AccountCreateWithoutTokensInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutTokensInput = {
@@ -795,6 +921,7 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutTokensInput = {
@@ -831,6 +958,7 @@ export type AccountUpdateWithoutTokensInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutTokensInput = {
@@ -851,6 +979,7 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutInterestsInput = {
@@ -871,6 +1000,7 @@ export type AccountCreateWithoutInterestsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutInterestsInput = {
@@ -891,6 +1021,7 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutInterestsInput = {
@@ -927,6 +1058,7 @@ export type AccountUpdateWithoutInterestsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutInterestsInput = {
@@ -947,6 +1079,7 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutControlPullsInput = {
@@ -967,6 +1100,7 @@ export type AccountCreateWithoutControlPullsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutControlPullsInput = {
@@ -987,6 +1121,7 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutControlPullsInput = {
@@ -1023,6 +1158,7 @@ export type AccountUpdateWithoutControlPullsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutControlPullsInput = {
@@ -1043,6 +1179,7 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutProposalsInput = {
@@ -1063,6 +1200,7 @@ export type AccountCreateWithoutProposalsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutProposalsInput = {
@@ -1083,6 +1221,7 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutProposalsInput = {
@@ -1119,6 +1258,7 @@ export type AccountUpdateWithoutProposalsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutProposalsInput = {
@@ -1139,6 +1279,7 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutReviewsInput = {
@@ -1159,6 +1300,7 @@ export type AccountCreateWithoutReviewsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutReviewsInput = {
@@ -1179,6 +1321,7 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutReviewsInput = {
@@ -1215,6 +1358,7 @@ export type AccountUpdateWithoutReviewsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutReviewsInput = {
@@ -1235,6 +1379,7 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutClaimsInput = {
@@ -1255,6 +1400,7 @@ export type AccountCreateWithoutClaimsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutClaimsInput = {
@@ -1275,6 +1421,7 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutClaimsInput = {
@@ -1311,6 +1458,7 @@ export type AccountUpdateWithoutClaimsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutClaimsInput = {
@@ -1331,6 +1479,7 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutJudgementsInput = {
@@ -1351,6 +1500,7 @@ export type AccountCreateWithoutJudgementsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutJudgementsInput = {
@@ -1371,6 +1521,7 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutJudgementsInput = {
@@ -1407,6 +1558,7 @@ export type AccountUpdateWithoutJudgementsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutJudgementsInput = {
@@ -1427,6 +1579,7 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutRoundRobinsInput = {
@@ -1447,6 +1600,7 @@ export type AccountCreateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutRoundRobinsInput = {
@@ -1467,6 +1621,7 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutRoundRobinsInput = {
@@ -1503,6 +1658,7 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
@@ -1523,6 +1679,7 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountCreateWithoutSubmissionsInput = {
@@ -1543,6 +1700,7 @@ export type AccountCreateWithoutSubmissionsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
 export type AccountUncheckedCreateWithoutSubmissionsInput = {
@@ -1563,6 +1721,7 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
 export type AccountCreateOrConnectWithoutSubmissionsInput = {
@@ -1599,6 +1758,7 @@ export type AccountUpdateWithoutSubmissionsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSubmissionsInput = {
@@ -1619,6 +1779,7 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
 
@@ -1637,6 +1798,7 @@ export type AccountCountOutputType = {
   judgements: number
   proposals: number
   roundRobins: number
+  resets: number
 }
 
 export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1650,6 +1812,7 @@ export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   judgements?: boolean | AccountCountOutputTypeCountJudgementsArgs
   proposals?: boolean | AccountCountOutputTypeCountProposalsArgs
   roundRobins?: boolean | AccountCountOutputTypeCountRoundRobinsArgs
+  resets?: boolean | AccountCountOutputTypeCountResetsArgs
 }
 
 /**
@@ -1732,6 +1895,13 @@ export type AccountCountOutputTypeCountRoundRobinsArgs<ExtArgs extends runtime.T
   where?: Prisma.RoundRobinTesterWhereInput
 }
 
+/**
+ * AccountCountOutputType without action
+ */
+export type AccountCountOutputTypeCountResetsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PasswordResetWhereInput
+}
+
 
 export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -1752,6 +1922,7 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   judgements?: boolean | Prisma.Account$judgementsArgs<ExtArgs>
   proposals?: boolean | Prisma.Account$proposalsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
+  resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["account"]>
 
@@ -1800,6 +1971,7 @@ export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   judgements?: boolean | Prisma.Account$judgementsArgs<ExtArgs>
   proposals?: boolean | Prisma.Account$proposalsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
+  resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type AccountIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -1818,6 +1990,7 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     judgements: Prisma.$JudgementPayload<ExtArgs>[]
     proposals: Prisma.$ProposalPayload<ExtArgs>[]
     roundRobins: Prisma.$RoundRobinTesterPayload<ExtArgs>[]
+    resets: Prisma.$PasswordResetPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2247,6 +2420,7 @@ export interface Prisma__AccountClient<T, Null = never, ExtArgs extends runtime.
   judgements<T extends Prisma.Account$judgementsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$judgementsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$JudgementPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   proposals<T extends Prisma.Account$proposalsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$proposalsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ProposalPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   roundRobins<T extends Prisma.Account$roundRobinsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$roundRobinsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RoundRobinTesterPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  resets<T extends Prisma.Account$resetsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$resetsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PasswordResetPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -2914,6 +3088,30 @@ export type Account$roundRobinsArgs<ExtArgs extends runtime.Types.Extensions.Int
   take?: number
   skip?: number
   distinct?: Prisma.RoundRobinTesterScalarFieldEnum | Prisma.RoundRobinTesterScalarFieldEnum[]
+}
+
+/**
+ * Account.resets
+ */
+export type Account$resetsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the PasswordReset
+   */
+  select?: Prisma.PasswordResetSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the PasswordReset
+   */
+  omit?: Prisma.PasswordResetOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PasswordResetInclude<ExtArgs> | null
+  where?: Prisma.PasswordResetWhereInput
+  orderBy?: Prisma.PasswordResetOrderByWithRelationInput | Prisma.PasswordResetOrderByWithRelationInput[]
+  cursor?: Prisma.PasswordResetWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PasswordResetScalarFieldEnum | Prisma.PasswordResetScalarFieldEnum[]
 }
 
 /**

@@ -39,6 +39,7 @@ export type IdempotentAnswerMinAggregateOutputType = {
   key: string | null
   requestDigest: string | null
   startedAt: Date | null
+  attempt: string | null
   status: number | null
   body: string | null
 }
@@ -48,6 +49,7 @@ export type IdempotentAnswerMaxAggregateOutputType = {
   key: string | null
   requestDigest: string | null
   startedAt: Date | null
+  attempt: string | null
   status: number | null
   body: string | null
 }
@@ -57,6 +59,7 @@ export type IdempotentAnswerCountAggregateOutputType = {
   key: number
   requestDigest: number
   startedAt: number
+  attempt: number
   status: number
   body: number
   headers: number
@@ -77,6 +80,7 @@ export type IdempotentAnswerMinAggregateInputType = {
   key?: true
   requestDigest?: true
   startedAt?: true
+  attempt?: true
   status?: true
   body?: true
 }
@@ -86,6 +90,7 @@ export type IdempotentAnswerMaxAggregateInputType = {
   key?: true
   requestDigest?: true
   startedAt?: true
+  attempt?: true
   status?: true
   body?: true
 }
@@ -95,6 +100,7 @@ export type IdempotentAnswerCountAggregateInputType = {
   key?: true
   requestDigest?: true
   startedAt?: true
+  attempt?: true
   status?: true
   body?: true
   headers?: true
@@ -192,6 +198,7 @@ export type IdempotentAnswerGroupByOutputType = {
   key: string
   requestDigest: string
   startedAt: Date
+  attempt: string | null
   status: number | null
   body: string | null
   headers: runtime.JsonValue | null
@@ -225,6 +232,7 @@ export type IdempotentAnswerWhereInput = {
   key?: Prisma.StringFilter<"IdempotentAnswer"> | string
   requestDigest?: Prisma.StringFilter<"IdempotentAnswer"> | string
   startedAt?: Prisma.DateTimeFilter<"IdempotentAnswer"> | Date | string
+  attempt?: Prisma.UuidNullableFilter<"IdempotentAnswer"> | string | null
   status?: Prisma.IntNullableFilter<"IdempotentAnswer"> | number | null
   body?: Prisma.StringNullableFilter<"IdempotentAnswer"> | string | null
   headers?: Prisma.JsonNullableFilter<"IdempotentAnswer">
@@ -235,6 +243,7 @@ export type IdempotentAnswerOrderByWithRelationInput = {
   key?: Prisma.SortOrder
   requestDigest?: Prisma.SortOrder
   startedAt?: Prisma.SortOrder
+  attempt?: Prisma.SortOrderInput | Prisma.SortOrder
   status?: Prisma.SortOrderInput | Prisma.SortOrder
   body?: Prisma.SortOrderInput | Prisma.SortOrder
   headers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -249,6 +258,7 @@ export type IdempotentAnswerWhereUniqueInput = Prisma.AtLeast<{
   key?: Prisma.StringFilter<"IdempotentAnswer"> | string
   requestDigest?: Prisma.StringFilter<"IdempotentAnswer"> | string
   startedAt?: Prisma.DateTimeFilter<"IdempotentAnswer"> | Date | string
+  attempt?: Prisma.UuidNullableFilter<"IdempotentAnswer"> | string | null
   status?: Prisma.IntNullableFilter<"IdempotentAnswer"> | number | null
   body?: Prisma.StringNullableFilter<"IdempotentAnswer"> | string | null
   headers?: Prisma.JsonNullableFilter<"IdempotentAnswer">
@@ -259,6 +269,7 @@ export type IdempotentAnswerOrderByWithAggregationInput = {
   key?: Prisma.SortOrder
   requestDigest?: Prisma.SortOrder
   startedAt?: Prisma.SortOrder
+  attempt?: Prisma.SortOrderInput | Prisma.SortOrder
   status?: Prisma.SortOrderInput | Prisma.SortOrder
   body?: Prisma.SortOrderInput | Prisma.SortOrder
   headers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -277,6 +288,7 @@ export type IdempotentAnswerScalarWhereWithAggregatesInput = {
   key?: Prisma.StringWithAggregatesFilter<"IdempotentAnswer"> | string
   requestDigest?: Prisma.StringWithAggregatesFilter<"IdempotentAnswer"> | string
   startedAt?: Prisma.DateTimeWithAggregatesFilter<"IdempotentAnswer"> | Date | string
+  attempt?: Prisma.UuidNullableWithAggregatesFilter<"IdempotentAnswer"> | string | null
   status?: Prisma.IntNullableWithAggregatesFilter<"IdempotentAnswer"> | number | null
   body?: Prisma.StringNullableWithAggregatesFilter<"IdempotentAnswer"> | string | null
   headers?: Prisma.JsonNullableWithAggregatesFilter<"IdempotentAnswer">
@@ -287,6 +299,7 @@ export type IdempotentAnswerCreateInput = {
   key: string
   requestDigest: string
   startedAt: Date | string
+  attempt?: string | null
   status?: number | null
   body?: string | null
   headers?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
@@ -297,6 +310,7 @@ export type IdempotentAnswerUncheckedCreateInput = {
   key: string
   requestDigest: string
   startedAt: Date | string
+  attempt?: string | null
   status?: number | null
   body?: string | null
   headers?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
@@ -307,6 +321,7 @@ export type IdempotentAnswerUpdateInput = {
   key?: Prisma.StringFieldUpdateOperationsInput | string
   requestDigest?: Prisma.StringFieldUpdateOperationsInput | string
   startedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  attempt?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   status?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   body?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   headers?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
@@ -317,6 +332,7 @@ export type IdempotentAnswerUncheckedUpdateInput = {
   key?: Prisma.StringFieldUpdateOperationsInput | string
   requestDigest?: Prisma.StringFieldUpdateOperationsInput | string
   startedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  attempt?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   status?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   body?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   headers?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
@@ -327,6 +343,7 @@ export type IdempotentAnswerCreateManyInput = {
   key: string
   requestDigest: string
   startedAt: Date | string
+  attempt?: string | null
   status?: number | null
   body?: string | null
   headers?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
@@ -337,6 +354,7 @@ export type IdempotentAnswerUpdateManyMutationInput = {
   key?: Prisma.StringFieldUpdateOperationsInput | string
   requestDigest?: Prisma.StringFieldUpdateOperationsInput | string
   startedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  attempt?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   status?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   body?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   headers?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
@@ -347,6 +365,7 @@ export type IdempotentAnswerUncheckedUpdateManyInput = {
   key?: Prisma.StringFieldUpdateOperationsInput | string
   requestDigest?: Prisma.StringFieldUpdateOperationsInput | string
   startedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  attempt?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   status?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   body?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   headers?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
@@ -362,6 +381,7 @@ export type IdempotentAnswerCountOrderByAggregateInput = {
   key?: Prisma.SortOrder
   requestDigest?: Prisma.SortOrder
   startedAt?: Prisma.SortOrder
+  attempt?: Prisma.SortOrder
   status?: Prisma.SortOrder
   body?: Prisma.SortOrder
   headers?: Prisma.SortOrder
@@ -376,6 +396,7 @@ export type IdempotentAnswerMaxOrderByAggregateInput = {
   key?: Prisma.SortOrder
   requestDigest?: Prisma.SortOrder
   startedAt?: Prisma.SortOrder
+  attempt?: Prisma.SortOrder
   status?: Prisma.SortOrder
   body?: Prisma.SortOrder
 }
@@ -385,6 +406,7 @@ export type IdempotentAnswerMinOrderByAggregateInput = {
   key?: Prisma.SortOrder
   requestDigest?: Prisma.SortOrder
   startedAt?: Prisma.SortOrder
+  attempt?: Prisma.SortOrder
   status?: Prisma.SortOrder
   body?: Prisma.SortOrder
 }
@@ -400,6 +422,7 @@ export type IdempotentAnswerSelect<ExtArgs extends runtime.Types.Extensions.Inte
   key?: boolean
   requestDigest?: boolean
   startedAt?: boolean
+  attempt?: boolean
   status?: boolean
   body?: boolean
   headers?: boolean
@@ -410,6 +433,7 @@ export type IdempotentAnswerSelectCreateManyAndReturn<ExtArgs extends runtime.Ty
   key?: boolean
   requestDigest?: boolean
   startedAt?: boolean
+  attempt?: boolean
   status?: boolean
   body?: boolean
   headers?: boolean
@@ -420,6 +444,7 @@ export type IdempotentAnswerSelectUpdateManyAndReturn<ExtArgs extends runtime.Ty
   key?: boolean
   requestDigest?: boolean
   startedAt?: boolean
+  attempt?: boolean
   status?: boolean
   body?: boolean
   headers?: boolean
@@ -430,12 +455,13 @@ export type IdempotentAnswerSelectScalar = {
   key?: boolean
   requestDigest?: boolean
   startedAt?: boolean
+  attempt?: boolean
   status?: boolean
   body?: boolean
   headers?: boolean
 }
 
-export type IdempotentAnswerOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"accountId" | "key" | "requestDigest" | "startedAt" | "status" | "body" | "headers", ExtArgs["result"]["idempotentAnswer"]>
+export type IdempotentAnswerOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"accountId" | "key" | "requestDigest" | "startedAt" | "attempt" | "status" | "body" | "headers", ExtArgs["result"]["idempotentAnswer"]>
 
 export type $IdempotentAnswerPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "IdempotentAnswer"
@@ -448,6 +474,10 @@ export type $IdempotentAnswerPayload<ExtArgs extends runtime.Types.Extensions.In
      */
     requestDigest: string
     startedAt: Date
+    /**
+     * Of the attempt that holds the key, so that one whose lease is over cannot answer for its successor.
+     */
+    attempt: string | null
     /**
      * Null while the first request is still running.
      */
@@ -881,6 +911,7 @@ export interface IdempotentAnswerFieldRefs {
   readonly key: Prisma.FieldRef<"IdempotentAnswer", 'String'>
   readonly requestDigest: Prisma.FieldRef<"IdempotentAnswer", 'String'>
   readonly startedAt: Prisma.FieldRef<"IdempotentAnswer", 'DateTime'>
+  readonly attempt: Prisma.FieldRef<"IdempotentAnswer", 'String'>
   readonly status: Prisma.FieldRef<"IdempotentAnswer", 'Int'>
   readonly body: Prisma.FieldRef<"IdempotentAnswer", 'String'>
   readonly headers: Prisma.FieldRef<"IdempotentAnswer", 'Json'>

@@ -32,6 +32,7 @@ export type InvitationMinAggregateOutputType = {
   createdAt: Date | null
   expiresAt: Date | null
   acceptedAt: Date | null
+  revokedAt: Date | null
 }
 
 export type InvitationMaxAggregateOutputType = {
@@ -42,6 +43,7 @@ export type InvitationMaxAggregateOutputType = {
   createdAt: Date | null
   expiresAt: Date | null
   acceptedAt: Date | null
+  revokedAt: Date | null
 }
 
 export type InvitationCountAggregateOutputType = {
@@ -53,6 +55,7 @@ export type InvitationCountAggregateOutputType = {
   createdAt: number
   expiresAt: number
   acceptedAt: number
+  revokedAt: number
   _all: number
 }
 
@@ -65,6 +68,7 @@ export type InvitationMinAggregateInputType = {
   createdAt?: true
   expiresAt?: true
   acceptedAt?: true
+  revokedAt?: true
 }
 
 export type InvitationMaxAggregateInputType = {
@@ -75,6 +79,7 @@ export type InvitationMaxAggregateInputType = {
   createdAt?: true
   expiresAt?: true
   acceptedAt?: true
+  revokedAt?: true
 }
 
 export type InvitationCountAggregateInputType = {
@@ -86,6 +91,7 @@ export type InvitationCountAggregateInputType = {
   createdAt?: true
   expiresAt?: true
   acceptedAt?: true
+  revokedAt?: true
   _all?: true
 }
 
@@ -170,6 +176,7 @@ export type InvitationGroupByOutputType = {
   createdAt: Date
   expiresAt: Date
   acceptedAt: Date | null
+  revokedAt: Date | null
   _count: InvitationCountAggregateOutputType | null
   _min: InvitationMinAggregateOutputType | null
   _max: InvitationMaxAggregateOutputType | null
@@ -202,6 +209,7 @@ export type InvitationWhereInput = {
   createdAt?: Prisma.DateTimeFilter<"Invitation"> | Date | string
   expiresAt?: Prisma.DateTimeFilter<"Invitation"> | Date | string
   acceptedAt?: Prisma.DateTimeNullableFilter<"Invitation"> | Date | string | null
+  revokedAt?: Prisma.DateTimeNullableFilter<"Invitation"> | Date | string | null
 }
 
 export type InvitationOrderByWithRelationInput = {
@@ -213,6 +221,7 @@ export type InvitationOrderByWithRelationInput = {
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
   acceptedAt?: Prisma.SortOrderInput | Prisma.SortOrder
+  revokedAt?: Prisma.SortOrderInput | Prisma.SortOrder
 }
 
 export type InvitationWhereUniqueInput = Prisma.AtLeast<{
@@ -227,6 +236,7 @@ export type InvitationWhereUniqueInput = Prisma.AtLeast<{
   createdAt?: Prisma.DateTimeFilter<"Invitation"> | Date | string
   expiresAt?: Prisma.DateTimeFilter<"Invitation"> | Date | string
   acceptedAt?: Prisma.DateTimeNullableFilter<"Invitation"> | Date | string | null
+  revokedAt?: Prisma.DateTimeNullableFilter<"Invitation"> | Date | string | null
 }, "id" | "tokenHash">
 
 export type InvitationOrderByWithAggregationInput = {
@@ -238,6 +248,7 @@ export type InvitationOrderByWithAggregationInput = {
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
   acceptedAt?: Prisma.SortOrderInput | Prisma.SortOrder
+  revokedAt?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.InvitationCountOrderByAggregateInput
   _max?: Prisma.InvitationMaxOrderByAggregateInput
   _min?: Prisma.InvitationMinOrderByAggregateInput
@@ -255,6 +266,7 @@ export type InvitationScalarWhereWithAggregatesInput = {
   createdAt?: Prisma.DateTimeWithAggregatesFilter<"Invitation"> | Date | string
   expiresAt?: Prisma.DateTimeWithAggregatesFilter<"Invitation"> | Date | string
   acceptedAt?: Prisma.DateTimeNullableWithAggregatesFilter<"Invitation"> | Date | string | null
+  revokedAt?: Prisma.DateTimeNullableWithAggregatesFilter<"Invitation"> | Date | string | null
 }
 
 export type InvitationCreateInput = {
@@ -266,6 +278,7 @@ export type InvitationCreateInput = {
   createdAt: Date | string
   expiresAt: Date | string
   acceptedAt?: Date | string | null
+  revokedAt?: Date | string | null
 }
 
 export type InvitationUncheckedCreateInput = {
@@ -277,6 +290,7 @@ export type InvitationUncheckedCreateInput = {
   createdAt: Date | string
   expiresAt: Date | string
   acceptedAt?: Date | string | null
+  revokedAt?: Date | string | null
 }
 
 export type InvitationUpdateInput = {
@@ -288,6 +302,7 @@ export type InvitationUpdateInput = {
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   acceptedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
 export type InvitationUncheckedUpdateInput = {
@@ -299,6 +314,7 @@ export type InvitationUncheckedUpdateInput = {
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   acceptedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
 export type InvitationCreateManyInput = {
@@ -310,6 +326,7 @@ export type InvitationCreateManyInput = {
   createdAt: Date | string
   expiresAt: Date | string
   acceptedAt?: Date | string | null
+  revokedAt?: Date | string | null
 }
 
 export type InvitationUpdateManyMutationInput = {
@@ -321,6 +338,7 @@ export type InvitationUpdateManyMutationInput = {
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   acceptedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
 export type InvitationUncheckedUpdateManyInput = {
@@ -332,6 +350,7 @@ export type InvitationUncheckedUpdateManyInput = {
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   acceptedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  revokedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
 }
 
 export type InvitationCountOrderByAggregateInput = {
@@ -343,6 +362,7 @@ export type InvitationCountOrderByAggregateInput = {
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
   acceptedAt?: Prisma.SortOrder
+  revokedAt?: Prisma.SortOrder
 }
 
 export type InvitationMaxOrderByAggregateInput = {
@@ -353,6 +373,7 @@ export type InvitationMaxOrderByAggregateInput = {
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
   acceptedAt?: Prisma.SortOrder
+  revokedAt?: Prisma.SortOrder
 }
 
 export type InvitationMinOrderByAggregateInput = {
@@ -363,6 +384,7 @@ export type InvitationMinOrderByAggregateInput = {
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
   acceptedAt?: Prisma.SortOrder
+  revokedAt?: Prisma.SortOrder
 }
 
 export type InvitationCreaterolesInput = {
@@ -393,6 +415,7 @@ export type InvitationSelect<ExtArgs extends runtime.Types.Extensions.InternalAr
   createdAt?: boolean
   expiresAt?: boolean
   acceptedAt?: boolean
+  revokedAt?: boolean
 }, ExtArgs["result"]["invitation"]>
 
 export type InvitationSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -404,6 +427,7 @@ export type InvitationSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ex
   createdAt?: boolean
   expiresAt?: boolean
   acceptedAt?: boolean
+  revokedAt?: boolean
 }, ExtArgs["result"]["invitation"]>
 
 export type InvitationSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -415,6 +439,7 @@ export type InvitationSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ex
   createdAt?: boolean
   expiresAt?: boolean
   acceptedAt?: boolean
+  revokedAt?: boolean
 }, ExtArgs["result"]["invitation"]>
 
 export type InvitationSelectScalar = {
@@ -426,9 +451,10 @@ export type InvitationSelectScalar = {
   createdAt?: boolean
   expiresAt?: boolean
   acceptedAt?: boolean
+  revokedAt?: boolean
 }
 
-export type InvitationOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "tokenHash" | "roles" | "note" | "invitedBy" | "createdAt" | "expiresAt" | "acceptedAt", ExtArgs["result"]["invitation"]>
+export type InvitationOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "tokenHash" | "roles" | "note" | "invitedBy" | "createdAt" | "expiresAt" | "acceptedAt" | "revokedAt", ExtArgs["result"]["invitation"]>
 
 export type $InvitationPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Invitation"
@@ -448,6 +474,7 @@ export type $InvitationPayload<ExtArgs extends runtime.Types.Extensions.Internal
     createdAt: Date
     expiresAt: Date
     acceptedAt: Date | null
+    revokedAt: Date | null
   }, ExtArgs["result"]["invitation"]>
   composites: {}
 }
@@ -879,6 +906,7 @@ export interface InvitationFieldRefs {
   readonly createdAt: Prisma.FieldRef<"Invitation", 'DateTime'>
   readonly expiresAt: Prisma.FieldRef<"Invitation", 'DateTime'>
   readonly acceptedAt: Prisma.FieldRef<"Invitation", 'DateTime'>
+  readonly revokedAt: Prisma.FieldRef<"Invitation", 'DateTime'>
 }
     
 

@@ -30,6 +30,8 @@ export type SessionMinAggregateOutputType = {
   csrfToken: string | null
   createdAt: Date | null
   expiresAt: Date | null
+  id: string | null
+  network: string | null
 }
 
 export type SessionMaxAggregateOutputType = {
@@ -38,6 +40,8 @@ export type SessionMaxAggregateOutputType = {
   csrfToken: string | null
   createdAt: Date | null
   expiresAt: Date | null
+  id: string | null
+  network: string | null
 }
 
 export type SessionCountAggregateOutputType = {
@@ -46,6 +50,8 @@ export type SessionCountAggregateOutputType = {
   csrfToken: number
   createdAt: number
   expiresAt: number
+  id: number
+  network: number
   _all: number
 }
 
@@ -56,6 +62,8 @@ export type SessionMinAggregateInputType = {
   csrfToken?: true
   createdAt?: true
   expiresAt?: true
+  id?: true
+  network?: true
 }
 
 export type SessionMaxAggregateInputType = {
@@ -64,6 +72,8 @@ export type SessionMaxAggregateInputType = {
   csrfToken?: true
   createdAt?: true
   expiresAt?: true
+  id?: true
+  network?: true
 }
 
 export type SessionCountAggregateInputType = {
@@ -72,6 +82,8 @@ export type SessionCountAggregateInputType = {
   csrfToken?: true
   createdAt?: true
   expiresAt?: true
+  id?: true
+  network?: true
   _all?: true
 }
 
@@ -153,6 +165,8 @@ export type SessionGroupByOutputType = {
   csrfToken: string
   createdAt: Date
   expiresAt: Date
+  id: string
+  network: string | null
   _count: SessionCountAggregateOutputType | null
   _min: SessionMinAggregateOutputType | null
   _max: SessionMaxAggregateOutputType | null
@@ -182,6 +196,8 @@ export type SessionWhereInput = {
   csrfToken?: Prisma.StringFilter<"Session"> | string
   createdAt?: Prisma.DateTimeFilter<"Session"> | Date | string
   expiresAt?: Prisma.DateTimeFilter<"Session"> | Date | string
+  id?: Prisma.UuidFilter<"Session"> | string
+  network?: Prisma.StringNullableFilter<"Session"> | string | null
   account?: Prisma.XOR<Prisma.AccountScalarRelationFilter, Prisma.AccountWhereInput>
 }
 
@@ -191,11 +207,14 @@ export type SessionOrderByWithRelationInput = {
   csrfToken?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
+  id?: Prisma.SortOrder
+  network?: Prisma.SortOrderInput | Prisma.SortOrder
   account?: Prisma.AccountOrderByWithRelationInput
 }
 
 export type SessionWhereUniqueInput = Prisma.AtLeast<{
   tokenHash?: string
+  id?: string
   AND?: Prisma.SessionWhereInput | Prisma.SessionWhereInput[]
   OR?: Prisma.SessionWhereInput[]
   NOT?: Prisma.SessionWhereInput | Prisma.SessionWhereInput[]
@@ -203,8 +222,9 @@ export type SessionWhereUniqueInput = Prisma.AtLeast<{
   csrfToken?: Prisma.StringFilter<"Session"> | string
   createdAt?: Prisma.DateTimeFilter<"Session"> | Date | string
   expiresAt?: Prisma.DateTimeFilter<"Session"> | Date | string
+  network?: Prisma.StringNullableFilter<"Session"> | string | null
   account?: Prisma.XOR<Prisma.AccountScalarRelationFilter, Prisma.AccountWhereInput>
-}, "tokenHash">
+}, "tokenHash" | "id">
 
 export type SessionOrderByWithAggregationInput = {
   tokenHash?: Prisma.SortOrder
@@ -212,6 +232,8 @@ export type SessionOrderByWithAggregationInput = {
   csrfToken?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
+  id?: Prisma.SortOrder
+  network?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.SessionCountOrderByAggregateInput
   _max?: Prisma.SessionMaxOrderByAggregateInput
   _min?: Prisma.SessionMinOrderByAggregateInput
@@ -226,6 +248,8 @@ export type SessionScalarWhereWithAggregatesInput = {
   csrfToken?: Prisma.StringWithAggregatesFilter<"Session"> | string
   createdAt?: Prisma.DateTimeWithAggregatesFilter<"Session"> | Date | string
   expiresAt?: Prisma.DateTimeWithAggregatesFilter<"Session"> | Date | string
+  id?: Prisma.UuidWithAggregatesFilter<"Session"> | string
+  network?: Prisma.StringNullableWithAggregatesFilter<"Session"> | string | null
 }
 
 export type SessionCreateInput = {
@@ -233,6 +257,8 @@ export type SessionCreateInput = {
   csrfToken: string
   createdAt: Date | string
   expiresAt: Date | string
+  id?: string
+  network?: string | null
   account: Prisma.AccountCreateNestedOneWithoutSessionsInput
 }
 
@@ -242,6 +268,8 @@ export type SessionUncheckedCreateInput = {
   csrfToken: string
   createdAt: Date | string
   expiresAt: Date | string
+  id?: string
+  network?: string | null
 }
 
 export type SessionUpdateInput = {
@@ -249,6 +277,8 @@ export type SessionUpdateInput = {
   csrfToken?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  network?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   account?: Prisma.AccountUpdateOneRequiredWithoutSessionsNestedInput
 }
 
@@ -258,6 +288,8 @@ export type SessionUncheckedUpdateInput = {
   csrfToken?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  network?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 export type SessionCreateManyInput = {
@@ -266,6 +298,8 @@ export type SessionCreateManyInput = {
   csrfToken: string
   createdAt: Date | string
   expiresAt: Date | string
+  id?: string
+  network?: string | null
 }
 
 export type SessionUpdateManyMutationInput = {
@@ -273,6 +307,8 @@ export type SessionUpdateManyMutationInput = {
   csrfToken?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  network?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 export type SessionUncheckedUpdateManyInput = {
@@ -281,6 +317,8 @@ export type SessionUncheckedUpdateManyInput = {
   csrfToken?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  network?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 export type SessionListRelationFilter = {
@@ -299,6 +337,8 @@ export type SessionCountOrderByAggregateInput = {
   csrfToken?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
+  id?: Prisma.SortOrder
+  network?: Prisma.SortOrder
 }
 
 export type SessionMaxOrderByAggregateInput = {
@@ -307,6 +347,8 @@ export type SessionMaxOrderByAggregateInput = {
   csrfToken?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
+  id?: Prisma.SortOrder
+  network?: Prisma.SortOrder
 }
 
 export type SessionMinOrderByAggregateInput = {
@@ -315,6 +357,8 @@ export type SessionMinOrderByAggregateInput = {
   csrfToken?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
   expiresAt?: Prisma.SortOrder
+  id?: Prisma.SortOrder
+  network?: Prisma.SortOrder
 }
 
 export type SessionCreateNestedManyWithoutAccountInput = {
@@ -364,6 +408,8 @@ export type SessionCreateWithoutAccountInput = {
   csrfToken: string
   createdAt: Date | string
   expiresAt: Date | string
+  id?: string
+  network?: string | null
 }
 
 export type SessionUncheckedCreateWithoutAccountInput = {
@@ -371,6 +417,8 @@ export type SessionUncheckedCreateWithoutAccountInput = {
   csrfToken: string
   createdAt: Date | string
   expiresAt: Date | string
+  id?: string
+  network?: string | null
 }
 
 export type SessionCreateOrConnectWithoutAccountInput = {
@@ -408,6 +456,8 @@ export type SessionScalarWhereInput = {
   csrfToken?: Prisma.StringFilter<"Session"> | string
   createdAt?: Prisma.DateTimeFilter<"Session"> | Date | string
   expiresAt?: Prisma.DateTimeFilter<"Session"> | Date | string
+  id?: Prisma.UuidFilter<"Session"> | string
+  network?: Prisma.StringNullableFilter<"Session"> | string | null
 }
 
 export type SessionCreateManyAccountInput = {
@@ -415,6 +465,8 @@ export type SessionCreateManyAccountInput = {
   csrfToken: string
   createdAt: Date | string
   expiresAt: Date | string
+  id?: string
+  network?: string | null
 }
 
 export type SessionUpdateWithoutAccountInput = {
@@ -422,6 +474,8 @@ export type SessionUpdateWithoutAccountInput = {
   csrfToken?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  network?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 export type SessionUncheckedUpdateWithoutAccountInput = {
@@ -429,6 +483,8 @@ export type SessionUncheckedUpdateWithoutAccountInput = {
   csrfToken?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  network?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 export type SessionUncheckedUpdateManyWithoutAccountInput = {
@@ -436,6 +492,8 @@ export type SessionUncheckedUpdateManyWithoutAccountInput = {
   csrfToken?: Prisma.StringFieldUpdateOperationsInput | string
   createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   expiresAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  network?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
 }
 
 
@@ -446,6 +504,8 @@ export type SessionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   csrfToken?: boolean
   createdAt?: boolean
   expiresAt?: boolean
+  id?: boolean
+  network?: boolean
   account?: boolean | Prisma.AccountDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["session"]>
 
@@ -455,6 +515,8 @@ export type SessionSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   csrfToken?: boolean
   createdAt?: boolean
   expiresAt?: boolean
+  id?: boolean
+  network?: boolean
   account?: boolean | Prisma.AccountDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["session"]>
 
@@ -464,6 +526,8 @@ export type SessionSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   csrfToken?: boolean
   createdAt?: boolean
   expiresAt?: boolean
+  id?: boolean
+  network?: boolean
   account?: boolean | Prisma.AccountDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["session"]>
 
@@ -473,9 +537,11 @@ export type SessionSelectScalar = {
   csrfToken?: boolean
   createdAt?: boolean
   expiresAt?: boolean
+  id?: boolean
+  network?: boolean
 }
 
-export type SessionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"tokenHash" | "accountId" | "csrfToken" | "createdAt" | "expiresAt", ExtArgs["result"]["session"]>
+export type SessionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"tokenHash" | "accountId" | "csrfToken" | "createdAt" | "expiresAt" | "id" | "network", ExtArgs["result"]["session"]>
 export type SessionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   account?: boolean | Prisma.AccountDefaultArgs<ExtArgs>
 }
@@ -503,6 +569,14 @@ export type $SessionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     csrfToken: string
     createdAt: Date
     expiresAt: Date
+    /**
+     * Names it in lists, where its secret must not stand.
+     */
+    id: string
+    /**
+     * Network it was opened from.
+     */
+    network: string | null
   }, ExtArgs["result"]["session"]>
   composites: {}
 }
@@ -932,6 +1006,8 @@ export interface SessionFieldRefs {
   readonly csrfToken: Prisma.FieldRef<"Session", 'String'>
   readonly createdAt: Prisma.FieldRef<"Session", 'DateTime'>
   readonly expiresAt: Prisma.FieldRef<"Session", 'DateTime'>
+  readonly id: Prisma.FieldRef<"Session", 'String'>
+  readonly network: Prisma.FieldRef<"Session", 'String'>
 }
     
 

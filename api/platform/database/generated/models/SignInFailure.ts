@@ -14,7 +14,7 @@ import type * as Prisma from "../internal/prismaNamespace.js"
 
 /**
  * Model SignInFailure
- * Failed sign-ins of one address, for the back-off.
+ * Tries at a secret that have not succeeded, counted before each is looked at, for the back-off.
  */
 export type SignInFailureModel = runtime.Types.Result.DefaultSelection<Prisma.$SignInFailurePayload>
 
@@ -35,21 +35,24 @@ export type SignInFailureSumAggregateOutputType = {
 }
 
 export type SignInFailureMinAggregateOutputType = {
-  email: string | null
+  subject: string | null
   failures: number | null
   blockedUntil: Date | null
+  lastAt: Date | null
 }
 
 export type SignInFailureMaxAggregateOutputType = {
-  email: string | null
+  subject: string | null
   failures: number | null
   blockedUntil: Date | null
+  lastAt: Date | null
 }
 
 export type SignInFailureCountAggregateOutputType = {
-  email: number
+  subject: number
   failures: number
   blockedUntil: number
+  lastAt: number
   _all: number
 }
 
@@ -63,21 +66,24 @@ export type SignInFailureSumAggregateInputType = {
 }
 
 export type SignInFailureMinAggregateInputType = {
-  email?: true
+  subject?: true
   failures?: true
   blockedUntil?: true
+  lastAt?: true
 }
 
 export type SignInFailureMaxAggregateInputType = {
-  email?: true
+  subject?: true
   failures?: true
   blockedUntil?: true
+  lastAt?: true
 }
 
 export type SignInFailureCountAggregateInputType = {
-  email?: true
+  subject?: true
   failures?: true
   blockedUntil?: true
+  lastAt?: true
   _all?: true
 }
 
@@ -168,9 +174,10 @@ export type SignInFailureGroupByArgs<ExtArgs extends runtime.Types.Extensions.In
 }
 
 export type SignInFailureGroupByOutputType = {
-  email: string
+  subject: string
   failures: number
   blockedUntil: Date
+  lastAt: Date
   _count: SignInFailureCountAggregateOutputType | null
   _avg: SignInFailureAvgAggregateOutputType | null
   _sum: SignInFailureSumAggregateOutputType | null
@@ -197,30 +204,34 @@ export type SignInFailureWhereInput = {
   AND?: Prisma.SignInFailureWhereInput | Prisma.SignInFailureWhereInput[]
   OR?: Prisma.SignInFailureWhereInput[]
   NOT?: Prisma.SignInFailureWhereInput | Prisma.SignInFailureWhereInput[]
-  email?: Prisma.StringFilter<"SignInFailure"> | string
+  subject?: Prisma.StringFilter<"SignInFailure"> | string
   failures?: Prisma.IntFilter<"SignInFailure"> | number
   blockedUntil?: Prisma.DateTimeFilter<"SignInFailure"> | Date | string
+  lastAt?: Prisma.DateTimeFilter<"SignInFailure"> | Date | string
 }
 
 export type SignInFailureOrderByWithRelationInput = {
-  email?: Prisma.SortOrder
+  subject?: Prisma.SortOrder
   failures?: Prisma.SortOrder
   blockedUntil?: Prisma.SortOrder
+  lastAt?: Prisma.SortOrder
 }
 
 export type SignInFailureWhereUniqueInput = Prisma.AtLeast<{
-  email?: string
+  subject?: string
   AND?: Prisma.SignInFailureWhereInput | Prisma.SignInFailureWhereInput[]
   OR?: Prisma.SignInFailureWhereInput[]
   NOT?: Prisma.SignInFailureWhereInput | Prisma.SignInFailureWhereInput[]
   failures?: Prisma.IntFilter<"SignInFailure"> | number
   blockedUntil?: Prisma.DateTimeFilter<"SignInFailure"> | Date | string
-}, "email">
+  lastAt?: Prisma.DateTimeFilter<"SignInFailure"> | Date | string
+}, "subject">
 
 export type SignInFailureOrderByWithAggregationInput = {
-  email?: Prisma.SortOrder
+  subject?: Prisma.SortOrder
   failures?: Prisma.SortOrder
   blockedUntil?: Prisma.SortOrder
+  lastAt?: Prisma.SortOrder
   _count?: Prisma.SignInFailureCountOrderByAggregateInput
   _avg?: Prisma.SignInFailureAvgOrderByAggregateInput
   _max?: Prisma.SignInFailureMaxOrderByAggregateInput
@@ -232,57 +243,66 @@ export type SignInFailureScalarWhereWithAggregatesInput = {
   AND?: Prisma.SignInFailureScalarWhereWithAggregatesInput | Prisma.SignInFailureScalarWhereWithAggregatesInput[]
   OR?: Prisma.SignInFailureScalarWhereWithAggregatesInput[]
   NOT?: Prisma.SignInFailureScalarWhereWithAggregatesInput | Prisma.SignInFailureScalarWhereWithAggregatesInput[]
-  email?: Prisma.StringWithAggregatesFilter<"SignInFailure"> | string
+  subject?: Prisma.StringWithAggregatesFilter<"SignInFailure"> | string
   failures?: Prisma.IntWithAggregatesFilter<"SignInFailure"> | number
   blockedUntil?: Prisma.DateTimeWithAggregatesFilter<"SignInFailure"> | Date | string
+  lastAt?: Prisma.DateTimeWithAggregatesFilter<"SignInFailure"> | Date | string
 }
 
 export type SignInFailureCreateInput = {
-  email: string
+  subject: string
   failures: number
   blockedUntil: Date | string
+  lastAt?: Date | string
 }
 
 export type SignInFailureUncheckedCreateInput = {
-  email: string
+  subject: string
   failures: number
   blockedUntil: Date | string
+  lastAt?: Date | string
 }
 
 export type SignInFailureUpdateInput = {
-  email?: Prisma.StringFieldUpdateOperationsInput | string
+  subject?: Prisma.StringFieldUpdateOperationsInput | string
   failures?: Prisma.IntFieldUpdateOperationsInput | number
   blockedUntil?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  lastAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
 export type SignInFailureUncheckedUpdateInput = {
-  email?: Prisma.StringFieldUpdateOperationsInput | string
+  subject?: Prisma.StringFieldUpdateOperationsInput | string
   failures?: Prisma.IntFieldUpdateOperationsInput | number
   blockedUntil?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  lastAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
 export type SignInFailureCreateManyInput = {
-  email: string
+  subject: string
   failures: number
   blockedUntil: Date | string
+  lastAt?: Date | string
 }
 
 export type SignInFailureUpdateManyMutationInput = {
-  email?: Prisma.StringFieldUpdateOperationsInput | string
+  subject?: Prisma.StringFieldUpdateOperationsInput | string
   failures?: Prisma.IntFieldUpdateOperationsInput | number
   blockedUntil?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  lastAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
 export type SignInFailureUncheckedUpdateManyInput = {
-  email?: Prisma.StringFieldUpdateOperationsInput | string
+  subject?: Prisma.StringFieldUpdateOperationsInput | string
   failures?: Prisma.IntFieldUpdateOperationsInput | number
   blockedUntil?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  lastAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
 }
 
 export type SignInFailureCountOrderByAggregateInput = {
-  email?: Prisma.SortOrder
+  subject?: Prisma.SortOrder
   failures?: Prisma.SortOrder
   blockedUntil?: Prisma.SortOrder
+  lastAt?: Prisma.SortOrder
 }
 
 export type SignInFailureAvgOrderByAggregateInput = {
@@ -290,15 +310,17 @@ export type SignInFailureAvgOrderByAggregateInput = {
 }
 
 export type SignInFailureMaxOrderByAggregateInput = {
-  email?: Prisma.SortOrder
+  subject?: Prisma.SortOrder
   failures?: Prisma.SortOrder
   blockedUntil?: Prisma.SortOrder
+  lastAt?: Prisma.SortOrder
 }
 
 export type SignInFailureMinOrderByAggregateInput = {
-  email?: Prisma.SortOrder
+  subject?: Prisma.SortOrder
   failures?: Prisma.SortOrder
   blockedUntil?: Prisma.SortOrder
+  lastAt?: Prisma.SortOrder
 }
 
 export type SignInFailureSumOrderByAggregateInput = {
@@ -308,38 +330,46 @@ export type SignInFailureSumOrderByAggregateInput = {
 
 
 export type SignInFailureSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
-  email?: boolean
+  subject?: boolean
   failures?: boolean
   blockedUntil?: boolean
+  lastAt?: boolean
 }, ExtArgs["result"]["signInFailure"]>
 
 export type SignInFailureSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
-  email?: boolean
+  subject?: boolean
   failures?: boolean
   blockedUntil?: boolean
+  lastAt?: boolean
 }, ExtArgs["result"]["signInFailure"]>
 
 export type SignInFailureSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
-  email?: boolean
+  subject?: boolean
   failures?: boolean
   blockedUntil?: boolean
+  lastAt?: boolean
 }, ExtArgs["result"]["signInFailure"]>
 
 export type SignInFailureSelectScalar = {
-  email?: boolean
+  subject?: boolean
   failures?: boolean
   blockedUntil?: boolean
+  lastAt?: boolean
 }
 
-export type SignInFailureOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"email" | "failures" | "blockedUntil", ExtArgs["result"]["signInFailure"]>
+export type SignInFailureOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"subject" | "failures" | "blockedUntil" | "lastAt", ExtArgs["result"]["signInFailure"]>
 
 export type $SignInFailurePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "SignInFailure"
   objects: {}
   scalars: runtime.Types.Extensions.GetPayloadResult<{
-    email: string
+    /**
+     * What is tried: an account from anywhere, an account from a known network, a network. The column is as old as the first of these.
+     */
+    subject: string
     failures: number
     blockedUntil: Date
+    lastAt: Date
   }, ExtArgs["result"]["signInFailure"]>
   composites: {}
 }
@@ -423,8 +453,8 @@ export interface SignInFailureDelegate<ExtArgs extends runtime.Types.Extensions.
    * // Get first 10 SignInFailures
    * const signInFailures = await prisma.signInFailure.findMany({ take: 10 })
    * 
-   * // Only select the `email`
-   * const signInFailureWithEmailOnly = await prisma.signInFailure.findMany({ select: { email: true } })
+   * // Only select the `subject`
+   * const signInFailureWithSubjectOnly = await prisma.signInFailure.findMany({ select: { subject: true } })
    * 
    */
   findMany<T extends SignInFailureFindManyArgs>(args?: Prisma.SelectSubset<T, SignInFailureFindManyArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SignInFailurePayload<ExtArgs>, T, "findMany", GlobalOmitOptions>>
@@ -468,9 +498,9 @@ export interface SignInFailureDelegate<ExtArgs extends runtime.Types.Extensions.
    *   ]
    * })
    * 
-   * // Create many SignInFailures and only return the `email`
-   * const signInFailureWithEmailOnly = await prisma.signInFailure.createManyAndReturn({
-   *   select: { email: true },
+   * // Create many SignInFailures and only return the `subject`
+   * const signInFailureWithSubjectOnly = await prisma.signInFailure.createManyAndReturn({
+   *   select: { subject: true },
    *   data: [
    *     // ... provide data here
    *   ]
@@ -559,9 +589,9 @@ export interface SignInFailureDelegate<ExtArgs extends runtime.Types.Extensions.
    *   ]
    * })
    * 
-   * // Update zero or more SignInFailures and only return the `email`
-   * const signInFailureWithEmailOnly = await prisma.signInFailure.updateManyAndReturn({
-   *   select: { email: true },
+   * // Update zero or more SignInFailures and only return the `subject`
+   * const signInFailureWithSubjectOnly = await prisma.signInFailure.updateManyAndReturn({
+   *   select: { subject: true },
    *   where: {
    *     // ... provide filter here
    *   },
@@ -763,9 +793,10 @@ export interface Prisma__SignInFailureClient<T, Null = never, ExtArgs extends ru
  * Fields of the SignInFailure model
  */
 export interface SignInFailureFieldRefs {
-  readonly email: Prisma.FieldRef<"SignInFailure", 'String'>
+  readonly subject: Prisma.FieldRef<"SignInFailure", 'String'>
   readonly failures: Prisma.FieldRef<"SignInFailure", 'Int'>
   readonly blockedUntil: Prisma.FieldRef<"SignInFailure", 'DateTime'>
+  readonly lastAt: Prisma.FieldRef<"SignInFailure", 'DateTime'>
 }
     
 

@@ -10,8 +10,14 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyInstance } from 'fastify';
 import { AppModule } from './app.module.js';
 import { serveOpenApi } from './openapi.js';
+import { FrontDoor } from './platform/http/front-door.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
 import type { PlatformOptions } from './platform/platform.module.js';
+import { PublicApiModule } from './public-api/public-api.module.js';
+import { PublishedFiles } from './public-api/published-files.js';
+import { takePublishedReads } from './public-api/serve-published.js';
+import { PublishedReleases } from './releases/published-releases.read-model.js';
+import { ReleasesModule } from './releases/releases.module.js';
 import { serveSite } from './serve-site.js';
 
 const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
@@ -24,10 +30,12 @@ const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
 export async function createApp(options: PlatformOptions): Promise<NestFastifyApplication> {
   const { config } = options;
   const proxies = config.TRUSTED_PROXIES.split(',').filter((address) => address !== '');
+  const door = new FrontDoor();
   const adapter = new FastifyAdapter({
     bodyLimit: LARGEST_FILE_BYTES,
     trustProxy: proxies.length > 0 ? proxies : false,
     requestIdHeader: false,
+    serverFactory: (handle: Parameters<FrontDoor['serverFor']>[0]) => door.serverFor(handle),
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
     logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
@@ -39,6 +47,8 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
   app.enableShutdownHooks();
   await app.init();
+  await app.select(ReleasesModule).get(PublishedReleases).start();
+  door.open(takePublishedReads(app.select(PublicApiModule).get(PublishedFiles)));
   await adapter.getInstance().ready();
   return app;
 }

@@ -1,0 +1,36 @@
+import { createServer } from 'node:http';
+import type { IncomingMessage, Server, ServerResponse } from 'node:http';
+
+type Handle = (request: IncomingMessage, response: ServerResponse) => void;
+
+/** Takes a request, or leaves it: then the answer is false, or `leave` is called later. */
+export type TakeRequest = (request: IncomingMessage, response: ServerResponse, leave: () => void) => boolean;
+
+/** A client has so long to send the head of a request, and the whole of it. */
+const HEAD_WITHIN_MS = 15_000;
+const WHOLE_WITHIN_MS = 300_000;
+/** Longer than proxies keep a connection, so that they never send into one that we are closing. */
+const KEPT_ALIVE_MS = 72_000;
+
+/** The HTTP server before the framework: what is answered in a few steps is taken at the door, the rest is let in. */
+export class FrontDoor {
+  private take: TakeRequest = () => false;
+
+  /** From now on asks this first. */
+  open(take: TakeRequest): void {
+    this.take = take;
+  }
+
+  /** Lets all in: the framework knows how to say goodbye to a connection. */
+  close(): void {
+    this.take = () => false;
+  }
+
+  /** @param handle what the framework does with a request */
+  serverFor(handle: Handle): Server {
+    const options = { headersTimeout: HEAD_WITHIN_MS, requestTimeout: WHOLE_WITHIN_MS, keepAliveTimeout: KEPT_ALIVE_MS };
+    return createServer(options, (request, response) => {
+      if (!this.take(request, response, () => handle(request, response))) handle(request, response);
+    });
+  }
+}

@@ -11,6 +11,7 @@ import type { FastifyInstance } from 'fastify';
 import { AppModule } from './app.module.js';
 import { serveOpenApi } from './openapi.js';
 import { FrontDoor } from './platform/http/front-door.js';
+import { Readiness } from './platform/http/readiness.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
@@ -35,6 +36,7 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
     bodyLimit: LARGEST_FILE_BYTES,
     trustProxy: proxies.length > 0 ? proxies : false,
     requestIdHeader: false,
+    return503OnClosing: false,
     serverFactory: (handle: Parameters<FrontDoor['serverFor']>[0]) => door.serverFor(handle),
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
@@ -48,7 +50,8 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   app.enableShutdownHooks();
   await app.init();
   await app.select(ReleasesModule).get(PublishedReleases).start();
-  door.open(takePublishedReads(app.select(PublicApiModule).get(PublishedFiles)));
+  const readiness = app.get(Readiness, { strict: false });
+  door.open(takePublishedReads(app.select(PublicApiModule).get(PublishedFiles)), () => readiness.isEnding());
   await adapter.getInstance().ready();
   return app;
 }
@@ -58,7 +61,13 @@ async function registerPlugins(fastify: FastifyInstance, requestsPerMinute: numb
   await fastify.register(helmet, { contentSecurityPolicy: false });
   await fastify.register(compress, { global: true, threshold: 1024 });
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });
-  await fastify.register(rateLimit, { max: requestsPerMinute, timeWindow: '1 minute', enableDraftSpec: true });
+  await fastify.register(rateLimit, {
+    max: requestsPerMinute,
+    timeWindow: '1 minute',
+    enableDraftSpec: true,
+    // Whoever watches the house must not be sent away.
+    allowList: ({ url }) => url.startsWith('/health/'),
+  });
   fastify.addContentTypeParser('text/csv', (_request, payload, done) => {
     done(null, payload);
   });

@@ -1,5 +1,4 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
-import type { OnModuleDestroy } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
@@ -14,7 +13,7 @@ const ATTEMPTS = 6;
 
 /** The pool of connections, and the one way to change the record: a transaction that is tried again when others were in its way. */
 @Injectable()
-export class Database implements OnModuleDestroy {
+export class Database {
   readonly client: PrismaClient;
   private readonly log = new Logger(Database.name);
 
@@ -34,7 +33,7 @@ export class Database implements OnModuleDestroy {
     this.client = new PrismaClient({ adapter, transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
   }
 
-  async onModuleDestroy(): Promise<void> {
+  async close(): Promise<void> {
     await this.client.$disconnect();
   }
 

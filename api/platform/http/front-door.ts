@@ -16,14 +16,16 @@ const KEPT_ALIVE_MS = 72_000;
 export class FrontDoor {
   private take: TakeRequest = () => false;
 
-  /** From now on asks this first. */
-  open(take: TakeRequest): void {
-    this.take = take;
-  }
-
-  /** Lets all in: the framework knows how to say goodbye to a connection. */
-  close(): void {
-    this.take = () => false;
+  /**
+   * @param take is asked first from now on
+   * @param isEnding when it says so, each connection is closed behind its answer, so that clients go elsewhere and none is cut off
+   */
+  open(take: TakeRequest, isEnding: () => boolean): void {
+    this.take = (request, response, leave) => {
+      if (!isEnding()) return take(request, response, leave);
+      response.setHeader('Connection', 'close');
+      return false;
+    };
   }
 
   /** @param handle what the framework does with a request */

@@ -3,7 +3,7 @@ import type { ArgumentsHost, ExceptionFilter } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
-import { brokenRule, isDuplicate, isRetryable } from '../database/database-failure.js';
+import { brokenRule, isDuplicate, isRetryable, isUnreachable } from '../database/database-failure.js';
 import { platformProblems as known } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { ProblemKind } from '../errors/problem.js';
@@ -56,6 +56,7 @@ export class ProblemFilter implements ExceptionFilter {
 
 function toProblem(error: unknown): Problem {
   if (error instanceof Problem) return error;
+  if (isUnreachable(error)) return new Problem(known['server/not-ready'], 'The database does not answer.', [], { 'Retry-After': '5' });
   const rule = brokenRule(error);
   if (rule !== null) return new Problem(known['record/rule-broken'], rule);
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);

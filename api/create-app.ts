@@ -8,8 +8,11 @@ import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter } from '@nestjs/platform-fastify';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyInstance } from 'fastify';
+import { randomUUID } from 'node:crypto';
 import { AppModule } from './app.module.js';
 import { serveOpenApi } from './openapi.js';
+import { jsonLog } from './platform/http/json-log.js';
+import { Metrics, MetricsModule } from './platform/http/metrics.module.js';
 import { FrontDoor } from './platform/http/front-door.js';
 import { Readiness } from './platform/http/readiness.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
@@ -36,13 +39,15 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
     bodyLimit: LARGEST_FILE_BYTES,
     trustProxy: proxies.length > 0 ? proxies : false,
     requestIdHeader: false,
+    genReqId: () => randomUUID(),
     return503OnClosing: false,
     serverFactory: (handle: Parameters<FrontDoor['serverFor']>[0]) => door.serverFor(handle),
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
-    logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
+    logger: jsonLog(config.LOG_LEVEL),
     abortOnError: false,
   });
+  watchAnswers(adapter.getInstance<FastifyInstance>(), app.select(MetricsModule).get(Metrics));
   await registerPlugins(adapter.getInstance<FastifyInstance>(), config.REQUESTS_PER_MINUTE);
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
@@ -66,15 +71,21 @@ async function registerPlugins(fastify: FastifyInstance, requestsPerMinute: numb
     timeWindow: '1 minute',
     enableDraftSpec: true,
     // Whoever watches the house must not be sent away.
-    allowList: ({ url }) => url.startsWith('/health/'),
+    allowList: ({ url }) => url.startsWith('/health/') || url === '/metrics',
   });
   fastify.addContentTypeParser('text/csv', (_request, payload, done) => {
     done(null, payload);
   });
 }
 
-const LEVELS = ['error', 'warn', 'log', 'debug'] as const;
-
-function levelsFrom(level: 'error' | 'warn' | 'info' | 'debug'): (typeof LEVELS)[number][] {
-  return LEVELS.slice(0, LEVELS.indexOf(level === 'info' ? 'log' : level) + 1);
+/** Sends the id under which the log tells of a request, and counts the answer by its route: no address, so no secret in one. */
+function watchAnswers(fastify: FastifyInstance, metrics: Metrics): void {
+  fastify.addHook('onRequest', (request, reply, done) => {
+    reply.header('X-Request-Id', request.id);
+    done();
+  });
+  fastify.addHook('onResponse', (request, reply, done) => {
+    metrics.countAnswer(request.method, request.routeOptions.url ?? 'none', reply.statusCode, reply.elapsedTime / 1000);
+    done();
+  });
 }

@@ -4,6 +4,7 @@ export type Who = 'anyone' | 'signedIn' | (string & {});
 export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /health/live', 'anyone'],
   ['GET /health/ready', 'anyone'],
+  ['GET /metrics', 'anyone'],
 
   ['POST /v1/sessions', 'anyone'],
   ['DELETE /v1/sessions/current', 'signedIn'],

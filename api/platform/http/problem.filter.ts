@@ -33,7 +33,7 @@ export class ProblemFilter implements ExceptionFilter {
     const problem = toProblem(error);
     if (problem.kind.status >= 500)
       this.logger.error(
-        `${request.method} ${request.url} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
+        `${request.method} ${request.routeOptions.url ?? 'no such route'} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
       );
     const { code, status, title } = problem.kind;
     void http

@@ -1,4 +1,5 @@
 import { Controller, Get, Req, Res } from '@nestjs/common';
+import { ApiParam } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -14,6 +15,7 @@ export class EditionDocumentsController {
   constructor(private readonly files: PublishedFiles) {}
 
   @Get('records')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({
     summary: 'Records by category and class of strength, and runs at the top.',
     allow: 'anyone',
@@ -25,6 +27,7 @@ export class EditionDocumentsController {
   }
 
   @Get('pairs')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({
     summary: 'Chance that one variant is ahead of another overall, of every pair.',
     allow: 'anyone',
@@ -36,36 +39,42 @@ export class EditionDocumentsController {
   }
 
   @Get('withdrawn')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({ summary: 'Results that were withdrawn: why, when, how to cite.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getWithdrawn(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('claims')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({ summary: 'What the labels say, beside what was measured.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getClaims(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('round-robins')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({ summary: 'Round robins of an edition: how well testers agree.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getEditionRoundRobins(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('retest-results')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({ summary: 'What was tested again, blind, and how far it differs.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getRetestResults(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('rigs')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({ summary: 'Instruments of an edition: certificates and control charts.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getRigs(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('catalogue')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({ summary: 'Makers, lines, variants, methods and checks of an edition.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getCatalogue(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);

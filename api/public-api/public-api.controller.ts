@@ -20,6 +20,8 @@ import { sendPublished } from './serve-published.js';
 import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 
 const JSON_TYPE = 'application/json';
+/** Of a part of an address that leads to a stored file and is read as a whole. */
+const TEXT = { type: 'string' } as const;
 /** What is made for the asking carries it too, as stored bytes do. */
 const FROM_ANY_PAGE = ['Access-Control-Allow-Origin', '*'] as const;
 const notFound = (what: string) => new Problem(platformProblems['request/not-found'], `Nothing published is called ${what}.`);
@@ -46,12 +48,16 @@ export class PublicApiController {
   }
 
   @Get('releases/:edition/:revision/manifest.json')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: TEXT })
   @Endpoint({ summary: 'Manifest of a release: every file with its digest.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getManifest(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('releases/:edition/:revision/signature.json')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: TEXT })
   @Endpoint({ summary: 'Signature of a release: Ed25519 over its manifest.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getSignature(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
@@ -65,6 +71,8 @@ export class PublicApiController {
   }
 
   @Get('releases/:edition/:revision/*')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: TEXT })
   @ApiParam({ name: 'path', description: 'Path as the manifest lists it', schema: { type: 'string' } })
   @Endpoint({
     summary: 'A file of a release, as stored: bundle.json, documents/…, csv/….',
@@ -77,6 +85,7 @@ export class PublicApiController {
   }
 
   @Get('editions/:edition')
+  @ApiParam({ name: 'edition', schema: TEXT })
   @Endpoint({
     summary: 'An edition as published: overall standings, scheme, evidence.',
     allow: 'anyone',
@@ -88,6 +97,7 @@ export class PublicApiController {
   }
 
   @Get('editions/:edition/standings')
+  @ApiParam({ name: 'edition', schema: TEXT })
   @Endpoint({ summary: 'Overall standings, with the edition they belong to.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getOverallStandings(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
@@ -133,6 +143,8 @@ export class PublicApiController {
   }
 
   @Get('editions/:edition/variants/:variant')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'variant', schema: TEXT })
   @Endpoint({
     summary: 'A variant in an edition: places, figures, claims, every specimen, history.',
     allow: 'anyone',
@@ -144,6 +156,7 @@ export class PublicApiController {
   }
 
   @Get('variants/:variant')
+  @ApiParam({ name: 'variant', schema: TEXT })
   @Endpoint({ summary: 'A variant in the newest edition that has it.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getVariant(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
@@ -195,6 +208,8 @@ export class PublicApiController {
   }
 
   @Get('methods/:method/versions/:number')
+  @ApiParam({ name: 'method', schema: TEXT })
+  @ApiParam({ name: 'number', schema: TEXT })
   @Endpoint({ summary: 'One version of a method, as published.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   getMethodVersion(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);

@@ -15,6 +15,7 @@ import { AnswerInterceptor } from './platform/http/answer.interceptor.js';
 import { ContentInterceptor } from './platform/http/content.interceptor.js';
 import { HealthModule } from './platform/http/health.module.js';
 import { IdempotencyInterceptor } from './platform/http/idempotency.interceptor.js';
+import { MetricsModule } from './platform/http/metrics.module.js';
 import { ProblemFilter } from './platform/http/problem.filter.js';
 import { validationPipe } from './platform/http/validation.js';
 import { JobsModule } from './platform/jobs/jobs.module.js';
@@ -53,7 +54,7 @@ export class AppModule {
   static with(options: PlatformOptions): DynamicModule {
     return {
       module: AppModule,
-      imports: [PlatformModule.with(options), ...FEATURES, JobsModule, HealthModule],
+      imports: [PlatformModule.with(options), ...FEATURES, JobsModule, MetricsModule, HealthModule],
       providers: [
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useValue: validationPipe },

@@ -20,6 +20,7 @@ const configSchema = z.object({
   SECURE_COOKIES: flag.default(false),
   TRUSTED_PROXIES: z.string().default(''),
   REQUESTS_PER_MINUTE: z.coerce.number().int().positive().default(1200),
+  DRAIN_SECONDS: z.coerce.number().int().min(0).max(60).default(0),
   PATH: z.string().default(''),
   LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('warn'),
 });

@@ -15,6 +15,8 @@ import type { EditionDocument } from '../contract/documents/release-documents.js
 import { canonicalJson } from '../reckoning/canonical-json.js';
 import { computeRelease } from '../reckoning/compute-release.js';
 import { GatherRelease } from './gather-release.js';
+import { pressFiles } from './pressed-files.js';
+import { PublishedReleases } from './published-releases.read-model.js';
 import { manifestOf } from '../reckoning/release-files.js';
 import type { ReleaseFile } from '../reckoning/release-files.js';
 import { BUILD_SITE } from './release-orders.js';
@@ -45,6 +47,7 @@ export class PublishRelease {
     private readonly jobs: Jobs,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
+    private readonly published: PublishedReleases,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -94,6 +97,7 @@ export class PublishRelease {
 
   private async write(folder: string, files: readonly Pick<ReleaseFile, 'path' | 'content'>[]): Promise<void> {
     for (const { path, content } of files) await this.files.write(`${folder}/${path}`, content);
+    await pressFiles(this.files, folder, files);
   }
 
   private async publish(release: { id: string; editionId: string; edition: string; revision: number }, built: BuiltRelease): Promise<void> {
@@ -111,6 +115,7 @@ export class PublishRelease {
         after: { digest: built.digest },
       });
     });
+    await this.published.catchUp();
   }
 }
 

@@ -7,6 +7,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { CallOffRelease } from './call-off-release.js';
 import { PUBLISH_RELEASE } from './release-orders.js';
+import { PublishedReleases } from './published-releases.read-model.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { releaseRequest, releaseStateResponse } from '../contract/endpoints/releases.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
@@ -19,6 +20,7 @@ export class ReleasesController {
     private readonly callingOff: CallOffRelease,
     private readonly releases: ReleasesReadModel,
     private readonly jobs: Jobs,
+    private readonly published: PublishedReleases,
   ) {}
 
   @Post()
@@ -38,6 +40,8 @@ export class ReleasesController {
   async getReleaseState(@Param('edition') edition: string, @Param('revision') revision: string) {
     const release = /^\d{1,6}$/.test(revision) ? await this.releases.state(edition, Number(revision)) : null;
     if (!release) throw new Problem(platformProblems['request/not-found'], `Edition ${edition} has no revision ${revision}.`);
+    // Whoever is told that it is published finds it in the next answer, too.
+    if (release.state !== 'building') await this.published.catchUp();
     const publishAt = release.publishAt?.toISOString() ?? null;
     return {
       edition,

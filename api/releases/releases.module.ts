@@ -12,6 +12,7 @@ import { BuildSite } from './build-site.js';
 import { CallOffRelease } from './call-off-release.js';
 import { GatherRelease } from './gather-release.js';
 import { PublishRelease } from './publish-release.js';
+import { PublishedReleases } from './published-releases.read-model.js';
 import { ReleaseWork } from './release-work.js';
 import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
@@ -30,6 +31,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     CallOffRelease,
     GatherRelease,
     PublishRelease,
+    PublishedReleases,
     ReleaseWork,
     ReleasesReadModel,
     ReleasesStore,
@@ -39,6 +41,6 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     SiteSource,
     SweepReleaseFolders,
   ],
-  exports: [ReleasesReadModel, ReleaseWork],
+  exports: [PublishedReleases, ReleasesReadModel, ReleaseWork],
 })
 export class ReleasesModule {}

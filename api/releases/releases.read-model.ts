@@ -2,16 +2,8 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
-import { sha256 } from '../platform/identifiers/identifiers.js';
 import { manifestSchema } from '../contract/documents/release-documents.js';
-import type {
-  CategoryDocument,
-  EditionDocument,
-  Manifest,
-  ReleaseSignature,
-  ReleaseSummary,
-  SigningKeyResponse,
-} from '../contract/documents/release-documents.js';
+import type { CategoryDocument, EditionDocument, Manifest, ReleaseSummary } from '../contract/documents/release-documents.js';
 import { cellsOf } from '../reckoning/erratum.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
 import { releaseProblems } from './releases.errors.js';
@@ -76,16 +68,6 @@ export class ReleasesReadModel {
     };
   }
 
-  /** Current release of the newest published edition. */
-  async newest(): Promise<PublishedRelease | null> {
-    const row = await this.database.client.release.findFirst({
-      where: { state: 'published' },
-      include: WITH_EDITION,
-      orderBy: { edition: { slug: 'desc' } },
-    });
-    return row && this.find(row.edition.slug);
-  }
-
   /**
    * Bytes of a file of a release, as stored; null when the release has no such file.
    * @throws Problem when it has one and it is lost
@@ -103,19 +85,6 @@ export class ReleasesReadModel {
   async document<T>(release: PublishedRelease, path: string): Promise<T | null> {
     const file = await this.bytes(release, path);
     return file && (JSON.parse(file.bytes.toString('utf8')) as T);
-  }
-
-  /** Public keys that releases were signed with, newest first, each with the day of its first release. */
-  async signingKeys(): Promise<SigningKeyResponse[]> {
-    const rows = await this.database.client.release.findMany({ where: { state: PUBLISHED }, orderBy: { publishedAt: 'asc' } });
-    const keys = new Map<string, SigningKeyResponse>();
-    for (const { signature, publishedAt } of rows) {
-      const { publicKey } = JSON.parse(signature ?? '{}') as ReleaseSignature;
-      const known = keys.get(publicKey);
-      const fingerprint = sha256(Buffer.from(publicKey, 'base64'));
-      keys.set(publicKey, known ?? { publicKey, fingerprint, firstUsedAt: publishedAt?.toISOString() ?? '' });
-    }
-    return [...keys.values()].reverse();
   }
 
   /** A document that a release must have. */

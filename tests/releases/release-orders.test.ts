@@ -28,7 +28,10 @@ beforeAll(async () => {
 afterAll(() => house.t.close());
 afterEach(() => jest.restoreAllMocks());
 
-const foldersOf = (revision: number) => readdir(join(house.t.dataFolder, 'files/releases/2026', String(revision))).catch(() => []);
+const foldersOf = async (revision: number) => {
+  const names = await readdir(join(house.t.dataFolder, 'files/releases/2026', String(revision))).catch(() => []);
+  return names.filter((name) => !name.endsWith('.pressed'));
+};
 const stateOf = async (revision: number, edition = '2026') =>
   (await house.editor.call('get', `/v1/editions/${edition}/releases/${revision}`).expect(200)).body;
 const order = async (change: object = {}, edition = '2026') =>

@@ -7,6 +7,7 @@ export type Who = 'anyone' | 'signedIn' | (string & {});
 export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /health/live', 'anyone'],
   ['GET /health/ready', 'anyone'],
+  ['GET /metrics', 'anyone'],
 
   ['POST /v1/sessions', 'anyone'],
   ['GET /v1/sessions', 'signedIn'],

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ROLES } from '../roles.js';
-import { asDisplayName, displayNameFault } from '../../accounts/display-name.js';
+import { asDisplayName, displayNameFault } from '../display-name.js';
 
 const role = z.enum(ROLES).describe('Role');
 const email = z

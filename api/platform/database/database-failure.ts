@@ -36,6 +36,16 @@ export function isUnstorable(error: unknown): boolean {
   return ['22021', '22P05', '22P02', '22003'].includes(code) || (error as FailureShape).code === 'P2023';
 }
 
+const UNREACHABLE = ['P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'ECONNREFUSED', 'ECONNRESET', '57P01', '57P02', '57P03', '55000'];
+
+/** Whether the database could not be reached, or let no connection in. */
+export function isUnreachable(error: unknown): boolean {
+  const { code = '' } = error as FailureShape;
+  const { kind = '', originalCode = '' } = causeOf(error);
+  const kinds = ['DatabaseNotReachable', 'ConnectionClosed', 'SocketTimeout', 'TooManyConnections'];
+  return UNREACHABLE.includes(code) || UNREACHABLE.includes(originalCode) || kinds.includes(kind);
+}
+
 /** Sentence of a rule of the record that was broken (trigger with SQLSTATE FP001, or check constraint), else null. */
 export function brokenRule(error: unknown): string | null {
   const cause = causeOf(error);

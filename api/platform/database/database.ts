@@ -1,5 +1,4 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
-import type { OnModuleDestroy } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { CONFIG } from '../../config.js';
@@ -16,7 +15,7 @@ const ATTEMPTS = 6;
 
 /** The pool of connections, and the one way to change the record: a transaction that is tried again when others were in its way. */
 @Injectable()
-export class Database implements OnModuleDestroy {
+export class Database {
   private readonly pool: PrismaClient;
   private readonly scope = new AsyncLocalStorage<Scope>();
   private readonly log = new Logger(Database.name);
@@ -37,7 +36,7 @@ export class Database implements OnModuleDestroy {
     this.pool = new PrismaClient({ adapter: oneAtATime(adapter), transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
   }
 
-  async onModuleDestroy(): Promise<void> {
+  async close(): Promise<void> {
     await this.pool.$disconnect();
   }
 

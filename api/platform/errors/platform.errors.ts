@@ -98,6 +98,11 @@ export const platformProblems = declareProblems({
     title: 'The X-CSRF-Token does not fit the session',
     explains: 'Browsers send the csrfToken from the sign-in in the header X-CSRF-Token with every change.',
   },
+  'server/not-ready': {
+    status: 503,
+    title: 'The server is not ready',
+    explains: 'Its database does not answer, or it is about to end. Ask again after the seconds in Retry-After.',
+  },
   'server/failed': {
     status: 500,
     title: 'The server failed',

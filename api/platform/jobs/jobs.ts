@@ -1,5 +1,4 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
-import type { OnApplicationShutdown } from '@nestjs/common';
 import { PgBoss, fromPrisma } from 'pg-boss';
 import type { JobWithMetadata } from 'pg-boss';
 import { CONFIG } from '../../config.js';
@@ -30,7 +29,7 @@ const RETRY = { retryLimit: 5, retryDelay: 2, retryBackoff: true };
 
 /** Orders for the worker. An order rides in the transaction of the change that asks for it. */
 @Injectable()
-export class Jobs implements OnApplicationShutdown {
+export class Jobs {
   private readonly log = new Logger(Jobs.name);
   private readonly boss: PgBoss;
   private starting: Promise<unknown> | undefined;
@@ -116,7 +115,8 @@ export class Jobs implements OnApplicationShutdown {
     await (this.starting ??= this.boss.start());
   }
 
-  async onApplicationShutdown(): Promise<void> {
+  /** Waits a little for the orders at work. */
+  async stop(): Promise<void> {
     if (this.starting) await this.boss.stop({ graceful: true, timeout: 10_000 });
   }
 }

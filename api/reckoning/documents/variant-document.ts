@@ -44,9 +44,7 @@ function variantDocument(
     ...headingOf(context),
     variant,
     outcome,
-    exclusion: excluded
-      ? { reasonCode: excluded.reasonCode, words: excluded.words, effect: excluded.effect, placeIfIncluded: excluded.placeIfIncluded }
-      : null,
+    exclusion: excluded ? withoutVariant(excluded) : null,
     missing: incomplete?.missing ?? [],
     overall: overall ? withoutVariant(overall) : null,
     categories: rows,

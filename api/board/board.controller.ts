@@ -11,6 +11,7 @@ import { shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
 import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { CloseEdition } from './close-edition.js';
+import { closingObstacles } from './closing-obstacles.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { PreviewEdition } from './preview-edition.js';
 
@@ -29,11 +30,13 @@ export class BoardController {
   async getBoard(@Param('edition') slug: string) {
     const { edition, results } = computeEdition(await this.evidence.of(slug));
     const { id, state } = await this.editions.standOf(slug);
+    const unsettled = await this.submissions.unsettledIn(id);
     return {
       edition: slug,
       state,
       submissions: await this.submissions.countByState(id),
-      inDoubt: await this.submissions.countInDoubt(id),
+      inDoubt: unsettled.inDoubt.length,
+      standsInTheWay: state === 'planned' ? await this.editions.openingObstacles(slug) : closingObstacles(unsettled),
       entries: edition.entries.map(({ variant, exclusion }) => {
         const { categories } = edition.scheme.rules;
         const lacking = categories.flatMap((category) => shortfallsOf(category, variant, results));

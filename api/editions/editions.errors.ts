@@ -14,7 +14,8 @@ export const editionProblems = declareProblems({
   'editions/nothing-to-open': {
     status: 409,
     title: 'An edition opens with entries and a method for each category',
-    explains: 'Add entries, and pin a version of each method that the scheme names.',
+    explains:
+      'The errors list everything that stands in the way and what to do about each; GET /v1/editions/{edition}/board lists the same.',
   },
   'editions/interest': {
     status: 409,

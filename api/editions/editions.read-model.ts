@@ -2,6 +2,9 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { schemeRules } from '../contract/endpoints/editions.js';
+import type { Obstacle } from '../contract/obstacle.js';
+import { openingObstacles } from './opening-obstacles.js';
+import type { Opening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
 
@@ -40,6 +43,19 @@ export class EditionsReadModel {
   async pinnedAtOpening(slug: string): Promise<{ blindKey: string | null; checks: CheckDocument[] | null }> {
     const { blindKey, checkSet } = await this.database.client.edition.findUniqueOrThrow({ where: { slug } });
     return { blindKey, checks: checkSet as CheckDocument[] | null };
+  }
+
+  /** Everything that stands in the way of opening an edition that is known to be there. */
+  async openingObstacles(slug: string): Promise<Obstacle[]> {
+    const edition = await this.database.client.edition.findUniqueOrThrow({
+      where: { slug },
+      include: {
+        scheme: true,
+        methods: { include: { methodVersion: { include: { method: true } } } },
+        _count: { select: { entries: true } },
+      },
+    });
+    return openingObstacles(toOpening(edition, edition._count.entries));
   }
 
   /** Variants entered in an edition, by id. */
@@ -134,3 +150,31 @@ export class EditionsReadModel {
     };
   }
 }
+
+interface OpeningRow {
+  readonly opensOn: Date;
+  readonly closesOn: Date;
+  readonly scheme: { readonly rules: unknown };
+  readonly methods: readonly {
+    readonly methodVersion: {
+      readonly number: number;
+      readonly effectiveFrom: Date;
+      readonly effectiveUntil: Date | null;
+      readonly method: { readonly slug: string };
+    };
+  }[];
+}
+
+/** What an edition is to open with, from its row. */
+export const toOpening = ({ opensOn, closesOn, scheme, methods }: OpeningRow, entries: number): Opening => ({
+  opensOn: day(opensOn),
+  closesOn: day(closesOn),
+  entries,
+  categories: schemeRules.parse(scheme.rules).categories,
+  pinned: methods.map(({ methodVersion: { number, effectiveFrom, effectiveUntil, method } }) => ({
+    method: method.slug,
+    number,
+    effectiveFrom: day(effectiveFrom),
+    effectiveUntil: effectiveUntil && day(effectiveUntil),
+  })),
+});

@@ -124,7 +124,10 @@ test('an edition does not close over an accepted submission in doubt, in the rec
   const { version } = (await b.editor.call('get', '/v1/bench/editions/2026').expect(200)).body as { version: number };
   const close = () => b.editor.call('post', '/v1/editions/2026/closure').set('If-Match', `"${version}"`);
   const refused = await close().expect(409);
-  expect(refused.body).toMatchObject({ code: 'editions/in-doubt', detail: expect.stringMatching(/1 accepted/) });
+  expect(refused.body).toMatchObject({
+    code: 'editions/work-in-progress',
+    errors: [{ code: 'submissions_in_doubt', found: '1' }],
+  });
   await expect(b.sql(`UPDATE "edition" SET "state" = 'closed' WHERE "slug" = '2026'`)).rejects.toThrow(/edition_closes_without_doubt/);
   await answer(reference);
   await close().expect(201);

@@ -69,7 +69,10 @@ describe('planning', () => {
 describe('opening', () => {
   test('needs entries', async () => {
     await plan('empty').expect(201);
-    expect((await step('empty', 'opening', 1).expect(409)).body.code).toBe('editions/nothing-to-open');
+    expect((await step('empty', 'opening', 1).expect(409)).body).toMatchObject({
+      code: 'editions/nothing-to-open',
+      errors: [{ pointer: '/standsInTheWay/0', code: 'no_entries' }],
+    });
   });
 
   test('needs a pinned version of the method of each category', async () => {
@@ -78,6 +81,20 @@ describe('opening', () => {
     const { body } = await step('unpinned', 'opening', 2).expect(409);
     expect(body).toMatchObject({ code: 'editions/nothing-to-open' });
     expect(body.detail).toContain('named-knot, abrasion');
+  });
+
+  test('lists everything that stands in the way at once, on the board as in the refusal', async () => {
+    await plan('far', { opensOn: '2025-01-01', closesOn: '2025-06-30', methods: [{ slug: 'straight-pull', number: 1 }] }).expect(201);
+    const { body } = await step('far', 'opening', 1).expect(409);
+    const { standsInTheWay } = (await editor.call('get', '/v1/editions/far/board').expect(200)).body;
+    expect(standsInTheWay).toMatchObject([
+      { code: 'no_entries', count: 1, references: [], remedy: expect.stringContaining('/entries') },
+      { code: 'method_not_pinned', count: 2, references: ['named-knot', 'abrasion'] },
+      { code: 'method_not_in_force', count: 1, references: ['straight-pull 1'] },
+    ]);
+    expect(body.errors.map(({ code, found }: any) => [code, Number(found)])).toEqual(
+      standsInTheWay.map(({ code, count }: any) => [code, count]),
+    );
   });
 
   test('needs the ETag that was read last', async () => {
@@ -168,7 +185,12 @@ describe('closing', () => {
       .send({ decision: 'returned', query: { specimens: [1], question: 'Please look again.' } })
       .expect(201);
     await acceptAll(house.reviewer, 'busy');
-    expect((await step('busy', 'closure', version).expect(409)).body.detail).toContain('1 submissions');
+    expect((await step('busy', 'closure', version).expect(409)).body.errors).toMatchObject([
+      { pointer: '/standsInTheWay/0', code: 'submissions_returned', found: '1', detail: expect.stringContaining(returned) },
+    ]);
+    expect((await editor.call('get', '/v1/editions/busy/board').expect(200)).body.standsInTheWay).toMatchObject([
+      { code: 'submissions_returned', count: 1, references: [returned], remedy: expect.stringContaining('/closure') },
+    ]);
     await handInAgain(returned);
     await acceptAll(house.reviewer, 'busy');
     await step('busy', 'closure', version - 1).expect(412);

@@ -155,7 +155,7 @@ test('a decision in the wrong state is refused', async () => {
   await b.editor
     .call('post', `/v1/submissions/${reference}/withdrawal`)
     .set('If-Match', `"${version}"`)
-    .send({ proposal: await proposeWithdrawal(b.reviewer, reference) })
+    .send({ proposal: '00000000-0000-7000-8000-000000000000' })
     .expect(409);
   await decide(b.reviewer, reference, version, { decision: 'refused', reason: 'The grips slipped on film.' }).expect(201);
   const again = await decide(b.reviewer, reference, version + 1, acceptance([])).expect(409);
@@ -254,7 +254,9 @@ test('withdrawing takes an accepted one out, by an editor who did not test it', 
   await withdraw(b.editor, version).expect(412);
   const own = await proposeWithdrawal(b.editor, reference);
   expect((await withdraw(b.editor, version + 1, own).expect(403)).body.code).toBe('proposals/own-proposal');
-  const other = await proposeWithdrawal(b.reviewer, 'S-2026-9999');
+  const second = await submitted();
+  await decide(b.reviewer, second.reference, second.version, acceptance(second.held)).expect(201);
+  const other = await proposeWithdrawal(b.reviewer, second.reference);
   expect((await withdraw(b.editor, version + 1, other).expect(422)).body.code).toBe('proposals/other-matter');
   await withdraw(b.editor, version + 1, '00000000-0000-7000-8000-000000000000').expect(404);
   const answer = await withdraw(b.editor, version + 1).expect(201);
@@ -268,8 +270,52 @@ test('withdrawing takes an accepted one out, by an editor who did not test it', 
   const alone = `INSERT INTO withdrawal (submission_id, by_id, proposal_id, reason, at) SELECT id, $1, $2, 'x', now() FROM submission WHERE state = 'submitted' LIMIT 1`;
   for (const proposed of [own, null]) await expect(b.sql(alone, [b.editor.accountId, proposed])).rejects.toThrow('two_persons_do_it');
   await expect(b.sql('DELETE FROM proposal')).rejects.toThrow(/append_only/);
-  const { items } = (await b.editor.call('get', '/v1/proposals').expect(200)).body as { items: { id: string; isCarriedOut: boolean }[] };
-  expect(items.find(({ id }) => id === proposal)).toMatchObject({ isCarriedOut: true, by: 'R. Quill' });
-  expect(items.find(({ id }) => id === own)).toMatchObject({ isCarriedOut: false });
+  const { items } = (await b.editor.call('get', '/v1/proposals').expect(200)).body as { items: { id: string }[] };
+  expect(items.find(({ id }) => id === proposal)).toMatchObject({ state: 'carriedOut', by: 'R. Quill', end: null });
+  expect(items.find(({ id }) => id === own)).toMatchObject({ state: 'open' });
   await withdraw(b.editor, version + 2).expect(409);
+});
+
+describe('a returned one that will not come back', () => {
+  const close = (by: Caller, reference: string, version: number, body: object = { reason: 'Its tester has left.' }) =>
+    by.call('post', `/v1/submissions/${reference}/closure`).set('If-Match', `"${version}"`).send(body);
+  const returned = async (by: Caller = b.tester) => {
+    const { reference, version } = await submitted(by);
+    await decide(b.reviewer, reference, version, RETURN).expect(201);
+    return { reference, version: version + 1 };
+  };
+
+  test.each(['reviewer', 'editor'] as const)('is closed by a %s with the reason, and both decisions stand', async (who) => {
+    const { reference, version } = await returned();
+    expect(pointersOf(await close(b[who], reference, version, { reason: ' ' }).expect(422))).toEqual(['/reason']);
+    await close(b[who], reference, version - 1).expect(412);
+    const { body } = await close(b[who], reference, version).expect(201);
+    expect(body).toMatchObject({
+      state: 'refused',
+      reviews: [{ decision: 'returned' }, { decision: 'refused', reason: 'Its tester has left.' }],
+    });
+    expect((await close(b[who], reference, version + 1).expect(409)).body.code).toBe('reviews/wrong-state');
+  });
+
+  test('is not closed by its tester, whatever their roles, nor by other testers', async () => {
+    const own = await returned(everything);
+    expect((await close(everything, own.reference, own.version).expect(403)).body.code).toBe('reviews/own-submission');
+    await close(b.otherTester, own.reference, own.version).expect(403);
+    const waiting = await submitted();
+    expect((await close(b.reviewer, waiting.reference, waiting.version).expect(409)).body.code).toBe('reviews/wrong-state');
+  });
+
+  test('a revision is decided once, and refused only by a review, in the record as well', async () => {
+    const { reference } = await returned();
+    const again = `INSERT INTO review (id, revision_id, reviewer_id, decision, reason, at) SELECT gen_random_uuid(), r.id, $2, $3, 'x', now()
+       FROM submission s JOIN submission_revision r ON r.submission_id = s.id WHERE s.reference = $1`;
+    for (const decision of ['accepted', 'returned'])
+      await expect(b.sql(again, [reference, b.reviewer.accountId, decision])).rejects.toThrow('review_follows_a_return');
+    await expect(b.sql(`UPDATE submission SET state = 'refused' WHERE reference = $1`, [reference])).rejects.toThrow(
+      'refusal_has_a_review',
+    );
+    const { reference: other, version, held } = await submitted();
+    await decide(b.reviewer, other, version, acceptance(held)).expect(201);
+    await expect(b.sql(again, [other, b.reviewer.accountId, 'refused'])).rejects.toThrow('review_follows_a_return');
+  });
 });

@@ -40,6 +40,8 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/spools', 'tester'],
   ['POST /v1/proposals', 'reviewer editor'],
   ['GET /v1/proposals', 'reviewer editor'],
+  ['POST /v1/proposals/:id/refusal', 'editor'],
+  ['POST /v1/proposals/:id/cancellation', 'reviewer editor'],
 
   ['POST /v1/instruments', 'editor'],
   ['GET /v1/instruments', 'signedIn'],
@@ -80,6 +82,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['POST /v1/submissions/:reference/judgements', 'reviewer'],
   ['GET /v1/submissions/:reference/earlier-results', 'reviewer'],
   ['GET /v1/submissions/:reference/revisions/:number/changes', 'tester reviewer editor'],
+  ['POST /v1/submissions/:reference/closure', 'reviewer editor'],
   ['POST /v1/submissions/:reference/withdrawal', 'editor'],
   ['POST /v1/submissions/:reference/findings/:id/resolution', 'reviewer'],
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { obstacleSchema } from '../obstacle.js';
 
 const slug = z
   .string()
@@ -105,6 +106,9 @@ export const boardResponse = z.strictObject({
   state: z.string(),
   submissions: z.record(z.string(), z.int()).describe('State → count'),
   inDoubt: z.int().describe('Accepted submissions with a held finding that nobody has answered'),
+  standsInTheWay: z
+    .array(obstacleSchema)
+    .describe('Everything that stands in the way of the next step: of a planned edition its opening, of an open one its closing'),
   entries: z.array(
     z.strictObject({
       variant: slug,

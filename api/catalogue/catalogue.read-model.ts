@@ -30,6 +30,7 @@ export class CatalogueReadModel {
     return {
       id: row.id,
       blindCode: row.blindCode,
+      obtainedOn: row.obtainedOn.toISOString().slice(0, 10),
       variant: {
         id,
         slug,

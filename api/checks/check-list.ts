@@ -1,6 +1,7 @@
 /** The automatic checks, in the order in which they report. Add one here after writing its file; then raise the version. */
 import type { Check } from './check.js';
 import { ambientOutOfRange } from './list/ambient-out-of-range.js';
+import { beforeItsTime } from './list/before-its-time.js';
 import { belowResolution } from './list/below-resolution.js';
 import { beyondCapacity } from './list/beyond-capacity.js';
 import { beyondTheFibre } from './list/beyond-the-fibre.js';
@@ -23,6 +24,7 @@ import { outlier } from './list/outlier.js';
 import { readingsMissingForMethod } from './list/readings-missing-for-method.js';
 import { resolutionTooCoarse } from './list/resolution-too-coarse.js';
 import { retentionAboveWhole } from './list/retention-above-whole.js';
+import { rigLearning } from './list/rig-learning.js';
 import { rigOutOfControl } from './list/rig-out-of-control.js';
 import { rigWithoutEvidence } from './list/rig-without-evidence.js';
 import { sameReadings } from './list/same-readings.js';
@@ -37,7 +39,7 @@ import { tracePeak } from './list/trace-peak.js';
 import { unitSlip } from './list/unit-slip.js';
 
 /** Goes up with every change of a check, its limit or the list; an edition pins it when it opens. */
-export const CHECK_SET_VERSION = 3;
+export const CHECK_SET_VERSION = 4;
 
 export const CHECKS: readonly Check[] = [
   readingsMissingForMethod,
@@ -46,6 +48,7 @@ export const CHECKS: readonly Check[] = [
   numbersMissing,
   dateInTheFuture,
   handedInLate,
+  beforeItsTime,
   methodNotActive,
   instrumentNotNamed,
   severalInstruments,
@@ -72,6 +75,7 @@ export const CHECKS: readonly Check[] = [
   tracePeak,
   rigOutOfControl,
   rigWithoutEvidence,
+  rigLearning,
   declaredInterest,
   seenLabel,
   labelAgainstItself,

@@ -96,6 +96,7 @@ export class EditionsReadModel {
         id: true,
         slug: true,
         state: true,
+        opensOn: true,
         checkSet: true,
         methods: { select: { methodVersionId: true } },
         entries: { select: { variantId: true } },
@@ -107,6 +108,7 @@ export class EditionsReadModel {
       id: edition.id,
       slug: edition.slug,
       state: edition.state,
+      opensOn: day(edition.opensOn),
       /** As pinned when it opened; null of one that was opened before checks were pinned. */
       checkSet: edition.checkSet as CheckDocument[] | null,
       methodVersionIds: edition.methods.map((method) => method.methodVersionId),

@@ -30,7 +30,7 @@ interface Evidence {
   readonly sameReadingsAs: (read: ReadSubmission) => string[];
   readonly knownAreasMm2: ReadonlyMap<string, number>;
   readonly interests: ReadonlyMap<string, boolean>;
-  readonly rigEvidence: (read: ReadSubmission) => CheckInput['rigEvidence'];
+  readonly rigEvidence: (read: ReadSubmission) => Pick<CheckInput, 'rigEvidence' | 'rigPulls'>;
   readonly rigRecords: ReadonlyMap<string, number>;
 }
 
@@ -93,7 +93,9 @@ export class ExamineSubmissions {
         knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(variant.id) ?? null,
         hasDeclaredInterest: interests.get(variant.makerId) ?? false,
         sameReadingsAs: sameReadingsAs(read),
-        rigEvidence: rigEvidence(read),
+        ...rigEvidence(read),
+        opensOn: subject.edition.opensOn,
+        obtainedOn: subject.spool.obtainedOn,
         today: dateAtBench(this.clock.now(), content.zone),
       },
       subject.edition.checkSet,
@@ -125,8 +127,10 @@ export class ExamineSubmissions {
     const pulls = await this.controlPulls.pulls({ instruments: [...new Set(reads.flatMap(rigsOf))] });
     const charts = chartsOf(pulls);
     return {
-      rigEvidence: (read) =>
-        worstOf(rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay).state)),
+      rigEvidence: (read) => {
+        const known = rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay));
+        return { rigEvidence: worstOf(known.map(({ state }) => state)), rigPulls: Math.min(...known.map(({ pulls: count }) => count)) };
+      },
       rigRecords: new Map(reads.flatMap(rigsOf).map((rig) => [rig, recordsOf(pulls.filter(({ instrument }) => instrument === rig))])),
     };
   }

@@ -56,7 +56,9 @@ test('a submission meets the rig in three states; a bad pull casts doubt back, a
     const answer = await handIn(pull(day(i), [84 + (i % 2), 84.2 + (i % 2)])).expect(201);
     expect(answer.body).toMatchObject({ state: 'noEvidence', centreN: null, doubted: 0 });
   }
-  expect(await rig()).toMatchObject([{ instrument: 'R1', state: 'noEvidence' }]);
+  expect(await rig()).toMatchObject([{ instrument: 'R1', state: 'learning' }]);
+  const { findings } = await view((await submitted(day(4))).reference);
+  expect(findings.filter(({ code }) => code.startsWith('rig/'))).toMatchObject([{ code: 'rig/learning', severity: 'note' }]);
   expect((await handIn(pull(day(11), [84.4, 84.8])).expect(201)).body).toMatchObject({
     state: 'inControl',
     meanN: '84.600',
@@ -219,4 +221,24 @@ test('another lot is another control line with a chart of its own', async () => 
     ['C1', true],
     ['C2', false],
   ]);
+});
+
+test('one rule for codes: what registers as gauge-1 takes a pull', async () => {
+  const gauge = { kind: 'forceGauge', name: 'Gauge', capacity: { text: '500', unit: 'N' }, resolution: { text: '0.01', unit: 'N' } };
+  for (const code of ['gauge-1', 'G-12345678901234567890ab']) {
+    await b.editor
+      .call('post', '/v1/instruments')
+      .send({ ...gauge, code })
+      .expect(201);
+    await handIn(pull(day(20), [84.2], { instrument: code })).expect(201);
+  }
+  for (const code of ['-gauge', 'gauge_1', 'G-12345678901234567890abc'])
+    for (const [path, body] of [
+      ['/v1/instruments', { ...gauge, code }],
+      ['/v1/control-pulls', pull(day(20), [84.2], { instrument: code })],
+      ['/v1/control-lines', { ...LINE, code }],
+    ] as const) {
+      const by = path === '/v1/control-pulls' ? b.tester : b.editor;
+      expect((await by.call('post', path).send(body).expect(422)).body.errors).toHaveLength(1);
+    }
 });

@@ -242,6 +242,30 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
     },
   ],
   ['rig/out-of-control', 'out', { input: { rigEvidence: 'outOfControl' } }, { input: { rigEvidence: 'noEvidence' } }],
+  [
+    'rig/learning',
+    'its second pull',
+    { input: { rigEvidence: 'learning', rigPulls: 2 } },
+    { input: { rigEvidence: 'inControl', rigPulls: 10 } },
+  ],
+  [
+    'rig/learning',
+    'of a rig, not of a micrometer',
+    { input: { rigEvidence: 'learning', rigPulls: 2 } },
+    {
+      specimens: diameters(STATIONS),
+      method: 'diameter',
+      instruments: [micrometer, lengthMeasure],
+      input: { rigEvidence: 'learning', rigPulls: 0 },
+    },
+  ],
+  ['date/before-its-time', 'the day before the edition opens', { input: { opensOn: '2026-01-18' } }, { input: { opensOn: '2026-01-17' } }],
+  [
+    'date/before-its-time',
+    'the day before the spool was obtained',
+    { input: { obtainedOn: '2026-01-18' } },
+    { input: { obtainedOn: '2026-01-17' } },
+  ],
   ['rig/no-evidence', 'none', { input: { rigEvidence: 'noEvidence' } }, { input: { rigEvidence: 'outOfControl' } }],
   [
     'rig/no-evidence',

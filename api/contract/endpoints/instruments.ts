@@ -1,5 +1,6 @@
 /** Requests and answers of instruments and their calibrations. */
 import { z } from 'zod';
+import { benchCode } from '../bench-code.js';
 import { INSTRUMENT_KINDS } from '../instrument-kinds.js';
 
 const entered = (what: string) =>
@@ -15,10 +16,7 @@ const POSITIVE = /^(?=.*[1-9])\d{1,2}(\.\d{1,6})?$/;
 const MOST_DAYS = 3653;
 
 export const instrumentRequest = z.strictObject({
-  code: z
-    .string()
-    .regex(/^[A-Za-z0-9][A-Za-z0-9-]{0,23}$/, 'Expected letters, digits and hyphens, e.g. R1')
-    .describe('Short bench code; never changes'),
+  code: benchCode,
   kind: z.enum(INSTRUMENT_KINDS).describe('What it is; decides what range and resolution are stated in'),
   name: z.string().trim().min(1).max(120).describe('What the bench calls it'),
   capacity: entered('Largest value that it measures; for an abrader the load of its tensioning weight'),

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
@@ -17,6 +18,7 @@ export class CloseEdition {
     private readonly submissions: SubmissionsReadModel,
     private readonly database: Database,
     private readonly audit: AuditTrail,
+    private readonly clock: Clock,
   ) {}
 
   async run(actor: Actor, slug: string, version: number): Promise<void> {
@@ -27,7 +29,7 @@ export class CloseEdition {
         const detail = `${obstacles.map(({ what }) => what).join('; ')}.`;
         throw new Problem(boardProblems['editions/work-in-progress'], detail, obstacleFaults(obstacles));
       }
-      await this.store.touch(tx, edition.id, { state: 'closed' });
+      await this.store.touch(tx, edition.id, { state: 'closed', closedOn: this.clock.now() });
       await this.audit.record(tx, { actorId: actor.accountId, action: 'edition.closed', objectType: 'edition', objectId: slug });
     });
   }

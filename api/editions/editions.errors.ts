@@ -17,6 +17,16 @@ export const editionProblems = declareProblems({
     explains:
       'The errors list everything that stands in the way and what to do about each; GET /v1/editions/{edition}/board lists the same.',
   },
+  'editions/follows-itself': {
+    status: 422,
+    title: 'An edition does not come before itself',
+    explains: 'Movement is told against an earlier edition, whose own line of earlier editions ends. The detail shows the circle.',
+  },
+  'editions/precedes-another': {
+    status: 409,
+    title: 'Another edition is told against this one',
+    explains: 'Change what the other edition follows first (PATCH /v1/editions/{edition} with previous); the detail names it.',
+  },
   'editions/interest': {
     status: 409,
     title: 'You have declared an interest in this maker',

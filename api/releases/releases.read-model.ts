@@ -11,7 +11,8 @@ import type {
   ReleaseSummary,
   SigningKeyResponse,
 } from '../contract/documents/release-documents.js';
-import { cellsOf } from '../reckoning/erratum.js';
+import type { ClaimsDocument } from '../contract/documents/claims-document.js';
+import { cellsOf } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
 
 /** Folder of a release in the file store; with the digest in its name, two workers that build the same revision cannot mix their files. */
@@ -128,7 +129,8 @@ export class ReleasesReadModel {
   /** What readers see of a release, cell by cell. */
   async cellsOf(release: PublishedRelease): Promise<RevisionCells> {
     const edition = await this.kept<EditionDocument>(release, 'documents/edition.json');
-    return cellsOf({ edition, categories: await this.folder<CategoryDocument>(release, 'documents/standings/') });
+    const categories = await this.folder<CategoryDocument>(release, 'documents/standings/');
+    return cellsOf({ edition, categories, claims: await this.document<ClaimsDocument>(release, 'documents/claims.json') });
   }
 
   /** Releases that were asked for, are not published yet, and are due. */

@@ -122,6 +122,11 @@ async function answer(reference: string): Promise<void> {
 test('an edition does not close over an accepted submission in doubt, in the record either', async () => {
   const { reference } = await submitted(day(13), true);
   expect((await handIn(pull(day(14), [70, 70.2])).expect(201)).body.doubted).toBeGreaterThan(0);
+  await b.sql(
+    `INSERT INTO review (id, revision_id, reviewer_id, decision, reason, at) SELECT gen_random_uuid(), r.id, $1, 'refused', 'x', now()
+     FROM submission s JOIN submission_revision r ON r.submission_id = s.id AND r.number = s.revision WHERE s.state = 'submitted'`,
+    [b.reviewer.accountId],
+  );
   await b.sql(`UPDATE "submission" SET "state" = 'refused' WHERE "state" = 'submitted'`);
   const { version } = (await b.editor.call('get', '/v1/bench/editions/2026').expect(200)).body as { version: number };
   const close = () => b.editor.call('post', '/v1/editions/2026/closure').set('If-Match', `"${version}"`);

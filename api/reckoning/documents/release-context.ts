@@ -34,7 +34,7 @@ export const headingOf = ({ house, isDemo, revision, publishedAt, evidence: { ed
   formatVersion: 1 as const,
   house,
   isDemo,
-  edition: { slug: edition.slug, name: edition.name, openedOn: edition.opensOn, closedOn: edition.closesOn },
+  edition: { slug: edition.slug, name: edition.name, openedOn: edition.opensOn, closedOn: edition.closedOn ?? edition.closesOn },
   revision,
   publishedAt,
 });

@@ -5,7 +5,7 @@ import type {
   VariantDocument,
   VariantName,
 } from '../../contract/documents/release-documents.js';
-import { valueCell } from '../erratum.js';
+import { valueCell } from '../cells.js';
 import { budgetOf } from './budgets.js';
 import { publishedClaims } from '../claims/claims.js';
 import { toFigure, USUAL } from './figure.js';

@@ -42,6 +42,8 @@ export class EditionParts {
     const missing = found.filter(({ variant }) => variant === null).map(({ slug }) => slug);
     if (missing.length > 0)
       throw new Problem(editionProblems['editions/unknown-reference'], `Not in the catalogue: ${missing.join(', ')}.`);
+    const retired = found.filter(({ variant }) => variant?.isRetired).map(({ slug }) => slug);
+    if (retired.length > 0) throw new Problem(editionProblems['editions/retired-entry'], `Retired: ${retired.join(', ')}.`);
     return found.flatMap(({ variant }) => (variant ? [variant.id] : []));
   }
 

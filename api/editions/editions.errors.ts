@@ -6,6 +6,12 @@ export const editionProblems = declareProblems({
     title: 'Something that the edition names is not on record',
     explains: 'Scheme, method versions, variants and the edition before must exist. The detail names what is missing.',
   },
+  'editions/retired-entry': {
+    status: 422,
+    title: 'A retired variant enters no edition',
+    explains:
+      'The variant, its line or its maker is retired. Take it into use again (DELETE /v1/catalogue/…/retirement), or leave it out. The detail names it.',
+  },
   'editions/wrong-state': {
     status: 409,
     title: 'The edition is not in the state that this needs',

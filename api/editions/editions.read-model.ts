@@ -5,8 +5,7 @@ import { schemeRules } from '../contract/endpoints/editions.js';
 import type { Amendment } from '../contract/amendment.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Obstacle } from '../contract/obstacle.js';
-import { openingObstacles } from './opening-obstacles.js';
-import type { Opening } from './opening-obstacles.js';
+import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
 
@@ -178,31 +177,3 @@ export class EditionsReadModel {
     };
   }
 }
-
-interface OpeningRow {
-  readonly opensOn: Date;
-  readonly closesOn: Date;
-  readonly scheme: { readonly rules: unknown };
-  readonly methods: readonly {
-    readonly methodVersion: {
-      readonly number: number;
-      readonly effectiveFrom: Date;
-      readonly effectiveUntil: Date | null;
-      readonly method: { readonly slug: string };
-    };
-  }[];
-}
-
-/** What an edition is to open with, from its row. */
-export const toOpening = ({ opensOn, closesOn, scheme, methods }: OpeningRow, entries: number): Opening => ({
-  opensOn: day(opensOn),
-  closesOn: day(closesOn),
-  entries,
-  categories: schemeRules.parse(scheme.rules).categories,
-  pinned: methods.map(({ methodVersion: { number, effectiveFrom, effectiveUntil, method } }) => ({
-    method: method.slug,
-    number,
-    effectiveFrom: day(effectiveFrom),
-    effectiveUntil: effectiveUntil && day(effectiveUntil),
-  })),
-});

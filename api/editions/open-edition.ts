@@ -8,9 +8,8 @@ import type { Actor } from '../platform/http/access.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { editionProblems } from './editions.errors.js';
 import { obstacleFaults } from '../contract/obstacle.js';
-import { toOpening } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
-import { openingObstacles } from './opening-obstacles.js';
+import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 /** Opens an edition: from now on its scheme, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
 @Injectable()

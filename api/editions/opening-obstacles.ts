@@ -1,3 +1,4 @@
+import { schemeRules } from '../contract/endpoints/editions.js';
 import type { SchemeRules } from '../contract/endpoints/editions.js';
 import type { Obstacle } from '../contract/obstacle.js';
 
@@ -39,3 +40,33 @@ export function openingObstacles({ opensOn, closesOn, entries, categories, pinne
     ),
   ];
 }
+
+const day = (date: Date): string => date.toISOString().slice(0, 10);
+
+interface OpeningRow {
+  readonly opensOn: Date;
+  readonly closesOn: Date;
+  readonly scheme: { readonly rules: unknown };
+  readonly methods: readonly {
+    readonly methodVersion: {
+      readonly number: number;
+      readonly effectiveFrom: Date;
+      readonly effectiveUntil: Date | null;
+      readonly method: { readonly slug: string };
+    };
+  }[];
+}
+
+/** What an edition is to open with, from its row. */
+export const toOpening = ({ opensOn, closesOn, scheme, methods }: OpeningRow, entries: number): Opening => ({
+  opensOn: day(opensOn),
+  closesOn: day(closesOn),
+  entries,
+  categories: schemeRules.parse(scheme.rules).categories,
+  pinned: methods.map(({ methodVersion: { number, effectiveFrom, effectiveUntil, method } }) => ({
+    method: method.slug,
+    number,
+    effectiveFrom: day(effectiveFrom),
+    effectiveUntil: effectiveUntil && day(effectiveUntil),
+  })),
+});

@@ -1,8 +1,7 @@
 /** What readers see of a revision, cell by cell, and how two revisions differ, what readers care about first. Pure. */
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
 import type { CategoryDocument, CategoryRow, EditionDocument, OverallRow } from '../contract/documents/release-documents.js';
-import type { CellGroup } from '../contract/cell-groups.js';
-import { CELL_GROUPS } from '../contract/cell-groups.js';
+import { CELL_GROUPS, CELL_KINDS, groupOf, kindOf } from '../contract/cell-groups.js';
 import type { RevisionCells } from './release-inputs.js';
 
 export interface Revision {
@@ -18,29 +17,8 @@ export interface CellChange {
   readonly after: string | null;
 }
 
-/** Last word of a cell's name → what it is about; the name of a claimed quantity stands for a claim. */
-const GROUP_OF_KIND: Readonly<Record<string, CellGroup>> = {
-  place: 'places',
-  score: 'places',
-  value: 'values',
-  interval: 'intervals',
-  group: 'chances',
-  chance: 'chances',
-  movement: 'movement',
-  claim: 'claims',
-  specimens: 'evidence',
-  submissions: 'evidence',
-  testers: 'evidence',
-  rigs: 'evidence',
-};
 /** Cells that the first errata were told in. */
 const FIRST_KINDS = ['place', 'score', 'value'];
-
-const kindOf = (where: string): string => {
-  const last = where.split(', ').at(-1) ?? '';
-  return last in GROUP_OF_KIND ? last : 'claim';
-};
-export const groupOf = (where: string): CellGroup => GROUP_OF_KIND[kindOf(where)] ?? 'claims';
 
 /** Where the value of a variant in a category stands. */
 export const valueCell = (category: string, variant: string): string => `${category}, ${variant}, value`;
@@ -52,7 +30,7 @@ export function cellsOf({ edition, categories, claims = null }: Revision): Revis
   const labels = claims ? claims.items.flatMap(claimCells) : [];
   const hasGroups = edition.overall.some(({ group }) => group !== null);
   const top = edition.overall.filter(({ place, group }) => (hasGroups ? group === 1 : place === 1)).map(({ variant }) => variant.slug);
-  const kinds = Object.keys(GROUP_OF_KIND).filter((kind) => kind !== 'claim' || claims !== null);
+  const kinds = CELL_KINDS.filter((kind) => kind !== 'claim' || claims !== null);
   return { cells: Object.fromEntries([...overall, ...byCategory, ...labels]), top, kinds };
 }
 

@@ -1,7 +1,8 @@
 /** What a later revision changed, cell by cell, and what that means for places. Pure. */
 import type { EditionDocument } from '../contract/documents/release-documents.js';
 import type { InputFault } from '../platform/errors/problem.js';
-import { cellsOf, changesBetween, groupOf } from './cells.js';
+import { groupOf } from '../contract/cell-groups.js';
+import { cellsOf, changesBetween } from './cells.js';
 import type { Revision } from './cells.js';
 import type { Correction, RevisionCells } from './release-inputs.js';
 

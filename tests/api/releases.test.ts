@@ -1,6 +1,3 @@
-import { CELL_GROUPS } from '../../api/contract/cell-groups.js';
-import { unmetExpectations } from '../../api/reckoning/erratum.js';
-import { ReleasesReadModel } from '../../api/releases/releases.read-model.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
@@ -29,10 +26,6 @@ afterAll(() => house.t.close());
 
 const order = (erratum: object | null, slug = '2026') => house.editor.call('post', `/v1/editions/${slug}/releases`).send({ erratum });
 const sql = (statement: string) => runSql(house.t.databaseUrl, statement);
-const currentCells = async () => {
-  const releases = house.t.app.select(ReleasesModule).get(ReleasesReadModel);
-  return releases.cellsOf((await releases.find('2026'))!);
-};
 const work = ({ t }: House) => t.app.select(ReleasesModule).get(ReleaseWork);
 
 /** Bytes of a file of a release, as sent. */
@@ -161,26 +154,6 @@ describe('a second revision', () => {
       .send({ proposal: await proposeWithdrawal(house.reviewer, knot.reference) })
       .expect(201);
     expect((await order(null).expect(422)).body.code).toBe('releases/erratum-needed');
-  });
-
-  test('can be picked from the preview, which tells what would change of what readers have', async () => {
-    const look = async () => (await house.editor.call('post', '/v1/editions/2026/previews').expect(201)).body;
-    const { published, since } = await look();
-    expect([published.revision, since]).toEqual([1, null]);
-    const { rows } = JSON.parse(before.get('documents/standings/knot.json')!.toString()) as any;
-    const { value, unit, specimens } = rows.find((row: any) => row.variant.slug === 'petrel-40').figure;
-    for (const [about, what, text] of [
-      ['values', 'value', `${value} ${unit}`],
-      ['evidence', 'specimens', String(specimens)],
-    ])
-      expect(published.changes).toContainEqual({ about, where: `knot, petrel-40, ${what}`, before: text, after: null });
-    const order = CELL_GROUPS.filter((group) => published.changes.some(({ about }: any) => about === group));
-    expect([...new Set(published.changes.map(({ about }: any) => about))]).toEqual(order);
-    expect((await look()).since.changes).toEqual([]);
-    const expects = published.changes
-      .filter((change: any) => change.before !== null)
-      .map(({ where, before: now }: any) => ({ where, before: now }));
-    expect(unmetExpectations(expects, await currentCells())).toEqual([]);
   });
 
   test('expects what is published, and is refused where that is no longer so', async () => {

@@ -1,7 +1,7 @@
 import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { ClaimsDocument } from '../../api/contract/documents/claims-document.js';
-import { CELL_GROUPS } from '../../api/contract/cell-groups.js';
-import { cellsOf, changesBetween, groupOf } from '../../api/reckoning/cells.js';
+import { CELL_GROUPS, groupOf } from '../../api/contract/cell-groups.js';
+import { cellsOf, changesBetween } from '../../api/reckoning/cells.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';

@@ -41,11 +41,16 @@ export class EditorInbox {
     return rows.map(({ slug }) => slug);
   }
 
+  /** Published editions of which something was withdrawn, re-identified or superseded since. */
   private async corrections(): Promise<string[]> {
     const rows = await this.database.client.$queryRaw<{ slug: string }[]>`
-      SELECT DISTINCT e."slug" FROM "edition" e JOIN "release" r ON r."edition_id" = e."id" AND r."state" = 'published'
-      JOIN "submission" s ON s."edition_id" = e."id" JOIN "withdrawal" w ON w."submission_id" = s."id"
-      WHERE w."at" > r."published_at" ORDER BY e."slug"`;
+      SELECT e."slug" FROM "edition" e JOIN "release" r ON r."edition_id" = e."id" AND r."state" = 'published'
+      WHERE EXISTS (SELECT 1 FROM "withdrawal" w JOIN "submission" s ON s."id" = w."submission_id"
+                    WHERE s."edition_id" = e."id" AND w."at" > r."published_at")
+         OR EXISTS (SELECT 1 FROM "spool_reidentification" i JOIN "submission" s ON s."spool_id" = i."spool_id"
+                    WHERE s."edition_id" = e."id" AND s."state" = 'accepted' AND i."at" > r."published_at")
+         OR EXISTS (SELECT 1 FROM "superseded_row" x WHERE jsonb_exists(x."rested" -> 'editions', e."slug") AND x."at" > r."published_at")
+      ORDER BY e."slug"`;
     return rows.map(({ slug }) => slug);
   }
 

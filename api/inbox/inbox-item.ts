@@ -69,7 +69,7 @@ const WORDS: Readonly<Record<Code, Words>> = {
   },
   corrections_due: {
     role: 'editor',
-    what: 'Published editions with a result that was withdrawn since',
+    what: 'Published editions of which something was withdrawn, re-identified or superseded since',
     where: 'POST /v1/editions/{edition}/releases with an erratum; POST /v1/editions/{edition}/previews tells what changes.',
   },
   retests_open: {

@@ -29,7 +29,7 @@ export class EndProposal {
       if (kind === 'declined' && isOwn)
         throw new Problem(proposalProblems['proposals/own-proposal'], 'Call it off instead of declining it.');
       if (kind === 'calledOff' && !isOwn) throw new Problem(proposalProblems['proposals/not-yours']);
-      if (proposal.state !== 'open') throw new Problem(proposalProblems['proposals/ended'], `It is ${proposal.state}.`);
+      if (!proposal.isOpen) throw new Problem(proposalProblems['proposals/ended'], `It is ${proposal.says} already.`);
       await this.store.end(tx, { proposalId: id, kind, reason, byId: actor.accountId, at: this.clock.now() });
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -17,6 +17,15 @@ const TOLD = {
 
 type Row = Prisma.ProposalGetPayload<{ include: typeof TOLD }>;
 
+interface ProposalToEnd {
+  readonly byId: string;
+  readonly isOpen: boolean;
+  /** How it stands, in words. */
+  readonly says: string;
+  readonly kind: string;
+  readonly object: string;
+}
+
 /** Proposals, as people see them and as those who carry them out need them. */
 @Injectable()
 export class ProposalsReadModel {
@@ -49,9 +58,11 @@ export class ProposalsReadModel {
   }
 
   /** A proposal as whoever ends it needs it; null when there is none. */
-  async toEnd(tx: Transaction, id: string): Promise<{ byId: string; state: ProposalState; kind: string; object: string } | null> {
+  async toEnd(tx: Transaction, id: string): Promise<ProposalToEnd | null> {
     const row = await tx.proposal.findUnique({ where: { id }, include: TOLD });
-    return row && { byId: row.byId, state: stateOf(row), kind: row.kind, object: row.object };
+    if (!row) return null;
+    const state = stateOf(row);
+    return { byId: row.byId, isOpen: state === 'open', says: WORDS[state], kind: row.kind, object: row.object };
   }
 
   /** State of a submission that is to be withdrawn; null when there is none that was handed in. */

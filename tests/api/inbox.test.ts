@@ -1,7 +1,7 @@
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
-import { MAKER } from '../support/catalogue-fixtures.js';
-import { proposeWithdrawal } from '../support/propose.js';
+import { MAKER, OTHER_VARIANT } from '../support/catalogue-fixtures.js';
+import { proposeReidentification, proposeWithdrawal } from '../support/propose.js';
 import { SCHEME } from '../support/season.js';
 import type { Caller } from '../support/test-application.js';
 
@@ -134,18 +134,47 @@ test('an editor finds proposals of others, steps that are due and certificates t
   expect(inbox['closings_due']!.references).toEqual(['over']);
   expect(inbox['releases_due']!.references).toEqual(['shut']);
   expect(inbox['certificates_ending']!.references).toEqual(['M1']);
-  expect(inbox['corrections_due']).toBeUndefined();
-  await b.sql(
-    `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at, published_at, digest, manifest, signature) SELECT gen_random_uuid(), id, 1, 'published', gen_random_uuid(), now(), '2026-03-01', 'x', '{}', '{}' FROM edition WHERE slug = '2026'`,
-  );
+});
+
+test('an editor finds published editions of which something changed since', async () => {
+  const accepted = await handIn();
+  await decide(accepted, { decision: 'accepted' });
+  const publish = (slug: string) =>
+    b.sql(
+      `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at, published_at, digest, manifest, signature) SELECT gen_random_uuid(), id, 1, 'published', gen_random_uuid(), now(), '2026-03-01', 'x', '{}', '{}' FROM edition WHERE slug = $1`,
+      [slug],
+    );
+  for (const slug of ['2026', 'over', 'last-day']) await publish(slug);
   expect((await inboxOf(b.editor))['corrections_due']).toBeUndefined();
+  const supersede = `INSERT INTO superseded_row (id, kind, object_id, was, reason, rested, by_id, at) VALUES (gen_random_uuid(), 'claim', gen_random_uuid(), '{}', 'x', $1, gen_random_uuid(), $2)`;
+  const rested = JSON.stringify({ submissions: ['S-over-0001'], editions: ['over'] });
+  await b.sql(supersede, [rested, '2026-02-28']);
+  expect((await inboxOf(b.editor))['corrections_due']).toBeUndefined();
+  await b.sql(supersede, [rested, '2026-03-02']);
+  expect(await refs(b.editor, 'corrections_due')).toEqual(['over']);
+  const proposal = await proposeWithdrawal(b.reviewer, accepted);
   const { body } = await b.editor.call('get', `/v1/submissions/${accepted}`).expect(200);
-  await b.editor
-    .call('post', `/v1/submissions/${accepted}/withdrawal`)
-    .set('If-Match', `"${body.version}"`)
-    .send({ proposal: ofOther })
-    .expect(201);
-  expect(await refs(b.editor, 'corrections_due')).toEqual(['2026']);
+  await b.editor.call('post', `/v1/submissions/${accepted}/withdrawal`).set('If-Match', `"${body.version}"`).send({ proposal }).expect(201);
+  expect(await refs(b.editor, 'corrections_due')).toEqual(['2026', 'over']);
+});
+
+test('an editor finds an edition whose spool was found to be another variant since', async () => {
+  const [spool] = (await b.sql(`SELECT id, variant_id FROM spool WHERE blind_code = $1`, [b.spool])) as [
+    { id: string; variant_id: string },
+  ];
+  await b.sql(
+    `INSERT INTO submission (id, reference, edition_id, tester_id, spool_id, method_version_id, bench_day, state, revision, created_at)
+     SELECT gen_random_uuid(), 'S-last-day-0001', e.id, s.tester_id, s.spool_id, s.method_version_id, s.bench_day, 'accepted', 1, now()
+     FROM edition e, submission s WHERE e.slug = 'last-day' AND s.state = 'accepted' LIMIT 1`,
+  );
+  expect(await refs(b.editor, 'corrections_due')).not.toContain('last-day');
+  const id = await proposeReidentification(b.reviewer, b.spool, OTHER_VARIANT.slug, 'The label reads so.');
+  await b.sql(
+    `INSERT INTO spool_reidentification (id, spool_id, from_variant_id, to_variant_id, reason, by_id, proposal_id, at)
+     SELECT gen_random_uuid(), $1, $2, v.id, 'x', $3, $4, '2026-03-15' FROM variant v WHERE v.slug = $5`,
+    [spool.id, spool.variant_id, b.editor.accountId, id, OTHER_VARIANT.slug],
+  );
+  expect(await refs(b.editor, 'corrections_due')).toContain('last-day');
 });
 
 test('an admin finds invitations that nobody has taken up; nobody signed out has an inbox', async () => {

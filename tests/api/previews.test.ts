@@ -1,4 +1,6 @@
 import type { CategoryDocument } from '../../api/contract/documents/release-documents.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { CELL_GROUPS } from '../../api/contract/cell-groups.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
@@ -10,6 +12,7 @@ beforeAll(async () => {
   house = await createHouse();
   await workEdition(house, '2026');
   await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
 }, 120_000);
 afterAll(() => house.t.close());
 
@@ -53,4 +56,4 @@ test('after a withdrawal it tells what would change of what readers have, as an 
   const expects = changes.flatMap(({ where, before }) => (before === null ? [] : [{ where, before }])).slice(0, 50);
   expect(await publish(house.editor, '2026', { reasonCode: 'withdrawal', words: 'A rig was found bent.', expects })).toBe(2);
   expect((await look()).published).toMatchObject({ revision: 2, changes: [] });
-});
+}, 120_000);

@@ -102,7 +102,10 @@ test('what is carried out is not ended', async () => {
   const one = await accepted();
   const id = await proposeWithdrawal(b.reviewer, one.reference);
   await carryOut(id, one).expect(201);
-  expect((await end(b.editor, id, 'refusal').expect(409)).body).toMatchObject({ code: 'proposals/ended', detail: 'It is carriedOut.' });
+  expect((await end(b.editor, id, 'refusal').expect(409)).body).toMatchObject({
+    code: 'proposals/ended',
+    detail: 'It is carried out already.',
+  });
 });
 
 test('are listed by how they stand', async () => {

@@ -8,6 +8,7 @@ import { ControlPullsModule } from './control-pulls/control-pulls.module.js';
 import { BoardModule } from './board/board.module.js';
 import { FindingsModule } from './findings/findings.module.js';
 import { EditionsModule } from './editions/editions.module.js';
+import { InboxModule } from './inbox/inbox.module.js';
 import { InstrumentsModule } from './instruments/instruments.module.js';
 import { MethodsModule } from './methods/methods.module.js';
 import { AccessGuard } from './platform/http/access.guard.js';
@@ -46,6 +47,7 @@ const FEATURES = [
   BoardModule,
   ReleasesModule,
   PublicApiModule,
+  InboxModule,
   AuditModule,
 ];
 

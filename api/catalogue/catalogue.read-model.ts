@@ -44,7 +44,10 @@ export class CatalogueReadModel {
   /** A variant by its slug; null when there is none. */
   async variantBySlug(slug: string) {
     const row = await this.database.client.variant.findUnique({ where: { slug }, include: WITH_NAMES });
-    return row && { id: row.id, makerId: row.line.makerId, densityGPerCm3: row.line.densityGPerCm3.toNumber(), name: toVariantName(row) };
+    if (!row) return null;
+    const { id, line } = row;
+    const isRetired = [row, line, line.maker].some(({ retiredOn }) => retiredOn !== null);
+    return { id, makerId: line.makerId, densityGPerCm3: line.densityGPerCm3.toNumber(), name: toVariantName(row), isRetired };
   }
 
   /** Names of variants by id. */
@@ -91,9 +94,10 @@ export class CatalogueReadModel {
   }
 }
 
-const toSpoolOnRecord = ({ id, blindCode, variant }: Prisma.SpoolGetPayload<{ include: typeof OF_SPOOL }>) => ({
+const toSpoolOnRecord = ({ id, blindCode, obtainedOn, variant }: Prisma.SpoolGetPayload<{ include: typeof OF_SPOOL }>) => ({
   id,
   blindCode,
+  obtainedOn: obtainedOn.toISOString().slice(0, 10),
   variant: {
     id: variant.id,
     slug: variant.slug,

@@ -65,7 +65,12 @@ export interface CheckInput {
   readonly handIns: number;
   /** References of earlier submissions with the very same readings. */
   readonly sameReadingsAs: readonly string[];
-  readonly rigEvidence: 'inControl' | 'outOfControl' | 'noEvidence';
+  readonly rigEvidence: 'inControl' | 'outOfControl' | 'learning' | 'noEvidence';
+  /** Control pulls up to the bench day of the rig that has the fewest. */
+  readonly rigPulls: number;
+  /** First day of the edition, and the day the spool was obtained. */
+  readonly opensOn: string;
+  readonly obtainedOn: string;
   /** Traces of the specimens; none while a submission is handed in, they come after. */
   readonly traces?: readonly CheckedTrace[];
   /** Date at the bench now. */

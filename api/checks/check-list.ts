@@ -1,6 +1,7 @@
 /** The automatic checks, in the order in which they report. Add one here after writing its file; then raise the version. */
 import type { Check } from './check.js';
 import { ambientOutOfRange } from './list/ambient-out-of-range.js';
+import { beforeItsTime } from './list/before-its-time.js';
 import { belowResolution } from './list/below-resolution.js';
 import { beyondCapacity } from './list/beyond-capacity.js';
 import { beyondTheFibre } from './list/beyond-the-fibre.js';
@@ -26,6 +27,7 @@ import { outlier } from './list/outlier.js';
 import { readingsMissingForMethod } from './list/readings-missing-for-method.js';
 import { resolutionTooCoarse } from './list/resolution-too-coarse.js';
 import { retentionAboveWhole } from './list/retention-above-whole.js';
+import { rigLearning } from './list/rig-learning.js';
 import { rigOutOfControl } from './list/rig-out-of-control.js';
 import { rigWithoutEvidence } from './list/rig-without-evidence.js';
 import { sameReadings } from './list/same-readings.js';
@@ -51,6 +53,7 @@ export const CHECKS: readonly Check[] = [
   numbersMissing,
   dateInTheFuture,
   handedInLate,
+  beforeItsTime,
   methodNotActive,
   instrumentNotNamed,
   severalInstruments,
@@ -79,6 +82,7 @@ export const CHECKS: readonly Check[] = [
   tracePeak,
   rigOutOfControl,
   rigWithoutEvidence,
+  rigLearning,
   declaredInterest,
   seenLabel,
   manyHandIns,

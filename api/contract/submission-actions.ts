@@ -83,6 +83,14 @@ export const SUBMISSION_ACTIONS = {
     states: ['submitted'],
     does: 'Accept, return or refuse it.',
   },
+  close: {
+    method: 'POST',
+    path: `${BELOW}/closure`,
+    roles: ['reviewer', 'editor'],
+    whose: 'others',
+    states: ['returned'],
+    does: 'Refuse what was returned and will not come back, with the reason.',
+  },
   withdraw: {
     method: 'POST',
     path: `${BELOW}/withdrawal`,

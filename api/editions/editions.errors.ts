@@ -6,6 +6,12 @@ export const editionProblems = declareProblems({
     title: 'Something that the edition names is not on record',
     explains: 'Scheme, method versions, variants and the edition before must exist. The detail names what is missing.',
   },
+  'editions/retired-entry': {
+    status: 422,
+    title: 'A retired variant enters no edition',
+    explains:
+      'The variant, its line or its maker is retired. Take it into use again (DELETE /v1/catalogue/…/retirement), or leave it out. The detail names it.',
+  },
   'editions/wrong-state': {
     status: 409,
     title: 'The edition is not in the state that this needs',
@@ -19,8 +25,19 @@ export const editionProblems = declareProblems({
   },
   'editions/nothing-to-open': {
     status: 409,
-    title: 'An edition opens with entries',
-    explains: 'Enter at least one variant.',
+    title: 'Something stands in the way of opening the edition',
+    explains:
+      'The errors list everything that stands in the way and what to do about each; GET /v1/editions/{edition}/board lists the same.',
+  },
+  'editions/follows-itself': {
+    status: 422,
+    title: 'An edition does not come before itself',
+    explains: 'Movement is told against an earlier edition, whose own line of earlier editions ends. The detail shows the circle.',
+  },
+  'editions/precedes-another': {
+    status: 409,
+    title: 'Another edition is told against this one',
+    explains: 'Change what the other edition follows first (PATCH /v1/editions/{edition} with previous); the detail names it.',
   },
   'editions/interest': {
     status: 409,

@@ -33,6 +33,8 @@ interface EarlierPlace {
 export interface RevisionCells {
   readonly cells: Readonly<Record<string, string>>;
   readonly top: readonly string[];
+  /** Kinds of cells that it was told in; absent of a revision from before there were more than places, scores and values. */
+  readonly kinds?: readonly string[];
 }
 
 /** Why a later revision is made, what it takes for published, and what the revision before showed. */

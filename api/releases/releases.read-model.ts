@@ -4,7 +4,8 @@ import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { manifestSchema } from '../contract/documents/release-documents.js';
 import type { CategoryDocument, EditionDocument, Manifest, ReleaseSummary } from '../contract/documents/release-documents.js';
-import { cellsOf } from '../reckoning/erratum.js';
+import type { ClaimsDocument } from '../contract/documents/claims-document.js';
+import { cellsOf } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
 import { releaseProblems } from './releases.errors.js';
 
@@ -103,7 +104,8 @@ export class ReleasesReadModel {
   /** What readers see of a release, cell by cell. */
   async cellsOf(release: PublishedRelease): Promise<RevisionCells> {
     const edition = await this.kept<EditionDocument>(release, 'documents/edition.json');
-    return cellsOf({ edition, categories: await this.folder<CategoryDocument>(release, 'documents/standings/') });
+    const categories = await this.folder<CategoryDocument>(release, 'documents/standings/');
+    return cellsOf({ edition, categories, claims: await this.document<ClaimsDocument>(release, 'documents/claims.json') });
   }
 
   /** Releases that were asked for and are not published yet. */

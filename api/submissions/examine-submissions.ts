@@ -56,7 +56,7 @@ type BesideOf = (read: ReadSubmission) => Beside;
 interface Evidence {
   readonly besideOf: BesideOf;
   readonly ownOf: (read: ReadSubmission) => ReturnType<typeof ownEvidence>;
-  readonly rigEvidence: (read: ReadSubmission) => CheckInput['rigEvidence'];
+  readonly rigEvidence: (read: ReadSubmission) => Pick<CheckInput, 'rigEvidence' | 'rigPulls'>;
   readonly rigRecords: ReadonlyMap<string, number>;
 }
 
@@ -143,7 +143,9 @@ export class ExamineSubmissions {
       temperatureC: Number(temperatureC),
       method: subject.method,
       variant: subject.spool.variant,
-      rigEvidence: rigEvidence(read),
+      ...rigEvidence(read),
+      opensOn: subject.edition.opensOn,
+      obtainedOn: subject.spool.obtainedOn,
       today: dateAtBench(this.clock.now(), content.zone),
     };
     const findings = checkSubmission(input, subject.edition.checkSet, isPreview ? PREVIEW_CHECKS : CHECKS);
@@ -204,8 +206,10 @@ export class ExamineSubmissions {
     const methods = [...new Set(reads.map(({ subject }) => subject.method.slug))];
     const charts = chartsOf(await this.controlPulls.pulls({ instruments: rigs, methods }));
     return {
-      rigEvidence: (read) =>
-        worstOf(rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay).state)),
+      rigEvidence: (read) => {
+        const known = rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay));
+        return { rigEvidence: worstOf(known.map(({ state }) => state)), rigPulls: Math.min(...known.map(({ pulls: count }) => count)) };
+      },
       rigRecords,
     };
   }

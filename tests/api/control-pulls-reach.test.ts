@@ -63,7 +63,7 @@ test('a rig is told with what is wanting until there are limits, one that was ne
     {
       instrument: 'R1',
       method: 'straight-pull',
-      state: 'noEvidence',
+      state: 'learning',
       since: day(1),
       lastPullOn: day(10),
       pullsToLimits: 0,
@@ -81,7 +81,10 @@ test('a rig is told with what is wanting until there are limits, one that was ne
       words: expect.stringMatching(/10 more/),
     },
   ]);
-  expect(await rigsOn(`?day=${day(4)}`)).toMatchObject([{ pullsToLimits: 6, lastPullOn: day(4) }, {}]);
+  expect(await rigsOn(`?day=${day(4)}`)).toMatchObject([
+    { state: 'learning', pullsToLimits: 6, lastPullOn: day(4), words: expect.stringContaining('4 of the 10') },
+    { state: 'noEvidence' },
+  ]);
 });
 
 test('a day without a pull is without evidence, unless the rig went out before: it stays out until a good pull clears it', async () => {

@@ -35,6 +35,15 @@ const calibratedUntil = (validUntil: string): Partial<Case> => ({
 /** A label of which 0.78 is measured, read 2.2046 times too low: alone it tells of no slip. */
 const slipped = (sameDayRatios: readonly number[]): Partial<Case> => ({ ...claimedAt(0.78 / 2.2046), input: { sameDayRatios } });
 
+type RigEvidence = NonNullable<Case['input']['rigEvidence']>;
+const onRig = (rigEvidence: RigEvidence): Partial<Case> => ({ input: { rigEvidence, rigPulls: 2 } });
+const onMicrometer = (rigEvidence: RigEvidence): Partial<Case> => ({
+  specimens: diameters(STATIONS),
+  method: 'diameter',
+  instruments: [micrometer, lengthMeasure],
+  input: { rigEvidence, rigPulls: 0 },
+});
+
 /** Each check: what triggers it, and a near miss. */
 export const CASES: readonly (readonly [code: string, what: string, trigger: Partial<Case>, nearMiss: Partial<Case>])[] = [
   ['specimens/too-few-valid', 'four valid where five are needed', { specimens: invalid(4) }, { specimens: invalid(3) }],
@@ -291,25 +300,14 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
       ],
     },
   ],
-  ['rig/out-of-control', 'out', { input: { rigEvidence: 'outOfControl' } }, { input: { rigEvidence: 'noEvidence' } }],
-  ['rig/no-evidence', 'none', { input: { rigEvidence: 'noEvidence' } }, { input: { rigEvidence: 'outOfControl' } }],
-  [
-    'rig/no-evidence',
-    'of a rig, not of a micrometer',
-    { input: { rigEvidence: 'noEvidence' } },
-    { specimens: diameters(STATIONS), method: 'diameter', instruments: [micrometer, lengthMeasure], input: { rigEvidence: 'noEvidence' } },
-  ],
-  [
-    'rig/out-of-control',
-    'of a rig, not of a micrometer',
-    { input: { rigEvidence: 'outOfControl' } },
-    {
-      specimens: diameters(STATIONS),
-      method: 'diameter',
-      instruments: [micrometer, lengthMeasure],
-      input: { rigEvidence: 'outOfControl' },
-    },
-  ],
+  ['rig/out-of-control', 'out', onRig('outOfControl'), onRig('noEvidence')],
+  ['rig/no-evidence', 'none', onRig('noEvidence'), onRig('outOfControl')],
+  ['rig/no-evidence', 'of a rig, not of a micrometer', onRig('noEvidence'), onMicrometer('noEvidence')],
+  ['rig/out-of-control', 'of a rig, not of a micrometer', onRig('outOfControl'), onMicrometer('outOfControl')],
+  ['rig/learning', 'its second pull', onRig('learning'), onRig('inControl')],
+  ['rig/learning', 'of a rig, not of a micrometer', onRig('learning'), onMicrometer('learning')],
+  ['date/before-its-time', 'the day before the edition opens', { input: { opensOn: '2026-01-18' } }, { input: { opensOn: '2026-01-17' } }],
+  ['date/before-its-time', 'the day before its spool', { input: { obtainedOn: '2026-01-18' } }, { input: { obtainedOn: '2026-01-17' } }],
   ['tester/declared-interest', 'declared', { input: { hasDeclaredInterest: true } }, { input: { hasDeclaredInterest: false } }],
   ['tester/seen-label', 'seen', { seenLabel: true }, { seenLabel: false }],
   ['readings/missing-for-method', 'no treated specimens', { method: 'abrasion' }, { ...knot(FORCES, WEAKER), method: 'abrasion' }],

@@ -170,6 +170,9 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     handIns: 1,
     sameReadingsAs: [],
     rigEvidence: 'inControl',
+    rigPulls: 12,
+    opensOn: '2026-01-01',
+    obtainedOn: '2025-12-03',
     today: '2026-01-18',
     ...rest.input,
   };

@@ -31,6 +31,7 @@ const PAIRS: readonly (readonly [code: string, one: Partial<Case>, other: Partia
     },
   ],
   ['figures/beyond-the-fibre', { input: { knownAreaMm2: 0.001 } }, { material: 'Nylon', input: { knownAreaMm2: 0.12 } }],
+  ['date/before-its-time', { input: { opensOn: '2026-01-18' } }, { input: { obtainedOn: '2026-02-03' } }],
   ['figures/retention-above-whole', knot(1.3), knot(2.1)],
   ['readings/outlier', { specimens: pulls([...FORCES.slice(0, 7), '30.00']) }, { specimens: pulls([...FORCES.slice(0, 7), '48.00']) }],
   [

@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
-import { cellsOf } from '../../api/reckoning/erratum.js';
+import { cellsOf } from '../../api/reckoning/cells.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { earlierEdition } from './earlier-edition.js';
 import { inventInputs } from './invent-inputs.js';

@@ -3,6 +3,7 @@
  * validator, the serialiser and the documentation. Every number that is published is a decimal string at stated places.
  */
 import { z } from 'zod';
+import { amendmentSchema } from '../amendment.js';
 import { traceSchema } from './trace.js';
 
 /** Of the documents and the inputs that they are computed from; raised when a program of before could not read them. */
@@ -235,6 +236,10 @@ export const editionDocumentSchema = z
       )
       .describe('Entries not placed overall'),
     excluded: z.array(exclusionSchema).describe('Entries left out'),
+    amendments: z
+      .array(amendmentSchema)
+      .optional()
+      .describe('What it took besides while it was open, with the reason; none where it took nothing'),
     categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),
     sensitivity: sensitivitySchema.nullable().describe('Null where an uncertainty is not known'),
     erratum: erratumSchema.nullable(),

@@ -7,6 +7,9 @@ const percent = z.string().regex(/^\d+\.\d$/);
 const newtons = z.string().regex(/^-?\d+\.\d{3}$/);
 
 export const controlState = z.enum(['inControl', 'outOfControl', 'noEvidence']).describe('Three states, never two');
+export const rigDayState = z
+  .enum(['inControl', 'outOfControl', 'learning', 'noEvidence'])
+  .describe('Of a rig on a day; learning: it was pulled, and has too few pulls yet for limits');
 export const runRuleName = z.string().describe('Run rule that signals');
 
 export const chartPointSchema = z.strictObject({

@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { amendmentSchema } from '../amendment.js';
+import { CELL_GROUPS } from '../cell-groups.js';
+import { obstacleSchema } from '../obstacle.js';
 
 const slug = z
   .string()
@@ -91,22 +94,36 @@ export const schemeRequest = z.strictObject({ slug, number: z.int().min(1), name
 export const schemeResponse = z.strictObject({ slug, number: z.int(), name: z.string(), words: z.string(), rules: schemeRules });
 export const schemesResponse = z.strictObject({ items: z.array(schemeResponse), nextCursor: z.string().nullable() });
 
+const numbered = z.strictObject({ slug, number: z.int().min(1) });
+const editionFields = {
+  name: words,
+  scheme: numbered,
+  opensOn: z.iso.date(),
+  closesOn: z.iso.date(),
+  previous: slug.nullable().describe('Edition that movement is told against'),
+  methods: z.array(numbered).min(1).max(100).describe('Method versions to pin'),
+};
 export const editionRequest = z
-  .strictObject({
-    slug,
-    name: words,
-    scheme: z.strictObject({ slug, number: z.int().min(1) }),
-    opensOn: z.iso.date(),
-    closesOn: z.iso.date(),
-    previous: slug.nullable().describe('Edition that movement is told against'),
-    methods: z
-      .array(z.strictObject({ slug, number: z.int().min(1) }))
-      .min(1)
-      .describe('Method versions to pin'),
-  })
+  .strictObject({ slug, ...editionFields })
   .refine((edition) => edition.closesOn >= edition.opensOn, { message: 'The edition closes before it opens', path: ['closesOn'] });
 
-export const entriesRequest = z.strictObject({ variants: z.array(slug).min(1).max(2000) });
+export const editionChange = z
+  .strictObject(editionFields)
+  .partial()
+  .refine((change) => Object.keys(change).length > 0, { message: 'Nothing to change; send at least one field.' });
+
+const variants = z.array(slug).min(1).max(2000);
+export const entriesRequest = z.strictObject({ variants });
+export const amendmentRequest = z
+  .strictObject({
+    reason: words.describe('Why, in words that readers see'),
+    variants: variants.optional().describe('Further entries'),
+    methods: z.array(numbered).min(1).max(100).optional().describe('Versions of methods that were forgotten'),
+    closesOn: z.iso.date().optional().describe('A later closing day'),
+  })
+  .refine(({ reason: _, ...changes }) => Object.keys(changes).length > 0, {
+    message: 'Nothing to amend; send variants, methods or closesOn.',
+  });
 export const exclusionRequest = z.strictObject({
   variant: slug,
   reasonCode: z.enum(['notObtainable', 'labelInDoubt', 'duplicate', 'makersRequestRefused', 'interest']).describe('Why'),
@@ -123,7 +140,10 @@ export const editionResponse = z.strictObject({
   closesOn: z.iso.date(),
   previous: slug.nullable(),
   blindKeyDigest: z.string().nullable().describe('SHA-256 of the key of blind codes, fixed at opening'),
+  closedOn: z.iso.date().nullable().describe('When it was closed'),
   entries: z.int().describe('Number of entries'),
+  methods: z.array(numbered).describe('Method versions that are pinned, by slug'),
+  amendments: z.array(amendmentSchema).describe('What it took besides while it was open, oldest first'),
   version,
 });
 export const workingEditionsResponse = z.strictObject({ items: z.array(editionResponse), nextCursor: z.string().nullable() });
@@ -133,6 +153,9 @@ export const boardResponse = z.strictObject({
   state: z.string(),
   submissions: z.record(z.string(), z.int()).describe('State → count'),
   inDoubt: z.int().describe('Accepted submissions with a held finding that nobody has answered'),
+  standsInTheWay: z
+    .array(obstacleSchema)
+    .describe('Everything that stands in the way of the next step: of a planned edition its opening, of an open one its closing'),
   entries: z.array(
     z.strictObject({
       variant: slug,
@@ -148,10 +171,12 @@ export const boardResponse = z.strictObject({
 
 const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
 const previewChange = z.strictObject({
-  where: z.string().describe('Cell: "overall, <variant>, place"'),
-  before: z.string().nullable(),
+  about: z.enum(CELL_GROUPS).describe('What the cell is about'),
+  where: z.string().describe('Cell, as an erratum names it in expects: "overall, <variant>, place"'),
+  before: z.string().nullable().describe('What an erratum expects there; null where there was no such cell'),
   after: z.string().nullable(),
 });
+const previewChanges = z.array(previewChange).describe('Cells that changed since, what readers care about first');
 export const previewResponse = z.strictObject({
   edition: slug,
   overall: z.array(previewRow),
@@ -161,10 +186,14 @@ export const previewResponse = z.strictObject({
   since: z
     .strictObject({
       at: z.iso.datetime().describe('The look before'),
-      changes: z.array(previewChange).describe('Cells that changed since'),
+      changes: previewChanges,
     })
     .nullable()
     .describe('Against the look before; null for the first'),
+  published: z
+    .strictObject({ revision: z.int().describe('Revision that readers have'), changes: previewChanges })
+    .nullable()
+    .describe('Against what is published; null where nothing is'),
 });
 export const commitmentsResponse = z.strictObject({
   items: z.array(
@@ -182,3 +211,5 @@ export type SchemeRequest = z.infer<typeof schemeRequest>;
 export type EditionRequest = z.infer<typeof editionRequest>;
 export type EntriesRequest = z.infer<typeof entriesRequest>;
 export type ExclusionRequest = z.infer<typeof exclusionRequest>;
+export type EditionChange = z.infer<typeof editionChange>;
+export type AmendmentRequest = z.infer<typeof amendmentRequest>;

@@ -67,6 +67,7 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     overall: overallRows(context),
     incomplete: incompleteOf(context),
     excluded: exclusionsOf(context),
+    ...(edition.amendments ? { amendments: [...edition.amendments] } : {}),
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
     sensitivity: sensitivityOf(context.certainty),
     erratum,

@@ -35,7 +35,7 @@ export const headingOf = ({ house, isDemo, revision, publishedAt, evidence: { ed
   formatVersion: FORMAT_VERSION as typeof FORMAT_VERSION,
   house,
   isDemo,
-  edition: { slug: edition.slug, name: edition.name, openedOn: edition.opensOn, closedOn: edition.closesOn },
+  edition: { slug: edition.slug, name: edition.name, openedOn: edition.opensOn, closedOn: edition.closedOn ?? edition.closesOn },
   revision,
   publishedAt,
 });

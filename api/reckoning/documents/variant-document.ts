@@ -6,7 +6,7 @@ import type {
   VariantName,
 } from '../../contract/documents/release-documents.js';
 import { keyOf } from '../results/quantity.js';
-import { valueCell } from '../erratum.js';
+import { valueCell } from '../cells.js';
 import { budgetOf } from './budgets.js';
 import { publishedClaims } from '../claims/claims.js';
 import { toFigure, USUAL } from './figure.js';
@@ -44,7 +44,7 @@ function variantDocument(
     ...headingOf(context),
     variant,
     outcome,
-    exclusion: excluded ? withoutVariant(excluded) : null,
+    exclusion: excluded ? exclusionWords(excluded) : null,
     missing: incomplete?.missing ?? [],
     overall: overall ? withoutVariant(overall) : null,
     categories: rows,
@@ -70,6 +70,8 @@ const budgetsOf = ({ computed, evidence }: ReleaseContext, slug: string): Varian
     const result = computed.results.get(slug)?.get(keyOf(category));
     return result ? budgetOf(category.code, result.estimate) : [];
   });
+
+const exclusionWords = ({ variant: _, ...exclusion }: EditionDocument['excluded'][number]) => exclusion;
 
 const withoutVariant = ({ variant: _, ...row }: EditionDocument['overall'][number]) => row;
 

@@ -7,6 +7,7 @@ import type { RoundRobinEvidence } from './round-robin-evidence.js';
 import type { SubmissionEvidence } from './submission-evidence.js';
 import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
+import type { Amendment } from '../../contract/amendment.js';
 import type { SchemeRules } from '../../contract/endpoints/editions.js';
 import type { PinnedMethod } from '../results/quantity.js';
 
@@ -22,6 +23,10 @@ export interface EditionEvidence {
     readonly name: string;
     readonly opensOn: string;
     readonly closesOn: string;
+    /** When it was closed; an edition from before that was kept has none. */
+    readonly closedOn?: string;
+    /** What it took besides while it was open, oldest first; none where it took nothing. */
+    readonly amendments?: readonly Amendment[];
     /** Slug of the edition before; null for the first. */
     readonly previous: string | null;
     readonly blindKeyDigest: string | null;

@@ -113,6 +113,11 @@ export type Scheme = Prisma.SchemeModel
  */
 export type Edition = Prisma.EditionModel
 /**
+ * Model EditionAmendment
+ * What an open edition took besides, with the reason. Append-only.
+ */
+export type EditionAmendment = Prisma.EditionAmendmentModel
+/**
  * Model EditionPreview
  * What an editor saw at the last look at the standings to come.
  */
@@ -139,7 +144,7 @@ export type Exclusion = Prisma.ExclusionModel
 export type Instrument = Prisma.InstrumentModel
 /**
  * Model Calibration
- * An instrument's dated certificate. Never changed after entry.
+ * An instrument's dated certificate. Once a submission names it, what it said before a correction stands in superseded_row.
  */
 export type Calibration = Prisma.CalibrationModel
 /**
@@ -163,10 +168,20 @@ export type AuditEvent = Prisma.AuditEventModel
  */
 export type IdempotentAnswer = Prisma.IdempotentAnswerModel
 /**
+ * Model SupersededRow
+ * What a row said before it was superseded, because something rested on it already. Append-only.
+ */
+export type SupersededRow = Prisma.SupersededRowModel
+/**
  * Model Proposal
  * A proposal to take a submission out of the results, or to say that a spool is another variant; somebody else carries it out. Append-only.
  */
 export type Proposal = Prisma.ProposalModel
+/**
+ * Model ProposalEnd
+ * A proposal that will not be carried out: another person declined it, or its own person called it off. Append-only.
+ */
+export type ProposalEnd = Prisma.ProposalEndModel
 /**
  * Model Release
  * One immutable publication of an edition.

@@ -416,6 +416,7 @@ export const ModelName = {
   ControlPullStrike: 'ControlPullStrike',
   Scheme: 'Scheme',
   Edition: 'Edition',
+  EditionAmendment: 'EditionAmendment',
   EditionPreview: 'EditionPreview',
   EditionMethod: 'EditionMethod',
   Entry: 'Entry',
@@ -426,7 +427,9 @@ export const ModelName = {
   MethodVersion: 'MethodVersion',
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
+  SupersededRow: 'SupersededRow',
   Proposal: 'Proposal',
+  ProposalEnd: 'ProposalEnd',
   Release: 'Release',
   RetestDraw: 'RetestDraw',
   Retest: 'Retest',
@@ -463,7 +466,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "maker" | "line" | "variant" | "claim" | "spool" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "proposal" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "maker" | "line" | "variant" | "claim" | "spool" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1873,6 +1876,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    EditionAmendment: {
+      payload: Prisma.$EditionAmendmentPayload<ExtArgs>
+      fields: Prisma.EditionAmendmentFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.EditionAmendmentFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.EditionAmendmentFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>
+        }
+        findFirst: {
+          args: Prisma.EditionAmendmentFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.EditionAmendmentFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>
+        }
+        findMany: {
+          args: Prisma.EditionAmendmentFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>[]
+        }
+        create: {
+          args: Prisma.EditionAmendmentCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>
+        }
+        createMany: {
+          args: Prisma.EditionAmendmentCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.EditionAmendmentCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>[]
+        }
+        delete: {
+          args: Prisma.EditionAmendmentDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>
+        }
+        update: {
+          args: Prisma.EditionAmendmentUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>
+        }
+        deleteMany: {
+          args: Prisma.EditionAmendmentDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.EditionAmendmentUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.EditionAmendmentUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>[]
+        }
+        upsert: {
+          args: Prisma.EditionAmendmentUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$EditionAmendmentPayload>
+        }
+        aggregate: {
+          args: Prisma.EditionAmendmentAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateEditionAmendment>
+        }
+        groupBy: {
+          args: Prisma.EditionAmendmentGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.EditionAmendmentGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.EditionAmendmentCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.EditionAmendmentCountAggregateOutputType> | number
+        }
+      }
+    }
     EditionPreview: {
       payload: Prisma.$EditionPreviewPayload<ExtArgs>
       fields: Prisma.EditionPreviewFieldRefs
@@ -2613,6 +2690,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    SupersededRow: {
+      payload: Prisma.$SupersededRowPayload<ExtArgs>
+      fields: Prisma.SupersededRowFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.SupersededRowFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.SupersededRowFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>
+        }
+        findFirst: {
+          args: Prisma.SupersededRowFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.SupersededRowFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>
+        }
+        findMany: {
+          args: Prisma.SupersededRowFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>[]
+        }
+        create: {
+          args: Prisma.SupersededRowCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>
+        }
+        createMany: {
+          args: Prisma.SupersededRowCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.SupersededRowCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>[]
+        }
+        delete: {
+          args: Prisma.SupersededRowDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>
+        }
+        update: {
+          args: Prisma.SupersededRowUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>
+        }
+        deleteMany: {
+          args: Prisma.SupersededRowDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.SupersededRowUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.SupersededRowUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>[]
+        }
+        upsert: {
+          args: Prisma.SupersededRowUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SupersededRowPayload>
+        }
+        aggregate: {
+          args: Prisma.SupersededRowAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateSupersededRow>
+        }
+        groupBy: {
+          args: Prisma.SupersededRowGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SupersededRowGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.SupersededRowCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SupersededRowCountAggregateOutputType> | number
+        }
+      }
+    }
     Proposal: {
       payload: Prisma.$ProposalPayload<ExtArgs>
       fields: Prisma.ProposalFieldRefs
@@ -2684,6 +2835,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.ProposalCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.ProposalCountAggregateOutputType> | number
+        }
+      }
+    }
+    ProposalEnd: {
+      payload: Prisma.$ProposalEndPayload<ExtArgs>
+      fields: Prisma.ProposalEndFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ProposalEndFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ProposalEndFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>
+        }
+        findFirst: {
+          args: Prisma.ProposalEndFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ProposalEndFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>
+        }
+        findMany: {
+          args: Prisma.ProposalEndFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>[]
+        }
+        create: {
+          args: Prisma.ProposalEndCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>
+        }
+        createMany: {
+          args: Prisma.ProposalEndCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ProposalEndCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>[]
+        }
+        delete: {
+          args: Prisma.ProposalEndDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>
+        }
+        update: {
+          args: Prisma.ProposalEndUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>
+        }
+        deleteMany: {
+          args: Prisma.ProposalEndDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ProposalEndUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ProposalEndUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>[]
+        }
+        upsert: {
+          args: Prisma.ProposalEndUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ProposalEndPayload>
+        }
+        aggregate: {
+          args: Prisma.ProposalEndAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateProposalEnd>
+        }
+        groupBy: {
+          args: Prisma.ProposalEndGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ProposalEndGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ProposalEndCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ProposalEndCountAggregateOutputType> | number
         }
       }
     }
@@ -4374,6 +4599,8 @@ export const MakerScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -4389,6 +4616,8 @@ export const LineScalarFieldEnum = {
   construction: 'construction',
   carriers: 'carriers',
   densityGPerCm3: 'densityGPerCm3',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -4401,6 +4630,8 @@ export const VariantScalarFieldEnum = {
   lineId: 'lineId',
   size: 'size',
   colour: 'colour',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -4523,6 +4754,7 @@ export const EditionScalarFieldEnum = {
   state: 'state',
   opensOn: 'opensOn',
   closesOn: 'closesOn',
+  closedOn: 'closedOn',
   previousId: 'previousId',
   blindKeyDigest: 'blindKeyDigest',
   blindKey: 'blindKey',
@@ -4533,6 +4765,18 @@ export const EditionScalarFieldEnum = {
 } as const
 
 export type EditionScalarFieldEnum = (typeof EditionScalarFieldEnum)[keyof typeof EditionScalarFieldEnum]
+
+
+export const EditionAmendmentScalarFieldEnum = {
+  id: 'id',
+  editionId: 'editionId',
+  reason: 'reason',
+  changes: 'changes',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type EditionAmendmentScalarFieldEnum = (typeof EditionAmendmentScalarFieldEnum)[keyof typeof EditionAmendmentScalarFieldEnum]
 
 
 export const EditionPreviewScalarFieldEnum = {
@@ -4660,6 +4904,20 @@ export const IdempotentAnswerScalarFieldEnum = {
 export type IdempotentAnswerScalarFieldEnum = (typeof IdempotentAnswerScalarFieldEnum)[keyof typeof IdempotentAnswerScalarFieldEnum]
 
 
+export const SupersededRowScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  objectId: 'objectId',
+  was: 'was',
+  reason: 'reason',
+  rested: 'rested',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type SupersededRowScalarFieldEnum = (typeof SupersededRowScalarFieldEnum)[keyof typeof SupersededRowScalarFieldEnum]
+
+
 export const ProposalScalarFieldEnum = {
   id: 'id',
   kind: 'kind',
@@ -4671,6 +4929,17 @@ export const ProposalScalarFieldEnum = {
 } as const
 
 export type ProposalScalarFieldEnum = (typeof ProposalScalarFieldEnum)[keyof typeof ProposalScalarFieldEnum]
+
+
+export const ProposalEndScalarFieldEnum = {
+  proposalId: 'proposalId',
+  kind: 'kind',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type ProposalEndScalarFieldEnum = (typeof ProposalEndScalarFieldEnum)[keyof typeof ProposalEndScalarFieldEnum]
 
 
 export const ReleaseScalarFieldEnum = {
@@ -5254,6 +5523,7 @@ export type GlobalOmitConfig = {
   controlPullStrike?: Prisma.ControlPullStrikeOmit
   scheme?: Prisma.SchemeOmit
   edition?: Prisma.EditionOmit
+  editionAmendment?: Prisma.EditionAmendmentOmit
   editionPreview?: Prisma.EditionPreviewOmit
   editionMethod?: Prisma.EditionMethodOmit
   entry?: Prisma.EntryOmit
@@ -5264,7 +5534,9 @@ export type GlobalOmitConfig = {
   methodVersion?: Prisma.MethodVersionOmit
   auditEvent?: Prisma.AuditEventOmit
   idempotentAnswer?: Prisma.IdempotentAnswerOmit
+  supersededRow?: Prisma.SupersededRowOmit
   proposal?: Prisma.ProposalOmit
+  proposalEnd?: Prisma.ProposalEndOmit
   release?: Prisma.ReleaseOmit
   retestDraw?: Prisma.RetestDrawOmit
   retest?: Prisma.RetestOmit

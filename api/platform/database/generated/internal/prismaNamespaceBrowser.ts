@@ -70,6 +70,7 @@ export const ModelName = {
   ControlPullStrike: 'ControlPullStrike',
   Scheme: 'Scheme',
   Edition: 'Edition',
+  EditionAmendment: 'EditionAmendment',
   EditionPreview: 'EditionPreview',
   EditionMethod: 'EditionMethod',
   Entry: 'Entry',
@@ -80,7 +81,9 @@ export const ModelName = {
   MethodVersion: 'MethodVersion',
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
+  SupersededRow: 'SupersededRow',
   Proposal: 'Proposal',
+  ProposalEnd: 'ProposalEnd',
   Release: 'Release',
   RetestDraw: 'RetestDraw',
   Retest: 'Retest',
@@ -214,6 +217,8 @@ export const MakerScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -229,6 +234,8 @@ export const LineScalarFieldEnum = {
   construction: 'construction',
   carriers: 'carriers',
   densityGPerCm3: 'densityGPerCm3',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -241,6 +248,8 @@ export const VariantScalarFieldEnum = {
   lineId: 'lineId',
   size: 'size',
   colour: 'colour',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -363,6 +372,7 @@ export const EditionScalarFieldEnum = {
   state: 'state',
   opensOn: 'opensOn',
   closesOn: 'closesOn',
+  closedOn: 'closedOn',
   previousId: 'previousId',
   blindKeyDigest: 'blindKeyDigest',
   blindKey: 'blindKey',
@@ -373,6 +383,18 @@ export const EditionScalarFieldEnum = {
 } as const
 
 export type EditionScalarFieldEnum = (typeof EditionScalarFieldEnum)[keyof typeof EditionScalarFieldEnum]
+
+
+export const EditionAmendmentScalarFieldEnum = {
+  id: 'id',
+  editionId: 'editionId',
+  reason: 'reason',
+  changes: 'changes',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type EditionAmendmentScalarFieldEnum = (typeof EditionAmendmentScalarFieldEnum)[keyof typeof EditionAmendmentScalarFieldEnum]
 
 
 export const EditionPreviewScalarFieldEnum = {
@@ -500,6 +522,20 @@ export const IdempotentAnswerScalarFieldEnum = {
 export type IdempotentAnswerScalarFieldEnum = (typeof IdempotentAnswerScalarFieldEnum)[keyof typeof IdempotentAnswerScalarFieldEnum]
 
 
+export const SupersededRowScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  objectId: 'objectId',
+  was: 'was',
+  reason: 'reason',
+  rested: 'rested',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type SupersededRowScalarFieldEnum = (typeof SupersededRowScalarFieldEnum)[keyof typeof SupersededRowScalarFieldEnum]
+
+
 export const ProposalScalarFieldEnum = {
   id: 'id',
   kind: 'kind',
@@ -511,6 +547,17 @@ export const ProposalScalarFieldEnum = {
 } as const
 
 export type ProposalScalarFieldEnum = (typeof ProposalScalarFieldEnum)[keyof typeof ProposalScalarFieldEnum]
+
+
+export const ProposalEndScalarFieldEnum = {
+  proposalId: 'proposalId',
+  kind: 'kind',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type ProposalEndScalarFieldEnum = (typeof ProposalEndScalarFieldEnum)[keyof typeof ProposalEndScalarFieldEnum]
 
 
 export const ReleaseScalarFieldEnum = {

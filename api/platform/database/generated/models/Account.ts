@@ -245,6 +245,7 @@ export type AccountWhereInput = {
   claims?: Prisma.ReviewClaimListRelationFilter
   judgements?: Prisma.JudgementListRelationFilter
   proposals?: Prisma.ProposalListRelationFilter
+  proposalEnds?: Prisma.ProposalEndListRelationFilter
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
 }
@@ -267,6 +268,7 @@ export type AccountOrderByWithRelationInput = {
   claims?: Prisma.ReviewClaimOrderByRelationAggregateInput
   judgements?: Prisma.JudgementOrderByRelationAggregateInput
   proposals?: Prisma.ProposalOrderByRelationAggregateInput
+  proposalEnds?: Prisma.ProposalEndOrderByRelationAggregateInput
   roundRobins?: Prisma.RoundRobinTesterOrderByRelationAggregateInput
   resets?: Prisma.PasswordResetOrderByRelationAggregateInput
 }
@@ -292,6 +294,7 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   claims?: Prisma.ReviewClaimListRelationFilter
   judgements?: Prisma.JudgementListRelationFilter
   proposals?: Prisma.ProposalListRelationFilter
+  proposalEnds?: Prisma.ProposalEndListRelationFilter
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
 }, "id" | "email" | "displayName">
@@ -344,6 +347,7 @@ export type AccountCreateInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -366,6 +370,7 @@ export type AccountUncheckedCreateInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -388,6 +393,7 @@ export type AccountUpdateInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -410,6 +416,7 @@ export type AccountUncheckedUpdateInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -612,6 +619,20 @@ export type AccountUpdateOneRequiredWithoutProposalsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutProposalsInput, Prisma.AccountUpdateWithoutProposalsInput>, Prisma.AccountUncheckedUpdateWithoutProposalsInput>
 }
 
+export type AccountCreateNestedOneWithoutProposalEndsInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutProposalEndsInput, Prisma.AccountUncheckedCreateWithoutProposalEndsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutProposalEndsInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutProposalEndsNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutProposalEndsInput, Prisma.AccountUncheckedCreateWithoutProposalEndsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutProposalEndsInput
+  upsert?: Prisma.AccountUpsertWithoutProposalEndsInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutProposalEndsInput, Prisma.AccountUpdateWithoutProposalEndsInput>, Prisma.AccountUncheckedUpdateWithoutProposalEndsInput>
+}
+
 export type AccountCreateNestedOneWithoutReviewsInput = {
   create?: Prisma.XOR<Prisma.AccountCreateWithoutReviewsInput, Prisma.AccountUncheckedCreateWithoutReviewsInput>
   connectOrCreate?: Prisma.AccountCreateOrConnectWithoutReviewsInput
@@ -699,6 +720,7 @@ export type AccountCreateWithoutSessionsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -720,6 +742,7 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -757,6 +780,7 @@ export type AccountUpdateWithoutSessionsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -778,6 +802,7 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -800,6 +825,7 @@ export type AccountCreateWithoutResetsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
 }
 
@@ -821,6 +847,7 @@ export type AccountUncheckedCreateWithoutResetsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
 }
 
@@ -858,6 +885,7 @@ export type AccountUpdateWithoutResetsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
 }
 
@@ -879,6 +907,7 @@ export type AccountUncheckedUpdateWithoutResetsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
 }
 
@@ -899,6 +928,7 @@ export type AccountCreateWithoutTokensInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -920,6 +950,7 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -957,6 +988,7 @@ export type AccountUpdateWithoutTokensInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -978,6 +1010,7 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -999,6 +1032,7 @@ export type AccountCreateWithoutInterestsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -1020,6 +1054,7 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -1057,6 +1092,7 @@ export type AccountUpdateWithoutInterestsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -1078,6 +1114,7 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -1099,6 +1136,7 @@ export type AccountCreateWithoutControlPullsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -1120,6 +1158,7 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -1157,6 +1196,7 @@ export type AccountUpdateWithoutControlPullsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -1178,6 +1218,7 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -1199,6 +1240,7 @@ export type AccountCreateWithoutProposalsInput = {
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -1220,6 +1262,7 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -1257,6 +1300,7 @@ export type AccountUpdateWithoutProposalsInput = {
   controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -1278,6 +1322,111 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+}
+
+export type AccountCreateWithoutProposalEndsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+}
+
+export type AccountUncheckedCreateWithoutProposalEndsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+}
+
+export type AccountCreateOrConnectWithoutProposalEndsInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutProposalEndsInput, Prisma.AccountUncheckedCreateWithoutProposalEndsInput>
+}
+
+export type AccountUpsertWithoutProposalEndsInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutProposalEndsInput, Prisma.AccountUncheckedUpdateWithoutProposalEndsInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutProposalEndsInput, Prisma.AccountUncheckedCreateWithoutProposalEndsInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutProposalEndsInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutProposalEndsInput, Prisma.AccountUncheckedUpdateWithoutProposalEndsInput>
+}
+
+export type AccountUpdateWithoutProposalEndsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutProposalEndsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -1299,6 +1448,7 @@ export type AccountCreateWithoutReviewsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -1320,6 +1470,7 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -1357,6 +1508,7 @@ export type AccountUpdateWithoutReviewsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -1378,6 +1530,7 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -1399,6 +1552,7 @@ export type AccountCreateWithoutClaimsInput = {
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -1420,6 +1574,7 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -1457,6 +1612,7 @@ export type AccountUpdateWithoutClaimsInput = {
   controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -1478,6 +1634,7 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -1499,6 +1656,7 @@ export type AccountCreateWithoutJudgementsInput = {
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -1520,6 +1678,7 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -1557,6 +1716,7 @@ export type AccountUpdateWithoutJudgementsInput = {
   controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -1578,6 +1738,7 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -1600,6 +1761,7 @@ export type AccountCreateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1621,6 +1783,7 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1658,6 +1821,7 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1679,6 +1843,7 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1699,6 +1864,7 @@ export type AccountCreateWithoutSubmissionsInput = {
   claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
@@ -1720,6 +1886,7 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
@@ -1757,6 +1924,7 @@ export type AccountUpdateWithoutSubmissionsInput = {
   claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
@@ -1778,6 +1946,7 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
@@ -1797,6 +1966,7 @@ export type AccountCountOutputType = {
   claims: number
   judgements: number
   proposals: number
+  proposalEnds: number
   roundRobins: number
   resets: number
 }
@@ -1811,6 +1981,7 @@ export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   claims?: boolean | AccountCountOutputTypeCountClaimsArgs
   judgements?: boolean | AccountCountOutputTypeCountJudgementsArgs
   proposals?: boolean | AccountCountOutputTypeCountProposalsArgs
+  proposalEnds?: boolean | AccountCountOutputTypeCountProposalEndsArgs
   roundRobins?: boolean | AccountCountOutputTypeCountRoundRobinsArgs
   resets?: boolean | AccountCountOutputTypeCountResetsArgs
 }
@@ -1891,6 +2062,13 @@ export type AccountCountOutputTypeCountProposalsArgs<ExtArgs extends runtime.Typ
 /**
  * AccountCountOutputType without action
  */
+export type AccountCountOutputTypeCountProposalEndsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.ProposalEndWhereInput
+}
+
+/**
+ * AccountCountOutputType without action
+ */
 export type AccountCountOutputTypeCountRoundRobinsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.RoundRobinTesterWhereInput
 }
@@ -1921,6 +2099,7 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   claims?: boolean | Prisma.Account$claimsArgs<ExtArgs>
   judgements?: boolean | Prisma.Account$judgementsArgs<ExtArgs>
   proposals?: boolean | Prisma.Account$proposalsArgs<ExtArgs>
+  proposalEnds?: boolean | Prisma.Account$proposalEndsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
@@ -1970,6 +2149,7 @@ export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   claims?: boolean | Prisma.Account$claimsArgs<ExtArgs>
   judgements?: boolean | Prisma.Account$judgementsArgs<ExtArgs>
   proposals?: boolean | Prisma.Account$proposalsArgs<ExtArgs>
+  proposalEnds?: boolean | Prisma.Account$proposalEndsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
@@ -1989,6 +2169,7 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     claims: Prisma.$ReviewClaimPayload<ExtArgs>[]
     judgements: Prisma.$JudgementPayload<ExtArgs>[]
     proposals: Prisma.$ProposalPayload<ExtArgs>[]
+    proposalEnds: Prisma.$ProposalEndPayload<ExtArgs>[]
     roundRobins: Prisma.$RoundRobinTesterPayload<ExtArgs>[]
     resets: Prisma.$PasswordResetPayload<ExtArgs>[]
   }
@@ -2419,6 +2600,7 @@ export interface Prisma__AccountClient<T, Null = never, ExtArgs extends runtime.
   claims<T extends Prisma.Account$claimsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$claimsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ReviewClaimPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   judgements<T extends Prisma.Account$judgementsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$judgementsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$JudgementPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   proposals<T extends Prisma.Account$proposalsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$proposalsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ProposalPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  proposalEnds<T extends Prisma.Account$proposalEndsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$proposalEndsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ProposalEndPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   roundRobins<T extends Prisma.Account$roundRobinsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$roundRobinsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RoundRobinTesterPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   resets<T extends Prisma.Account$resetsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$resetsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PasswordResetPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
@@ -3064,6 +3246,30 @@ export type Account$proposalsArgs<ExtArgs extends runtime.Types.Extensions.Inter
   take?: number
   skip?: number
   distinct?: Prisma.ProposalScalarFieldEnum | Prisma.ProposalScalarFieldEnum[]
+}
+
+/**
+ * Account.proposalEnds
+ */
+export type Account$proposalEndsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the ProposalEnd
+   */
+  select?: Prisma.ProposalEndSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the ProposalEnd
+   */
+  omit?: Prisma.ProposalEndOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.ProposalEndInclude<ExtArgs> | null
+  where?: Prisma.ProposalEndWhereInput
+  orderBy?: Prisma.ProposalEndOrderByWithRelationInput | Prisma.ProposalEndOrderByWithRelationInput[]
+  cursor?: Prisma.ProposalEndWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.ProposalEndScalarFieldEnum | Prisma.ProposalEndScalarFieldEnum[]
 }
 
 /**

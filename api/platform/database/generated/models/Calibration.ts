@@ -14,7 +14,7 @@ import type * as Prisma from "../internal/prismaNamespace.js"
 
 /**
  * Model Calibration
- * An instrument's dated certificate. Never changed after entry.
+ * An instrument's dated certificate. Once a submission names it, what it said before a correction stands in superseded_row.
  */
 export type CalibrationModel = runtime.Types.Result.DefaultSelection<Prisma.$CalibrationPayload>
 

@@ -46,6 +46,7 @@ export type EditionMinAggregateOutputType = {
   state: string | null
   opensOn: Date | null
   closesOn: Date | null
+  closedOn: Date | null
   previousId: string | null
   blindKeyDigest: string | null
   blindKey: string | null
@@ -62,6 +63,7 @@ export type EditionMaxAggregateOutputType = {
   state: string | null
   opensOn: Date | null
   closesOn: Date | null
+  closedOn: Date | null
   previousId: string | null
   blindKeyDigest: string | null
   blindKey: string | null
@@ -78,6 +80,7 @@ export type EditionCountAggregateOutputType = {
   state: number
   opensOn: number
   closesOn: number
+  closedOn: number
   previousId: number
   blindKeyDigest: number
   blindKey: number
@@ -109,6 +112,7 @@ export type EditionMinAggregateInputType = {
   state?: true
   opensOn?: true
   closesOn?: true
+  closedOn?: true
   previousId?: true
   blindKeyDigest?: true
   blindKey?: true
@@ -125,6 +129,7 @@ export type EditionMaxAggregateInputType = {
   state?: true
   opensOn?: true
   closesOn?: true
+  closedOn?: true
   previousId?: true
   blindKeyDigest?: true
   blindKey?: true
@@ -141,6 +146,7 @@ export type EditionCountAggregateInputType = {
   state?: true
   opensOn?: true
   closesOn?: true
+  closedOn?: true
   previousId?: true
   blindKeyDigest?: true
   blindKey?: true
@@ -245,6 +251,7 @@ export type EditionGroupByOutputType = {
   state: string
   opensOn: Date
   closesOn: Date
+  closedOn: Date | null
   previousId: string | null
   blindKeyDigest: string | null
   blindKey: string | null
@@ -285,6 +292,7 @@ export type EditionWhereInput = {
   state?: Prisma.StringFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
+  closedOn?: Prisma.DateTimeNullableFilter<"Edition"> | Date | string | null
   previousId?: Prisma.UuidNullableFilter<"Edition"> | string | null
   blindKeyDigest?: Prisma.StringNullableFilter<"Edition"> | string | null
   blindKey?: Prisma.StringNullableFilter<"Edition"> | string | null
@@ -301,6 +309,7 @@ export type EditionWhereInput = {
   releases?: Prisma.ReleaseListRelationFilter
   previews?: Prisma.EditionPreviewListRelationFilter
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
+  amendments?: Prisma.EditionAmendmentListRelationFilter
 }
 
 export type EditionOrderByWithRelationInput = {
@@ -311,6 +320,7 @@ export type EditionOrderByWithRelationInput = {
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
+  closedOn?: Prisma.SortOrderInput | Prisma.SortOrder
   previousId?: Prisma.SortOrderInput | Prisma.SortOrder
   blindKeyDigest?: Prisma.SortOrderInput | Prisma.SortOrder
   blindKey?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -327,6 +337,7 @@ export type EditionOrderByWithRelationInput = {
   releases?: Prisma.ReleaseOrderByRelationAggregateInput
   previews?: Prisma.EditionPreviewOrderByRelationAggregateInput
   retestDraw?: Prisma.RetestDrawOrderByWithRelationInput
+  amendments?: Prisma.EditionAmendmentOrderByRelationAggregateInput
 }
 
 export type EditionWhereUniqueInput = Prisma.AtLeast<{
@@ -340,6 +351,7 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   state?: Prisma.StringFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
+  closedOn?: Prisma.DateTimeNullableFilter<"Edition"> | Date | string | null
   previousId?: Prisma.UuidNullableFilter<"Edition"> | string | null
   blindKeyDigest?: Prisma.StringNullableFilter<"Edition"> | string | null
   blindKey?: Prisma.StringNullableFilter<"Edition"> | string | null
@@ -356,6 +368,7 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   releases?: Prisma.ReleaseListRelationFilter
   previews?: Prisma.EditionPreviewListRelationFilter
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
+  amendments?: Prisma.EditionAmendmentListRelationFilter
 }, "id" | "slug">
 
 export type EditionOrderByWithAggregationInput = {
@@ -366,6 +379,7 @@ export type EditionOrderByWithAggregationInput = {
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
+  closedOn?: Prisma.SortOrderInput | Prisma.SortOrder
   previousId?: Prisma.SortOrderInput | Prisma.SortOrder
   blindKeyDigest?: Prisma.SortOrderInput | Prisma.SortOrder
   blindKey?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -391,6 +405,7 @@ export type EditionScalarWhereWithAggregatesInput = {
   state?: Prisma.StringWithAggregatesFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeWithAggregatesFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeWithAggregatesFilter<"Edition"> | Date | string
+  closedOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Edition"> | Date | string | null
   previousId?: Prisma.UuidNullableWithAggregatesFilter<"Edition"> | string | null
   blindKeyDigest?: Prisma.StringNullableWithAggregatesFilter<"Edition"> | string | null
   blindKey?: Prisma.StringNullableWithAggregatesFilter<"Edition"> | string | null
@@ -407,6 +422,7 @@ export type EditionCreateInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -422,6 +438,7 @@ export type EditionCreateInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateInput = {
@@ -432,6 +449,7 @@ export type EditionUncheckedCreateInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -446,6 +464,7 @@ export type EditionUncheckedCreateInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUpdateInput = {
@@ -455,6 +474,7 @@ export type EditionUpdateInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -470,6 +490,7 @@ export type EditionUpdateInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateInput = {
@@ -480,6 +501,7 @@ export type EditionUncheckedUpdateInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -494,6 +516,7 @@ export type EditionUncheckedUpdateInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateManyInput = {
@@ -504,6 +527,7 @@ export type EditionCreateManyInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -520,6 +544,7 @@ export type EditionUpdateManyMutationInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -536,6 +561,7 @@ export type EditionUncheckedUpdateManyInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -568,6 +594,7 @@ export type EditionCountOrderByAggregateInput = {
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
+  closedOn?: Prisma.SortOrder
   previousId?: Prisma.SortOrder
   blindKeyDigest?: Prisma.SortOrder
   blindKey?: Prisma.SortOrder
@@ -591,6 +618,7 @@ export type EditionMaxOrderByAggregateInput = {
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
+  closedOn?: Prisma.SortOrder
   previousId?: Prisma.SortOrder
   blindKeyDigest?: Prisma.SortOrder
   blindKey?: Prisma.SortOrder
@@ -607,6 +635,7 @@ export type EditionMinOrderByAggregateInput = {
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
+  closedOn?: Prisma.SortOrder
   previousId?: Prisma.SortOrder
   blindKeyDigest?: Prisma.SortOrder
   blindKey?: Prisma.SortOrder
@@ -726,6 +755,20 @@ export type EditionUncheckedUpdateManyWithoutPreviousNestedInput = {
   deleteMany?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
 }
 
+export type EditionCreateNestedOneWithoutAmendmentsInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutAmendmentsInput, Prisma.EditionUncheckedCreateWithoutAmendmentsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutAmendmentsInput
+  connect?: Prisma.EditionWhereUniqueInput
+}
+
+export type EditionUpdateOneRequiredWithoutAmendmentsNestedInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutAmendmentsInput, Prisma.EditionUncheckedCreateWithoutAmendmentsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutAmendmentsInput
+  upsert?: Prisma.EditionUpsertWithoutAmendmentsInput
+  connect?: Prisma.EditionWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutAmendmentsInput, Prisma.EditionUpdateWithoutAmendmentsInput>, Prisma.EditionUncheckedUpdateWithoutAmendmentsInput>
+}
+
 export type EditionCreateNestedOneWithoutPreviewsInput = {
   create?: Prisma.XOR<Prisma.EditionCreateWithoutPreviewsInput, Prisma.EditionUncheckedCreateWithoutPreviewsInput>
   connectOrCreate?: Prisma.EditionCreateOrConnectWithoutPreviewsInput
@@ -817,6 +860,7 @@ export type EditionCreateWithoutSchemeInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -831,6 +875,7 @@ export type EditionCreateWithoutSchemeInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutSchemeInput = {
@@ -840,6 +885,7 @@ export type EditionUncheckedCreateWithoutSchemeInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -854,6 +900,7 @@ export type EditionUncheckedCreateWithoutSchemeInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutSchemeInput = {
@@ -893,6 +940,7 @@ export type EditionScalarWhereInput = {
   state?: Prisma.StringFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
+  closedOn?: Prisma.DateTimeNullableFilter<"Edition"> | Date | string | null
   previousId?: Prisma.UuidNullableFilter<"Edition"> | string | null
   blindKeyDigest?: Prisma.StringNullableFilter<"Edition"> | string | null
   blindKey?: Prisma.StringNullableFilter<"Edition"> | string | null
@@ -909,6 +957,7 @@ export type EditionCreateWithoutNextInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -923,6 +972,7 @@ export type EditionCreateWithoutNextInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutNextInput = {
@@ -933,6 +983,7 @@ export type EditionUncheckedCreateWithoutNextInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -946,6 +997,7 @@ export type EditionUncheckedCreateWithoutNextInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutNextInput = {
@@ -960,6 +1012,7 @@ export type EditionCreateWithoutPreviousInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -974,6 +1027,7 @@ export type EditionCreateWithoutPreviousInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutPreviousInput = {
@@ -984,6 +1038,7 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -997,6 +1052,7 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutPreviousInput = {
@@ -1027,6 +1083,7 @@ export type EditionUpdateWithoutNextInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1041,6 +1098,7 @@ export type EditionUpdateWithoutNextInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutNextInput = {
@@ -1051,6 +1109,7 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1064,6 +1123,7 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUpsertWithWhereUniqueWithoutPreviousInput = {
@@ -1082,6 +1142,122 @@ export type EditionUpdateManyWithWhereWithoutPreviousInput = {
   data: Prisma.XOR<Prisma.EditionUpdateManyMutationInput, Prisma.EditionUncheckedUpdateManyWithoutPreviousInput>
 }
 
+export type EditionCreateWithoutAmendmentsInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
+  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+}
+
+export type EditionUncheckedCreateWithoutAmendmentsInput = {
+  id?: string
+  slug: string
+  name: string
+  schemeId: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  previousId?: string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+}
+
+export type EditionCreateOrConnectWithoutAmendmentsInput = {
+  where: Prisma.EditionWhereUniqueInput
+  create: Prisma.XOR<Prisma.EditionCreateWithoutAmendmentsInput, Prisma.EditionUncheckedCreateWithoutAmendmentsInput>
+}
+
+export type EditionUpsertWithoutAmendmentsInput = {
+  update: Prisma.XOR<Prisma.EditionUpdateWithoutAmendmentsInput, Prisma.EditionUncheckedUpdateWithoutAmendmentsInput>
+  create: Prisma.XOR<Prisma.EditionCreateWithoutAmendmentsInput, Prisma.EditionUncheckedCreateWithoutAmendmentsInput>
+  where?: Prisma.EditionWhereInput
+}
+
+export type EditionUpdateToOneWithWhereWithoutAmendmentsInput = {
+  where?: Prisma.EditionWhereInput
+  data: Prisma.XOR<Prisma.EditionUpdateWithoutAmendmentsInput, Prisma.EditionUncheckedUpdateWithoutAmendmentsInput>
+}
+
+export type EditionUpdateWithoutAmendmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
+  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+}
+
+export type EditionUncheckedUpdateWithoutAmendmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+}
+
 export type EditionCreateWithoutPreviewsInput = {
   id?: string
   slug: string
@@ -1089,6 +1265,7 @@ export type EditionCreateWithoutPreviewsInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -1103,6 +1280,7 @@ export type EditionCreateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutPreviewsInput = {
@@ -1113,6 +1291,7 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -1126,6 +1305,7 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutPreviewsInput = {
@@ -1151,6 +1331,7 @@ export type EditionUpdateWithoutPreviewsInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1165,6 +1346,7 @@ export type EditionUpdateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutPreviewsInput = {
@@ -1175,6 +1357,7 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1188,6 +1371,7 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutMethodsInput = {
@@ -1197,6 +1381,7 @@ export type EditionCreateWithoutMethodsInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -1211,6 +1396,7 @@ export type EditionCreateWithoutMethodsInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutMethodsInput = {
@@ -1221,6 +1407,7 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -1234,6 +1421,7 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutMethodsInput = {
@@ -1259,6 +1447,7 @@ export type EditionUpdateWithoutMethodsInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1273,6 +1462,7 @@ export type EditionUpdateWithoutMethodsInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutMethodsInput = {
@@ -1283,6 +1473,7 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1296,6 +1487,7 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutEntriesInput = {
@@ -1305,6 +1497,7 @@ export type EditionCreateWithoutEntriesInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -1319,6 +1512,7 @@ export type EditionCreateWithoutEntriesInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutEntriesInput = {
@@ -1329,6 +1523,7 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -1342,6 +1537,7 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutEntriesInput = {
@@ -1367,6 +1563,7 @@ export type EditionUpdateWithoutEntriesInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1381,6 +1578,7 @@ export type EditionUpdateWithoutEntriesInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutEntriesInput = {
@@ -1391,6 +1589,7 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1404,6 +1603,7 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutReleasesInput = {
@@ -1413,6 +1613,7 @@ export type EditionCreateWithoutReleasesInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -1427,6 +1628,7 @@ export type EditionCreateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutReleasesInput = {
@@ -1437,6 +1639,7 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -1450,6 +1653,7 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutReleasesInput = {
@@ -1475,6 +1679,7 @@ export type EditionUpdateWithoutReleasesInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1489,6 +1694,7 @@ export type EditionUpdateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutReleasesInput = {
@@ -1499,6 +1705,7 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1512,6 +1719,7 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutRetestDrawInput = {
@@ -1521,6 +1729,7 @@ export type EditionCreateWithoutRetestDrawInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -1535,6 +1744,7 @@ export type EditionCreateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutRetestDrawInput = {
@@ -1545,6 +1755,7 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -1558,6 +1769,7 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutRetestDrawInput = {
@@ -1583,6 +1795,7 @@ export type EditionUpdateWithoutRetestDrawInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1597,6 +1810,7 @@ export type EditionUpdateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutRetestDrawInput = {
@@ -1607,6 +1821,7 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1620,6 +1835,7 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutSubmissionsInput = {
@@ -1629,6 +1845,7 @@ export type EditionCreateWithoutSubmissionsInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -1643,6 +1860,7 @@ export type EditionCreateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutSubmissionsInput = {
@@ -1653,6 +1871,7 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -1666,6 +1885,7 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutSubmissionsInput = {
@@ -1691,6 +1911,7 @@ export type EditionUpdateWithoutSubmissionsInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1705,6 +1926,7 @@ export type EditionUpdateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutSubmissionsInput = {
@@ -1715,6 +1937,7 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1728,6 +1951,7 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateManySchemeInput = {
@@ -1737,6 +1961,7 @@ export type EditionCreateManySchemeInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   previousId?: string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
@@ -1753,6 +1978,7 @@ export type EditionUpdateWithoutSchemeInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1767,6 +1993,7 @@ export type EditionUpdateWithoutSchemeInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutSchemeInput = {
@@ -1776,6 +2003,7 @@ export type EditionUncheckedUpdateWithoutSchemeInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1790,6 +2018,7 @@ export type EditionUncheckedUpdateWithoutSchemeInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateManyWithoutSchemeInput = {
@@ -1799,6 +2028,7 @@ export type EditionUncheckedUpdateManyWithoutSchemeInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
@@ -1816,6 +2046,7 @@ export type EditionCreateManyPreviousInput = {
   state: string
   opensOn: Date | string
   closesOn: Date | string
+  closedOn?: Date | string | null
   blindKeyDigest?: string | null
   blindKey?: string | null
   checkSetVersion?: number | null
@@ -1831,6 +2062,7 @@ export type EditionUpdateWithoutPreviousInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1845,6 +2077,7 @@ export type EditionUpdateWithoutPreviousInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutPreviousInput = {
@@ -1855,6 +2088,7 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1868,6 +2102,7 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateManyWithoutPreviousInput = {
@@ -1878,6 +2113,7 @@ export type EditionUncheckedUpdateManyWithoutPreviousInput = {
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -1898,6 +2134,7 @@ export type EditionCountOutputType = {
   submissions: number
   releases: number
   previews: number
+  amendments: number
 }
 
 export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1907,6 +2144,7 @@ export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   submissions?: boolean | EditionCountOutputTypeCountSubmissionsArgs
   releases?: boolean | EditionCountOutputTypeCountReleasesArgs
   previews?: boolean | EditionCountOutputTypeCountPreviewsArgs
+  amendments?: boolean | EditionCountOutputTypeCountAmendmentsArgs
 }
 
 /**
@@ -1961,6 +2199,13 @@ export type EditionCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Type
   where?: Prisma.EditionPreviewWhereInput
 }
 
+/**
+ * EditionCountOutputType without action
+ */
+export type EditionCountOutputTypeCountAmendmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.EditionAmendmentWhereInput
+}
+
 
 export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -1970,6 +2215,7 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
+  closedOn?: boolean
   previousId?: boolean
   blindKeyDigest?: boolean
   blindKey?: boolean
@@ -1986,6 +2232,7 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   releases?: boolean | Prisma.Edition$releasesArgs<ExtArgs>
   previews?: boolean | Prisma.Edition$previewsArgs<ExtArgs>
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
+  amendments?: boolean | Prisma.Edition$amendmentsArgs<ExtArgs>
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["edition"]>
 
@@ -1997,6 +2244,7 @@ export type EditionSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
+  closedOn?: boolean
   previousId?: boolean
   blindKeyDigest?: boolean
   blindKey?: boolean
@@ -2016,6 +2264,7 @@ export type EditionSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
+  closedOn?: boolean
   previousId?: boolean
   blindKeyDigest?: boolean
   blindKey?: boolean
@@ -2035,6 +2284,7 @@ export type EditionSelectScalar = {
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
+  closedOn?: boolean
   previousId?: boolean
   blindKeyDigest?: boolean
   blindKey?: boolean
@@ -2044,7 +2294,7 @@ export type EditionSelectScalar = {
   version?: boolean
 }
 
-export type EditionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "schemeId" | "state" | "opensOn" | "closesOn" | "previousId" | "blindKeyDigest" | "blindKey" | "checkSetVersion" | "checkSet" | "submissionsNumbered" | "version", ExtArgs["result"]["edition"]>
+export type EditionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "schemeId" | "state" | "opensOn" | "closesOn" | "closedOn" | "previousId" | "blindKeyDigest" | "blindKey" | "checkSetVersion" | "checkSet" | "submissionsNumbered" | "version", ExtArgs["result"]["edition"]>
 export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
@@ -2055,6 +2305,7 @@ export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   releases?: boolean | Prisma.Edition$releasesArgs<ExtArgs>
   previews?: boolean | Prisma.Edition$previewsArgs<ExtArgs>
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
+  amendments?: boolean | Prisma.Edition$amendmentsArgs<ExtArgs>
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type EditionIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -2078,6 +2329,7 @@ export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     releases: Prisma.$ReleasePayload<ExtArgs>[]
     previews: Prisma.$EditionPreviewPayload<ExtArgs>[]
     retestDraw: Prisma.$RetestDrawPayload<ExtArgs> | null
+    amendments: Prisma.$EditionAmendmentPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2090,6 +2342,10 @@ export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     state: string
     opensOn: Date
     closesOn: Date
+    /**
+     * When it was closed; null until then, and on record from before it was kept.
+     */
+    closedOn: Date | null
     /**
      * Edition that movement is told against.
      */
@@ -2515,6 +2771,7 @@ export interface Prisma__EditionClient<T, Null = never, ExtArgs extends runtime.
   releases<T extends Prisma.Edition$releasesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$releasesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ReleasePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   previews<T extends Prisma.Edition$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionPreviewPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   retestDraw<T extends Prisma.Edition$retestDrawArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$retestDrawArgs<ExtArgs>>): Prisma.Prisma__RetestDrawClient<runtime.Types.Result.GetResult<Prisma.$RetestDrawPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  amendments<T extends Prisma.Edition$amendmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$amendmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionAmendmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -2551,6 +2808,7 @@ export interface EditionFieldRefs {
   readonly state: Prisma.FieldRef<"Edition", 'String'>
   readonly opensOn: Prisma.FieldRef<"Edition", 'DateTime'>
   readonly closesOn: Prisma.FieldRef<"Edition", 'DateTime'>
+  readonly closedOn: Prisma.FieldRef<"Edition", 'DateTime'>
   readonly previousId: Prisma.FieldRef<"Edition", 'String'>
   readonly blindKeyDigest: Prisma.FieldRef<"Edition", 'String'>
   readonly blindKey: Prisma.FieldRef<"Edition", 'String'>
@@ -3138,6 +3396,30 @@ export type Edition$retestDrawArgs<ExtArgs extends runtime.Types.Extensions.Inte
    */
   include?: Prisma.RetestDrawInclude<ExtArgs> | null
   where?: Prisma.RetestDrawWhereInput
+}
+
+/**
+ * Edition.amendments
+ */
+export type Edition$amendmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the EditionAmendment
+   */
+  select?: Prisma.EditionAmendmentSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the EditionAmendment
+   */
+  omit?: Prisma.EditionAmendmentOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.EditionAmendmentInclude<ExtArgs> | null
+  where?: Prisma.EditionAmendmentWhereInput
+  orderBy?: Prisma.EditionAmendmentOrderByWithRelationInput | Prisma.EditionAmendmentOrderByWithRelationInput[]
+  cursor?: Prisma.EditionAmendmentWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.EditionAmendmentScalarFieldEnum | Prisma.EditionAmendmentScalarFieldEnum[]
 }
 
 /**

@@ -47,6 +47,8 @@ export type LineMinAggregateOutputType = {
   construction: string | null
   carriers: number | null
   densityGPerCm3: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -59,6 +61,8 @@ export type LineMaxAggregateOutputType = {
   construction: string | null
   carriers: number | null
   densityGPerCm3: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -71,6 +75,8 @@ export type LineCountAggregateOutputType = {
   construction: number
   carriers: number
   densityGPerCm3: number
+  retiredOn: number
+  retiredReason: number
   version: number
   _all: number
 }
@@ -97,6 +103,8 @@ export type LineMinAggregateInputType = {
   construction?: true
   carriers?: true
   densityGPerCm3?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -109,6 +117,8 @@ export type LineMaxAggregateInputType = {
   construction?: true
   carriers?: true
   densityGPerCm3?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -121,6 +131,8 @@ export type LineCountAggregateInputType = {
   construction?: true
   carriers?: true
   densityGPerCm3?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
   _all?: true
 }
@@ -220,6 +232,8 @@ export type LineGroupByOutputType = {
   construction: string
   carriers: number | null
   densityGPerCm3: runtime.Decimal
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number
   _count: LineCountAggregateOutputType | null
   _avg: LineAvgAggregateOutputType | null
@@ -255,6 +269,8 @@ export type LineWhereInput = {
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
   densityGPerCm3?: Prisma.DecimalFilter<"Line"> | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Line"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Line"> | string | null
   version?: Prisma.IntFilter<"Line"> | number
   maker?: Prisma.XOR<Prisma.MakerScalarRelationFilter, Prisma.MakerWhereInput>
   variants?: Prisma.VariantListRelationFilter
@@ -269,6 +285,8 @@ export type LineOrderByWithRelationInput = {
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
   densityGPerCm3?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   maker?: Prisma.MakerOrderByWithRelationInput
   variants?: Prisma.VariantOrderByRelationAggregateInput
@@ -286,6 +304,8 @@ export type LineWhereUniqueInput = Prisma.AtLeast<{
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
   densityGPerCm3?: Prisma.DecimalFilter<"Line"> | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Line"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Line"> | string | null
   version?: Prisma.IntFilter<"Line"> | number
   maker?: Prisma.XOR<Prisma.MakerScalarRelationFilter, Prisma.MakerWhereInput>
   variants?: Prisma.VariantListRelationFilter
@@ -300,6 +320,8 @@ export type LineOrderByWithAggregationInput = {
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
   densityGPerCm3?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   _count?: Prisma.LineCountOrderByAggregateInput
   _avg?: Prisma.LineAvgOrderByAggregateInput
@@ -320,6 +342,8 @@ export type LineScalarWhereWithAggregatesInput = {
   construction?: Prisma.StringWithAggregatesFilter<"Line"> | string
   carriers?: Prisma.IntNullableWithAggregatesFilter<"Line"> | number | null
   densityGPerCm3?: Prisma.DecimalWithAggregatesFilter<"Line"> | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Line"> | Date | string | null
+  retiredReason?: Prisma.StringNullableWithAggregatesFilter<"Line"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"Line"> | number
 }
 
@@ -331,6 +355,8 @@ export type LineCreateInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   maker: Prisma.MakerCreateNestedOneWithoutLinesInput
   variants?: Prisma.VariantCreateNestedManyWithoutLineInput
@@ -345,6 +371,8 @@ export type LineUncheckedCreateInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
 }
@@ -357,6 +385,8 @@ export type LineUpdateInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
   variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
@@ -371,6 +401,8 @@ export type LineUncheckedUpdateInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
 }
@@ -384,6 +416,8 @@ export type LineCreateManyInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -395,6 +429,8 @@ export type LineUpdateManyMutationInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -407,6 +443,8 @@ export type LineUncheckedUpdateManyInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -429,6 +467,8 @@ export type LineCountOrderByAggregateInput = {
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
   densityGPerCm3?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -447,6 +487,8 @@ export type LineMaxOrderByAggregateInput = {
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
   densityGPerCm3?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -459,6 +501,8 @@ export type LineMinOrderByAggregateInput = {
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
   densityGPerCm3?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -553,6 +597,8 @@ export type LineCreateWithoutMakerInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantCreateNestedManyWithoutLineInput
 }
@@ -565,6 +611,8 @@ export type LineUncheckedCreateWithoutMakerInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
 }
@@ -607,6 +655,8 @@ export type LineScalarWhereInput = {
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
   densityGPerCm3?: Prisma.DecimalFilter<"Line"> | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Line"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Line"> | string | null
   version?: Prisma.IntFilter<"Line"> | number
 }
 
@@ -618,6 +668,8 @@ export type LineCreateWithoutVariantsInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   maker: Prisma.MakerCreateNestedOneWithoutLinesInput
 }
@@ -631,6 +683,8 @@ export type LineUncheckedCreateWithoutVariantsInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -658,6 +712,8 @@ export type LineUpdateWithoutVariantsInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
 }
@@ -671,6 +727,8 @@ export type LineUncheckedUpdateWithoutVariantsInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -682,6 +740,8 @@ export type LineCreateManyMakerInput = {
   construction: string
   carriers?: number | null
   densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -693,6 +753,8 @@ export type LineUpdateWithoutMakerInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
 }
@@ -705,6 +767,8 @@ export type LineUncheckedUpdateWithoutMakerInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
 }
@@ -717,6 +781,8 @@ export type LineUncheckedUpdateManyWithoutMakerInput = {
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
   densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -760,6 +826,8 @@ export type LineSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   construction?: boolean
   carriers?: boolean
   densityGPerCm3?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
@@ -775,6 +843,8 @@ export type LineSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   construction?: boolean
   carriers?: boolean
   densityGPerCm3?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["line"]>
@@ -788,6 +858,8 @@ export type LineSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   construction?: boolean
   carriers?: boolean
   densityGPerCm3?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["line"]>
@@ -801,10 +873,12 @@ export type LineSelectScalar = {
   construction?: boolean
   carriers?: boolean
   densityGPerCm3?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }
 
-export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "material" | "construction" | "carriers" | "densityGPerCm3" | "version", ExtArgs["result"]["line"]>
+export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "material" | "construction" | "carriers" | "densityGPerCm3" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["line"]>
 export type LineInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
@@ -844,6 +918,11 @@ export type $LinePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
      * Density of the solid material [g/cm³].
      */
     densityGPerCm3: runtime.Decimal
+    /**
+     * From when on nothing new is put under it; null while it is in use.
+     */
+    retiredOn: Date | null
+    retiredReason: string | null
     version: number
   }, ExtArgs["result"]["line"]>
   composites: {}
@@ -1278,6 +1357,8 @@ export interface LineFieldRefs {
   readonly construction: Prisma.FieldRef<"Line", 'String'>
   readonly carriers: Prisma.FieldRef<"Line", 'Int'>
   readonly densityGPerCm3: Prisma.FieldRef<"Line", 'Decimal'>
+  readonly retiredOn: Prisma.FieldRef<"Line", 'DateTime'>
+  readonly retiredReason: Prisma.FieldRef<"Line", 'String'>
   readonly version: Prisma.FieldRef<"Line", 'Int'>
 }
     

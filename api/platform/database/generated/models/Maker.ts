@@ -38,6 +38,8 @@ export type MakerMinAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -45,6 +47,8 @@ export type MakerMaxAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -52,6 +56,8 @@ export type MakerCountAggregateOutputType = {
   id: number
   slug: number
   name: number
+  retiredOn: number
+  retiredReason: number
   version: number
   _all: number
 }
@@ -69,6 +75,8 @@ export type MakerMinAggregateInputType = {
   id?: true
   slug?: true
   name?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -76,6 +84,8 @@ export type MakerMaxAggregateInputType = {
   id?: true
   slug?: true
   name?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -83,6 +93,8 @@ export type MakerCountAggregateInputType = {
   id?: true
   slug?: true
   name?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
   _all?: true
 }
@@ -177,6 +189,8 @@ export type MakerGroupByOutputType = {
   id: string
   slug: string
   name: string
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number
   _count: MakerCountAggregateOutputType | null
   _avg: MakerAvgAggregateOutputType | null
@@ -207,6 +221,8 @@ export type MakerWhereInput = {
   id?: Prisma.UuidFilter<"Maker"> | string
   slug?: Prisma.StringFilter<"Maker"> | string
   name?: Prisma.StringFilter<"Maker"> | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Maker"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Maker"> | string | null
   version?: Prisma.IntFilter<"Maker"> | number
   lines?: Prisma.LineListRelationFilter
   interests?: Prisma.DeclaredInterestListRelationFilter
@@ -216,6 +232,8 @@ export type MakerOrderByWithRelationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   lines?: Prisma.LineOrderByRelationAggregateInput
   interests?: Prisma.DeclaredInterestOrderByRelationAggregateInput
@@ -228,6 +246,8 @@ export type MakerWhereUniqueInput = Prisma.AtLeast<{
   OR?: Prisma.MakerWhereInput[]
   NOT?: Prisma.MakerWhereInput | Prisma.MakerWhereInput[]
   name?: Prisma.StringFilter<"Maker"> | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Maker"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Maker"> | string | null
   version?: Prisma.IntFilter<"Maker"> | number
   lines?: Prisma.LineListRelationFilter
   interests?: Prisma.DeclaredInterestListRelationFilter
@@ -237,6 +257,8 @@ export type MakerOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   _count?: Prisma.MakerCountOrderByAggregateInput
   _avg?: Prisma.MakerAvgOrderByAggregateInput
@@ -252,6 +274,8 @@ export type MakerScalarWhereWithAggregatesInput = {
   id?: Prisma.UuidWithAggregatesFilter<"Maker"> | string
   slug?: Prisma.StringWithAggregatesFilter<"Maker"> | string
   name?: Prisma.StringWithAggregatesFilter<"Maker"> | string
+  retiredOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Maker"> | Date | string | null
+  retiredReason?: Prisma.StringNullableWithAggregatesFilter<"Maker"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"Maker"> | number
 }
 
@@ -259,6 +283,8 @@ export type MakerCreateInput = {
   id?: string
   slug: string
   name: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   lines?: Prisma.LineCreateNestedManyWithoutMakerInput
   interests?: Prisma.DeclaredInterestCreateNestedManyWithoutMakerInput
@@ -268,6 +294,8 @@ export type MakerUncheckedCreateInput = {
   id?: string
   slug: string
   name: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   lines?: Prisma.LineUncheckedCreateNestedManyWithoutMakerInput
   interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutMakerInput
@@ -277,6 +305,8 @@ export type MakerUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   lines?: Prisma.LineUpdateManyWithoutMakerNestedInput
   interests?: Prisma.DeclaredInterestUpdateManyWithoutMakerNestedInput
@@ -286,6 +316,8 @@ export type MakerUncheckedUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   lines?: Prisma.LineUncheckedUpdateManyWithoutMakerNestedInput
   interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutMakerNestedInput
@@ -295,6 +327,8 @@ export type MakerCreateManyInput = {
   id?: string
   slug: string
   name: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -302,6 +336,8 @@ export type MakerUpdateManyMutationInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -309,6 +345,8 @@ export type MakerUncheckedUpdateManyInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -321,6 +359,8 @@ export type MakerCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -332,6 +372,8 @@ export type MakerMaxOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -339,6 +381,8 @@ export type MakerMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -378,6 +422,8 @@ export type MakerCreateWithoutInterestsInput = {
   id?: string
   slug: string
   name: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   lines?: Prisma.LineCreateNestedManyWithoutMakerInput
 }
@@ -386,6 +432,8 @@ export type MakerUncheckedCreateWithoutInterestsInput = {
   id?: string
   slug: string
   name: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   lines?: Prisma.LineUncheckedCreateNestedManyWithoutMakerInput
 }
@@ -410,6 +458,8 @@ export type MakerUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   lines?: Prisma.LineUpdateManyWithoutMakerNestedInput
 }
@@ -418,6 +468,8 @@ export type MakerUncheckedUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   lines?: Prisma.LineUncheckedUpdateManyWithoutMakerNestedInput
 }
@@ -426,6 +478,8 @@ export type MakerCreateWithoutLinesInput = {
   id?: string
   slug: string
   name: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   interests?: Prisma.DeclaredInterestCreateNestedManyWithoutMakerInput
 }
@@ -434,6 +488,8 @@ export type MakerUncheckedCreateWithoutLinesInput = {
   id?: string
   slug: string
   name: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutMakerInput
 }
@@ -458,6 +514,8 @@ export type MakerUpdateWithoutLinesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   interests?: Prisma.DeclaredInterestUpdateManyWithoutMakerNestedInput
 }
@@ -466,6 +524,8 @@ export type MakerUncheckedUpdateWithoutLinesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutMakerNestedInput
 }
@@ -514,6 +574,8 @@ export type MakerSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   id?: boolean
   slug?: boolean
   name?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   lines?: boolean | Prisma.Maker$linesArgs<ExtArgs>
   interests?: boolean | Prisma.Maker$interestsArgs<ExtArgs>
@@ -524,6 +586,8 @@ export type MakerSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   id?: boolean
   slug?: boolean
   name?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }, ExtArgs["result"]["maker"]>
 
@@ -531,6 +595,8 @@ export type MakerSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   id?: boolean
   slug?: boolean
   name?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }, ExtArgs["result"]["maker"]>
 
@@ -538,10 +604,12 @@ export type MakerSelectScalar = {
   id?: boolean
   slug?: boolean
   name?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }
 
-export type MakerOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "version", ExtArgs["result"]["maker"]>
+export type MakerOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["maker"]>
 export type MakerInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   lines?: boolean | Prisma.Maker$linesArgs<ExtArgs>
   interests?: boolean | Prisma.Maker$interestsArgs<ExtArgs>
@@ -560,6 +628,11 @@ export type $MakerPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
     id: string
     slug: string
     name: string
+    /**
+     * From when on nothing new is put under it; null while it is in use.
+     */
+    retiredOn: Date | null
+    retiredReason: string | null
     version: number
   }, ExtArgs["result"]["maker"]>
   composites: {}
@@ -989,6 +1062,8 @@ export interface MakerFieldRefs {
   readonly id: Prisma.FieldRef<"Maker", 'String'>
   readonly slug: Prisma.FieldRef<"Maker", 'String'>
   readonly name: Prisma.FieldRef<"Maker", 'String'>
+  readonly retiredOn: Prisma.FieldRef<"Maker", 'DateTime'>
+  readonly retiredReason: Prisma.FieldRef<"Maker", 'String'>
   readonly version: Prisma.FieldRef<"Maker", 'Int'>
 }
     

@@ -201,6 +201,7 @@ export type ProposalWhereInput = {
   by?: Prisma.XOR<Prisma.AccountScalarRelationFilter, Prisma.AccountWhereInput>
   withdrawal?: Prisma.XOR<Prisma.WithdrawalNullableScalarRelationFilter, Prisma.WithdrawalWhereInput> | null
   reidentification?: Prisma.XOR<Prisma.SpoolReidentificationNullableScalarRelationFilter, Prisma.SpoolReidentificationWhereInput> | null
+  end?: Prisma.XOR<Prisma.ProposalEndNullableScalarRelationFilter, Prisma.ProposalEndWhereInput> | null
 }
 
 export type ProposalOrderByWithRelationInput = {
@@ -214,6 +215,7 @@ export type ProposalOrderByWithRelationInput = {
   by?: Prisma.AccountOrderByWithRelationInput
   withdrawal?: Prisma.WithdrawalOrderByWithRelationInput
   reidentification?: Prisma.SpoolReidentificationOrderByWithRelationInput
+  end?: Prisma.ProposalEndOrderByWithRelationInput
 }
 
 export type ProposalWhereUniqueInput = Prisma.AtLeast<{
@@ -230,6 +232,7 @@ export type ProposalWhereUniqueInput = Prisma.AtLeast<{
   by?: Prisma.XOR<Prisma.AccountScalarRelationFilter, Prisma.AccountWhereInput>
   withdrawal?: Prisma.XOR<Prisma.WithdrawalNullableScalarRelationFilter, Prisma.WithdrawalWhereInput> | null
   reidentification?: Prisma.XOR<Prisma.SpoolReidentificationNullableScalarRelationFilter, Prisma.SpoolReidentificationWhereInput> | null
+  end?: Prisma.XOR<Prisma.ProposalEndNullableScalarRelationFilter, Prisma.ProposalEndWhereInput> | null
 }, "id">
 
 export type ProposalOrderByWithAggregationInput = {
@@ -268,6 +271,7 @@ export type ProposalCreateInput = {
   by: Prisma.AccountCreateNestedOneWithoutProposalsInput
   withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutProposalInput
   reidentification?: Prisma.SpoolReidentificationCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalUncheckedCreateInput = {
@@ -280,6 +284,7 @@ export type ProposalUncheckedCreateInput = {
   at: Date | string
   withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutProposalInput
   reidentification?: Prisma.SpoolReidentificationUncheckedCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndUncheckedCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalUpdateInput = {
@@ -292,6 +297,7 @@ export type ProposalUpdateInput = {
   by?: Prisma.AccountUpdateOneRequiredWithoutProposalsNestedInput
   withdrawal?: Prisma.WithdrawalUpdateOneWithoutProposalNestedInput
   reidentification?: Prisma.SpoolReidentificationUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalUncheckedUpdateInput = {
@@ -304,6 +310,7 @@ export type ProposalUncheckedUpdateInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutProposalNestedInput
   reidentification?: Prisma.SpoolReidentificationUncheckedUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUncheckedUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalCreateManyInput = {
@@ -380,6 +387,11 @@ export type ProposalMinOrderByAggregateInput = {
   at?: Prisma.SortOrder
 }
 
+export type ProposalScalarRelationFilter = {
+  is?: Prisma.ProposalWhereInput
+  isNot?: Prisma.ProposalWhereInput
+}
+
 export type ProposalCreateNestedManyWithoutByInput = {
   create?: Prisma.XOR<Prisma.ProposalCreateWithoutByInput, Prisma.ProposalUncheckedCreateWithoutByInput> | Prisma.ProposalCreateWithoutByInput[] | Prisma.ProposalUncheckedCreateWithoutByInput[]
   connectOrCreate?: Prisma.ProposalCreateOrConnectWithoutByInput | Prisma.ProposalCreateOrConnectWithoutByInput[]
@@ -438,6 +450,20 @@ export type ProposalUpdateOneWithoutReidentificationNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.ProposalUpdateToOneWithWhereWithoutReidentificationInput, Prisma.ProposalUpdateWithoutReidentificationInput>, Prisma.ProposalUncheckedUpdateWithoutReidentificationInput>
 }
 
+export type ProposalCreateNestedOneWithoutEndInput = {
+  create?: Prisma.XOR<Prisma.ProposalCreateWithoutEndInput, Prisma.ProposalUncheckedCreateWithoutEndInput>
+  connectOrCreate?: Prisma.ProposalCreateOrConnectWithoutEndInput
+  connect?: Prisma.ProposalWhereUniqueInput
+}
+
+export type ProposalUpdateOneRequiredWithoutEndNestedInput = {
+  create?: Prisma.XOR<Prisma.ProposalCreateWithoutEndInput, Prisma.ProposalUncheckedCreateWithoutEndInput>
+  connectOrCreate?: Prisma.ProposalCreateOrConnectWithoutEndInput
+  upsert?: Prisma.ProposalUpsertWithoutEndInput
+  connect?: Prisma.ProposalWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.ProposalUpdateToOneWithWhereWithoutEndInput, Prisma.ProposalUpdateWithoutEndInput>, Prisma.ProposalUncheckedUpdateWithoutEndInput>
+}
+
 export type ProposalCreateNestedOneWithoutWithdrawalInput = {
   create?: Prisma.XOR<Prisma.ProposalCreateWithoutWithdrawalInput, Prisma.ProposalUncheckedCreateWithoutWithdrawalInput>
   connectOrCreate?: Prisma.ProposalCreateOrConnectWithoutWithdrawalInput
@@ -463,6 +489,7 @@ export type ProposalCreateWithoutByInput = {
   at: Date | string
   withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutProposalInput
   reidentification?: Prisma.SpoolReidentificationCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalUncheckedCreateWithoutByInput = {
@@ -474,6 +501,7 @@ export type ProposalUncheckedCreateWithoutByInput = {
   at: Date | string
   withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutProposalInput
   reidentification?: Prisma.SpoolReidentificationUncheckedCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndUncheckedCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalCreateOrConnectWithoutByInput = {
@@ -524,6 +552,7 @@ export type ProposalCreateWithoutReidentificationInput = {
   at: Date | string
   by: Prisma.AccountCreateNestedOneWithoutProposalsInput
   withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalUncheckedCreateWithoutReidentificationInput = {
@@ -535,6 +564,7 @@ export type ProposalUncheckedCreateWithoutReidentificationInput = {
   byId: string
   at: Date | string
   withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndUncheckedCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalCreateOrConnectWithoutReidentificationInput = {
@@ -562,6 +592,7 @@ export type ProposalUpdateWithoutReidentificationInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   by?: Prisma.AccountUpdateOneRequiredWithoutProposalsNestedInput
   withdrawal?: Prisma.WithdrawalUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalUncheckedUpdateWithoutReidentificationInput = {
@@ -573,6 +604,71 @@ export type ProposalUncheckedUpdateWithoutReidentificationInput = {
   byId?: Prisma.StringFieldUpdateOperationsInput | string
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUncheckedUpdateOneWithoutProposalNestedInput
+}
+
+export type ProposalCreateWithoutEndInput = {
+  id?: string
+  kind: string
+  object: string
+  variant?: string | null
+  reason: string
+  at: Date | string
+  by: Prisma.AccountCreateNestedOneWithoutProposalsInput
+  withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutProposalInput
+  reidentification?: Prisma.SpoolReidentificationCreateNestedOneWithoutProposalInput
+}
+
+export type ProposalUncheckedCreateWithoutEndInput = {
+  id?: string
+  kind: string
+  object: string
+  variant?: string | null
+  reason: string
+  byId: string
+  at: Date | string
+  withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutProposalInput
+  reidentification?: Prisma.SpoolReidentificationUncheckedCreateNestedOneWithoutProposalInput
+}
+
+export type ProposalCreateOrConnectWithoutEndInput = {
+  where: Prisma.ProposalWhereUniqueInput
+  create: Prisma.XOR<Prisma.ProposalCreateWithoutEndInput, Prisma.ProposalUncheckedCreateWithoutEndInput>
+}
+
+export type ProposalUpsertWithoutEndInput = {
+  update: Prisma.XOR<Prisma.ProposalUpdateWithoutEndInput, Prisma.ProposalUncheckedUpdateWithoutEndInput>
+  create: Prisma.XOR<Prisma.ProposalCreateWithoutEndInput, Prisma.ProposalUncheckedCreateWithoutEndInput>
+  where?: Prisma.ProposalWhereInput
+}
+
+export type ProposalUpdateToOneWithWhereWithoutEndInput = {
+  where?: Prisma.ProposalWhereInput
+  data: Prisma.XOR<Prisma.ProposalUpdateWithoutEndInput, Prisma.ProposalUncheckedUpdateWithoutEndInput>
+}
+
+export type ProposalUpdateWithoutEndInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  kind?: Prisma.StringFieldUpdateOperationsInput | string
+  object?: Prisma.StringFieldUpdateOperationsInput | string
+  variant?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  reason?: Prisma.StringFieldUpdateOperationsInput | string
+  at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  by?: Prisma.AccountUpdateOneRequiredWithoutProposalsNestedInput
+  withdrawal?: Prisma.WithdrawalUpdateOneWithoutProposalNestedInput
+  reidentification?: Prisma.SpoolReidentificationUpdateOneWithoutProposalNestedInput
+}
+
+export type ProposalUncheckedUpdateWithoutEndInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  kind?: Prisma.StringFieldUpdateOperationsInput | string
+  object?: Prisma.StringFieldUpdateOperationsInput | string
+  variant?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  reason?: Prisma.StringFieldUpdateOperationsInput | string
+  byId?: Prisma.StringFieldUpdateOperationsInput | string
+  at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutProposalNestedInput
+  reidentification?: Prisma.SpoolReidentificationUncheckedUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalCreateWithoutWithdrawalInput = {
@@ -584,6 +680,7 @@ export type ProposalCreateWithoutWithdrawalInput = {
   at: Date | string
   by: Prisma.AccountCreateNestedOneWithoutProposalsInput
   reidentification?: Prisma.SpoolReidentificationCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalUncheckedCreateWithoutWithdrawalInput = {
@@ -595,6 +692,7 @@ export type ProposalUncheckedCreateWithoutWithdrawalInput = {
   byId: string
   at: Date | string
   reidentification?: Prisma.SpoolReidentificationUncheckedCreateNestedOneWithoutProposalInput
+  end?: Prisma.ProposalEndUncheckedCreateNestedOneWithoutProposalInput
 }
 
 export type ProposalCreateOrConnectWithoutWithdrawalInput = {
@@ -622,6 +720,7 @@ export type ProposalUpdateWithoutWithdrawalInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   by?: Prisma.AccountUpdateOneRequiredWithoutProposalsNestedInput
   reidentification?: Prisma.SpoolReidentificationUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalUncheckedUpdateWithoutWithdrawalInput = {
@@ -633,6 +732,7 @@ export type ProposalUncheckedUpdateWithoutWithdrawalInput = {
   byId?: Prisma.StringFieldUpdateOperationsInput | string
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   reidentification?: Prisma.SpoolReidentificationUncheckedUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUncheckedUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalCreateManyByInput = {
@@ -653,6 +753,7 @@ export type ProposalUpdateWithoutByInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   withdrawal?: Prisma.WithdrawalUpdateOneWithoutProposalNestedInput
   reidentification?: Prisma.SpoolReidentificationUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalUncheckedUpdateWithoutByInput = {
@@ -664,6 +765,7 @@ export type ProposalUncheckedUpdateWithoutByInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutProposalNestedInput
   reidentification?: Prisma.SpoolReidentificationUncheckedUpdateOneWithoutProposalNestedInput
+  end?: Prisma.ProposalEndUncheckedUpdateOneWithoutProposalNestedInput
 }
 
 export type ProposalUncheckedUpdateManyWithoutByInput = {
@@ -688,6 +790,7 @@ export type ProposalSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs
   by?: boolean | Prisma.AccountDefaultArgs<ExtArgs>
   withdrawal?: boolean | Prisma.Proposal$withdrawalArgs<ExtArgs>
   reidentification?: boolean | Prisma.Proposal$reidentificationArgs<ExtArgs>
+  end?: boolean | Prisma.Proposal$endArgs<ExtArgs>
 }, ExtArgs["result"]["proposal"]>
 
 export type ProposalSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -727,6 +830,7 @@ export type ProposalInclude<ExtArgs extends runtime.Types.Extensions.InternalArg
   by?: boolean | Prisma.AccountDefaultArgs<ExtArgs>
   withdrawal?: boolean | Prisma.Proposal$withdrawalArgs<ExtArgs>
   reidentification?: boolean | Prisma.Proposal$reidentificationArgs<ExtArgs>
+  end?: boolean | Prisma.Proposal$endArgs<ExtArgs>
 }
 export type ProposalIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   by?: boolean | Prisma.AccountDefaultArgs<ExtArgs>
@@ -741,6 +845,7 @@ export type $ProposalPayload<ExtArgs extends runtime.Types.Extensions.InternalAr
     by: Prisma.$AccountPayload<ExtArgs>
     withdrawal: Prisma.$WithdrawalPayload<ExtArgs> | null
     reidentification: Prisma.$SpoolReidentificationPayload<ExtArgs> | null
+    end: Prisma.$ProposalEndPayload<ExtArgs> | null
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1156,6 +1261,7 @@ export interface Prisma__ProposalClient<T, Null = never, ExtArgs extends runtime
   by<T extends Prisma.AccountDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.AccountDefaultArgs<ExtArgs>>): Prisma.Prisma__AccountClient<runtime.Types.Result.GetResult<Prisma.$AccountPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   withdrawal<T extends Prisma.Proposal$withdrawalArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Proposal$withdrawalArgs<ExtArgs>>): Prisma.Prisma__WithdrawalClient<runtime.Types.Result.GetResult<Prisma.$WithdrawalPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   reidentification<T extends Prisma.Proposal$reidentificationArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Proposal$reidentificationArgs<ExtArgs>>): Prisma.Prisma__SpoolReidentificationClient<runtime.Types.Result.GetResult<Prisma.$SpoolReidentificationPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  end<T extends Prisma.Proposal$endArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Proposal$endArgs<ExtArgs>>): Prisma.Prisma__ProposalEndClient<runtime.Types.Result.GetResult<Prisma.$ProposalEndPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1628,6 +1734,25 @@ export type Proposal$reidentificationArgs<ExtArgs extends runtime.Types.Extensio
    */
   include?: Prisma.SpoolReidentificationInclude<ExtArgs> | null
   where?: Prisma.SpoolReidentificationWhereInput
+}
+
+/**
+ * Proposal.end
+ */
+export type Proposal$endArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the ProposalEnd
+   */
+  select?: Prisma.ProposalEndSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the ProposalEnd
+   */
+  omit?: Prisma.ProposalEndOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.ProposalEndInclude<ExtArgs> | null
+  where?: Prisma.ProposalEndWhereInput
 }
 
 /**

@@ -209,10 +209,11 @@ export type ReviewOrderByWithRelationInput = {
 
 export type ReviewWhereUniqueInput = Prisma.AtLeast<{
   id?: string
-  revisionId?: string
+  revisionId_decision?: Prisma.ReviewRevisionIdDecisionCompoundUniqueInput
   AND?: Prisma.ReviewWhereInput | Prisma.ReviewWhereInput[]
   OR?: Prisma.ReviewWhereInput[]
   NOT?: Prisma.ReviewWhereInput | Prisma.ReviewWhereInput[]
+  revisionId?: Prisma.UuidFilter<"Review"> | string
   reviewerId?: Prisma.UuidFilter<"Review"> | string
   decision?: Prisma.StringFilter<"Review"> | string
   reason?: Prisma.StringNullableFilter<"Review"> | string | null
@@ -220,7 +221,7 @@ export type ReviewWhereUniqueInput = Prisma.AtLeast<{
   revision?: Prisma.XOR<Prisma.SubmissionRevisionScalarRelationFilter, Prisma.SubmissionRevisionWhereInput>
   reviewer?: Prisma.XOR<Prisma.AccountScalarRelationFilter, Prisma.AccountWhereInput>
   setAside?: Prisma.SetAsideListRelationFilter
-}, "id" | "revisionId">
+}, "id" | "revisionId_decision">
 
 export type ReviewOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
@@ -319,6 +320,11 @@ export type ReviewListRelationFilter = {
 
 export type ReviewOrderByRelationAggregateInput = {
   _count?: Prisma.SortOrder
+}
+
+export type ReviewRevisionIdDecisionCompoundUniqueInput = {
+  revisionId: string
+  decision: string
 }
 
 export type ReviewCountOrderByAggregateInput = {

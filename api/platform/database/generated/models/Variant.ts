@@ -40,6 +40,8 @@ export type VariantMinAggregateOutputType = {
   lineId: string | null
   size: string | null
   colour: string | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -49,6 +51,8 @@ export type VariantMaxAggregateOutputType = {
   lineId: string | null
   size: string | null
   colour: string | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -58,6 +62,8 @@ export type VariantCountAggregateOutputType = {
   lineId: number
   size: number
   colour: number
+  retiredOn: number
+  retiredReason: number
   version: number
   _all: number
 }
@@ -77,6 +83,8 @@ export type VariantMinAggregateInputType = {
   lineId?: true
   size?: true
   colour?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -86,6 +94,8 @@ export type VariantMaxAggregateInputType = {
   lineId?: true
   size?: true
   colour?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -95,6 +105,8 @@ export type VariantCountAggregateInputType = {
   lineId?: true
   size?: true
   colour?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
   _all?: true
 }
@@ -191,6 +203,8 @@ export type VariantGroupByOutputType = {
   lineId: string
   size: string
   colour: string
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number
   _count: VariantCountAggregateOutputType | null
   _avg: VariantAvgAggregateOutputType | null
@@ -223,6 +237,8 @@ export type VariantWhereInput = {
   lineId?: Prisma.UuidFilter<"Variant"> | string
   size?: Prisma.StringFilter<"Variant"> | string
   colour?: Prisma.StringFilter<"Variant"> | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Variant"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Variant"> | string | null
   version?: Prisma.IntFilter<"Variant"> | number
   line?: Prisma.XOR<Prisma.LineScalarRelationFilter, Prisma.LineWhereInput>
   claims?: Prisma.ClaimListRelationFilter
@@ -236,6 +252,8 @@ export type VariantOrderByWithRelationInput = {
   lineId?: Prisma.SortOrder
   size?: Prisma.SortOrder
   colour?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   line?: Prisma.LineOrderByWithRelationInput
   claims?: Prisma.ClaimOrderByRelationAggregateInput
@@ -253,6 +271,8 @@ export type VariantWhereUniqueInput = Prisma.AtLeast<{
   lineId?: Prisma.UuidFilter<"Variant"> | string
   size?: Prisma.StringFilter<"Variant"> | string
   colour?: Prisma.StringFilter<"Variant"> | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Variant"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Variant"> | string | null
   version?: Prisma.IntFilter<"Variant"> | number
   line?: Prisma.XOR<Prisma.LineScalarRelationFilter, Prisma.LineWhereInput>
   claims?: Prisma.ClaimListRelationFilter
@@ -266,6 +286,8 @@ export type VariantOrderByWithAggregationInput = {
   lineId?: Prisma.SortOrder
   size?: Prisma.SortOrder
   colour?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   _count?: Prisma.VariantCountOrderByAggregateInput
   _avg?: Prisma.VariantAvgOrderByAggregateInput
@@ -283,6 +305,8 @@ export type VariantScalarWhereWithAggregatesInput = {
   lineId?: Prisma.UuidWithAggregatesFilter<"Variant"> | string
   size?: Prisma.StringWithAggregatesFilter<"Variant"> | string
   colour?: Prisma.StringWithAggregatesFilter<"Variant"> | string
+  retiredOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Variant"> | Date | string | null
+  retiredReason?: Prisma.StringNullableWithAggregatesFilter<"Variant"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"Variant"> | number
 }
 
@@ -291,6 +315,8 @@ export type VariantCreateInput = {
   slug: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   line: Prisma.LineCreateNestedOneWithoutVariantsInput
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
@@ -304,6 +330,8 @@ export type VariantUncheckedCreateInput = {
   lineId: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
@@ -315,6 +343,8 @@ export type VariantUpdateInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
@@ -328,6 +358,8 @@ export type VariantUncheckedUpdateInput = {
   lineId?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
@@ -340,6 +372,8 @@ export type VariantCreateManyInput = {
   lineId: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -348,6 +382,8 @@ export type VariantUpdateManyMutationInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -357,6 +393,8 @@ export type VariantUncheckedUpdateManyInput = {
   lineId?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -382,6 +420,8 @@ export type VariantCountOrderByAggregateInput = {
   lineId?: Prisma.SortOrder
   size?: Prisma.SortOrder
   colour?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -395,6 +435,8 @@ export type VariantMaxOrderByAggregateInput = {
   lineId?: Prisma.SortOrder
   size?: Prisma.SortOrder
   colour?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -404,6 +446,8 @@ export type VariantMinOrderByAggregateInput = {
   lineId?: Prisma.SortOrder
   size?: Prisma.SortOrder
   colour?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -505,6 +549,8 @@ export type VariantCreateWithoutLineInput = {
   slug: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolCreateNestedManyWithoutVariantInput
@@ -516,6 +562,8 @@ export type VariantUncheckedCreateWithoutLineInput = {
   slug: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
@@ -557,6 +605,8 @@ export type VariantScalarWhereInput = {
   lineId?: Prisma.UuidFilter<"Variant"> | string
   size?: Prisma.StringFilter<"Variant"> | string
   colour?: Prisma.StringFilter<"Variant"> | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Variant"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Variant"> | string | null
   version?: Prisma.IntFilter<"Variant"> | number
 }
 
@@ -565,6 +615,8 @@ export type VariantCreateWithoutClaimsInput = {
   slug: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   line: Prisma.LineCreateNestedOneWithoutVariantsInput
   spools?: Prisma.SpoolCreateNestedManyWithoutVariantInput
@@ -577,6 +629,8 @@ export type VariantUncheckedCreateWithoutClaimsInput = {
   lineId: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutVariantInput
@@ -603,6 +657,8 @@ export type VariantUpdateWithoutClaimsInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
   spools?: Prisma.SpoolUpdateManyWithoutVariantNestedInput
@@ -615,6 +671,8 @@ export type VariantUncheckedUpdateWithoutClaimsInput = {
   lineId?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutVariantNestedInput
@@ -625,6 +683,8 @@ export type VariantCreateWithoutSpoolsInput = {
   slug: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   line: Prisma.LineCreateNestedOneWithoutVariantsInput
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
@@ -637,6 +697,8 @@ export type VariantUncheckedCreateWithoutSpoolsInput = {
   lineId: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutVariantInput
@@ -663,6 +725,8 @@ export type VariantUpdateWithoutSpoolsInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
@@ -675,6 +739,8 @@ export type VariantUncheckedUpdateWithoutSpoolsInput = {
   lineId?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutVariantNestedInput
@@ -685,6 +751,8 @@ export type VariantCreateWithoutEntriesInput = {
   slug: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   line: Prisma.LineCreateNestedOneWithoutVariantsInput
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
@@ -697,6 +765,8 @@ export type VariantUncheckedCreateWithoutEntriesInput = {
   lineId: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
@@ -723,6 +793,8 @@ export type VariantUpdateWithoutEntriesInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
@@ -735,6 +807,8 @@ export type VariantUncheckedUpdateWithoutEntriesInput = {
   lineId?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
@@ -745,6 +819,8 @@ export type VariantCreateManyLineInput = {
   slug: string
   size: string
   colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -753,6 +829,8 @@ export type VariantUpdateWithoutLineInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUpdateManyWithoutVariantNestedInput
@@ -764,6 +842,8 @@ export type VariantUncheckedUpdateWithoutLineInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
@@ -775,6 +855,8 @@ export type VariantUncheckedUpdateManyWithoutLineInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   size?: Prisma.StringFieldUpdateOperationsInput | string
   colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -833,6 +915,8 @@ export type VariantSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   lineId?: boolean
   size?: boolean
   colour?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   line?: boolean | Prisma.LineDefaultArgs<ExtArgs>
   claims?: boolean | Prisma.Variant$claimsArgs<ExtArgs>
@@ -847,6 +931,8 @@ export type VariantSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   lineId?: boolean
   size?: boolean
   colour?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   line?: boolean | Prisma.LineDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["variant"]>
@@ -857,6 +943,8 @@ export type VariantSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   lineId?: boolean
   size?: boolean
   colour?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   line?: boolean | Prisma.LineDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["variant"]>
@@ -867,10 +955,12 @@ export type VariantSelectScalar = {
   lineId?: boolean
   size?: boolean
   colour?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }
 
-export type VariantOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "lineId" | "size" | "colour" | "version", ExtArgs["result"]["variant"]>
+export type VariantOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "lineId" | "size" | "colour" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["variant"]>
 export type VariantInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   line?: boolean | Prisma.LineDefaultArgs<ExtArgs>
   claims?: boolean | Prisma.Variant$claimsArgs<ExtArgs>
@@ -902,6 +992,11 @@ export type $VariantPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
      */
     size: string
     colour: string
+    /**
+     * From when on nothing new is put under it; null while it is in use.
+     */
+    retiredOn: Date | null
+    retiredReason: string | null
     version: number
   }, ExtArgs["result"]["variant"]>
   composites: {}
@@ -1335,6 +1430,8 @@ export interface VariantFieldRefs {
   readonly lineId: Prisma.FieldRef<"Variant", 'String'>
   readonly size: Prisma.FieldRef<"Variant", 'String'>
   readonly colour: Prisma.FieldRef<"Variant", 'String'>
+  readonly retiredOn: Prisma.FieldRef<"Variant", 'DateTime'>
+  readonly retiredReason: Prisma.FieldRef<"Variant", 'String'>
   readonly version: Prisma.FieldRef<"Variant", 'Int'>
 }
     

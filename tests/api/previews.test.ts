@@ -11,6 +11,12 @@ let house: House;
 beforeAll(async () => {
   house = await createHouse();
   await workEdition(house, '2026');
+  const { version } = (await house.editor.call('get', '/v1/bench/editions/2026').expect(200)).body as { version: number };
+  await house.editor
+    .call('post', '/v1/editions/2026/amendments')
+    .set('If-Match', `"${version}"`)
+    .send({ closesOn: '2027-01-31', reason: 'A rig was down.' })
+    .expect(201);
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
 }, 120_000);
@@ -29,8 +35,15 @@ test('before anything is published there is nothing to tell it against', async (
   await house.editor.call('post', '/v1/editions/none/previews').expect(404);
 });
 
-test('after a withdrawal it tells what would change of what readers have, as an erratum expects it', async () => {
+test('what is published says when it was closed, and what it took besides', async () => {
   await publish(house.editor, '2026');
+  expect((await house.t.call('get', '/v1/editions/2026').expect(200)).body).toMatchObject({
+    edition: { openedOn: '2026-01-01', closedOn: '2026-03-15' },
+    amendments: [{ on: '2026-03-15', reason: 'A rig was down.', closesOn: { before: '2026-12-31', after: '2027-01-31' } }],
+  });
+}, 120_000);
+
+test('after a withdrawal it tells what would change of what readers have, as an erratum expects it', async () => {
   expect(await look()).toMatchObject({ published: { revision: 1, changes: [] }, since: { changes: [] } });
   const { rows } = (await house.t.call('get', '/v1/releases/2026/1/documents/standings/knot.json').expect(200)).body as CategoryDocument;
   const { body } = await house.editor.call('get', '/v1/submissions?edition=2026&limit=200').expect(200);

@@ -11,7 +11,7 @@ function documentsWith(change: Partial<EditionEvidence['edition']>) {
   const evidence = { ...inputs.evidence, edition: { ...inputs.evidence.edition, ...change } };
   return computeRelease({ ...inputs, evidence })
     .filter(({ path }) => path.startsWith('documents/'))
-    .map(({ path, content }) => ({ path, document: JSON.parse(content) as EditionDocument }));
+    .map(({ path, content }) => ({ path, document: JSON.parse(content) as Partial<EditionDocument> }));
 }
 const editionWith = (change: Partial<EditionEvidence['edition']>) =>
   editionDocumentSchema.parse(documentsWith(change).find(({ path }) => path === 'documents/edition.json')!.document);

@@ -115,6 +115,15 @@ describe('proposals', () => {
 
   const doers: Readonly<Record<string, string>> = { carryOut: 'another editor', decline: 'another editor', callOff: 'who made it' };
 
+  /** A submission that is withdrawn is withdrawn by nobody again; else the person is asked about before the state. */
+  function expectedOf(state: (typeof ENDS)[number], name: string, who: string): string {
+    const isEditor = who === 'who made it' || who === 'another editor';
+    if (name === 'carryOut' && state === 'carriedOut' && isEditor) return '409';
+    if (who !== doers[name]) return '403';
+    if (state === 'open') return 'done';
+    return name === 'carryOut' ? '422' : '409';
+  }
+
   test.each(ENDS)(
     '%s',
     async (state) => {

@@ -7,14 +7,14 @@ import { submissionLevel } from './submission-level.js';
 import type { SubmissionLevel } from './submission-level.js';
 
 /** Chance, over a whole table, that a variant is said to disagree although it does as the others do (common practice). */
-const FALSE_ALARM = 0.01;
+const FALSE_ALARM = 0.002;
 /** Largest share of the variants with several submissions that may be set apart (common practice). */
 const MOST_APART = 0.25;
 
 /**
  * Variants whose submissions disagree beyond what the others show, so that a mixed-up spool does not widen everybody's interval.
  *
- * Formula: one at a time, the variant with the largest Q = Σw(y − zb̂ − β)² for its degrees of freedom; set apart where, fitted without it, the chance of such a Q is below 1 % over the number of variants; at most a quarter
+ * Formula: one at a time, the variant with the largest Q = Σw(y − zb̂ − β)² for its degrees of freedom; set apart where, fitted without it, the chance of such a Q is below 0.2 % over the number of variants; at most a quarter
  * @param design series as the model takes it
  * @param series what is stated and told of it
  * @returns 1 for each variant that is set apart, and the spreads that are likely without them

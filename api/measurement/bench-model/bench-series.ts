@@ -1,5 +1,6 @@
 /** What may differ between two submissions of one variant: the rig, the tester, and this spool on this day. */
-export type Cause = 'rig' | 'tester' | 'submission';
+export const CAUSES = ['rig', 'tester', 'submission'] as const;
+export type Cause = (typeof CAUSES)[number];
 
 /** A certificate's effect, shared by all that it covers. */
 export interface Certificate {

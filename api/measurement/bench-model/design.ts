@@ -37,7 +37,8 @@ const LEAST_VARIANCE = 1e-10;
  * @see COMMON-PRACTICE
  * @example designOf(series).variants // ['a', 'b']
  */
-export function designOf({ submissions }: Pick<BenchSeries, 'submissions'>): Design {
+export function designOf(series: Pick<BenchSeries, 'submissions'>): Design {
+  const { submissions } = series;
   submissions.forEach(requireSubmission);
   const variants = [...new Set(submissions.map(({ variant }) => variant))].sort();
   const byVariant = new Map(variants.map((variant): [string, BenchSubmission[]] => [variant, []]));

@@ -22,7 +22,8 @@ export interface OwnTail {
  * @see JCGM-100 G.4.1
  * @example ownTail(fit, fit.atoms[0]).variance.length // 2
  */
-export function ownTail({ design, isApart }: Pick<FittedSeries, 'design' | 'isApart'>, { level, effects }: Atom): OwnTail {
+export function ownTail(fit: Pick<FittedSeries, 'design' | 'isApart'>, { level, effects }: Atom): OwnTail {
+  const { design, isApart } = fit;
   const { starts, repeatability, degreesOfFreedom: known } = design;
   const variance = Float64Array.from(level.ownVariance);
   const degreesOfFreedom = new Float64Array(variance.length);

@@ -23,8 +23,8 @@ export interface SharedEffects {
  * @see SEARLE-1992
  * @example [...columnSds(designOf(series), { rig: 0.01, tester: 0.02, submission: 0 })] // [0.01, 0.02, 0.02]
  */
-export function columnSds({ columns }: Design, spreads: Spreads): Float64Array {
-  return Float64Array.from(columns, ({ kind, knownSd }) => (kind === 'certificate' ? knownSd : spreads[kind]));
+export function columnSds(design: Design, spreads: Spreads): Float64Array {
+  return Float64Array.from(design.columns, ({ kind, knownSd }) => (kind === 'certificate' ? knownSd : spreads[kind]));
 }
 
 /**
@@ -43,12 +43,13 @@ export function columnSds({ columns }: Design, spreads: Spreads): Float64Array {
  * @example restrictedLikelihood(level, Float64Array.of(0, 0, 0), new Float64Array(9), new Float64Array(3), 0)
  */
 export function restrictedLikelihood(
-  { m, q, squares, logDeterminant }: SubmissionLevel,
+  level: SubmissionLevel,
   sds: Float64Array,
   factor: Float64Array,
   effects: Float64Array,
   contrasts: number,
 ): number {
+  const { m, q, squares, logDeterminant } = level;
   const k = sds.length;
   let [logs, explained] = [0, 0];
   for (let i = 0; i < k; i++) {

@@ -1,11 +1,11 @@
 import type { BenchSeries, Cause, Spreads } from './bench-series.js';
 import type { Design } from './design.js';
 import { columnSds, restrictedLikelihood } from './shared-effects.js';
-import { logPrior, priorScale } from './spread-prior.js';
+import { logPrior, priorScale, widthOfNone } from './spread-prior.js';
 import { submissionLevel } from './submission-level.js';
 
 /** Coarse grid of a cause, in scales of its prior; it only finds where the fine one lies. */
-const COARSE = [0, 0.2, 0.4, 0.7, 1.1, 1.6, 2.3, 3.3, 5, 8];
+const COARSE = [0, 0.1, 0.2, 0.35, 0.55, 0.8, 1.15, 1.65, 2.5, 4];
 const FINE = 10;
 /** What may lie beyond either end of the fine grid. */
 const BEYOND = 0.002;
@@ -21,7 +21,7 @@ interface Weighted {
 /**
  * Spreads of rig, tester and submission that the season and all that is told leave likely: 200 of equal weight, with repeats.
  *
- * Formula: weight ∝ REML likelihood × prior × width of the cell, on a grid of ten values a cause laid where a coarse one has its mass; then systematic sampling of the grid in its order
+ * Formula: weight ∝ REML likelihood × prior × width of the cell (0 with the chance of no effect), on a grid of ten values a cause laid where a coarse one has its mass; then systematic sampling of the grid in its order
  * @param design series as the model takes it
  * @param series what is stated and told of it
  * @param isApart variants that tell nothing of the effects
@@ -32,8 +32,7 @@ interface Weighted {
  * @example spreadAtoms(designOf(series), series, new Uint8Array(2)).length // 200
  */
 export function spreadAtoms(design: Design, series: BenchSeries, isApart: Uint8Array): Spreads[] {
-  const scale = priorScale(series.reproducibility);
-  const coarse = axesOf(design, (cause) => coarseAxis(scale, design, series, cause));
+  const coarse = axesOf(design, (cause) => coarseAxis(design, series, cause));
   const found = weigh(design, series, isApart, coarse);
   const fine = axesOf(design, (cause) => fineAxis(found, coarse[cause], cause));
   return systematic(weigh(design, series, isApart, fine));
@@ -46,7 +45,8 @@ function axesOf({ columns }: Design, axisOf: (cause: Cause) => readonly number[]
 }
 
 /** Goes on doubling until it is past all that the data or anything told could ask for. */
-function coarseAxis(scale: number, { y }: Design, { told }: BenchSeries, cause: Cause): number[] {
+function coarseAxis({ y }: Design, { reproducibility, told }: BenchSeries, cause: Cause): number[] {
+  const scale = priorScale(reproducibility, cause);
   const axis = COARSE.map((step) => step * scale);
   const farthest = Math.max(...y.map(Math.abs), ...told.filter((one) => one.cause === cause).map(({ relativeSd }) => 3 * relativeSd));
   while (axis.at(-1)! < 3 * farthest) axis.push(1.5 * axis.at(-1)!);
@@ -64,14 +64,17 @@ function fineAxis(found: readonly Weighted[], coarse: readonly number[], cause: 
   return Array.from({ length: FINE }, (_, at) => from + ((to - from) * at) / (FINE - 1));
 }
 
-/** Half the distance to the neighbours on either side. */
-const cell = (axis: readonly number[], at: number): number =>
-  axis.length === 1 ? 1 : (axis[Math.min(at + 1, axis.length - 1)]! - axis[Math.max(at - 1, 0)]!) / 2;
+/** Half the distance to the neighbours on either side; 0 itself also has the chance that a cause adds nothing. */
+function cellWidths(axis: readonly number[], none: number): number[] {
+  if (axis.length === 1) return [1];
+  return axis.map((sd, at) => (axis[Math.min(at + 1, axis.length - 1)]! - axis[Math.max(at - 1, 0)]!) / 2 + (sd === 0 ? none : 0));
+}
 
-function weigh(design: Design, { reproducibility, told }: BenchSeries, isApart: Uint8Array, axes: Axes): Weighted[] {
-  const scale = priorScale(reproducibility);
+function weigh(design: Design, series: BenchSeries, isApart: Uint8Array, axes: Axes): Weighted[] {
   const k = design.columns.length;
   const [factor, effects] = [new Float64Array(k * k), new Float64Array(k)];
+  const widths = (cause: Cause): number[] => cellWidths(axes[cause], widthOfNone(series.reproducibility, cause));
+  const [ofSubmission, ofRig, ofTester] = [widths('submission'), widths('rig'), widths('tester')];
   const logs: number[] = [];
   const spreads: Spreads[] = [];
   axes.submission.forEach((submission, a) => {
@@ -79,8 +82,7 @@ function weigh(design: Design, { reproducibility, told }: BenchSeries, isApart: 
     axes.rig.forEach((rig, b) =>
       axes.tester.forEach((tester, c) => {
         const one = { submission, rig, tester };
-        const width = cell(axes.submission, a) * cell(axes.rig, b) * cell(axes.tester, c);
-        const prior = logPrior(one, scale, told) + Math.log(width);
+        const prior = logPrior(one, series) + Math.log(ofSubmission[a]! * ofRig[b]! * ofTester[c]!);
         logs.push(prior === -Infinity ? prior : prior + restrictedLikelihood(level, columnSds(design, one), factor, effects, 0));
         spreads.push(one);
       }),

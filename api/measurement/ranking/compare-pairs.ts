@@ -36,7 +36,8 @@ export interface PairComparison {
  * @see MRSW-2023
  * @example comparePairs(compared, 0.95).isAhead.length // 4
  */
-export function comparePairs({ goodness, errors, differenceUncertainty, degreesOfFreedom }: ComparedTable, level: number): PairComparison {
+export function comparePairs(table: ComparedTable, level: number): PairComparison {
+  const { goodness, errors, differenceUncertainty, degreesOfFreedom } = table;
   const n = goodness.length;
   const isAhead = new Uint8Array(n * n);
   const pairs = { n, precision: new Float64Array(n * n), degreesOfFreedom };

@@ -17,3 +17,21 @@ export function normalScore(t: number, degreesOfFreedom: number): number {
 
 /** From here on Student's t is the normal distribution to more digits than any draw shows. */
 const MOST_DEGREES = 1e6;
+
+/**
+ * Student's t with a given normal score.
+ *
+ * Formula: t = √(ν(exp((z(8ν + 3)/(8ν + 1))²/ν) − 1)), with the sign of z
+ * @param z normal score [1]
+ * @param degreesOfFreedom ν > 0; Infinity allowed [1]
+ * @returns t, the inverse of `normalScore` [1]
+ * @throws nothing: the caller checks ν
+ * @see WALLACE-1959
+ * @example studentOfScore(normalScore(2.5, 7), 7) // 2.5
+ */
+export function studentOfScore(z: number, degreesOfFreedom: number): number {
+  if (degreesOfFreedom > MOST_DEGREES) return z;
+  const scaled = (z * (8 * degreesOfFreedom + 3)) / (8 * degreesOfFreedom + 1);
+  const t = Math.sqrt(degreesOfFreedom * Math.expm1((scaled * scaled) / degreesOfFreedom));
+  return z < 0 ? -t : t;
+}

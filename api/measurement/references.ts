@@ -18,7 +18,8 @@ export const REFERENCES = {
   'DUNNETT-1980': 'Dunnett 1980, Pairwise multiple comparisons in the unequal variance case, J. Am. Stat. Assoc. 75',
   'EULER-EYTELWEIN': 'Capstan equation of Euler and Eytelwein, mechanics textbooks',
   'FIELLER-1954': 'Fieller 1954, Some problems in interval estimation, J. R. Stat. Soc. B 16; Franz 2007, arXiv:0710.2024',
-  'GAMES-HOWELL-1976': 'Games & Howell 1976, Pairwise multiple comparison procedures with unequal n’s and/or variances, J. Educational Statistics 1',
+  'GAMES-HOWELL-1976':
+    'Games & Howell 1976, Pairwise multiple comparison procedures with unequal n’s and/or variances, J. Educational Statistics 1',
   'GELMAN-2006': 'Gelman 2006, Prior distributions for variance parameters in hierarchical models, Bayesian Analysis 1',
   'GRUBBS-1969': 'Grubbs 1969, Procedures for detecting outlying observations in samples, Technometrics 11',
   'GRUBBS-BECK-1972': 'Grubbs & Beck 1972, Extension of sample sizes and percentage points for significance tests, Technometrics 14',

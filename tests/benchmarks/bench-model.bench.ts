@@ -150,7 +150,11 @@ const [asked = '600', ...only] = process.argv.slice(2);
 const trials = Number(asked);
 const wanted = (name: string): boolean => only.length === 0 || only.some((part) => name.includes(part));
 console.log(`${trials} trials a row, ${DRAWS} draws\n`);
-console.log('| setting | joint coverage, % | width | could be first | holds the best, % | claims falsely short, % |\n|---|---|---|---|---|---|');
+console.log(
+  '| setting | joint coverage, % | width | could be first | holds the best, % | claims falsely short, % |\n|---|---|---|---|---|---|',
+);
 for (const [name, own] of Object.entries({ ...EQUAL, ...DIFFERENT })) if (wanted(name)) row(name, own, trials);
-console.log('\n| movement, 5 of 30 changed by 5 % | noise among those named, % | power, % | any named where none changed, % |\n|---|---|---|---|');
+console.log(
+  '\n| movement, 5 of 30 changed by 5 % | noise among those named, % | power, % | any named where none changed, % |\n|---|---|---|---|',
+);
 for (const name of MOVED) if (wanted(`movement ${name}`)) movedRow(name, trials);

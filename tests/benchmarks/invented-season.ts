@@ -77,14 +77,12 @@ export function measureSeason(season: Season, truth: readonly number[], random: 
   const { moderated } = moderatedVariances(
     raw.map(({ readings }) => ({ variance: (standardDeviation(readings) / mean(readings)) ** 2, degreesOfFreedom: readings.length - 1 })),
   );
-  const submissions = raw.map(
-    ({ readings, ...submission }, s): BenchSubmission => ({
-      ...submission,
-      value: mean(readings),
-      relativeVariance: moderated[s]!.variance / readings.length,
-      degreesOfFreedom: moderated[s]!.degreesOfFreedom,
-      certificates: [],
-    }),
-  );
+  const submissions = raw.map(({ readings, ...submission }, s): BenchSubmission => ({
+    ...submission,
+    value: mean(readings),
+    relativeVariance: moderated[s]!.variance / readings.length,
+    degreesOfFreedom: moderated[s]!.degreesOfFreedom,
+    certificates: [],
+  }));
   return { submissions, reproducibility: 0.01, told: season.told };
 }

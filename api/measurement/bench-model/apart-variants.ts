@@ -54,7 +54,9 @@ function chancesOf(design: Design, spreads: readonly Spreads[], isApart: Uint8Ar
       const level = levels.get(one.submission) ?? submissionLevel(design, one.submission, isApart);
       levels.set(one.submission, level);
       const { effects } = sharedEffects(level, columnSds(design, one), 0);
-      chances = variants.map((v) => 1 - chiSquareCdf(disagreement(design, level, effects, v), design.starts[v + 1]! - design.starts[v]! - 1));
+      chances = variants.map(
+        (v) => 1 - chiSquareCdf(disagreement(design, level, effects, v), design.starts[v + 1]! - design.starts[v]! - 1),
+      );
       before = one;
     }
     chances.forEach((chance, at) => (sums[at] = sums[at]! + chance));

@@ -78,7 +78,7 @@ export function fitSeries(series: BenchSeries): FittedSeries | ValuesOnly {
 export function fitAt(design: Design, spreads: readonly Spreads[], isApart: Uint8Array): FittedSeries {
   const levels = new Map<number, SubmissionLevel>();
   const atoms: Atom[] = [];
-  for (let at = 0; at < spreads.length; ) {
+  for (let at = 0; at < spreads.length;) {
     const one = spreads[at]!;
     let count = 1;
     while (spreads[at + count] === one) count += 1;

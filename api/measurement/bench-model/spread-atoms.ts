@@ -104,4 +104,3 @@ function systematic(grid: readonly Weighted[]): Spreads[] {
   while (atoms.length < ATOMS) atoms.push(grid.at(-1)!.spreads);
   return atoms;
 }
-

@@ -63,8 +63,7 @@ export function submissionLevel(design: Design, submissionSd: number, isApart: U
           const column = columnOf[a]!;
           q[column] = q[column]! + w * residual;
           total[column] = total[column]! + w;
-          for (let b = columnStarts[s]!; b < columnStarts[s + 1]!; b++)
-            m[column * k + columnOf[b]!] = m[column * k + columnOf[b]!]! + w;
+          for (let b = columnStarts[s]!; b < columnStarts[s + 1]!; b++) m[column * k + columnOf[b]!] = m[column * k + columnOf[b]!]! + w;
         }
       }
       takeOut(m, total, weight, design, from, to);

@@ -39,13 +39,27 @@ export interface ValueUncertainty {
  */
 export function valueBudgets(fit: FittedSeries): ValueUncertainty[] {
   const { variants } = fit.design;
-  const parts = variants.map((): Record<keyof VarianceParts, number> => ({ repeatability: 0, submission: 0, rig: 0, tester: 0, certificate: 0, spreads: 0 }));
+  const parts = variants.map((): Record<keyof VarianceParts, number> => ({
+    repeatability: 0,
+    submission: 0,
+    rig: 0,
+    tester: 0,
+    certificate: 0,
+    spreads: 0,
+  }));
   for (const atom of fit.atoms) addParts(fit, atom, parts);
   return variants.map((variant, v) => {
     const { variance, fourth, welch } = pairMoments(fit, [v]);
     const { standardUncertainty, degreesOfFreedom } = tailOf(variance[0]!, fourth[0]!, welch[0]!);
     const value = fit.values[v]!;
-    return { variant, value, standardUncertainty: value * standardUncertainty, degreesOfFreedom, isApart: fit.isApart[v] === 1, parts: parts[v]! };
+    return {
+      variant,
+      value,
+      standardUncertainty: value * standardUncertainty,
+      degreesOfFreedom,
+      isApart: fit.isApart[v] === 1,
+      parts: parts[v]!,
+    };
   });
 }
 

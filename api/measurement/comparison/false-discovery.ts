@@ -15,7 +15,10 @@ export function falseDiscoveryAdjusted(probabilities: readonly number[]): number
   probabilities.forEach((p) => {
     requireArgument(p, 'falseDiscoveryAdjusted');
     if (p < 0 || p > 1)
-      throw new MeasurementError('distributions/out-of-domain', `falseDiscoveryAdjusted: found ${p}, expected 0 ≤ p ≤ 1. Give probabilities.`);
+      throw new MeasurementError(
+        'distributions/out-of-domain',
+        `falseDiscoveryAdjusted: found ${p}, expected 0 ≤ p ≤ 1. Give probabilities.`,
+      );
   });
   const m = probabilities.length;
   const order = probabilities.map((_, i) => i).sort((a, b) => probabilities[b]! - probabilities[a]!);

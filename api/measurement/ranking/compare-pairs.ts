@@ -54,7 +54,7 @@ export function comparePairs(table: ComparedTable, level: number): PairCompariso
   }
   if (open === 0) return { isAhead, firstCritical: null, criticalValue: null };
   const firstCritical = largestScoreQuantile(errors, pairs, level);
-  for (let criticalValue = firstCritical; ; ) {
+  for (let criticalValue = firstCritical; ;) {
     const told = tellApart(goodness, pairs, isAhead, criticalValue);
     if (told === 0 || told === open) return { isAhead, firstCritical, criticalValue };
     open -= told;

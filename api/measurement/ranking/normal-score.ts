@@ -11,7 +11,8 @@
  */
 export function normalScore(t: number, degreesOfFreedom: number): number {
   if (degreesOfFreedom > MOST_DEGREES) return t;
-  const z = ((8 * degreesOfFreedom + 1) / (8 * degreesOfFreedom + 3)) * Math.sqrt(degreesOfFreedom * Math.log1p((t * t) / degreesOfFreedom));
+  const z =
+    ((8 * degreesOfFreedom + 1) / (8 * degreesOfFreedom + 3)) * Math.sqrt(degreesOfFreedom * Math.log1p((t * t) / degreesOfFreedom));
   return t < 0 ? -z : z;
 }
 

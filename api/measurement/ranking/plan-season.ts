@@ -79,7 +79,12 @@ export function expectSeason(design: SeasonDesign, basis: SeasonBasis, differenc
   return sums;
 }
 
-function simulate(design: SeasonDesign, { values, spreads, cvPercent, level }: SeasonBasis, difference: number, random: RandomStream): ExpectedSeason {
+function simulate(
+  design: SeasonDesign,
+  { values, spreads, cvPercent, level }: SeasonBasis,
+  difference: number,
+  random: RandomStream,
+): ExpectedSeason {
   const truth = spreads[Math.floor(random.nextUniform() * spreads.length)]!;
   const laidOut = designOf({ submissions: submissionsOf(design, values, truth, cvPercent / 100, random) });
   const fit = fitAt(laidOut, spreads, new Uint8Array(values.length));
@@ -138,7 +143,9 @@ function submissionsOf(
 }
 
 function requireSeason(design: SeasonDesign, { values, spreads }: SeasonBasis): void {
-  const bad = Object.entries(FEWEST).find(([key, fewest]) => !(Number.isInteger(design[key as keyof SeasonDesign]) && design[key as keyof SeasonDesign] >= fewest));
+  const bad = Object.entries(FEWEST).find(
+    ([key, fewest]) => !(Number.isInteger(design[key as keyof SeasonDesign]) && design[key as keyof SeasonDesign] >= fewest),
+  );
   const isBasis = values.length >= 2 && values.every((value) => value > 0 && value < Infinity) && spreads.length > 0;
   if (!bad && isBasis) return;
   throw new MeasurementError(

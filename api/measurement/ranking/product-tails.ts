@@ -60,7 +60,7 @@ export function productTails(evidence: readonly ModelEvidence[], series: ModelSe
  * @returns B·n deviations of the logarithms, draw by draw [1]
  * @throws MeasurementError as `productTails`
  * @see JCGM-101
- * @example productErrors([evidenceOfModel], { force: fit }, new Map([['force', new Float64Array(20)]]), 10).length // 10
+ * @example productErrors([evidenceOfModel], { force: fit }, drawnSeries, drawCount).length // 10
  */
 export function productErrors(
   evidence: readonly ModelEvidence[],

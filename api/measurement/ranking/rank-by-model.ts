@@ -28,13 +28,17 @@ export interface ModelEntry {
   readonly results: Readonly<Record<string, ModelEvidence | null>>;
 }
 
-export interface ModelRankingInput extends Pick<RankingInput, 'digest' | 'categories' | 'combine' | 'countPlaces' | 'tieBreak' | 'draws' | 'level'> {
+export interface ModelRankingInput extends Pick<
+  RankingInput,
+  'digest' | 'categories' | 'combine' | 'countPlaces' | 'tieBreak' | 'draws' | 'level'
+> {
   readonly series: ModelSeries;
   readonly entries: readonly ModelEntry[];
 }
 
 /** A table whose series has values only has no places, and says why. */
-export type ModelTable = (TableCertainty & { readonly kind: 'placed' }) | { readonly kind: 'unplaced'; readonly reason: 'nothing-known-of-effects' };
+export type ModelTable =
+  (TableCertainty & { readonly kind: 'placed' }) | { readonly kind: 'unplaced'; readonly reason: 'nothing-known-of-effects' };
 
 export interface ModelRanking {
   readonly draws: number;

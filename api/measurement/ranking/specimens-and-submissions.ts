@@ -37,7 +37,8 @@ export function specimensAndSubmissions(
   return Array.from({ length: MOST_SUBMISSIONS }, (_, at) => {
     const submissions = at + 1;
     const stream = (): RandomStream => randomStream(seed);
-    const powerOf = (specimens: number): number => expectSeason({ ...design, submissions, specimens }, basis, differencePercent, stream()).power;
+    const powerOf = (specimens: number): number =>
+      expectSeason({ ...design, submissions, specimens }, basis, differencePercent, stream()).power;
     const most = powerOf(MOST_SPECIMENS);
     if (!(most >= power)) return { submissions, specimens: null, power: most };
     let [low, high, reached] = [0, MOST_SPECIMENS, most];

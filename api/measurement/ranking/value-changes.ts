@@ -40,7 +40,7 @@ const MOST_NOISE = 0.05;
  * @throws MeasurementError as `productTails`
  * @see BENJAMINI-HOCHBERG-1995
  * @see WELCH-1947
- * @example valueChanges({ series: { force: fit }, evidence: new Map([['a', evidenceOfModel]]) }, { series: { force: fit }, evidence: new Map([['a', evidenceOfModel]]) })[0].isChange // false
+ * @example valueChanges({ series: { force: fit }, evidence: new Map([['a', evidenceOfModel]]) }, { series: { force: fit }, evidence: new Map([['a', evidenceOfModel]]) }).map(({ isChange }) => isChange) // [false]
  */
 export function valueChanges(now: EditionValues, before: EditionValues): ValueChange[] {
   const ids = [...now.evidence.keys()].filter((id) => before.evidence.has(id)).sort();
@@ -65,7 +65,14 @@ export function valueChanges(now: EditionValues, before: EditionValues): ValueCh
     const beyond = logs[i]! - shift;
     const isJudged = ids.length >= FEWEST_TOLD && standardUncertainty > 0;
     const probability = isJudged ? 2 * tCdf(-Math.abs(beyond) / standardUncertainty, degreesOfFreedom) : 1;
-    return { id, relativeChange: Math.expm1(logs[i]!), beyondTable: Math.expm1(beyond), standardUncertainty, degreesOfFreedom, probability };
+    return {
+      id,
+      relativeChange: Math.expm1(logs[i]!),
+      beyondTable: Math.expm1(beyond),
+      standardUncertainty,
+      degreesOfFreedom,
+      probability,
+    };
   });
   const adjusted = falseDiscoveryAdjusted(changes.map(({ probability }) => probability));
   return changes.map(({ probability: _, ...change }, i) => ({

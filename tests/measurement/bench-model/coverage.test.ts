@@ -18,7 +18,11 @@ function held(own: Partial<Season>, fitOf: (series: BenchSeries) => FittedSeries
     const random = randomStream([t, 7, 7, 7]);
     const season = { ...PLAIN, entries: 15, ...own };
     const fit = fitOf(measureSeason(season, truthOf(season, random), random));
-    const evidence = fit.design.variants.map((variant, v) => ({ value: fit.values[v]!, factors: [{ series: 'f', variant, power: 1 }], without: {} }));
+    const evidence = fit.design.variants.map((variant, v) => ({
+      value: fit.values[v]!,
+      factors: [{ series: 'f', variant, power: 1 }],
+      without: {},
+    }));
     const tails = productTails(evidence, { f: fit });
     const { isAhead } = comparePairs(
       {
@@ -50,7 +54,11 @@ test.each([
   ['submission', { submissionSd: 0.03 }],
   ['rig', { rigSd: 0.03 }],
   ['tester', { testerSd: 0.03 }],
-] as const)('with a large spread of %s equal entries are not told apart; without that part of the model they are', (cause, own) => {
-  expect(held(own, whole)).toBeGreaterThanOrEqual(TRIALS - 6);
-  expect(held(own, without(cause))).toBeLessThanOrEqual(TRIALS / 2);
-}, 120_000);
+] as const)(
+  'with a large spread of %s equal entries are not told apart; without that part of the model they are',
+  (cause, own) => {
+    expect(held(own, whole)).toBeGreaterThanOrEqual(TRIALS - 6);
+    expect(held(own, without(cause))).toBeLessThanOrEqual(TRIALS / 2);
+  },
+  120_000,
+);

@@ -43,7 +43,10 @@ test('what a spool adds is found as a spread of submissions, not of rigs or test
 test('the parts of a variance add to the variance', () => {
   const certificates = [{ name: 'c1', relativeStandardUncertainty: 0.004 }];
   const fit = fitted(seriesOf(noisy(0.02).map((one) => ({ ...one, certificates }))));
-  const { variance } = pairMoments(fit, fit.design.variants.map((_, v) => v));
+  const { variance } = pairMoments(
+    fit,
+    fit.design.variants.map((_, v) => v),
+  );
   valueBudgets(fit).forEach(({ parts }, v) => {
     const sum = Object.values(parts).reduce((total, part) => total + part, 0);
     expect(sum / variance[v * 12 + v]!).toBeCloseTo(1, 9);
@@ -59,8 +62,15 @@ test('the parts of a variance add to the variance', () => {
 test('draws have the moments that the pairs are judged by', () => {
   const fit = fitted(seriesOf(noisy(0.02)));
   const errors = drawSeries(fit, 4000, randomStream([5, 6, 7, 8]));
-  const { variance } = pairMoments(fit, fit.design.variants.map((_, v) => v));
-  for (const [i, j] of [[0, 1], [2, 7], [4, 4]] as const) {
+  const { variance } = pairMoments(
+    fit,
+    fit.design.variants.map((_, v) => v),
+  );
+  for (const [i, j] of [
+    [0, 1],
+    [2, 7],
+    [4, 4],
+  ] as const) {
     let squares = 0;
     for (let at = 0; at < errors.length; at += 12) squares += (errors[at + i]! - (i === j ? 0 : errors[at + j]!)) ** 2;
     expect(Math.abs(squares / 4000 / variance[i * 12 + j]! - 1)).toBeLessThan(0.12);
@@ -78,7 +88,10 @@ test('what is told enters beside what the season shows, and neither replaces the
 });
 
 test('one submission each: a floor from what the method states, values only where nothing is known', () => {
-  const single = crossed(() => 0, (i) => 100 + i).filter((_, s) => s % 2 === 0);
+  const single = crossed(
+    () => 0,
+    (i) => 100 + i,
+  ).filter((_, s) => s % 2 === 0);
   expect(fitSeries(seriesOf(single, { reproducibility: null }))).toMatchObject({ kind: 'values-only', reason: 'nothing-known-of-effects' });
   const repeatability = 0.03 / Math.sqrt(8);
   const [bare, stated, told] = [

@@ -41,8 +41,12 @@ test('looking only above the tail gives what looking at all pairs gives', () => 
   const random = randomStream([3, 1, 4, 1]);
   for (const n of [2, 3, 12]) {
     const errors = Float64Array.from({ length: 999 * n }, (_, at) => (1 + (at % n)) * normalDeviate(random));
-    const precision = Float64Array.from({ length: n * n }, (_, at) => (at % (n + 1) === 0 || at % 7 === 3 ? 0 : 0.2 + random.nextUniform()));
-    const degreesOfFreedom = Float64Array.from({ length: n * n }, () => (random.nextUniform() < 0.3 ? Infinity : 1 + 20 * random.nextUniform()));
+    const precision = Float64Array.from({ length: n * n }, (_, at) =>
+      at % (n + 1) === 0 || at % 7 === 3 ? 0 : 0.2 + random.nextUniform(),
+    );
+    const degreesOfFreedom = Float64Array.from({ length: n * n }, () =>
+      random.nextUniform() < 0.3 ? Infinity : 1 + 20 * random.nextUniform(),
+    );
     for (const level of [0.5, 0.9, 0.95, 0.999])
       expect(largestScoreQuantile(errors, { n, precision, degreesOfFreedom }, level)).toBe(
         plainQuantile(errors, precision, degreesOfFreedom, n, level),
@@ -73,7 +77,11 @@ test('with equal normal errors the first critical value is that of Tukey’s tes
 test('a pair’s joint probability is that of Games and Howell', () => {
   const means = [14.5, 15.333333, 2.083333, 4.916667, 3.5, 16.666667];
   const variances = [22.272727, 18.242424, 3.901515, 6.265152, 3, 38.606061];
-  const table = independent(means, variances.map((variance) => Math.sqrt(variance / 12)), new Array<number>(6).fill(11));
+  const table = independent(
+    means,
+    variances.map((variance) => Math.sqrt(variance / 12)),
+    new Array<number>(6).fill(11),
+  );
   const precision = table.differenceUncertainty.map((s) => (s > 0 ? 1 / s : 0));
   const published = [
     [2, 3, 3.078215, 20.87185, 0.05566777],
@@ -113,7 +121,12 @@ test('one entry with hardly any degrees of freedom does not decide for the other
 });
 
 test('pairs without uncertainty are told apart by any difference, and equal ones by none', () => {
-  const table = { goodness: Float64Array.of(2, 2, 1), errors: new Float64Array(30), differenceUncertainty: new Float64Array(9), degreesOfFreedom: all(3, Infinity) };
+  const table = {
+    goodness: Float64Array.of(2, 2, 1),
+    errors: new Float64Array(30),
+    differenceUncertainty: new Float64Array(9),
+    degreesOfFreedom: all(3, Infinity),
+  };
   const comparison = comparePairs(table, 0.95);
   expect(comparison.criticalValue).toBeNull();
   expect([...comparison.isAhead]).toEqual([0, 0, 1, 0, 0, 1, 0, 0, 0]);

@@ -111,7 +111,12 @@ test(named(ranking['K10-bonferroni-rank-sets']!), () => {
   // Max-t draws are never wider than Bonferroni.
   const errors = drawErrors(evidence, new Map(), DRAWS, randomStream(seedFromDigest(DIGEST)));
   const comparison = comparePairs(
-    { goodness: Float64Array.from(inputs.estimate), errors, differenceUncertainty: s, degreesOfFreedom: new Float64Array(s.length).fill(Infinity) },
+    {
+      goodness: Float64Array.from(inputs.estimate),
+      errors,
+      differenceUncertainty: s,
+      degreesOfFreedom: new Float64Array(s.length).fill(Infinity),
+    },
     0.95,
   );
   expect(comparison.criticalValue).toBeLessThan(z + 0.03);

@@ -59,6 +59,8 @@ const COMMON = {
   level: submissionLevel(design, 0, new Uint8Array(2)),
   evidenceOfModel,
   modelInput,
+  drawnSeries: new Map([['force', new Float64Array(20)]]),
+  drawCount: 10,
   compared,
   a: known(10, 3),
   b: known(12, 4),

@@ -31,7 +31,7 @@ export interface SubmissionLevel {
  * @example submissionLevel(designOf(series), 0, new Uint8Array(2)).squares // 0
  */
 export function submissionLevel(design: Design, submissionSd: number, isApart: Uint8Array): SubmissionLevel {
-  const { variants, starts, y, repeatability, columns, columnStarts, columnOf } = design;
+  const { variants, starts, y, repeatability, columns } = design;
   const k = columns.length;
   const shares = new Float64Array(y.length);
   const ownVariance = new Float64Array(variants.length);
@@ -54,18 +54,7 @@ export function submissionLevel(design: Design, submissionSd: number, isApart: U
     means[v] = sum / weight;
     if (isApart[v] === 0) {
       logDeterminant += logs + Math.log(weight);
-      total.fill(0);
-      for (let s = from; s < to; s++) {
-        const w = shares[s]!;
-        const residual = y[s]! - means[v]!;
-        squares += w * residual * residual;
-        for (let a = columnStarts[s]!; a < columnStarts[s + 1]!; a++) {
-          const column = columnOf[a]!;
-          q[column] = q[column]! + w * residual;
-          total[column] = total[column]! + w;
-          for (let b = columnStarts[s]!; b < columnStarts[s + 1]!; b++) m[column * k + columnOf[b]!] = m[column * k + columnOf[b]!]! + w;
-        }
-      }
+      squares += addVariant(design, shares, means[v]!, from, to, m, q, total);
       takeOut(m, total, weight, design, from, to);
     }
     for (let s = from; s < to; s++) shares[s] = shares[s]! / weight;
@@ -73,9 +62,38 @@ export function submissionLevel(design: Design, submissionSd: number, isApart: U
   return { submissionSd, shares, ownVariance, means, m, q, squares, logDeterminant };
 }
 
+/** Adds the rows of a variant to Z′WZ and Z′Wr, collects Z′w in total; gives Σwr². */
+function addVariant(
+  design: Design,
+  weights: Float64Array,
+  mean: number,
+  from: number,
+  to: number,
+  m: Float64Array,
+  q: Float64Array,
+  total: Float64Array,
+): number {
+  const { y, columnStarts, columnOf } = design;
+  const k = total.length;
+  let squares = 0;
+  total.fill(0);
+  for (let s = from; s < to; s++) {
+    const w = weights[s]!;
+    const residual = y[s]! - mean;
+    squares += w * residual * residual;
+    for (let a = columnStarts[s]!; a < columnStarts[s + 1]!; a++) {
+      const column = columnOf[a]!;
+      q[column] = q[column]! + w * residual;
+      total[column] = total[column]! + w;
+      for (let b = columnStarts[s]!; b < columnStarts[s + 1]!; b++) m[column * k + columnOf[b]!] = m[column * k + columnOf[b]!]! + w;
+    }
+  }
+  return squares;
+}
+
 /** Takes out what the mean of the variant explains; only the columns of its own rows are looked at. */
 function takeOut(m: Float64Array, total: Float64Array, weight: number, design: Design, from: number, to: number): void {
   const k = total.length;
-  const own = [...new Set(design.columnOf.subarray(design.columnStarts[from]!, design.columnStarts[to]!))];
+  const own = [...new Set(design.columnOf.subarray(design.columnStarts[from], design.columnStarts[to]))];
   for (const a of own) for (const b of own) m[a * k + b] = m[a * k + b]! - (total[a]! * total[b]!) / weight;
 }

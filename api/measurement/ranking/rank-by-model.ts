@@ -116,8 +116,7 @@ function rankOne(
     .filter(({ isExcluded }) => !isExcluded || countPlaces === 'beforeExclusions')
     .flatMap(({ id, isExcluded, results }) => (results[category.code] ? [{ id, isExcluded, evidence: results[category.code]! }] : []));
   const evidence = counted.map((one) => one.evidence);
-  if (evidence.some(({ factors }) => factors.some((factor) => series[factor.series]?.kind === 'values-only')))
-    return { certainty: UNPLACED, forOverall: null };
+  if (evidence.some((one) => isValueOnly(one, series))) return { certainty: UNPLACED, forOverall: null };
   const n = counted.length;
   const sign = category.direction === 'more' ? 1 : -1;
   const errors = productErrors(evidence, series, drawn, draws);
@@ -126,9 +125,8 @@ function rankOne(
   const places = drawPlaces(goodness, errors);
   const tails = productTails(evidence, series);
   const included = counted.flatMap(({ isExcluded }, i) => (isExcluded ? [] : [i]));
-  const isWhole = included.length === n;
-  const square = (all: Float64Array): Float64Array => (isWhole ? all : pickSquare(all, n, included));
-  const ofIncluded = isWhole ? { goodness, errors, places } : pickTable(goodness, errors, n, included);
+  const square = (all: Float64Array): Float64Array => (included.length === n ? all : pickSquare(all, n, included));
+  const ofIncluded = included.length === n ? { goodness, errors, places } : pickTable(goodness, errors, n, included);
   const certainty = tableCertainty({
     ids: included.map((i) => counted[i]!.id),
     published: Float64Array.from(included, (i) => sign * publishedValue(category, evidence[i]!.value)),
@@ -149,6 +147,9 @@ function rankOne(
     forOverall: { found: forScore(goodness, places), settled: forScore(settled, drawPlaces(settled, errors)) },
   };
 }
+
+const isValueOnly = ({ factors }: ModelEvidence, series: ModelSeries): boolean =>
+  factors.some((factor) => series[factor.series]?.kind === 'values-only');
 
 function pickTable(goodness: Float64Array, errors: Float64Array, n: number, included: readonly number[]) {
   const own = { goodness: pickColumns(goodness, n, included), errors: pickColumns(errors, n, included) };

@@ -165,10 +165,11 @@ export class EditionsReadModel {
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
       scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
-      methods: edition.methods.map(({ methodVersion: { number, series, method } }) => ({
+      methods: edition.methods.map(({ methodVersion: { number, series, parameters, method } }) => ({
         slug: method.slug,
         number,
         series: methodSeriesListSchema.parse(series),
+        reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
       })),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,

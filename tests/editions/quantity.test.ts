@@ -97,7 +97,7 @@ test('readings of another method are no part of a series, whatever they are', ()
 
 describe('two knots in one edition', () => {
   const { evidence } = withTwoKnots(inventInputs(5, { variants: 5, testers: 3, rigs: 2, specimens: 5 }));
-  const { results, standings, sources, spreads } = computeEdition(evidence);
+  const { results, standings, fits, spreads } = computeEdition(evidence);
 
   test('are ranked each by its own readings', () => {
     const order = (code: string) => standings.categories[code]!.map(({ id }) => id);
@@ -110,9 +110,8 @@ describe('two knots in one edition', () => {
     }
   });
 
-  test('share no effect of a tester and no spread', () => {
-    expect(sources['tester:A. Fenn/retention/fg-knot/knotted']).toBeDefined();
-    expect(sources[`tester:A. Fenn/${KEYS.knot}`]).toBeDefined();
+  test('are fitted each by itself, with a spread of its own', () => {
+    expect(fits['retention/fg-knot/knotted']).not.toEqual(fits[KEYS.knot]);
     expect([...spreads.keys()]).toEqual(expect.arrayContaining([KEYS.knot, 'retention/fg-knot/knotted']));
   });
 });

@@ -44,7 +44,7 @@ export function inventInputs(seed: number, size: InventedSize = sizeBy(seed)): R
     previous: null,
     blindKeyDigest: null,
     scheme: { slug: SCHEME.slug, number: SCHEME.number, name: SCHEME.name, words: SCHEME.words, rules },
-    methods: METHODS.map((slug) => ({ slug, number: 1, series: METHOD_SERIES[slug] })),
+    methods: METHODS.map((slug) => ({ slug, number: 1, series: METHOD_SERIES[slug], reproducibilityPercent: 2 })),
     entries: variants.map(({ slug }, index) => ({
       variant: slug,
       exclusion:

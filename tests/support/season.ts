@@ -18,7 +18,7 @@ export const METHOD_VERSION = {
   effectiveUntil: null as string | null,
   limits: LIMITS,
   series: METHOD_SERIES['straight-pull'],
-  parameters: { areaFrom: 'circle', places: { breakingForce: 1 }, settings: [] },
+  parameters: { areaFrom: 'circle', reproducibilityPercent: 2, places: { breakingForce: 1 }, settings: [] },
   wording: {
     purpose: 'Finds the force at which a specimen parts.',
     apparatus: ['Force gauge'],

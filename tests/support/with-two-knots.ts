@@ -27,7 +27,7 @@ export function withTwoKnots(inputs: ReleaseInputs): ReleaseInputs {
       edition: {
         ...edition,
         scheme: { ...edition.scheme, rules: schemeRules.parse({ ...rules, categories: [...rules.categories, fg] }) },
-        methods: [...edition.methods, { slug: 'fg-knot', number: 1, series }],
+        methods: [...edition.methods, { slug: 'fg-knot', number: 1, series, reproducibilityPercent: 2 }],
       },
     },
   };

@@ -89,6 +89,11 @@ const placed = {
   isTied: z.boolean().describe('Shares its place with another'),
   group: z.int().nullable().describe('Too-close-to-call group, 1 is the top group'),
   placeInterval: placeIntervalSchema.nullable(),
+  couldBeFirst: z
+    .boolean()
+    .nullable()
+    .optional()
+    .describe('Whether it belongs to the set that holds the best of the table with 95 % (comparison with the best); not told by format 1'),
   movement: movementSchema,
   chanceOfFirstPercent: decimal.nullable().describe('Chance of being first under the model'),
   chanceOfFirstFivePercent: decimal.nullable().describe('Chance of being among the first five under the model'),
@@ -111,7 +116,7 @@ export const categoryRowSchema = z
       .strictObject({
         kind: z
           .enum(['changed', 'withinNoise', 'notComparable', 'first'])
-          .describe('Whether the measured value changed beyond noise (Welch, 5 %)'),
+          .describe('Whether the measured value changed beyond noise; of the changes that a table names at most one in twenty is noise (Benjamini–Hochberg)'),
         percent: decimal.nullable().describe('Change of the measured value against the edition before'),
       })
       .describe('Change of the measured value'),
@@ -451,7 +456,7 @@ export const variantDocumentSchema = z
           lines: z
             .array(
               z.strictObject({
-                component: z.enum(['repeatability', 'tester', 'rig', 'certificate']),
+                component: z.enum(['repeatability', 'submission', 'tester', 'rig', 'certificate', 'spreads']),
                 of: z.string().nullable().describe('Whose or which; null for repeatability'),
                 sharePercent: decimal.describe('Share of the variance'),
               }),

@@ -50,6 +50,15 @@ export const PLACED_QUANTITIES = [
 export const methodParametersSchema = z
   .strictObject({
     areaFrom: z.enum(['circle', 'ellipse', 'solid']).nullable().describe('How the cross-section is found; null where none is needed'),
+    reproducibilityPercent: z
+      .number()
+      .positive()
+      .max(50)
+      .nullable()
+      .default(null)
+      .describe(
+        'What results of one line by other rigs, testers and days differ by, relative standard deviation [%]: where an edition is too small to tell, places rest on it; null where the method states none',
+      ),
     places: z
       .partialRecord(z.enum(PLACED_QUANTITIES), z.int().min(0).max(6))
       .default({})

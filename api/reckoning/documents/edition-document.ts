@@ -106,6 +106,7 @@ export function overallRows(context: ReleaseContext): OverallRow[] {
       isTied: isTied[i] ?? false,
       group: certain?.group ?? null,
       placeInterval: certain ? { low: certain.low, high: certain.high } : null,
+      couldBeFirst: certain?.couldBeFirst ?? null,
       movement: movementOf(moves.get(variant.slug), place),
       ...chancesOf(certain),
       score,

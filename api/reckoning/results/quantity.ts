@@ -9,6 +9,8 @@ export interface PinnedMethod {
   readonly slug: string;
   readonly number: number;
   readonly series: readonly MethodSeries[];
+  /** What the version states that other rigs, testers and days differ by [%]; absent or null where it states nothing. */
+  readonly reproducibilityPercent?: number | null;
 }
 
 /** A quantity by the series that it is computed from: what a category of a scheme names. */
@@ -28,6 +30,8 @@ export interface EditionQuantity extends QuantityNamed {
   readonly name: string;
   /** Series whose mean it is, or the ratio of the second to the first; none of what is derived from other quantities. */
   readonly parts: readonly SeriesPart[];
+  /** What its method states that results of other rigs, testers and days differ by, relative [1]; null where it states nothing. */
+  readonly reproducibility: number | null;
 }
 
 /** "retention/fg-knot/knotted"; a stress names the diameters that it is taken over as well. */
@@ -82,10 +86,12 @@ function kindsOf(series: MethodSeries, method: PinnedMethod): QuantityKind[] {
 
 /** A quantity with its parts and words; none where no pinned version yields its series. */
 function inEdition(one: QuantityNamed, methods: readonly PinnedMethod[]): EditionQuantity[] {
-  const list = methods.find(({ slug }) => slug === one.method)?.series ?? [];
+  const method = methods.find(({ slug }) => slug === one.method);
+  const list = method?.series ?? [];
+  const percent = method?.reproducibilityPercent ?? null;
   const series = list.find(({ code }) => code === one.series);
   const parts = series && partsOf(one, series, list);
-  return parts ? [{ ...one, key: keyOf(one), name: nameOf(one.quantity, series), parts }] : [];
+  return parts ? [{ ...one, key: keyOf(one), name: nameOf(one.quantity, series), parts, reproducibility: percent === null ? null : percent / 100 }] : [];
 }
 
 function partsOf({ quantity, method }: QuantityNamed, series: MethodSeries, list: readonly MethodSeries[]): SeriesPart[] | null {

@@ -1,7 +1,7 @@
 /** The results of an edition: each variant's estimates from its accepted submissions. Pure. */
 import { mean } from '../../measurement/summary/mean.js';
-import type { Evidence, SharedSource } from '../../measurement/ranking/evidence.js';
-import { productOfEvidence } from '../../measurement/ranking/product-of-evidence.js';
+import type { ModelEvidence, ModelSeries } from '../../measurement/ranking/model-evidence.js';
+import { modelProduct } from '../../measurement/ranking/model-product.js';
 import type { EffectsEvidence } from '../evidence/effects-evidence.js';
 import { bareEstimate, estimateOf } from './estimate.js';
 import type { Estimate } from './estimate.js';
@@ -17,7 +17,7 @@ export interface Result {
   /** In the quantity's SI unit of the scheme: MPa, N, %, mm, tex. */
   readonly estimate: Estimate;
   /** What the ranking model takes; null where an uncertainty cannot be stated. */
-  readonly evidence: Evidence | null;
+  readonly evidence: ModelEvidence | null;
   /** Spread of a specimen as found in its submissions, one value each [%]; null for a single specimen. */
   readonly ownCvPercents: readonly (number | null)[];
   readonly specimens: number;
@@ -34,15 +34,15 @@ export interface EditionResults {
   readonly quantities: readonly EditionQuantity[];
   /** Slug of the variant → key of the quantity → result. */
   readonly results: ReadonlyMap<string, ReadonlyMap<string, Result>>;
-  /** What results share with one another. */
-  readonly sources: Readonly<Record<string, SharedSource>>;
+  /** Key of a measured quantity → what the model of the bench found. */
+  readonly fits: ModelSeries;
   /** Key of a measured quantity → what a specimen scatters by in general [%], and what submissions differ by beyond that. */
   readonly spreads: ReadonlyMap<string, { readonly typicalCvPercent: number | null; readonly between: BetweenSubmissions }>;
 }
 
 interface Found {
   readonly value: number;
-  readonly evidence: Evidence | null;
+  readonly evidence: ModelEvidence | null;
   readonly from: readonly ResultSubmission[];
   /** Submissions of another quantity that it leans on: diameters, where force is put over the section. */
   readonly also?: readonly ResultSubmission[];
@@ -71,14 +71,14 @@ export function computeResults(
   const direct = new Map(
     quantities.filter(({ parts }) => parts.length > 0).map((one) => [one.key, overTheEdition(one, submissions, effects)] as const),
   );
-  const sources = Object.assign({}, ...[...direct.values()].map(({ measured }) => measured.sources)) as EditionResults['sources'];
+  const fits = Object.fromEntries([...direct].flatMap(([key, { measured }]) => (measured.fit ? [[key, measured.fit] as const] : [])));
   const ofVariant = (variant: string): ReadonlyMap<string, Result> => {
     const measured = (key: string) => foundIn(direct.get(key)?.measured, variant);
     return new Map(
       quantities.flatMap((quantity) => {
         const found = derived(quantity, measured, claimedForceN.get(variant));
         return found
-          ? [[quantity.key, toResult(quantity, found, direct.get(measuredKeyOf(quantity))?.series ?? [], sources)] as const]
+          ? [[quantity.key, toResult(quantity, found, direct.get(measuredKeyOf(quantity))?.series ?? [], fits)] as const]
           : [];
       }),
     );
@@ -86,7 +86,7 @@ export function computeResults(
   return {
     quantities,
     results: new Map(variants.map((variant) => [variant, ofVariant(variant)])),
-    sources,
+    fits,
     spreads: new Map(
       [...direct].map(
         ([
@@ -135,12 +135,12 @@ function stressOf(force: Found | null, diameter: Found | null): Found | null {
     { evidence: force.evidence, power: 1 },
     { evidence: diameter.evidence, power: -2 },
   ];
-  return { value, evidence: productOfEvidence(factors, 1 / shape), ...whence };
+  return { value, evidence: modelProduct(factors, 1 / shape), ...whence };
 }
 
 function honestyOf(force: Found | null, claimedN: number | undefined): Found | null {
   if (!force || claimedN === undefined) return null;
-  const evidence = force.evidence && productOfEvidence([{ evidence: force.evidence, power: 1 }], 100 / claimedN);
+  const evidence = force.evidence && modelProduct([{ evidence: force.evidence, power: 1 }], 100 / claimedN);
   return { value: (100 * force.value) / claimedN, evidence, from: force.from };
 }
 
@@ -148,9 +148,9 @@ function toResult(
   of: EditionQuantity,
   { value, evidence, from, also = [] }: Found,
   series: readonly EditionSeries[],
-  sources: EditionResults['sources'],
+  fits: ModelSeries,
 ): Result {
-  const estimate = evidence ? estimateOf(evidence, sources) : bareEstimate(value);
+  const estimate = evidence ? estimateOf(evidence, fits) : bareEstimate(value);
   const means = series.map((one) => one.means);
   return {
     of,

@@ -1,7 +1,8 @@
 /** How sure the places of an edition are: simultaneous place intervals, too-close-to-call groups, chances, what the order hangs on. Pure. */
 import type { OrderSensitivity } from '../../measurement/ranking/order-sensitivity.js';
-import { rankWithUncertainty } from '../../measurement/ranking/rank-with-uncertainty.js';
-import type { RowCertainty, TableCertainty } from '../../measurement/ranking/table-certainty.js';
+import { rankByModel } from '../../measurement/ranking/rank-by-model.js';
+import type { ModelTable } from '../../measurement/ranking/rank-by-model.js';
+import type { RowCertainty } from '../../measurement/ranking/table-certainty.js';
 import type { ComputedEdition } from './compute-edition.js';
 import { shortfallsOf } from '../results/eligibility.js';
 import { keyOf } from '../results/quantity.js';
@@ -15,7 +16,7 @@ export interface Certainty {
   readonly pairs: { readonly variants: readonly string[]; readonly chances: Float64Array } | null;
 }
 
-type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'sources'>;
+type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'fits'>;
 
 const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null, pairs: null };
 
@@ -23,7 +24,7 @@ const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitiv
  * Computes the certainty of all placed rows with 10 000 draws.
  * @param seed SHA-256 of the inputs, hexadecimal
  */
-export function certaintyOf({ edition, results, sources }: Ranked, seed: string): Certainty {
+export function certaintyOf({ edition, results, fits }: Ranked, seed: string): Certainty {
   const { categories, combine, countPlaces, tieBreak } = edition.scheme.rules;
   const entries = edition.entries.map(({ variant, exclusion }) => ({
     id: variant,
@@ -38,23 +39,26 @@ export function certaintyOf({ edition, results, sources }: Ranked, seed: string)
     categories: tables,
     overall,
     sensitivity,
-  } = rankWithUncertainty({
+  } = rankByModel({
     digest: seed,
     categories,
     combine,
     countPlaces,
     tieBreak,
-    sources,
+    series: fits,
     entries: entries.map(({ found, ...entry }) => ({
       ...entry,
       results: Object.fromEntries(found.map(([code, result]) => [code, result?.evidence ?? null])),
     })),
   });
-  const byId = ({ rows }: TableCertainty) => new Map(rows.map((row) => [row.id, row]));
+  const byId = (table: ModelTable) => new Map(table.kind === 'placed' ? table.rows.map((row) => [row.id, row] as const) : []);
   return {
     categories: new Map(Object.entries(tables).map(([code, table]) => [code, byId(table)])),
     overall: byId(overall),
     sensitivity,
-    pairs: overall.pairChances && { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances },
+    pairs:
+      overall.kind === 'placed' && overall.pairChances
+        ? { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances }
+        : null,
   };
 }

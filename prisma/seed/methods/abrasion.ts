@@ -26,6 +26,7 @@ export const abrasion: DemoMethod = {
       ],
       parameters: {
         areaFrom: null,
+        reproducibilityPercent: 3,
         places: { retention: 1, breakingForce: 1 },
         settings: [
           ...PULLING_SETTINGS,

@@ -17,6 +17,7 @@ export const fgKnot: DemoMethod = {
       series: knotted('FG', 'FG on a nylon leader of 0.70 mm: 20 crossed turns, wetted, drawn tight by hand, six locking hitches'),
       parameters: {
         areaFrom: null,
+        reproducibilityPercent: 3,
         places: KNOT_PLACES,
         settings: [...PULLING_SETTINGS, { name: 'Leader of nylon', value: '0.70', unit: 'mm' }],
       },

@@ -17,6 +17,7 @@ export const diameter: DemoMethod = {
       series: [{ code: 'outline', kind: 'diameterAlongStations', stations: 3 }],
       parameters: {
         areaFrom: 'circle',
+        reproducibilityPercent: 1,
         places: { diameter: 3, outOfRoundness: 1 },
         settings: [{ name: 'Hanging weight', value: '50', unit: 'g' }],
       },
@@ -63,6 +64,7 @@ export const linearDensity: DemoMethod = {
       series: [{ code: 'mass', kind: 'linearDensity' }],
       parameters: {
         areaFrom: null,
+        reproducibilityPercent: 1,
         places: { linearDensity: 2 },
         settings: [{ name: 'Preload while measuring the length', value: '0.5', unit: 'cN/tex' }],
       },

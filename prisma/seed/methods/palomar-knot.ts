@@ -18,7 +18,7 @@ export const palomarKnot: DemoMethod = {
       isComparableWithPrevious: true,
       limits: PULLING_LIMITS,
       series: knotted('Palomar', 'Palomar on a ring, drawn down by hand, dry'),
-      parameters: { areaFrom: null, places: KNOT_PLACES, settings: PULLING_SETTINGS },
+      parameters: { areaFrom: null, reproducibilityPercent: 3, places: KNOT_PLACES, settings: PULLING_SETTINGS },
       wording: {
         purpose: PURPOSE,
         apparatus: APPARATUS,
@@ -43,6 +43,7 @@ export const palomarKnot: DemoMethod = {
       series: knotted('Palomar', 'Palomar on a ring, wetted, seated at a fifth of the rated strength for ten seconds'),
       parameters: {
         areaFrom: null,
+        reproducibilityPercent: 3,
         places: KNOT_PLACES,
         settings: [...PULLING_SETTINGS, { name: 'Seating load', value: '20', unit: '% of rated strength' }],
       },

@@ -15,6 +15,7 @@ export const straightPull: DemoMethod = {
       series: [UNTREATED],
       parameters: {
         areaFrom: 'circle',
+        reproducibilityPercent: 1.5,
         places: { breakingForce: 1, apparentStress: 0, strengthHonesty: 1 },
         settings: PULLING_SETTINGS,
       },

@@ -165,12 +165,7 @@ export class EditionsReadModel {
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
       scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
-      methods: edition.methods.map(({ methodVersion: { number, series, parameters, method } }) => ({
-        slug: method.slug,
-        number,
-        series: methodSeriesListSchema.parse(series),
-        reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
-      })),
+      methods: edition.methods.map(({ methodVersion }) => toPinnedMethod(methodVersion)),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,
         variant: entry.variant.slug,
@@ -183,3 +178,18 @@ export class EditionsReadModel {
     };
   }
 }
+
+interface PinnedRow {
+  readonly number: number;
+  readonly series: unknown;
+  readonly parameters: unknown;
+  readonly method: { readonly slug: string };
+}
+
+/** A pinned version with what it yields, and what it states of its own reproducibility; a version from before that was asked states none. */
+const toPinnedMethod = ({ number, series, parameters, method }: PinnedRow) => ({
+  slug: method.slug,
+  number,
+  series: methodSeriesListSchema.parse(series),
+  reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
+});

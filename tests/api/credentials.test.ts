@@ -33,7 +33,10 @@ test('the own password changes with the old one; other sessions end, this one st
     .expect(401);
   await signIn(tester.email, OLD).expect(401);
   await signIn(tester.email, NEW).expect(201);
-  const byToken = await tester.call('post', '/v1/accounts/me/password-changes').send({ currentPassword: NEW, newPassword: OLD }).expect(403);
+  const byToken = await tester
+    .call('post', '/v1/accounts/me/password-changes')
+    .send({ currentPassword: NEW, newPassword: OLD })
+    .expect(403);
   expect(codeOf(byToken)).toBe('access/session-needed');
 });
 

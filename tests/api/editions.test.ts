@@ -83,7 +83,10 @@ describe('opening', () => {
     const { standsInTheWay } = (await editor.call('get', '/v1/editions/far/board').expect(200)).body;
     expect(standsInTheWay).toMatchObject([
       { code: 'no_entries', count: 1, references: [], remedy: expect.stringContaining('/entries') },
-      { code: 'cannot_count', references: expect.arrayContaining([expect.stringContaining('named-knot'), expect.stringContaining('abrasion')]) },
+      {
+        code: 'cannot_count',
+        references: expect.arrayContaining([expect.stringContaining('named-knot'), expect.stringContaining('abrasion')]),
+      },
       { code: 'method_not_in_force', count: 1, references: ['straight-pull 1'] },
     ]);
     expect(body.errors.map(({ code, found }: any) => [code, Number(found)])).toEqual(

@@ -292,10 +292,9 @@ test('a form too is taken once for a key: its file is what counts', async () => 
   expect(again.body).toEqual(first.body);
   expect(again.headers['idempotency-replayed']).toBe('true');
   expect((await form('form-b', 'two').expect(422)).body.code).toBe('request/key-reused');
-  expect((await form('form-b', 'three').expect(201)).body).not.toEqual(first.body);
 });
 
 test('10 000 specimens in one file are taken', async () => {
-  const rows = Array.from({ length: 10 }, (_, index) => rowsOf(1000, { mark: `big${index}` })).flat();
-  expect((await send(csv(rows)).expect(201)).body.submissions).toHaveLength(10);
+  const rows = Array.from({ length: 10 }, (_, at) => rowsOf(1000, { mark: `big${at}` }));
+  expect((await send(csv(rows.flat())).expect(201)).body.submissions).toHaveLength(10);
 }, 60_000);

@@ -28,6 +28,7 @@ const VERSION = {
   series: [UNTREATED],
   parameters: {
     areaFrom: 'circle',
+    reproducibilityPercent: 1.5,
     places: { breakingForce: 1, apparentStress: 0 },
     settings: [{ name: 'Free length', value: '250', unit: 'mm' }],
   },

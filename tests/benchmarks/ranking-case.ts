@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { normalDeviate } from '../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../api/measurement/random/seed-from-digest.js';
-import type { RankingInput } from '../../api/measurement/ranking/ranking-input.js';
+import type { RankingInput } from '../measurement/support/former-ranking/ranking-input.js';
 
 /** An invented edition of any size: five per cent of spread between entries, ten specimens of five per cent each, four rigs of one per cent. */
 export function rankingCase(entries: number, categories: number, draws = 10_000): RankingInput {

@@ -4,7 +4,7 @@
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { rankWithUncertainty } from '../../api/measurement/ranking/rank-with-uncertainty.js';
+import { rankWithUncertainty } from '../measurement/support/former-ranking/rank-with-uncertainty.js';
 import { rankingCase } from './ranking-case.js';
 
 interface Measured {

@@ -33,8 +33,8 @@ import { ROUND_ROBIN } from '../../prisma/seed/season/story.js';
 
 /** The series are the same in every version of a demo method. */
 const PINNED = demoMethods.map(({ slug, versions }): PinnedMethod => {
-  const { number, series } = methodVersionRequest.parse(versions.at(-1));
-  return { slug, number, series };
+  const { number, series, parameters } = methodVersionRequest.parse(versions.at(-1));
+  return { slug, number, series, reproducibilityPercent: parameters.reproducibilityPercent };
 });
 const NEWTONS: Readonly<Record<string, number>> = { lbf: 4.4482216152605, kgf: 9.80665 };
 

@@ -13,7 +13,10 @@ import type { ModelEvidence } from './model-evidence.js';
  * @see JCGM-100 5.1.6
  * @example modelProduct([{ evidence: evidenceOfModel, power: 2 }]).factors[0]?.power // 2
  */
-export function modelProduct(factors: readonly { readonly evidence: ModelEvidence; readonly power: number }[], constant = 1): ModelEvidence {
+export function modelProduct(
+  factors: readonly { readonly evidence: ModelEvidence; readonly power: number }[],
+  constant = 1,
+): ModelEvidence {
   const bad = [constant, ...factors.map(({ evidence }) => evidence.value)].find((value) => !(value > 0 && value < Infinity));
   if (bad !== undefined) {
     throw new MeasurementError(

@@ -9,11 +9,10 @@ import { orderSensitivity } from './order-sensitivity.js';
 import type { OrderSensitivity } from './order-sensitivity.js';
 import { pickColumns } from './pick-columns.js';
 import { productErrors, productTails } from './product-tails.js';
-import { publishedValue, weightOf } from './rank-category.js';
+import { publishedValue, weightOf } from './published-value.js';
 import { rankOverall } from './rank-overall.js';
 import type { DrawnForOverall } from './rank-overall.js';
-import type { RankedCategory, RankingInput } from './ranking-input.js';
-import { FEWEST_DRAWS } from './require-ranking-input.js';
+import type { RankedCategory, RankingRules } from './ranking-input.js';
 import type { ScoredCategory } from './scheme-scores.js';
 import { settledValues } from './settled-values.js';
 import { standOnce } from './stand-once.js';
@@ -28,10 +27,7 @@ export interface ModelEntry {
   readonly results: Readonly<Record<string, ModelEvidence | null>>;
 }
 
-export interface ModelRankingInput extends Pick<
-  RankingInput,
-  'digest' | 'categories' | 'combine' | 'countPlaces' | 'tieBreak' | 'draws' | 'level'
-> {
+export interface ModelRankingInput extends RankingRules {
   readonly series: ModelSeries;
   readonly entries: readonly ModelEntry[];
 }
@@ -47,6 +43,9 @@ export interface ModelRanking {
   readonly overall: ModelTable;
   readonly sensitivity: OrderSensitivity;
 }
+
+/** Fewer draws leave the second digit of a chance to chance (JCGM 101 asks for more than a hundred times 1/(1 − level)). */
+export const FEWEST_DRAWS = 10_000;
 
 const UNPLACED = { kind: 'unplaced', reason: 'nothing-known-of-effects' } as const;
 

@@ -1,4 +1,4 @@
-import type { RankingInput } from './ranking-input.js';
+import type { RankingRules } from './ranking-input.js';
 import { schemePlaces } from './scheme-places.js';
 import { schemeScores } from './scheme-scores.js';
 import type { ScoredCategory } from './scheme-scores.js';
@@ -35,7 +35,7 @@ export function rankOverall(
   ids: readonly string[],
   standings: PointStandings,
   categories: readonly DrawnForOverall[],
-  rules: Pick<RankingInput, 'combine' | 'tieBreak'>,
+  rules: Pick<RankingRules, 'combine' | 'tieBreak'>,
   level: number,
 ): TableCertainty {
   const m = ids.length;

@@ -1,5 +1,4 @@
 import type { Direction } from './competition-places.js';
-import type { Evidence, SharedSource } from './evidence.js';
 import type { Combination } from './overall-scores.js';
 
 export interface RankedCategory {
@@ -11,22 +10,14 @@ export interface RankedCategory {
   readonly places: number;
 }
 
-export interface RankedEntry {
-  readonly id: string;
-  readonly isExcluded: boolean;
-  /** category code → evidence; null or absent without an accepted result */
-  readonly results: Readonly<Record<string, Evidence | null>>;
-}
-
-export interface RankingInput {
+/** What is ranked, how it is put together, and how it is drawn. */
+export interface RankingRules {
   /** SHA-256 digest of the inputs; seeds the draws, so that nobody can choose them */
   readonly digest: string;
   readonly categories: readonly RankedCategory[];
   readonly combine: Combination;
   readonly countPlaces: 'beforeExclusions' | 'afterExclusions';
   readonly tieBreak: 'none' | 'mostFirsts';
-  readonly sources: Readonly<Record<string, SharedSource>>;
-  readonly entries: readonly RankedEntry[];
   /** at least 10 000, the default */
   readonly draws?: number;
   /** joint level of the place intervals, 0.95 by default */

@@ -1,12 +1,12 @@
 import { roundHalfEven } from '../units/round-half-even.js';
 import { drawPlaces } from './draw-places.js';
-import type { RankingInput } from './ranking-input.js';
+import type { RankingRules } from './ranking-input.js';
 import { schemePlaces } from './scheme-places.js';
 import { schemeScores } from './scheme-scores.js';
 import type { ScoredCategory } from './scheme-scores.js';
 
 /** Published values of an edition as plain numbers, for standings that are computed again and again. */
-export interface PointTable extends Pick<RankingInput, 'combine' | 'countPlaces' | 'tieBreak'> {
+export interface PointTable extends Pick<RankingRules, 'combine' | 'countPlaces' | 'tieBreak'> {
   readonly entries: readonly { readonly id: string; readonly isExcluded: boolean }[];
   readonly categories: readonly {
     readonly code: string;

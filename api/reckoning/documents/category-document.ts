@@ -72,9 +72,10 @@ function movesIn(
 function changedIn({ earlier, computed: { results } }: ReleaseContext, key: string): ReadonlySet<string> {
   const pairs = (earlier[0]?.results ?? []).flatMap(({ variant, quantity, value, standardUncertainty, degreesOfFreedom }) => {
     const now = results.get(variant)?.get(key)?.estimate;
-    if (quantity !== key || now?.standardUncertainty == null || standardUncertainty === null) return [];
+    const uncertainty = now?.standardUncertainty ?? null;
+    if (quantity !== key || !now || uncertainty === null || standardUncertainty === null) return [];
     const before = { value: Number(value), standardUncertainty: Number(standardUncertainty), degreesOfFreedom: Number(degreesOfFreedom) };
-    return [{ variant, now: { ...now, standardUncertainty: now.standardUncertainty }, before }];
+    return [{ variant, now: { ...now, standardUncertainty: uncertainty }, before }];
   });
   const changed = changedValues(pairs);
   return new Set(pairs.filter((_, i) => changed[i]).map(({ variant }) => variant));

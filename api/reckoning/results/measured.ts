@@ -44,15 +44,14 @@ export interface MeasuredQuantity {
  * Evidence of every variant, all fitted together: effects of rigs and testers are taken out, what is left of them stays in the uncertainty.
  * @param told what is known of rigs and testers from elsewhere; it enters with its own weight
  */
-export function measure(
-  measured: Measured,
-  series: readonly EditionSeries[],
-  told: CauseEffects = {},
-): MeasuredQuantity {
+export function measure(measured: Measured, series: readonly EditionSeries[], told: CauseEffects = {}): MeasuredQuantity {
   const byVariant = Map.groupBy(pointsOf(series), ({ submission }) => submission.variant);
   const stated = [...byVariant].filter(([, own]) => own.every(({ relative }) => relative));
   const submissions = stated.flatMap(([variant, own]) => own.flatMap((point) => toBenchSubmission(measured, variant, point)));
-  const fit = submissions.length === 0 ? null : fitSeries({ submissions, reproducibility: measured.reproducibility, told: toldSpreads(told, isRatio(measured)) });
+  const fit =
+    submissions.length === 0
+      ? null
+      : fitSeries({ submissions, reproducibility: measured.reproducibility, told: toldSpreads(told, isRatio(measured)) });
   const effects = fit?.kind === 'fitted' ? effectsOf(fit) : [];
   const known = new Set(stated.map(([variant]) => variant));
   return {

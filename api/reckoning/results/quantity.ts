@@ -91,7 +91,9 @@ function inEdition(one: QuantityNamed, methods: readonly PinnedMethod[]): Editio
   const percent = method?.reproducibilityPercent ?? null;
   const series = list.find(({ code }) => code === one.series);
   const parts = series && partsOf(one, series, list);
-  return parts ? [{ ...one, key: keyOf(one), name: nameOf(one.quantity, series), parts, reproducibility: percent === null ? null : percent / 100 }] : [];
+  return parts
+    ? [{ ...one, key: keyOf(one), name: nameOf(one.quantity, series), parts, reproducibility: percent === null ? null : percent / 100 }]
+    : [];
 }
 
 function partsOf({ quantity, method }: QuantityNamed, series: MethodSeries, list: readonly MethodSeries[]): SeriesPart[] | null {

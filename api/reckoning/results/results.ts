@@ -77,9 +77,7 @@ export function computeResults(
     return new Map(
       quantities.flatMap((quantity) => {
         const found = derived(quantity, measured, claimedForceN.get(variant));
-        return found
-          ? [[quantity.key, toResult(quantity, found, direct.get(measuredKeyOf(quantity))?.series ?? [], fits)] as const]
-          : [];
+        return found ? [[quantity.key, toResult(quantity, found, direct.get(measuredKeyOf(quantity))?.series ?? [], fits)] as const] : [];
       }),
     );
   };

@@ -1,7 +1,7 @@
 import { mandelPaule } from '../../../api/measurement/consensus/mandel-paule.js';
-import { evidenceOfSubmissions } from '../../../api/measurement/ranking/evidence-of-submissions.js';
-import type { SubmissionEvidence } from '../../../api/measurement/ranking/evidence.js';
-import { productOfEvidence } from '../../../api/measurement/ranking/product-of-evidence.js';
+import { evidenceOfSubmissions } from '../support/former-ranking/evidence-of-submissions.js';
+import type { SubmissionEvidence } from '../support/former-ranking/evidence.js';
+import { productOfEvidence } from '../support/former-ranking/product-of-evidence.js';
 import { specimensToTell } from '../../../api/measurement/ranking/specimens-to-tell.js';
 import { errorCode } from '../support/error-code.js';
 import { known } from './ranking-fixtures.js';

@@ -1,5 +1,5 @@
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { differenceUncertainties, drawErrors, drawSources } from '../../../api/measurement/ranking/draw-errors.js';
+import { differenceUncertainties, drawErrors, drawSources } from '../support/former-ranking/draw-errors.js';
 import { placeSets } from '../../../api/measurement/ranking/place-sets.js';
 import { sortedPlaces } from '../../../api/measurement/ranking/sorted-places.js';
 import { competitionPlaces } from '../../../api/measurement/ranking/competition-places.js';

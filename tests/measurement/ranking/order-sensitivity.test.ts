@@ -1,4 +1,4 @@
-import { rankWithUncertainty } from '../../../api/measurement/ranking/rank-with-uncertainty.js';
+import { rankWithUncertainty } from '../support/former-ranking/rank-with-uncertainty.js';
 import { inputOf, known } from './ranking-fixtures.js';
 
 const column = (values: readonly number[]) => values.map((value) => known(value, 0.1));

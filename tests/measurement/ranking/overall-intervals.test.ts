@@ -1,7 +1,7 @@
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../../api/measurement/random/seed-from-digest.js';
-import { rankWithUncertainty } from '../../../api/measurement/ranking/rank-with-uncertainty.js';
+import { rankWithUncertainty } from '../support/former-ranking/rank-with-uncertainty.js';
 import { settledValues } from '../../../api/measurement/ranking/settled-values.js';
 import { mean } from '../../../api/measurement/summary/mean.js';
 import { standardDeviation } from '../../../api/measurement/summary/standard-deviation.js';

@@ -2,11 +2,11 @@ import { normalQuantile } from '../../../api/measurement/distributions/normal-di
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../../api/measurement/random/seed-from-digest.js';
 import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
-import { differenceUncertainties, drawErrors } from '../../../api/measurement/ranking/draw-errors.js';
+import { differenceUncertainties, drawErrors } from '../support/former-ranking/draw-errors.js';
 import { chanceAhead, drawPlaces } from '../../../api/measurement/ranking/draw-places.js';
 import { overallScores } from '../../../api/measurement/ranking/overall-scores.js';
 import { placeSets } from '../../../api/measurement/ranking/place-sets.js';
-import { rankWithUncertainty } from '../../../api/measurement/ranking/rank-with-uncertainty.js';
+import { rankWithUncertainty } from '../support/former-ranking/rank-with-uncertainty.js';
 import { named, referenceCases } from '../support/reference-cases.js';
 import { DIGEST, idOf, inputOf, known } from './ranking-fixtures.js';
 

@@ -1,7 +1,7 @@
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { computeStandings } from '../../../api/measurement/ranking/standings.js';
-import { rankWithUncertainty } from '../../../api/measurement/ranking/rank-with-uncertainty.js';
-import type { RankingInput } from '../../../api/measurement/ranking/ranking-input.js';
+import { rankWithUncertainty } from '../support/former-ranking/rank-with-uncertainty.js';
+import type { RankingInput } from '../support/former-ranking/ranking-input.js';
 import { roundHalfEven } from '../../../api/measurement/units/round-half-even.js';
 import { errorCode } from '../support/error-code.js';
 import { DIGEST, idOf, inputOf, known } from './ranking-fixtures.js';
@@ -134,7 +134,19 @@ describe('special results', () => {
     expect(one.overall).toEqual({
       criticalValue: null,
       pairChances: Float64Array.of(0.5),
-      rows: [{ id: 'e001', place: 1, low: 1, high: 1, group: 1, chanceOfFirst: 1, chanceOfFirstFive: 1, chanceAheadOfNext: null }],
+      rows: [
+        {
+          id: 'e001',
+          place: 1,
+          low: 1,
+          high: 1,
+          group: 1,
+          couldBeFirst: true,
+          chanceOfFirst: 1,
+          chanceOfFirstFive: 1,
+          chanceAheadOfNext: null,
+        },
+      ],
     });
     const none = { overall: { rows: [] }, categories: { a: { rows: [] } }, sensitivity: { weights: null } };
     expect(rankWithUncertainty(inputOf({ a: [] }))).toMatchObject(none);

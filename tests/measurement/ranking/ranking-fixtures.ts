@@ -1,5 +1,5 @@
-import type { Evidence } from '../../../api/measurement/ranking/evidence.js';
-import type { RankingInput } from '../../../api/measurement/ranking/ranking-input.js';
+import type { Evidence } from '../support/former-ranking/evidence.js';
+import type { RankingInput } from '../support/former-ranking/ranking-input.js';
 
 export const DIGEST = '9f86d081884c7d659a2feaa0c55ad015a3bf4f1b2b0b822cd15d6c15b0f00a08'; // SHA-256 of "test"
 

@@ -1,8 +1,8 @@
-import { mandelPaule } from '../consensus/mandel-paule.js';
-import { requireMeans } from '../consensus/require-means.js';
-import { chiSquareQuantile } from '../distributions/chi-square-distribution.js';
-import { MeasurementError } from '../errors.js';
-import { mean } from '../summary/mean.js';
+import { mandelPaule } from '../../../../api/measurement/consensus/mandel-paule.js';
+import { requireMeans } from '../../../../api/measurement/consensus/require-means.js';
+import { chiSquareQuantile } from '../../../../api/measurement/distributions/chi-square-distribution.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { mean } from '../../../../api/measurement/summary/mean.js';
 import type { Evidence, SharedEffect, SharedSource, SubmissionEvidence } from './evidence.js';
 
 /** Level at which disagreement between submissions is taken for more than chance (common practice). */

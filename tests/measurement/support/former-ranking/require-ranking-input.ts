@@ -1,9 +1,9 @@
-import { requireProbability } from '../distributions/require-domain.js';
-import { MeasurementError } from '../errors.js';
-import type { MeasurementErrorCode } from '../errors.js';
+import { requireProbability } from '../../../../api/measurement/distributions/require-domain.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import type { MeasurementErrorCode } from '../../../../api/measurement/errors.js';
 import { sourceNamed } from './evidence-of-submissions.js';
 import type { RankingInput } from './ranking-input.js';
-import { MOST_ENTRIES } from './sorted-places.js';
+import { MOST_ENTRIES } from '../../../../api/measurement/ranking/sorted-places.js';
 
 export const FEWEST_DRAWS = 10_000;
 

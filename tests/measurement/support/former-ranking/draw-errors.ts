@@ -1,5 +1,5 @@
-import { tDeviate } from '../random/t-deviate.js';
-import type { RandomStream } from '../random/random-stream.js';
+import { tDeviate } from '../../../../api/measurement/random/t-deviate.js';
+import type { RandomStream } from '../../../../api/measurement/random/random-stream.js';
 import type { Evidence, SharedSource } from './evidence.js';
 import { sourceNamed } from './evidence-of-submissions.js';
 

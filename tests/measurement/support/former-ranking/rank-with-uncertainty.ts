@@ -1,16 +1,18 @@
-import { randomStream } from '../random/random-stream.js';
-import { seedFromDigest } from '../random/seed-from-digest.js';
+import { randomStream } from '../../../../api/measurement/random/random-stream.js';
+import { seedFromDigest } from '../../../../api/measurement/random/seed-from-digest.js';
 import { drawSources } from './draw-errors.js';
 import type { Evidence } from './evidence.js';
-import { orderSensitivity } from './order-sensitivity.js';
-import type { OrderSensitivity } from './order-sensitivity.js';
-import { publishedValue, rankCategory, weightOf } from './rank-category.js';
-import { rankOverall } from './rank-overall.js';
-import type { RankedCategory, RankingInput } from './ranking-input.js';
+import { orderSensitivity } from '../../../../api/measurement/ranking/order-sensitivity.js';
+import type { OrderSensitivity } from '../../../../api/measurement/ranking/order-sensitivity.js';
+import { rankCategory } from './rank-category.js';
+import { publishedValue, weightOf } from '../../../../api/measurement/ranking/published-value.js';
+import { rankOverall } from '../../../../api/measurement/ranking/rank-overall.js';
+import type { RankedCategory } from '../../../../api/measurement/ranking/ranking-input.js';
+import type { RankingInput } from './ranking-input.js';
 import { FEWEST_DRAWS, requireRankingInput } from './require-ranking-input.js';
-import { standOnce } from './stand-once.js';
-import type { PointTable } from './stand-once.js';
-import type { TableCertainty } from './table-certainty.js';
+import { standOnce } from '../../../../api/measurement/ranking/stand-once.js';
+import type { PointTable } from '../../../../api/measurement/ranking/stand-once.js';
+import type { TableCertainty } from '../../../../api/measurement/ranking/table-certainty.js';
 
 export interface RankingCertainty {
   readonly draws: number;

@@ -1,5 +1,5 @@
-import { MeasurementError } from '../errors.js';
-import { requireFinite } from '../figures/require-positive.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { requireFinite } from '../../../../api/measurement/figures/require-positive.js';
 import type { Evidence } from './evidence.js';
 
 /**

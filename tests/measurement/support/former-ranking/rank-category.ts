@@ -1,16 +1,16 @@
-import type { RandomStream } from '../random/random-stream.js';
-import { roundHalfEven } from '../units/round-half-even.js';
+import type { RandomStream } from '../../../../api/measurement/random/random-stream.js';
 import { differenceUncertainties, drawErrors } from './draw-errors.js';
 import type { DrawnSources } from './draw-errors.js';
-import { drawPlaces } from './draw-places.js';
-import { pickColumns } from './pick-columns.js';
-import type { DrawnForOverall } from './rank-overall.js';
-import type { RankedCategory, RankingInput } from './ranking-input.js';
-import type { ScoredCategory } from './scheme-scores.js';
-import { settledValues } from './settled-values.js';
-import { WEIGHT_UNIT } from './stand-once.js';
-import { tableCertainty } from './table-certainty.js';
-import type { TableCertainty } from './table-certainty.js';
+import { drawPlaces } from '../../../../api/measurement/ranking/draw-places.js';
+import { pickColumns } from '../../../../api/measurement/ranking/pick-columns.js';
+import type { DrawnForOverall } from '../../../../api/measurement/ranking/rank-overall.js';
+import type { RankedCategory } from '../../../../api/measurement/ranking/ranking-input.js';
+import type { RankingInput } from './ranking-input.js';
+import type { ScoredCategory } from '../../../../api/measurement/ranking/scheme-scores.js';
+import { settledValues } from '../../../../api/measurement/ranking/settled-values.js';
+import { publishedValue, weightOf } from '../../../../api/measurement/ranking/published-value.js';
+import { tableCertainty } from '../../../../api/measurement/ranking/table-certainty.js';
+import type { TableCertainty } from '../../../../api/measurement/ranking/table-certainty.js';
 
 /** What all categories of an edition share. */
 export interface Drawing {
@@ -69,35 +69,6 @@ export function rankCategory(
     goodness: input.combine === 'meanStandardScore' ? pickColumns(sumOfRows(values, errors), n, ranked) : new Float64Array(0),
   });
   return { certainty, forOverall: { found: forScore(goodness, places), settled: forScore(settled, drawPlaces(settled, errors)) } };
-}
-
-/**
- * Weight of a category in whole millionths, so that weighted sums of places tie exactly.
- *
- * Formula: 10⁶·w
- * @param category with its weight as a decimal of at most 6 places
- * @returns whole number [10⁻⁶]
- * @throws nothing: the caller checks the weight
- * @see COMMON-PRACTICE
- * @example weightOf({ weight: '0.5' }) // 500000
- */
-export function weightOf(category: Pick<RankedCategory, 'weight'>): number {
-  return Math.round(Number(category.weight) * WEIGHT_UNIT);
-}
-
-/**
- * Value of an entry as it is published, as a number.
- *
- * Formula: x rounded half-even at the places of the category
- * @param category with the decimals that its values are published at
- * @param value x [unit of the category]
- * @returns rounded value [same unit]
- * @throws nothing: the caller checks the value
- * @see ISO-80000
- * @example publishedValue({ places: 1 }, 2.25) // 2.2
- */
-export function publishedValue(category: Pick<RankedCategory, 'places'>, value: number): number {
-  return Number(roundHalfEven(String(value), category.places));
 }
 
 const sumOfRows = (goodness: Float64Array, errors: Float64Array): Float64Array =>

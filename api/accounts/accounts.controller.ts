@@ -52,7 +52,8 @@ export class AccountsController {
       secure: this.config.SECURE_COOKIES,
       sameSite: 'lax',
       path: '/',
-      expires: expiresAt,
+      // How long, not until when: the clock of the device may be wrong.
+      maxAge: Math.floor((expiresAt.getTime() - this.clock.now().getTime()) / 1000),
     });
     return session;
   }

@@ -1,4 +1,5 @@
 import { render } from 'preact';
+import { Foot } from '../frame/foot.js';
 import { Masthead } from '../frame/masthead.js';
 import { Invitation } from '../screens/invitation.js';
 
@@ -10,6 +11,7 @@ if (place)
       <main id="content" tabIndex={-1}>
         <Invitation secret={window.location.hash.slice(1)} />
       </main>
+      <Foot />
     </>,
     place,
   );

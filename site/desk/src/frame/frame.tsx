@@ -8,6 +8,7 @@ import { Refusal } from '../http/problem.js';
 import { forgetSession } from '../http/session.js';
 import { wordsOf } from '../words/words-of.js';
 import type { Account } from './account.js';
+import { Foot } from './foot.js';
 import { Masthead } from './masthead.js';
 import { PasswordDialog } from './password-dialog.js';
 import { SignIn } from './sign-in.js';
@@ -49,6 +50,7 @@ export function Frame({ Screen, roles }: Props) {
       <main id="content" tabIndex={-1}>
         {isWelcome ? <Screen account={seat} /> : <NotYours roles={roles} account={seat} />}
       </main>
+      <Foot />
       {answered && <PasswordDialog email={seat.email} onSignedIn={goOn} onLeave={leave} />}
     </>
   );
@@ -62,6 +64,7 @@ function Waiting({ seat, onSignedIn }: { seat: Exclude<Seat, Account>; onSignedI
         {seat.is === 'empty' && <SignIn onSignedIn={onSignedIn} />}
         {seat.is === 'failed' && <p role="alert">{seat.words}</p>}
       </main>
+      <Foot />
     </>
   );
 }

@@ -2,7 +2,6 @@ import { z } from 'zod';
 import { ask } from '../http/ask.js';
 import type { Account } from './account.js';
 import { SECTIONS } from './sections.js';
-import { ThemeChoice } from './theme-choice.js';
 
 interface Props {
   readonly account: Account | null;
@@ -34,25 +33,20 @@ export function Masthead({ account, onLeft }: Props) {
           </ul>
         </nav>
       )}
-      <ul class="person">
-        {account && (
+      {account && (
+        <ul class="person">
           <li>
             <a href="/desk/account/" aria-current={here('/desk/account/')}>
               {account.displayName}
             </a>
           </li>
-        )}
-        <li>
-          <ThemeChoice />
-        </li>
-        {account && (
           <li>
             <button type="button" onClick={signOut}>
               Sign out
             </button>
           </li>
-        )}
-      </ul>
+        </ul>
+      )}
     </header>
   );
 }

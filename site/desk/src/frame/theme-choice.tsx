@@ -4,7 +4,7 @@ import { remember } from '../../../src/elements/remember.js';
 export function ThemeChoice() {
   return (
     <label>
-      <span class="only-heard">Theme</span>
+      Theme{' '}
       <select value={document.documentElement.dataset['theme'] ?? ''} onChange={(event) => remember('theme', event.currentTarget.value)}>
         <option value="">as the system</option>
         <option value="light">light</option>

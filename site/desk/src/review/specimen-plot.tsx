@@ -9,7 +9,7 @@ interface Point {
   readonly time: number | null;
 }
 
-const HEIGHT = 240;
+const HEIGHT = 230;
 const PAD = { left: 46, right: 14, top: 14, bottom: 40 };
 const RADIUS = 6;
 
@@ -34,36 +34,41 @@ export function SpecimenPlot({ specimens, limits }: { specimens: readonly Specim
     4,
   );
   return (
-    <svg
-      class="plot"
-      width={width}
-      height={HEIGHT}
-      role="img"
-      aria-label={`Force and time of ${points.length} specimens; the table below says the same`}
-    >
-      {x.ticks(5).map((tick) => (
-        <g key={tick}>
-          <line class="grid" x1={x(tick)} x2={x(tick)} y1={PAD.top} y2={HEIGHT - PAD.bottom} />
-          <text x={x(tick)} y={HEIGHT - PAD.bottom + 16} text-anchor="middle">
-            {tick}
-          </text>
-        </g>
-      ))}
-      {times.length > 0 &&
-        y.ticks(4).map((tick) => (
-          <text key={tick} x={PAD.left - 8} y={y(tick) + 4} text-anchor="end">
-            {tick}
-          </text>
+    <figure class="specimens">
+      <svg
+        class="plot"
+        width={width}
+        height={HEIGHT}
+        role="img"
+        aria-label={`Force and time of ${points.length} specimens; the table below says the same`}
+      >
+        {x.ticks(5).map((tick) => (
+          <g key={tick}>
+            <line class="grid" x1={x(tick)} x2={x(tick)} y1={PAD.top} y2={HEIGHT - PAD.bottom} />
+            <text x={x(tick)} y={HEIGHT - PAD.bottom + 16} text-anchor="middle">
+              {tick}
+            </text>
+          </g>
         ))}
-      {limit !== null &&
-        [limit.low, limit.high].map((end) => <line key={end} class="limit" x1={PAD.left} x2={width - PAD.right} y1={y(end)} y2={y(end)} />)}
-      {points.map(({ specimen, force, time }) => (
-        <Mark key={specimen.number} specimen={specimen} x={x(force)} y={time === null ? (PAD.top + HEIGHT - PAD.bottom) / 2 : y(time)} />
-      ))}
-      <text x={width - PAD.right} y={HEIGHT - 4} text-anchor="end">
-        {times.length > 0 ? 'force [N] across, time to break [s] upwards; dashed: the method’s window' : 'force [N]'}
-      </text>
-    </svg>
+        {times.length > 0 &&
+          y.ticks(4).map((tick) => (
+            <text key={tick} x={PAD.left - 8} y={y(tick) + 4} text-anchor="end">
+              {tick}
+            </text>
+          ))}
+        {limit !== null &&
+          [limit.low, limit.high].map((end) => (
+            <line key={end} class="limit" x1={PAD.left} x2={width - PAD.right} y1={y(end)} y2={y(end)} />
+          ))}
+        {points.map(({ specimen, force, time }) => (
+          <Mark key={specimen.number} specimen={specimen} x={x(force)} y={time === null ? (PAD.top + HEIGHT - PAD.bottom) / 2 : y(time)} />
+        ))}
+      </svg>
+      <figcaption class="soft small">
+        Force [N] across{times.length > 0 && ', time to break [s] upwards'}
+        {limit !== null && '; dashed: the method’s window'}. Hollow: does not count. Square: treated.
+      </figcaption>
+    </figure>
   );
 }
 

@@ -13,6 +13,7 @@ import type { Keeping } from '../bench/sheet-keeper.js';
 import { untaken, unitOf } from '../bench/type-sheet.js';
 import { usePreview } from '../bench/use-preview.js';
 import type { ScreenProps } from '../frame/open-screen.js';
+import { Cautions } from '../parts/cautions.js';
 import { Findings } from '../parts/findings.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
@@ -67,6 +68,10 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
             The reviewer asks{specimens.length > 0 && `, of specimens ${specimens.join(', ')}`}: {question}
           </p>
         ))}
+      <details open={sheet.rows.length <= 1}>
+        <summary>Before you pull</summary>
+        <Cautions ofMethod={method.wording.cautions} />
+      </details>
       <LiveFigures {...{ sheet, treatment, preview }} column={first} wanted={method.limits.minimumSpecimens} hasStations={isByStation} />
       <p class="acts">
         {columns.map((column) => (

@@ -142,3 +142,12 @@ test('no screen carries more than 150 kB of script over the wire, and asks nobod
     expect(bytes).toBeLessThanOrEqual(MOST_SCRIPT_BYTES);
   }
 }, 120_000);
+
+test('the desk stands below its own address: what is not there says so, and nobody else frames it', async () => {
+  const bare = await fetch(`${desk.url}/desk`, { redirect: 'manual' });
+  expect([bare.status, bare.headers.get('location')]).toEqual([302, '/desk/']);
+  expect((await fetch(`${desk.url}/desk/nowhere/`)).status).toBe(404);
+  expect((await fetch(`${desk.url}/desk/../../../../etc/passwd`)).status).not.toBe(200);
+  const page = await fetch(`${desk.url}/desk/bench/`);
+  expect(page.headers.get('content-security-policy')).toBe("frame-ancestors 'none'");
+});

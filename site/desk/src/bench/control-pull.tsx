@@ -1,9 +1,10 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { controlLinesResponse, controlPullRequest, controlPullResponse } from '../../../../api/contract/endpoints/control-pulls.js';
 import type { InstrumentResponse } from '../../../../api/contract/endpoints/instruments.js';
 import type { MethodResponse } from '../../../../api/contract/endpoints/methods.js';
 import { RIG_KINDS } from '../../../../api/contract/instrument-kinds.js';
 import { ask } from '../http/ask.js';
+import { newKey } from '../http/new-key.js';
 import { Cautions } from '../parts/cautions.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
@@ -26,6 +27,8 @@ const PULLED_BY = /diameter|density/;
 export function ControlPull({ context, instruments, methods, onPulled }: Props) {
   const lines = useLoaded(() => ask(controlLinesResponse, 'GET', 'control-lines'));
   const [unit, setUnit] = useState('N');
+  // The same pull sent twice is one pull: the key changes with an answer only.
+  const key = useRef(newKey());
   const rigs = instruments.filter(({ code, kind }) => RIG_KINDS.includes(kind) && context.instruments.includes(code));
   if (!lines.answer) return <Loading of={lines} />;
   if (lines.answer.items.length === 0)
@@ -70,10 +73,8 @@ export function ControlPull({ context, instruments, methods, onPulled }: Props) 
         })}
         onSend={async (pull) => {
           const { instrument } = pull;
-          const { state, signals, doubted } = await ask(controlPullResponse, 'POST', 'control-pulls', {
-            body: pull,
-            key: crypto.randomUUID(),
-          });
+          const { state, signals, doubted } = await ask(controlPullResponse, 'POST', 'control-pulls', { body: pull, key: key.current });
+          key.current = newKey();
           onPulled();
           const why = signals.length > 0 ? ` It signals: ${signals.join(', ')}.` : '';
           const doubt = doubted > 0 ? ` ${doubted} submissions since the last good pull are in doubt; a reviewer looks at them.` : '';

@@ -6,6 +6,7 @@ import { submissionResponse } from '../../../../api/contract/endpoints/submissio
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import type { ReadingRole } from '../../../../api/contract/submission-content.js';
 import { ask } from '../http/ask.js';
+import { newKey } from '../http/new-key.js';
 import { readContext } from './bench-context.js';
 import { copiesOf, dropCopy, isSame } from './device-copy.js';
 import type { DeviceCopy } from './device-copy.js';
@@ -50,7 +51,7 @@ async function newSheet(accountId: string, spool: string, method: string): Promi
     units: {},
     rows: [],
   });
-  return { id: crypto.randomUUID(), reference: null, isDraft: true, version: null, sheet, ...EMPTY };
+  return { id: newKey(), reference: null, isDraft: true, version: null, sheet, ...EMPTY };
 }
 
 async function ofSubmission(accountId: string, reference: string): Promise<OpenedSheet> {
@@ -63,7 +64,7 @@ async function ofSubmission(accountId: string, reference: string): Promise<Opene
   const sheet = isDraft ? sheetOfDraft(accountId, found) : sheetOfReturned(found);
   const copy = {
     ...EMPTY,
-    id: crypto.randomUUID(),
+    id: newKey(),
     reference,
     isDraft,
     version: found.version,

@@ -1,5 +1,6 @@
 import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
+import { newKey } from '../http/new-key.js';
 import { NoAnswer, Refusal } from '../http/problem.js';
 import { wordsOf } from '../words/words-of.js';
 import { dropCopy, isSame, keepCopy } from './device-copy.js';
@@ -59,7 +60,7 @@ export class SheetKeeper {
   }
 
   handIn(): void {
-    this.update({ fault: '', copy: { ...this.state.copy, handInKey: this.state.copy.handInKey ?? crypto.randomUUID() } });
+    this.update({ fault: '', copy: { ...this.state.copy, handInKey: this.state.copy.handInKey ?? newKey() } });
     void this.send();
   }
 

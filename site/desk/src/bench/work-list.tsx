@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { isBlindCode, normaliseBlindCode } from '../../../../api/contract/blind-code.js';
 import type { MethodResponse } from '../../../../api/contract/endpoints/methods.js';
 import { blindSpoolsResponse } from '../../../../api/contract/endpoints/spools.js';
-import { submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { submissionsResponse, type SubmissionSummary } from '../../../../api/contract/endpoints/submissions.js';
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
@@ -28,7 +28,12 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
   const nameOf = (slug: string) => methods.find((method) => method.slug === slug)?.name ?? slug;
   return (
     <>
-      <CodeForm methods={current} codes={work.answer?.spools.map(({ blindCode }) => blindCode) ?? null} />
+      <CodeForm
+        methods={current}
+        codes={work.answer?.spools.map(({ blindCode }) => blindCode) ?? null}
+        begun={drafts}
+        day={context.benchDay}
+      />
       <Loading of={work} />
       {drafts.length > 0 && <h3>Begun</h3>}
       <ul class="rows">
@@ -64,7 +69,14 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
   );
 }
 
-function CodeForm({ methods, codes }: { methods: readonly MethodResponse[]; codes: readonly string[] | null }) {
+interface CodeFormProps {
+  readonly methods: readonly MethodResponse[];
+  readonly codes: readonly string[] | null;
+  readonly begun: readonly SubmissionSummary[];
+  readonly day: string;
+}
+
+function CodeForm({ methods, codes, begun, day }: CodeFormProps) {
   const [fault, setFault] = useState('');
   const begin = (event: SubmitEvent) => {
     event.preventDefault();
@@ -75,8 +87,10 @@ function CodeForm({ methods, codes }: { methods: readonly MethodResponse[]; code
         `“${code}” is no code: seven characters whose last one checks the others. Read the label again; there is no 0, O, 1 or I.`,
       );
     if (codes && !codes.includes(code)) return setFault(`${code} is well-formed, but no spool of this house carries it. Ask an editor.`);
-    localStorage.setItem(LAST_METHOD, String(entered.get('method')));
-    window.location.assign(`/desk/enter/?spool=${code}&method=${String(entered.get('method'))}`);
+    const method = String(entered.get('method'));
+    localStorage.setItem(LAST_METHOD, method);
+    const same = begun.find((draft) => draft.spool === code && draft.method.slug === method && draft.benchDay === day);
+    window.location.assign(same ? `/desk/enter/?draft=${same.reference}` : `/desk/enter/?spool=${code}&method=${method}`);
   };
   return (
     <form class="form" onSubmit={begin} noValidate>

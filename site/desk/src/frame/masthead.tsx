@@ -1,5 +1,7 @@
+import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import { ask } from '../http/ask.js';
+import { Refusal } from '../http/problem.js';
 import type { Account } from './account.js';
 import { SECTIONS } from './sections.js';
 
@@ -12,8 +14,13 @@ const here = (path: string) => (window.location.pathname === path ? 'page' : und
 
 export function Masthead({ account, onLeft }: Props) {
   const mine = SECTIONS.filter(({ roles }) => roles.some((role) => account?.roles.includes(role)));
+  const [fault, setFault] = useState('');
   const signOut = () => {
-    void ask(z.null(), 'DELETE', 'sessions/current', { isOpen: true }).then(onLeft, onLeft);
+    ask(z.null(), 'DELETE', 'sessions/current', { isOpen: true }).then(onLeft, (error: unknown) => {
+      // The server knows no such session any more: that is what was wanted.
+      if (error instanceof Refusal && error.status === 401) onLeft?.();
+      else setFault('You are still signed in: the server does not answer. Try again before you leave this device.');
+    });
   };
   return (
     <header class="masthead desk-head">
@@ -44,6 +51,11 @@ export function Masthead({ account, onLeft }: Props) {
             <button type="button" onClick={signOut}>
               Sign out
             </button>
+            {fault !== '' && (
+              <p role="alert" class="signal">
+                {fault}
+              </p>
+            )}
           </li>
         </ul>
       )}

@@ -5,6 +5,7 @@ import { possibleActionsResponse, queueResponse } from '../../../../api/contract
 import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
+import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
 import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
@@ -44,7 +45,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
     send().then(onMoved, fail);
   };
   const decide = (body: object) =>
-    act(async () => ask(submissionResponse, 'POST', `submissions/${reference}/reviews`, { body, version, key: crypto.randomUUID() }));
+    act(async () => ask(submissionResponse, 'POST', `submissions/${reference}/reviews`, { body, version, key: newKey() }));
   const claim = () => act(async () => ask(possibleActionsResponse, 'POST', `submissions/${reference}/claim`, { version }));
   const next = () =>
     void ask(queueResponse, 'GET', 'review-queue?limit=20').then(({ items }) => {

@@ -2,6 +2,7 @@ import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import { handedInAnswer, previewResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
+import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
 import type { Fault } from '../http/problem.js';
 import { Findings } from '../parts/findings.js';
@@ -26,7 +27,7 @@ export function HandInFile() {
 
   const look = async (file: File | undefined) => {
     if (!file) return;
-    const read = { name: file.name, text: await file.text(), key: crypto.randomUUID() };
+    const read = { name: file.name, text: await file.text(), key: newKey() };
     setSaid('');
     try {
       const { submissions } = await ask(filePreview, 'POST', 'submissions/preview', { body: read.text });

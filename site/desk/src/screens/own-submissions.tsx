@@ -1,3 +1,5 @@
+import { useState } from 'preact/hooks';
+import { z } from 'zod';
 import { answerRequest, queriesResponse, queryResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { allPages } from '../http/all-pages.js';
@@ -7,6 +9,7 @@ import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { STATES } from '../words/state-words.js';
+import { wordsOf } from '../words/words-of.js';
 
 /** What was asked first, then everything handed in, newest first. */
 export function OwnSubmissions() {
@@ -49,7 +52,7 @@ export function OwnSubmissions() {
         </p>
       )}
       <ul class="rows">
-        {loaded.answer?.list.map(({ reference, spool, method, benchDay, state, revision }) => (
+        {loaded.answer?.list.map(({ reference, spool, method, benchDay, state, revision, version }) => (
           <li key={reference}>
             <p>
               <span class="code">{spool}</span> {method.slug}, {dayOf(benchDay)}
@@ -60,10 +63,29 @@ export function OwnSubmissions() {
               </span>
             </p>
             <span>{STATES[state]}</span>
+            {state === 'draft' && <TakeAway reference={reference} version={version} onGone={loaded.again} />}
             {(state === 'draft' || state === 'returned') && <a href={`/desk/enter/?draft=${reference}`}>Go on</a>}
           </li>
         ))}
       </ul>
     </>
+  );
+}
+
+/** Two presses: the second names what is gone then. */
+function TakeAway({ reference, version, onGone }: { reference: string; version: number; onGone: () => void }) {
+  const [isAsked, setIsAsked] = useState(false);
+  const [fault, setFault] = useState('');
+  const press = () => {
+    if (!isAsked) return setIsAsked(true);
+    ask(z.null(), 'DELETE', `drafts/${reference}`, { version }).then(onGone, (error: unknown) => setFault(wordsOf(error)));
+  };
+  return (
+    <span>
+      <button type="button" onClick={press} onBlur={() => setIsAsked(false)}>
+        {isAsked ? `Yes, ${reference} and its readings go for good` : `Take ${reference} away`}
+      </button>
+      {fault !== '' && <span role="alert"> {fault}</span>}
+    </span>
   );
 }

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { erratumSchema } from '../../../../api/contract/documents/release-documents.js';
 import { releaseRequest, releaseStateResponse } from '../../../../api/contract/endpoints/releases.js';
 import { ask } from '../http/ask.js';
+import { newKey } from '../http/new-key.js';
 import { Form } from '../parts/form.js';
 import type { FieldOptions } from '../parts/form-field.js';
 import { dayOf, timeOf } from '../words/day-of.js';
@@ -83,7 +84,7 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
           ]}
           prepare={toRequest}
           onSend={async (request) => {
-            const asked = await ask(releaseStateResponse, 'POST', `editions/${slug}/releases`, { body: request, key: crypto.randomUUID() });
+            const asked = await ask(releaseStateResponse, 'POST', `editions/${slug}/releases`, { body: request, key: newKey() });
             setSaid('');
             await watch(asked.revision);
             return '';

@@ -1,6 +1,6 @@
 /** A tester's day in the browser, from sign-in to sign-out, on a real application. */
 import { signOut } from '../support/desk.js';
-import { DeskBench, FORCES, TIMES, draftOf, isSaved, pull, typeCode } from '../support/desk-bench.js';
+import { DeskBench, FORCES, TIMES, draftOf, handedIn, isSaved, pull, typeCode } from '../support/desk-bench.js';
 
 let day: DeskBench;
 beforeAll(async () => {
@@ -92,6 +92,27 @@ test('a column that was copied elsewhere fills the rows', async () => {
   }`);
   await page.getByText('10 of 5').waitFor();
   expect(await page.getByLabel('Time, specimen 10', { exact: true }).inputValue()).toBe('18.5');
+  await page.context().close();
+}, 60_000);
+
+test('by touch at 360 px: ten specimens, one broken at the grip, handed in', async () => {
+  const page = await day.arrive(day.bench.tester.email, await day.desk.device(360));
+  await day.beginSheet(page, day.bench.otherSpool);
+  let taps = 0;
+  const tap = async (name: RegExp) => {
+    await page.getByRole('button', { name }).tap();
+    taps += 1;
+  };
+  for (const [i, force] of FORCES.entries()) {
+    if (i === 3) await tap(/broke at the grip/);
+    await pull(page, [force]);
+  }
+  expect(await page.locator('[data-live=valid]').innerText()).toBe('9 of 5');
+  await isSaved(page);
+  await tap(/^Hand in$/);
+  await handedIn(page);
+  console.log(`By touch at 360 px: ${taps} taps beside the numbers and their ${FORCES.length * 2} Enter.`);
+  expect(taps).toBe(2);
   await page.context().close();
 }, 60_000);
 

@@ -5,6 +5,9 @@ import { launchBrowser } from './browser.js';
 import { PASSWORD } from './test-application.js';
 import type { TestApplication } from './test-application.js';
 
+/** Narrower ones are touched [CSS px]. */
+const PHONE_BELOW = 500;
+
 /** The desk of a real application, in a real browser. */
 export interface OpenDesk {
   readonly url: string;
@@ -27,7 +30,12 @@ export async function openDesk(t: TestApplication): Promise<OpenDesk> {
   const complaints: string[] = [];
 
   const device = async (width = 1280): Promise<BrowserContext> => {
-    const context = await browser.newContext({ viewport: { width, height: 900 }, timezoneId: 'Europe/Lisbon', locale: 'en-GB' });
+    const context = await browser.newContext({
+      viewport: { width, height: 740 },
+      hasTouch: width < PHONE_BELOW,
+      timezoneId: 'Europe/Lisbon',
+      locale: 'en-GB',
+    });
     context.setDefaultTimeout(10_000);
     // Browsers keep this for secure pages; a bench may be reached by plain HTTP.
     await context.addInitScript('delete Crypto.prototype.randomUUID');

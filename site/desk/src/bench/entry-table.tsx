@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useLayoutEffect, useState } from 'preact/hooks';
 import type { JSX } from 'preact';
 import type { Column } from './method-columns.js';
 import { pastedCells } from './pasted-cells.js';
@@ -36,7 +36,7 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
   const roles = columns.map(({ role }) => role);
   const row = sheet.rows[at.index];
 
-  useEffect(() => focusOn(at), []);
+  useLayoutEffect(() => focusOn(at), []);
 
   const go = (place: Place) => {
     setAsked(null);

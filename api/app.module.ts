@@ -8,14 +8,18 @@ import { ControlPullsModule } from './control-pulls/control-pulls.module.js';
 import { BoardModule } from './board/board.module.js';
 import { FindingsModule } from './findings/findings.module.js';
 import { EditionsModule } from './editions/editions.module.js';
+import { InboxModule } from './inbox/inbox.module.js';
 import { InstrumentsModule } from './instruments/instruments.module.js';
 import { MethodsModule } from './methods/methods.module.js';
 import { AccessGuard } from './platform/http/access.guard.js';
 import { AnswerInterceptor } from './platform/http/answer.interceptor.js';
+import { ContentInterceptor } from './platform/http/content.interceptor.js';
 import { HealthModule } from './platform/http/health.module.js';
 import { IdempotencyInterceptor } from './platform/http/idempotency.interceptor.js';
+import { MetricsModule } from './platform/http/metrics.module.js';
 import { ProblemFilter } from './platform/http/problem.filter.js';
 import { validationPipe } from './platform/http/validation.js';
+import { JobsModule } from './platform/jobs/jobs.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
@@ -43,6 +47,7 @@ const FEATURES = [
   BoardModule,
   ReleasesModule,
   PublicApiModule,
+  InboxModule,
   AuditModule,
 ];
 
@@ -51,10 +56,11 @@ export class AppModule {
   static with(options: PlatformOptions): DynamicModule {
     return {
       module: AppModule,
-      imports: [PlatformModule.with(options), ...FEATURES, HealthModule],
+      imports: [PlatformModule.with(options), ...FEATURES, JobsModule, MetricsModule, HealthModule],
       providers: [
         { provide: APP_GUARD, useClass: AccessGuard },
         { provide: APP_PIPE, useValue: validationPipe },
+        { provide: APP_INTERCEPTOR, useClass: ContentInterceptor },
         { provide: APP_INTERCEPTOR, useClass: IdempotencyInterceptor },
         { provide: APP_INTERCEPTOR, useClass: AnswerInterceptor },
         { provide: APP_FILTER, useClass: ProblemFilter },

@@ -9,7 +9,6 @@ const configSchema = z.object({
   PORT: z.coerce.number().int().min(0).max(65_535).default(3000),
   DATA_FOLDER: z.string().default('.data'),
   PUBLIC_URL: z.url().default('http://127.0.0.1:3000'),
-  API_URL: z.url().default('http://127.0.0.1:3000'),
   HOUSE_NAME: z.string().min(1).default('Fairpull'),
   HOUSE_CONTACT: z
     .union([z.literal(''), z.email(), z.url({ protocol: /^https?$/ })], {
@@ -21,6 +20,7 @@ const configSchema = z.object({
   SECURE_COOKIES: flag.default(false),
   TRUSTED_PROXIES: z.string().default(''),
   REQUESTS_PER_MINUTE: z.coerce.number().int().positive().default(1200),
+  DRAIN_SECONDS: z.coerce.number().int().min(0).max(60).default(0),
   PATH: z.string().default(''),
   LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('warn'),
 });

@@ -1,17 +1,30 @@
 import 'reflect-metadata';
 import compress from '@fastify/compress';
 import cookie from '@fastify/cookie';
-import helmet from '@fastify/helmet';
 import multipart from '@fastify/multipart';
 import rateLimit from '@fastify/rate-limit';
 import { NestFactory } from '@nestjs/core';
 import { FastifyAdapter } from '@nestjs/platform-fastify';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyInstance } from 'fastify';
+import { randomUUID } from 'node:crypto';
 import { AppModule } from './app.module.js';
+import type { Config } from './config.js';
 import { serveOpenApi } from './openapi.js';
+import { registerAnswerHeaders } from './platform/http/answer-headers.js';
+import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
+import { frameworkErrors } from './platform/http/framework-errors.js';
+import { jsonLog } from './platform/http/json-log.js';
+import { Metrics, MetricsModule } from './platform/http/metrics.module.js';
+import { FrontDoor } from './platform/http/front-door.js';
+import { Readiness } from './platform/http/readiness.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
 import type { PlatformOptions } from './platform/platform.module.js';
+import { PublicApiModule } from './public-api/public-api.module.js';
+import { PublishedFiles } from './public-api/published-files.js';
+import { takePublishedReads } from './public-api/serve-published.js';
+import { PublishedReleases } from './releases/published-releases.read-model.js';
+import { ReleasesModule } from './releases/releases.module.js';
 import { serveSite } from './serve-site.js';
 
 const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
@@ -24,38 +37,58 @@ const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
 export async function createApp(options: PlatformOptions): Promise<NestFastifyApplication> {
   const { config } = options;
   const proxies = config.TRUSTED_PROXIES.split(',').filter((address) => address !== '');
+  const door = new FrontDoor();
   const adapter = new FastifyAdapter({
-    bodyLimit: LARGEST_FILE_BYTES,
+    bodyLimit: MOST_JSON_BYTES,
     trustProxy: proxies.length > 0 ? proxies : false,
     requestIdHeader: false,
+    ...frameworkErrors(config.PUBLIC_URL),
+    genReqId: () => randomUUID(),
+    return503OnClosing: false,
+    serverFactory: (handle: Parameters<FrontDoor['serverFor']>[0]) => door.serverFor(handle),
   });
   const app = await NestFactory.create<NestFastifyApplication>(AppModule.with(options), adapter, {
-    logger: config.LOG_LEVEL === 'silent' ? false : levelsFrom(config.LOG_LEVEL),
+    logger: jsonLog(config.LOG_LEVEL),
     abortOnError: false,
   });
-  await registerPlugins(adapter.getInstance<FastifyInstance>(), config.REQUESTS_PER_MINUTE);
+  watchAnswers(adapter.getInstance<FastifyInstance>(), app.select(MetricsModule).get(Metrics));
+  await registerPlugins(adapter.getInstance<FastifyInstance>(), config);
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
   app.enableShutdownHooks();
   await app.init();
+  await app.select(ReleasesModule).get(PublishedReleases).start();
+  const readiness = app.get(Readiness, { strict: false });
+  door.open(takePublishedReads(app.select(PublicApiModule).get(PublishedFiles)), () => readiness.isEnding());
   await adapter.getInstance().ready();
   return app;
 }
 
-async function registerPlugins(fastify: FastifyInstance, requestsPerMinute: number): Promise<void> {
+async function registerPlugins(fastify: FastifyInstance, config: Config): Promise<void> {
+  registerBodyRules(fastify);
   await fastify.register(cookie);
-  await fastify.register(helmet, { contentSecurityPolicy: false });
+  await registerAnswerHeaders(fastify, config);
   await fastify.register(compress, { global: true, threshold: 1024 });
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });
-  await fastify.register(rateLimit, { max: requestsPerMinute, timeWindow: '1 minute', enableDraftSpec: true });
+  await fastify.register(rateLimit, {
+    max: config.REQUESTS_PER_MINUTE,
+    timeWindow: '1 minute',
+    enableDraftSpec: true,
+  });
   fastify.addContentTypeParser('text/csv', (_request, payload, done) => {
     done(null, payload);
   });
 }
 
-const LEVELS = ['error', 'warn', 'log', 'debug'] as const;
-
-function levelsFrom(level: 'error' | 'warn' | 'info' | 'debug'): (typeof LEVELS)[number][] {
-  return LEVELS.slice(0, LEVELS.indexOf(level === 'info' ? 'log' : level) + 1);
+/** Sends the id under which the log tells of a request, and counts the answer by its route: no address, so no secret in one. */
+function watchAnswers(fastify: FastifyInstance, metrics: Metrics): void {
+  fastify.addHook('onRequest', (request, reply, done) => {
+    reply.header('X-Request-Id', request.id);
+    done();
+  });
+  fastify.addHook('onResponse', (request, reply, done) => {
+    metrics.countAnswer(request.method, request.routeOptions.url ?? 'none', reply.statusCode, reply.elapsedTime / 1000);
+    done();
+  });
 }

@@ -27,3 +27,9 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   boardProblems,
   releaseProblems,
 ].flatMap((kinds): ProblemKind[] => Object.values(kinds));
+
+/** The catalogue as it is published. */
+export const problemsAnswer = () => ({
+  items: ERROR_CATALOGUE.map(({ code, status, title, explains }) => ({ code, status, title, explains })),
+  nextCursor: null,
+});

@@ -4,6 +4,7 @@ import type { OpenAPIObject } from '@nestjs/swagger';
 import { z } from 'zod';
 import type { ZodType } from 'zod';
 import type { Config } from './config.js';
+import { describeConventions } from './describe-conventions.js';
 import { problemSchema } from './contract/problem.js';
 
 const converted = (schema: ZodType, io: 'input' | 'output') => {
@@ -32,9 +33,9 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
     ...document.components,
     schemas: { ...document.components?.schemas, Problem: converted(problemSchema, 'output') },
   };
+  describeConventions(document);
   return document;
 }
-
 /** Serves the document at /v1/openapi.json and a page to read it at /docs. */
 export function serveOpenApi(app: NestFastifyApplication, config: Config): void {
   SwaggerModule.setup('docs', app, () => describeApi(app, config), { jsonDocumentUrl: 'v1/openapi.json', customSiteTitle: 'Fairpull API' });

@@ -4,26 +4,45 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
+import { isDuplicate } from '../platform/database/database-failure.js';
 import { toAccount } from './account.js';
 import { accountProblems } from './accounts.errors.js';
+import { AccountsReadModel } from './accounts.read-model.js';
 import type { AcceptanceRequest, AccountResponse } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
+import { Attempts, secretsFrom } from './attempts.js';
 import { hashPassword } from './passwords.js';
 
 /** Makes the account that an invitation promised; an invitation serves once. */
 @Injectable()
 export class AcceptInvitation {
   constructor(
+    private readonly accounts: AccountsReadModel,
+    private readonly attempts: Attempts,
     private readonly store: AccountsStore,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  async run(secret: string, { email, displayName, password }: AcceptanceRequest): Promise<AccountResponse> {
-    const passwordHash = await hashPassword(password);
+  /** @param network where it comes from */
+  async run(secret: string, request: AcceptanceRequest, network: string): Promise<AccountResponse> {
+    await this.attempts.begin(secretsFrom(network));
+    if (!(await this.accounts.isInvitation(sha256(secret), this.clock.now())))
+      throw new Problem(accountProblems['accounts/invitation-not-valid']);
+    const passwordHash = await hashPassword(request.password);
+    try {
+      return await this.make(secret, request, passwordHash, network);
+    } catch (error) {
+      if (!isDuplicate(error) || !(await this.accounts.byEmail(request.email))) throw error;
+      throw new Problem(accountProblems['accounts/address-taken'], `${request.email} has an account.`);
+    }
+  }
+
+  private make(secret: string, { email, displayName }: AcceptanceRequest, passwordHash: string, network: string): Promise<AccountResponse> {
     const now = this.clock.now();
     return this.database.transaction(async (tx) => {
+      await this.attempts.succeed(tx, null, secretsFrom(network));
       const invitation = await this.store.takeInvitation(tx, sha256(secret), now);
       if (!invitation) throw new Problem(accountProblems['accounts/invitation-not-valid']);
       const account = await this.store.createAccount(tx, { email, displayName, passwordHash, roles: invitation.roles, createdAt: now });

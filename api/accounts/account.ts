@@ -22,14 +22,19 @@ export const toAccount = ({ id, email, displayName, roles, isDisabled, version }
   version,
 });
 
-const FREE_FAILURES = 5;
-const LONGEST_BACK_OFF_S = 900;
-
-/**
- * Wait after so many failed sign-ins in a row: none for the first four, then 2, 4, 8 … seconds, at most 15 minutes.
- * @param failures failed sign-ins in a row
- * @returns wait [s]
- */
-export function backOffSeconds(failures: number): number {
-  return failures < FREE_FAILURES ? 0 : Math.min(LONGEST_BACK_OFF_S, 2 ** (failures - FREE_FAILURES + 1));
+interface TokenRow {
+  readonly id: string;
+  readonly name: string;
+  readonly scopes: readonly string[];
+  readonly expiresAt: Date;
+  readonly lastUsedAt: Date | null;
 }
+
+/** A token without its secret. */
+export const toToken = ({ id, name, scopes, expiresAt, lastUsedAt }: TokenRow) => ({
+  id,
+  name,
+  scopes: toRoles(scopes),
+  expiresAt: expiresAt.toISOString(),
+  lastUsedAt: lastUsedAt?.toISOString() ?? null,
+});

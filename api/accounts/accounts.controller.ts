@@ -1,23 +1,24 @@
-import { Body, Controller, Delete, Get, Inject, Param, Patch, Post, Res } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Inject, Ip, Param, Patch, Post, Res } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
-import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
+import { isBehindTls } from '../platform/http/answer-headers.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
+import { networkOf } from '../platform/http/network.js';
 import { AcceptInvitation } from './accept-invitation.js';
-import { toAccount, toRoles } from './account.js';
+import { toAccount, toToken } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import * as schemas from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { ChangeAccount } from './change-account.js';
 import { DeclareInterest } from './declare-interest.js';
+import { EndAccess } from './end-access.js';
 import { Invite } from './invite.js';
 import { MakeToken } from './make-token.js';
 import { SESSION_COOKIE } from './session-actor-finder.js';
@@ -31,12 +32,11 @@ export class AccountsController {
     private readonly acceptance: AcceptInvitation,
     private readonly change: ChangeAccount,
     private readonly tokens: MakeToken,
+    private readonly ending: EndAccess,
     private readonly interests: DeclareInterest,
     private readonly accounts: AccountsReadModel,
     private readonly store: AccountsStore,
     private readonly database: Database,
-    private readonly audit: AuditTrail,
-    private readonly clock: Clock,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -44,12 +44,13 @@ export class AccountsController {
   @Endpoint({ summary: 'Sign in: opens a session and sets its cookie.', allow: 'anyone', status: 201, answer: schemas.sessionResponse })
   async postSession(
     @Body({ schema: schemas.signInRequest }) input: schemas.SignInRequest,
+    @Ip() address: string,
     @Res({ passthrough: true }) reply: FastifyReply,
   ) {
-    const { secret, expiresAt, session } = await this.signIn.run(input);
+    const { secret, expiresAt, session } = await this.signIn.run(input, networkOf(address));
     void reply.setCookie(SESSION_COOKIE, secret, {
       httpOnly: true,
-      secure: this.config.SECURE_COOKIES,
+      secure: isBehindTls(this.config),
       sameSite: 'lax',
       path: '/',
       // How long, not until when: the clock of the device may be wrong.
@@ -83,7 +84,7 @@ export class AccountsController {
   @Endpoint({ summary: 'Give or take roles, disable an account.', allow: ['admin'], answer: schemas.accountResponse, needsIfMatch: true })
   patchAccount(
     @CurrentActor() actor: Actor,
-    @Param('id') id: string,
+    @Param('id', { schema: schemas.idParameter }) id: string,
     @IfMatch() version: number,
     @Body({ schema: schemas.accountChange }) change: schemas.AccountChange,
   ) {
@@ -91,19 +92,36 @@ export class AccountsController {
   }
 
   @Post('invitations')
-  @Endpoint({ summary: 'Invite somebody; the secret is shown once.', allow: ['admin'], status: 201, answer: schemas.invitationResponse })
+  @Endpoint({
+    summary: 'Invite somebody; the secret is shown once.',
+    allow: ['admin'],
+    status: 201,
+    answer: schemas.invitationResponse,
+    isSecret: true,
+  })
   postInvitation(@CurrentActor() actor: Actor, @Body({ schema: schemas.invitationRequest }) input: schemas.InvitationRequest) {
     return this.inviting.run(actor, input);
   }
 
   @Post('invitations/:secret/acceptance')
   @Endpoint({ summary: 'Accept an invitation: makes the account.', allow: 'anyone', status: 201, answer: schemas.accountResponse })
-  postAcceptance(@Param('secret') secret: string, @Body({ schema: schemas.acceptanceRequest }) input: schemas.AcceptanceRequest) {
-    return this.acceptance.run(secret, input);
+  postAcceptance(
+    @Param('secret') secret: string,
+    @Body({ schema: schemas.acceptanceRequest }) input: schemas.AcceptanceRequest,
+    @Ip() address: string,
+  ) {
+    return this.acceptance.run(secret, input, networkOf(address));
   }
 
   @Post('tokens')
-  @Endpoint({ summary: 'Make a bearer token; it is shown once.', allow: 'signedIn', status: 201, answer: schemas.tokenResponse })
+  @Endpoint({
+    summary: 'Make a bearer token; it is shown once.',
+    allow: 'signedIn',
+    status: 201,
+    answer: schemas.tokenResponse,
+    needsSession: true,
+    isSecret: true,
+  })
   postToken(@CurrentActor() actor: Actor, @Body({ schema: schemas.tokenRequest }) input: schemas.TokenRequest) {
     return this.tokens.run(actor, input);
   }
@@ -111,25 +129,13 @@ export class AccountsController {
   @Get('tokens')
   @Endpoint({ summary: 'Your tokens, without their secrets.', allow: 'signedIn', answer: schemas.tokensResponse })
   async getTokens(@CurrentActor() actor: Actor) {
-    const rows = await this.accounts.tokensOf(actor.accountId);
-    const items = rows.map(({ id, name, scopes, expiresAt, lastUsedAt }) => ({
-      id,
-      name,
-      scopes: toRoles(scopes),
-      expiresAt: expiresAt.toISOString(),
-      lastUsedAt: lastUsedAt?.toISOString() ?? null,
-    }));
-    return { items, nextCursor: null };
+    return { items: (await this.accounts.tokensOf(actor.accountId)).map(toToken), nextCursor: null };
   }
 
   @Delete('tokens/:id')
   @Endpoint({ summary: 'Revoke one of your tokens.', allow: 'signedIn', status: 204, answer: null })
-  async deleteToken(@CurrentActor() actor: Actor, @Param('id') id: string): Promise<void> {
-    await this.database.transaction(async (tx) => {
-      const isRevoked = await this.store.revokeToken(tx, actor.accountId, id, this.clock.now());
-      if (!isRevoked) throw new Problem(platformProblems['request/not-found'], 'You have no such token.');
-      await this.audit.record(tx, { actorId: actor.accountId, action: 'token.revoked', objectType: 'token', objectId: id });
-    });
+  deleteToken(@CurrentActor() actor: Actor, @Param('id', { schema: schemas.idParameter }) id: string) {
+    return this.ending.token(actor, actor.accountId, id);
   }
 
   @Post('interests')

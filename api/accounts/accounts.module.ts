@@ -1,7 +1,8 @@
 /**
  * Purpose: who people are and what they may do. States: invited → account → disabled.
  * Admins invite and change accounts; everybody manages their own session, tokens and declared interests.
- * Passwords argon2id; sessions and tokens are kept as digests; failed sign-ins back off.
+ * A lost password is set anew at a one-time address that an admin makes; without an admin, the house's machine does.
+ * Passwords argon2id; sessions and tokens are kept as digests; each try is counted and backs off.
  */
 import { Module } from '@nestjs/common';
 import { ActorFinder } from '../platform/http/access.js';
@@ -9,26 +10,39 @@ import { AcceptInvitation } from './accept-invitation.js';
 import { AccountsController } from './accounts.controller.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import { AccountsStore } from './accounts.store.js';
+import { Attempts } from './attempts.js';
 import { ChangeAccount } from './change-account.js';
+import { ChangePassword } from './change-password.js';
+import { CredentialsController } from './credentials.controller.js';
 import { DeclareInterest } from './declare-interest.js';
+import { EndAccess } from './end-access.js';
+import { ForgetExpired } from './forget-expired.js';
 import { Invite } from './invite.js';
+import { MakePasswordReset } from './make-password-reset.js';
 import { MakeToken } from './make-token.js';
+import { ResetPassword } from './reset-password.js';
 import { SessionActorFinder } from './session-actor-finder.js';
 import { SignIn } from './sign-in.js';
 
 @Module({
-  controllers: [AccountsController],
+  controllers: [AccountsController, CredentialsController],
   providers: [
     AcceptInvitation,
     AccountsReadModel,
     AccountsStore,
+    Attempts,
     ChangeAccount,
+    ChangePassword,
     DeclareInterest,
+    EndAccess,
+    ForgetExpired,
     Invite,
+    MakePasswordReset,
     MakeToken,
+    ResetPassword,
     SignIn,
     { provide: ActorFinder, useClass: SessionActorFinder },
   ],
-  exports: [AccountsReadModel, ActorFinder, Invite],
+  exports: [AccountsReadModel, ActorFinder, ForgetExpired, Invite, MakePasswordReset],
 })
 export class AccountsModule {}

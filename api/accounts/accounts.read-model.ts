@@ -30,9 +30,29 @@ export class AccountsReadModel {
     return this.database.client.apiToken.findMany({ where: { accountId, revokedAt: null }, orderBy: { id: 'asc' } });
   }
 
-  async blockedUntil(email: string): Promise<Date | null> {
-    const row = await this.database.client.signInFailure.findUnique({ where: { email } });
-    return row?.blockedUntil ?? null;
+  /** Whether somebody is signed in to the account from there. */
+  async isKnownFrom(network: string, email: string, now: Date): Promise<boolean> {
+    return (await this.database.client.session.count({ where: { network, account: { email }, expiresAt: { gt: now } } })) > 0;
+  }
+
+  /** Whether a password can still be set by it. */
+  async isReset(tokenHash: string, now: Date): Promise<boolean> {
+    return (await this.database.client.passwordReset.count({ where: { tokenHash, usedAt: null, expiresAt: { gt: now } } })) > 0;
+  }
+
+  sessionsOf(accountId: string, now: Date) {
+    return this.database.client.session.findMany({ where: { accountId, expiresAt: { gt: now } }, orderBy: { createdAt: 'desc' } });
+  }
+
+  openInvitations(now: Date) {
+    const where = { acceptedAt: null, revokedAt: null, expiresAt: { gt: now } };
+    return this.database.client.invitation.findMany({ where, orderBy: { id: 'desc' } });
+  }
+
+  /** Whether an invitation can still be accepted. */
+  async isInvitation(tokenHash: string, now: Date): Promise<boolean> {
+    const where = { tokenHash, acceptedAt: null, revokedAt: null, expiresAt: { gt: now } };
+    return (await this.database.client.invitation.count({ where })) > 0;
   }
 
   async hasInterest(accountId: string, makerId: string): Promise<boolean> {

@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
@@ -17,6 +19,7 @@ export class ChangeAccount {
     private readonly store: AccountsStore,
     private readonly database: Database,
     private readonly audit: AuditTrail,
+    private readonly clock: Clock,
   ) {}
 
   async run(actor: Actor, id: string, version: number, change: AccountChange): Promise<AccountResponse> {
@@ -31,7 +34,7 @@ export class ChangeAccount {
         ...(change.roles ? { roles: change.roles } : {}),
         ...(change.isDisabled === undefined ? {} : { isDisabled: change.isDisabled }),
       });
-      if (after.isDisabled) await this.store.endSessions(tx, { accountId: id });
+      if (after.isDisabled) await this.letNobodyIn(tx, id);
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'account.changed',
@@ -42,5 +45,11 @@ export class ChangeAccount {
       });
       return toAccount(after);
     });
+  }
+
+  /** For good: whoever is enabled again signs in and makes new tokens. */
+  private async letNobodyIn(tx: Transaction, accountId: string): Promise<void> {
+    await this.store.endSessions(tx, { accountId });
+    await this.store.revokeTokens(tx, { accountId }, this.clock.now());
   }
 }

@@ -4,11 +4,12 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
-import { backOffSeconds, toAccount } from './account.js';
+import { toAccount } from './account.js';
 import { accountProblems } from './accounts.errors.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import type { SignInRequest } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
+import { Attempts, secretsFrom, signInOf } from './attempts.js';
 import { passwordFits } from './passwords.js';
 
 export const SESSION_DAYS = 14;
@@ -18,6 +19,7 @@ export const SESSION_DAYS = 14;
 export class SignIn {
   constructor(
     private readonly accounts: AccountsReadModel,
+    private readonly attempts: Attempts,
     private readonly store: AccountsStore,
     private readonly database: Database,
     private readonly audit: AuditTrail,
@@ -25,36 +27,24 @@ export class SignIn {
     private readonly identifiers: Identifiers,
   ) {}
 
-  async run({ email, password }: SignInRequest) {
-    await this.refuseWhileBlocked(email);
+  /** @param network where it comes from */
+  async run({ email, password }: SignInRequest, network: string) {
+    const createdAt = this.clock.now();
+    const isKnown = await this.accounts.isKnownFrom(network, email, createdAt);
+    const tried = signInOf(email, isKnown ? network : null);
+    await this.attempts.begin(secretsFrom(network), tried);
     const account = await this.accounts.byEmail(email);
     const fits = await passwordFits(account?.passwordHash ?? null, password);
-    if (!account || !fits || account.isDisabled) {
-      await this.countFailure(email);
-      throw new Problem(accountProblems['accounts/wrong-credentials']);
-    }
+    if (!account || !fits || account.isDisabled) throw new Problem(accountProblems['accounts/wrong-credentials']);
     const secret = this.identifiers.secret();
     const csrfToken = this.identifiers.secret();
-    const createdAt = this.clock.now();
     const expiresAt = new Date(createdAt.getTime() + SESSION_DAYS * 86_400_000);
+    const session = { tokenHash: sha256(secret), accountId: account.id, csrfToken, network, createdAt, expiresAt };
     await this.database.transaction(async (tx) => {
-      await this.store.forgetFailures(tx, email);
-      await this.store.createSession(tx, { tokenHash: sha256(secret), accountId: account.id, csrfToken, createdAt, expiresAt });
+      await this.attempts.succeed(tx, tried, secretsFrom(network));
+      await this.store.createSession(tx, session);
       await this.audit.record(tx, { actorId: account.id, action: 'account.signedIn', objectType: 'account', objectId: account.id });
     });
     return { secret, expiresAt, session: { csrfToken, account: toAccount(account) } };
-  }
-
-  private async refuseWhileBlocked(email: string): Promise<void> {
-    const until = await this.accounts.blockedUntil(email);
-    const waitMs = (until?.getTime() ?? 0) - this.clock.now().getTime();
-    if (waitMs <= 0) return;
-    const seconds = Math.ceil(waitMs / 1000);
-    throw new Problem(accountProblems['accounts/too-many-failures'], `Try again in ${seconds} s.`, [], { 'Retry-After': String(seconds) });
-  }
-
-  private async countFailure(email: string): Promise<void> {
-    const until = (failures: number) => new Date(this.clock.now().getTime() + 1000 * backOffSeconds(failures));
-    await this.database.transaction((tx) => this.store.countFailure(tx, email, until));
   }
 }

@@ -8,17 +8,17 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
+import { keyOf } from '../reckoning/results/quantity.js';
 import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { CloseEdition } from './close-edition.js';
+import { closingObstacles } from './closing-obstacles.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
-import { PreviewEdition } from './preview-edition.js';
 
 @Controller('v1')
 export class BoardController {
   constructor(
     private readonly closing: CloseEdition,
-    private readonly previewing: PreviewEdition,
     private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
@@ -29,11 +29,13 @@ export class BoardController {
   async getBoard(@Param('edition') slug: string) {
     const { edition, results } = computeEdition(await this.evidence.of(slug));
     const { id, state } = await this.editions.standOf(slug);
+    const unsettled = await this.submissions.unsettledIn(id);
     return {
       edition: slug,
       state,
       submissions: await this.submissions.countByState(id),
-      inDoubt: await this.submissions.countInDoubt(id),
+      inDoubt: unsettled.inDoubt.length,
+      standsInTheWay: state === 'planned' ? await this.editions.openingObstacles(slug) : closingObstacles(unsettled),
       entries: edition.entries.map(({ variant, exclusion }) => {
         const { categories } = edition.scheme.rules;
         const lacking = categories.flatMap((category) => shortfallsOf(category, variant, results));
@@ -41,37 +43,13 @@ export class BoardController {
           variant,
           missing: [...new Set(lacking.map(({ category }) => category))],
           needs: lacking.map(wordsOf),
-          evidence: categories.map(({ code, quantity }) => {
-            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(quantity) ?? {};
-            return { category: code, specimens, submissions, testers, rigs };
+          evidence: categories.map((category) => {
+            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
+            return { category: category.code, specimens, submissions, testers, rigs };
           }),
           exclusion,
         };
       }),
-    };
-  }
-
-  @Post('editions/:edition/previews')
-  @Endpoint({
-    summary: 'Standings as they would be published now, and what changed since the last look.',
-    allow: ['editor'],
-    status: 201,
-    answer: schemas.previewResponse,
-  })
-  async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
-    const { standings, since } = await this.previewing.run(actor, slug);
-    return {
-      edition: slug,
-      overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
-      categories: Object.fromEntries(
-        Object.entries(standings.categories).map(([code, rows]) => [
-          code,
-          rows.map(({ id, place, value }) => ({ variant: id, place, value })),
-        ]),
-      ),
-      incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
-      excluded: [...standings.excluded],
-      since,
     };
   }
 

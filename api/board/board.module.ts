@@ -1,6 +1,6 @@
 /**
- * The board of an edition: what each entry still lacks, the standings as they would be published now, and the closing.
- * States moved: open → closed. Editors look and close; what was looked at is kept, so that the next look tells what changed.
+ * The board of an edition: what each entry still lacks, what stands in the way of the next step, and the closing.
+ * States moved: open → closed. Editors look and close.
  * Standings are computed from accepted submissions whenever they are asked for; a release freezes them.
  */
 import { Module } from '@nestjs/common';
@@ -14,13 +14,11 @@ import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { BoardController } from './board.controller.js';
 import { CloseEdition } from './close-edition.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
-import { PreviewEdition } from './preview-edition.js';
-import { PreviewsStore } from './previews.store.js';
 
 @Module({
   imports: [CatalogueModule, ControlPullsModule, EditionsModule, InstrumentsModule, RetestsModule, RoundRobinsModule, SubmissionsModule],
   controllers: [BoardController],
-  providers: [CloseEdition, EditionEvidenceReadModel, PreviewEdition, PreviewsStore],
+  providers: [CloseEdition, EditionEvidenceReadModel],
   exports: [EditionEvidenceReadModel],
 })
 export class BoardModule {}

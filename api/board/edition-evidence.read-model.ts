@@ -31,7 +31,8 @@ export class EditionEvidenceReadModel {
     const submissions = await this.submissions.acceptedInEdition(id);
     const codes = new Set(submissions.flatMap((submission) => submission.instruments.map(({ code }) => code)));
     const instruments = await this.instruments.byCodes([...codes]);
-    const pulls = await this.controlPulls.pulls({ instruments: [...codes], until: edition.closesOn });
+    const until = edition.closedOn !== undefined && edition.closedOn > edition.closesOn ? edition.closedOn : edition.closesOn;
+    const pulls = await this.controlPulls.pulls({ instruments: [...codes], until });
     return {
       edition: { ...edition, entries: entries.map(({ variant, exclusion }) => ({ variant, exclusion })) },
       submissions,
@@ -46,7 +47,7 @@ export class EditionEvidenceReadModel {
       })),
       claims: await this.catalogue.claimsOf(entries.map(({ variantId }) => variantId)),
       retests: await this.retestsOf(slug, id),
-      roundRobins: await this.roundRobins.closedBetween(edition.opensOn, edition.closesOn),
+      roundRobins: await this.roundRobins.closedBetween(edition.opensOn, until),
       controlPulls: pulls.map(({ id: _, ...pull }) => pull),
     };
   }

@@ -7,7 +7,7 @@ import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
 import { Identifiers } from '../platform/identifiers/identifiers.js';
 import { drawBlindCode } from '../contract/blind-code.js';
-import { unknownReference } from './catalogue-faults.js';
+import { requireInUse, unknownReference } from './catalogue-faults.js';
 import { CatalogueStore } from './catalogue.store.js';
 import { futureFaults } from '../platform/clock/future-faults.js';
 import type { SpoolRequest } from '../contract/endpoints/spools.js';
@@ -32,6 +32,7 @@ export class AddSpool {
       const { variant: slug, obtainedOn, ...fields } = input;
       const variant = await this.catalogue.lockVariant(tx, slug);
       if (!variant) throw unknownReference('/variant', 'variant', slug);
+      requireInUse('/variant', variant, variant.line, variant.line.maker);
       const blindCode = await this.freeCode(tx);
       await this.spools.create(tx, { ...fields, blindCode, variantId: variant.id, obtainedOn: new Date(obtainedOn) });
       await this.audit.record(tx, {

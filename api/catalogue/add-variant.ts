@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
-import { onRecordAlready, unknownReference } from './catalogue-faults.js';
+import { onRecordAlready, requireInUse, unknownReference } from './catalogue-faults.js';
 import { toVariant } from './catalogue-rows.js';
 import type { VariantRequest, VariantResponse } from '../contract/endpoints/catalogue.js';
 import { CatalogueStore } from './catalogue.store.js';
@@ -21,6 +21,7 @@ export class AddVariant {
     return this.database.transaction(async (tx) => {
       const line = await this.store.lockLine(tx, lineSlug);
       if (!line) throw unknownReference('/line', 'line', lineSlug);
+      requireInUse('/line', line, line.maker);
       if (await this.store.lockVariant(tx, slug)) throw onRecordAlready(`A variant with the slug "${slug}" is on record.`, '/slug');
       const twin = await this.store.variantOf(tx, line.id, size, colour);
       if (twin) throw onRecordAlready(`The line "${lineSlug}" in ${size}, ${colour} is on record as "${twin.slug}".`, '/size');

@@ -29,3 +29,16 @@ export const unknownReference = (pointer: string, what: string, found: string): 
       code: 'unknown_reference',
     },
   ]);
+
+interface Retirable {
+  readonly slug: string;
+  readonly retiredOn: Date | null;
+}
+
+/** The 422 of a field that names something retired, or something under it. */
+export function requireInUse(pointer: string, ...rows: readonly Retirable[]): void {
+  const retired = rows.find(({ retiredOn }) => retiredOn !== null);
+  if (!retired) return;
+  const detail = `"${retired.slug}" is retired: nothing new is put under it. Take it into use again (DELETE …/${retired.slug}/retirement), or name another.`;
+  throw notValid([{ pointer, detail, code: 'retired' }]);
+}

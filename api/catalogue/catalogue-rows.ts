@@ -8,13 +8,19 @@ interface ExactNumber {
   toFixed(): string;
 }
 
-interface MakerRow {
+/** Whether anything new is put under a row. */
+export interface Retirement {
+  readonly retiredOn: Date | null;
+  readonly retiredReason: string | null;
+}
+
+interface MakerRow extends Retirement {
   readonly slug: string;
   readonly name: string;
   readonly version: number;
 }
 
-interface LineRow {
+interface LineRow extends Retirement {
   readonly slug: string;
   readonly maker: MakerRow;
   readonly name: string;
@@ -35,7 +41,7 @@ interface ClaimRow {
   readonly source: string;
 }
 
-interface VariantRow {
+interface VariantRow extends Retirement {
   readonly slug: string;
   readonly line: LineRow;
   readonly size: string;
@@ -44,9 +50,22 @@ interface VariantRow {
   readonly version: number;
 }
 
-export const toMaker = ({ slug, name, version }: MakerRow): MakerResponse => ({ slug, name, version });
+const toRetired = ({ retiredOn, retiredReason }: Retirement): MakerResponse['retired'] =>
+  retiredOn && { on: retiredOn.toISOString().slice(0, 10), reason: retiredReason ?? '' };
 
-export const toLine = ({ slug, maker, name, material, construction, carriers, densityGPerCm3, version }: LineRow): LineResponse => ({
+export const toMaker = ({ slug, name, version, ...row }: MakerRow): MakerResponse => ({ slug, name, retired: toRetired(row), version });
+
+export const toLine = ({
+  slug,
+  maker,
+  name,
+  material,
+  construction,
+  carriers,
+  densityGPerCm3,
+  version,
+  ...row
+}: LineRow): LineResponse => ({
   slug,
   maker: maker.slug,
   name,
@@ -54,6 +73,7 @@ export const toLine = ({ slug, maker, name, material, construction, carriers, de
   construction: construction as Construction,
   carriers,
   densityGPerCm3: densityGPerCm3.toFixed(),
+  retired: toRetired(row),
   version,
 });
 
@@ -67,12 +87,13 @@ export const toClaim = (claim: ClaimRow): ClaimResponse => ({
   source: claim.source,
 });
 
-export const toVariant = ({ slug, line, size, colour, claims, version }: VariantRow): VariantResponse => ({
+export const toVariant = ({ slug, line, size, colour, claims, version, ...row }: VariantRow): VariantResponse => ({
   slug,
   line: line.slug,
   maker: line.maker.slug,
   size,
   colour,
   claims: claims.map(toClaim).sort((one, other) => (one.quantity < other.quantity ? -1 : 1)),
+  retired: toRetired(row),
   version,
 });

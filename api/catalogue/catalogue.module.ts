@@ -1,6 +1,7 @@
 /**
  * Makers, their lines and variants with the claims on the label, and the spools on the shelf with their blind codes.
- * States: none; slugs and blind codes never change, a re-identification is added and never taken back.
+ * States: in use, retired; slugs and blind codes never change, a re-identification is added and never taken back.
+ * A row is corrected while no submission rests on it; then it is superseded with a reason, and what it said stays readable beside it.
  * Editors write. Reviewers and admins read lines and variants, anybody signed in reads makers.
  * Only editors read what a blind code stands for; testers see code and length.
  * Nobody re-identifies a spool that they tested.
@@ -18,6 +19,9 @@ import { CatalogueReadModel } from './catalogue.read-model.js';
 import { CatalogueStore } from './catalogue.store.js';
 import { ChangeLine } from './change-line.js';
 import { ChangeMaker } from './change-maker.js';
+import { ChangeSpool } from './change-spool.js';
+import { Retire } from './retire.js';
+import { WhatRests } from './what-rests.read-model.js';
 import { ChangeVariant } from './change-variant.js';
 import { CorrectClaim } from './correct-claim.js';
 import { LinesController } from './lines.controller.js';
@@ -42,9 +46,12 @@ import { VariantsController } from './variants.controller.js';
     CatalogueStore,
     ChangeLine,
     ChangeMaker,
+    ChangeSpool,
     ChangeVariant,
     CorrectClaim,
     ReidentifySpool,
+    Retire,
+    WhatRests,
     SpoolsReadModel,
     SpoolsStore,
   ],

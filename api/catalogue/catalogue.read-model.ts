@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
+import type { Prisma } from '../platform/database/generated/client.js';
 import type { VariantName } from '../contract/documents/release-documents.js';
 import { isBlindCode, normaliseBlindCode } from '../contract/blind-code.js';
 import type { ClaimEvidence, SpoolEvidence } from '../reckoning/evidence/catalogue-evidence.js';
@@ -7,6 +8,7 @@ import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { SpoolSource } from '../contract/spool-sources.js';
 import { toVariantName } from './variant-name.js';
 
+const OF_SPOOL = { variant: { include: { line: true, claims: true } } } as const;
 const WITH_NAMES = { line: { include: { maker: true } }, claims: true } as const;
 
 /** What submissions, editions and releases may know of the catalogue. Dates are ISO 8601 texts, values exact decimals in SI. */
@@ -21,30 +23,31 @@ export class CatalogueReadModel {
 
   /** The spool behind a blind code with the variant it is, for the checks; never shown to a tester. */
   async spoolByCode(code: string) {
-    const row = await this.database.client.spool.findUnique({
-      where: { blindCode: normaliseBlindCode(code) },
-      include: { variant: { include: { line: true, claims: true } } },
+    return (await this.spoolsByCodes([code])).get(code) ?? null;
+  }
+
+  /** Spools by their codes as typed, in as many statements for one as for thousands; an unknown code has none. */
+  async spoolsByCodes(codes: readonly string[]) {
+    const rows = await this.database.client.spool.findMany({
+      where: { blindCode: { in: [...new Set(codes.map(normaliseBlindCode))] } },
+      include: OF_SPOOL,
     });
-    if (!row) return null;
-    const { id, slug, line, claims } = row.variant;
-    return {
-      id: row.id,
-      blindCode: row.blindCode,
-      variant: {
-        id,
-        slug,
-        material: line.material,
-        densityGPerCm3: line.densityGPerCm3.toNumber(),
-        makerId: line.makerId,
-        claims: claims.map(({ quantity, valueSi }) => ({ quantity, valueSi: valueSi.toFixed() })),
-      },
-    };
+    const known = new Map(rows.map((row) => [row.blindCode, toSpoolOnRecord(row)]));
+    return new Map(
+      codes.flatMap((code) => {
+        const spool = known.get(normaliseBlindCode(code));
+        return spool ? [[code, spool] as const] : [];
+      }),
+    );
   }
 
   /** A variant by its slug; null when there is none. */
   async variantBySlug(slug: string) {
     const row = await this.database.client.variant.findUnique({ where: { slug }, include: WITH_NAMES });
-    return row && { id: row.id, makerId: row.line.makerId, densityGPerCm3: row.line.densityGPerCm3.toNumber(), name: toVariantName(row) };
+    if (!row) return null;
+    const { id, line } = row;
+    const isRetired = [row, line, line.maker].some(({ retiredOn }) => retiredOn !== null);
+    return { id, makerId: line.makerId, densityGPerCm3: line.densityGPerCm3.toNumber(), name: toVariantName(row), isRetired };
   }
 
   /** Names of variants by id. */
@@ -90,3 +93,17 @@ export class CatalogueReadModel {
     }));
   }
 }
+
+const toSpoolOnRecord = ({ id, blindCode, obtainedOn, variant }: Prisma.SpoolGetPayload<{ include: typeof OF_SPOOL }>) => ({
+  id,
+  blindCode,
+  obtainedOn: obtainedOn.toISOString().slice(0, 10),
+  variant: {
+    id: variant.id,
+    slug: variant.slug,
+    material: variant.line.material,
+    densityGPerCm3: variant.line.densityGPerCm3.toNumber(),
+    makerId: variant.line.makerId,
+    claims: variant.claims.map(({ quantity, valueSi }) => ({ quantity, valueSi: valueSi.toFixed() })),
+  },
+});

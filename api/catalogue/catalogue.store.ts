@@ -84,4 +84,19 @@ export class CatalogueStore {
     await tx.claim.update({ where: { variantId_quantity: { variantId, quantity } }, data: { ...fields } });
     return tx.variant.update({ where: { id: variantId }, data: ONE_MORE, include: WITH_NAMES });
   }
+
+  lockRow(tx: Transaction, kind: RetirableKind, slug: string): Promise<{ id: string; version: number } | null> {
+    if (kind === 'maker') return this.lockMaker(tx, slug);
+    return kind === 'line' ? this.lockLine(tx, slug) : this.lockVariant(tx, slug);
+  }
+
+  async retire(tx: Transaction, kind: RetirableKind, id: string, retired: { on: Date; reason: string } | null): Promise<void> {
+    const change = { where: { id }, data: { retiredOn: retired?.on ?? null, retiredReason: retired?.reason ?? null, ...ONE_MORE } };
+    if (kind === 'maker') await tx.maker.update(change);
+    else if (kind === 'line') await tx.line.update(change);
+    else await tx.variant.update(change);
+  }
 }
+
+/** What is retired. */
+export type RetirableKind = 'maker' | 'line' | 'variant';

@@ -1,5 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { WhatRests } from './what-rests.read-model.js';
+import { withFormer } from './with-former.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
@@ -13,20 +16,25 @@ interface Input extends MakerChange {
   readonly expectedVersion: number;
 }
 
-/** Renames a maker; its slug stays, and so do the names in releases. */
+/** Renames a maker; its slug stays, and so do the names in releases. Once something rests on it, with a reason, the old name beside it. */
 @Injectable()
 export class ChangeMaker {
   constructor(
     private readonly database: Database,
     private readonly store: CatalogueStore,
+    private readonly rests: WhatRests,
+    private readonly superseded: SupersededRows,
     private readonly audit: AuditTrail,
   ) {}
 
-  run(actor: Actor, { slug, expectedVersion, name }: Input): Promise<MakerResponse> {
+  run(actor: Actor, { slug, expectedVersion, name, reason }: Input): Promise<MakerResponse> {
     return this.database.transaction(async (tx) => {
       const before = await this.store.lockMaker(tx, slug);
       if (!before) throw notOnRecord('maker', slug);
       requireSameVersion(before.version, expectedVersion);
+      const { id: objectId } = before;
+      const kept = { kind: 'maker', objectId, was: { name: before.name }, reason, byId: actor.accountId };
+      await this.superseded.keep(tx, kept, await this.rests.on({ maker: objectId }, tx));
       const after = toMaker(await this.store.changeMaker(tx, before.id, name));
       await this.audit.record(tx, {
         actorId: actor.accountId,
@@ -36,7 +44,7 @@ export class ChangeMaker {
         before: toMaker(before),
         after,
       });
-      return after;
+      return withFormer(after, await this.superseded.of([objectId], tx));
     });
   }
 }

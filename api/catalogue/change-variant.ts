@@ -1,5 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { WhatRests } from './what-rests.read-model.js';
+import { withFormer } from './with-former.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
@@ -14,12 +17,14 @@ interface Input {
   readonly change: VariantChange;
 }
 
-/** Corrects the size or colour of a variant; its slug and its line stay. */
+/** Corrects the size or colour of a variant; its slug and its line stay. Once something rests on it, with a reason, the old words beside it. */
 @Injectable()
 export class ChangeVariant {
   constructor(
     private readonly database: Database,
     private readonly store: CatalogueStore,
+    private readonly rests: WhatRests,
+    private readonly superseded: SupersededRows,
     private readonly audit: AuditTrail,
   ) {}
 
@@ -33,6 +38,11 @@ export class ChangeVariant {
       const twin = await this.store.variantOf(tx, row.lineId, size, colour);
       if (twin && twin.id !== row.id) throw onRecordAlready(`The line in ${size}, ${colour} is on record as "${twin.slug}".`, '/size');
       const before = toVariant(row);
+      await this.superseded.keep(
+        tx,
+        { kind: 'variant', objectId: row.id, was: { size: row.size, colour: row.colour }, reason: change.reason, byId: actor.accountId },
+        await this.rests.on({ variant: row.id }, tx),
+      );
       const after = toVariant(await this.store.changeVariant(tx, row.id, { size, colour }));
       await this.audit.record(tx, {
         actorId: actor.accountId,
@@ -42,7 +52,7 @@ export class ChangeVariant {
         before,
         after,
       });
-      return after;
+      return withFormer(after, await this.superseded.of([row.id, ...row.claims.map(({ id }) => id)], tx));
     });
   }
 }

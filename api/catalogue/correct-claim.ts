@@ -1,5 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { WhatRests } from './what-rests.read-model.js';
+import { withFormer } from './with-former.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
@@ -18,12 +21,14 @@ interface Input {
   readonly correction: ClaimCorrection;
 }
 
-/** Corrects a claim that was copied wrongly from the label; the audit trail keeps what stood there. */
+/** Corrects a claim that was copied wrongly from the label; once something rests on it, with a reason, and what stood there is kept beside it. */
 @Injectable()
 export class CorrectClaim {
   constructor(
     private readonly database: Database,
     private readonly store: CatalogueStore,
+    private readonly rests: WhatRests,
+    private readonly superseded: SupersededRows,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -31,12 +36,18 @@ export class CorrectClaim {
   run(actor: Actor, { variant: slug, quantity: asked, expectedVersion, correction }: Input): Promise<VariantResponse> {
     const quantity = CLAIMED_QUANTITIES.find((known) => known === asked);
     if (!quantity) throw notOnRecord('claim', asked);
-    const fields = requireClaim(quantity, correction, this.clock.now());
+    const { reason, ...words } = correction;
+    const fields = requireClaim(quantity, words, this.clock.now());
     return this.database.transaction(async (tx) => {
       const variant = await this.store.lockVariant(tx, slug);
       const claim = variant?.claims.find((one) => one.quantity === quantity);
       if (!variant || !claim) throw notOnRecord('claim', `${slug}, ${quantity}`);
       requireSameVersion(variant.version, expectedVersion);
+      await this.superseded.keep(
+        tx,
+        { kind: 'claim', objectId: claim.id, was: toClaim(claim), reason, byId: actor.accountId },
+        await this.rests.on({ variant: variant.id }, tx),
+      );
       const after = toVariant(await this.store.correctClaim(tx, variant.id, quantity, fields));
       await this.audit.record(tx, {
         actorId: actor.accountId,
@@ -44,9 +55,9 @@ export class CorrectClaim {
         objectType: 'variant',
         objectId: slug,
         before: toClaim(claim),
-        after: { quantity, ...correction },
+        after: { quantity, ...words },
       });
-      return after;
+      return withFormer(after, await this.superseded.of([variant.id, ...variant.claims.map(({ id }) => id)], tx));
     });
   }
 }

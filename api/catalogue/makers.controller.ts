@@ -1,10 +1,11 @@
-import { Body, Controller, Get, Param, Patch, Post, Query } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Param, Patch, Post, Query } from '@nestjs/common';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { AddMaker } from './add-maker.js';
 import { notOnRecord } from './catalogue-faults.js';
+import { Retire } from './retire.js';
 import { CataloguePages } from './catalogue-pages.read-model.js';
 import * as schemas from '../contract/endpoints/catalogue.js';
 import { ChangeMaker } from './change-maker.js';
@@ -14,6 +15,7 @@ export class MakersController {
   constructor(
     private readonly add: AddMaker,
     private readonly change: ChangeMaker,
+    private readonly retire: Retire,
     private readonly pages: CataloguePages,
   ) {}
 
@@ -35,6 +37,34 @@ export class MakersController {
     const maker = await this.pages.maker(slug);
     if (!maker) throw notOnRecord('maker', slug);
     return maker;
+  }
+
+  @Post(':slug/retirement')
+  @Endpoint({
+    summary: 'Retire a maker: nothing new is put under it, and it stays readable.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.makerResponse,
+    needsIfMatch: true,
+  })
+  async postCatalogueMakerRetirement(
+    @CurrentActor() actor: Actor,
+    @Param('slug') slug: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: schemas.retirementRequest }) { reason }: schemas.RetirementRequest,
+  ) {
+    await this.retire.run(actor, { kind: 'maker', slug, expectedVersion, reason });
+    return this.getCatalogueMaker(slug);
+  }
+
+  @Delete(':slug/retirement')
+  @Endpoint({ summary: 'Take a retired maker into use again.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
+  deleteCatalogueMakerRetirement(
+    @CurrentActor() actor: Actor,
+    @Param('slug') slug: string,
+    @IfMatch() expectedVersion: number,
+  ): Promise<void> {
+    return this.retire.run(actor, { kind: 'maker', slug, expectedVersion, reason: null });
   }
 
   @Patch(':slug')

@@ -1,4 +1,4 @@
-import { Body, Controller, Get, Header, Param, Post, Query } from '@nestjs/common';
+import { Body, Controller, Get, Header, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiQuery } from '@nestjs/swagger';
 import type { z } from 'zod';
 import { CurrentActor } from '../platform/http/access.js';
@@ -6,6 +6,7 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { AddSpool } from './add-spool.js';
+import { ChangeSpool } from './change-spool.js';
 import { normaliseBlindCode } from '../contract/blind-code.js';
 import { spoolNotOnRecord } from './catalogue-faults.js';
 import { pageQuery } from '../contract/endpoints/catalogue.js';
@@ -20,6 +21,7 @@ import * as schemas from '../contract/endpoints/spools.js';
 export class SpoolsController {
   constructor(
     private readonly add: AddSpool,
+    private readonly change: ChangeSpool,
     private readonly reidentify: ReidentifySpool,
     private readonly spools: SpoolsReadModel,
   ) {}
@@ -60,6 +62,18 @@ export class SpoolsController {
     const spool = await this.spools.byCode(normaliseBlindCode(code));
     if (!spool) throw spoolNotOnRecord(code);
     return spool;
+  }
+
+  @Patch('catalogue/spools/:code')
+  @Endpoint({ summary: 'Correct a spool that was entered wrongly.', allow: ['editor'], answer: schemas.spoolResponse, needsIfMatch: true })
+  async patchSpool(
+    @CurrentActor() actor: Actor,
+    @Param('code') code: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: schemas.spoolChange }) change: schemas.SpoolChange,
+  ) {
+    await this.change.run(actor, { code, expectedVersion, change });
+    return this.getSpool(code);
   }
 
   @Post('catalogue/spools/:code/reidentifications')

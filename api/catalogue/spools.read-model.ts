@@ -1,9 +1,11 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { SupersededRows } from '../platform/audit/superseded.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { PageQuery } from '../contract/endpoints/catalogue.js';
 import { after, toPage } from './page.js';
+import { withFormer } from './with-former.js';
 import type { SpoolSource } from '../contract/spool-sources.js';
 import type { SpoolResponse } from '../contract/endpoints/spools.js';
 
@@ -19,6 +21,7 @@ export class SpoolsReadModel {
   constructor(
     private readonly database: Database,
     private readonly accounts: AccountsReadModel,
+    private readonly superseded: SupersededRows,
   ) {}
 
   async page(page: PageQuery) {
@@ -29,7 +32,7 @@ export class SpoolsReadModel {
 
   async byCode(blindCode: string): Promise<SpoolResponse | null> {
     const row = await this.database.client.spool.findUnique({ where: { blindCode }, include: WITH_IDENTITIES });
-    return row && toSpool(row, await this.namesIn([row]));
+    return row && withFormer(toSpool(row, await this.namesIn([row])), await this.superseded.of([row.id]));
   }
 
   /** Selects nothing but code and length, in the order of the codes, so that neither names nor neighbourhood tell what a spool is. */

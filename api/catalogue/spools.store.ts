@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { SpoolSource } from '../contract/spool-sources.js';
 
@@ -37,6 +38,15 @@ export class SpoolsStore {
   async lock(tx: Transaction, blindCode: string) {
     await tx.$queryRaw`SELECT 1 FROM spool WHERE blind_code = ${blindCode} FOR UPDATE`;
     return tx.spool.findUnique({ where: { blindCode }, include: { variant: true } });
+  }
+
+  /** Whether the key that was sealed at the opening of an edition names it. */
+  async isSealed(tx: Transaction, blindCode: string): Promise<boolean> {
+    return (await tx.edition.count({ where: { blindKey: { contains: `${blindCode} ` } } })) > 0;
+  }
+
+  change(tx: Transaction, id: string, fields: Prisma.SpoolUncheckedUpdateInput) {
+    return tx.spool.update({ where: { id }, data: { ...fields, version: { increment: 1 } } });
   }
 
   /** Whether an account handed in anything on a spool; a draft does not count. */

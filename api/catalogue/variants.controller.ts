@@ -1,4 +1,4 @@
-import { Body, Controller, Get, Param, Patch, Post, Put, Query } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Param, Patch, Post, Put, Query } from '@nestjs/common';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -6,6 +6,7 @@ import { IfMatch } from '../platform/http/if-match.js';
 import { AddClaim } from './add-claim.js';
 import { AddVariant } from './add-variant.js';
 import { notOnRecord } from './catalogue-faults.js';
+import { Retire } from './retire.js';
 import { CataloguePages } from './catalogue-pages.read-model.js';
 import * as schemas from '../contract/endpoints/catalogue.js';
 import { ChangeVariant } from './change-variant.js';
@@ -20,6 +21,7 @@ export class VariantsController {
     private readonly change: ChangeVariant,
     private readonly claim: AddClaim,
     private readonly correct: CorrectClaim,
+    private readonly retire: Retire,
     private readonly pages: CataloguePages,
   ) {}
 
@@ -41,6 +43,34 @@ export class VariantsController {
     const variant = await this.pages.variant(slug);
     if (!variant) throw notOnRecord('variant', slug);
     return variant;
+  }
+
+  @Post(':slug/retirement')
+  @Endpoint({
+    summary: 'Retire a variant: nothing new is put under it, and it stays readable.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.variantResponse,
+    needsIfMatch: true,
+  })
+  async postCatalogueVariantRetirement(
+    @CurrentActor() actor: Actor,
+    @Param('slug') slug: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: schemas.retirementRequest }) { reason }: schemas.RetirementRequest,
+  ) {
+    await this.retire.run(actor, { kind: 'variant', slug, expectedVersion, reason });
+    return this.getCatalogueVariant(slug);
+  }
+
+  @Delete(':slug/retirement')
+  @Endpoint({ summary: 'Take a retired variant into use again.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
+  deleteCatalogueVariantRetirement(
+    @CurrentActor() actor: Actor,
+    @Param('slug') slug: string,
+    @IfMatch() expectedVersion: number,
+  ): Promise<void> {
+    return this.retire.run(actor, { kind: 'variant', slug, expectedVersion, reason: null });
   }
 
   @Patch(':slug')

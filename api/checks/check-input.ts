@@ -1,22 +1,10 @@
+import type { MethodLimits } from '../contract/endpoints/methods.js';
+import type { MethodSeries } from '../contract/method-series.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import type { SpecimenInSi } from '../readings/readings-si.js';
 import type { SubmissionContent } from '../contract/submission-content.js';
 import type { SubmissionFigures } from '../readings/submission-figures.js';
 import type { Severity } from './finding.js';
-
-export interface Window {
-  readonly low: number;
-  readonly high: number;
-}
-
-export interface MethodLimits {
-  readonly minimumSpecimens: number;
-  readonly maximumCvPercent: number;
-  readonly gripBreakSharePercent: number;
-  readonly timeToBreakS: Window | null;
-  readonly ambientTemperatureC: Window;
-  readonly ambientHumidityPercent: Window;
-}
 
 export interface CheckedInstrument {
   readonly code: string;
@@ -59,6 +47,7 @@ export interface CheckInput {
     readonly effectiveFrom: string;
     readonly effectiveUntil: string | null;
     readonly limits: MethodLimits;
+    readonly series: readonly MethodSeries[];
     readonly checks: CheckSettings;
   };
   readonly instruments: readonly CheckedInstrument[];
@@ -66,11 +55,33 @@ export interface CheckInput {
   /** Cross-section of the variant from earlier diameter submissions [mm²]; null when there are none. */
   readonly knownAreaMm2: number | null;
   readonly hasDeclaredInterest: boolean;
+  /** Measured over claimed breaking force of the tester's other lines of the bench day, one for each variant. */
+  readonly sameDayRatios: readonly number[];
+  /** Mean breaking forces that the tester read of this spool in other submissions, untreated [N]. */
+  readonly ownForcesN: readonly number[];
+  /** Mean diameter that the tester read of this spool, here or in another submission [mm]; null when there is none. */
+  readonly ownDiameterMm: number | null;
+  /** How often the tester has handed in this spool by this method, this time included. */
+  readonly handIns: number;
   /** References of earlier submissions with the very same readings. */
   readonly sameReadingsAs: readonly string[];
-  readonly rigEvidence: 'inControl' | 'outOfControl' | 'noEvidence';
+  readonly rigEvidence: 'inControl' | 'outOfControl' | 'learning' | 'noEvidence';
+  /** Control pulls up to the bench day of the rig that has the fewest. */
+  readonly rigPulls: number;
+  /** First day of the edition, and the day the spool was obtained. */
+  readonly opensOn: string;
+  readonly obtainedOn: string;
   /** Traces of the specimens; none while a submission is handed in, they come after. */
   readonly traces?: readonly CheckedTrace[];
   /** Date at the bench now. */
   readonly today: string;
 }
+
+/** What comes from a label, a maker, a variant or others' results: a check that looks at any of it speaks after a hand-in alone, never in a preview. */
+export const TOLD_AFTER_HAND_IN: readonly (keyof CheckInput)[] = [
+  'variant',
+  'knownAreaMm2',
+  'hasDeclaredInterest',
+  'sameDayRatios',
+  'sameReadingsAs',
+];

@@ -24,6 +24,8 @@ export interface Check<LimitName extends string = string> {
   readonly mayBe?: readonly Severity[];
   /** Its code tells what the label says or in which direction the readings are off, so that a tester does not read it. */
   readonly isSealed?: true;
+  /** All that it looks at; it is handed nothing else. */
+  readonly looksAt: readonly (keyof CheckInput)[];
   /** What it looks for and why, for the catalogue page. */
   readonly explains: string;
   /** What is held against what, in words. */

@@ -21,6 +21,13 @@ export interface Finding {
 /** Code under which a tester reads every sealed finding. */
 export const LOOK_AGAIN = 'readings/look-again';
 
+/** Hand-ins of one spool by one method after which a tester is told no sealed finding of it any more: many answers together would tell the label. */
+export const MOST_TOLD = 3;
+
+/** The same findings for a hand-in of that number. */
+export const sealedAfter = (handIns: number, findings: readonly Finding[]): Finding[] =>
+  findings.map((finding) => (finding.isSealed && handIns > MOST_TOLD ? { ...finding, forTester: null } : finding));
+
 /** A finding as its tester may read it. */
 export interface TesterFinding {
   readonly code: string;

@@ -3,6 +3,7 @@ import type { CheckInput } from './check-input.js';
 
 /** A measured quantity against each claim of the label. */
 export interface MeasuredOverClaimed {
+  readonly quantity: string;
   readonly words: string;
   /** Measured over claimed [1], one for each claim of the quantity. */
   readonly ratios: readonly number[];
@@ -11,7 +12,11 @@ export interface MeasuredOverClaimed {
 }
 
 /** Breaking force, diameter and linear density where both measured and claimed. */
-export function measuredOverClaimed({ figures, variant, specimens }: CheckInput): MeasuredOverClaimed[] {
+export function measuredOverClaimed({
+  figures,
+  variant,
+  specimens,
+}: Pick<CheckInput, 'figures' | 'variant' | 'specimens'>): MeasuredOverClaimed[] {
   const { breakingForceN, diameterMm, linearDensityTex } = figures;
   const measured: [quantity: string, words: string, role: ReadingRole, valueSi: number | undefined][] = [
     ['breakingForce', 'breaking force', 'breakingForce', breakingForceN?.mean],
@@ -22,6 +27,8 @@ export function measuredOverClaimed({ figures, variant, specimens }: CheckInput)
     const claims = variant.claims.filter((claim) => claim.quantity === quantity);
     if (valueSi === undefined || claims.length === 0) return [];
     const read = specimens.filter(({ state, readings }) => state === 'valid' && readings.some((reading) => reading.role === role));
-    return [{ words, ratios: claims.map((claim) => valueSi / Number(claim.valueSi)), specimens: read.map(({ number }) => number) }];
+    return [
+      { quantity, words, ratios: claims.map((claim) => valueSi / Number(claim.valueSi)), specimens: read.map(({ number }) => number) },
+    ];
   });
 }

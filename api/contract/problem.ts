@@ -20,5 +20,6 @@ export const problemSchema = z.strictObject({
         expected: z.string().optional().describe('What was expected'),
       }),
     )
-    .describe('Every fault of the input'),
+    .describe('Every fault of the input, at most 100'),
+  furtherFaults: z.int().optional().describe('Faults beyond those that are listed'),
 });

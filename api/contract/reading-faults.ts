@@ -38,9 +38,10 @@ export function repeatedReadings(readings: readonly EnteredReading[]): ReadingFa
 
 /** Narrowest readings that are above the widest of the same station, whatever their units. */
 export function narrowAboveWide(readings: readonly EnteredReading[]): ReadingFault[] {
+  const wideAt = new Map(readings.filter(({ role }) => role === 'wideDiameter').map((wide) => [wide.station, wide]));
   return readings.flatMap((narrow, index) => {
     if (narrow.role !== 'narrowDiameter') return [];
-    const wide = readings.find(({ role, station }) => role === 'wideDiameter' && station === narrow.station);
+    const wide = wideAt.get(narrow.station);
     if (!wide) return [];
     const [wideM, narrowM] = [wide, narrow].map(({ value, unit }) => orNull(() => Number(parseQuantity(value, unit).si)) ?? Number.NaN);
     if (wideM === undefined || narrowM === undefined || !(narrowM > wideM)) return [];

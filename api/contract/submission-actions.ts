@@ -19,7 +19,7 @@ export interface SubmissionAction {
   readonly does: string;
 }
 
-const HANDED_IN = ['submitted', 'accepted', 'returned', 'refused', 'withdrawn'] as const;
+const HANDED_IN = ['submitted', 'accepted', 'returned', 'refused', 'takenBack', 'withdrawn'] as const;
 const EVERY = ['draft', ...HANDED_IN] as const;
 const BELOW = 'submissions/:reference';
 
@@ -42,6 +42,14 @@ export const SUBMISSION_ACTIONS = {
     whose: 'own',
     states: ['draft', 'returned'],
     does: 'Hand it in, or again as the next revision.',
+  },
+  takeBack: {
+    method: 'POST',
+    path: `${BELOW}/taking-back`,
+    roles: ['tester'],
+    whose: 'own',
+    states: ['submitted', 'returned'],
+    does: 'Take it back, until a reviewer has claimed or judged it, or after it was returned; it stays on record.',
   },
   addTraces: {
     method: 'POST',
@@ -74,6 +82,14 @@ export const SUBMISSION_ACTIONS = {
     whose: 'others',
     states: ['submitted'],
     does: 'Accept, return or refuse it.',
+  },
+  close: {
+    method: 'POST',
+    path: `${BELOW}/closure`,
+    roles: ['reviewer', 'editor'],
+    whose: 'others',
+    states: ['returned'],
+    does: 'Refuse what was returned and will not come back, with the reason.',
   },
   withdraw: {
     method: 'POST',

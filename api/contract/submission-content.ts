@@ -19,6 +19,9 @@ export const INVALID_REASONS = ['brokeAtGrip', 'slipped', 'mistied', 'handlingDa
 /** Specimens that one submission may hold. */
 export const MOST_SPECIMENS = 20_000;
 
+/** Readings that one specimen may carry. */
+export const MOST_READINGS = 400;
+
 const decimal = z
   .string()
   .max(30)
@@ -46,7 +49,10 @@ export const specimenContent = z
       .describe('Whether the specimen was knotted or abraded before the pull'),
     validity: z.enum(['valid', 'invalid']).default('valid'),
     invalidReason: z.enum(INVALID_REASONS).optional().describe('Why it does not count'),
-    readings: z.array(readingContent).min(1, 'Expected at least one reading').max(400),
+    readings: z
+      .array(readingContent)
+      .min(1, 'Expected at least one reading')
+      .max(MOST_READINGS, `Expected at most ${MOST_READINGS} readings; give each specimen its own number`),
   })
   .superRefine((specimen, context) => {
     if ((specimen.validity === 'invalid') !== (specimen.invalidReason !== undefined)) {
@@ -87,6 +93,13 @@ export const submissionContent = z
     }),
     seenLabel: z.boolean().default(false).describe('Whether the tester has seen the unblinded label'),
     note: z.string().max(2000).optional(),
+    fewerBecause: z
+      .string()
+      .trim()
+      .min(10, 'Expected some words on why fewer specimens count, e.g. "The grip slipped from specimen 4 on"')
+      .max(2000)
+      .optional()
+      .describe('Why fewer specimens count than the method asks for: a bench day that went badly is on record too'),
     specimens: z
       .array(specimenContent)
       .min(1, 'Expected at least one specimen')

@@ -1,10 +1,13 @@
 import { Injectable } from '@nestjs/common';
+import canonicalize from 'canonicalize';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
+import { isDuplicate } from '../platform/database/database-failure.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
 import { futureFaults } from '../platform/clock/future-faults.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
@@ -43,7 +46,8 @@ export class AddControlPull {
       ...readings.flatMap((read) => ('fault' in read ? [read.fault] : [])),
       ...futureFaults('/benchDay', input.benchDay, handedInAt),
     ];
-    return this.database.transaction(async (tx) => {
+    const contentDigest = digestOf(actor.accountId, input);
+    return this.once(contentDigest, async (tx) => {
       const rig = await this.store.lockRig(tx, input.instrument);
       const line = await this.store.controlLine(tx, input.controlLine);
       const unknown = unknownNames(input, { rig, line, method });
@@ -58,6 +62,7 @@ export class AddControlPull {
         benchDay: new Date(input.benchDay),
         handedInAt,
         note: input.note,
+        contentDigest,
         ...airOf(input.ambient),
         readings: readings.flatMap((read) => ('fault' in read ? [] : [read])),
       });
@@ -73,6 +78,17 @@ export class AddControlPull {
     });
   }
 
+  /** The record keeps the same pull from standing twice; which it is is told by its number. */
+  private async once<Answer>(contentDigest: string, work: (tx: Transaction) => Promise<Answer>): Promise<Answer> {
+    try {
+      return await this.database.transaction(work);
+    } catch (error) {
+      if (!isDuplicate(error)) throw error;
+      const first = await this.database.transaction((tx) => this.store.pullWithContent(tx, contentDigest));
+      throw new Problem(controlPullProblems['control-pulls/handed-in-before'], `It is on record as ${first ?? 'another pull'}.`);
+    }
+  }
+
   private async requireNext(
     tx: Transaction,
     rigId: string,
@@ -84,6 +100,12 @@ export class AddControlPull {
     const detail = `Found ${benchDay}; the last control pull of ${instrument} by ${method} is of ${before}. Make a new pull and hand it in with its day.`;
     throw new Problem(controlPullProblems['control-pulls/out-of-order'], detail, [{ pointer: '/benchDay', detail, code: 'out_of_order' }]);
   }
+}
+
+/** What is the same readings in other units is the same pull. */
+function digestOf(testerId: string, { instrument, method, controlLine, benchDay, readings, ambient, note }: ControlPullRequest): string {
+  const forces = readings.map((reading, index) => readForce(reading, index)).map((read) => ('fault' in read ? null : read.valueSi));
+  return sha256(canonicalize([testerId, instrument, method, controlLine, benchDay, forces, ambient ?? null, note]) ?? '');
 }
 
 function airOf(ambient: ControlPullRequest['ambient']): Air | null {

@@ -7,6 +7,12 @@ export const controlPullProblems = declareProblems({
     explains:
       'Each control pull is judged by those before it, so they are handed in by the order of bench days. A day without one stays without evidence.',
   },
+  'control-pulls/handed-in-before': {
+    status: 409,
+    title: 'The same control pull is on record',
+    explains:
+      'Rig, method, control line, bench day, readings, air and note are those of a pull of yours that is on record; nothing was stored. If it was pulled again and read the same, say so in the note.',
+  },
   'control-pulls/own-pull': {
     status: 403,
     title: 'Nobody strikes their own control pull',

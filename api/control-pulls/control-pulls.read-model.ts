@@ -20,6 +20,7 @@ export type ControlPullOnRecord = ControlPullEvidence & { readonly id: string };
 export interface WhichPulls {
   readonly instruments?: readonly string[];
   readonly method?: string;
+  readonly methods?: readonly string[];
   /** Last bench day. */
   readonly until?: string;
 }
@@ -44,9 +45,9 @@ export class ControlPullsReadModel {
     return rows.map(({ code }) => code);
   }
 
-  /** Pulls and strikes of each rig, as they stand in a transaction. */
-  async records(tx: Transaction, rigs: readonly string[]): Promise<Map<string, number>> {
-    const rows = await tx.$queryRaw<{ code: string; records: number }[]>`
+  /** Pulls and strikes of each rig together: it grows with whatever may change what is known of them. */
+  async records(rigs: readonly string[], tx?: Transaction): Promise<Map<string, number>> {
+    const rows = await (tx ?? this.database.client).$queryRaw<{ code: string; records: number }[]>`
       SELECT i."code", (count(p."id") + count(s."control_pull_id"))::int AS "records" FROM "instrument" i
       LEFT JOIN "control_pull" p ON p."instrument_id" = i."id" LEFT JOIN "control_pull_strike" s ON s."control_pull_id" = p."id"
       WHERE i."code" = ANY(${rigs}) GROUP BY i."code"`;
@@ -54,11 +55,12 @@ export class ControlPullsReadModel {
   }
 
   /** Pulls in the order of pulling. */
-  async pulls({ instruments, method, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
+  async pulls({ instruments, method, methods, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
     const rows = await (tx ?? this.database.client).controlPull.findMany({
       where: {
         ...(instruments ? { instrument: { code: { in: [...instruments] } } } : {}),
         ...(method === undefined ? {} : { method: { slug: method } }),
+        ...(methods === undefined ? {} : { method: { slug: { in: [...methods] } } }),
         ...(until === undefined ? {} : { benchDay: { lte: new Date(until) } }),
       },
       include: PULL,

@@ -19,6 +19,7 @@ export interface NewControlPull extends Partial<Air> {
   readonly benchDay: Date;
   readonly handedInAt: Date;
   readonly note: string | null;
+  readonly contentDigest: string;
   readonly readings: readonly { readonly enteredText: string; readonly enteredUnit: string; readonly valueSi: string }[];
 }
 
@@ -75,6 +76,11 @@ export class ControlPullsStore {
     await tx.controlPull.create({ data: { id, ...pull } });
     await tx.controlReading.createMany({ data: readings.map((reading, index) => ({ controlPullId: id, number: index + 1, ...reading })) });
     return id;
+  }
+
+  /** Id of the pull with a content; null when there is none. */
+  async pullWithContent(tx: Transaction, contentDigest: string): Promise<string | null> {
+    return (await tx.controlPull.findUnique({ where: { contentDigest }, select: { id: true } }))?.id ?? null;
   }
 
   /** A pull with its strike if there is one, its rig locked; null when there is none. */

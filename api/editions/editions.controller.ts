@@ -1,6 +1,4 @@
-import { Body, Controller, Delete, Get, Param, Post } from '@nestjs/common';
-import { AuditTrail } from '../platform/audit/audit-trail.store.js';
-import { Database } from '../platform/database/database.js';
+import { Body, Controller, Delete, Get, Param, Patch, Post } from '@nestjs/common';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
@@ -8,9 +6,11 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { AddEntries } from './add-entries.js';
+import { AddScheme } from './add-scheme.js';
+import { AmendEdition } from './amend-edition.js';
+import { ChangeEdition } from './change-edition.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from '../contract/endpoints/editions.js';
-import { EditionsStore } from './editions.store.js';
 import { ExcludeEntry } from './exclude-entry.js';
 import { OpenEdition } from './open-edition.js';
 import { PlanEdition } from './plan-edition.js';
@@ -18,29 +18,20 @@ import { PlanEdition } from './plan-edition.js';
 @Controller('v1')
 export class EditionsController {
   constructor(
+    private readonly schemes: AddScheme,
     private readonly plan: PlanEdition,
+    private readonly changing: ChangeEdition,
+    private readonly amending: AmendEdition,
     private readonly entering: AddEntries,
     private readonly opening: OpenEdition,
     private readonly excluding: ExcludeEntry,
     private readonly editions: EditionsReadModel,
-    private readonly store: EditionsStore,
-    private readonly database: Database,
-    private readonly audit: AuditTrail,
   ) {}
 
   @Post('schemes')
   @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: schemas.schemeResponse })
   async postScheme(@CurrentActor() actor: Actor, @Body({ schema: schemas.schemeRequest }) input: schemas.SchemeRequest) {
-    await this.database.transaction(async (tx) => {
-      await this.store.createScheme(tx, input);
-      await this.audit.record(tx, {
-        actorId: actor.accountId,
-        action: 'scheme.added',
-        objectType: 'scheme',
-        objectId: `${input.slug}/${input.number}`,
-        after: input,
-      });
-    });
+    await this.schemes.run(actor, input);
     return input;
   }
 
@@ -69,8 +60,60 @@ export class EditionsController {
     return this.one(slug);
   }
 
+  @Patch('editions/:edition')
+  @Endpoint({
+    summary: 'Change a planned edition: name, scheme, days, methods, the edition before.',
+    allow: ['editor'],
+    answer: schemas.editionResponse,
+    needsIfMatch: true,
+  })
+  async patchEdition(
+    @CurrentActor() actor: Actor,
+    @Param('edition') slug: string,
+    @IfMatch() version: number,
+    @Body({ schema: schemas.editionChange }) change: schemas.EditionChange,
+  ) {
+    await this.changing.run(actor, slug, version, change);
+    return this.one(slug);
+  }
+
+  @Delete('editions/:edition')
+  @Endpoint({ summary: 'Take a planned edition away.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
+  deleteEdition(@CurrentActor() actor: Actor, @Param('edition') slug: string, @IfMatch() version: number): Promise<void> {
+    return this.changing.delete(actor, slug, version);
+  }
+
+  @Delete('editions/:edition/entries/:variant')
+  @Endpoint({ summary: 'Take an entry out of a planned edition.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
+  deleteEntry(
+    @CurrentActor() actor: Actor,
+    @Param('edition') slug: string,
+    @Param('variant') variant: string,
+    @IfMatch() version: number,
+  ): Promise<void> {
+    return this.changing.removeEntry(actor, slug, version, variant);
+  }
+
+  @Post('editions/:edition/amendments')
+  @Endpoint({
+    summary: 'Let an open edition take further entries, forgotten methods or a later closing day, with the reason.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.editionResponse,
+    needsIfMatch: true,
+  })
+  async postAmendment(
+    @CurrentActor() actor: Actor,
+    @Param('edition') slug: string,
+    @IfMatch() version: number,
+    @Body({ schema: schemas.amendmentRequest }) input: schemas.AmendmentRequest,
+  ) {
+    await this.amending.run(actor, slug, version, input);
+    return this.one(slug);
+  }
+
   @Post('editions/:edition/entries')
-  @Endpoint({ summary: 'Enter variants.', allow: ['editor'], status: 201, answer: schemas.editionResponse })
+  @Endpoint({ summary: 'Enter variants in a planned edition.', allow: ['editor'], status: 201, answer: schemas.editionResponse })
   async postEntries(
     @CurrentActor() actor: Actor,
     @Param('edition') slug: string,

@@ -1,6 +1,6 @@
 /**
  * Purpose: ranking exercises. States: planned → open → closed → published.
- * Editors plan, enter, open and exclude; opening pins scheme, method versions and checks and seals the key of blind codes.
+ * Editors plan, enter, open and exclude; until it opens they change it or take it away, while it is open they amend it with a reason; opening pins scheme, method versions and checks and seals the key of blind codes.
  * What stands in an edition, and its closing, is the board's.
  */
 import { Module } from '@nestjs/common';
@@ -8,6 +8,10 @@ import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { AddEntries } from './add-entries.js';
+import { AddScheme } from './add-scheme.js';
+import { AmendEdition } from './amend-edition.js';
+import { ChangeEdition } from './change-edition.js';
+import { EditionParts } from './edition-parts.read-model.js';
 import { EditionsController } from './editions.controller.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
@@ -18,7 +22,18 @@ import { PlanEdition } from './plan-edition.js';
 @Module({
   imports: [AccountsModule, CatalogueModule, MethodsModule],
   controllers: [EditionsController],
-  providers: [AddEntries, EditionsReadModel, EditionsStore, ExcludeEntry, OpenEdition, PlanEdition],
+  providers: [
+    AddEntries,
+    AddScheme,
+    AmendEdition,
+    ChangeEdition,
+    EditionParts,
+    EditionsReadModel,
+    EditionsStore,
+    ExcludeEntry,
+    OpenEdition,
+    PlanEdition,
+  ],
   exports: [EditionsReadModel, EditionsStore],
 })
 export class EditionsModule {}

@@ -1,9 +1,24 @@
 import { Injectable } from '@nestjs/common';
+import { methodSeriesListSchema } from '../contract/method-series.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { schemeRules } from '../contract/endpoints/editions.js';
+import type { Amendment } from '../contract/amendment.js';
+import type { Prisma } from '../platform/database/generated/client.js';
+import type { Obstacle } from '../contract/obstacle.js';
+import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
+
+const WITH_METHODS = {
+  methods: { include: { methodVersion: { include: { method: true } } }, orderBy: { methodVersion: { method: { slug: 'asc' } } } },
+} satisfies Prisma.EditionInclude;
+
+const toAmendment = ({ at, reason, changes }: { at: Date; reason: string; changes: unknown }): Amendment => ({
+  on: day(at),
+  reason,
+  ...(changes as Omit<Amendment, 'on' | 'reason'>),
+});
 
 /** What other features and screens may know of editions. */
 @Injectable()
@@ -19,10 +34,6 @@ export class EditionsReadModel {
       words: row.words,
       rules: schemeRules.parse(row.rules),
     }));
-  }
-
-  scheme(slug: string, number: number) {
-    return this.database.client.scheme.findUnique({ where: { slug_number: { slug, number } } });
   }
 
   /** Row and state of an edition that is known to be there. */
@@ -42,21 +53,46 @@ export class EditionsReadModel {
     return { blindKey, checks: checkSet as CheckDocument[] | null };
   }
 
+  /** Everything that stands in the way of opening an edition that is known to be there. */
+  async openingObstacles(slug: string): Promise<Obstacle[]> {
+    const edition = await this.database.client.edition.findUniqueOrThrow({
+      where: { slug },
+      include: {
+        scheme: true,
+        methods: { include: { methodVersion: { include: { method: true } } } },
+        _count: { select: { entries: true } },
+      },
+    });
+    return openingObstacles(toOpening(edition, edition._count.entries));
+  }
+
   /** Variants entered in an edition, by id. */
   async entriesOf(slug: string): Promise<string[]> {
     const rows = await this.database.client.entry.findMany({ where: { edition: { slug } }, select: { variantId: true } });
     return rows.map(({ variantId }) => variantId);
   }
 
-  editionId(slug: string) {
-    return this.database.client.edition.findUnique({ where: { slug }, select: { id: true } });
+  /** Slugs of editions whose movement is told against this one. */
+  async following(slug: string): Promise<string[]> {
+    const rows = await this.database.client.edition.findMany({
+      where: { previous: { slug } },
+      select: { slug: true },
+      orderBy: { slug: 'asc' },
+    });
+    return rows.map((row) => row.slug);
   }
 
   async editions(slug?: string) {
     const rows = await this.database.client.edition.findMany({
       where: slug === undefined ? {} : { slug },
       orderBy: { slug: 'asc' },
-      include: { scheme: true, previous: true, _count: { select: { entries: true } } },
+      include: {
+        scheme: true,
+        previous: true,
+        ...WITH_METHODS,
+        amendments: { orderBy: { id: 'asc' } },
+        _count: { select: { entries: true } },
+      },
     });
     return rows.map((row) => ({
       slug: row.slug,
@@ -67,7 +103,10 @@ export class EditionsReadModel {
       closesOn: day(row.closesOn),
       previous: row.previous?.slug ?? null,
       blindKeyDigest: row.blindKeyDigest,
+      closedOn: row.closedOn && day(row.closedOn),
       entries: row._count.entries,
+      methods: row.methods.map(({ methodVersion: { number, method } }) => ({ slug: method.slug, number })),
+      amendments: row.amendments.map(toAmendment),
       version: row.version,
     }));
   }
@@ -80,6 +119,7 @@ export class EditionsReadModel {
         id: true,
         slug: true,
         state: true,
+        opensOn: true,
         checkSet: true,
         methods: { select: { methodVersionId: true } },
         entries: { select: { variantId: true } },
@@ -91,6 +131,7 @@ export class EditionsReadModel {
       id: edition.id,
       slug: edition.slug,
       state: edition.state,
+      opensOn: day(edition.opensOn),
       /** As pinned when it opened; null of one that was opened before checks were pinned. */
       checkSet: edition.checkSet as CheckDocument[] | null,
       methodVersionIds: edition.methods.map((method) => method.methodVersionId),
@@ -105,7 +146,8 @@ export class EditionsReadModel {
       include: {
         scheme: true,
         previous: { select: { slug: true } },
-        methods: { include: { methodVersion: { include: { method: true } } }, orderBy: { methodVersion: { method: { slug: 'asc' } } } },
+        ...WITH_METHODS,
+        amendments: { orderBy: { id: 'asc' } },
         entries: { include: { exclusion: true, variant: { select: { slug: true } } }, orderBy: { variant: { slug: 'asc' } } },
       },
     });
@@ -118,10 +160,17 @@ export class EditionsReadModel {
       state: edition.state,
       opensOn: day(edition.opensOn),
       closesOn: day(edition.closesOn),
+      ...(edition.closedOn ? { closedOn: day(edition.closedOn) } : {}),
+      ...(edition.amendments.length > 0 ? { amendments: edition.amendments.map(toAmendment) } : {}),
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
       scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
-      methods: edition.methods.map(({ methodVersion: { number, method } }) => ({ slug: method.slug, number })),
+      methods: edition.methods.map(({ methodVersion: { number, series, parameters, method } }) => ({
+        slug: method.slug,
+        number,
+        series: methodSeriesListSchema.parse(series),
+        reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
+      })),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,
         variant: entry.variant.slug,

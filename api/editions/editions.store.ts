@@ -32,11 +32,11 @@ export class EditionsStore {
    * Locks the edition for a change of state.
    * @throws Problem where there is none, where somebody changed it since it was read, or where its state does not allow the change
    */
-  async lockIn(tx: Transaction, slug: string, version: number, allowed: readonly EditionState[]) {
+  async lockIn(tx: Transaction, slug: string, version: number, allowed: readonly EditionState[], wayOn = '') {
     const edition = await this.lock(tx, slug);
     if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
     requireSameVersion(edition.version, version);
-    requireState(edition, allowed);
+    requireState(edition, allowed, wayOn);
     return edition;
   }
 
@@ -65,6 +65,33 @@ export class EditionsStore {
   async holdOpen(tx: Transaction, editionId: string): Promise<boolean> {
     const rows = await tx.$queryRaw<unknown[]>`SELECT 1 FROM "edition" WHERE "id" = ${editionId}::uuid AND "state" = 'open' FOR SHARE`;
     return rows.length > 0;
+  }
+
+  pin(tx: Transaction, editionId: string, methodVersionIds: readonly string[]) {
+    return tx.editionMethod.createMany({ data: methodVersionIds.map((methodVersionId) => ({ editionId, methodVersionId })) });
+  }
+
+  /** Other method versions in place of those that a planned edition was to pin. */
+  async pinInstead(tx: Transaction, editionId: string, methodVersionIds: readonly string[]): Promise<void> {
+    await tx.editionMethod.deleteMany({ where: { editionId } });
+    await this.pin(tx, editionId, methodVersionIds);
+  }
+
+  amend(tx: Transaction, data: { editionId: string; reason: string; changes: object; byId: string; at: Date }) {
+    return tx.editionAmendment.create({ data });
+  }
+
+  async removeEntry(tx: Transaction, id: string): Promise<void> {
+    await tx.exclusion.deleteMany({ where: { entryId: id } });
+    await tx.entry.delete({ where: { id } });
+  }
+
+  /** Takes a planned edition away with all that was planned of it. */
+  async delete(tx: Transaction, id: string): Promise<void> {
+    await tx.exclusion.deleteMany({ where: { entry: { editionId: id } } });
+    await tx.entry.deleteMany({ where: { editionId: id } });
+    await tx.editionMethod.deleteMany({ where: { editionId: id } });
+    await tx.edition.delete({ where: { id } });
   }
 
   addEntries(tx: Transaction, editionId: string, variantIds: readonly string[]) {

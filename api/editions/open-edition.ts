@@ -7,8 +7,9 @@ import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { editionProblems } from './editions.errors.js';
-import { schemeRules } from '../contract/endpoints/editions.js';
+import { obstacleFaults } from '../contract/obstacle.js';
 import { EditionsStore } from './editions.store.js';
+import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 /** Opens an edition: from now on its scheme, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
 @Injectable()
@@ -22,14 +23,10 @@ export class OpenEdition {
   async run(actor: Actor, slug: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['planned']);
-      const pinned = edition.methods.map(({ methodVersion }) => methodVersion.method.slug);
-      const unpinned = schemeRules.parse(edition.scheme.rules).categories.filter((category) => !pinned.includes(category.method));
-      const entries = await this.store.countEntries(tx, edition.id);
-      if (entries === 0 || unpinned.length > 0) {
-        throw new Problem(
-          editionProblems['editions/nothing-to-open'],
-          `${entries} entries; no version pinned of: ${unpinned.map(({ method }) => method).join(', ') || 'none missing'}.`,
-        );
+      const obstacles = openingObstacles(toOpening(edition, await this.store.countEntries(tx, edition.id)));
+      if (obstacles.length > 0) {
+        const detail = `${obstacles.map(({ what, references }) => [what, references.join(', ')].filter(Boolean).join(': ')).join('; ')}.`;
+        throw new Problem(editionProblems['editions/nothing-to-open'], detail, obstacleFaults(obstacles));
       }
       const blindKey = await this.store.blindKey(tx, edition.id);
       const blindKeyDigest = sha256(blindKey);

@@ -12,7 +12,7 @@ interface Input {
   readonly calibration: CalibrationRequest;
 }
 
-/** Adds a certificate to an instrument; a certificate on record is never changed. */
+/** Adds a certificate to an instrument. */
 @Injectable()
 export class AddCalibration {
   constructor(
@@ -27,7 +27,7 @@ export class AddCalibration {
       if (!instrument) throw new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record.`);
       const { certificate, validFrom, validUntil, ...figures } = calibration;
       if (instrument.calibrations.some((known) => known.certificate === certificate)) {
-        const detail = `Certificate "${certificate}" of "${code}" is on record and never changes. Give a new certificate its own number.`;
+        const detail = `Certificate "${certificate}" of "${code}" is on record. Give a new certificate its own number, or correct that one (PUT /v1/instruments/{code}/calibrations/{certificate}).`;
         throw new Problem(platformProblems['record/already-exists'], detail, [{ pointer: '/certificate', detail, code: 'duplicate' }]);
       }
       await this.store.addCalibration(tx, {

@@ -1,4 +1,4 @@
-import { Body, Controller, Get, Param, Post } from '@nestjs/common';
+import { Body, Controller, Get, Param, Post, Put } from '@nestjs/common';
 import { SI_UNITS } from '../measurement/units/unit-table.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -6,6 +6,8 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { AddCalibration } from './add-calibration.js';
+import { CorrectCalibration } from './correct-calibration.js';
+import { IfMatch } from '../platform/http/if-match.js';
 import { AddInstrument } from './add-instrument.js';
 import { InstrumentsReadModel } from './instruments.read-model.js';
 import type { InstrumentOnRecord } from './instruments.read-model.js';
@@ -16,6 +18,7 @@ export class InstrumentsController {
   constructor(
     private readonly add: AddInstrument,
     private readonly calibrate: AddCalibration,
+    private readonly correct: CorrectCalibration,
     private readonly instruments: InstrumentsReadModel,
   ) {}
 
@@ -37,7 +40,8 @@ export class InstrumentsController {
   async getInstrument(@Param('code') code: string) {
     const [instrument] = await this.instruments.byCodes([code]);
     if (!instrument) throw new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record.`);
-    return toAnswer(instrument);
+    const former = await this.instruments.formerOf(code);
+    return { ...toAnswer(instrument), ...(former.length > 0 ? { former } : {}) };
   }
 
   @Post(':code/calibrations')
@@ -50,10 +54,29 @@ export class InstrumentsController {
     await this.calibrate.run(actor, { code, calibration });
     return this.getInstrument(code);
   }
+
+  @Put(':code/calibrations/:certificate')
+  @Endpoint({
+    summary: 'Correct a certificate that was copied wrongly.',
+    allow: ['editor'],
+    answer: schemas.instrumentResponse,
+    needsIfMatch: true,
+  })
+  async putCalibration(
+    @CurrentActor() actor: Actor,
+    @Param('code') code: string,
+    @Param('certificate') certificate: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: schemas.calibrationCorrection }) correction: schemas.CalibrationCorrection,
+  ) {
+    await this.correct.run(actor, { code, certificate, expectedVersion, correction });
+    return this.getInstrument(code);
+  }
 }
 
 const toAnswer = ({
   code,
+  version,
   kind,
   name,
   dimension,
@@ -69,4 +92,5 @@ const toAnswer = ({
   capacity: { ...capacity, value: capacitySi, siUnit: SI_UNITS[dimension] },
   resolution: { ...resolution, value: resolutionSi, siUnit: SI_UNITS[dimension] },
   calibrations,
+  version,
 });

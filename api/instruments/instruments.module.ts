@@ -1,18 +1,19 @@
 /**
  * The rigs and gauges of the bench, with their range, resolution and certificates.
- * States: none; a certificate is added and never changed.
+ * States: none; a certificate is corrected while no submission names it, then superseded with a reason.
  * Editors write; anybody signed in reads.
  */
 import { Module } from '@nestjs/common';
 import { AddCalibration } from './add-calibration.js';
 import { AddInstrument } from './add-instrument.js';
+import { CorrectCalibration } from './correct-calibration.js';
 import { InstrumentsController } from './instruments.controller.js';
 import { InstrumentsReadModel } from './instruments.read-model.js';
 import { InstrumentsStore } from './instruments.store.js';
 
 @Module({
   controllers: [InstrumentsController],
-  providers: [AddCalibration, AddInstrument, InstrumentsReadModel, InstrumentsStore],
+  providers: [AddCalibration, AddInstrument, CorrectCalibration, InstrumentsReadModel, InstrumentsStore],
   exports: [InstrumentsReadModel],
 })
 export class InstrumentsModule {}

@@ -1,5 +1,8 @@
 import { Injectable } from '@nestjs/common';
+import type { Former, Resting } from '../contract/former.js';
+import { SupersededRows } from '../platform/audit/superseded.store.js';
 import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { CalibrationModel, InstrumentModel } from '../platform/database/generated/models.js';
 import { DIMENSION_OF_KIND } from '../contract/instrument-kinds.js';
@@ -12,7 +15,10 @@ type InstrumentRow = InstrumentModel & { calibrations: CalibrationModel[] };
 /** Instruments with their certificates, as screens, submissions and releases see them. */
 @Injectable()
 export class InstrumentsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly superseded: SupersededRows,
+  ) {}
 
   /**
    * Instruments by their bench codes; an unknown code has none.
@@ -27,6 +33,22 @@ export class InstrumentsReadModel {
     return rows.map(toInstrument);
   }
 
+  /** What certificates of an instrument said before they were superseded. */
+  async formerOf(code: string): Promise<Former> {
+    const calibrations = await this.database.client.calibration.findMany({ where: { instrument: { code } }, select: { id: true } });
+    return (await this.superseded.of(calibrations.map(({ id }) => id))) as Former;
+  }
+
+  /** What rests on a certificate: revisions that were handed in and name it. */
+  async restingOn(tx: Transaction, instrumentId: string, certificate: string): Promise<Resting> {
+    const rows = await tx.submission.findMany({
+      where: { revisions: { some: { instruments: { some: { instrumentId, certificate } } } } },
+      select: { reference: true, edition: { select: { slug: true } } },
+      orderBy: { reference: 'asc' },
+    });
+    return { submissions: rows.map(({ reference }) => reference), editions: [...new Set(rows.map(({ edition }) => edition.slug))].sort() };
+  }
+
   /** Every instrument, by code. */
   async all() {
     const rows = await this.database.client.instrument.findMany({ orderBy: { code: 'asc' }, include: WITH_CALIBRATIONS });
@@ -36,6 +58,7 @@ export class InstrumentsReadModel {
 
 const toInstrument = (row: InstrumentRow) => ({
   id: row.id,
+  version: row.version,
   code: row.code,
   kind: row.kind as InstrumentKind,
   name: row.name,

@@ -24,6 +24,8 @@ interface NewCalibration {
   readonly coverageFactor: string;
 }
 
+const ONE_MORE = { version: { increment: 1 } } as const;
+
 /** The only writer of instruments and calibrations. */
 @Injectable()
 export class InstrumentsStore {
@@ -37,7 +39,14 @@ export class InstrumentsStore {
     return tx.instrument.create({ data });
   }
 
-  addCalibration(tx: Transaction, data: NewCalibration) {
-    return tx.calibration.create({ data });
+  /** Adds a certificate; the instrument shows its certificates, so that it counts as changed. */
+  async addCalibration(tx: Transaction, data: NewCalibration): Promise<void> {
+    await tx.calibration.create({ data });
+    await tx.instrument.update({ where: { id: data.instrumentId }, data: ONE_MORE });
+  }
+
+  async correctCalibration(tx: Transaction, id: string, { instrumentId, ...fields }: NewCalibration): Promise<void> {
+    await tx.calibration.update({ where: { id }, data: fields });
+    await tx.instrument.update({ where: { id: instrumentId }, data: ONE_MORE });
   }
 }

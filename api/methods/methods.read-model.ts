@@ -4,6 +4,7 @@ import type { MethodVersionModel } from '../platform/database/generated/models.j
 import { lastDay, toDateText } from './method-version.js';
 import { checkSettingsSchema, methodLimitsSchema, methodParametersSchema, methodWordingSchema } from '../contract/endpoints/methods.js';
 import type { MethodResponse, MethodVersion } from '../contract/endpoints/methods.js';
+import { methodSeriesListSchema } from '../contract/method-series.js';
 
 const WITH_VERSIONS = { versions: { orderBy: { number: 'asc' } } } as const;
 
@@ -74,6 +75,7 @@ function toVersions({ slug, name, versions }: MethodRow): MethodVersion[] {
     effectiveFrom: toDateText(row.effectiveFrom),
     effectiveUntil: lastDay(row.effectiveUntil, versions[index + 1]?.effectiveFrom ?? null),
     limits: methodLimitsSchema.parse(row.limits),
+    series: methodSeriesListSchema.parse(row.series),
     parameters: methodParametersSchema.parse(row.parameters),
     checks: checkSettingsSchema.parse(row.checks),
     wording: methodWordingSchema.parse(row.wording),

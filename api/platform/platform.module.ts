@@ -1,15 +1,18 @@
 /**
- * Plumbing for every feature: database, clock, identifiers, audit trail, jobs, files.
+ * Plumbing for every feature: database, clock, identifiers, audit trail, superseded rows, jobs, files.
  * Knows no word of the domain but the audit trail's.
  */
 import { Global, Module } from '@nestjs/common';
-import type { DynamicModule } from '@nestjs/common';
+import type { DynamicModule, OnApplicationShutdown } from '@nestjs/common';
 import { AuditTrail } from './audit/audit-trail.store.js';
+import { SupersededRows } from './audit/superseded.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Clock } from './clock/clock.js';
 import { Database } from './database/database.js';
 import { FileStore } from './file-store/file-store.js';
+import { Readiness } from './http/readiness.js';
+import { IdempotentAnswersStore } from './http/idempotent-answers.store.js';
 import { Identifiers } from './identifiers/identifiers.js';
 import { Jobs } from './jobs/jobs.js';
 
@@ -21,7 +24,18 @@ export interface PlatformOptions {
 
 @Global()
 @Module({})
-export class PlatformModule {
+export class PlatformModule implements OnApplicationShutdown {
+  constructor(
+    private readonly jobs: Jobs,
+    private readonly database: Database,
+  ) {}
+
+  /** When nobody asks any more: first the orders at work come to their end, then the database is left. */
+  async onApplicationShutdown(): Promise<void> {
+    await this.jobs.stop();
+    await this.database.close();
+  }
+
   static with(options: PlatformOptions): DynamicModule {
     const providers = [
       { provide: CONFIG, useValue: options.config },
@@ -29,8 +43,11 @@ export class PlatformModule {
       { provide: Identifiers, useValue: options.identifiers ?? new Identifiers() },
       Database,
       AuditTrail,
+      SupersededRows,
       FileStore,
+      IdempotentAnswersStore,
       Jobs,
+      Readiness,
     ];
     return { module: PlatformModule, providers, exports: providers };
   }

@@ -6,6 +6,22 @@ export const proposalProblems = declareProblems({
     title: 'You made this proposal yourself',
     explains: 'A withdrawal and a re-identification take two persons: one proposes, another carries it out.',
   },
+  'proposals/not-yours': {
+    status: 403,
+    title: 'Another person made this proposal',
+    explains: 'Only who made a proposal calls it off; another person declines it, with a reason.',
+  },
+  'proposals/ended': {
+    status: 409,
+    title: 'The proposal is not open any more',
+    explains: 'A proposal is carried out, declined or called off once, and stays so. Make a new one where it is still needed.',
+  },
+  'proposals/never-possible': {
+    status: 422,
+    title: 'This could never be carried out',
+    explains:
+      'A withdrawal is of an accepted submission, a re-identification of a spool to another variant on record. The detail says what stands in the way and what to do instead.',
+  },
   'proposals/other-matter': {
     status: 422,
     title: 'The proposal is about something else',

@@ -6,24 +6,50 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { proposalProblems } from './proposals.errors.js';
-import type { ProposalResponse } from '../contract/endpoints/proposals.js';
+import type { ProposalResponse, ProposalsQuery, ProposalState } from '../contract/endpoints/proposals.js';
 
 const TOLD = {
   by: { select: { displayName: true } },
   withdrawal: { select: { submissionId: true } },
   reidentification: { select: { id: true } },
+  end: { include: { by: { select: { displayName: true } } } },
 } satisfies Prisma.ProposalInclude;
 
 type Row = Prisma.ProposalGetPayload<{ include: typeof TOLD }>;
+
+interface ProposalToEnd {
+  readonly byId: string;
+  readonly isOpen: boolean;
+  /** How it stands, in words. */
+  readonly says: string;
+  readonly kind: string;
+  readonly object: string;
+}
 
 /** Proposals, as people see them and as those who carry them out need them. */
 @Injectable()
 export class ProposalsReadModel {
   constructor(private readonly database: Database) {}
 
-  /** The last two hundred, newest first. */
-  async all(): Promise<ProposalResponse[]> {
-    const rows = await this.database.client.proposal.findMany({ include: TOLD, orderBy: { id: 'desc' }, take: 200 });
+  /** Newest first, two hundred a page. */
+  async page({ state, cursor }: ProposalsQuery): Promise<{ items: ProposalResponse[]; nextCursor: string | null }> {
+    const rows = await this.database.client.proposal.findMany({
+      where: { ...(state === undefined ? {} : IN_STATE[state]), ...(cursor === undefined ? {} : { id: { lt: cursor } }) },
+      include: TOLD,
+      orderBy: { id: 'desc' },
+      take: PAGE + 1,
+    });
+    const items = rows.slice(0, PAGE).map(toProposal);
+    return { items, nextCursor: rows.length > PAGE ? (items.at(-1)?.id ?? null) : null };
+  }
+
+  /** Open ones that this person may carry out or decline: of others. */
+  async waitingFor(accountId: string): Promise<ProposalResponse[]> {
+    const rows = await this.database.client.proposal.findMany({
+      where: { ...IN_STATE.open, byId: { not: accountId } },
+      include: TOLD,
+      orderBy: { id: 'asc' },
+    });
     return rows.map(toProposal);
   }
 
@@ -31,24 +57,59 @@ export class ProposalsReadModel {
     return toProposal(await this.database.client.proposal.findUniqueOrThrow({ where: { id }, include: TOLD }));
   }
 
+  /** A proposal as whoever ends it needs it; null when there is none. */
+  async toEnd(tx: Transaction, id: string): Promise<ProposalToEnd | null> {
+    const row = await tx.proposal.findUnique({ where: { id }, include: TOLD });
+    if (!row) return null;
+    const state = stateOf(row);
+    return { byId: row.byId, isOpen: state === 'open', says: WORDS[state], kind: row.kind, object: row.object };
+  }
+
+  /** State of a submission that is to be withdrawn; null when there is none that was handed in. */
+  async stateOfSubmission(tx: Transaction, reference: string): Promise<string | null> {
+    const row = await tx.submission.findUnique({ where: { reference }, select: { state: true } });
+    return row && row.state !== 'draft' ? row.state : null;
+  }
+
+  /** What a spool is on record, and whether the variant that it is said to be is there. */
+  async spoolAndVariant(tx: Transaction, blindCode: string, variant: string): Promise<{ isNow: string | null; isKnown: boolean }> {
+    const spool = await tx.spool.findUnique({ where: { blindCode }, select: { variant: { select: { slug: true } } } });
+    return { isNow: spool?.variant.slug ?? null, isKnown: (await tx.variant.count({ where: { slug: variant } })) > 0 };
+  }
+
   /**
-   * A proposal that the actor may carry out now: of another person, about this, not carried out yet; the database keeps the same rule
-   * (two_persons_do_it).
+   * A proposal that the actor may carry out now: of another person, about this, open still; the database keeps the same rules
+   * (two_persons_do_it, ended_proposal_stays_ended).
    */
   async seconded(tx: Transaction, actor: Actor, id: string, kind: ProposalResponse['kind'], object: string): Promise<Row> {
     const proposal = await tx.proposal.findUnique({ where: { id }, include: TOLD });
     if (!proposal) throw new Problem(platformProblems['request/not-found'], `No proposal has the id ${id}.`);
     if (proposal.byId === actor.accountId) throw new Problem(proposalProblems['proposals/own-proposal']);
     const isOther = proposal.kind !== kind || proposal.object !== object;
-    if (isOther || isCarriedOut(proposal)) {
-      const detail = isOther ? `It is a ${proposal.kind} of ${proposal.object}, not a ${kind} of ${object}.` : 'It is carried out already.';
+    const state = stateOf(proposal);
+    if (isOther || state !== 'open') {
+      const detail = isOther
+        ? `It is a ${proposal.kind} of ${proposal.object}, not a ${kind} of ${object}.`
+        : `It is ${WORDS[state]} already.`;
       throw new Problem(proposalProblems['proposals/other-matter'], detail);
     }
     return proposal;
   }
 }
 
-const isCarriedOut = ({ withdrawal, reidentification }: Row): boolean => withdrawal !== null || reidentification !== null;
+const PAGE = 200;
+const WORDS = { open: 'open', carriedOut: 'carried out', declined: 'declined', calledOff: 'called off' } as const;
+const IN_STATE = {
+  open: { end: null, withdrawal: null, reidentification: null },
+  carriedOut: { OR: [{ withdrawal: { isNot: null } }, { reidentification: { isNot: null } }] },
+  declined: { end: { is: { kind: 'declined' } } },
+  calledOff: { end: { is: { kind: 'calledOff' } } },
+} satisfies Record<ProposalState, Prisma.ProposalWhereInput>;
+
+function stateOf({ withdrawal, reidentification, end }: Row): ProposalState {
+  if (end) return end.kind as ProposalState;
+  return withdrawal !== null || reidentification !== null ? 'carriedOut' : 'open';
+}
 
 const toProposal = (row: Row): ProposalResponse => ({
   id: row.id,
@@ -58,5 +119,6 @@ const toProposal = (row: Row): ProposalResponse => ({
   reason: row.reason,
   by: row.by.displayName,
   at: row.at.toISOString(),
-  isCarriedOut: isCarriedOut(row),
+  state: stateOf(row),
+  end: row.end && { reason: row.end.reason, by: row.end.by.displayName, at: row.end.at.toISOString() },
 });

@@ -11,9 +11,26 @@ export interface NewProposal {
   readonly at: Date;
 }
 
-/** The only writer of proposals. */
+export interface NewEnd {
+  readonly proposalId: string;
+  readonly kind: 'declined' | 'calledOff';
+  readonly reason: string;
+  readonly byId: string;
+  readonly at: Date;
+}
+
+/** The only writer of proposals and of how they end. */
 @Injectable()
 export class ProposalsStore {
+  /** Locks a proposal, so that it is not carried out and ended at once. */
+  async lock(tx: Transaction, id: string): Promise<void> {
+    await tx.$queryRaw`SELECT 1 FROM "proposal" WHERE "id" = ${id}::uuid FOR UPDATE`;
+  }
+
+  async end(tx: Transaction, end: NewEnd): Promise<void> {
+    await tx.proposalEnd.create({ data: end });
+  }
+
   async add(tx: Transaction, proposal: NewProposal): Promise<string> {
     const id = uuid7();
     await tx.proposal.create({ data: { id, ...proposal } });

@@ -4,14 +4,19 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import type { ProposalRequest } from '../contract/endpoints/proposals.js';
+import { Problem } from '../platform/errors/problem.js';
+import { proposalProblems } from './proposals.errors.js';
+import { ProposalsReadModel } from './proposals.read-model.js';
 import { ProposalsStore } from './proposals.store.js';
+import { whyNotReidentified, whyNotWithdrawn } from './why-never.js';
 
-/** Proposes what another person is to carry out; whether it can be is seen then. */
+/** Proposes what another person is to carry out; what could never be carried out is refused at once. */
 @Injectable()
 export class Propose {
   constructor(
     private readonly database: Database,
     private readonly store: ProposalsStore,
+    private readonly proposals: ProposalsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -24,6 +29,11 @@ export class Propose {
         ? { object: proposal.submission, variant: null }
         : { object: proposal.spool.trim().toUpperCase(), variant: proposal.variant };
     return this.database.transaction(async (tx) => {
+      const fault =
+        about.variant === null
+          ? whyNotWithdrawn(about.object, await this.proposals.stateOfSubmission(tx, about.object))
+          : whyNotReidentified(about.object, about.variant, await this.proposals.spoolAndVariant(tx, about.object, about.variant));
+      if (fault) throw new Problem(proposalProblems['proposals/never-possible'], fault.detail, [fault]);
       const id = await this.store.add(tx, { kind, reason, ...about, byId: actor.accountId, at: this.clock.now() });
       await this.audit.record(tx, {
         actorId: actor.accountId,

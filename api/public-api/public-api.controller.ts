@@ -1,82 +1,78 @@
 import { Controller, Get, Header, Param, Query, Req, Res } from '@nestjs/common';
 import { ApiParam } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
-import { ERROR_CATALOGUE } from '../error-catalogue.js';
+import { problemsAnswer } from '../error-catalogue.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { Endpoint } from '../platform/http/endpoint.js';
+import { press } from '../platform/http/press.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
-import { ReleasesReadModel } from '../releases/releases.read-model.js';
-import type { PublishedRelease } from '../releases/releases.read-model.js';
+import { PublishedReleases } from '../releases/published-releases.read-model.js';
+import type { KnownRelease } from '../releases/published-releases.read-model.js';
 import { provenanceOf } from './provenance.js';
 import { provenanceQuery, provenanceResponse } from '../contract/documents/provenance.js';
 import { problemsResponse, releasesResponse, signingKeysResponse, standingsQuery } from '../contract/endpoints/public-api.js';
 import type { StandingsQuery } from '../contract/endpoints/public-api.js';
 import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument } from '../contract/documents/release-documents.js';
 import type { RigsDocument } from '../contract/documents/rigs-document.js';
-import { sendStoredBytes } from './stored-bytes.js';
+import { PublishedFiles } from './published-files.js';
+import { sendPublished } from './serve-published.js';
+import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 
 const JSON_TYPE = 'application/json';
+/** Of a part of an address that leads to a stored file and is read as a whole. */
+const TEXT = { type: 'string' } as const;
 /** What is made for the asking carries it too, as stored bytes do. */
 const FROM_ANY_PAGE = ['Access-Control-Allow-Origin', '*'] as const;
 const notFound = (what: string) => new Problem(platformProblems['request/not-found'], `Nothing published is called ${what}.`);
 
 @Controller('v1')
 export class PublicApiController {
-  constructor(private readonly releases: ReleasesReadModel) {}
+  constructor(
+    private readonly releases: PublishedReleases,
+    private readonly files: PublishedFiles,
+  ) {}
 
   @Get('releases')
   @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'All published releases, newest edition first.', allow: 'anyone', answer: releasesResponse })
-  async getReleases() {
-    return { items: await this.releases.list(), nextCursor: null };
+  getReleases() {
+    return { items: this.releases.list(), nextCursor: null };
   }
 
   @Get('editions')
   @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Published editions: the current release of each.', allow: 'anyone', answer: releasesResponse })
-  async getEditions() {
-    return { items: (await this.releases.list()).filter(({ status }) => status === 'published'), nextCursor: null };
+  getEditions() {
+    return { items: this.releases.list().filter(({ status }) => status === 'published'), nextCursor: null };
   }
 
   @Get('releases/:edition/:revision/manifest.json')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: TEXT })
   @Endpoint({ summary: 'Manifest of a release: every file with its digest.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
-  async getManifest(
-    @Param('edition') edition: string,
-    @Param('revision') revision: string,
-    @Req() request: FastifyRequest,
-    @Res() reply: FastifyReply,
-  ) {
-    const release = await this.revision(edition, revision);
-    sendStoredBytes(
-      request,
-      reply,
-      { bytes: Buffer.from(release.manifestBytes), mediaType: JSON_TYPE, digest: release.digest },
-      'immutable',
-    );
+  getManifest(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('releases/:edition/:revision/signature.json')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: TEXT })
   @Endpoint({ summary: 'Signature of a release: Ed25519 over its manifest.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
-  async getSignature(
-    @Param('edition') edition: string,
-    @Param('revision') revision: string,
-    @Req() request: FastifyRequest,
-    @Res() reply: FastifyReply,
-  ) {
-    const { signature } = await this.revision(edition, revision);
-    const bytes = Buffer.from(signature);
-    sendStoredBytes(request, reply, { bytes, mediaType: JSON_TYPE, digest: sha256(bytes) }, 'immutable');
+  getSignature(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('signing-keys')
   @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Public keys that releases are signed with, newest first.', allow: 'anyone', answer: signingKeysResponse })
-  async getSigningKeys() {
-    return { items: await this.releases.signingKeys(), nextCursor: null };
+  getSigningKeys() {
+    return { items: this.releases.signingKeys(), nextCursor: null };
   }
 
   @Get('releases/:edition/:revision/*')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: TEXT })
   @ApiParam({ name: 'path', description: 'Path as the manifest lists it', schema: { type: 'string' } })
   @Endpoint({
     summary: 'A file of a release, as stored: bundle.json, documents/…, csv/….',
@@ -84,31 +80,27 @@ export class PublicApiController {
     answer: null,
     mediaType: 'application/octet-stream',
   })
-  async getReleaseFile(
-    @Param('edition') edition: string,
-    @Param('revision') revision: string,
-    @Req() request: FastifyRequest,
-    @Res() reply: FastifyReply,
-  ) {
-    const { '*': path } = request.params as { '*': string };
-    await this.send(request, reply, await this.revision(edition, revision), path, 'immutable');
+  getReleaseFile(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('editions/:edition')
+  @ApiParam({ name: 'edition', schema: TEXT })
   @Endpoint({
     summary: 'An edition as published: overall standings, scheme, evidence.',
     allow: 'anyone',
     answer: null,
     mediaType: JSON_TYPE,
   })
-  async getEdition(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    await this.send(request, reply, await this.current(edition), 'documents/edition.json');
+  getEdition(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('editions/:edition/standings')
+  @ApiParam({ name: 'edition', schema: TEXT })
   @Endpoint({ summary: 'Overall standings, with the edition they belong to.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
-  async getOverallStandings(@Param('edition') edition: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    await this.send(request, reply, await this.current(edition), 'documents/edition.json');
+  getOverallStandings(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('editions/:edition/standings/:category')
@@ -125,12 +117,10 @@ export class PublicApiController {
     @Req() request: FastifyRequest,
     @Res() reply: FastifyReply,
   ) {
-    const release = await this.current(edition);
-    const path = `documents/standings/${category}.json`;
-    if (Object.keys(query).length === 0) return this.send(request, reply, release, path);
-    const document = await this.releases.document<CategoryDocument>(release, path);
+    if (Object.keys(query).length === 0) return this.send(request, reply);
+    const document = await this.releases.document<CategoryDocument>(this.current(edition), `documents/standings/${category}.json`);
     if (!document) throw notFound(category);
-    sendJson(request, reply, { ...document, rows: document.rows.filter((row) => fits(row, query)) });
+    await sendJson(request, reply, { ...document, rows: document.rows.filter((row) => fits(row, query)) });
   }
 
   @Get('editions/:edition/variants/:variant/provenance')
@@ -145,7 +135,7 @@ export class PublicApiController {
     @Param('variant') variant: string,
     @Query({ schema: provenanceQuery }) { quantity }: { quantity?: string },
   ) {
-    const release = await this.current(edition);
+    const release = this.current(edition);
     const document = await this.releases.document<VariantDocument>(release, `documents/variants/${variant}.json`);
     if (!document) throw notFound(variant);
     const rigs = await this.releases.document<RigsDocument>(release, 'documents/rigs.json');
@@ -153,32 +143,30 @@ export class PublicApiController {
   }
 
   @Get('editions/:edition/variants/:variant')
+  @ApiParam({ name: 'edition', schema: TEXT })
+  @ApiParam({ name: 'variant', schema: TEXT })
   @Endpoint({
     summary: 'A variant in an edition: places, figures, claims, every specimen, history.',
     allow: 'anyone',
     answer: null,
     mediaType: JSON_TYPE,
   })
-  async getEditionVariant(
-    @Param('edition') edition: string,
-    @Param('variant') variant: string,
-    @Req() request: FastifyRequest,
-    @Res() reply: FastifyReply,
-  ) {
-    await this.send(request, reply, await this.current(edition), `documents/variants/${variant}.json`);
+  getEditionVariant(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('variants/:variant')
+  @ApiParam({ name: 'variant', schema: TEXT })
   @Endpoint({ summary: 'A variant in the newest edition that has it.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
-  async getVariant(@Param('variant') variant: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    await this.send(request, reply, await this.newestWith(variant), `documents/variants/${variant}.json`);
+  getVariant(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('variants/:variant/history')
   @Endpoint({ summary: 'A variant over all editions, oldest first.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   async getVariantHistory(@Param('variant') variant: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    const document = await this.releases.document<VariantDocument>(await this.newestWith(variant), `documents/variants/${variant}.json`);
-    sendJson(request, reply, { variant: document?.variant, history: document?.history });
+    const document = await this.releases.document<VariantDocument>(this.newestWith(variant), `documents/variants/${variant}.json`);
+    await sendJson(request, reply, { variant: document?.variant, history: document?.history });
   }
 
   @Get('variants/:variant/specimens')
@@ -189,15 +177,15 @@ export class PublicApiController {
     mediaType: JSON_TYPE,
   })
   async getVariantSpecimens(@Param('variant') variant: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    const document = await this.releases.document<VariantDocument>(await this.newestWith(variant), `documents/variants/${variant}.json`);
-    sendJson(request, reply, { variant: document?.variant, submissions: document?.submissions });
+    const document = await this.releases.document<VariantDocument>(this.newestWith(variant), `documents/variants/${variant}.json`);
+    await sendJson(request, reply, { variant: document?.variant, submissions: document?.submissions });
   }
 
   @Get('makers')
   @Endpoint({ summary: 'Makers with their lines, as the newest edition names them.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   async getMakers(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     const { makers } = await this.catalogue();
-    sendJson(request, reply, { items: makers, nextCursor: null });
+    await sendJson(request, reply, { items: makers, nextCursor: null });
   }
 
   @Get('lines')
@@ -210,72 +198,51 @@ export class PublicApiController {
   async getLines(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     const { makers } = await this.catalogue();
     const items = makers.flatMap(({ slug, name, lines }) => lines.map((line) => ({ maker: { slug, name }, ...line })));
-    sendJson(request, reply, { items, nextCursor: null });
+    await sendJson(request, reply, { items, nextCursor: null });
   }
 
   @Get('checks')
   @Endpoint({ summary: 'The automatic checks, as the newest edition pinned them.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
   async getChecks(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    sendJson(request, reply, { items: (await this.catalogue()).checks, nextCursor: null });
+    await sendJson(request, reply, { items: (await this.catalogue()).checks, nextCursor: null });
   }
 
   @Get('methods/:method/versions/:number')
+  @ApiParam({ name: 'method', schema: TEXT })
+  @ApiParam({ name: 'number', schema: TEXT })
   @Endpoint({ summary: 'One version of a method, as published.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
-  async getMethodVersion(
-    @Param('method') method: string,
-    @Param('number') number: string,
-    @Req() request: FastifyRequest,
-    @Res() reply: FastifyReply,
-  ) {
-    const path = `documents/methods/${method}-${number}.json`;
-    await this.send(request, reply, await this.newestHolding(path), path);
+  getMethodVersion(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('problems')
   @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Every kind of problem that the API answers with.', allow: 'anyone', answer: problemsResponse })
   getProblems() {
-    return { items: ERROR_CATALOGUE.map(({ code, status, title, explains }) => ({ code, status, title, explains })), nextCursor: null };
+    return problemsAnswer();
   }
 
-  private async send(
-    request: FastifyRequest,
-    reply: FastifyReply,
-    release: PublishedRelease,
-    path: string,
-    lifetime: 'immutable' | 'revalidate' = 'revalidate',
-  ) {
-    const stored = await this.releases.bytes(release, path);
-    if (!stored) throw notFound(path);
-    sendStoredBytes(request, reply, stored, lifetime);
+  private async send(request: FastifyRequest, reply: FastifyReply): Promise<void> {
+    const [path = ''] = request.url.split('?');
+    const found = this.files.at(path);
+    if (!found) throw notFound(path);
+    await sendPublished(request, reply, this.files, found);
   }
 
-  private async current(edition: string): Promise<PublishedRelease> {
-    const release = await this.releases.find(edition);
+  private current(edition: string): KnownRelease {
+    const release = this.releases.find(edition);
     if (!release) throw notFound(`edition ${edition}`);
     return release;
   }
 
-  private async revision(edition: string, revision: string): Promise<PublishedRelease> {
-    const release = /^\d{1,6}$/.test(revision) ? await this.releases.find(edition, Number(revision)) : null;
-    if (!release) throw notFound(`revision ${revision} of edition ${edition}`);
+  private newestWith(variant: string): KnownRelease {
+    const release = this.releases.newest(`documents/variants/${variant}.json`);
+    if (!release) throw notFound(variant);
     return release;
   }
 
-  private newestWith(variant: string): Promise<PublishedRelease> {
-    return this.newestHolding(`documents/variants/${variant}.json`);
-  }
-
-  private async newestHolding(path: string): Promise<PublishedRelease> {
-    for (const { edition, status } of await this.releases.list()) {
-      const release = status === 'published' ? await this.releases.find(edition) : null;
-      if (release?.manifest.files.some((file) => file.path === path)) return release;
-    }
-    throw notFound(path);
-  }
-
   private async catalogue(): Promise<CatalogueDocument> {
-    const release = await this.releases.newest();
+    const release = this.releases.newest();
     const document = release && (await this.releases.document<CatalogueDocument>(release, 'documents/catalogue.json'));
     if (!document) throw notFound('any edition');
     return document;
@@ -283,9 +250,12 @@ export class PublicApiController {
 }
 
 /** Sends what is made from stored documents, with the digest of the text as ETag. */
-function sendJson(request: FastifyRequest, reply: FastifyReply, value: unknown): void {
-  const text = JSON.stringify(value);
-  sendStoredBytes(request, reply, { bytes: Buffer.from(text), mediaType: JSON_TYPE, digest: sha256(text) }, 'revalidate');
+async function sendJson(request: FastifyRequest, reply: FastifyReply, value: unknown): Promise<void> {
+  const bytes = Buffer.from(JSON.stringify(value));
+  const coding = codingFor(request.raw, bytes.length);
+  const stored = storedBytes(coding === null ? bytes : await press(bytes, coding), JSON_TYPE, sha256(bytes), coding);
+  reply.hijack();
+  sendBytes(request.raw, reply.raw, stored, 'revalidate');
 }
 
 function fits({ variant }: CategoryRow, { maker, material, construction, carriers, peNumber }: StandingsQuery): boolean {

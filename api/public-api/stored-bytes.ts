@@ -1,48 +1,76 @@
-import type { FastifyReply, FastifyRequest } from 'fastify';
-import { gzipSync } from 'node:zlib';
+import { Negotiator } from '@fastify/accept-negotiator';
+import { LRUCache } from 'lru-cache';
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import { SMALLEST_TO_PRESS } from '../platform/http/press.js';
+import type { Coding } from '../platform/http/press.js';
 
+/** What caches may do: "immutable" for a release's own files, "revalidate" for addresses that a later release moves. */
+export type Lifetime = 'immutable' | 'revalidate';
+
+/** Bytes that are sent as they are stored, with the headers that go before them. */
 export interface StoredBytes {
   readonly bytes: Buffer;
-  readonly mediaType: string;
-  /** SHA-256 of the bytes, hex. */
-  readonly digest: string;
+  readonly etag: string;
+  readonly heads: Readonly<Record<Lifetime, Heads>>;
 }
 
-const SMALLEST_TO_PRESS = 1024;
-const MOST_KEPT = 200;
-const pressed = new Map<string, Buffer>();
-
-/** The gzip form of stored bytes; the last two hundred are kept, since what is published is asked for again and again. */
-function gzipOf({ bytes, digest }: StoredBytes): Buffer {
-  const known = pressed.get(digest);
-  if (known) return known;
-  const made = gzipSync(bytes);
-  pressed.set(digest, made);
-  const oldest = pressed.keys().next().value;
-  if (pressed.size > MOST_KEPT && oldest !== undefined) pressed.delete(oldest);
-  return made;
+interface Heads {
+  /** Names and values in turn, as Node takes them fastest. */
+  readonly whole: string[];
+  readonly notModified: string[];
 }
+
+const CACHING: Readonly<Record<Lifetime, string>> = {
+  immutable: 'public, max-age=31536000, immutable',
+  revalidate: 'public, max-age=0, must-revalidate',
+};
+const MOST_HEADERS_KNOWN = 500;
+// The same few values of Accept-Encoding come again and again, and anybody may invent new ones.
+const negotiator = new Negotiator({
+  supportedValues: ['br', 'gzip'],
+  cache: new LRUCache<string, string>({ max: MOST_HEADERS_KNOWN }),
+});
+
+/** The coding in which bytes of this size go to this client; null for plain. */
+export const codingFor = ({ headers }: IncomingMessage, sizeBytes: number): Coding | null =>
+  sizeBytes < SMALLEST_TO_PRESS ? null : negotiator.negotiate(headers['accept-encoding'] as string);
 
 /**
- * Sends bytes as they are stored, never serialised again. The ETag is their digest, with -gzip for the pressed form (RFC 9110 8.8.3.3).
- * @param lifetime what caches may do: "immutable" for a release's own files, "revalidate" for addresses that a later release moves
+ * Makes bytes ready to be sent again and again.
+ * @param digest SHA-256 of the plain bytes, hex: the ETag, with the coding of the pressed form (RFC 9110, 8.8.3.3)
+ * @param coding how the bytes are pressed; null: they are plain
  */
-export function sendStoredBytes(
-  request: FastifyRequest,
-  reply: FastifyReply,
-  stored: StoredBytes,
-  lifetime: 'immutable' | 'revalidate',
-): void {
-  const isPressed = stored.bytes.length >= SMALLEST_TO_PRESS && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
-  const etag = isPressed ? `"${stored.digest}-gzip"` : `"${stored.digest}"`;
-  void reply.headers({
-    ETag: etag,
-    Vary: 'Accept-Encoding',
-    'Access-Control-Allow-Origin': '*',
-    'Cache-Control': lifetime === 'immutable' ? 'public, max-age=31536000, immutable' : 'public, max-age=0, must-revalidate',
-  });
-  const seen = (request.headers['if-none-match'] ?? '').split(',').map((tag) => tag.trim().replace(/^W\//, ''));
-  if (seen.includes(etag) || seen.includes('*')) return void reply.status(304).send();
-  if (isPressed) void reply.header('Content-Encoding', 'gzip');
-  void reply.type(stored.mediaType).send(isPressed ? gzipOf(stored) : stored.bytes);
+export function storedBytes(bytes: Buffer, mediaType: string, digest: string, coding: Coding | null): StoredBytes {
+  const etag = coding === null ? `"${digest}"` : `"${digest}-${coding}"`;
+  const type = /json|csv|text/.test(mediaType) ? `${mediaType}; charset=utf-8` : mediaType;
+  const pressed = coding === null ? [] : ['Content-Encoding', coding];
+  const headsFor = (lifetime: Lifetime): Heads => {
+    const notModified = ['ETag', etag, 'Cache-Control', CACHING[lifetime], 'Vary', 'Accept-Encoding', ...FOR_ANY_PAGE];
+    return { notModified, whole: ['Content-Type', type, 'Content-Length', String(bytes.length), ...pressed, ...notModified] };
+  };
+  return { bytes, etag, heads: { immutable: headsFor('immutable'), revalidate: headsFor('revalidate') } };
 }
+
+const FOR_ANY_PAGE = [
+  'Access-Control-Allow-Origin',
+  '*',
+  'Cross-Origin-Resource-Policy',
+  'cross-origin',
+  'X-Content-Type-Options',
+  'nosniff',
+];
+
+/** Sends the bytes, past everything that works on answers; 304 to a client that has them already, in the coding that it would get. */
+export function sendBytes(
+  request: IncomingMessage,
+  response: ServerResponse,
+  { bytes, etag, heads }: StoredBytes,
+  lifetime: Lifetime,
+): void {
+  const seen = request.headers['if-none-match'];
+  if (seen !== undefined && (seen === etag || isAmong(seen, etag))) response.writeHead(304, heads[lifetime].notModified).end();
+  else response.writeHead(200, heads[lifetime].whole).end(request.method === 'HEAD' ? undefined : bytes);
+}
+
+const isAmong = (header: string, etag: string): boolean =>
+  header.split(',').some((tag) => ['*', etag].includes(tag.trim().replace(/^W\//, '')));

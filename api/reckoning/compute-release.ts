@@ -27,7 +27,8 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const context = contextOf(inputs);
   const categories = categoryDocuments(context);
   const uncorrected = editionDocument(context, null);
-  const erratum = inputs.correction && computeErratum(inputs.correction, { edition: uncorrected, categories });
+  const claims = claimsDocument(context);
+  const erratum = inputs.correction && computeErratum(inputs.correction, { edition: uncorrected, categories, claims });
   const edition = { ...uncorrected, erratum };
   const corrected = new Set([...(inputs.correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
   const variants = variantDocuments(context, edition, categories, corrected);
@@ -40,7 +41,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
     jsonFile('documents/records.json', recordsDocument(context)),
     jsonFile('documents/pairs.json', pairsDocument(context)),
-    jsonFile('documents/claims.json', claimsDocument(context)),
+    jsonFile('documents/claims.json', claims),
     jsonFile('documents/round-robins.json', roundRobinsDocument(inputs)),
     jsonFile('documents/retests.json', retestsDocument(inputs)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),

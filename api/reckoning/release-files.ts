@@ -1,5 +1,6 @@
 /** The files of a release and the manifest that seals them. Pure. */
 import { sha256 } from '../platform/identifiers/identifiers.js';
+import { FORMAT_VERSION } from '../contract/documents/release-documents.js';
 import type { Manifest } from '../contract/documents/release-documents.js';
 import { canonicalJson } from './canonical-json.js';
 
@@ -24,5 +25,5 @@ export function manifestOf(files: readonly ReleaseFile[], heading: Omit<Manifest
     sizeBytes: Buffer.byteLength(content),
     sha256: sha256(content),
   }));
-  return { formatVersion: 1, ...heading, files: listed.sort((a, b) => (a.path < b.path ? -1 : 1)) };
+  return { formatVersion: FORMAT_VERSION, ...heading, files: listed.sort((a, b) => (a.path < b.path ? -1 : 1)) };
 }

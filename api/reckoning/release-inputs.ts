@@ -14,7 +14,8 @@ export interface EarlierEdition {
   readonly overall: readonly EarlierPlace[];
   readonly categories: readonly {
     readonly code: string;
-    readonly method: string;
+    /** Key of what it ranked. */
+    readonly quantity: string;
     readonly methodVersion: number;
     readonly rows: readonly EarlierPlace[];
   }[];
@@ -32,6 +33,8 @@ interface EarlierPlace {
 export interface RevisionCells {
   readonly cells: Readonly<Record<string, string>>;
   readonly top: readonly string[];
+  /** Kinds of cells that it was told in; absent of a revision from before there were more than places, scores and values. */
+  readonly kinds?: readonly string[];
 }
 
 /** Why a later revision is made, what it takes for published, and what the revision before showed. */
@@ -62,8 +65,8 @@ export interface ReleaseInputs {
   readonly evidence: EditionEvidence;
   /** Names of the entries, by slug. */
   readonly variants: readonly VariantName[];
-  /** Every version, so that it can be told which editions compare; by slug and number. */
-  readonly methods: readonly (Omit<MethodVersion, 'id' | 'checks'> & { readonly checks?: MethodVersion['checks'] })[];
+  /** Every version, so that it can be told which editions compare; by slug and number. The series of the pinned ones are with the edition. */
+  readonly methods: readonly Omit<MethodVersion, 'id' | 'series'>[];
   /** As pinned when the edition opened. */
   readonly checks: readonly CheckDocument[];
   /** The key of blind codes as it was sealed at the opening: a line a spool, code and slug. */

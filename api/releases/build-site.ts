@@ -1,19 +1,24 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
-import { spawn } from 'node:child_process';
-import { mkdir, readdir, readFile, rename, rm, symlink, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
+import { withDatabaseLock } from '../platform/database/database-lock.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { ReleasesReadModel } from './releases.read-model.js';
+import { runAstro } from './run-astro.js';
+import { SiteSource } from './site-source.js';
 import type { StandingFault } from './standing-checks/published-edition.js';
-import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
+import { EXCEPTIONS_FILE, RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SOFTWARE_VERSION } from './software-version.js';
 
 const inWords = ({ check, where, words }: StandingFault): string => `${where}: ${words} (${check})`;
 
 /** Says, in the built site, from which releases and by which version of the program it was built. */
 const STAMP = 'built-from.txt';
+const BUILT = 'built-';
+/** A folder that was written to lately may be read from still, or be built by another program. */
+const OLD_MS = 3_600_000;
 
 /** Builds the site from the published releases in a folder of its own, then swaps it in at once: readers see the old one or the new one. */
 @Injectable()
@@ -26,28 +31,35 @@ export class BuildSite {
     private readonly identifiers: Identifiers,
     private readonly releases: ReleasesReadModel,
     private readonly standing: RunStandingChecks,
+    private readonly source: SiteSource,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
   }
 
-  /** Does nothing when the current site is built from these very releases already. */
+  /**
+   * One builder at a time; whoever waited finds the site of its releases built already, and does nothing.
+   * @throws Error naming what is wrong with which release; then the site stays as it is
+   */
   async run(): Promise<void> {
+    await withDatabaseLock(this.config.DATABASE_URL, 'build of the site', () => this.buildIfStale());
+  }
+
+  private async buildIfStale(): Promise<void> {
     const digests = (await this.releases.list()).map(({ digest }) => digest);
     const stamp = sha256([SOFTWARE_VERSION, this.config.PUBLIC_URL, ...digests].join('\n'));
     if ((await this.currentStamp()) === stamp) return;
-    const faults = await this.standing.run();
-    if (faults.length > 0) throw new Error(`The site is not built: ${faults.map(inWords).join(' ')}`);
-    const name = `built-${this.identifiers.secret().slice(0, 12)}`;
-    const target = resolve(this.folder, name);
-    await mkdir(target, { recursive: true });
+    await this.requireStanding();
+    const name = `${BUILT}${this.identifiers.secret().slice(0, 12)}`;
     try {
-      await this.astro(target);
+      await this.build(resolve(this.folder, name), stamp);
+      await this.swapIn(name);
     } catch (error) {
-      await rm(target, { recursive: true, force: true });
+      await rm(resolve(this.folder, name), { recursive: true, force: true });
       throw error;
+    } finally {
+      for (const beside of ['.cache', '.source']) await rm(resolve(this.folder, name + beside), { recursive: true, force: true });
     }
-    await writeFile(resolve(target, STAMP), stamp);
-    await this.swapIn(name);
+    await this.sweep(name);
     this.logger.log(`The site shows ${digests.length} releases.`);
   }
 
@@ -55,34 +67,36 @@ export class BuildSite {
     return readFile(resolve(this.folder, 'current', STAMP), 'utf8').catch(() => null);
   }
 
-  private astro(target: string): Promise<void> {
-    const { API_URL, PUBLIC_URL, HOUSE_CONTACT } = this.config;
-    const env = {
-      PATH: this.config.PATH,
-      API_URL,
-      PUBLIC_URL,
-      HOUSE_CONTACT,
-      SITE_OUT: target,
-      ASTRO_TELEMETRY_DISABLED: '1',
-      NODE_ENV: 'production',
-    };
-    return new Promise((done, fail) => {
-      const child = spawn(process.execPath, ['node_modules/astro/bin/astro.mjs', 'build', '--root', 'site'], {
-        env,
-        stdio: ['ignore', 'ignore', 'pipe'],
-      });
-      let said = '';
-      child.stderr.on('data', (chunk: Buffer) => (said = (said + chunk.toString()).slice(-4000)));
-      child.on('error', fail);
-      child.on('exit', (code) => (code === 0 ? done() : fail(new Error(`The site's build ended with code ${String(code)}. ${said}`))));
-    });
+  private async requireStanding(): Promise<void> {
+    const faults = await this.standing.run();
+    if (faults.length === 0) return;
+    throw new Error(
+      `The site is not built, the one before it stays. ${faults.map(inWords).join(' ')} ` +
+        `Restore from a backup what is lost or changed, or let it stand by name in ${EXCEPTIONS_FILE}; then start the worker again.`,
+    );
+  }
+
+  private async build(target: string, stamp: string): Promise<void> {
+    const source = `${target}.source`;
+    await mkdir(target, { recursive: true });
+    await this.source.layOut(source);
+    const { PATH, PUBLIC_URL, HOUSE_CONTACT } = this.config;
+    await runAstro({ PATH, PUBLIC_URL, HOUSE_CONTACT, RELEASES_FOLDER: source, SITE_OUT: target });
+    await writeFile(resolve(target, STAMP), stamp);
   }
 
   private async swapIn(name: string): Promise<void> {
     const next = resolve(this.folder, `${name}.link`);
     await symlink(name, next, 'junction');
     await rename(next, resolve(this.folder, 'current'));
-    const others = (await readdir(this.folder)).filter((entry) => entry.startsWith('built-') && !entry.startsWith(name));
-    await Promise.all([...others, `${name}.cache`].map((entry) => rm(resolve(this.folder, entry), { recursive: true, force: true })));
+  }
+
+  /** Takes away sites that were replaced, and builds that were cut off, when they are old. */
+  private async sweep(current: string): Promise<void> {
+    const others = (await readdir(this.folder)).filter((entry) => entry.startsWith(BUILT) && entry !== current);
+    for (const entry of others) {
+      const changed = await stat(resolve(this.folder, entry)).catch(() => null);
+      if (changed && Date.now() - changed.mtimeMs > OLD_MS) await rm(resolve(this.folder, entry), { recursive: true, force: true });
+    }
   }
 }

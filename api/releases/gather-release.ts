@@ -9,6 +9,7 @@ import { Problem } from '../platform/errors/problem.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { EditionDocument, VariantDocument } from '../contract/documents/release-documents.js';
 import type { Bundle } from '../reckoning/documents/bundle.js';
+import { keyNow } from '../reckoning/documents/format-1.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
 import type { Correction, EarlierEdition, Licence, ReleaseInputs } from '../reckoning/release-inputs.js';
 import { ReleasesReadModel } from './releases.read-model.js';
@@ -72,7 +73,7 @@ export class GatherRelease {
 
   private async methodVersions(slugs: readonly string[]): Promise<ReleaseInputs['methods']> {
     const methods = await Promise.all(slugs.map((slug) => this.methods.versionsOf(slug)));
-    return methods.flat().map(({ id: _, ...version }) => version);
+    return methods.flat().map(({ id: _, series: __, ...version }) => version);
   }
 
   private async correctionOf(stated: NonNullable<Stated>, before: PublishedRelease): Promise<Correction> {
@@ -115,14 +116,14 @@ export class GatherRelease {
       revision: release.revision,
       digest: release.digest,
       overall: placesOf(outputs.edition.overall),
-      categories: outputs.categories.map(({ category: { code, method, methodVersion }, rows }) => ({
+      categories: outputs.categories.map(({ category: { code, quantity, methodVersion }, rows }) => ({
         code,
-        method,
+        quantity: keyNow(quantity),
         methodVersion,
         rows: placesOf(rows),
       })),
       history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
-      results: outputs.results,
+      results: outputs.results.map(({ quantity, ...result }) => ({ ...result, quantity: keyNow(quantity) })),
     };
   }
 }

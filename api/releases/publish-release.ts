@@ -1,6 +1,10 @@
-import { Injectable } from '@nestjs/common';
+import { Inject, Injectable } from '@nestjs/common';
+import { setTimeout as pause } from 'node:timers/promises';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { CONFIG } from '../config.js';
+import type { Config } from '../config.js';
 import { Clock } from '../platform/clock/clock.js';
+import { withDatabaseLock } from '../platform/database/database-lock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
@@ -11,6 +15,8 @@ import type { EditionDocument } from '../contract/documents/release-documents.js
 import { canonicalJson } from '../reckoning/canonical-json.js';
 import { computeRelease } from '../reckoning/compute-release.js';
 import { GatherRelease } from './gather-release.js';
+import { pressFiles } from './pressed-files.js';
+import { PublishedReleases } from './published-releases.read-model.js';
 import { manifestOf } from '../reckoning/release-files.js';
 import type { ReleaseFile } from '../reckoning/release-files.js';
 import { BUILD_SITE } from './release-orders.js';
@@ -22,6 +28,11 @@ import type { BuiltRelease } from './releases.store.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { SigningKey } from './signing-key.js';
 import { verifyScript } from './verify/verify-script.js';
+
+/** How long the time that a release bears stays fixed while its building is tried again. */
+const FIXED_FOR = { ms: 15 * 60_000 };
+/** The queue counts whole seconds by the clock of the database; the rest is waited for here. */
+const LONGEST_WAIT_MS = 60_000;
 
 /** Builds a release that was asked for, writes its files, then publishes it in one transaction. Doing it twice is doing it once. */
 @Injectable()
@@ -36,12 +47,22 @@ export class PublishRelease {
     private readonly jobs: Jobs,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
+    private readonly published: PublishedReleases,
+    @Inject(CONFIG) private readonly config: Config,
   ) {}
 
+  /** @throws Error when its time has not come and is not near */
   async run({ edition, revision }: PublishReleaseOrder): Promise<void> {
+    // However often an order is taken up, one at a time builds: whoever comes later finds it published.
+    await withDatabaseLock(this.config.DATABASE_URL, `publication of ${edition}/${revision}`, () => this.build(edition, revision));
+  }
+
+  private async build(edition: string, revision: number): Promise<void> {
     const release = await this.releases.state(edition, revision);
-    const publishedAt = this.clock.now();
-    if (release?.state !== 'building' || (release.publishAt !== null && release.publishAt > publishedAt)) return;
+    if (release?.state !== 'building') return;
+    await this.untilDue(release.publishAt);
+    const publishedAt = await this.database.transaction((tx) => this.store.fixTime(tx, release.id, this.clock.now(), FIXED_FOR));
+    if (publishedAt === null) return;
     const inputs = await this.gather.run(edition, revision, publishedAt, release.erratum as ReleaseRequest['erratum']);
     const files = [...computeRelease(inputs), await verifyScript()];
     const { overall, erratum } = checked(files);
@@ -68,8 +89,15 @@ export class PublishRelease {
     );
   }
 
+  private async untilDue(publishAt: Date | null): Promise<void> {
+    const early = publishAt === null ? 0 : publishAt.getTime() - this.clock.now().getTime();
+    if (early > LONGEST_WAIT_MS) throw new Error(`Its time, ${publishAt?.toISOString() ?? ''}, has not come by the clock of this machine.`);
+    if (early > 0) await pause(early);
+  }
+
   private async write(folder: string, files: readonly Pick<ReleaseFile, 'path' | 'content'>[]): Promise<void> {
     for (const { path, content } of files) await this.files.write(`${folder}/${path}`, content);
+    await pressFiles(this.files, folder, files);
   }
 
   private async publish(release: { id: string; editionId: string; edition: string; revision: number }, built: BuiltRelease): Promise<void> {
@@ -87,6 +115,7 @@ export class PublishRelease {
         after: { digest: built.digest },
       });
     });
+    await this.published.catchUp();
   }
 }
 

@@ -1,5 +1,4 @@
 import { Injectable, Logger } from '@nestjs/common';
-import type { OnApplicationShutdown } from '@nestjs/common';
 import { Clock } from '../platform/clock/clock.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { BuildSite } from './build-site.js';
@@ -7,35 +6,38 @@ import { PublishRelease } from './publish-release.js';
 import { BUILD_SITE, PUBLISH_RELEASE } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
 import { ReleasesReadModel } from './releases.read-model.js';
-
-/** How often the worker looks whether the time of a release has come. */
-const LOOK_EVERY_MS = 5000;
+import { secondsUntil } from './seconds-until.js';
+import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 /** What the worker does for releases: carries out orders, and finishes what an earlier worker left. */
 @Injectable()
-export class ReleaseWork implements OnApplicationShutdown {
+export class ReleaseWork {
   private readonly log = new Logger(ReleaseWork.name);
-  private watch: NodeJS.Timeout | undefined;
 
   constructor(
     private readonly jobs: Jobs,
     private readonly releases: ReleasesReadModel,
     private readonly publishing: PublishRelease,
     private readonly site: BuildSite,
+    private readonly sweeping: SweepReleaseFolders,
     private readonly clock: Clock,
   ) {}
 
   /** @param withSite whether this process builds the site as well */
   async start(withSite: boolean): Promise<void> {
+    await this.renewOrders();
     await this.publishDue();
-    this.watch = setInterval(() => void this.publishDue().catch(() => undefined), LOOK_EVERY_MS);
-    await this.jobs.carryOut(PUBLISH_RELEASE, (order) => this.publishing.run(order as PublishReleaseOrder));
+    await this.sweeping.run();
+    await this.jobs.carryOut(PUBLISH_RELEASE, async (order) => {
+      await this.publishing.run(order as PublishReleaseOrder);
+      await this.sweeping.run();
+    });
     if (!withSite) return;
-    await this.site.run();
+    await this.jobs.order(null, BUILD_SITE, {});
     await this.jobs.carryOut(BUILD_SITE, () => this.site.run());
   }
 
-  /** Publishes what an earlier worker left, and what has waited for its time. */
+  /** Publishes at once what a worker that is gone was at: its order is taken up again only when its silence is noticed. */
   async publishDue(): Promise<void> {
     for (const order of await this.releases.due(this.clock.now())) {
       // One that cannot be built must not hold up the others.
@@ -45,7 +47,9 @@ export class ReleaseWork implements OnApplicationShutdown {
     }
   }
 
-  onApplicationShutdown(): void {
-    clearInterval(this.watch);
+  /** A release that waits has an order, also when its last one was given up; one that has its order keeps it. */
+  private async renewOrders(): Promise<void> {
+    for (const { id, publishAt, ...order } of await this.releases.waiting())
+      await this.jobs.order(null, PUBLISH_RELEASE, order, { key: id, afterS: secondsUntil(publishAt, this.clock.now()) });
   }
 }

@@ -4,7 +4,10 @@ import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
+import { Jobs } from '../platform/jobs/jobs.js';
 import { CallOffRelease } from './call-off-release.js';
+import { PUBLISH_RELEASE } from './release-orders.js';
+import { PublishedReleases } from './published-releases.read-model.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { releaseRequest, releaseStateResponse } from '../contract/endpoints/releases.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
@@ -16,6 +19,8 @@ export class ReleasesController {
     private readonly requesting: RequestRelease,
     private readonly callingOff: CallOffRelease,
     private readonly releases: ReleasesReadModel,
+    private readonly jobs: Jobs,
+    private readonly published: PublishedReleases,
   ) {}
 
   @Post()
@@ -24,6 +29,7 @@ export class ReleasesController {
     allow: ['editor'],
     status: 202,
     answer: releaseStateResponse,
+    takes: 'readings',
   })
   postRelease(@CurrentActor() actor: Actor, @Param('edition') slug: string, @Body({ schema: releaseRequest }) input: ReleaseRequest) {
     return this.requesting.run(actor, slug, input);
@@ -34,8 +40,17 @@ export class ReleasesController {
   async getReleaseState(@Param('edition') edition: string, @Param('revision') revision: string) {
     const release = /^\d{1,6}$/.test(revision) ? await this.releases.state(edition, Number(revision)) : null;
     if (!release) throw new Problem(platformProblems['request/not-found'], `Edition ${edition} has no revision ${revision}.`);
+    // Whoever is told that it is published finds it in the next answer, too.
+    if (release.state !== 'building') await this.published.catchUp();
     const publishAt = release.publishAt?.toISOString() ?? null;
-    return { edition, revision: Number(revision), state: release.state, digest: release.digest, publishAt };
+    return {
+      edition,
+      revision: Number(revision),
+      state: release.state,
+      digest: release.digest,
+      publishAt,
+      order: await this.jobs.stateOf(PUBLISH_RELEASE, release.id),
+    };
   }
 
   @Delete(':revision')

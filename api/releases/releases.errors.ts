@@ -24,6 +24,16 @@ export const releaseProblems = declareProblems({
     explains: 'It stays. Correct it by a new revision with an erratum.',
   },
   'releases/in-progress': { status: 409, title: 'A release of this edition is being built', explains: 'Wait until it is published.' },
+  'releases/file-lost': {
+    status: 500,
+    title: 'A published file is lost',
+    explains: 'It was published and its digest is known, but the file store has it no more. The house has to restore it from a backup.',
+  },
+  'releases/not-loaded': {
+    status: 503,
+    title: 'What is published is not known yet',
+    explains: 'The server has just started and its database does not answer. Ask again in a moment.',
+  },
   'releases/no-standings': {
     status: 409,
     title: 'There is nothing to publish',

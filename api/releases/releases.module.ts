@@ -1,6 +1,7 @@
 /**
  * Purpose: immutable publications of an edition. States: building → published → superseded.
  * Editors order a release; the worker builds its files, seals them by a manifest, publishes in one transaction and rebuilds the site.
+ * What an editor looked at before is kept, so that the next look tells what changed.
  * Nothing published is ever changed or deleted; a later revision carries an erratum.
  */
 import { Module } from '@nestjs/common';
@@ -11,7 +12,11 @@ import { MethodsModule } from '../methods/methods.module.js';
 import { BuildSite } from './build-site.js';
 import { CallOffRelease } from './call-off-release.js';
 import { GatherRelease } from './gather-release.js';
+import { PreviewEdition } from './preview-edition.js';
+import { PreviewsController } from './previews.controller.js';
+import { PreviewsStore } from './previews.store.js';
 import { PublishRelease } from './publish-release.js';
+import { PublishedReleases } from './published-releases.read-model.js';
 import { ReleaseWork } from './release-work.js';
 import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
@@ -19,22 +24,29 @@ import { ReleasesStore } from './releases.store.js';
 import { RequestRelease } from './request-release.js';
 import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
+import { SiteSource } from './site-source.js';
+import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
   imports: [BoardModule, CatalogueModule, EditionsModule, MethodsModule],
-  controllers: [ReleasesController],
+  controllers: [PreviewsController, ReleasesController],
   providers: [
     BuildSite,
     CallOffRelease,
     GatherRelease,
+    PreviewEdition,
+    PreviewsStore,
     PublishRelease,
+    PublishedReleases,
     ReleaseWork,
     ReleasesReadModel,
     ReleasesStore,
     RequestRelease,
     RunStandingChecks,
     SigningKey,
+    SiteSource,
+    SweepReleaseFolders,
   ],
-  exports: [ReleasesReadModel, ReleaseWork],
+  exports: [PublishedReleases, ReleasesReadModel, ReleaseWork],
 })
 export class ReleasesModule {}

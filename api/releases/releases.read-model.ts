@@ -1,18 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
+import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
-import { sha256 } from '../platform/identifiers/identifiers.js';
 import { manifestSchema } from '../contract/documents/release-documents.js';
-import type {
-  CategoryDocument,
-  EditionDocument,
-  Manifest,
-  ReleaseSignature,
-  ReleaseSummary,
-  SigningKeyResponse,
-} from '../contract/documents/release-documents.js';
-import { cellsOf } from '../reckoning/erratum.js';
+import type { CategoryDocument, EditionDocument, Manifest, ReleaseSummary } from '../contract/documents/release-documents.js';
+import type { ClaimsDocument } from '../contract/documents/claims-document.js';
+import { cellsOf } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
+import { releaseProblems } from './releases.errors.js';
 
 /** Folder of a release in the file store; with the digest in its name, two workers that build the same revision cannot mix their files. */
 export const releaseFolder = (edition: string, revision: number, digest: string): string => `releases/${edition}/${revision}/${digest}`;
@@ -74,22 +69,17 @@ export class ReleasesReadModel {
     };
   }
 
-  /** Current release of the newest published edition. */
-  async newest(): Promise<PublishedRelease | null> {
-    const row = await this.database.client.release.findFirst({
-      where: { state: 'published' },
-      include: WITH_EDITION,
-      orderBy: { edition: { slug: 'desc' } },
-    });
-    return row && this.find(row.edition.slug);
-  }
-
-  /** Bytes of a file of a release, as stored; null when the release has no such file. */
+  /**
+   * Bytes of a file of a release, as stored; null when the release has no such file.
+   * @throws Problem when it has one and it is lost
+   */
   async bytes(release: PublishedRelease, path: string): Promise<{ bytes: Buffer; mediaType: string; digest: string } | null> {
     const listed = release.manifest.files.find((file) => file.path === path);
     if (!listed) return null;
     const bytes = await this.files.read(`${releaseFolder(release.edition, release.revision, release.digest)}/${path}`);
-    return bytes && { bytes, mediaType: listed.mediaType, digest: listed.sha256 };
+    if (!bytes)
+      throw new Problem(releaseProblems['releases/file-lost'], `Release ${release.edition}/${release.revision} has lost ${path}.`);
+    return { bytes, mediaType: listed.mediaType, digest: listed.sha256 };
   }
 
   /** A document of a release; null when there is none. */
@@ -98,24 +88,10 @@ export class ReleasesReadModel {
     return file && (JSON.parse(file.bytes.toString('utf8')) as T);
   }
 
-  /** Public keys that releases were signed with, newest first, each with the day of its first release. */
-  async signingKeys(): Promise<SigningKeyResponse[]> {
-    const rows = await this.database.client.release.findMany({ where: { state: PUBLISHED }, orderBy: { publishedAt: 'asc' } });
-    const keys = new Map<string, SigningKeyResponse>();
-    for (const { signature, publishedAt } of rows) {
-      const { publicKey } = JSON.parse(signature ?? '{}') as ReleaseSignature;
-      const known = keys.get(publicKey);
-      const fingerprint = sha256(Buffer.from(publicKey, 'base64'));
-      keys.set(publicKey, known ?? { publicKey, fingerprint, firstUsedAt: publishedAt?.toISOString() ?? '' });
-    }
-    return [...keys.values()].reverse();
-  }
-
-  /** A document that a release must have; a lost one is told by name. */
+  /** A document that a release must have. */
   async kept<T>(release: PublishedRelease, path: string): Promise<T> {
     const document = await this.document<T>(release, path);
-    if (document === null)
-      throw new Error(`Release ${release.edition}/${release.revision} has lost its file ${path}; restore it from a backup.`);
+    if (document === null) throw new Error(`Release ${release.edition}/${release.revision} has no ${path}; expected by this program.`);
     return document;
   }
 
@@ -128,16 +104,22 @@ export class ReleasesReadModel {
   /** What readers see of a release, cell by cell. */
   async cellsOf(release: PublishedRelease): Promise<RevisionCells> {
     const edition = await this.kept<EditionDocument>(release, 'documents/edition.json');
-    return cellsOf({ edition, categories: await this.folder<CategoryDocument>(release, 'documents/standings/') });
+    const categories = await this.folder<CategoryDocument>(release, 'documents/standings/');
+    return cellsOf({ edition, categories, claims: await this.document<ClaimsDocument>(release, 'documents/claims.json') });
   }
 
-  /** Releases that were asked for, are not published yet, and are due. */
+  /** Releases that were asked for and are not published yet. */
+  async waiting(): Promise<{ id: string; edition: string; revision: number; publishAt: Date | null }[]> {
+    const rows = await this.database.client.release.findMany({ where: { state: 'building' }, include: WITH_EDITION });
+    return rows.map(({ id, edition, revision, publishAt }) => ({ id, edition: edition.slug, revision, publishAt }));
+  }
+
+  /** Those of them whose time has come. */
   async due(now: Date): Promise<{ edition: string; revision: number }[]> {
-    const rows = await this.database.client.release.findMany({
-      where: { state: 'building', OR: [{ publishAt: null }, { publishAt: { lte: now } }] },
-      include: WITH_EDITION,
-    });
-    return rows.map(({ edition, revision }) => ({ edition: edition.slug, revision }));
+    const waiting = await this.waiting();
+    return waiting
+      .filter(({ publishAt }) => publishAt === null || publishAt <= now)
+      .map(({ edition, revision }) => ({ edition, revision }));
   }
 
   state(edition: string, revision: number) {

@@ -46,6 +46,19 @@ export class ReleasesStore {
   }
 
   /**
+   * Fixes the time that a release will bear, so that whoever takes its building up again makes the very same files.
+   * A time that was fixed long ago is given anew: a release does not claim to be older than it is.
+   * @returns null when it is not being built
+   */
+  async fixTime(tx: Transaction, id: string, now: Date, lasts: { readonly ms: number }): Promise<Date | null> {
+    const since = new Date(now.getTime() - lasts.ms);
+    const [row] = await tx.$queryRaw<{ publishedAt: Date }[]>`
+      UPDATE release SET published_at = CASE WHEN published_at BETWEEN ${since} AND ${now} THEN published_at ELSE ${now} END
+      WHERE id = ${id}::uuid AND state = 'building' RETURNING published_at AS "publishedAt"`;
+    return row?.publishedAt ?? null;
+  }
+
+  /**
    * Publishes what was built: the revision before is superseded and the edition is published, all at once.
    * @returns false when another worker has published it already; then nothing is changed
    */

@@ -6,12 +6,14 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { Jobs } from '../platform/jobs/jobs.js';
+import { orderPlaced } from '../platform/jobs/order-state.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
 import { PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { ReleasesStore } from './releases.store.js';
+import { secondsUntil } from './seconds-until.js';
 
 /** Asks for the next revision of a closed edition; the worker builds and publishes it. */
 @Injectable()
@@ -40,16 +42,16 @@ export class RequestRelease {
       const revision = (last?.revision ?? 0) + 1;
       if (revision > 1 && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
       if (revision === 1 && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
-      await this.store.startBuilding(tx, {
+      const time = publishAt === null ? null : new Date(publishAt);
+      const { id } = await this.store.startBuilding(tx, {
         editionId: edition.id,
         revision,
         requestedById: actor.accountId,
         requestedAt: this.clock.now(),
-        publishAt: publishAt === null ? null : new Date(publishAt),
+        publishAt: time,
         ...(erratum ? { erratum } : {}),
       });
-      // One that waits for its time is found by the worker when that has come.
-      if (publishAt === null) await this.jobs.order(tx, PUBLISH_RELEASE, { edition: slug, revision });
+      await this.jobs.order(tx, PUBLISH_RELEASE, { edition: slug, revision }, { key: id, afterS: secondsUntil(time, this.clock.now()) });
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'release.requested',
@@ -57,7 +59,7 @@ export class RequestRelease {
         objectId: `${slug}/${revision}`,
         after: { erratum, publishAt },
       });
-      return { edition: slug, revision, state: 'building' as const, digest: null, publishAt };
+      return { edition: slug, revision, state: 'building' as const, digest: null, publishAt, order: orderPlaced(time ?? this.clock.now()) };
     });
   }
 

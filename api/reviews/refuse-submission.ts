@@ -7,7 +7,7 @@ import type { ReviewedSubmission } from './open-review.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { ReviewsStore } from './reviews.store.js';
 
-/** Refuses a submission for good, with the reason; it stays on record. */
+/** Refuses a submission for good, with the reason: one that waits for its review, or one that was returned and will not come back. It stays on record. */
 @Injectable()
 export class RefuseSubmission {
   constructor(
@@ -18,8 +18,8 @@ export class RefuseSubmission {
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, reviewed: ReviewedSubmission, reason: string): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'decide', async (tx, submission) => {
+  async run(actor: Actor, reviewed: ReviewedSubmission, reason: string, action: 'decide' | 'close' = 'decide'): Promise<void> {
+    await this.openReview.run(actor, reviewed, action, async (tx, submission) => {
       await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'refused', reason, at: this.clock.now() });
       await this.store.giveBack(tx, submission.id, actor.accountId);
       const after = await this.submissions.moveTo(tx, submission.id, 'refused');

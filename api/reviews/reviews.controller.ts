@@ -12,7 +12,14 @@ import type { ReviewedSubmission } from './open-review.js';
 import { RefuseSubmission } from './refuse-submission.js';
 import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
-import { findingParameter, queueQuery, queueResponse, resolutionRequest, reviewRequest } from '../contract/endpoints/reviews.js';
+import {
+  closureRequest,
+  findingParameter,
+  queueQuery,
+  queueResponse,
+  resolutionRequest,
+  reviewRequest,
+} from '../contract/endpoints/reviews.js';
 import type { ReviewRequest } from '../contract/endpoints/reviews.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
 
@@ -52,6 +59,24 @@ export class ReviewsController {
     @Body({ schema: reviewRequest }) review: ReviewRequest,
   ) {
     await this.decide(actor, { reference, version }, review);
+    return this.views.one(actor, reference);
+  }
+
+  @Post('submissions/:reference/closure')
+  @Endpoint({
+    summary: 'Refuses a returned submission that will not come back, with the reason.',
+    allow: ['reviewer', 'editor'],
+    status: 201,
+    answer: submissionResponse,
+    needsIfMatch: true,
+  })
+  async closeReturned(
+    @CurrentActor() actor: Actor,
+    @Param('reference') reference: string,
+    @IfMatch() version: number,
+    @Body({ schema: closureRequest }) { reason }: z.infer<typeof closureRequest>,
+  ) {
+    await this.refuse.run(actor, { reference, version }, reason, 'close');
     return this.views.one(actor, reference);
   }
 

@@ -14,7 +14,8 @@ export const reviewProblems = declareProblems({
   'reviews/wrong-state': {
     status: 409,
     title: 'The submission is not in a state for this decision',
-    explains: 'Only a submitted one is accepted, returned or refused; only an accepted one is withdrawn. Read it again.',
+    explains:
+      'Only a submitted one is accepted, returned or refused; only a returned one is closed; only an accepted one is withdrawn. Read it again.',
   },
   'reviews/claimed': {
     status: 409,

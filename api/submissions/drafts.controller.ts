@@ -18,13 +18,13 @@ export class DraftsController {
   ) {}
 
   @Post()
-  @Endpoint({ summary: 'Begins a draft, kept as typed.', allow: ['tester'], status: 201, answer: submissionResponse })
+  @Endpoint({ summary: 'Begins a draft, kept as typed.', allow: ['tester'], status: 201, answer: submissionResponse, takes: 'readings' })
   async beginDraft(@CurrentActor() actor: Actor, @Body({ schema: draftRequest }) { content }: z.infer<typeof draftRequest>) {
     return this.views.one(actor, await this.draft.begin(actor, content));
   }
 
   @Put(':reference')
-  @Endpoint({ summary: 'Saves a draft as typed.', allow: ['tester'], answer: submissionResponse, needsIfMatch: true })
+  @Endpoint({ summary: 'Saves a draft as typed.', allow: ['tester'], answer: submissionResponse, needsIfMatch: true, takes: 'readings' })
   async saveDraft(
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,

@@ -1,21 +1,21 @@
 import type { Finding } from '../checks/finding.js';
 import type { InstrumentOnRecord } from '../instruments/instruments.read-model.js';
 import type { InputFault } from '../platform/errors/problem.js';
+import type { HandIn } from './intake.js';
 import type { SpecimenInSi } from '../readings/readings-si.js';
 import { certificateOn } from './subject.js';
 import type { Subject } from './subject.js';
-import type { SubmissionContent } from '../contract/submission-content.js';
 import type { SubmissionFigures } from '../readings/submission-figures.js';
 
 /** What was handed in, its names found on record, its readings in SI, its figures computed. */
-export interface ReadSubmission {
-  readonly content: SubmissionContent;
+export interface ReadSubmission extends HandIn {
   readonly subject: Subject;
   readonly instruments: readonly InstrumentOnRecord[];
   readonly temperatureC: string;
   readonly specimens: readonly SpecimenInSi[];
   readonly figures: SubmissionFigures;
   readonly readingsDigest: string;
+  readonly contentDigest: string;
 }
 
 /** The same after the checks: ready to be stored or shown. */
@@ -28,7 +28,7 @@ export interface ExaminedSubmission extends ReadSubmission {
 /** Whether a check blocks it. */
 export const isBlocked = ({ findings }: ExaminedSubmission): boolean => findings.some(({ severity }) => severity === 'blocks');
 
-/** What was examined, or every fault that stands in the way. */
+/** What was examined, or every fault that stands in the way, each with its place. */
 export type Examination = ExaminedSubmission | { readonly faults: readonly InputFault[] };
 
 /** Columns of the submission's own row; a draft has no more than these. */
@@ -47,7 +47,7 @@ export const toSubmissionColumns = ({
 /** What of it goes on record, as plain JSON, which can wait on disk. */
 export const toRecord = (examined: ExaminedSubmission) => ({
   editionId: examined.subject.edition.id,
-  submission: toSubmissionColumns(examined),
+  submission: { ...toSubmissionColumns(examined), contentDigest: examined.contentDigest },
   revision: { ...toRevisionColumns(examined), figures: examined.figures },
   instruments: toInstrumentColumns(examined),
   findings: examined.findings,
@@ -63,6 +63,7 @@ const toRevisionColumns = ({ content, temperatureC, readingsDigest }: ExaminedSu
   humidityPercent: content.ambient.humidityPercent,
   hasSeenLabel: content.seenLabel,
   note: content.note ?? null,
+  fewerBecause: content.fewerBecause ?? null,
   readingsDigest,
 });
 

@@ -4,9 +4,18 @@ import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { Naming, SoughtSubject } from './subject.js';
 
-export type KnownNames = { readonly [Name in keyof SoughtSubject]: (name: string) => Promise<SoughtSubject[Name]> };
+/** What was looked up, by name; null where there is no such thing. */
+export interface KnownNames {
+  readonly edition: Map<string, SoughtSubject['edition']>;
+  readonly method: Map<string, SoughtSubject['method']>;
+  readonly spool: Map<string, SoughtSubject['spool']>;
+}
 
-/** Looks up what submissions name; each name once, however many submissions share it. */
+export const noNames = (): KnownNames => ({ edition: new Map(), method: new Map(), spool: new Map() });
+
+const methodKey = ({ method, methodVersion }: Naming): string => `${method}\n${methodVersion}`;
+
+/** Looks up what submissions name: editions and method versions, of which a file has few, each once; spools all at once. */
 @Injectable()
 export class FindSubjects {
   constructor(
@@ -15,38 +24,24 @@ export class FindSubjects {
     private readonly methods: MethodsReadModel,
   ) {}
 
-  /** Looks up each name once, however many submissions share it, for as long as it is kept. */
-  keeping(): KnownNames {
-    return {
-      edition: onlyOnce((slug: string) => this.editions.openEdition(slug)),
-      spool: onlyOnce((code: string) => this.catalogue.spoolByCode(code)),
-      method: onlyOnce((name: string) => {
-        const [slug = '', number] = name.split('\n');
-        return this.methods.version(slug, Number(number));
-      }),
-    };
-  }
-
   /**
-   * One after the other, so that a file with thousands of names leaves connections to others.
-   * @returns each naming with what was found under it
+   * @param known what was looked up before; it takes in what is looked up now
+   * @returns what was found of each naming, in their order
    */
-  async run<N extends Naming>(namings: readonly N[], known = this.keeping()): Promise<{ naming: N; sought: SoughtSubject }[]> {
-    const found = [];
+  async run(namings: readonly Naming[], known: KnownNames = noNames()): Promise<SoughtSubject[]> {
     for (const naming of namings) {
-      const [edition, spool] = [await known.edition(naming.edition), await known.spool(naming.spool)];
-      const method = await known.method(`${naming.method}\n${naming.methodVersion}`);
-      found.push({ naming, sought: { edition, spool, method } });
+      const { edition, method, methodVersion } = naming;
+      if (!known.edition.has(edition)) known.edition.set(edition, await this.editions.openEdition(edition));
+      const key = methodKey(naming);
+      if (!known.method.has(key)) known.method.set(key, await this.methods.version(method, methodVersion));
     }
-    return found;
+    const codes = namings.map(({ spool }) => spool).filter((code) => !known.spool.has(code));
+    const spools = codes.length === 0 ? new Map<string, never>() : await this.catalogue.spoolsByCodes(codes);
+    for (const code of codes) known.spool.set(code, spools.get(code) ?? null);
+    return namings.map((naming) => ({
+      edition: known.edition.get(naming.edition) ?? null,
+      spool: known.spool.get(naming.spool) ?? null,
+      method: known.method.get(methodKey(naming)) ?? null,
+    }));
   }
-}
-
-function onlyOnce<Answer>(ask: (name: string) => Promise<Answer>): (name: string) => Promise<Answer> {
-  const asked = new Map<string, Promise<Answer>>();
-  return (name) => {
-    const answer = asked.get(name) ?? ask(name);
-    asked.set(name, answer);
-    return answer;
-  };
 }

@@ -10,12 +10,14 @@ import { notValid } from '../platform/http/validation.js';
 import { ExamineSubmissions } from './examine-submissions.js';
 import { isBlocked, toRecord } from './examined-submission.js';
 import type { ExaminedSubmission } from './examined-submission.js';
-import { blockingFaults } from './intake.js';
+import { blockingFaults } from './blocking-faults.js';
+import { onlyOne } from './only-one.js';
+import type { Intake } from './intake.js';
 import { FaultTally, refusal } from './intake-tally.js';
 import { subjectChanges } from './subject.js';
 import { requireOwn } from './submission.js';
 import type { LockedSubmission } from './submission.js';
-import type { SubmissionContent } from '../contract/submission-content.js';
+import { RequireFirst } from './require-first.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
 import { EditionsStore } from '../editions/editions.store.js';
@@ -29,26 +31,26 @@ export class HandInRevision {
     private readonly store: SubmissionsStore,
     private readonly editions: EditionsStore,
     private readonly requireRigsAsSeen: RequireRigsAsSeen,
+    private readonly requireFirst: RequireFirst,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, reference: string, version: number, content: SubmissionContent): Promise<void> {
+  async run(actor: Actor, reference: string, version: number, intake: Intake): Promise<void> {
+    const handIn = await onlyOne(intake);
     const seen = await this.database.transaction((tx) => this.open(tx, actor, reference, version));
-    const [examination] = await this.examine.run(actor, [content], { ownId: seen.id });
+    const [examination] = await this.examine.run(actor, [handIn], { ownId: seen.id });
     if (!examination || 'faults' in examination) throw notValid(examination?.faults ?? []);
     const changes = subjectChanges(seen, examination.subject);
-    if (changes.length > 0) throw notValid(changes);
-    if (isBlocked(examination))
-      throw refusal(
-        new FaultTally(),
-        FaultTally.of(blockingFaults({ examined: examination, handIn: { content, rows: null, locate: (fault) => fault } })),
-      );
-    await this.database.transaction(async (tx) => {
-      const submission = await this.open(tx, actor, reference, version);
-      await this.put(tx, actor, submission, examination);
-    });
+    if (changes.length > 0) throw notValid(changes.map(handIn.locate));
+    if (isBlocked(examination)) throw refusal(new FaultTally(), FaultTally.of(blockingFaults(examination)));
+    await this.requireFirst.run([examination.contentDigest], () =>
+      this.database.transaction(async (tx) => {
+        const submission = await this.open(tx, actor, reference, version);
+        await this.put(tx, actor, submission, examination);
+      }),
+    );
   }
 
   private async open(tx: Transaction, actor: Actor, reference: string, version: number): Promise<LockedSubmission> {

@@ -9,11 +9,12 @@ import type { Actor } from '../platform/http/access.js';
 import { ExamineSubmissions } from './examine-submissions.js';
 import { isBlocked, toRecord } from './examined-submission.js';
 import type { SubmissionRecord } from './examined-submission.js';
-import { SpooledFile } from './import/spooled-file.js';
-import { blockingFaults } from './intake.js';
+import { SpooledFile } from './intake/spooled-file.js';
+import { blockingFaults } from './blocking-faults.js';
 import type { Intake } from './intake.js';
 import { IntakeTally, refusal } from './intake-tally.js';
 import { referenceOf } from './submission.js';
+import { RequireFirst } from './require-first.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from './submissions.errors.js';
 import { EditionsStore } from '../editions/editions.store.js';
@@ -38,6 +39,7 @@ export class HandInSubmissions {
     private readonly store: SubmissionsStore,
     private readonly editions: EditionsStore,
     private readonly requireRigsAsSeen: RequireRigsAsSeen,
+    private readonly requireFirst: RequireFirst,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -48,9 +50,13 @@ export class HandInSubmissions {
     const records = await SpooledFile.of(this.examined(actor, intake, found));
     try {
       const { faults, blocking, good } = found;
+      // What is said of a submission that may lack rows would mislead.
+      if (!found.isSound) throw refusal(faults);
       const isWell = faults.count + blocking.count === 0;
       if (good.size === 0 || !(isWell || isPartial)) throw refusal(faults, blocking);
-      const references = await this.database.transaction((tx) => this.put(tx, actor, records, found));
+      const references = await this.requireFirst.run(found.digests, () =>
+        this.database.transaction((tx) => this.put(tx, actor, records, found)),
+      );
       return { references, refused: [...faults.faults, ...blocking.faults], refusedFaults: faults.count + blocking.count };
     } finally {
       await records.close();
@@ -59,21 +65,22 @@ export class HandInSubmissions {
 
   /** Records of the good ones, a line a batch. */
   private async *examined(actor: Actor, intake: Intake, found: IntakeTally): AsyncGenerator<Buffer> {
-    for await (const { sorted, faults } of this.examine.inTurn(actor, intake.handIns)) {
+    for await (const { examined, faults } of this.examine.inTurn(actor, intake.handIns)) {
       found.faults.add(faults);
       const good: SubmissionRecord[] = [];
-      for (const one of sorted) {
-        if (isBlocked(one.examined)) {
+      for (const one of examined) {
+        if (isBlocked(one)) {
           found.blocking.add(blockingFaults(one));
           continue;
         }
-        found.count(one.examined);
-        good.push(toRecord(one.examined));
+        found.count(one);
+        good.push(toRecord(one));
       }
       yield Buffer.from(`${JSON.stringify(good)}\n`);
     }
-    const { faults, furtherFaults } = intake.unread();
+    const { faults, furtherFaults, isSound } = intake.unread();
     found.faults.add(faults, furtherFaults);
+    found.isSound = isSound;
   }
 
   private async put(tx: Transaction, actor: Actor, records: SpooledFile, { good, rigsSeen }: IntakeTally): Promise<string[]> {

@@ -38,12 +38,17 @@ export class FaultTally {
 export class IntakeTally {
   readonly faults = new FaultTally();
   readonly blocking = new FaultTally();
+  /** Whether the good ones may be stored without the others. */
+  isSound = true;
   /** Edition → its slug, and how many of it are good. */
   readonly good = new Map<string, { readonly slug: string; count: number }>();
   /** Rig → its records as the checks saw them first: what came in between two batches is missed by none. */
   readonly rigsSeen = new Map<string, number>();
+  /** Digests of the content of the good ones. */
+  readonly digests: string[] = [];
 
-  count({ subject: { edition }, rigRecords }: Pick<ExaminedSubmission, 'subject' | 'rigRecords'>): void {
+  count({ subject: { edition }, rigRecords, contentDigest }: Pick<ExaminedSubmission, 'subject' | 'rigRecords' | 'contentDigest'>): void {
+    this.digests.push(contentDigest);
     const ofEdition = this.good.get(edition.id) ?? { slug: edition.slug, count: 0 };
     ofEdition.count += 1;
     this.good.set(edition.id, ofEdition);

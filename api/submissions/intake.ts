@@ -1,28 +1,23 @@
-import { findingForTester } from '../checks/finding.js';
 import type { InputFault } from '../platform/errors/problem.js';
-import type { Examination, ExaminedSubmission } from './examined-submission.js';
 import type { SubmissionContent } from '../contract/submission-content.js';
 
-/** One submission on its way in, and how a fault of it is told: for a file, by row and column. */
+/** One submission as parsed, and how a fault of it is told: for a file, by row and column. */
 export interface HandIn {
   readonly content: SubmissionContent;
   readonly rows: readonly [number, number] | null;
   readonly locate: (fault: InputFault) => InputFault;
 }
 
+/** What came as JSON: its places are its own. */
+export const handInOf = (content: SubmissionContent): HandIn => ({ content, rows: null, locate: (fault) => fault });
+
 /** What came with one request: submissions that could be read, and the faults of those that could not. */
 export interface Intake {
   readonly isFile: boolean;
   /** One after the other, as they become whole; to be read once. */
   readonly handIns: AsyncIterable<HandIn>;
-  /** Faults of what could not be read; all of them when the submissions have been read. */
-  readonly unread: () => { readonly faults: readonly InputFault[]; readonly furtherFaults: number };
-}
-
-/** A submission that was examined, with the rows that it stood in. */
-export interface SortedSubmission {
-  readonly handIn: HandIn;
-  readonly examined: ExaminedSubmission;
+  /** Faults of what could not be read, and whether what could be may be used beside them; all of it when the submissions have been read. */
+  readonly unread: () => { readonly faults: readonly InputFault[]; readonly furtherFaults: number; readonly isSound: boolean };
 }
 
 /** Specimens that are examined and stored at once. */
@@ -40,27 +35,4 @@ export async function* inBatches(handIns: AsyncIterable<HandIn>): AsyncGenerator
     [batch, specimens] = [[], 0];
   }
   if (batch.length > 0) yield batch;
-}
-
-/** Findings that block, as faults: a tester reads what is safe to know. */
-export const blockingFaults = ({ handIn, examined }: SortedSubmission): InputFault[] =>
-  examined.findings.flatMap((finding) => {
-    const safe = finding.severity === 'blocks' ? findingForTester(finding) : null;
-    return safe ? [handIn.locate({ pointer: finding.pointer ?? '', code: safe.code, detail: safe.message })] : [];
-  });
-
-/** Parts what can be used from what cannot. */
-export function sortOut(
-  handIns: readonly HandIn[],
-  examinations: readonly Examination[],
-): { readonly sorted: SortedSubmission[]; readonly faults: InputFault[] } {
-  const sorted: SortedSubmission[] = [];
-  const faults: InputFault[] = [];
-  examinations.forEach((examination, index) => {
-    const handIn = handIns[index];
-    if (!handIn) throw new Error(`sortOut: examination ${index} belongs to none of ${handIns.length} submissions.`);
-    if ('faults' in examination) faults.push(...examination.faults.map(handIn.locate));
-    else sorted.push({ handIn, examined: examination });
-  });
-  return { sorted, faults };
 }

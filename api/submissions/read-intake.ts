@@ -2,14 +2,13 @@ import type { FastifyRequest } from 'fastify';
 import { Readable } from 'node:stream';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
-import type { InputFault } from '../platform/errors/problem.js';
 import { notValid, toFaults } from '../platform/http/validation.js';
-import { FaultList } from './import/fault-list.js';
-import { parseSubmissionsCsv } from './import/parse-submissions-csv.js';
-import type { ReadSubmission } from './import/parse-submissions-csv.js';
-import type { RowFault } from './import/row-fault.js';
-import { SpooledFile } from './import/spooled-file.js';
-import type { HandIn, Intake } from './intake.js';
+import { FaultList } from './intake/fault-list.js';
+import { parseSubmissionsCsv } from './intake/parse-submissions-csv.js';
+import { toFault } from './intake/row-fault.js';
+import { SpooledFile } from './intake/spooled-file.js';
+import { handInOf } from './intake.js';
+import type { Intake } from './intake.js';
 import { requireAnnounced, wholeFile } from './file-size.js';
 import { submissionContent } from '../contract/submission-content.js';
 
@@ -25,8 +24,11 @@ export async function withIntake<Answer>(request: FastifyRequest, work: (intake:
   if (!/^application\/json\b/i.test(request.headers['content-type'] ?? '')) throw new Problem(platformProblems['request/media-type']);
   const parsed = submissionContent.safeParse(request.body);
   if (!parsed.success) throw notValid(toFaults(parsed.error.issues));
-  const handIn: HandIn = { content: parsed.data, rows: null, locate: (fault) => fault };
-  return work({ isFile: false, handIns: Readable.from([handIn]), unread: () => ({ faults: [], furtherFaults: 0 }) });
+  return work({
+    isFile: false,
+    handIns: Readable.from([handInOf(parsed.data)]),
+    unread: () => ({ faults: [], furtherFaults: 0, isSound: true }),
+  });
 }
 
 /** The one file of a form. */
@@ -42,37 +44,10 @@ async function withFile<Answer>(bytes: Readable, work: (intake: Intake) => Promi
     const list = new FaultList();
     return await work({
       isFile: true,
-      handIns: handInsOf(file, list),
-      unread: () => ({ faults: list.faults.map(toFault), furtherFaults: list.furtherFaults }),
+      handIns: parseSubmissionsCsv(file.read(), list),
+      unread: () => ({ faults: list.faults.map(toFault), furtherFaults: list.furtherFaults, isSound: list.isSound }),
     });
   } finally {
     await file.close();
   }
 }
-
-async function* handInsOf(file: SpooledFile, list: FaultList): AsyncGenerator<HandIn> {
-  for await (const submission of parseSubmissionsCsv(() => file.read(), list)) yield toHandIn(submission);
-}
-
-const pointerTo = (row: number, column: string): string =>
-  `/rows/${row}${column === '' ? '' : `/${column.replaceAll('~', '~0').replaceAll('/', '~1')}`}`;
-
-/** A fault of a file as the API tells it. */
-export const toFault = ({ code, row, column, found, expected, message }: RowFault): InputFault => ({
-  pointer: row === 0 ? '' : pointerTo(row, column),
-  code,
-  detail: message,
-  row,
-  column,
-  found,
-  expected,
-});
-
-const toHandIn = ({ content, rows, placeOf }: ReadSubmission): HandIn => ({
-  content,
-  rows,
-  locate: (fault) => {
-    const { row, column } = placeOf(fault.pointer);
-    return { ...fault, pointer: pointerTo(row, column), row, column };
-  },
-});

@@ -14,7 +14,7 @@ export class RequireRigsAsSeen {
 
   /** @param seen code of each rig → its records as the checks saw them first */
   async run(tx: Transaction, seen: ReadonlyMap<string, number>): Promise<void> {
-    const now = await this.controlPulls.records(tx, [...seen.keys()]);
+    const now = await this.controlPulls.records([...seen.keys()], tx);
     const changed = [...seen].flatMap(([rig, records]) => (now.get(rig) === records ? [] : [rig]));
     if (changed.length > 0)
       throw new Problem(submissionProblems['submissions/rig-watched'], `Control pulls of ${changed.join(', ')} came in.`);

@@ -8,7 +8,7 @@ export interface RevisionChange {
 }
 
 /** A revision as it was handed in, place → text. */
-export type RevisionCells = ReadonlyMap<string, string>;
+export type HandedInCells = ReadonlyMap<string, string>;
 
 interface StoredRevision {
   readonly zone: string;
@@ -17,6 +17,7 @@ interface StoredRevision {
   readonly humidityPercent: { toFixed(): string };
   readonly hasSeenLabel: boolean;
   readonly note: string | null;
+  readonly fewerBecause: string | null;
   readonly instruments: readonly { readonly instrument: { readonly code: string } }[];
   readonly specimens: readonly {
     readonly number: number;
@@ -32,14 +33,15 @@ interface StoredRevision {
   }[];
 }
 
-export function cellsOf(revision: StoredRevision): RevisionCells {
-  const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, instruments, specimens } = revision;
+export function handedInCells(revision: StoredRevision): HandedInCells {
+  const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, fewerBecause, instruments, specimens } = revision;
   return new Map([
     ['/zone', zone],
     ['/ambient/temperature', `${temperatureText} ${temperatureUnit}`],
     ['/ambient/humidityPercent', humidityPercent.toFixed()],
     ['/seenLabel', String(hasSeenLabel)],
     ['/note', note ?? ''],
+    ['/fewerBecause', fewerBecause ?? ''],
     ['/instruments', instruments.map(({ instrument }) => instrument.code).join(', ')],
     ...specimens.flatMap(({ number, condition, validity, invalidReason, readings }): [string, string][] => [
       [`/specimens/${number}/condition`, condition],
@@ -53,7 +55,7 @@ export function cellsOf(revision: StoredRevision): RevisionCells {
 }
 
 /** Specimens are named by their numbers, not by their order. */
-export function changesBetween(before: RevisionCells, after: RevisionCells): RevisionChange[] {
+export function changesBetween(before: HandedInCells, after: HandedInCells): RevisionChange[] {
   const places = [...new Set([...before.keys(), ...after.keys()])];
   return places.flatMap((pointer) => {
     const [was, is] = [before.get(pointer) ?? null, after.get(pointer) ?? null];

@@ -57,8 +57,7 @@ export class SaveDraft {
   }
 
   private async subjectOf(draft: DraftContent): Promise<Subject> {
-    const [found] = await this.findSubjects.run([draft]);
-    const sought = found?.sought;
+    const [sought] = await this.findSubjects.run([draft]);
     if (!sought || !isFound(sought)) throw notValid(sought ? unknownNames(draft, sought) : []);
     const faults = unknownNames(draft, sought);
     if (faults.length > 0) throw notValid(faults);

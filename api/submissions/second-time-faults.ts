@@ -1,9 +1,10 @@
 import type { InputFault } from '../platform/errors/problem.js';
 import type { SecondTime } from '../retests/retests.read-model.js';
+import { notForThis } from './subject.js';
 
 /**
  * What stands against a hand-in on a spool that is tested a second time: it is for another person, on another rig, by the same method.
- * The words do not say that it is a second time.
+ * The answer is that for a spool of no entry: it says neither which of these it is nor that it is a second time.
  */
 export function secondTimeFaults(
   testerId: string,
@@ -11,13 +12,6 @@ export function secondTimeFaults(
   first: SecondTime | undefined,
 ): InputFault[] {
   if (!first) return [];
-  const faults: InputFault[] = [];
-  const fault = (pointer: string, code: string, detail: string) => faults.push({ pointer, code, detail });
-  if (first.testerId === testerId) fault('/spool', 'for_another_tester', 'This spool is for another tester. Put it back on the shelf.');
-  if (method !== first.method) fault('/method', 'for_another_method', `This spool is for ${first.method}. Ask an editor.`);
-  instruments.forEach((code, index) => {
-    if (first.instruments.includes(code))
-      fault(`/instruments/${index}`, 'for_another_instrument', `This spool is to be pulled without ${code}: take another rig.`);
-  });
-  return faults;
+  const isFor = first.testerId !== testerId && first.method === method && !instruments.some((code) => first.instruments.includes(code));
+  return isFor ? [] : [notForThis];
 }

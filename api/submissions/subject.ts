@@ -45,13 +45,7 @@ export function unknownNames(naming: Naming, { edition, spool, method }: SoughtS
 export function strangersToEdition({ edition, spool, method }: SoughtSubject): InputFault[] {
   const faults: InputFault[] = [];
   if (edition && spool && !edition.hasEntry(spool.variant.id)) {
-    faults.push(
-      fault(
-        '/spool',
-        'spool_not_entered',
-        `Spool ${spool.blindCode} is of no entry of edition ${edition.slug}. Ask an editor, or name the right edition.`,
-      ),
-    );
+    faults.push(notForThis);
   }
   if (edition && method && !edition.methodVersionIds.includes(method.id)) {
     const words = `Edition ${edition.slug} did not pin version ${method.number} of ${method.slug} when it opened. Use the version that it pinned.`;
@@ -101,5 +95,13 @@ export function instrumentFaults(codes: readonly string[], instruments: readonly
 export function certificateOn(day: string, { calibrations }: InstrumentOnRecord): string | null {
   return calibrations.findLast(({ validFrom, validUntil }) => validFrom <= day && day <= validUntil)?.certificate ?? null;
 }
+
+/** One answer for every spool that is not to be tested so, whatever the reason: the reason would tell what the spool is. */
+export const notForThis: InputFault = {
+  pointer: '/spool',
+  code: 'spool_not_for_this',
+  detail:
+    'This spool is not for this hand-in: it may be for another edition, person, method or instrument. Put it back on the shelf and ask an editor.',
+};
 
 const fault = (pointer: string, code: string, detail: string): InputFault => ({ pointer, code, detail });

@@ -1,6 +1,7 @@
 import { findingForTester } from '../checks/finding.js';
 import type { Finding } from '../checks/finding.js';
 import type { SpecimenInSi } from '../readings/readings-si.js';
+import type { AreaRule } from '../readings/submission-figures.js';
 import { toTraceEvidence } from '../readings/traces/trace-evidence.js';
 import type { StoredTrace } from '../readings/traces/trace-evidence.js';
 import { READING_ROLES } from '../contract/submission-content.js';
@@ -65,6 +66,12 @@ export function toSpecimenAnswer({ number, condition, state, reason, readings }:
     })),
   };
 }
+
+/** Figures as the tester may read them: a cross-section of solid material comes from the density of the line, and would tell it. */
+export const figuresForTester = (figures: object, areaFrom: AreaRule): Record<string, unknown> => ({
+  ...figures,
+  ...(areaFrom === 'solid' ? { areaMm2: null } : {}),
+});
 
 type FindingAnswer = SubmissionResponse['findings'][number];
 

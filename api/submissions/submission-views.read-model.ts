@@ -5,23 +5,33 @@ import type { Prisma } from '../platform/database/generated/client.js';
 import type { Actor } from '../platform/http/access.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
-import { cellsOf, changesBetween } from './revision-changes.js';
+import { changesBetween, handedInCells } from './revision-changes.js';
 import type { RevisionChange } from './revision-changes.js';
-import { toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
+import type { AreaRule } from '../readings/submission-figures.js';
+import { figuresForTester, toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
 import { noSubmission, seesAll } from './submission.js';
 import type { SubmissionState } from '../contract/submission-states.js';
-import type { SubmissionResponse, SubmissionsQuery, SubmissionSummary } from '../contract/endpoints/submissions.js';
+import type { HandedInSummary, SubmissionResponse, SubmissionsQuery, SubmissionSummary } from '../contract/endpoints/submissions.js';
 
 const HEADING = {
   edition: { select: { slug: true } },
   spool: { select: { blindCode: true } },
-  methodVersion: { select: { number: true, method: { select: { slug: true } } } },
+  methodVersion: { select: { number: true, parameters: true, method: { select: { slug: true } } } },
   tester: { select: { displayName: true } },
 } satisfies Prisma.SubmissionInclude;
 
 const SUMMARY = {
   ...HEADING,
   revisions: { orderBy: { number: 'desc' }, take: 1, select: { handedInAt: true } },
+} satisfies Prisma.SubmissionInclude;
+
+const HANDED_IN = {
+  ...HEADING,
+  revisions: {
+    orderBy: { number: 'desc' },
+    take: 1,
+    select: { handedInAt: true, findings: { orderBy: { id: 'asc' }, select: { id: true, detail: true } } },
+  },
 } satisfies Prisma.SubmissionInclude;
 
 const DETAIL = {
@@ -79,13 +89,15 @@ export class SubmissionViewsReadModel {
     return { items: page.map(toSummary), nextCursor: rows.length > limit ? (page.at(-1)?.id ?? null) : null };
   }
 
-  /** Summaries of the named ones, in the order of their references. */
-  async named(references: readonly string[]): Promise<SubmissionSummary[]> {
+  /** What its tester has just handed in, with what the checks found, in the order of the references. */
+  async handedIn(references: readonly string[]): Promise<HandedInSummary[]> {
     const rows = await this.database.client.submission.findMany({
       where: { reference: { in: [...references] } },
-      include: SUMMARY,
+      include: HANDED_IN,
     });
-    const found = new Map(rows.map((row) => [row.reference, toSummary(row)]));
+    const found = new Map(
+      rows.map((row) => [row.reference, { ...toSummary(row), findings: toTesterFindings(row.revisions[0]?.findings ?? []) }]),
+    );
     return references.flatMap((reference) => found.get(reference) ?? []);
   }
 
@@ -122,7 +134,7 @@ export class SubmissionViewsReadModel {
     });
     const [before, after] = revisions;
     if (!before || !after) throw new Problem(platformProblems['request/not-found'], `${reference} has no revision ${number}.`);
-    return changesBetween(cellsOf(before), cellsOf(after));
+    return changesBetween(handedInCells(before), handedInCells(after));
   }
 
   /** Blind code of a submission's spool; null when there is no such submission. */
@@ -194,6 +206,7 @@ function toDetail(actor: Actor, row: DetailRow, reviews: readonly ReviewRow[]): 
   return {
     ...toSummary(row),
     ...toBench(revision),
+    figures: toFigures(revision?.figures, row.methodVersion.parameters, isOwn),
     findings: (revision?.findings ?? []).flatMap(({ id, detail, resolution }) => {
       const finding = detail as unknown as Finding;
       return isOwn ? toTesterFinding(id, finding) : [toFullFinding(id, finding, resolution)];
@@ -220,7 +233,7 @@ function toDetail(actor: Actor, row: DetailRow, reviews: readonly ReviewRow[]): 
 
 type Bench = Pick<
   SubmissionResponse,
-  'zone' | 'temperature' | 'temperatureC' | 'humidityPercent' | 'hasSeenLabel' | 'note' | 'instruments' | 'specimens' | 'figures'
+  'zone' | 'temperature' | 'temperatureC' | 'humidityPercent' | 'hasSeenLabel' | 'note' | 'fewerBecause' | 'instruments' | 'specimens'
 >;
 
 const toBench = (revision: DetailRow['revisions'][number] | undefined): Bench => ({
@@ -230,7 +243,18 @@ const toBench = (revision: DetailRow['revisions'][number] | undefined): Bench =>
   humidityPercent: revision?.humidityPercent.toFixed() ?? null,
   hasSeenLabel: revision?.hasSeenLabel ?? null,
   note: revision?.note ?? null,
+  fewerBecause: revision?.fewerBecause ?? null,
   instruments: (revision?.instruments ?? []).map(({ instrument, certificate }) => ({ ...instrument, certificate })),
   specimens: (revision?.specimens ?? []).map((specimen) => toSpecimenAnswer(toSpecimenInSi(specimen))),
-  figures: (revision?.figures ?? null) as Record<string, unknown> | null,
 });
+
+const toTesterFindings = (
+  findings: readonly { readonly id: string; readonly detail: Prisma.JsonValue }[],
+): SubmissionResponse['findings'] => findings.flatMap(({ id, detail }) => toTesterFinding(id, detail as unknown as Finding));
+
+function toFigures(figures: Prisma.JsonValue | undefined, parameters: Prisma.JsonValue, isOwn: boolean): SubmissionResponse['figures'] {
+  if (!figures) return null;
+  return isOwn
+    ? figuresForTester(figures as object, (parameters as { areaFrom: AreaRule }).areaFrom)
+    : (figures as Record<string, unknown>);
+}

@@ -1,4 +1,4 @@
-import { Body, Controller, Get, Param, Post, Query, Req } from '@nestjs/common';
+import { Controller, Get, Param, Post, Query, Req } from '@nestjs/common';
 import { ApiBody, ApiConsumes } from '@nestjs/swagger';
 import type { FastifyRequest } from 'fastify';
 import { z } from 'zod';
@@ -7,12 +7,11 @@ import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { HandInRevision } from './hand-in-revision.js';
-import { CSV_COLUMNS } from './import/csv-columns.js';
+import { csvColumnsAnswer } from './intake/csv-columns.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
 import { withIntake } from './read-intake.js';
-import { submissionContent } from '../contract/submission-content.js';
-import type { SubmissionContent } from '../contract/submission-content.js';
+import { TakeBackSubmission } from './take-back-submission.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
 import {
   csvColumnsResponse,
@@ -35,6 +34,7 @@ export class SubmissionsController {
     private readonly handIn: HandInSubmissions,
     private readonly handInAgain: HandInRevision,
     private readonly preview: PreviewSubmissions,
+    private readonly takeBack: TakeBackSubmission,
   ) {}
 
   @Post()
@@ -45,6 +45,7 @@ export class SubmissionsController {
     allow: ['tester'],
     status: 201,
     answer: handedInAnswer,
+    takes: 'files',
   })
   async handInSubmissions(
     @CurrentActor() actor: Actor,
@@ -54,7 +55,7 @@ export class SubmissionsController {
     return withIntake(request, async (intake) => {
       const { references, ...refusals } = await this.handIn.run(actor, intake, partial);
       if (!intake.isFile) return this.views.one(actor, references[0] ?? '');
-      return { submissions: await this.views.named(references), ...refusals };
+      return { submissions: await this.views.handedIn(references), ...refusals };
     });
   }
 
@@ -65,6 +66,7 @@ export class SubmissionsController {
     summary: 'Computes the figures and findings of what would be handed in; stores nothing.',
     allow: ['tester'],
     answer: previewAnswer,
+    takes: 'files',
   })
   async previewSubmissions(@CurrentActor() actor: Actor, @Req() request: FastifyRequest) {
     return withIntake(request, async (intake) => {
@@ -76,14 +78,7 @@ export class SubmissionsController {
   @Get('csv-columns')
   @Endpoint({ summary: 'The columns of a hand-in file.', allow: 'anyone', answer: csvColumnsResponse })
   getCsvColumns() {
-    const items = CSV_COLUMNS.map(({ name, isRequired, meaning, example, role }) => ({
-      name,
-      isRequired,
-      meaning,
-      example,
-      carriesReading: role !== undefined,
-    }));
-    return { items, nextCursor: null };
+    return csvColumnsAnswer();
   }
 
   @Get()
@@ -106,21 +101,37 @@ export class SubmissionsController {
     return this.views.one(actor, reference);
   }
 
-  @Post(':reference/revisions')
+  @Post(':reference/taking-back')
   @Endpoint({
-    summary: 'Hands in a draft, or a returned submission again as its next revision.',
+    summary: 'Takes an own submission back, until a reviewer has claimed or judged it, or after it was returned; it stays on record.',
     allow: ['tester'],
     status: 201,
     answer: submissionResponse,
     needsIfMatch: true,
   })
+  async takeSubmissionBack(@CurrentActor() actor: Actor, @Param('reference') reference: string, @IfMatch() version: number) {
+    await this.takeBack.run(actor, reference, version);
+    return this.views.one(actor, reference);
+  }
+
+  @Post(':reference/revisions')
+  @ApiConsumes(...MEDIA_TYPES)
+  @ApiBody(handInBody)
+  @Endpoint({
+    summary: 'Hands in a draft, or a returned submission again as its next revision: as JSON, or as a CSV file of this one.',
+    allow: ['tester'],
+    status: 201,
+    answer: submissionResponse,
+    needsIfMatch: true,
+    takes: 'readings',
+  })
   async handInNextRevision(
     @CurrentActor() actor: Actor,
+    @Req() request: FastifyRequest,
     @Param('reference') reference: string,
     @IfMatch() version: number,
-    @Body({ schema: submissionContent }) content: SubmissionContent,
   ) {
-    await this.handInAgain.run(actor, reference, version, content);
+    await withIntake(request, (intake) => this.handInAgain.run(actor, reference, version, intake));
     return this.views.one(actor, reference);
   }
 }

@@ -18,6 +18,17 @@ export const submissionProblems = declareProblems({
     title: 'The question on this submission waits for an answer',
     explains: 'Answer it first (GET /v1/queries, POST /v1/queries/{id}/answer), then hand the submission in again.',
   },
+  'submissions/handed-in-before': {
+    status: 409,
+    title: 'The same was handed in before',
+    explains:
+      'Every reading and everything beside it is as in a submission of yours that stands; nothing was stored. If that was a mistake, take it back and hand in again. If it was measured again and read the same, say so in the note.',
+  },
+  'submissions/in-review': {
+    status: 409,
+    title: 'A reviewer has begun to look at the submission',
+    explains: 'It is decided by its review now. Tell the reviewer what is wrong with it; it may come back to you with a question.',
+  },
   'submissions/edition-closed': {
     status: 409,
     title: 'The edition closed in this moment',

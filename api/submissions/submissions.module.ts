@@ -1,6 +1,7 @@
 /**
  * Submissions: what one tester hands in of one spool by one method version on one bench day.
- * States: draft → submitted → accepted | returned (→ submitted again) | refused; accepted → withdrawn (decisions: see reviews).
+ * States: draft → submitted → accepted | returned (→ submitted again) | refused; accepted → withdrawn (decisions: see reviews);
+ * submitted, before a reviewer looks at it, or returned → takenBack by its tester.
  * Testers write and read their own, blind: no maker, line, claim or ratio. Reviewers and editors read all but drafts.
  * What was handed in is never changed; a later revision stands beside it. Only a draft is deleted.
  * Preview and hand-in share one examination: unit parse, figures, checks.
@@ -22,8 +23,10 @@ import { FindSubjects } from './find-subjects.js';
 import { HandInRevision } from './hand-in-revision.js';
 import { HandInSubmissions } from './hand-in-submissions.js';
 import { PreviewSubmissions } from './preview-submissions.js';
+import { RequireFirst } from './require-first.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { SaveDraft } from './save-draft.js';
+import { TakeBackSubmission } from './take-back-submission.js';
 import { SubmissionViewsReadModel } from './submission-views.read-model.js';
 import { SubmissionsController } from './submissions.controller.js';
 import { SubmissionsReadModel } from './submissions.read-model.js';
@@ -51,7 +54,9 @@ import { TracesStore } from './traces/traces.store.js';
     ExamineSubmissions,
     HandInSubmissions,
     HandInRevision,
+    RequireFirst,
     RequireRigsAsSeen,
+    TakeBackSubmission,
     PreviewSubmissions,
     SaveDraft,
     DeleteDraft,

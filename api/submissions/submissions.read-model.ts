@@ -76,19 +76,34 @@ export class SubmissionsReadModel {
     }));
   }
 
-  /** Accepted submissions of an edition with a held finding that nobody has answered. */
-  countInDoubt(editionId: string, reader: Transaction = this.database.client): Promise<number> {
-    return reader.submission.count({ where: { editionId, ...IN_DOUBT } });
-  }
-
-  /** Handed in or returned, so that somebody has still something to do. */
-  countWaiting(editionId: string, reader: Transaction = this.database.client): Promise<number> {
-    return reader.submission.count({ where: { editionId, state: { in: ['submitted', 'returned'] } } });
+  /** References of submissions of an edition with which somebody has still something to do: to decide, to hand in again, to answer a finding. */
+  async unsettledIn(editionId: string, reader: Transaction = this.database.client) {
+    const referencesOf = async (where: Prisma.SubmissionWhereInput) => {
+      const rows = await reader.submission.findMany({
+        where: { editionId, ...where },
+        select: { reference: true },
+        orderBy: { reference: 'asc' },
+      });
+      return rows.map(({ reference }) => reference);
+    };
+    return {
+      submitted: await referencesOf({ state: 'submitted' }),
+      returned: await referencesOf({ state: 'returned' }),
+      inDoubt: await referencesOf(IN_DOUBT),
+    };
   }
 
   /** How many submissions of an edition stand in each state. */
   async countByState(editionId: string): Promise<Record<SubmissionState, number>> {
-    const counts: Record<SubmissionState, number> = { draft: 0, submitted: 0, accepted: 0, returned: 0, refused: 0, withdrawn: 0 };
+    const counts: Record<SubmissionState, number> = {
+      draft: 0,
+      submitted: 0,
+      accepted: 0,
+      returned: 0,
+      refused: 0,
+      takenBack: 0,
+      withdrawn: 0,
+    };
     const groups = await this.database.client.submission.groupBy({ by: ['state'], where: { editionId }, _count: { _all: true } });
     for (const { state, _count } of groups) counts[state as SubmissionState] = _count._all;
     return counts;

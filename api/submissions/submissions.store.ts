@@ -120,7 +120,12 @@ export class SubmissionsStore {
 
   /** A draft or a returned submission becomes submitted; what its next revision says of the bench day stands on the row too. */
   async handIn(tx: Transaction, id: string, examined: ExaminedSubmission): Promise<void> {
-    const data = { ...withBenchDay(toSubmissionColumns(examined)), state: 'submitted', draft: Prisma.DbNull };
+    const data = {
+      ...withBenchDay(toSubmissionColumns(examined)),
+      state: 'submitted',
+      draft: Prisma.DbNull,
+      contentDigest: examined.contentDigest,
+    };
     await tx.submission.update({ where: { id }, data: { ...data, revision: { increment: 1 }, version: { increment: 1 } } });
   }
 
@@ -132,6 +137,16 @@ export class SubmissionsStore {
   /** Something was added to a submission: who read it before reads it again. */
   async touch(tx: Transaction, id: string): Promise<void> {
     await tx.submission.update({ where: { id }, data: { version: { increment: 1 } } });
+  }
+
+  /** Whether a reviewer has claimed a submission, or judged its revision. */
+  async isInReview(tx: Transaction, { id, revision }: LockedSubmission): Promise<boolean> {
+    const claims = await tx.reviewClaim.count({ where: { submissionId: id } });
+    return claims + (await tx.judgement.count({ where: { revision: { submissionId: id, number: revision } } })) > 0;
+  }
+
+  async takeBack(tx: Transaction, id: string): Promise<void> {
+    await tx.submission.update({ where: { id }, data: { state: 'takenBack', version: { increment: 1 } } });
   }
 
   async createDraft(tx: Transaction, { draft, subject, ...row }: NewDraft): Promise<void> {

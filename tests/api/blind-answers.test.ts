@@ -41,6 +41,44 @@ test('a tester reads no maker, line, claim or ratio anywhere, a reviewer reads t
   expect(slip).toMatchObject({ message: expect.stringContaining('4.4'), detail: { actual: expect.stringMatching(/^4\.4/) } });
 });
 
+/** Everything of an answer but the code of the spool. */
+const withoutSpool = (answer: { text: string }) => answer.text.replaceAll(b.spool, 'SPOOL').replaceAll(b.otherSpool, 'SPOOL');
+
+// The labels of the two: 20 lbf (88.96 N), and none.
+test.each([10, 20.2, 44, 45, 88.96, 177, 179, 392, 400])(
+  'a preview of %d N says the same of two very different lines, and of a third time as of the first',
+  async (forceN) => {
+    const preview = (spool: string) =>
+      b.otherTester
+        .call('post', '/v1/submissions/preview')
+        .send(contentFor(spool, { specimens: pulls(forceN) }))
+        .expect(200);
+    const own = await preview(b.spool);
+    expect(withoutSpool(await preview(b.otherSpool))).toBe(withoutSpool(own));
+    expect((await preview(b.spool)).text).toBe(own.text);
+    expect(own.text).not.toContain('look-again');
+  },
+);
+
+test('from the fourth hand-in of a spool on its tester is told of no sealed finding; the reviewer is, and of the number', async () => {
+  const codes: string[][] = [];
+  let reference = '';
+  for (let time = 1; time <= 4; time++) {
+    const answer = await b.otherTester
+      .call('post', '/v1/submissions')
+      .send(contentFor(b.spool, { specimens: pulls(395 + time) }))
+      .expect(201);
+    ({ reference } = answer.body as { reference: string });
+    codes.push((answer.body.findings as FoundAnswer[]).map(({ code }) => code));
+  }
+  expect(codes.map((found) => found.includes('readings/look-again'))).toEqual([true, true, true, false]);
+  expect(codes.flat()).not.toContain('tester/many-hand-ins');
+  const seen = await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
+  expect((seen.body.findings as FoundAnswer[]).map(({ code }) => code)).toEqual(
+    expect.arrayContaining(['figures/unit-slip', 'tester/many-hand-ins']),
+  );
+});
+
 test('a tester with a tie to the maker does not learn from the findings whose spool it is', async () => {
   await b.tester.call('post', '/v1/interests').send({ maker: MAKER.slug, words: 'Used to work there.' }).expect(201);
   const content = contentFor(b.spool, { specimens: pulls(70) });

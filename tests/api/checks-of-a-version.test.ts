@@ -36,8 +36,8 @@ test('a version begins after every bench day that was handed in, in the record t
     422,
     [expect.objectContaining({ pointer: '/effectiveFrom', code: 'already_used' })],
   ]);
-  const insert = `INSERT INTO method_version (id, method_id, number, effective_from, limits, parameters, wording, is_comparable_with_previous)
-    SELECT gen_random_uuid(), method_id, 9, '2026-01-05', limits, parameters, wording, false FROM method_version v JOIN method m ON m.id = v.method_id WHERE m.slug = 'straight-pull' LIMIT 1`;
+  const insert = `INSERT INTO method_version (id, method_id, number, effective_from, limits, series, parameters, wording, is_comparable_with_previous)
+    SELECT gen_random_uuid(), method_id, 9, '2026-01-05', limits, series, parameters, wording, false FROM method_version v JOIN method m ON m.id = v.method_id WHERE m.slug = 'straight-pull' LIMIT 1`;
   await expect(b.sql(insert)).rejects.toThrow(/method_version_begins_after_use/);
   const added = await post({ effectiveFrom: '2026-01-06', checks: { 'date/long-past': { severity: 'blocks', limits: { days: 1 } } } });
   expect(added.status).toBe(201);

@@ -1,7 +1,9 @@
 /** How far a control pull reaches: rigs that were never pulled, days without a pull, pulls that were struck; and the air it was pulled in. */
+import pg from 'pg';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import type { Caller } from '../support/test-application.js';
+import { waitForLock } from '../support/wait-for-lock.js';
 
 let b: Bench;
 let force = 50;
@@ -61,7 +63,7 @@ test('a rig is told with what is wanting until there are limits, one that was ne
     {
       instrument: 'R1',
       method: 'straight-pull',
-      state: 'noEvidence',
+      state: 'learning',
       since: day(1),
       lastPullOn: day(10),
       pullsToLimits: 0,
@@ -79,7 +81,10 @@ test('a rig is told with what is wanting until there are limits, one that was ne
       words: expect.stringMatching(/10 more/),
     },
   ]);
-  expect(await rigsOn(`?day=${day(4)}`)).toMatchObject([{ pullsToLimits: 6, lastPullOn: day(4) }, {}]);
+  expect(await rigsOn(`?day=${day(4)}`)).toMatchObject([
+    { state: 'learning', pullsToLimits: 6, lastPullOn: day(4), words: expect.stringContaining('4 of the 10') },
+    { state: 'noEvidence' },
+  ]);
 });
 
 test('a day without a pull is without evidence, unless the rig went out before: it stays out until a good pull clears it', async () => {
@@ -140,21 +145,26 @@ test('the air at the bench is kept as displayed and in degrees Celsius, whole or
 
 test('what was checked before a control pull came in is not stored after it: a first hand-in, nor a draft', async () => {
   const columns = 'control_line_id, instrument_id, method_id, tester_id, bench_day, handed_in_at';
-  const meanwhile = (request: () => PromiseLike<{ status: number; body: { code?: string; detail?: string } }>) =>
-    Promise.all([
-      b.sql(`BEGIN; SELECT 1 FROM "instrument" WHERE "code" = 'R1' FOR UPDATE;
-        INSERT INTO "control_pull" (id, ${columns}) SELECT gen_random_uuid(), ${columns} FROM "control_pull" ORDER BY bench_day DESC LIMIT 1;
-        INSERT INTO "control_reading" SELECT id, 1, '84.4', 'N', 84.4 FROM "control_pull" p
-          WHERE NOT EXISTS (SELECT 1 FROM "control_reading" r WHERE r.control_pull_id = p.id);
-        SELECT pg_sleep(1.5); COMMIT`),
-      new Promise((resume) => setTimeout(resume, 300)).then(request),
-    ]);
+  /** Sends the request while a control pull is being put on record, which is done as soon as the request waits for it. */
+  const meanwhile = async (request: () => PromiseLike<{ status: number; body: { code?: string; detail?: string } }>) => {
+    const other = new pg.Client({ connectionString: b.t.databaseUrl });
+    await other.connect();
+    await other.query(`BEGIN; SELECT 1 FROM "instrument" WHERE "code" = 'R1' FOR UPDATE;
+      INSERT INTO "control_pull" (id, ${columns}) SELECT gen_random_uuid(), ${columns} FROM "control_pull" ORDER BY bench_day DESC LIMIT 1;
+      INSERT INTO "control_reading" SELECT id, 1, '84.4', 'N', 84.4 FROM "control_pull" p
+        WHERE NOT EXISTS (SELECT 1 FROM "control_reading" r WHERE r.control_pull_id = p.id)`);
+    const answer = Promise.resolve(request());
+    await waitForLock(b.t.databaseUrl);
+    await other.query('COMMIT');
+    await other.end();
+    return answer;
+  };
   force += 2;
   const content = contentFor(b.spool, { specimens: pulls(force), benchDay: day(23) });
-  const [, first] = await meanwhile(() => b.tester.call('post', '/v1/submissions').send(content));
+  const first = await meanwhile(() => b.tester.call('post', '/v1/submissions').send(content));
   expect(first).toMatchObject({ status: 409, body: { code: 'submissions/rig-watched', detail: expect.stringContaining('R1') } });
   const draft = (await b.tester.call('post', '/v1/drafts').send({ content }).expect(201)).body as { reference: string; version: number };
-  const [, revision] = await meanwhile(() =>
+  const revision = await meanwhile(() =>
     b.tester.call('post', `/v1/submissions/${draft.reference}/revisions`).set('If-Match', `"${draft.version}"`).send(content),
   );
   expect(revision).toMatchObject({ status: 409, body: { code: 'submissions/rig-watched' } });

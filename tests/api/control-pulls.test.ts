@@ -56,7 +56,9 @@ test('a submission meets the rig in three states; a bad pull casts doubt back, a
     const answer = await handIn(pull(day(i), [84 + (i % 2), 84.2 + (i % 2)])).expect(201);
     expect(answer.body).toMatchObject({ state: 'noEvidence', centreN: null, doubted: 0 });
   }
-  expect(await rig()).toMatchObject([{ instrument: 'R1', state: 'noEvidence' }]);
+  expect(await rig()).toMatchObject([{ instrument: 'R1', state: 'learning' }]);
+  const { findings } = await view((await submitted(day(4))).reference);
+  expect(findings.filter(({ code }) => code.startsWith('rig/'))).toMatchObject([{ code: 'rig/learning', severity: 'note' }]);
   expect((await handIn(pull(day(11), [84.4, 84.8])).expect(201)).body).toMatchObject({
     state: 'inControl',
     meanN: '84.600',
@@ -120,11 +122,19 @@ async function answer(reference: string): Promise<void> {
 test('an edition does not close over an accepted submission in doubt, in the record either', async () => {
   const { reference } = await submitted(day(13), true);
   expect((await handIn(pull(day(14), [70, 70.2])).expect(201)).body.doubted).toBeGreaterThan(0);
+  await b.sql(
+    `INSERT INTO review (id, revision_id, reviewer_id, decision, reason, at) SELECT gen_random_uuid(), r.id, $1, 'refused', 'x', now()
+     FROM submission s JOIN submission_revision r ON r.submission_id = s.id AND r.number = s.revision WHERE s.state = 'submitted'`,
+    [b.reviewer.accountId],
+  );
   await b.sql(`UPDATE "submission" SET "state" = 'refused' WHERE "state" = 'submitted'`);
   const { version } = (await b.editor.call('get', '/v1/bench/editions/2026').expect(200)).body as { version: number };
   const close = () => b.editor.call('post', '/v1/editions/2026/closure').set('If-Match', `"${version}"`);
   const refused = await close().expect(409);
-  expect(refused.body).toMatchObject({ code: 'editions/in-doubt', detail: expect.stringMatching(/1 accepted/) });
+  expect(refused.body).toMatchObject({
+    code: 'editions/work-in-progress',
+    errors: [{ code: 'submissions_in_doubt', found: '1' }],
+  });
   await expect(b.sql(`UPDATE "edition" SET "state" = 'closed' WHERE "slug" = '2026'`)).rejects.toThrow(/edition_closes_without_doubt/);
   await answer(reference);
   await close().expect(201);
@@ -216,4 +226,36 @@ test('another lot is another control line with a chart of its own', async () => 
     ['C1', true],
     ['C2', false],
   ]);
+});
+
+test('the same pull a second time is refused with the name of the first, at once too; with a word on it it is another', async () => {
+  const twin = pull('2026-03-14', [91.11, 91.42], { note: 'Twin.' });
+  const answers = await Promise.all(Array.from({ length: 6 }, () => handIn(twin)));
+  const stored = answers.filter(({ status }) => status === 201);
+  expect(stored).toHaveLength(1);
+  for (const { body } of answers.filter((answer) => answer !== stored[0]))
+    expect(body).toMatchObject({ code: 'control-pulls/handed-in-before', detail: expect.stringContaining(stored[0]!.body.id as string) });
+  const inOtherUnits = { ...twin, readings: twin.readings.map(({ text }) => ({ text: (Number(text) / 1000).toFixed(5), unit: 'kN' })) };
+  await handIn(inOtherUnits).expect(409);
+  await handIn({ ...twin, note: 'Pulled again at noon.' }).expect(201);
+});
+
+test('one rule for codes: what registers as gauge-1 takes a pull', async () => {
+  const gauge = { kind: 'forceGauge', name: 'Gauge', capacity: { text: '500', unit: 'N' }, resolution: { text: '0.01', unit: 'N' } };
+  for (const code of ['gauge-1', 'G-12345678901234567890ab']) {
+    await b.editor
+      .call('post', '/v1/instruments')
+      .send({ ...gauge, code })
+      .expect(201);
+    await handIn(pull(day(20), [84.2], { instrument: code })).expect(201);
+  }
+  for (const code of ['-gauge', 'gauge_1', 'G-12345678901234567890abc'])
+    for (const [path, body] of [
+      ['/v1/instruments', { ...gauge, code }],
+      ['/v1/control-pulls', pull(day(20), [84.2], { instrument: code })],
+      ['/v1/control-lines', { ...LINE, code }],
+    ] as const) {
+      const by = path === '/v1/control-pulls' ? b.tester : b.editor;
+      expect((await by.call('post', path).send(body).expect(422)).body.errors).toHaveLength(1);
+    }
 });

@@ -69,15 +69,26 @@ describe('planning', () => {
 describe('opening', () => {
   test('needs entries', async () => {
     await plan('empty').expect(201);
-    expect((await step('empty', 'opening', 1).expect(409)).body.code).toBe('editions/nothing-to-open');
+    expect((await step('empty', 'opening', 1).expect(409)).body).toMatchObject({
+      code: 'editions/nothing-to-open',
+      errors: [{ pointer: '/standsInTheWay/0', code: 'no_entries' }],
+    });
   });
 
-  test('needs a pinned version of the method of each category', async () => {
-    await plan('unpinned', { methods: [{ slug: 'straight-pull', number: 1 }] }).expect(201);
-    await enter('unpinned', ['gannet-20']).expect(201);
-    const { body } = await step('unpinned', 'opening', 2).expect(409);
-    expect(body).toMatchObject({ code: 'editions/nothing-to-open' });
-    expect(body.detail).toContain('named-knot, abrasion');
+  test('lists everything that stands in the way at once, on the board as in the refusal', async () => {
+    await plan('far', { opensOn: '2025-01-01', closesOn: '2025-06-30' }).expect(201);
+    const methods = [{ slug: 'straight-pull', number: 1 }];
+    await editor.call('patch', '/v1/editions/far').set('If-Match', '"1"').send({ methods }).expect(200);
+    const { body } = await step('far', 'opening', 2).expect(409);
+    const { standsInTheWay } = (await editor.call('get', '/v1/editions/far/board').expect(200)).body;
+    expect(standsInTheWay).toMatchObject([
+      { code: 'no_entries', count: 1, references: [], remedy: expect.stringContaining('/entries') },
+      { code: 'cannot_count', references: expect.arrayContaining([expect.stringContaining('named-knot'), expect.stringContaining('abrasion')]) },
+      { code: 'method_not_in_force', count: 1, references: ['straight-pull 1'] },
+    ]);
+    expect(body.errors.map(({ code, found }: any) => [code, Number(found)])).toEqual(
+      standsInTheWay.map(({ code, count }: any) => [code, count]),
+    );
   });
 
   test('needs the ETag that was read last', async () => {
@@ -114,6 +125,9 @@ describe('opening', () => {
   });
 });
 
+const amend = (slug: string, version: number, change: object, by = editor) =>
+  by.call('post', `/v1/editions/${slug}/amendments`).set('If-Match', `"${version}"`).send(change);
+
 test('a scheme never changes, by nobody', async () => {
   await editor.call('post', '/v1/schemes').send(SCHEME).expect(409);
   for (const change of [
@@ -139,7 +153,9 @@ describe('entries', () => {
 
   test('are not added to a closed edition', async () => {
     await moveEdition(editor, 'entered', 'opening');
-    await enter('entered', ['petrel-20']).expect(201);
+    const refused = await enter('entered', ['petrel-20']).expect(409);
+    expect(refused.body).toMatchObject({ code: 'editions/wrong-state', detail: expect.stringContaining('/amendments') });
+    await amend('entered', await versionOf('entered'), { variants: ['petrel-20'], reason: 'Bought late.' }).expect(201);
     await moveEdition(editor, 'entered', 'closure');
     expect((await enter('entered', ['petrel-30']).expect(409)).body.code).toBe('editions/wrong-state');
   });
@@ -168,7 +184,12 @@ describe('closing', () => {
       .send({ decision: 'returned', query: { specimens: [1], question: 'Please look again.' } })
       .expect(201);
     await acceptAll(house.reviewer, 'busy');
-    expect((await step('busy', 'closure', version).expect(409)).body.detail).toContain('1 submissions');
+    expect((await step('busy', 'closure', version).expect(409)).body.errors).toMatchObject([
+      { pointer: '/standsInTheWay/0', code: 'submissions_returned', found: '1', detail: expect.stringContaining(returned) },
+    ]);
+    expect((await editor.call('get', '/v1/editions/busy/board').expect(200)).body.standsInTheWay).toMatchObject([
+      { code: 'submissions_returned', count: 1, references: [returned], remedy: expect.stringContaining('/closure') },
+    ]);
     await handInAgain(returned);
     await acceptAll(house.reviewer, 'busy');
     await step('busy', 'closure', version - 1).expect(412);
@@ -211,8 +232,8 @@ describe('leaving out', () => {
       excluded: [],
       since: {
         changes: expect.arrayContaining([
-          { where: 'overall, gannet-20, place', before: null, after: '1' },
-          { where: 'overall, gannet-20, score', before: null, after: '3' },
+          { about: 'places', where: 'overall, gannet-20, place', before: null, after: '1' },
+          { about: 'places', where: 'overall, gannet-20, score', before: null, after: '3' },
         ]),
       },
     });

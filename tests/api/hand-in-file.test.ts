@@ -30,9 +30,12 @@ interface RowChange {
   readonly specimen?: string;
 }
 
+/** Readings of another mark are others. */
+const partOf = (mark: string) => Array.from(mark).reduce((sum, letter) => (sum * 31 + letter.charCodeAt(0)) % 997, 7) / 10_000;
+
 const rowOf = (index: number, { mark = 'a', day = '2026-03-10', force, specimen }: RowChange = {}): string[] => [
   mark, '2026', b.spool, 'straight-pull', '1', day, 'Europe/Lisbon', 'R1', '21.5', '55', specimen ?? String(index + 1),
-  force ?? (20 + ((index * 37) % 97) / 100 + mark.length / 1000 + mark.charCodeAt(0) / 10_000).toFixed(4), (17 + (index % 8) * 0.4).toFixed(1),
+  force ?? (20 + ((index * 37) % 97) / 100 + partOf(mark)).toFixed(4), (17 + (index % 8) * 0.4).toFixed(1),
 ]; // prettier-ignore
 
 const rowsOf = (count: number, change: RowChange = {}) => Array.from({ length: count }, (_, index) => rowOf(index, change));
@@ -134,14 +137,16 @@ test('partial tells how many faults there are, listed or not', async () => {
   expect(answer.body.refused).toHaveLength(1000);
 });
 
-test('a submission whose rows stand apart is put together', async () => {
-  const [one, other] = [rowsOf(6, { mark: 't' }), rowsOf(6, { mark: 'u' })];
-  const mixed = one.flatMap((cells, index) => [cells, other[index]!]);
-  const answer = await send(csv(mixed), '/v1/submissions/preview').expect(200);
-  expect(answer.body.submissions).toMatchObject([
-    { rows: { first: 2, last: 12 }, figures: { validSpecimens: 6 } },
-    { rows: { first: 3, last: 13 }, figures: { validSpecimens: 6 } },
+test('a submission whose rows stand apart is refused with its row and what to do, also of a file that may be stored in part', async () => {
+  const before = await countSubmissions();
+  const [one, other, third] = [rowsOf(6, { mark: 't' }), rowsOf(6, { mark: 'u' }), rowsOf(6, { mark: 'v' })];
+  const mixed = [...third, ...one.flatMap((cells, index) => [cells, other[index]!])];
+  const answer = await send(csv(mixed), '/v1/submissions?partial=true').expect(422);
+  expect(answer.body.errors).toEqual([
+    expect.objectContaining({ code: 'rows_apart', row: 10, detail: expect.stringContaining('Sort the file by') }),
+    expect.objectContaining({ code: 'rows_apart', row: 11 }),
   ]);
+  expect(await countSubmissions()).toBe(before);
 });
 
 test('a preview of a file gives figures by submission, and stores nothing', async () => {
@@ -154,10 +159,20 @@ test('a preview of a file gives figures by submission, and stores nothing', asyn
   expect(await countSubmissions()).toBe(before);
 });
 
+test('a preview looks at five submissions of one spool by one method; beyond, it is refused with the row', async () => {
+  const marks = ['1', '2', '3', '4', '5', '6', '7'];
+  const file = (count: number) => csv(marks.slice(0, count).flatMap((mark) => rowsOf(6, { mark: `pv${mark}` })));
+  await send(file(5), '/v1/submissions/preview').expect(200);
+  const answer = await send(file(7), '/v1/submissions/preview').expect(422);
+  expect(answer.body.errors).toEqual([expect.objectContaining({ code: 'spool_too_often', row: 32, column: 'spool' })]);
+});
+
 // Of two thousand specimens and one each is looked at alone.
 test.each([6, 2001])('the same readings twice in one file are found in the second, %i specimens', async (specimens) => {
   const rows = rowsOf(specimens, { mark: `r${specimens}` });
-  const answer = await send(csv([...rows, ...rows.map((cells) => cells.with(0, `s${specimens}`))])).expect(201);
+  const answer = await send(csv([...rows, ...rows.map((cells) => cells.with(0, `s${specimens}`).with(columnOf('humidity'), '56'))])).expect(
+    201,
+  );
   const codes = async (index: number) => {
     const { reference } = answer.body.submissions[index] as { reference: string };
     const { body } = await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
@@ -165,6 +180,62 @@ test.each([6, 2001])('the same readings twice in one file are found in the secon
   };
   expect(await codes(0)).not.toContain('readings/same-as-earlier');
   expect(await codes(1)).toContain('readings/same-as-earlier');
+});
+
+test('the answer to a file shows the findings of each submission, in words for its tester', async () => {
+  const answer = await send(csv(rowsOf(6, { mark: 'found', day: '2026-01-05' }))).expect(201);
+  const { reference, findings } = answer.body.submissions[0] as { reference: string; findings: { code: string; detail: null }[] };
+  expect(findings.map(({ code }) => code)).toEqual(expect.arrayContaining(['date/long-past', 'rig/no-evidence']));
+  const read = await b.tester.call('get', `/v1/submissions/${reference}`).expect(200);
+  expect(findings).toEqual(read.body.findings);
+});
+
+test('the same file a second time is refused with the name of the first, at its rows; what is new in it goes on record when asked', async () => {
+  const rows = rowsOf(6, { mark: 'again' });
+  const first = await send(csv(rows)).expect(201);
+  const { reference } = first.body.submissions[0] as { reference: string };
+  const before = Number(await countSubmissions());
+  const twice = await send(csv(rows)).expect(422);
+  expect(twice.body.errors).toEqual([
+    expect.objectContaining({ code: 'handed_in_before', row: 2, detail: expect.stringContaining(reference) }),
+  ]);
+  const more = await send(csv([...rowsOf(6, { mark: 'fresh' }), ...rows]), '/v1/submissions?partial=true').expect(201);
+  expect(more.body).toMatchObject({ submissions: [{}], refused: [{ code: 'handed_in_before', row: 8 }] });
+  expect(await countSubmissions()).toBe(before + 1);
+  // Another person's readings are no repetition: that they are equal is for the reviewer to see.
+  await b.otherTester.call('post', '/v1/submissions').set('Content-Type', 'text/csv').send(csv(rows)).expect(201);
+});
+
+test('the same twice in one file is told with the rows of the first', async () => {
+  const rows = rowsOf(6, { mark: 'once' });
+  const answer = await send(csv([...rows, ...rows.map((cells) => cells.with(0, 'twin'))])).expect(422);
+  expect(answer.body.errors).toEqual([
+    expect.objectContaining({ code: 'twice_in_file', row: 8, detail: expect.stringContaining('rows 2 to 7') }),
+  ]);
+});
+
+test('of thirty requests with the same file at once one is stored, and the others are told its name', async () => {
+  const file = csv(rowsOf(6, { mark: 'race' }));
+  const before = Number(await countSubmissions());
+  const answers = await Promise.all(Array.from({ length: 30 }, () => send(file)));
+  const stored = answers.filter(({ status }) => status === 201);
+  expect(stored).toHaveLength(1);
+  const { reference } = stored[0]!.body.submissions[0] as { reference: string };
+  for (const { status, text } of answers.filter((answer) => answer !== stored[0])) {
+    expect([409, 422]).toContain(status);
+    expect(text).toContain(reference);
+  }
+  expect(await countSubmissions()).toBe(before + 1);
+}, 30_000);
+
+test('what was taken back may come again', async () => {
+  const file = csv(rowsOf(6, { mark: 'back' }));
+  const { reference } = (await send(file).expect(201)).body.submissions[0] as { reference: string };
+  await b.tester.call('post', `/v1/submissions/${reference}/taking-back`).set('If-Match', '"1"').expect(201);
+  const again = await send(file).expect(201);
+  expect((again.body.submissions[0] as { findings: { code: string }[] }).findings.map(({ code }) => code)).not.toContain(
+    'readings/same-as-earlier',
+  );
 });
 
 test.each<[string, () => string | Buffer]>([
@@ -177,6 +248,8 @@ test.each<[string, () => string | Buffer]>([
   ['a unit of another dimension', () => csv(rowsOf(6)).replace('force [lbf]', 'force [mm]')],
   ['a row of another length', () => csv([...rowsOf(6), ['a', '2026']])],
   ['bytes that are no UTF-8', () => Buffer.concat([Buffer.from(csv(rowsOf(6))), Buffer.from([0xff, 0xfe])])],
+  ['a workbook', () => Buffer.from('504b0304140006000800', 'hex')],
+  ['a header without end', () => 'x,'.repeat(100_000)],
   ['quotes that do not close', () => `${csv(rowsOf(6))}"a,b`],
 ])('%s is a 422 with a fault, and nothing is stored', async (_, file) => {
   const before = await countSubmissions();
@@ -224,6 +297,5 @@ test('a form too is taken once for a key: its file is what counts', async () => 
 
 test('10 000 specimens in one file are taken', async () => {
   const rows = Array.from({ length: 10 }, (_, index) => rowsOf(1000, { mark: `big${index}` })).flat();
-  const answer = await send(csv(rows)).expect(201);
-  expect(answer.body.submissions).toHaveLength(10);
+  expect((await send(csv(rows)).expect(201)).body.submissions).toHaveLength(10);
 }, 60_000);

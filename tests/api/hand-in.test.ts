@@ -107,10 +107,11 @@ test.each([
 
 test('a spool of no entry and a method version that the edition did not pin are told together', async () => {
   await b.editor.call('post', '/v1/catalogue/methods').send({ slug: 'abrasion', name: 'Abrasion' }).expect(201);
-  await b.sql(`INSERT INTO method_version SELECT gen_random_uuid(), (SELECT id FROM method WHERE slug = 'abrasion'), 1, effective_from, effective_until, limits, parameters, wording, false
+  await b.sql(`INSERT INTO method_version (id, method_id, number, effective_from, limits, series, parameters, wording, is_comparable_with_previous)
+    SELECT gen_random_uuid(), (SELECT id FROM method WHERE slug = 'abrasion'), 1, effective_from, limits, series, parameters, wording, false
     FROM method_version LIMIT 1`);
   const answer = await handIn(contentFor(b.strangeSpool, { method: 'abrasion' })).expect(422);
-  expect(answer.body.errors.map(({ code }: { code: string }) => code)).toEqual(['spool_not_entered', 'method_version_not_pinned']);
+  expect(answer.body.errors.map(({ code }: { code: string }) => code)).toEqual(['spool_not_for_this', 'method_version_not_pinned']);
 });
 
 test.each<[string, (content: ReturnType<typeof contentFor>) => object, string]>([

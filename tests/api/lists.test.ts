@@ -1,4 +1,4 @@
-import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
+import { CSV_COLUMNS } from '../../api/submissions/intake/csv-columns.js';
 import { fillCatalogue, SPOOL, VARIANT } from '../support/catalogue-fixtures.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';

@@ -2,6 +2,7 @@ import pg from 'pg';
 import { MethodsModule } from '../../api/methods/methods.module.js';
 import { MethodsReadModel } from '../../api/methods/methods.read-model.js';
 import { runSql } from '../support/run-sql.js';
+import { waitForLock } from '../support/wait-for-lock.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';
 
@@ -9,6 +10,8 @@ let t: TestApplication;
 let editor: Caller;
 let tester: Caller;
 
+const UNTREATED = { code: 'untreated', kind: 'breakingForce', treatment: null };
+const KNOTTED = { code: 'knotted', kind: 'breakingForce', treatment: { kind: 'knot', name: 'Palomar', words: 'Tied on a ring.' } };
 const METHOD = { slug: 'straight-pull', name: 'Straight pull' };
 const VERSION = {
   number: 1,
@@ -22,10 +25,9 @@ const VERSION = {
     ambientTemperatureC: { low: 18, high: 26 },
     ambientHumidityPercent: { low: 40, high: 75 },
   },
+  series: [UNTREATED],
   parameters: {
     areaFrom: 'circle',
-    knot: null,
-    abrasion: null,
     places: { breakingForce: 1, apparentStress: 0 },
     settings: [{ name: 'Free length', value: '250', unit: 'mm' }],
   },
@@ -95,6 +97,15 @@ test.each([
   [{ limits: { ...VERSION.limits, maximumRange: 1 } }, '/limits/maximumRange'],
   [{ parameters: { ...VERSION.parameters, areaFrom: 'square' } }, '/parameters/areaFrom'],
   [{ parameters: { ...VERSION.parameters, speed: 1 } }, '/parameters/speed'],
+  [{ series: undefined }, '/series'],
+  [{ series: [] }, '/series'],
+  [{ series: [{ code: 'untreated', kind: 'tensileForce', treatment: null }] }, '/series/0/kind'],
+  [{ series: [{ ...UNTREATED, treatment: { kind: 'knot', name: '', words: 'Tied.' } }] }, '/series/0/treatment/name'],
+  [{ series: [UNTREATED, { code: 'untreated', kind: 'linearDensity' }] }, '/series/1/code'],
+  [{ series: [UNTREATED, { ...UNTREATED, code: 'again' }] }, '/series/1'],
+  [{ series: [KNOTTED, { ...KNOTTED, code: 'fg' }] }, '/series/1'],
+  [{ series: [{ code: 'outline', kind: 'diameterAlongStations', stations: 0 }] }, '/series/0/stations'],
+  [{ parameters: { ...VERSION.parameters, knot: 'Palomar' } }, '/parameters/knot'],
   [{ wording: { ...VERSION.wording, steps: [] } }, '/wording/steps'],
   [{ wording: { ...VERSION.wording, cautions: [] } }, '/wording/cautions'],
   [{ wording: { ...VERSION.wording, author: 'x' } }, '/wording/author'],
@@ -134,11 +145,11 @@ test('of two next versions at once, the second sees the first', async () => {
   const other = new pg.Client({ connectionString: t.databaseUrl });
   await other.connect();
   await other.query("BEGIN; SELECT 1 FROM method WHERE slug = 'straight-pull' FOR UPDATE");
-  await other.query(`INSERT INTO method_version (id, method_id, number, effective_from, limits, parameters, wording, is_comparable_with_previous)
-    SELECT gen_random_uuid(), method_id, 4, '2027-01-01', limits, parameters, wording, true FROM method_version WHERE number = 3`);
+  await other.query(`INSERT INTO method_version (id, method_id, number, effective_from, limits, series, parameters, wording, is_comparable_with_previous)
+    SELECT gen_random_uuid(), method_id, 4, '2027-01-01', limits, series, parameters, wording, true FROM method_version WHERE number = 3`);
   const late = post({ number: 4, effectiveFrom: '2027-01-01' }).expect(422);
   const answer = late.then(({ body }) => body as { errors: object[] });
-  await new Promise((resume) => setTimeout(resume, 150));
+  await waitForLock(t.databaseUrl);
   await other.query('COMMIT');
   await other.end();
   expect((await answer).errors).toMatchObject([{ pointer: '/number' }, { pointer: '/effectiveFrom' }]);

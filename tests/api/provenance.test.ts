@@ -1,4 +1,5 @@
 /** The chain behind every published figure, walked by API down to the text of each reading, and the means made from it again. */
+import { KEYS } from '../support/method-series.js';
 import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { Provenance } from '../../api/public-api/provenance.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
@@ -37,17 +38,16 @@ const entered = ({ specimens }: Submission, role: string, condition = 'untreated
 
 /** One submission of each method stands behind a variant here, so that each figure is a plain mean or a ratio of two. */
 const AGAIN: Readonly<Record<string, (submissions: readonly Submission[]) => number>> = {
-  breakingForce: ([pull]) => average(entered(pull!, 'breakingForce')) * LBF,
-  diameter: ([gauge]) => average([...entered(gauge!, 'wideDiameter'), ...entered(gauge!, 'narrowDiameter')]),
-  apparentStress: (submissions) => {
+  [KEYS.force]: ([pull]) => average(entered(pull!, 'breakingForce')) * LBF,
+  [KEYS.diameter]: ([gauge]) => average([...entered(gauge!, 'wideDiameter'), ...entered(gauge!, 'narrowDiameter')]),
+  [KEYS.stress]: (submissions) => {
     const pull = submissions.find(({ method }) => method === 'straight-pull')!;
     const gauge = submissions.find(({ method }) => method === 'diameter')!;
     const diameterMm = average([...entered(gauge, 'wideDiameter'), ...entered(gauge, 'narrowDiameter')]);
     return (average(entered(pull, 'breakingForce')) * LBF) / ((Math.PI / 4) * diameterMm ** 2);
   },
-  knotRetention: ([knot]) => (100 * average(entered(knot!, 'breakingForce', 'treated'))) / average(entered(knot!, 'breakingForce')),
-  abrasionRetention: ([rubbed]) =>
-    (100 * average(entered(rubbed!, 'breakingForce', 'treated'))) / average(entered(rubbed!, 'breakingForce')),
+  [KEYS.knot]: ([knot]) => (100 * average(entered(knot!, 'breakingForce', 'treated'))) / average(entered(knot!, 'breakingForce')),
+  [KEYS.abrasion]: ([rubbed]) => (100 * average(entered(rubbed!, 'breakingForce', 'treated'))) / average(entered(rubbed!, 'breakingForce')),
 };
 /** [N], exactly (NIST SP 811, appendix B); readings in newtons have 1. */
 let LBF = 1;
@@ -60,7 +60,7 @@ test('each figure of each variant leads to its readings, and these give it again
     for (const { quantity, figure, submissions } of figures) {
       const again = AGAIN[quantity];
       if (!again || !figure) continue;
-      expect(submissions.length).toBe(quantity === 'apparentStress' ? 2 : 1);
+      expect(submissions.length).toBe(quantity === KEYS.stress ? 2 : 1);
       const unit = submissions[0]!.specimens[0]!.readings[0]!.entered.unit;
       LBF = unit === 'lbf' ? 4.4482216152605 : 1;
       expect([variant.slug, quantity, Number(figure.value)]).toEqual([

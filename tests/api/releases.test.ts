@@ -56,6 +56,7 @@ describe('asking for a release', () => {
       state: 'building',
       digest: null,
       publishAt: null,
+      order: { state: 'waiting', attempts: 0, words: null, nextAttemptAt: house.t.clock.now().toISOString() },
     });
     expect((await order(null).expect(409)).body.code).toBe('releases/in-progress');
   });

@@ -60,9 +60,9 @@ test('it comes back as a spool like any other, to another tester on another rig;
   for (const { spool } of items) expect(shelf.text).toContain(spool);
   const [first] = items;
   const own = await again(house.tester, first!, 'R2').expect(422);
-  expect(own.body.errors).toMatchObject([{ code: 'for_another_tester' }]);
+  expect(own.body.errors).toMatchObject([{ code: 'spool_not_for_this' }]);
   const sameRig = await again(other, first!, 'R1').expect(422);
-  expect(sameRig.body.errors).toMatchObject([{ code: 'for_another_instrument' }]);
+  expect(sameRig.body.errors).toMatchObject([{ code: 'spool_not_for_this' }]);
   for (const { text } of [own, sameRig]) expect(text).not.toMatch(/re-?test|again|second time/i);
   for (const one of items) await again(other, one, 'R2', 1.02).expect(201);
   const copy = `INSERT INTO submission (id, reference, edition_id, tester_id, spool_id, method_version_id, bench_day, state, revision, created_at)

@@ -155,7 +155,7 @@ test('a decision in the wrong state is refused', async () => {
   await b.editor
     .call('post', `/v1/submissions/${reference}/withdrawal`)
     .set('If-Match', `"${version}"`)
-    .send({ proposal: await proposeWithdrawal(b.reviewer, reference) })
+    .send({ proposal: '00000000-0000-7000-8000-000000000000' })
     .expect(409);
   await decide(b.reviewer, reference, version, { decision: 'refused', reason: 'The grips slipped on film.' }).expect(201);
   const again = await decide(b.reviewer, reference, version + 1, acceptance([])).expect(409);
@@ -254,7 +254,9 @@ test('withdrawing takes an accepted one out, by an editor who did not test it', 
   await withdraw(b.editor, version).expect(412);
   const own = await proposeWithdrawal(b.editor, reference);
   expect((await withdraw(b.editor, version + 1, own).expect(403)).body.code).toBe('proposals/own-proposal');
-  const other = await proposeWithdrawal(b.reviewer, 'S-2026-9999');
+  const second = await submitted();
+  await decide(b.reviewer, second.reference, second.version, acceptance(second.held)).expect(201);
+  const other = await proposeWithdrawal(b.reviewer, second.reference);
   expect((await withdraw(b.editor, version + 1, other).expect(422)).body.code).toBe('proposals/other-matter');
   await withdraw(b.editor, version + 1, '00000000-0000-7000-8000-000000000000').expect(404);
   const answer = await withdraw(b.editor, version + 1).expect(201);
@@ -268,8 +270,8 @@ test('withdrawing takes an accepted one out, by an editor who did not test it', 
   const alone = `INSERT INTO withdrawal (submission_id, by_id, proposal_id, reason, at) SELECT id, $1, $2, 'x', now() FROM submission WHERE state = 'submitted' LIMIT 1`;
   for (const proposed of [own, null]) await expect(b.sql(alone, [b.editor.accountId, proposed])).rejects.toThrow('two_persons_do_it');
   await expect(b.sql('DELETE FROM proposal')).rejects.toThrow(/append_only/);
-  const { items } = (await b.editor.call('get', '/v1/proposals').expect(200)).body as { items: { id: string; isCarriedOut: boolean }[] };
-  expect(items.find(({ id }) => id === proposal)).toMatchObject({ isCarriedOut: true, by: 'R. Quill' });
-  expect(items.find(({ id }) => id === own)).toMatchObject({ isCarriedOut: false });
+  const { items } = (await b.editor.call('get', '/v1/proposals').expect(200)).body as { items: { id: string }[] };
+  expect(items.find(({ id }) => id === proposal)).toMatchObject({ state: 'carriedOut', by: 'R. Quill', end: null });
+  expect(items.find(({ id }) => id === own)).toMatchObject({ state: 'open' });
   await withdraw(b.editor, version + 2).expect(409);
 });

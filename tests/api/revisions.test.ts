@@ -1,5 +1,6 @@
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
+import { csvFile, inventPulls, pullRows } from '../support/hand-in-csv.js';
 import type { Caller } from '../support/test-application.js';
 
 let b: Bench;
@@ -59,6 +60,25 @@ test('a returned submission comes back as its next revision, and the first stand
   const seen = await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
   expect(seen.body.reviews).toEqual([expect.objectContaining({ revision: 1, decision: 'returned', reviewer: 'R. Quill' })]);
   await expect(b.sql(`UPDATE reading SET value_si = 1`)).rejects.toThrow('record_is_append_only');
+});
+
+test('a returned submission comes back as a CSV file of it; a file of two is refused, and a fault is told by its row', async () => {
+  const { reference, version, queryId } = await returned();
+  await answerQuery(b.tester, queryId).expect(201);
+  const occasion = { edition: '2026', spool: b.spool, instrument: 'R1' };
+  const six = (forceN: number) => pullRows(occasion, 'straight-pull', inventPulls(forceN, 'untreated', 1));
+  const send = (rows: readonly string[]) =>
+    b.tester
+      .call('post', `/v1/submissions/${reference}/revisions`)
+      .set('If-Match', `"${version}"`)
+      .set('Content-Type', 'text/csv')
+      .send(csvFile(rows));
+  const two = await send([...six(200), ...six(201).map((row) => row.replace('2026-03-10', '2026-03-11'))]).expect(422);
+  expect(two.body.errors).toEqual([expect.objectContaining({ code: 'not_one_submission', row: 8 })]);
+  const other = await send(six(202).map((row) => row.replace(b.spool, b.otherSpool))).expect(422);
+  expect(other.body.errors).toEqual([expect.objectContaining({ code: 'other_spool', row: 2, column: 'spool' })]);
+  const answer = await send(six(203)).expect(201);
+  expect(answer.body).toMatchObject({ reference, state: 'submitted', revision: 2, figures: { validSpecimens: 6 } });
 });
 
 test('the question is answered first', async () => {

@@ -1,3 +1,4 @@
+import { KEYS, METHOD_SERIES } from '../support/method-series.js';
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
 import { testerEffectOf } from '../../api/reckoning/rigs/tester-effect.js';
 import type { RoundRobinEvidence } from '../../api/reckoning/evidence/round-robin-evidence.js';
@@ -172,7 +173,8 @@ test('what it tells of testers feeds the ranking, from one rig, by its method, o
   const cells = robin!.cells.map((cell) => (cell.tester === 1 ? { ...cell, instrument: 'R2' } : cell));
   const mixed: RoundRobinEvidence = { ...robin!, cells };
   expect(testerEffectOf([mixed], 'straight-pull')).toBeNull();
-  expect(knownEffects({ roundRobins: [robin!] })['breakingForce']).toEqual({
+  const methods = [{ slug: 'straight-pull', number: 1, series: METHOD_SERIES['straight-pull'] }];
+  expect(knownEffects({ roundRobins: [robin!] }, methods)[KEYS.force]).toEqual({
     tester: { relativeSd: effect.relativeSd.toFixed(6), degreesOfFreedom: 14, source: 'roundRobin' },
   });
   expect(await b.t.app.select(RoundRobinsModule).get(RoundRobinsReadModel).closedBetween('2026-03-16', '2026-12-31')).toEqual([]);

@@ -1,7 +1,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { readConfig } from '../../api/config.js';
-import { CSV_COLUMNS } from '../../api/submissions/import/csv-columns.js';
+import { CSV_COLUMNS } from '../../api/submissions/intake/csv-columns.js';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const read = (name: string) => readFileSync(ROOT + name, 'utf8');

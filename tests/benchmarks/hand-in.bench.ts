@@ -1,6 +1,6 @@
 /**
  * A hand-in file of many specimens, read, checked and stored over HTTP, beside COPY of the same rows into the same tables; and what the
- * server's memory does from a thousand rows to a hundred thousand.
+ * server's memory does from a thousand rows to a hundred thousand, and how often the database is asked for each submission.
  * npm run bench -- hand-in [rows …, 1000 10000 100000]
  */
 import { chmod, mkdtemp, rm } from 'node:fs/promises';
@@ -9,6 +9,7 @@ import { runInNewContext } from 'node:vm';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { setUpBench } from '../support/bench.js';
+import { countStatements } from '../support/count-statements.js';
 import { csvFile, pullRows } from '../support/hand-in-csv.js';
 import { listen, post } from '../support/races.js';
 import { startTestServer } from '../support/test-server.js';
@@ -98,7 +99,7 @@ async function megabytes(rows: number, seed: number): Promise<{ inUse: number; h
 
 try {
   console.log(
-    '| rows | handed in, s | rows a second | COPY, s | share of its rate | in use above the start, MB | held by the process, MB |\n|---|---|---|---|---|---|---|',
+    '| rows | handed in, s | rows a second | COPY, s | share of its rate | in use above the start, MB | held by the process, MB | statements a submission |\n|---|---|---|---|---|---|---|---|',
   );
   await handIn(10_000, 0);
   for (const [index, rows] of (sizes.length > 0 ? sizes : [1000, 10_000, 100_000]).entries()) {
@@ -116,8 +117,9 @@ try {
     };
     const share = (100 * copied) / seconds;
     const { inUse, held } = await megabytes(rows, 100 + 3 * index);
+    const statements = await countStatements(() => handIn(rows, 200 + 3 * index));
     console.log(
-      `| ${rows} | ${seconds.toFixed(2)} | ${(rows / seconds).toFixed(0)} | ${copied.toFixed(2)} | ${share.toFixed(0)} % | ${inUse.toFixed(0)} | ${held.toFixed(0)} |`,
+      `| ${rows} | ${seconds.toFixed(2)} | ${(rows / seconds).toFixed(0)} | ${copied.toFixed(2)} | ${share.toFixed(0)} % | ${inUse.toFixed(0)} | ${held.toFixed(0)} | ${((statements * SPECIMENS) / rows).toFixed(2)} |`,
     );
   }
 } finally {

@@ -2,8 +2,6 @@
  * From the order to live pages, for an edition of many entries: where the time goes.
  * npm run bench -- publish [entries, 100]
  */
-import { CONFIG } from '../../api/config.js';
-import type { Config } from '../../api/config.js';
 import { BuildSite } from '../../api/releases/build-site.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { GatherRelease } from '../../api/releases/gather-release.js';
@@ -32,9 +30,6 @@ try {
   const codes = await fitOutMore();
   await workEdition({ ...house, codes }, '2026', { variants });
   await moveEdition(house.editor, '2026', 'closure');
-  await house.t.app.listen(0, '127.0.0.1');
-  // The build of the site asks the API for what is published.
-  house.t.app.get<Config>(CONFIG, { strict: false }).API_URL = await house.t.app.getUrl();
   const releases = house.t.app.select(ReleasesModule);
   await house.editor.call('post', '/v1/editions/2026/releases').send({ erratum: null }).expect(202);
   const timed = async (what: string, step: () => unknown): Promise<number> => {

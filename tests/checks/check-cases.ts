@@ -1,3 +1,4 @@
+import { METHOD_SERIES } from '../support/method-series.js';
 import { balance, diameters, FORCES, instrument, lengthMeasure, micrometer, pulls } from './check-input.js';
 import type { Case } from './check-input.js';
 
@@ -12,6 +13,7 @@ const invalid = (count: number) =>
 const timed = (time: string) => pulls(FORCES, { times: [time, '18', '19', '18', '18', '17', '18', '18'] });
 export const WEAKER = ['20.12', '21.40', '20.77', '20.31', '21.02', '20.58', '19.86', '20.93'];
 const STRONGER = ['46.12', '47.40', '46.77', '46.31', '47.02', '46.58', '45.86', '46.93'];
+const [OUTLINE] = METHOD_SERIES.diameter;
 export const STATIONS = [0, 3, 5, 2, 4].map((off) => [
   [`0.26${off}`, `0.25${off}`] as const,
   [`0.26${off + 1}`, `0.25${off + 1}`] as const,
@@ -30,10 +32,67 @@ const calibratedUntil = (validUntil: string): Partial<Case> => ({
   instruments: [instrument({ calibrations: [{ certificate: 'C-1', validFrom: '2025-06-01', validUntil }] })],
 });
 
+/** A label of which 0.78 is measured, read 2.2046 times too low: alone it tells of no slip. */
+const slipped = (sameDayRatios: readonly number[]): Partial<Case> => ({ ...claimedAt(0.78 / 2.2046), input: { sameDayRatios } });
+
+type RigEvidence = NonNullable<Case['input']['rigEvidence']>;
+const onRig = (rigEvidence: RigEvidence): Partial<Case> => ({ input: { rigEvidence, rigPulls: 2 } });
+const onMicrometer = (rigEvidence: RigEvidence): Partial<Case> => ({
+  specimens: diameters(STATIONS),
+  method: 'diameter',
+  instruments: [micrometer, lengthMeasure],
+  input: { rigEvidence, rigPulls: 0 },
+});
+
 /** Each check: what triggers it, and a near miss. */
 export const CASES: readonly (readonly [code: string, what: string, trigger: Partial<Case>, nearMiss: Partial<Case>])[] = [
   ['specimens/too-few-valid', 'four valid where five are needed', { specimens: invalid(4) }, { specimens: invalid(3) }],
   ['specimens/too-few-valid', 'four treated beside eight straight', knot(FORCES, WEAKER.slice(0, 4)), knot(FORCES, WEAKER.slice(0, 5))],
+  [
+    'figures/unit-slip',
+    'three lines of a day, each off its label by its own part',
+    slipped([1.05 / 2.2046, 0.9 / 2.2046]),
+    slipped([1.05, 0.9 / 2.2046]),
+  ],
+  ['figures/unit-slip', 'two others of the day, not one', slipped([1.05 / 2.2046, 0.9 / 2.2046]), slipped([1.05 / 2.2046])],
+  [
+    'figures/unlike-own-days',
+    'the same spool at 9.2 N another day',
+    { input: { ownForcesN: [162, 162.9 / 9.80665] } },
+    { input: { ownForcesN: [162, 140, 100] } },
+  ],
+  [
+    'figures/implausible-stress',
+    'forces of a line ten times as thick',
+    { input: { ownDiameterMm: 2.5 } },
+    { input: { ownDiameterMm: 0.5 } },
+  ],
+  ['figures/implausible-stress', 'more than any fibre', { input: { ownDiameterMm: 0.2 } }, { input: { ownDiameterMm: 0.22 } }],
+  ['tester/many-hand-ins', 'the fourth time', { input: { handIns: 4 } }, { input: { handIns: 3 } }],
+  [
+    'specimens/fewer-explained',
+    'four valid, and why',
+    { specimens: invalid(4), fewerBecause: 'The grip slipped.' },
+    { specimens: invalid(3), fewerBecause: 'The grip slipped.' },
+  ],
+  [
+    'specimens/fewer-explained',
+    'four valid, and why or not',
+    { specimens: invalid(4), fewerBecause: 'The grip slipped.' },
+    { specimens: invalid(4) },
+  ],
+  [
+    'specimens/too-few-valid',
+    'four valid, not said why',
+    { specimens: invalid(4) },
+    { specimens: invalid(4), fewerBecause: 'The grip slipped.' },
+  ],
+  [
+    'readings/missing-for-method',
+    'none valid, not said why',
+    { specimens: invalid(8) },
+    { specimens: invalid(8), fewerBecause: 'The grip slipped.' },
+  ],
   ['date/in-the-future', 'tomorrow', { benchDay: '2026-01-19' }, { benchDay: '2026-01-18' }],
   ['method/not-active-on-bench-day', 'the day before it is in force', { effectiveFrom: '2026-01-18' }, { effectiveFrom: '2026-01-17' }],
   ['method/not-active-on-bench-day', 'the day after its last', { effectiveUntil: '2026-01-16' }, { effectiveUntil: '2026-01-17' }],
@@ -241,25 +300,14 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
       ],
     },
   ],
-  ['rig/out-of-control', 'out', { input: { rigEvidence: 'outOfControl' } }, { input: { rigEvidence: 'noEvidence' } }],
-  ['rig/no-evidence', 'none', { input: { rigEvidence: 'noEvidence' } }, { input: { rigEvidence: 'outOfControl' } }],
-  [
-    'rig/no-evidence',
-    'of a rig, not of a micrometer',
-    { input: { rigEvidence: 'noEvidence' } },
-    { specimens: diameters(STATIONS), method: 'diameter', instruments: [micrometer, lengthMeasure], input: { rigEvidence: 'noEvidence' } },
-  ],
-  [
-    'rig/out-of-control',
-    'of a rig, not of a micrometer',
-    { input: { rigEvidence: 'outOfControl' } },
-    {
-      specimens: diameters(STATIONS),
-      method: 'diameter',
-      instruments: [micrometer, lengthMeasure],
-      input: { rigEvidence: 'outOfControl' },
-    },
-  ],
+  ['rig/out-of-control', 'out', onRig('outOfControl'), onRig('noEvidence')],
+  ['rig/no-evidence', 'none', onRig('noEvidence'), onRig('outOfControl')],
+  ['rig/no-evidence', 'of a rig, not of a micrometer', onRig('noEvidence'), onMicrometer('noEvidence')],
+  ['rig/out-of-control', 'of a rig, not of a micrometer', onRig('outOfControl'), onMicrometer('outOfControl')],
+  ['rig/learning', 'its second pull', onRig('learning'), onRig('inControl')],
+  ['rig/learning', 'of a rig, not of a micrometer', onRig('learning'), onMicrometer('learning')],
+  ['date/before-its-time', 'the day before the edition opens', { input: { opensOn: '2026-01-18' } }, { input: { opensOn: '2026-01-17' } }],
+  ['date/before-its-time', 'the day before its spool', { input: { obtainedOn: '2026-01-18' } }, { input: { obtainedOn: '2026-01-17' } }],
   ['tester/declared-interest', 'declared', { input: { hasDeclaredInterest: true } }, { input: { hasDeclaredInterest: false } }],
   ['tester/seen-label', 'seen', { seenLabel: true }, { seenLabel: false }],
   ['readings/missing-for-method', 'no treated specimens', { method: 'abrasion' }, { ...knot(FORCES, WEAKER), method: 'abrasion' }],
@@ -272,6 +320,22 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
       instruments: [micrometer],
     },
     { method: 'diameter', specimens: diameters(STATIONS), instruments: [micrometer] },
+  ],
+  [
+    'readings/missing-for-method',
+    'fewer stations than the method states',
+    {
+      method: 'diameter',
+      specimens: diameters(STATIONS),
+      instruments: [micrometer],
+      series: [{ ...OUTLINE, stations: STATIONS[0]!.length + 1 }],
+    },
+    {
+      method: 'diameter',
+      specimens: diameters(STATIONS),
+      instruments: [micrometer],
+      series: [{ ...OUTLINE, stations: STATIONS[0]!.length }],
+    },
   ],
   [
     'readings/missing-for-method',

@@ -1,19 +1,23 @@
-import type { CheckedClaim, CheckInput, CheckedInstrument, MethodLimits } from '../../api/checks/check-input.js';
+import type { CheckedClaim, CheckInput, CheckedInstrument } from '../../api/checks/check-input.js';
+import type { MethodLimits } from '../../api/contract/endpoints/methods.js';
 import { checkSubmission } from '../../api/checks/check-submission.js';
 import type { Finding } from '../../api/checks/finding.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';
 import { submissionContent } from '../../api/contract/submission-content.js';
+import type { MethodSeries } from '../../api/contract/method-series.js';
+import { METHOD_SERIES } from '../support/method-series.js';
 import { computeSubmissionFigures } from '../../api/readings/submission-figures.js';
 
 /** Eight pulls that no check minds. */
 export const FORCES = ['36.52', '36.10', '37.05', '36.77', '36.31', '35.88', '37.41', '36.95'];
 
 export interface Case {
-  readonly method: string;
+  readonly method: keyof typeof METHOD_SERIES;
   readonly benchDay: string;
   readonly temperature: { value: string; unit: string };
   readonly humidityPercent: string;
   readonly seenLabel: boolean;
+  readonly fewerBecause?: string;
   readonly specimens: readonly object[];
   readonly limits: Partial<MethodLimits>;
   readonly effectiveFrom: string;
@@ -22,6 +26,8 @@ export interface Case {
   readonly material: string;
   readonly claims: readonly CheckedClaim[];
   readonly input: Partial<CheckInput>;
+  /** What the method version yields, where it is not what the method of this name yields in the tests. */
+  readonly series?: readonly MethodSeries[];
   /** What the method version sets of its checks. */
   readonly checks?: CheckInput['method']['checks'];
 }
@@ -136,6 +142,7 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     instruments: instruments.map(({ code }) => code),
     ambient: { temperature, humidityPercent },
     seenLabel: rest.seenLabel,
+    fewerBecause: rest.fewerBecause,
     specimens: handedIn,
   });
   const specimens = toSpecimensInSi(content.specimens);
@@ -144,13 +151,28 @@ export function checkInput(change: Partial<Case> = {}): CheckInput {
     specimens,
     figures: computeSubmissionFigures(specimens, 'circle', 0.97),
     temperatureC: temperature.unit === '°F' ? ((Number(temperature.value) - 32) * 5) / 9 : Number(temperature.value),
-    method: { slug: rest.method, number: 1, effectiveFrom, effectiveUntil, limits: { ...LIMITS, ...limits }, checks },
+    method: {
+      slug: rest.method,
+      number: 1,
+      effectiveFrom,
+      effectiveUntil,
+      limits: { ...LIMITS, ...limits },
+      series: rest.series ?? METHOD_SERIES[rest.method],
+      checks,
+    },
     instruments,
     variant: { material, densityGPerCm3: 0.97, claims },
     knownAreaMm2: null,
     hasDeclaredInterest: false,
+    sameDayRatios: [],
+    ownForcesN: [],
+    ownDiameterMm: null,
+    handIns: 1,
     sameReadingsAs: [],
     rigEvidence: 'inControl',
+    rigPulls: 12,
+    opensOn: '2026-01-01',
+    obtainedOn: '2025-12-03',
     today: '2026-01-18',
     ...rest.input,
   };

@@ -20,7 +20,13 @@ test('no two checks share a code', () => {
   expect(new Set(codes).size).toBe(codes.length);
 });
 
-test('a check that compares with the label or tells a direction does not show its code', () => {
+test('a check that compares with the label or the spool, or tells a direction, does not show its code', () => {
   const sealed = CHECKS.filter(({ isSealed }) => isSealed).map(({ code }) => code);
-  expect(sealed).toEqual(['figures/unit-slip', 'figures/far-from-label', 'figures/beyond-the-fibre', 'figures/retention-above-whole']);
+  expect(sealed).toEqual([
+    'date/before-its-time',
+    'figures/unit-slip',
+    'figures/far-from-label',
+    'figures/beyond-the-fibre',
+    'figures/retention-above-whole',
+  ]);
 });

@@ -69,9 +69,12 @@ test('what an edition pinned stays: limits, severities, and no check that came l
   ).toEqual([]);
   // An edition that was opened before checks had limits of their own: what it did not pin is as the program has it.
   const bare = checkSetOf().checks.map(({ code, title, severity, explains, limit }) => ({ code, title, severity, explains, limit }));
-  expect(checkSubmission(checkInput({ benchDay: '2025-11-18', effectiveFrom: '2025-01-01' }), bare).map(({ code }) => code)).toEqual([
-    'date/long-past',
-  ]);
+  expect(
+    checkSubmission(
+      checkInput({ benchDay: '2025-11-18', effectiveFrom: '2025-01-01', input: { opensOn: '2025-11-01', obtainedOn: '2025-10-01' } }),
+      bare,
+    ).map(({ code }) => code),
+  ).toEqual(['date/long-past']);
 });
 
 test('what a check does not allow is told, with its place', () => {

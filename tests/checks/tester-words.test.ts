@@ -1,4 +1,4 @@
-import { findingForTester } from '../../api/checks/finding.js';
+import { findingForTester, LOOK_AGAIN, sealedAfter } from '../../api/checks/finding.js';
 import { findingsOf, FORCES, micrometer, diameters, pulls } from './check-input.js';
 import type { Case } from './check-input.js';
 
@@ -31,6 +31,7 @@ const PAIRS: readonly (readonly [code: string, one: Partial<Case>, other: Partia
     },
   ],
   ['figures/beyond-the-fibre', { input: { knownAreaMm2: 0.001 } }, { material: 'Nylon', input: { knownAreaMm2: 0.12 } }],
+  ['date/before-its-time', { input: { opensOn: '2026-01-18' } }, { input: { obtainedOn: '2026-02-03' } }],
   ['figures/retention-above-whole', knot(1.3), knot(2.1)],
   ['readings/outlier', { specimens: pulls([...FORCES.slice(0, 7), '30.00']) }, { specimens: pulls([...FORCES.slice(0, 7), '48.00']) }],
   [
@@ -54,4 +55,14 @@ test.each(PAIRS)('%s: its tester reads no number but those of specimens', (code,
   const { message } = readBy(code, one);
   expect(message.replace(/specimens? [\d–, ]+/, '')).not.toMatch(/\d/);
   expect(message).not.toMatch(/claim|label says|ratio|maker|line |above|below|high|low|large|small|strong|weak|%/i);
+});
+
+test('from the fourth hand-in of a spool on its tester reads no sealed finding; the reviewer still does', () => {
+  const found = findingsOf(claimed('73.89'));
+  expect(found.map(({ code }) => code)).toContain('figures/unit-slip');
+  const read = (handIns: number) => sealedAfter(handIns, found).flatMap((finding) => findingForTester(finding) ?? []);
+  expect(read(3)).toEqual(read(1));
+  expect(read(1).map(({ code }) => code)).toContain(LOOK_AGAIN);
+  expect(read(4)).toEqual(read(1).filter(({ code }) => code !== LOOK_AGAIN));
+  expect(sealedAfter(4, found).map(({ message }) => message)).toEqual(found.map(({ message }) => message));
 });

@@ -5,7 +5,8 @@ import type { EffectsEvidence } from '../../api/reckoning/evidence/effects-evide
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
 import { computeResults } from '../../api/reckoning/results/results.js';
 import type { Result } from '../../api/reckoning/results/results.js';
-import type { Quantity } from '../../api/contract/endpoints/editions.js';
+import { keyOf, quantitiesOf } from '../../api/reckoning/results/quantity.js';
+import type { PinnedMethod } from '../../api/reckoning/results/quantity.js';
 import { computeStandings } from '../../api/measurement/ranking/standings.js';
 import type { Standings } from '../../api/measurement/ranking/standings.js';
 import { parseQuantityAs } from '../../api/measurement/units/parse-quantity-as.js';
@@ -23,11 +24,18 @@ import { demoClaims } from '../../prisma/seed/house/claims.js';
 import { demoControlLines } from '../../prisma/seed/house/control-lines.js';
 import { demoInstruments } from '../../prisma/seed/house/instruments.js';
 import { demoScheme } from '../../prisma/seed/house/scheme.js';
+import { demoMethods } from '../../prisma/seed/methods/demo-methods.js';
+import { methodVersionRequest } from '../../api/contract/endpoints/methods.js';
 import type { DemoVariant } from '../../prisma/seed/house/variants.js';
 import type { DemoHandIn } from '../../prisma/seed/season/hand-in.js';
 import type { SeasonPlan } from '../../prisma/seed/season/season-plan.js';
 import { ROUND_ROBIN } from '../../prisma/seed/season/story.js';
 
+/** The series are the same in every version of a demo method. */
+const PINNED = demoMethods.map(({ slug, versions }): PinnedMethod => {
+  const { number, series } = methodVersionRequest.parse(versions.at(-1));
+  return { slug, number, series };
+});
 const NEWTONS: Readonly<Record<string, number>> = { lbf: 4.4482216152605, kgf: 9.80665 };
 
 /** Rated strength on the label [N]. */
@@ -61,7 +69,7 @@ export function resultsOf(
   demo: Demo,
   { season, entries, handIns }: SeasonPlan,
   spoolsAs: Readonly<Record<string, string>> = {},
-): ReadonlyMap<string, ReadonlyMap<Quantity, Result>> {
+): ReadonlyMap<string, ReadonlyMap<string, Result>> {
   const counted = handIns.flatMap((handIn) => {
     const figures = countedFigures(handIn);
     const { key, variant, spool, method, tester } = handIn.task;
@@ -72,6 +80,7 @@ export function resultsOf(
   const slugs = entries.map(({ slug }) => slug);
   return computeResults(
     slugs,
+    quantitiesOf(demoScheme.rules.categories, PINNED),
     counted,
     new Map(entries.map((entry) => [entry.slug, claimedForceN(demo.seed, entry)])),
     effectsIn(demo, season.slug),
@@ -80,7 +89,10 @@ export function resultsOf(
 
 /** What control pulls and the round robin tell of rigs and testers by the end of a season. */
 const effectsIn = (demo: Demo, season: string): EffectsEvidence =>
-  knownEffects({ controlPulls: controlPullsUpTo(demo, season), roundRobins: ROUND_ROBIN.season === season ? [roundRobinOf(demo)] : [] });
+  knownEffects(
+    { controlPulls: controlPullsUpTo(demo, season), roundRobins: ROUND_ROBIN.season === season ? [roundRobinOf(demo)] : [] },
+    PINNED,
+  );
 
 /** Control pulls of the seasons up to one, in the order of bench days. */
 export function controlPullsUpTo({ seed, seasons }: Demo, last: string): ControlPullEvidence[] {
@@ -135,8 +147,9 @@ export function standingsOf(demo: Demo, plan: SeasonPlan, spoolsAs?: Readonly<Re
   const { categories } = demoScheme.rules;
   const entries = plan.entries.map(({ slug }) => {
     const exclusion = plan.exclusions.find(({ variant }) => variant === slug);
-    const values = categories.map(({ code, quantity, places }) => {
-      const estimate = results.get(slug)?.get(quantity)?.estimate;
+    const values = categories.map((category) => {
+      const { code, places } = category;
+      const estimate = results.get(slug)?.get(keyOf(category))?.estimate;
       return [code, estimate ? roundHalfEven(estimate.value, places) : null] as const;
     });
     return { id: slug, exclusion: exclusion ? { effect: exclusion.effect } : null, values: Object.fromEntries(values) };

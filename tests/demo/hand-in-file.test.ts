@@ -1,4 +1,4 @@
-import { readWholeFile } from '../import/read-whole-file.js';
+import { readWholeFile } from '../intake/read-whole-file.js';
 import { submissionContent } from '../../api/contract/submission-content.js';
 import { handInFile } from '../../prisma/seed/bench/hand-in-file.js';
 import { inventDemo } from '../../prisma/seed/demo.js';

@@ -32,7 +32,7 @@ test('the house has what the scenario asks for', () => {
   expect(demoMakers).toHaveLength(12);
   expect(new Set(demo.variants.map(({ maker }) => maker.slug)).size).toBe(12);
   expect(demo.variants.length).toBeGreaterThanOrEqual(60);
-  expect(demoScheme.rules.categories).toHaveLength(4);
+  expect(demoScheme.rules.categories).toHaveLength(5);
   expect(demoTesters).toHaveLength(5);
   expect(demoReviewers).toHaveLength(2);
   expect(demo.seasons.map(({ season }) => season.slug)).toEqual(['2024', '2025', '2026', '2027']);
@@ -142,7 +142,8 @@ describe('an angler finds the numbers believable', () => {
   });
 
   test('knots keep 50 to 95 % (common practice, from memory)', () => {
-    for (const { is } of lines) expect(Math.abs(is.knotRetention - 0.725)).toBeLessThan(0.225);
+    for (const { is } of lines)
+      for (const kept of [is.palomarRetention, is.fgRetention]) expect(Math.abs(kept - 0.725)).toBeLessThan(0.225);
   });
 });
 

@@ -3,6 +3,7 @@ import { computeEdition } from '../../api/reckoning/standings/compute-edition.js
 import { shortfallsOf, wordsOf } from '../../api/reckoning/results/eligibility.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
+const RETENTION = { quantity: 'retention', method: 'named-knot', series: 'knotted', section: null } as const;
 const SEED = '01'.repeat(16) + '23'.repeat(16);
 const { evidence } = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 6 });
 /** The same edition under a scheme that asks for more in its knot category. */
@@ -36,8 +37,6 @@ test.each([
 
 test('an entry without any result lacks all of it', () => {
   expect(
-    shortfallsOf({ code: 'knot', quantity: 'knotRetention', minimum: { specimens: 5, testers: 2, rigs: 1 } }, 'nobody', new Map()).map(
-      wordsOf,
-    ),
+    shortfallsOf({ ...RETENTION, code: 'knot', minimum: { specimens: 5, testers: 2, rigs: 1 } }, 'nobody', new Map()).map(wordsOf),
   ).toEqual(['five specimens in knot', 'two testers in knot', 'one rig in knot']);
 });

@@ -1,11 +1,12 @@
+import { spreadsOf } from '../../api/measurement/bench-model/effects-of.js';
 import { chartsOf } from '../../api/reckoning/rigs/control-charts.js';
 import type { ControlPullEvidence } from '../../api/reckoning/evidence/control-pull-evidence.js';
 import { rigEffectOf } from '../../api/reckoning/rigs/rig-effect.js';
-import { causesOf } from '../../api/reckoning/results/causes.js';
 import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { controlPulls } from '../support/invented/control-pulls.js';
+import { KEYS, METHOD_SERIES } from '../support/method-series.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 /** Twelve pulls about a level, half of them a newton above and half below: s² = 12/11, so that u² of the mean is 1/11. */
@@ -55,67 +56,64 @@ describe('what the control line tells of rigs', () => {
   });
 });
 
-describe('the causes of what submissions differ by', () => {
-  const between = { relativeVariance: 0.0005, degreesOfFreedom: 8 };
-  const rig = { relativeSd: '0.02', degreesOfFreedom: 2, source: 'controlPulls' } as const;
-  const tester = { relativeSd: '0.01', degreesOfFreedom: 4, source: 'roundRobin' } as const;
-  const part = (relativeVariance: number, degreesOfFreedom = 8) => ({
-    relativeStandardUncertainty: expect.closeTo(Math.sqrt(relativeVariance), 12),
-    degreesOfFreedom,
-  });
-
-  test.each([
-    ['half each where nothing is told', {}, part(0.00025), part(0.00025)],
-    ['the rig as told, the tester what is left', { rig }, part(0.0004, 2), part(0.0001)],
-    ['the tester as told, the rig what is left', { tester }, part(0.0004), part(0.0001, 4)],
-    ['both as told', { rig, tester }, part(0.0004, 2), part(0.0001, 4)],
-    ['nothing less than nothing is left', { rig: { ...rig, relativeSd: '0.03' } }, part(0.0009, 2), part(0)],
-  ])('%s', (_, effects, ofRig, ofTester) => {
-    expect(causesOf(between, effects, false)).toEqual({ rig: ofRig, tester: ofTester });
-  });
-
-  test('in a ratio the rig cancels', () => {
-    expect(causesOf(between, { rig }, true)).toEqual({ rig: part(0), tester: part(0.0005) });
-    expect(causesOf(between, { rig, tester }, true)).toEqual({ rig: part(0), tester: part(0.0001, 4) });
-  });
-
-  test('variants that nobody shares leave no degrees of freedom to count', () => {
-    expect(causesOf({ relativeVariance: 0, degreesOfFreedom: 0 }, { rig }, false).tester).toEqual(part(0, Infinity));
-  });
-});
-
 describe('an edition with control pulls', () => {
   const inputs = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 6 });
   const bare = computeEdition(inputs.evidence);
   const evidence = { ...inputs.evidence, controlPulls: threeRigs };
   const watched = computeEdition(evidence);
+  const { methods } = evidence.edition;
 
-  test('takes what they tell of its rigs, and nothing else changes', () => {
-    const source = watched.sources['rig:R1/breakingForce']!;
-    expect(source).toEqual({ relativeStandardUncertainty: Number(Math.sqrt((4 - 1 / 11) / 1e4).toFixed(6)), degreesOfFreedom: 2 });
-    expect(watched.sources['rig:R2/breakingForce']).toEqual(source);
-    const others = (sources: typeof bare.sources) => Object.entries(sources).filter(([name]) => !name.endsWith('/breakingForce'));
-    expect(others(watched.sources)).toEqual(others(bare.sources));
-    expect(watched.spreads).toEqual(bare.spreads);
+  const rigSpread = ({ fits }: typeof bare, key: string) => {
+    const fit = fits[key]!;
+    return fit.kind === 'fitted' ? spreadsOf(fit).find(({ cause }) => cause === 'rig')!.relativeSd : NaN;
+  };
+
+  test('weighs what they tell of its rigs beside what the season shows, and nothing else changes', () => {
+    // Two per cent told, where the season alone leaves less likely: the spread moves towards it and does not become it.
+    const [own, told] = [rigSpread(bare, KEYS.force), rigSpread(watched, KEYS.force)];
+    expect(told).toBeGreaterThan(own);
+    expect(told).not.toBeCloseTo(Math.sqrt((4 - 1 / 11) / 1e4), 4);
+    expect(rigSpread(watched, KEYS.knot)).toEqual(rigSpread(bare, KEYS.knot));
+    expect(watched.fits[KEYS.diameter]).toEqual(bare.fits[KEYS.diameter]);
   });
 
   test('without any, the numbers are as before', () => {
-    expect(computeEdition({ ...inputs.evidence, controlPulls: [] })).toMatchObject({ results: bare.results, sources: bare.sources });
+    expect(computeEdition({ ...inputs.evidence, controlPulls: [] })).toMatchObject({ results: bare.results });
   });
 
   test('what is stated goes before what the pulls tell, cause by cause', () => {
     const tester = { relativeSd: '0.004000', degreesOfFreedom: 3, source: 'roundRobin' } as const;
-    const both = knownEffects({ controlPulls: threeRigs, effects: { breakingForce: { tester }, diameter: { tester } } });
-    expect(both).toEqual({ breakingForce: { rig: expect.objectContaining({ source: 'controlPulls' }), tester }, diameter: { tester } });
-    expect(knownEffects({ controlPulls: threeRigs, effects: { breakingForce: { rig: tester } } })['breakingForce']).toEqual({
+    const both = knownEffects({ controlPulls: threeRigs, effects: { [KEYS.force]: { tester }, [KEYS.diameter]: { tester } } }, methods);
+    expect(both).toEqual({
+      [KEYS.force]: { rig: expect.objectContaining({ source: 'controlPulls' }), tester },
+      [KEYS.diameter]: { tester },
+    });
+    expect(knownEffects({ controlPulls: threeRigs, effects: { [KEYS.force]: { rig: tester } } }, methods)[KEYS.force]).toEqual({
       rig: tester,
     });
+  });
+
+  test('pulls speak for a method that has one series of forces, whatever it is called, and for no other', () => {
+    const by = (method: string, series: (typeof METHOD_SERIES)[keyof typeof METHOD_SERIES]) =>
+      knownEffects({ controlPulls: threeRigs.map((pull) => ({ ...pull, method })) }, [{ slug: method, number: 1, series }]);
+    expect(Object.keys(by('house-pull', METHOD_SERIES['straight-pull']))).toEqual(['breakingForce/house-pull/untreated']);
+    expect(by('named-knot', METHOD_SERIES['named-knot'])).toEqual({});
+    expect(by('diameter', METHOD_SERIES.diameter)).toEqual({});
   });
 
   test('its release says so, and can be computed again from its bundle', () => {
     const files = new Map(computeRelease({ ...inputs, evidence }).map(({ path, content }) => [path, content]));
     expect(JSON.parse(files.get('documents/rigs.json')!)).toMatchObject({
-      effects: [{ quantity: 'breakingForce', cause: 'rig', relativePercent: '1.98', degreesOfFreedom: 2, source: 'controlPulls' }],
+      effects: [
+        {
+          quantity: KEYS.force,
+          name: 'Breaking force',
+          cause: 'rig',
+          relativePercent: '1.98',
+          degreesOfFreedom: 2,
+          source: 'controlPulls',
+        },
+      ],
     });
     const bundle = JSON.parse(files.get('bundle.json')!) as { inputs: typeof inputs };
     expect(new Map(computeRelease(bundle.inputs).map(({ path, content }) => [path, content]))).toEqual(files);

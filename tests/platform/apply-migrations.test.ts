@@ -1,10 +1,9 @@
-import { execFile } from 'node:child_process';
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join, resolve } from 'node:path';
-import { promisify } from 'node:util';
+import { join } from 'node:path';
 import pg from 'pg';
-import { applyMigrations } from '../../api/platform/migrations/apply-migrations.js';
+import { CLIENT, generateClient, sqlFromMigrationsToModels, sqlToModels } from '../../.config/models.js';
+import { applyMigrations, pendingMigrations } from '../../api/platform/migrations/apply-migrations.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
 
@@ -97,44 +96,33 @@ test('refuses a folder without its migration.sql', async () => {
   await expect(applyMigrations(database.url, folder)).rejects.toThrow(/001_first has no migration.sql/);
 });
 
-describe("Prisma's own command line", () => {
-  const migrate = (...args: string[]) =>
-    promisify(execFile)(process.execPath, ['node_modules/prisma/build/index.js', 'migrate', ...args, '--config', '.config/prisma.ts'], {
-      env: {
-        ...process.env,
-        DATABASE_URL: database.url,
-        PRISMA_SCHEMA_ENGINE_BINARY: resolve('.config/schema-engine.mjs'),
-        PATH: `${resolve('node_modules/.bin')}:${process.env['PATH'] ?? ''}`,
-        CHECKPOINT_DISABLE: '1',
-      },
-    }).then(
-      ({ stdout, stderr }) => ({ exitCode: 0, output: stdout + stderr }),
-      (error: unknown) => {
-        const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };
-        return { exitCode: code, output: stdout + stderr };
-      },
-    );
-
-  test('sees pending migrations before, and a database that is up to date after', async () => {
-    const before = await migrate('status');
-    expect(before.exitCode).toBe(1);
-    expect(before.output).toMatch(/have not yet been applied/);
-    await applyMigrations(database.url);
-    const after = await migrate('status');
-    expect(after.output).toMatch(/Database schema is up to date/);
-    expect(after.exitCode).toBe(0);
-  }, 30_000);
-
-  test('applies the same history, with the same rows', async () => {
-    const deployed = await migrate('deploy');
-    expect(deployed.output).toMatch(/All migrations have been successfully applied/);
-    expect(await applyMigrations(database.url)).toEqual([]);
-  }, 30_000);
-
-  test('the tables of the migrations are those of the schema', async () => {
-    const difference = await migrate('diff', '--from-migrations', 'prisma/migrations', '--to-schema', 'prisma', '--exit-code');
-    expect(difference).toEqual({ exitCode: 0, output: expect.stringMatching(/No difference detected/) as string });
-    const removal = await migrate('diff', '--from-migrations', 'prisma/migrations', '--to-empty', '--script', '--exit-code');
-    expect(removal).toEqual({ exitCode: 2, output: expect.stringMatching(/DROP TABLE "public"."account"/) as string });
-  }, 30_000);
+test('what is pending is told without a change', async () => {
+  await write('001_first', 'CREATE TABLE spool (id int)');
+  expect(await pendingMigrations(database.url, folder)).toEqual(['001_first']);
+  expect(await query(`SELECT to_regclass('_prisma_migrations') AS found`)).toEqual([{ found: null }]);
+  await applyMigrations(database.url, folder);
+  await write('002_second', 'CREATE TABLE line (id int)');
+  expect(await pendingMigrations(database.url, folder)).toEqual(['002_second']);
 });
+
+test('the tables of the migrations are those of the models', async () => {
+  expect(await sqlFromMigrationsToModels(database.url)).toBe('');
+  await applyMigrations(database.url);
+  await query('DROP INDEX "finding_revision_id_idx"; ALTER TABLE "maker" ADD COLUMN "odd" text');
+  const difference = await sqlToModels(database.url);
+  expect(difference).toMatch(/DROP COLUMN "odd"/);
+  expect(difference).toMatch(/CREATE INDEX "finding_revision_id_idx"/);
+}, 30_000);
+
+test('the generated client is the one that belongs to the models, and nobody edited it', async () => {
+  const made = join(folder, 'client');
+  await generateClient(made);
+  const read = async (root: string) => {
+    const names = (await readdir(root, { recursive: true })).filter((name) => name.endsWith('.ts')).sort();
+    return Promise.all(names.map(async (name) => [name, await readFile(join(root, name), 'utf8')]));
+  };
+  const [committed, fresh] = [Object.fromEntries(await read(CLIENT)), Object.fromEntries(await read(made))] as Record<string, string>[];
+  expect(Object.keys(committed!)).toEqual(Object.keys(fresh!));
+  // Names alone: the files are long.
+  expect(Object.keys(fresh!).filter((name) => fresh![name] !== committed![name])).toEqual([]);
+}, 30_000);

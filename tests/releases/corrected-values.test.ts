@@ -1,6 +1,6 @@
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
-import { cellsOf } from '../../api/reckoning/erratum.js';
+import { cellsOf } from '../../api/reckoning/cells.js';
 import type { Correction } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';
 

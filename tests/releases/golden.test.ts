@@ -1,16 +1,35 @@
 /**
- * Releases that were written once and are never edited: a first, its correction, and the year after. What a later program
- * computes from their inputs may hold more, and nothing else.
+ * Releases that were written once and are never edited, three of each format: a first, its correction, and the year after. The program
+ * that lies in a release goes on to verify it; what today's program computes from inputs of its own format may hold more, and nothing else.
  */
 import { readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { join } from 'node:path';
+import {
+  catalogueDocumentSchema,
+  categoryDocumentSchema,
+  editionDocumentSchema,
+  manifestSchema,
+  methodDocumentSchema,
+  recordsDocumentSchema,
+  variantDocumentSchema,
+} from '../../api/contract/documents/release-documents.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import { keyNow } from '../../api/reckoning/documents/format-1.js';
+import { releasesAt } from '../../api/releases/verify/release-source.js';
+import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { runVerify } from '../support/run-verify.js';
 
 const GOLDEN = fileURLToPath(new URL('golden', import.meta.url));
-const names = readdirSync(GOLDEN);
+const FORMATS = ['format-1', 'format-2'];
+const NAMES = ['2026-1', '2026-2', '2027-1'];
+const SURROUNDINGS = { TZ: 'Asia/Tokyo', LC_ALL: 'de_DE.UTF-8' };
+const read = (...path: string[]): unknown => JSON.parse(readFileSync(join(GOLDEN, ...path), 'utf8'));
+const documentsOf = (format: string, name: string): string[] =>
+  (read(format, name, 'manifest.json') as { files: { path: string }[] }).files
+    .map(({ path }) => path)
+    .filter((path) => path.startsWith('documents/'));
 
 /** Places where a value that was written is not computed any more. */
 function lost(written: unknown, computed: unknown, where = ''): string[] {
@@ -21,30 +40,70 @@ function lost(written: unknown, computed: unknown, where = ''): string[] {
   return Object.is(written, computed) ? [] : [where];
 }
 
-test('they are there', () => expect(names).toEqual(['2026-1', '2026-2', '2027-1']));
+test('they are there', () => {
+  expect(readdirSync(GOLDEN)).toEqual(FORMATS);
+  for (const format of FORMATS) expect(readdirSync(join(GOLDEN, format))).toEqual(NAMES);
+});
 
-test('the program inside each still verifies all of them and their chain', async () => {
-  for (const name of names) {
-    const { code, output } = await runVerify(join(GOLDEN, name, 'verify.mjs'), GOLDEN, { TZ: 'Asia/Tokyo', LC_ALL: 'de_DE.UTF-8' });
-    expect([name, code, /figures recomputed, all equal/.test(output)]).toEqual([name, 0, true]);
-  }
-}, 60_000);
-
-test.each(names)(
-  '%s: the program of today computes every value that was published',
-  (name) => {
-    const { inputs } = JSON.parse(readFileSync(join(GOLDEN, name, 'bundle.json'), 'utf8')) as Bundle;
-    const computed = new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
-    const { files } = JSON.parse(readFileSync(join(GOLDEN, name, 'manifest.json'), 'utf8')) as { files: { path: string }[] };
-    const documents = files.map(({ path }) => path).filter((path) => path.startsWith('documents/'));
-    expect(documents.length).toBeGreaterThan(10);
-    for (const path of documents) {
-      const written: unknown = JSON.parse(readFileSync(join(GOLDEN, name, path), 'utf8'));
-      expect([path, lost(written, JSON.parse(computed.get(path) ?? 'null'))]).toEqual([path, []]);
+test.each(FORMATS)(
+  '%s: the program inside each still verifies all of them and their chain',
+  async (format) => {
+    const folder = join(GOLDEN, format);
+    for (const name of NAMES) {
+      const { code, output } = await runVerify(join(folder, name, 'verify.mjs'), folder, SURROUNDINGS);
+      expect([name, code, /figures recomputed, all equal/.test(output)]).toEqual([name, 0, true]);
     }
   },
   60_000,
 );
+
+test.each(NAMES)(
+  'format-2/%s: the program of today computes every value that was published',
+  (name) => {
+    const { inputs } = read('format-2', name, 'bundle.json') as Bundle;
+    const computed = new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+    const documents = documentsOf('format-2', name);
+    expect(documents.length).toBeGreaterThan(10);
+    for (const path of documents)
+      expect([path, lost(read('format-2', name, path), JSON.parse(computed.get(path) ?? 'null'))]).toEqual([path, []]);
+  },
+  60_000,
+);
+
+describe('format 1 and the program of today', () => {
+  test('it checks digests, signature and chain, says that it recomputed nothing, and does not end as if all were well', async () => {
+    const folder = join(GOLDEN, 'format-1');
+    for (const source of await releasesAt(folder)) expect(await verifyRelease(source)).toMatchObject({ figures: null, differences: [] });
+    const { code, output } = await runVerify(join(GOLDEN, 'format-2/2026-1/verify.mjs'), folder, SURROUNDINGS);
+    expect(code).toBe(2);
+    expect(output.match(/NOT recomputed: .* Run the verify\.mjs that lies in it\./g)).toHaveLength(NAMES.length);
+  });
+
+  test.each(NAMES)('it reads every document of %s', (name) => {
+    const schemas = {
+      'edition.json': editionDocumentSchema,
+      'catalogue.json': catalogueDocumentSchema,
+      'records.json': recordsDocumentSchema,
+      'standings/': categoryDocumentSchema,
+      'variants/': variantDocumentSchema,
+      'methods/': methodDocumentSchema,
+    };
+    manifestSchema.parse(read('format-1', name, 'manifest.json'));
+    for (const [part, schema] of Object.entries(schemas)) {
+      const own = documentsOf('format-1', name).filter((path) => path.includes(`documents/${part}`));
+      expect([part, own.length > 0]).toEqual([part, true]);
+      for (const path of own) expect(schema.safeParse(read('format-1', name, path)).error).toBeUndefined();
+    }
+  });
+
+  test('it finds what a quantity of then is called now', () => {
+    const quantities = (format: string) =>
+      new Set((read(format, '2026-1', 'bundle.json') as Bundle).outputs.results.map(({ quantity }) => keyNow(quantity)));
+    // The scheme ranks no honesty, and what it does not rank is not derived any more.
+    const now = quantities('format-2');
+    expect([...quantities('format-1')].filter((key) => !now.has(key))).toEqual(['strengthHonesty/straight-pull/untreated']);
+  });
+});
 
 test('a lost or changed value would be seen', () => {
   expect(lost({ a: [1, { b: '2' }] }, { a: [1, { b: '2', c: 3 }], d: 4 })).toEqual([]);

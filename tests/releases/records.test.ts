@@ -1,11 +1,13 @@
 import { recordsDocumentSchema } from '../../api/contract/documents/release-documents.js';
-import type { RecordsDocument } from '../../api/contract/documents/release-documents.js';
+import type { EditionDocument, RecordsDocument } from '../../api/contract/documents/release-documents.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
-import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import { recordsOf } from '../../api/reckoning/longitudinal/records.js';
 import { runsOf } from '../../api/reckoning/longitudinal/runs.js';
 import type { SeasonOf } from '../../api/reckoning/longitudinal/seasons.js';
 import type { ReleaseContext } from '../../api/reckoning/documents/release-context.js';
+import { quantitiesOf } from '../../api/reckoning/results/quantity.js';
+import { METHOD_SERIES } from '../support/method-series.js';
+import { earlierEdition } from '../support/earlier-edition.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 type Places = Record<string, number | null>;
@@ -16,8 +18,14 @@ const season = (edition: string, places: Places, values: Record<string, number> 
     ['stress', Object.keys(values).map((variant) => ({ variant, place: 1 }))],
   ]),
   methodVersions: new Map([['stress', methodVersion]]),
-  valueOf: (variant, quantity) => (quantity === 'breakingForce' ? 80 : values[variant]),
+  valueOf: (variant, quantity) => (quantity.startsWith('breakingForce/') ? 80 : values[variant]),
 });
+const STRESS = {
+  quantity: 'apparentStress',
+  method: 'straight-pull',
+  series: 'untreated',
+  section: { method: 'diameter', series: 'outline' },
+};
 const context = (isComparable: boolean): ReleaseContext =>
   ({
     evidence: {
@@ -25,13 +33,12 @@ const context = (isComparable: boolean): ReleaseContext =>
         slug: '2026',
         scheme: {
           rules: {
-            categories: [
-              { code: 'stress', quantity: 'apparentStress', method: 'straight-pull', unit: 'MPa', places: 0, direction: 'more' },
-            ],
+            categories: [{ code: 'stress', ...STRESS, unit: 'MPa', places: 0, direction: 'more' }],
           },
         },
       },
     },
+    computed: { quantities: quantitiesOf([], [{ slug: 'straight-pull', number: 2, series: METHOD_SERIES['straight-pull'] }]) },
     methods: [1, 2].map((number) => ({ slug: 'straight-pull', number, isComparableWithPrevious: number === 1 || isComparable })),
   }) as unknown as ReleaseContext;
 
@@ -74,26 +81,11 @@ test('runs at the top are broken by a season elsewhere, and shared first places 
 
 test('a release tells records and runs over the editions before, as their bundles have them', () => {
   const first = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 });
-  const { outputs } = JSON.parse(computeRelease(first)[1]!.content) as Bundle;
+  const earlier = earlierEdition(computeRelease(first), 'd');
   const second = {
     ...first,
     evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2027', previous: '2026' } },
-    earlier: [
-      {
-        edition: '2026',
-        revision: 1,
-        digest: 'd',
-        overall: outputs.edition.overall.map(({ variant, place }) => ({ variant: variant.slug, place })),
-        categories: outputs.categories.map(({ category, rows }) => ({
-          code: category.code,
-          method: category.method,
-          methodVersion: category.methodVersion,
-          rows: rows.map(({ variant, place }) => ({ variant: variant.slug, place })),
-        })),
-        history: [],
-        results: outputs.results,
-      },
-    ],
+    earlier: [earlier],
   };
   const file = computeRelease(second).find(({ path }) => path === 'documents/records.json')!;
   const document: RecordsDocument = recordsDocumentSchema.parse(JSON.parse(file.content));
@@ -101,6 +93,19 @@ test('a release tells records and runs over the editions before, as their bundle
   for (const { edition, variant, equalled } of document.records)
     expect([edition, equalled]).toEqual(['2026', [{ variant, edition: '2027' }]]);
   expect(document.records.length).toBeGreaterThan(2);
-  const top = outputs.edition.overall.find(({ place }) => place === 1)!.variant.slug;
+  const top = earlier.overall.find(({ place }) => place === 1)!.variant;
   expect(document.runs).toContainEqual({ table: 'overall', variant: top, editions: ['2026', '2027'], isGoingOn: true });
+});
+
+test('a category that ranks another quantity than the edition before does not compare, though its name is the same', () => {
+  const first = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 });
+  const before = earlierEdition(computeRelease(first), 'd');
+  const comparabilities = (earlier: typeof before) => {
+    const files = computeRelease({ ...first, earlier: [earlier] });
+    const { scheme } = JSON.parse(files.find(({ path }) => path === 'documents/edition.json')!.content) as EditionDocument;
+    return scheme.categories.map(({ code, comparability }) => [code, comparability]);
+  };
+  expect(comparabilities(before)).toEqual(['stress', 'knot', 'abrasion'].map((code) => [code, 'same']));
+  const other = before.categories.map((one) => (one.code === 'knot' ? { ...one, quantity: 'retention/fg-knot/knotted' } : one));
+  expect(comparabilities({ ...before, categories: other })).toContainEqual(['knot', 'notComparable']);
 });

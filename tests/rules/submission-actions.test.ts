@@ -60,6 +60,10 @@ async function made(state: SubmissionState, tester: Caller): Promise<Made> {
   const held = seen.findings.filter(({ severity }) => severity === 'held').map(({ id }) => id);
   const accept = { decision: 'accepted', resolutions: held.map((finding) => ({ finding, words: 'Stands.' })) };
   const question = { decision: 'returned', query: { specimens: [1], question: 'What does the film show?' } };
+  if (state === 'takenBack') {
+    const { version } = (await post(tester, `${reference}/taking-back`, seen.version, {})).body as { version: number };
+    return { reference, version, finding: held[0] ?? NONE, ...own };
+  }
   if (state === 'submitted') return { reference, version: seen.version, finding: held[0] ?? NONE, ...own };
   const decisions = { accepted: accept, withdrawn: accept, returned: question, refused: { decision: 'refused', reason: 'Twice.' } };
   let { version } = (await post(b.reviewer, `${reference}/reviews`, seen.version, decisions[state])).body as { version: number };
@@ -85,6 +89,12 @@ async function made(state: SubmissionState, tester: Caller): Promise<Made> {
 }
 const NONE = '00000000-0000-7000-8000-000000000000';
 
+/** A proposal to withdraw it; what is not accepted can have none. */
+async function proposalOn(submission: string): Promise<string> {
+  const { status, body: answer } = await b.reviewer.call('post', '/v1/proposals').send({ kind: 'withdrawal', submission, reason: 'Bent.' });
+  return status === 201 ? (answer.id as string) : NONE;
+}
+
 /** What is sent with an action where it needs anything. */
 async function sent(action: ActionName, one: Made): Promise<object | string | undefined> {
   const acceptance = async () => {
@@ -99,7 +109,8 @@ async function sent(action: ActionName, one: Made): Promise<object | string | un
     addTraces: () => 'Extension (mm),Force (N)\n0,0\n1,10\n2,20\n3,30\n4,40\n',
     judge: () => ({ verdict: 'plausible', words: 'Nothing strange.' }),
     decide: async () => ({ decision: 'accepted', resolutions: await acceptance() }),
-    withdraw: async () => ({ proposal: await proposeWithdrawal(b.reviewer, one.reference) }),
+    close: () => ({ reason: 'Its tester has left.' }),
+    withdraw: async () => ({ proposal: await proposalOn(one.reference) }),
     resolve: () => ({ words: 'The other rig agrees.' }),
   };
   return bodies[action]?.();

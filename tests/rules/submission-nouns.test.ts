@@ -1,6 +1,7 @@
 import type { InstrumentOnRecord } from '../../api/instruments/instruments.read-model.js';
 import { uuid7 } from '../../api/platform/identifiers/uuid7.js';
 import { dateAtBench } from '../../api/contract/bench-day.js';
+import { handInOf } from '../../api/submissions/intake.js';
 import { readingsDigest } from '../../api/readings/readings-digest.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';
 import { specimenContent } from '../../api/contract/submission-content.js';
@@ -75,7 +76,7 @@ test('figures that cannot be computed are a fault of the input, not a failure', 
     spool: { variant: { id: 'v', densityGPerCm3: 0.97 } },
     method: { id: 'm', parameters: { areaFrom: 'circle' } },
   };
-  const faults = readSubmission(content as unknown as SubmissionContent, sought as unknown as SoughtSubject, []);
+  const faults = readSubmission('t', handInOf(content as unknown as SubmissionContent), sought as unknown as SoughtSubject, []);
   expect(faults).toEqual([expect.objectContaining({ pointer: '/specimens', code: 'figures/wide-below-narrow' })]);
 });
 

@@ -2,9 +2,10 @@ import { createHash } from 'node:crypto';
 import { once } from 'node:events';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { folderSource } from '../../site/src/release/folder-source.js';
 import { verifiedFile } from '../../site/src/release/verified-file.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 
@@ -45,9 +46,24 @@ test('an answer that is neither the file nor that there is none ends the build',
   broken.close();
 });
 
+test('a folder that is laid out like the API does as well, without a server', async () => {
+  await api.close();
+  await mkdir(join(folder, 'v1/releases/2026'), { recursive: true });
+  await writeFile(join(folder, 'v1/releases.json'), '{"items":[]}');
+  process.env['RELEASES_FOLDER'] = folder;
+  expect(await fetched()).toBe(PUBLISHED);
+  const source = folderSource(folder);
+  expect(Buffer.from((await source.read('/v1/releases'))!).toString()).toBe('{"items":[]}');
+  expect(await source.read('/v1/releases/2026/1/manifest.json')).toBeNull();
+  await writeFile(join(folder, 'file.txt'), 'altered');
+  await expect(fetched()).rejects.toThrow('/file.txt is not what was published');
+  delete process.env['RELEASES_FOLDER'];
+  api = await serveFolders(folder);
+});
+
 test('without the address of the API, or without an answer, the error says what to set', async () => {
   delete process.env['API_URL'];
-  await expect(fetched()).rejects.toThrow('API_URL is not set');
+  await expect(fetched()).rejects.toThrow('neither RELEASES_FOLDER nor API_URL is set');
   process.env['API_URL'] = 'http://127.0.0.1:1';
   await expect(fetched()).rejects.toThrow('The API does not answer at http://127.0.0.1:1/file.txt');
 });

@@ -2,6 +2,8 @@ import { byGroup } from '../../site/src/words/by-group.js';
 import { decisionWords } from '../../site/src/words/claim-words.js';
 import { groupWords, placesAllowed } from '../../site/src/words/group-words.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
+import { nameOf } from '../../site/src/words/quantity-words.js';
+import { seriesWords } from '../../site/src/words/series-words.js';
 import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
 
 test('blanks bring the decimal points of a column under each other and leave the value as published', () => {
@@ -65,4 +67,17 @@ test.each([
   ['peNumber', null, 'not decided'],
 ] as const)('a claim of %s with the decision %s is told as "%s"', (quantity, decision, words) => {
   expect(decisionWords({ quantity, decision })).toBe(words);
+});
+
+test('a quantity is called what its release calls it; the first releases had fixed names', () => {
+  expect(nameOf({ quantity: 'retention/fg-knot/knotted', name: 'Knot retention, FG' })).toBe('Knot retention, FG');
+  expect(nameOf({ quantity: 'knotRetention' })).toBe('Knot retention');
+});
+
+test('what a method yields is told in words', () => {
+  const treatment = { kind: 'knot', name: 'FG', words: '20 crossed turns' } as const;
+  expect(seriesWords({ code: 'knotted', kind: 'breakingForce', treatment })).toBe('Breaking force, knotted (FG): 20 crossed turns.');
+  expect(seriesWords({ code: 'untreated', kind: 'breakingForce', treatment: null })).toBe('Breaking force, untreated.');
+  expect(seriesWords({ code: 'outline', kind: 'diameterAlongStations', stations: 3 })).toMatch(/at 3 stations/);
+  expect(seriesWords({ code: 'mass', kind: 'linearDensity' })).toBe('Mass and length of pieces.');
 });

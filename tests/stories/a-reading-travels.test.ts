@@ -28,7 +28,7 @@ const compared = new Map<string, Pull[]>();
 
 beforeAll(async () => {
   const url = `http://127.0.0.1:${await findFreePort()}`;
-  t = await createTestApplication({ API_URL: url, PUBLIC_URL: url, HOUSE_CONTACT: 'errors@trials.example' });
+  t = await createTestApplication({ PUBLIC_URL: url, HOUSE_CONTACT: 'errors@trials.example' });
   await t.app.listen(Number(new URL(url).port), '127.0.0.1');
   await t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   editor = await t.caller(['editor'], 'E. Sallow');

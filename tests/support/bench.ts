@@ -1,6 +1,7 @@
 import { randomUUID } from 'node:crypto';
 import { CLAIM, fillCatalogue, OTHER_VARIANT, SPOOL, VARIANT } from './catalogue-fixtures.js';
 import { runSql } from './run-sql.js';
+import { METHOD_SERIES } from './method-series.js';
 import { SCHEME } from './season.js';
 import { createTestApplication } from './test-application.js';
 import type { Caller, TestApplication } from './test-application.js';
@@ -19,7 +20,8 @@ export const METHOD_VERSION = {
   effectiveFrom: '2026-01-01',
   effectiveUntil: null,
   limits: LIMITS,
-  parameters: { areaFrom: 'circle', knot: null, abrasion: null, places: { breakingForce: 1 }, settings: [] },
+  series: METHOD_SERIES['straight-pull'],
+  parameters: { areaFrom: 'circle', reproducibilityPercent: 2, places: { breakingForce: 1 }, settings: [] },
   wording: {
     purpose: 'Finds the force at which a specimen parts.',
     apparatus: ['Force gauge'],
@@ -80,12 +82,12 @@ export async function setUpBench(): Promise<Bench> {
   for (const [slug, name] of [
     ['straight-pull', 'Straight pull'],
     ['diameter', 'Diameter'],
-  ]) {
+  ] as const) {
     await editor.call('post', '/v1/catalogue/methods').send({ slug, name }).expect(201);
     const limits = slug === 'diameter' ? { ...LIMITS, minimumSpecimens: 1, timeToBreakS: null } : LIMITS;
     await editor
       .call('post', `/v1/catalogue/methods/${slug}/versions`)
-      .send({ ...METHOD_VERSION, limits })
+      .send({ ...METHOD_VERSION, limits, series: METHOD_SERIES[slug] })
       .expect(201);
   }
   const spoolOf = async (variant: string) =>

@@ -47,10 +47,10 @@ interface Occasion {
 
 const HEADER =
   'edition,spool,method,method version,bench day,zone,instruments,temperature [°C],humidity,specimen,condition,force,force unit,station,wide diameter [mm],narrow diameter [mm]';
-const start = ({ edition, spool, instrument, benchDay = '2026-03-10', methodVersion = 1 }: Occasion, method: MethodSlug) =>
+const start = ({ edition, spool, instrument, benchDay = '2026-03-10', methodVersion = 1 }: Occasion, method: string) =>
   [edition, spool, method, methodVersion, benchDay, 'Europe/Lisbon', instrument, '21.5', '55'].join(',');
 
-export const pullRows = (occasion: Occasion, method: MethodSlug, pulls: readonly Pull[], unit = 'N'): string[] =>
+export const pullRows = (occasion: Occasion, method: string, pulls: readonly Pull[], unit = 'N'): string[] =>
   pulls.map(({ number, condition, text }) => `${start(occasion, method)},${number},${condition},${text},${unit},,,`);
 
 export const diameterRows = (occasion: Occasion, stations: readonly Station[]): string[] =>

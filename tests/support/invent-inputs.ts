@@ -8,6 +8,7 @@ import type { SpecimenInSi } from '../../api/readings/readings-si.js';
 import type { SubmissionEvidence } from '../../api/reckoning/evidence/submission-evidence.js';
 import { Draws } from './invented/draws.js';
 import { inventVariants } from './invented/invent-variants.js';
+import { METHOD_SERIES } from './method-series.js';
 import { METHOD_VERSION, SCHEME } from './season.js';
 
 export interface InventedSize {
@@ -43,7 +44,7 @@ export function inventInputs(seed: number, size: InventedSize = sizeBy(seed)): R
     previous: null,
     blindKeyDigest: null,
     scheme: { slug: SCHEME.slug, number: SCHEME.number, name: SCHEME.name, words: SCHEME.words, rules },
-    methods: METHODS.map((slug) => ({ slug, number: 1 })),
+    methods: METHODS.map((slug) => ({ slug, number: 1, series: METHOD_SERIES[slug], reproducibilityPercent: 2 })),
     entries: variants.map(({ slug }, index) => ({
       variant: slug,
       exclusion:
@@ -68,9 +69,10 @@ export function inventInputs(seed: number, size: InventedSize = sizeBy(seed)): R
       claims: variants.map((variant) => claimOf(variant, draws)),
     },
     variants,
-    methods: METHODS.map(
-      (slug) => ({ ...METHOD_VERSION, slug, name: slug, effectiveFrom: '2025-10-01' }) as ReleaseInputs['methods'][number],
-    ),
+    methods: METHODS.map((slug) => {
+      const { series: _, ...version } = METHOD_VERSION;
+      return { ...version, checks: {}, slug, name: slug, effectiveFrom: '2025-10-01' } as ReleaseInputs['methods'][number];
+    }),
     checks: [],
     blindKey: null,
     spools: variants.map(({ slug }, index) => ({

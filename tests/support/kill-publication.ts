@@ -26,7 +26,6 @@ function startWorker({ t }: House, address: string): ChildProcess {
     PATH: process.env['PATH'],
     DATABASE_URL: t.databaseUrl,
     DATA_FOLDER: t.dataFolder,
-    API_URL: address,
     PUBLIC_URL: address,
     LOG_LEVEL: 'silent',
   };

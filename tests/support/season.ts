@@ -1,4 +1,5 @@
 import { CLAIM, SPOOL } from './catalogue-fixtures.js';
+import { METHOD_SERIES } from './method-series.js';
 import type { EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { Caller } from './test-application.js';
 
@@ -16,7 +17,8 @@ export const METHOD_VERSION = {
   effectiveFrom: '2026-01-01',
   effectiveUntil: null as string | null,
   limits: LIMITS,
-  parameters: { areaFrom: 'circle', knot: null, abrasion: null, places: { breakingForce: 1 }, settings: [] },
+  series: METHOD_SERIES['straight-pull'],
+  parameters: { areaFrom: 'circle', reproducibilityPercent: 2, places: { breakingForce: 1 }, settings: [] },
   wording: {
     purpose: 'Finds the force at which a specimen parts.',
     apparatus: ['Force gauge'],
@@ -39,6 +41,7 @@ const INSTRUMENTS = [
 ];
 
 const share = {
+  section: null,
   unit: '%',
   places: 1,
   tradeUnit: null,
@@ -67,10 +70,28 @@ export const SCHEME = {
         tradeUnit: 'psi',
         tradePlaces: 0,
         method: 'straight-pull',
+        series: 'untreated',
+        section: { method: 'diameter', series: 'outline' },
         conditions: 'Nothing tied',
       },
-      { ...share, code: 'knot', name: 'Knot retention', quantity: 'knotRetention', method: 'named-knot', conditions: 'Knotted' },
-      { ...share, code: 'abrasion', name: 'Abrasion retention', quantity: 'abrasionRetention', method: 'abrasion', conditions: 'Rubbed' },
+      {
+        ...share,
+        code: 'knot',
+        name: 'Knot retention',
+        quantity: 'retention',
+        method: 'named-knot',
+        series: 'knotted',
+        conditions: 'Knotted',
+      },
+      {
+        ...share,
+        code: 'abrasion',
+        name: 'Abrasion retention',
+        quantity: 'retention',
+        method: 'abrasion',
+        series: 'abraded',
+        conditions: 'Rubbed',
+      },
     ],
   },
 };
@@ -123,7 +144,7 @@ export async function fitOutHouse(editor: Caller, variants: readonly InventedVar
   for (const slug of METHODS) {
     await post('/v1/catalogue/methods', { slug, name: slug });
     const limits = slug === 'diameter' ? { ...LIMITS, minimumSpecimens: 1, timeToBreakS: null } : LIMITS;
-    await post(`/v1/catalogue/methods/${slug}/versions`, { ...METHOD_VERSION, limits });
+    await post(`/v1/catalogue/methods/${slug}/versions`, { ...METHOD_VERSION, limits, series: METHOD_SERIES[slug] });
   }
   await post('/v1/schemes', SCHEME);
   return codes;

@@ -32,6 +32,8 @@ export interface Caller {
   readonly token: string;
   readonly email: string;
   call(method: Method, path: string): Test;
+  /** The same by the session of a browser. */
+  browse(method: Method, path: string): Test;
 }
 
 export interface TestApplication {
@@ -81,7 +83,16 @@ export async function createTestApplication(env: Record<string, string> = {}, id
       .send({ name: 'test', scopes: roles, expiresInDays: 366 })
       .expect(201);
     const token = issued.body.token as string;
-    return { accountId: account.body.id, token, email, call: (method, path) => call(method, path).set('Authorization', `Bearer ${token}`) };
+    return {
+      accountId: account.body.id,
+      token,
+      email,
+      call: (method, path) => call(method, path).set('Authorization', `Bearer ${token}`),
+      browse: (method, path) =>
+        call(method, path)
+          .set('Cookie', session.get('Set-Cookie') ?? [])
+          .set('X-CSRF-Token', session.body.csrfToken),
+    };
   };
 
   const close = async (): Promise<void> => {

@@ -6,6 +6,7 @@ export const ambientOutOfRange: Check = {
   title: 'Temperature or humidity outside the range of the method',
   severity: 'held',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['content', 'method', 'temperatureC'],
   explains: 'Nylon in particular changes with humidity; a method version states the range in which its figures may be compared.',
   limit: 'The method version states both ranges.',
   source: 'common practice; standard atmospheres of ISO 139 for textiles',

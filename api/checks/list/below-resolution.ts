@@ -5,6 +5,7 @@ export const belowResolution: Check = {
   code: 'readings/below-resolution',
   title: 'Reading below the resolution of the instrument',
   severity: 'held',
+  looksAt: ['instruments', 'specimens'],
   explains: 'A reading smaller than the smallest step that the instrument shows was not read on it.',
   limit: 'The finest resolution among the instruments used for that kind of reading.',
   source: 'common practice',

@@ -5,6 +5,7 @@ export const beyondCapacity: Check = {
   code: 'readings/beyond-capacity',
   title: 'Reading beyond the capacity of the instrument',
   severity: 'blocks',
+  looksAt: ['instruments', 'specimens'],
   explains: 'No instrument reads above its capacity: the unit, the reading or the instrument is wrong.',
   limit: 'The largest capacity among the instruments used for that kind of reading.',
   source: 'common practice',

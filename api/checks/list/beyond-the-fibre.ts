@@ -16,6 +16,7 @@ export const beyondTheFibre: Check<keyof typeof LIMITS> = {
   title: 'Stress above what the fibre can carry',
   severity: 'held',
   isSealed: true,
+  looksAt: ['figures', 'knownAreaMm2', 'variant'],
   explains:
     'Force over cross-section cannot exceed the strength of the filament itself: the force, the diameter or the label of the spool is wrong.',
   limit: 'Breaking stress that no commercial filament of the material exceeds.',

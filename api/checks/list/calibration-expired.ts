@@ -6,6 +6,7 @@ export const calibrationExpired: Check = {
   title: 'Calibration not valid on the bench day',
   severity: 'blocks',
   mayBe: ['blocks', 'held'],
+  looksAt: ['content', 'instruments'],
   explains: 'The bench day must lie within the dates of a certificate of each instrument used.',
   limit: 'Valid from ≤ bench day ≤ valid until.',
   source: 'ISO/IEC 17025, 6.4',

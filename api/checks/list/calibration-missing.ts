@@ -6,6 +6,7 @@ export const calibrationMissing: Check = {
   title: 'Instrument without a calibration',
   severity: 'blocks',
   mayBe: ['blocks', 'held'],
+  looksAt: ['instruments'],
   explains: 'A reading counts only from an instrument with a certificate on record.',
   limit: 'At least one certificate for each instrument used.',
   source: 'ISO/IEC 17025, 6.4',

@@ -5,6 +5,7 @@ export const dateInTheFuture: Check = {
   code: 'date/in-the-future',
   title: 'Bench day in the future',
   severity: 'blocks',
+  looksAt: ['content', 'today'],
   explains: 'Nothing was measured on a day that has not come yet at the bench.',
   limit: 'Bench day ≤ today, in the time zone of the bench.',
   source: 'common practice',

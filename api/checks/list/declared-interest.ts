@@ -6,6 +6,7 @@ export const declaredInterest: Check = {
   title: 'Tester has declared an interest in the maker',
   severity: 'held',
   mayBe: ['held'],
+  looksAt: ['hasDeclaredInterest'],
   explains:
     'The reviewer decides whether readings by somebody with a tie to the maker count. The tester does not see this finding: it would name the maker of a coded spool.',
   limit: 'No declared interest in the maker.',

@@ -8,6 +8,7 @@ export const driftInOrder: Check<'levelPercent' | 'leastSpecimens'> = {
   code: 'readings/drift-in-order',
   title: 'Forces drift in the order of the pulls',
   severity: 'note',
+  looksAt: ['specimens'],
   explains:
     'Specimens of one spool differ by chance, not by their turn. A slope tells of grips that wear, a zero that wanders or a gauge that warms up.',
   limit: 'Two-sided t test of the slope of a straight line through the breaking forces by number, in each condition.',

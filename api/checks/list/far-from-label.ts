@@ -8,6 +8,7 @@ export const farFromLabel: Check<'lowPercent' | 'highPercent'> = {
   title: 'Far from what the label says',
   severity: 'held',
   isSealed: true,
+  looksAt: ['figures', 'specimens', 'variant'],
   explains:
     'Labels are bold, but not by half: so great a difference more often comes from a spool in the wrong box, a code read wrongly or a wrong unit.',
   limit: 'Measured force, diameter and linear density in per cent of each claim of the label.',

@@ -6,6 +6,7 @@ export const gripBreaks: Check = {
   title: 'Too many breaks at the grip',
   severity: 'held',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['figures', 'method', 'specimens'],
   explains: 'A break at the grip tells of the grip, not of the line. Many of them mean that the others may be weakened by it too.',
   limit: 'The method version states the largest share.',
   source: 'common practice',

@@ -8,6 +8,7 @@ export const handedInLate: Check<'days'> = {
   title: 'Handed in long after the bench day',
   severity: 'note',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['content', 'today'],
   explains: 'What is handed in late is more often a slip in the date, or was kept back until other results were known.',
   limit: 'Days between the bench day and today at the bench.',
   limits: { days: { words: 'Days after the bench day, at most', value: 60, unit: 'd', atLeast: 1, atMost: 3650 } },

@@ -15,6 +15,7 @@ export const identicalReadings: Check<LimitName> = {
   code: 'readings/identical-beyond-chance',
   title: 'Identical readings beyond chance',
   severity: 'held',
+  looksAt: ['instruments', 'specimens'],
   explains:
     'Breaking forces scatter. From their spread and the step of the display follows how many pairs of equal readings chance makes; many more are rarely as many pulls.',
   limit: 'Pairs of equal breaking forces in one condition, and the chance of so many.',

@@ -6,6 +6,7 @@ export const instrumentNotNamed: Check = {
   code: 'instruments/none-for-reading',
   title: 'No instrument named that can have read it',
   severity: 'blocks',
+  looksAt: ['instruments', 'specimens'],
   explains: 'Every reading but a time comes from an instrument with a certificate; the submission names it.',
   limit:
     'A force gauge or load frame for forces, a micrometer or optical gauge for diameters, a balance for masses, a length measure for lengths.',

@@ -6,6 +6,7 @@ export const labelAgainstItself: Check<'tolerancePercent'> = {
   code: 'label/against-itself',
   title: 'Label that contradicts itself',
   severity: 'note',
+  looksAt: ['variant'],
   explains:
     'A PE number states a linear density, and no line is thinner than a solid rod of it. The tester does not see this finding: it is about the label of a coded spool, not about the readings.',
   limit: 'Claimed diameter against the solid diameter of the claimed PE number at the density of the fibre.',

@@ -6,6 +6,7 @@ export const manyInvalid: Check<'sharePercent'> = {
   title: 'Many specimens that do not count',
   severity: 'held',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['specimens'],
   explains: 'What is left when many specimens slip, are mistied or damaged is a choice rather than a sample, whatever the reasons are.',
   limit: 'Invalid specimens of all that were tested, for any reason.',
   limits: { sharePercent: { words: 'Share of invalid specimens, at most', value: 40, unit: '%', atLeast: 1, atMost: 99 } },

@@ -5,6 +5,7 @@ export const methodNotActive: Check = {
   code: 'method/not-active-on-bench-day',
   title: 'Method version not in force on the bench day',
   severity: 'blocks',
+  looksAt: ['content', 'method'],
   explains: 'A submission follows the version of the method that was in force on its bench day.',
   limit: 'Effective from ≤ bench day ≤ effective until.',
   source: 'common practice',

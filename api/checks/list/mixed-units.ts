@@ -8,6 +8,7 @@ export const mixedUnits: Check = {
   code: 'readings/mixed-units',
   title: 'Readings of one kind in two units',
   severity: 'held',
+  looksAt: ['specimens'],
   explains:
     'A display is rarely switched within one bench day: two units for the same kind of reading often mean that one was typed wrongly.',
   limit: 'One unit for each kind of reading.',

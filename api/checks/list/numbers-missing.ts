@@ -9,6 +9,7 @@ export const numbersMissing: Check = {
   title: 'Gap in the numbers of specimens',
   severity: 'note',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['specimens'],
   explains:
     'Every specimen that was tested is handed in, with a reason where it does not count. A gap in the numbers may be one that was left out for what it read.',
   limit: 'Consecutive numbers within each condition.',

@@ -7,6 +7,7 @@ export const outlier: Check<'levelPercent'> = {
   code: 'readings/outlier',
   title: 'Outlying reading',
   severity: 'held',
+  looksAt: ['specimens'],
   explains:
     "Grubbs' test, two-sided, on the breaking forces of each condition. An outlier is looked at by the reviewer and never removed by itself.",
   limit: "Critical value of Grubbs' test at the level, by the number of specimens.",

@@ -1,48 +1,35 @@
 import { observe } from '../check.js';
 import type { SpecimenInSi } from '../../readings/readings-si.js';
 import type { Check } from '../check.js';
+import { needOf } from '../../readings/method-series.js';
 import { specimenWords } from '../specimen-words.js';
-
-interface Need {
-  readonly condition: 'untreated' | 'treated';
-  readonly roles: readonly string[];
-}
-
-const NEEDS: Readonly<Record<string, readonly Need[]>> = {
-  'straight-pull': [{ condition: 'untreated', roles: ['breakingForce'] }],
-  'named-knot': [
-    { condition: 'untreated', roles: ['breakingForce'] },
-    { condition: 'treated', roles: ['breakingForce'] },
-  ],
-  abrasion: [
-    { condition: 'untreated', roles: ['breakingForce'] },
-    { condition: 'treated', roles: ['breakingForce'] },
-  ],
-  diameter: [{ condition: 'untreated', roles: ['wideDiameter', 'narrowDiameter'] }],
-  'linear-density': [{ condition: 'untreated', roles: ['mass', 'length'] }],
-};
 
 export const readingsMissingForMethod: Check = {
   code: 'readings/missing-for-method',
   title: 'Readings that the method needs are missing',
   severity: 'blocks',
+  looksAt: ['content', 'method', 'specimens'],
   explains:
-    'Each valid specimen carries the readings that its method is about, at each of its stations, and a knot or abrasion submission has straight pulls of the same spool to compare with.',
+    'A submission has specimens of each series that its method version states, and each valid one carries the readings of the series, at each of its stations: a method with a treated series has untreated pulls of the same spool to compare with.',
   limit:
-    'Straight pull: breaking force. Knot, abrasion: breaking force, untreated and treated. Diameter: widest and narrowest. Linear density: mass and length.',
+    'Of a breaking force: the force, on treated specimens where the series is treated. Of a diameter: widest and narrowest, at as many stations as the version states. Of a linear density: mass and length.',
   source: 'common practice',
   example: 'A knot submission without straight pulls of the same spool.',
-  run({ specimens, method }) {
-    return (NEEDS[method.slug] ?? []).flatMap(({ condition, roles }) => {
-      const counted = specimens.filter((specimen) => specimen.state === 'valid' && specimen.condition === condition);
-      const lacking = counted.filter((specimen) => isLacking(specimen, roles));
+  run({ content, specimens, method }) {
+    return method.series.map(needOf).flatMap(({ condition, roles, stations }) => {
+      const tested = specimens.filter((specimen) => specimen.condition === condition);
+      const counted = tested.filter(({ state }) => state === 'valid');
+      // A day on which nothing came out well is on record with its reason.
+      if (counted.length === 0 && tested.length > 0 && content.fewerBecause !== undefined) return [];
+      const lacking = counted.filter((specimen) => isLacking(specimen, roles, stations));
       if (counted.length > 0 && lacking.length === 0) return [];
       const numbers = lacking.map(({ number }) => number);
       const where = counted.length === 0 ? `no ${condition} specimen` : `specimens ${specimenWords(numbers)}`;
+      const expected = `${roles.join(' and ')}${stations > 1 ? ` at ${stations} stations` : ''}`;
       return [
-        observe(`The method ${method.slug} needs ${roles.join(' and ')} on ${condition} specimens; missing on ${where}.`, {
+        observe(`The method ${method.slug} needs ${expected} on ${condition} specimens; missing on ${where}.`, {
           actual: where,
-          expected: roles.join(' and '),
+          expected,
           specimens: numbers,
         }),
       ];
@@ -50,11 +37,11 @@ export const readingsMissingForMethod: Check = {
   },
 };
 
-/** Whether a role is missing, on the whole or at a station where another one was read. */
-function isLacking({ readings }: SpecimenInSi, roles: readonly string[]): boolean {
+/** Whether a station is missing, or a role at a station where another one was read. */
+function isLacking({ readings }: SpecimenInSi, roles: readonly string[], least: number): boolean {
   const stations = new Set(readings.filter(({ role }) => roles.includes(role)).map(({ station }) => station));
   return (
-    stations.size === 0 ||
+    stations.size < least ||
     [...stations].some((station) => roles.some((role) => !readings.some((reading) => reading.role === role && reading.station === station)))
   );
 }

@@ -10,6 +10,7 @@ export const resolutionTooCoarse: Check<'sharePercent'> = {
   title: 'Instrument too coarse for what it reads',
   severity: 'note',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['instruments', 'specimens'],
   explains:
     'A step of the display that is large beside the reading rounds away what the bench wants to know; a finer instrument tells more.',
   limit: 'Finest step among the instruments used, in per cent of the mean reading.',

@@ -6,6 +6,7 @@ export const retentionAboveWhole: Check<'wholePercent'> = {
   title: 'Retention wholly above the whole',
   severity: 'held',
   isSealed: true,
+  looksAt: ['figures'],
   explains: 'A knot or abrasion that makes a line stronger beyond doubt is more likely an exchange of straight and treated specimens.',
   limit: 'The 95 % interval of the retention reaches down to the whole.',
   limits: { wholePercent: { words: 'Retention that the interval must reach down to', value: 100, unit: '%', atLeast: 100, atMost: 150 } },

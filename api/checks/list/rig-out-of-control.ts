@@ -6,6 +6,7 @@ export const rigOutOfControl: Check = {
   code: 'rig/out-of-control',
   title: 'Rig out of control on the bench day',
   severity: 'held',
+  looksAt: ['instruments', 'rigEvidence'],
   explains: 'The control line shows a drift of the rig. A new control pull clears it.',
   limit: 'Individuals chart of the control line.',
   source: 'NIST/SEMATECH e-Handbook 6.3.2.2',

@@ -6,6 +6,7 @@ export const rigWithoutEvidence: Check = {
   code: 'rig/no-evidence',
   title: 'No control pull on the bench day',
   severity: 'held',
+  looksAt: ['instruments', 'rigEvidence'],
   explains:
     'Without a control pull nothing is known of the drift of the rig on that day. A reviewer decides; it neither passes by itself nor blocks.',
   limit: 'A control pull on the bench day, where a rig pulled.',

@@ -5,6 +5,7 @@ export const sameReadings: Check = {
   code: 'readings/same-as-earlier',
   title: 'Same readings as an earlier submission',
   severity: 'held',
+  looksAt: ['sameReadingsAs'],
   explains: 'All readings equal those of another submission: probably the same file was handed in twice.',
   limit: 'No other submission has the same readings throughout.',
   source: 'common practice',

@@ -6,6 +6,7 @@ export const seenLabel: Check = {
   title: 'Tester has seen the label',
   severity: 'held',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['content'],
   explains: 'Blind testing needs a tester who does not know the line.',
   limit: 'The label was not seen.',
   source: 'common practice',

@@ -7,6 +7,7 @@ export const severalInstruments: Check = {
   title: 'Several instruments that can have read it',
   severity: 'held',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['instruments', 'specimens'],
   explains:
     'A reading belongs to one instrument, its certificate and its control pulls. Where two are named nobody can tell which it was: a submission for each keeps them apart.',
   limit: 'One instrument for each kind of reading.',

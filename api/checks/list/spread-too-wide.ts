@@ -6,6 +6,7 @@ export const spreadTooWide: Check = {
   title: 'Spread above the limit of the method',
   severity: 'held',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['figures', 'method'],
   explains: 'A coefficient of variation above the limit points to the grip, the rig or a damaged spool.',
   limit: 'The method version states the largest coefficient of variation.',
   source: 'common practice',

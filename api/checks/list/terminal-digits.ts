@@ -15,6 +15,7 @@ export const terminalDigits: Check<LimitName> = {
   code: 'readings/terminal-digits',
   title: 'Last digits are not spread evenly',
   severity: 'note',
+  looksAt: ['instruments', 'specimens'],
   explains:
     'The last digit of an honest display takes every value that its step allows about equally often; a preference tells of rounding or of readings by eye.',
   limit: 'χ² test on the last digits of the readings of one kind and unit, where they scatter by 5 of its steps or more.',

@@ -7,6 +7,7 @@ export const timeNotRead: Check = {
   title: 'Time to break not read',
   severity: 'note',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['method', 'specimens'],
   explains: 'Where the method states a window for the time to break, a specimen without a time cannot be held against it.',
   limit: 'A time to break on each valid specimen, where the method version states a window.',
   source: 'common practice',

@@ -7,6 +7,7 @@ export const timeToBreak: Check = {
   title: 'Time to break outside the window of the method',
   severity: 'held',
   mayBe: ['blocks', 'held', 'note'],
+  looksAt: ['method', 'specimens'],
   explains: 'Strength depends on the rate of loading; specimens that broke too fast or too slowly do not compare.',
   limit: 'The method version states the window.',
   source: 'common practice; ASTM D2256 asks for 20 s ± 3 s (from memory)',

@@ -6,6 +6,7 @@ export const tracePeak = {
   code: 'trace/peak-differs',
   title: 'Trace and reading disagree',
   severity: 'held',
+  looksAt: ['specimens', 'traces'],
   explains:
     'The highest force of a trace is not the breaking force that was entered for the specimen: another specimen, another unit, or a peak between two samples.',
   limit: 'Highest force of the trace in per cent of the reading.',

@@ -16,7 +16,7 @@ const provenSubmission = z.strictObject({
 });
 
 export const provenanceQuery = z.strictObject({
-  quantity: z.string().max(40).optional().describe('Only of this quantity, e.g. apparentStress'),
+  quantity: z.string().max(300).optional().describe('Only of this quantity, e.g. retention/fg-knot/knotted'),
 });
 export const provenanceResponse = z
   .strictObject({

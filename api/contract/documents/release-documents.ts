@@ -3,7 +3,14 @@
  * validator, the serialiser and the documentation. Every number that is published is a decimal string at stated places.
  */
 import { z } from 'zod';
+import { amendmentSchema } from '../amendment.js';
 import { traceSchema } from './trace.js';
+
+/** Of the documents and the inputs that they are computed from; raised when a program of before could not read them. */
+export const FORMAT_VERSION = 2;
+const formatVersion = z
+  .literal([1, FORMAT_VERSION])
+  .describe('Version of this document format; since 2 methods state their series and quantities are named by them');
 
 const decimal = z
   .string()
@@ -13,6 +20,10 @@ const slug = z
   .string()
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/)
   .describe('Readable identifier; never changes');
+const quantity = z
+  .string()
+  .describe('What was measured, as a code: the quantity, its method and series, e.g. retention/fg-knot/knotted. A fixed name in format 1');
+const quantityName = z.string().optional().describe('The same in words, e.g. "Knot retention, FG"; not told by format 1');
 const date = z.iso.date().describe('Calendar date, ISO 8601');
 
 export const tradeValueSchema = z
@@ -26,7 +37,8 @@ export const tradeValueSchema = z
 
 export const figureSchema = z
   .strictObject({
-    quantity: z.string().describe('What was measured, e.g. apparentStress'),
+    quantity,
+    name: quantityName,
     unit: z.string().describe('SI unit symbol'),
     value: decimal,
     low: decimal.nullable().describe('Lower end of the 95 % interval; null when it cannot be stated'),
@@ -77,6 +89,11 @@ const placed = {
   isTied: z.boolean().describe('Shares its place with another'),
   group: z.int().nullable().describe('Too-close-to-call group, 1 is the top group'),
   placeInterval: placeIntervalSchema.nullable(),
+  couldBeFirst: z
+    .boolean()
+    .nullable()
+    .optional()
+    .describe('Whether it belongs to the set that holds the best of the table with 95 % (comparison with the best); not told by format 1'),
   movement: movementSchema,
   chanceOfFirstPercent: decimal.nullable().describe('Chance of being first under the model'),
   chanceOfFirstFivePercent: decimal.nullable().describe('Chance of being among the first five under the model'),
@@ -99,7 +116,7 @@ export const categoryRowSchema = z
       .strictObject({
         kind: z
           .enum(['changed', 'withinNoise', 'notComparable', 'first'])
-          .describe('Whether the measured value changed beyond noise (Welch, 5 %)'),
+          .describe('Whether the measured value changed beyond noise; of the changes that a table names at most one in twenty is noise (Benjamini–Hochberg)'),
         percent: decimal.nullable().describe('Change of the measured value against the edition before'),
       })
       .describe('Change of the measured value'),
@@ -110,13 +127,20 @@ export const categorySchema = z
   .strictObject({
     code: slug,
     name: z.string().describe('Name on the page'),
-    quantity: z.string().describe('Quantity that is ranked'),
+    quantity,
+    quantityName,
     unit: z.string().describe('SI unit'),
     tradeUnit: z.string().nullable().describe('Trade unit'),
     direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
     weight: decimal.describe('Weight in the scheme'),
     method: slug.describe('Method'),
     methodVersion: z.int().describe('Version of the method'),
+    series: slug.optional().describe('Series of the method; not told by format 1'),
+    section: z
+      .strictObject({ method: slug, series: slug })
+      .nullable()
+      .optional()
+      .describe('Method and series of the diameters that a stress is taken over; null of other quantities, not told by format 1'),
     conditions: z.string().describe('Conditions that define the category'),
     comparability: z.enum(['same', 'changed', 'notComparable', 'first']).describe('Against the edition before'),
   })
@@ -150,7 +174,7 @@ export const erratumSchema = z
 
 /** What every document of a release begins with. */
 export const heading = {
-  formatVersion: z.literal(1).describe('Version of this document format'),
+  formatVersion,
   house: z.string().describe('Who publishes'),
   isDemo: z.boolean().describe('Whether the figures are invented for demonstration'),
   edition: z.strictObject({ slug, name: z.string().describe('Name'), openedOn: date, closedOn: date }).describe('The edition'),
@@ -217,6 +241,10 @@ export const editionDocumentSchema = z
       )
       .describe('Entries not placed overall'),
     excluded: z.array(exclusionSchema).describe('Entries left out'),
+    amendments: z
+      .array(amendmentSchema)
+      .optional()
+      .describe('What it took besides while it was open, with the reason; none where it took nothing'),
     categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),
     sensitivity: sensitivitySchema.nullable().describe('Null where an uncertainty is not known'),
     erratum: erratumSchema.nullable(),
@@ -402,7 +430,7 @@ export const variantDocumentSchema = z
     figures: z.array(figureSchema).describe('Every figure measured, ranked or not'),
     claims: z.array(publishedClaimSchema).describe('Claims'),
     evidence: z
-      .array(z.strictObject({ quantity: z.string(), submissions: z.array(z.string()).describe('References') }))
+      .array(z.strictObject({ quantity, submissions: z.array(z.string()).describe('References') }))
       .optional()
       .describe('Which submissions each figure was computed from'),
     submissions: z.array(publishedSubmissionSchema).describe('Accepted submissions'),
@@ -428,7 +456,7 @@ export const variantDocumentSchema = z
           lines: z
             .array(
               z.strictObject({
-                component: z.enum(['repeatability', 'tester', 'rig', 'certificate']),
+                component: z.enum(['repeatability', 'submission', 'tester', 'rig', 'certificate', 'spreads']),
                 of: z.string().nullable().describe('Whose or which; null for repeatability'),
                 sharePercent: decimal.describe('Share of the variance'),
               }),
@@ -442,9 +470,25 @@ export const variantDocumentSchema = z
   })
   .describe('One variant in one edition');
 
+/** Format 2 only. */
+const seriesSchema = z
+  .discriminatedUnion('kind', [
+    z.strictObject({
+      code: slug,
+      kind: z.literal('breakingForce'),
+      treatment: z
+        .strictObject({ kind: z.enum(['knot', 'abrasion']), name: z.string(), words: z.string() })
+        .nullable()
+        .describe('What a specimen goes through before it is pulled; null for nothing'),
+    }),
+    z.strictObject({ code: slug, kind: z.literal('diameterAlongStations'), stations: z.int().describe('Least number on each specimen') }),
+    z.strictObject({ code: slug, kind: z.literal('linearDensity') }),
+  ])
+  .describe('One row of readings that a method yields');
+
 export const methodDocumentSchema = z
   .strictObject({
-    formatVersion: z.literal(1),
+    formatVersion,
     slug,
     name: z.string(),
     number: z.int(),
@@ -453,6 +497,7 @@ export const methodDocumentSchema = z
     purpose: z.string(),
     apparatus: z.array(z.string()),
     steps: z.array(z.string()),
+    series: z.array(seriesSchema).optional().describe('What the method yields; not told by format 1'),
     parameters: z.array(z.strictObject({ name: z.string(), value: z.string(), unit: z.string() })),
     formulae: z.array(z.strictObject({ figure: z.string(), formula: z.string(), where: z.string() })),
     limits: z.array(z.strictObject({ name: z.string(), value: z.string(), unit: z.string() })),
@@ -531,7 +576,7 @@ export const catalogueDocumentSchema = z
 
 export const manifestSchema = z
   .strictObject({
-    formatVersion: z.literal(1),
+    formatVersion,
     edition: slug,
     revision: z.int(),
     publishedAt: z.iso.datetime(),
@@ -586,6 +631,7 @@ export type PublishedSubmission = z.infer<typeof publishedSubmissionSchema>;
 export type PublishedSpecimen = z.infer<typeof publishedSpecimenSchema>;
 export type PublishedClaim = z.infer<typeof publishedClaimSchema>;
 export type HistoryPoint = z.infer<typeof historyPointSchema>;
+export type PublishedSeries = z.infer<typeof seriesSchema>;
 export type MethodDocument = z.infer<typeof methodDocumentSchema>;
 export type CheckDocument = z.infer<typeof checkDocumentSchema>;
 export type CatalogueDocument = z.infer<typeof catalogueDocumentSchema>;

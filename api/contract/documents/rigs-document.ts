@@ -7,6 +7,9 @@ const percent = z.string().regex(/^\d+\.\d$/);
 const newtons = z.string().regex(/^-?\d+\.\d{3}$/);
 
 export const controlState = z.enum(['inControl', 'outOfControl', 'noEvidence']).describe('Three states, never two');
+export const rigDayState = z
+  .enum(['inControl', 'outOfControl', 'learning', 'noEvidence'])
+  .describe('Of a rig on a day; learning: it was pulled, and has too few pulls yet for limits');
 export const runRuleName = z.string().describe('Run rule that signals');
 
 export const chartPointSchema = z.strictObject({
@@ -78,7 +81,8 @@ export const rigsDocumentSchema = z
     agreement: z
       .array(
         z.strictObject({
-          quantity: z.string(),
+          quantity: z.string().describe('Quantity as a code, e.g. breakingForce/straight-pull/untreated'),
+          name: z.string().optional().describe('The same in words; not told by format 1'),
           specimenPercent: percent.nullable().describe('Relative standard deviation of single specimens [%]'),
           betweenSubmissionsPercent: percent.describe(
             'What submissions of one variant differ by beyond that, as relative standard deviation [%]',
@@ -90,7 +94,8 @@ export const rigsDocumentSchema = z
     effects: z
       .array(
         z.strictObject({
-          quantity: z.string(),
+          quantity: z.string().describe('Quantity as a code, e.g. breakingForce/straight-pull/untreated'),
+          name: z.string().optional().describe('The same in words; not told by format 1'),
           cause: z.enum(['rig', 'tester']).describe('Whose effect it is'),
           relativePercent: z
             .string()

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { ROLES } from '../roles.js';
+import { asDisplayName, displayNameFault } from '../display-name.js';
 
 const role = z.enum(ROLES).describe('Role');
 const email = z
@@ -8,7 +9,19 @@ const email = z
   .transform((text) => text.toLowerCase())
   .describe('E-mail address');
 const password = z.string().min(12, 'A password has at least 12 characters').max(200).describe('Password, at least 12 characters');
-const displayName = z.string().trim().min(1).max(80).describe('Name shown on published pages');
+const displayName = z
+  .string()
+  .overwrite(asDisplayName)
+  .min(1)
+  .max(80)
+  .superRefine((name, context) => {
+    const message = displayNameFault(name);
+    if (message !== null) context.addIssue({ code: 'custom', message });
+  })
+  .describe('Name shown on published pages, in one script, without invisible characters');
+
+/** An id that is no UUID is nobody's. */
+export const idParameter = z.uuid().describe('Id, a UUID');
 
 export const signInRequest = z.strictObject({ email, password: z.string().max(200).describe('Password') });
 export const accountResponse = z.strictObject({
@@ -37,7 +50,42 @@ export const invitationResponse = z.strictObject({
   roles: z.array(role),
   expiresAt: z.iso.datetime(),
 });
+export const invitationsResponse = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      id: z.uuid(),
+      roles: z.array(role),
+      note: z.string(),
+      createdAt: z.iso.datetime(),
+      expiresAt: z.iso.datetime(),
+    }),
+  ),
+  nextCursor: z.string().nullable(),
+});
 export const acceptanceRequest = z.strictObject({ email, displayName, password });
+
+export const passwordChange = z.strictObject({
+  currentPassword: z.string().max(200).describe('Password until now'),
+  newPassword: password,
+});
+export const newPassword = z.strictObject({ password });
+export const passwordResetResponse = z.strictObject({
+  secret: z.string().describe('Shown once'),
+  address: z.string().describe('Where the new password is set'),
+  expiresAt: z.iso.datetime(),
+});
+export const sessionsResponse = z.strictObject({
+  items: z.array(
+    z.strictObject({
+      id: z.uuid(),
+      network: z.string().nullable().describe('Network address it was opened from'),
+      createdAt: z.iso.datetime(),
+      expiresAt: z.iso.datetime(),
+      isCurrent: z.boolean().describe('Whether it is the one that asks'),
+    }),
+  ),
+  nextCursor: z.string().nullable(),
+});
 
 export const tokenRequest = z.strictObject({
   name: z.string().trim().min(1).max(80).describe('What the token is for'),
@@ -64,6 +112,7 @@ export const interestsResponse = z.strictObject({ items: z.array(interestRespons
 export type SignInRequest = z.infer<typeof signInRequest>;
 export type AcceptanceRequest = z.infer<typeof acceptanceRequest>;
 export type InvitationRequest = z.infer<typeof invitationRequest>;
+export type PasswordChange = z.infer<typeof passwordChange>;
 export type TokenRequest = z.infer<typeof tokenRequest>;
 export type AccountChange = z.infer<typeof accountChange>;
 export type InterestRequest = z.infer<typeof interestRequest>;

@@ -1,10 +1,10 @@
 import { z } from 'zod';
 
 export const auditQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(200).default(50),
+  limit: z.coerce.number().int().min(1).max(200).default(50).describe('How many at most'),
   cursor: z.uuid().optional().describe('nextCursor of the page before'),
-  objectType: z.string().optional(),
-  objectId: z.string().optional(),
+  objectType: z.string().optional().describe('Kind of object, e.g. submission'),
+  objectId: z.string().optional().describe('What the object is called in the trail: a slug, reference or UUID'),
 });
 
 export const auditEventResponse = z.strictObject({

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { CLAIM_BASES, CLAIMED_QUANTITIES } from '../claims.js';
 import { CONSTRUCTIONS } from '../constructions.js';
+import { formerSchema, supersedingReason } from '../former.js';
 
 const slug = z
   .string()
@@ -12,7 +13,7 @@ const name = z.string().trim().min(1).max(120);
 const version = z.int().describe('Number in the ETag');
 const nextCursor = z.string().nullable().describe('Send it as cursor to go on; null on the last page');
 const atLeastOne = [
-  (change: object) => Object.keys(change).length > 0,
+  ({ reason: _, ...change }: { reason?: string | undefined }) => Object.keys(change).length > 0,
   { message: 'Nothing to change; send at least one field.' },
 ] as const;
 
@@ -22,8 +23,17 @@ export const pageQuery = z.strictObject({
 });
 
 export const makerRequest = z.strictObject({ slug, name: name.describe('Name of the company') });
-export const makerChange = z.strictObject({ name: name.describe('Name of the company') });
-export const makerResponse = z.strictObject({ slug, name: z.string().describe('Name of the company'), version });
+export const makerChange = z.strictObject({ name: name.describe('Name of the company'), reason: supersedingReason.optional() });
+const standing = {
+  retired: z
+    .strictObject({ on: z.iso.date(), reason: z.string() })
+    .nullable()
+    .describe('Since when and why nothing new is put under it; it stays readable'),
+  former: formerSchema.optional(),
+  version,
+};
+export const retirementRequest = z.strictObject({ reason: z.string().trim().min(1, 'Say it in words').max(2000).describe('Why') });
+export const makerResponse = z.strictObject({ slug, name: z.string().describe('Name of the company'), ...standing });
 export const makersResponse = z.strictObject({ items: z.array(makerResponse), nextCursor });
 
 const lineFields = {
@@ -38,7 +48,7 @@ const lineFields = {
 };
 export const lineRequest = z.strictObject({ slug, maker: z.string().max(60).describe('Slug of the maker'), ...lineFields });
 export const lineChange = z
-  .strictObject(lineFields)
+  .strictObject({ ...lineFields, reason: supersedingReason })
   .partial()
   .refine(...atLeastOne);
 export const lineResponse = z.strictObject({
@@ -49,7 +59,7 @@ export const lineResponse = z.strictObject({
   construction: z.enum(CONSTRUCTIONS).describe('How the line is made'),
   carriers: z.int().nullable().describe('Ends braided'),
   densityGPerCm3: z.string().describe('Density of the solid material [g/cm³]'),
-  version,
+  ...standing,
 });
 export const linesResponse = z.strictObject({ items: z.array(lineResponse), nextCursor });
 
@@ -71,7 +81,7 @@ const claimFields = {
   source: z.string().trim().min(1).max(400).describe('Where it was seen: label, page'),
 };
 export const claimRequest = z.strictObject({ quantity: z.enum(CLAIMED_QUANTITIES).describe('What is claimed'), ...claimFields });
-export const claimCorrection = z.strictObject(claimFields);
+export const claimCorrection = z.strictObject({ ...claimFields, reason: supersedingReason.optional() });
 export const claimResponse = z.strictObject({
   quantity: z.enum(CLAIMED_QUANTITIES).describe('What is claimed'),
   basis: z.enum(CLAIM_BASES).describe('What the label says the number is'),
@@ -90,7 +100,7 @@ const variantFields = {
 };
 export const variantRequest = z.strictObject({ slug, line: z.string().max(60).describe('Slug of the line'), ...variantFields });
 export const variantChange = z
-  .strictObject(variantFields)
+  .strictObject({ ...variantFields, reason: supersedingReason })
   .partial()
   .refine(...atLeastOne);
 export const variantResponse = z.strictObject({
@@ -100,7 +110,7 @@ export const variantResponse = z.strictObject({
   size: z.string().describe('Size as on the label'),
   colour: z.string().describe('Colour as on the label'),
   claims: z.array(claimResponse).describe('What the label says, by quantity'),
-  version,
+  ...standing,
 });
 export const variantsResponse = z.strictObject({ items: z.array(variantResponse), nextCursor });
 
@@ -117,3 +127,4 @@ export type ClaimResponse = z.infer<typeof claimResponse>;
 export type VariantRequest = z.infer<typeof variantRequest>;
 export type VariantChange = z.infer<typeof variantChange>;
 export type VariantResponse = z.infer<typeof variantResponse>;
+export type RetirementRequest = z.infer<typeof retirementRequest>;

@@ -1,11 +1,8 @@
 /** Requests and answers of control lines, control pulls and control charts. */
 import { z } from 'zod';
-import { chartPointSchema, controlChartSchema, controlState as state, runRuleName as signal } from '../documents/rigs-document.js';
+import { benchCode as code } from '../bench-code.js';
+import { chartPointSchema, controlChartSchema, rigDayState as state, runRuleName as signal } from '../documents/rigs-document.js';
 
-const code = z
-  .string()
-  .regex(/^[A-Z0-9][A-Za-z0-9-]{0,19}$/, 'A code has letters, digits and -')
-  .describe('Short bench code');
 const words = (most: number) => z.string().trim().min(1, 'Say it in words').max(most);
 const day = z.iso.date();
 const decimal = z

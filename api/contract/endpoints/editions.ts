@@ -1,4 +1,7 @@
 import { z } from 'zod';
+import { amendmentSchema } from '../amendment.js';
+import { CELL_GROUPS } from '../cell-groups.js';
+import { obstacleSchema } from '../obstacle.js';
 
 const slug = z
   .string()
@@ -8,17 +11,59 @@ const slug = z
 const words = z.string().trim().min(1).max(2000);
 const version = z.int().describe('Number in the ETag');
 
+/** What can be ranked, in the order in which it is listed. */
 export const QUANTITIES = [
-  'apparentStress',
   'breakingForce',
-  'knotRetention',
-  'abrasionRetention',
-  'strengthHonesty',
   'diameter',
   'outOfRoundness',
   'linearDensity',
+  'apparentStress',
+  'retention',
+  'strengthHonesty',
 ] as const;
-export type Quantity = (typeof QUANTITIES)[number];
+export type QuantityKind = (typeof QUANTITIES)[number];
+
+/** Unit that each is computed in. */
+const UNIT_OF: Readonly<Record<QuantityKind, string>> = {
+  breakingForce: 'N',
+  diameter: 'mm',
+  outOfRoundness: '%',
+  linearDensity: 'tex',
+  apparentStress: 'MPa',
+  retention: '%',
+  strengthHonesty: '%',
+};
+
+const schemeCategory = z.strictObject({
+  code: slug,
+  name: words.describe('Name on the page'),
+  quantity: z.enum(QUANTITIES).describe('Quantity that is ranked'),
+  method: slug.describe('Method whose readings are ranked'),
+  series: slug.describe('Code of its series: the treated one of a retention, the force of a stress or an honesty'),
+  section: z
+    .strictObject({ method: slug.describe('Method that measures the diameter'), series: slug.describe('Code of its series') })
+    .nullable()
+    .default(null)
+    .describe('Diameters that a stress is taken over; null of every other quantity'),
+  unit: z.string().describe('SI unit'),
+  places: z.int().min(0).max(6).describe('Decimal places of the published value'),
+  tradeUnit: z.string().nullable().describe('Trade unit'),
+  tradePlaces: z.int().min(0).max(6).nullable().describe('Decimal places in the trade unit'),
+  direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
+  weight: z
+    .string()
+    .regex(/^\d+(\.\d+)?$/)
+    .describe('Weight, a decimal'),
+  conditions: words.describe('Conditions that define the category'),
+  minimum: z
+    .strictObject({
+      specimens: z.int().min(1).max(1000).describe('Valid specimens'),
+      testers: z.int().min(1).max(100).describe('Testers'),
+      rigs: z.int().min(1).max(100).describe('Rigs'),
+    })
+    .default({ specimens: 1, testers: 1, rigs: 1 })
+    .describe('Least evidence of a result that counts'),
+});
 
 export const schemeRules = z
   .strictObject({
@@ -27,58 +72,58 @@ export const schemeRules = z
       .describe('How category results become a score'),
     countPlaces: z.enum(['beforeExclusions', 'afterExclusions']).describe('When category places are counted'),
     tieBreak: z.enum(['none', 'mostFirsts']).describe('Tie-break'),
-    categories: z
-      .array(
-        z.strictObject({
-          code: slug,
-          name: words.describe('Name on the page'),
-          quantity: z.enum(QUANTITIES).describe('Quantity that is ranked'),
-          unit: z.string().describe('SI unit'),
-          places: z.int().min(0).max(6).describe('Decimal places of the published value'),
-          tradeUnit: z.string().nullable().describe('Trade unit'),
-          tradePlaces: z.int().min(0).max(6).nullable().describe('Decimal places in the trade unit'),
-          direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
-          weight: z
-            .string()
-            .regex(/^\d+(\.\d+)?$/)
-            .describe('Weight, a decimal'),
-          method: slug.describe('Method whose readings are ranked'),
-          conditions: words.describe('Conditions that define the category'),
-          minimum: z
-            .strictObject({
-              specimens: z.int().min(1).max(1000).describe('Valid specimens'),
-              testers: z.int().min(1).max(100).describe('Testers'),
-              rigs: z.int().min(1).max(100).describe('Rigs'),
-            })
-            .default({ specimens: 1, testers: 1, rigs: 1 })
-            .describe('Least evidence of a result that counts'),
-        }),
-      )
-      .min(1)
-      .describe('Categories in order'),
+    categories: z.array(schemeCategory).min(1).describe('Categories in order'),
   })
   .describe('Rules of the scheme');
 
-export const schemeRequest = z.strictObject({ slug, number: z.int().min(1), name: words, words, rules: schemeRules });
+/** Rules that can be followed; what is on record was held against the rules of its day. */
+const soundRules = schemeRules.superRefine(({ categories }, context) => {
+  categories.forEach(({ code, quantity, section, unit }, index) => {
+    const refuse = (field: string, message: string) => {
+      context.addIssue({ code: 'custom', path: ['categories', index, field], message });
+    };
+    if (categories.findIndex((other) => other.code === code) < index)
+      refuse('code', `Category "${code}" is there twice; give each its own code.`);
+    if ((quantity === 'apparentStress') !== (section !== null))
+      refuse('section', 'A stress names the method and series of the diameters that it is taken over; no other quantity does.');
+    if (unit !== UNIT_OF[quantity]) refuse('unit', `Found "${unit}", expected ${UNIT_OF[quantity]}: ${quantity} is computed in it.`);
+  });
+});
+
+export const schemeRequest = z.strictObject({ slug, number: z.int().min(1), name: words, words, rules: soundRules });
 export const schemeResponse = z.strictObject({ slug, number: z.int(), name: z.string(), words: z.string(), rules: schemeRules });
 export const schemesResponse = z.strictObject({ items: z.array(schemeResponse), nextCursor: z.string().nullable() });
 
+const numbered = z.strictObject({ slug, number: z.int().min(1) });
+const editionFields = {
+  name: words,
+  scheme: numbered,
+  opensOn: z.iso.date(),
+  closesOn: z.iso.date(),
+  previous: slug.nullable().describe('Edition that movement is told against'),
+  methods: z.array(numbered).min(1).max(100).describe('Method versions to pin'),
+};
 export const editionRequest = z
-  .strictObject({
-    slug,
-    name: words,
-    scheme: z.strictObject({ slug, number: z.int().min(1) }),
-    opensOn: z.iso.date(),
-    closesOn: z.iso.date(),
-    previous: slug.nullable().describe('Edition that movement is told against'),
-    methods: z
-      .array(z.strictObject({ slug, number: z.int().min(1) }))
-      .min(1)
-      .describe('Method versions to pin'),
-  })
+  .strictObject({ slug, ...editionFields })
   .refine((edition) => edition.closesOn >= edition.opensOn, { message: 'The edition closes before it opens', path: ['closesOn'] });
 
-export const entriesRequest = z.strictObject({ variants: z.array(slug).min(1).max(2000) });
+export const editionChange = z
+  .strictObject(editionFields)
+  .partial()
+  .refine((change) => Object.keys(change).length > 0, { message: 'Nothing to change; send at least one field.' });
+
+const variants = z.array(slug).min(1).max(2000);
+export const entriesRequest = z.strictObject({ variants });
+export const amendmentRequest = z
+  .strictObject({
+    reason: words.describe('Why, in words that readers see'),
+    variants: variants.optional().describe('Further entries'),
+    methods: z.array(numbered).min(1).max(100).optional().describe('Versions of methods that were forgotten'),
+    closesOn: z.iso.date().optional().describe('A later closing day'),
+  })
+  .refine(({ reason: _, ...changes }) => Object.keys(changes).length > 0, {
+    message: 'Nothing to amend; send variants, methods or closesOn.',
+  });
 export const exclusionRequest = z.strictObject({
   variant: slug,
   reasonCode: z.enum(['notObtainable', 'labelInDoubt', 'duplicate', 'makersRequestRefused', 'interest']).describe('Why'),
@@ -95,7 +140,10 @@ export const editionResponse = z.strictObject({
   closesOn: z.iso.date(),
   previous: slug.nullable(),
   blindKeyDigest: z.string().nullable().describe('SHA-256 of the key of blind codes, fixed at opening'),
+  closedOn: z.iso.date().nullable().describe('When it was closed'),
   entries: z.int().describe('Number of entries'),
+  methods: z.array(numbered).describe('Method versions that are pinned, by slug'),
+  amendments: z.array(amendmentSchema).describe('What it took besides while it was open, oldest first'),
   version,
 });
 export const workingEditionsResponse = z.strictObject({ items: z.array(editionResponse), nextCursor: z.string().nullable() });
@@ -105,6 +153,9 @@ export const boardResponse = z.strictObject({
   state: z.string(),
   submissions: z.record(z.string(), z.int()).describe('State → count'),
   inDoubt: z.int().describe('Accepted submissions with a held finding that nobody has answered'),
+  standsInTheWay: z
+    .array(obstacleSchema)
+    .describe('Everything that stands in the way of the next step: of a planned edition its opening, of an open one its closing'),
   entries: z.array(
     z.strictObject({
       variant: slug,
@@ -120,10 +171,12 @@ export const boardResponse = z.strictObject({
 
 const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
 const previewChange = z.strictObject({
-  where: z.string().describe('Cell: "overall, <variant>, place"'),
-  before: z.string().nullable(),
+  about: z.enum(CELL_GROUPS).describe('What the cell is about'),
+  where: z.string().describe('Cell, as an erratum names it in expects: "overall, <variant>, place"'),
+  before: z.string().nullable().describe('What an erratum expects there; null where there was no such cell'),
   after: z.string().nullable(),
 });
+const previewChanges = z.array(previewChange).describe('Cells that changed since, what readers care about first');
 export const previewResponse = z.strictObject({
   edition: slug,
   overall: z.array(previewRow),
@@ -133,10 +186,14 @@ export const previewResponse = z.strictObject({
   since: z
     .strictObject({
       at: z.iso.datetime().describe('The look before'),
-      changes: z.array(previewChange).describe('Cells that changed since'),
+      changes: previewChanges,
     })
     .nullable()
     .describe('Against the look before; null for the first'),
+  published: z
+    .strictObject({ revision: z.int().describe('Revision that readers have'), changes: previewChanges })
+    .nullable()
+    .describe('Against what is published; null where nothing is'),
 });
 export const commitmentsResponse = z.strictObject({
   items: z.array(
@@ -154,3 +211,5 @@ export type SchemeRequest = z.infer<typeof schemeRequest>;
 export type EditionRequest = z.infer<typeof editionRequest>;
 export type EntriesRequest = z.infer<typeof entriesRequest>;
 export type ExclusionRequest = z.infer<typeof exclusionRequest>;
+export type EditionChange = z.infer<typeof editionChange>;
+export type AmendmentRequest = z.infer<typeof amendmentRequest>;

@@ -1,5 +1,6 @@
 /** What a method version states, and the requests and answers of the methods' endpoints. */
 import { z } from 'zod';
+import { methodSeriesListSchema } from '../method-series.js';
 
 const slug = z
   .string()
@@ -41,8 +42,7 @@ export const PLACED_QUANTITIES = [
   'linearDensity',
   'diameter',
   'outOfRoundness',
-  'knotRetention',
-  'abrasionRetention',
+  'retention',
   'strengthHonesty',
 ] as const;
 
@@ -50,8 +50,15 @@ export const PLACED_QUANTITIES = [
 export const methodParametersSchema = z
   .strictObject({
     areaFrom: z.enum(['circle', 'ellipse', 'solid']).nullable().describe('How the cross-section is found; null where none is needed'),
-    knot: words.nullable().describe('Knot that is tied; null where none is'),
-    abrasion: words.nullable().describe('Abrasion that is done before the pull; null where none is'),
+    reproducibilityPercent: z
+      .number()
+      .positive()
+      .max(50)
+      .nullable()
+      .default(null)
+      .describe(
+        'What results of one line by other rigs, testers and days differ by, relative standard deviation [%]: where an edition is too small to tell, places rest on it; null where the method states none',
+      ),
     places: z
       .partialRecord(z.enum(PLACED_QUANTITIES), z.int().min(0).max(6))
       .default({})
@@ -116,6 +123,7 @@ export const methodVersionRequest = z
     effectiveFrom: z.iso.date().describe('First bench day'),
     effectiveUntil: z.iso.date().nullable().describe('Last bench day; null until the next version takes over'),
     limits: methodLimitsSchema,
+    series: methodSeriesListSchema,
     parameters: methodParametersSchema,
     checks: checkSettingsSchema.default({}),
     wording: methodWordingSchema,
@@ -137,6 +145,7 @@ export const methodVersionResponse = z.strictObject({
     .nullable()
     .describe('Last bench day: as stated, or the day before the next version; null while neither is known'),
   limits: methodLimitsSchema,
+  series: methodSeriesListSchema,
   parameters: methodParametersSchema,
   checks: checkSettingsSchema,
   wording: methodWordingSchema,

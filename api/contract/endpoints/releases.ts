@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { orderStateSchema } from '../order-state.js';
 import { erratumSchema } from '../documents/release-documents.js';
 
 export const releaseRequest = z.strictObject({
@@ -28,5 +29,6 @@ export const releaseStateResponse = z.strictObject({
   state: z.enum(['building', 'published', 'superseded']),
   digest: z.string().nullable(),
   publishAt: z.iso.datetime().nullable().describe('When it is to be published; null: as soon as it is built'),
+  order: orderStateSchema.nullable().describe('How far the worker is with it; null for one of long ago'),
 });
 export type ReleaseRequest = z.infer<typeof releaseRequest>;

@@ -43,6 +43,7 @@ export const reviewRequest = z
     if (review.resolutions.length > 0) refuse('resolutions', 'Findings are answered on accepting only; leave it out.');
   });
 
+export const closureRequest = z.strictObject({ reason: words(2000).describe('Why it is closed without a further revision') });
 export const resolutionRequest = z.strictObject({ words: words(2000).describe('Why the submission stands in spite of it') });
 export const findingParameter = z.uuid().describe('Id of the finding');
 

@@ -1,5 +1,6 @@
 /** Requests and answers of round robins. */
 import { z } from 'zod';
+import { benchCode } from '../bench-code.js';
 import { roundRobinReportSchema } from '../documents/round-robins-document.js';
 
 const words = (most: number) => z.string().trim().min(1, 'Say it in words').max(most);
@@ -19,7 +20,7 @@ export const roundRobinRequest = z.strictObject({
 });
 export const cellRequest = z.strictObject({
   spool: z.string().trim().max(20).describe('Blind code'),
-  instrument: z.string().max(20).describe('Code of the rig'),
+  instrument: benchCode.describe('Code of the rig'),
   readings: z
     .array(z.strictObject({ text: z.string().trim().min(1).max(40), unit: z.string().trim().min(1).max(10) }))
     .min(1)

@@ -1,12 +1,13 @@
 /** Requests and answers of spools, for editors (the key) and for testers (the blind code alone). */
 import { z } from 'zod';
+import { formerSchema, supersedingReason } from '../former.js';
 import { SPOOL_SOURCES } from '../spool-sources.js';
 
 const blindCode = z.string().describe('What a tester sees in place of maker and line: six characters and a check character');
 const words = z.string().trim().min(1);
 const nextCursor = z.string().nullable().describe('Send it as cursor to go on; null on the last page');
 
-export const spoolRequest = z.strictObject({
+const spoolFields = {
   variant: z.string().max(60).describe('Slug of the variant'),
   source: z.enum(SPOOL_SOURCES).describe('How it was obtained'),
   obtainedOn: z.iso.date().describe('When it was obtained'),
@@ -17,7 +18,12 @@ export const spoolRequest = z.strictObject({
     .regex(/^(?=.*[1-9])\d{1,6}(\.\d{1,3})?$/, 'Expected a length above 0 in metres as text, e.g. "150"')
     .nullable()
     .describe('Length on the spool [m]'),
-});
+};
+export const spoolRequest = z.strictObject(spoolFields);
+export const spoolChange = z
+  .strictObject({ ...spoolFields, reason: supersedingReason })
+  .partial()
+  .refine(({ reason: _, ...change }) => Object.keys(change).length > 0, { message: 'Nothing to change; send at least one field.' });
 
 export const spoolResponse = z.strictObject({
   blindCode,
@@ -38,6 +44,7 @@ export const spoolResponse = z.strictObject({
       }),
     )
     .describe('Oldest first'),
+  former: formerSchema.optional(),
   version: z.int().describe('Number in the ETag'),
 });
 export const spoolsResponse = z.strictObject({ items: z.array(spoolResponse), nextCursor });
@@ -50,6 +57,7 @@ export const blindSpoolsResponse = z
   .describe('Spools as testers see them');
 
 export type SpoolRequest = z.infer<typeof spoolRequest>;
+export type SpoolChange = z.infer<typeof spoolChange>;
 export type SpoolResponse = z.infer<typeof spoolResponse>;
 
 /** One code or many: the same name given again. */

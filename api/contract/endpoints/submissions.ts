@@ -59,7 +59,7 @@ const heading = {
   spool: z.string().describe('Blind code'),
   method: z.strictObject({ slug: z.string().describe('Method'), number: z.int().describe('Version') }).describe('Method version'),
   benchDay: z.iso.date().describe('Day at the bench, local'),
-  state: z.enum(SUBMISSION_STATES).describe('draft, submitted, accepted, returned, refused or withdrawn'),
+  state: z.enum(SUBMISSION_STATES).describe('draft, submitted, accepted, returned, refused, takenBack or withdrawn'),
   revision: z.int().describe('Revision handed in last; 0 for a draft'),
   tester: z.string().describe('Who handed it in'),
   handedInAt: z.iso.datetime().nullable().describe('When the last revision was handed in; null for a draft'),
@@ -80,6 +80,7 @@ export const submissionResponse = z.strictObject({
   humidityPercent: decimal.nullable().describe('Relative humidity [%]'),
   hasSeenLabel: z.boolean().nullable().describe('Whether the tester has seen the unblinded label'),
   note: z.string().nullable().describe('Note of the tester'),
+  fewerBecause: z.string().nullable().describe('Why fewer specimens count than the method asks for'),
   instruments: z
     .array(
       z.strictObject({
@@ -119,11 +120,12 @@ export const previewAnswer = z.union([
   z.strictObject({ submissions: z.array(previewResponse).describe('In the order of the file') }),
 ]);
 
+const handedInSummary = submissionSummary.extend({ findings: z.array(finding).describe('What the checks found, in words for its tester') });
 const fault = problemSchema.shape.errors.element;
 export const handedInAnswer = z.union([
   submissionResponse,
   z.strictObject({
-    submissions: z.array(submissionSummary).describe('Stored ones, in the order of the file'),
+    submissions: z.array(handedInSummary).describe('Stored ones, in the order of the file'),
     refused: z.array(fault).describe('Faults of those that were not stored; none unless partial was asked for'),
     refusedFaults: z.int().describe('How many such faults there are; of very many, the first are listed'),
   }),
@@ -195,6 +197,7 @@ export const draftHistoryResponse = z.strictObject({
 
 export type SubmissionResponse = z.infer<typeof submissionResponse>;
 export type SubmissionSummary = z.infer<typeof submissionSummary>;
+export type HandedInSummary = z.infer<typeof handedInSummary>;
 export type SubmissionsQuery = z.infer<typeof submissionsQuery>;
 export type PreviewResponse = z.infer<typeof previewResponse>;
 export type DraftContent = z.infer<typeof draftContent>;

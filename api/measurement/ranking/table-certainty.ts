@@ -1,4 +1,5 @@
-import { compareByMaxT } from './compare-by-max-t.js';
+import { comparePairs } from './compare-pairs.js';
+import { couldBeFirst } from './could-be-first.js';
 import { chanceAhead, drawPlaces, pairChances, placeChances } from './draw-places.js';
 import { placeSets } from './place-sets.js';
 import type { PlaceSet } from './place-sets.js';
@@ -6,6 +7,8 @@ import type { PlaceSet } from './place-sets.js';
 export interface RowCertainty extends PlaceSet {
   readonly id: string;
   readonly place: number;
+  /** whether it belongs to those that hold the best at the level of the table */
+  readonly couldBeFirst: boolean;
   readonly chanceOfFirst: number;
   readonly chanceOfFirstFive: number;
   /** chance that this row and the next are in the right order; null in the last row */
@@ -34,6 +37,8 @@ export interface DrawnTable {
   readonly errors: Float64Array;
   readonly places: Uint16Array;
   readonly differenceUncertainty: Float64Array;
+  /** n·n: ν_ij of each difference; normal tails where it is not there */
+  readonly degreesOfFreedom?: Float64Array;
   readonly level: number;
   /** whether the chances of all pairs are wanted */
   readonly hasPairs?: boolean;
@@ -44,7 +49,7 @@ export interface DrawnTable {
 /**
  * How sure the places of one table are.
  *
- * Formula: place intervals and groups by max-t with step-down; chances as shares of the draws
+ * Formula: place intervals and groups by comparison of all pairs with step-down, who could be first by comparison with the best; chances as shares of the draws
  * @param table n rows with their draws
  * @returns critical value and rows, best first
  * @throws nothing: the caller checks the shapes
@@ -55,7 +60,11 @@ export function tableCertainty(table: DrawnTable): TableCertainty {
   const { ids, published, goodness, errors, places, differenceUncertainty, level, hasPairs = false } = table;
   const n = ids.length;
   const ownPlaces = [...(table.brokenPlaces ?? drawPlaces(published, new Float64Array(n)))];
-  const { isAhead, criticalValue } = compareByMaxT(goodness, errors, differenceUncertainty, level);
+  const degreesOfFreedom = table.degreesOfFreedom ?? new Float64Array(n * n).fill(Infinity);
+  const compared = { goodness, errors, differenceUncertainty, degreesOfFreedom };
+  const comparison = comparePairs(compared, level);
+  const { isAhead, criticalValue } = comparison;
+  const could = couldBeFirst(compared, comparison, level);
   const sets = placeSets(isAhead, ownPlaces);
   const chances = placeChances(places, n);
   const order = ids.map((_, i) => i).sort((a, b) => ownPlaces[a]! - ownPlaces[b]! || (ids[a]! < ids[b]! ? -1 : 1));
@@ -65,6 +74,7 @@ export function tableCertainty(table: DrawnTable): TableCertainty {
       id: ids[i]!,
       place: ownPlaces[i]!,
       ...sets[i]!,
+      couldBeFirst: could[i] === 1,
       chanceOfFirst: chances[i]!.ofFirst,
       chanceOfFirstFive: chances[i]!.ofFirstFive,
       chanceAheadOfNext: next === undefined ? null : chanceAhead(places, n, i, next),

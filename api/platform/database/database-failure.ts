@@ -24,6 +24,28 @@ export function isRetryable(error: unknown): boolean {
   return code === 'P2034' || cause.kind === 'TransactionWriteConflict' || cause.originalCode === '40001' || cause.originalCode === '40P01';
 }
 
+/** Whether somebody else held what was needed for too long: lock_timeout, or statement_timeout. */
+export function isBusy(error: unknown): boolean {
+  const cause = causeOf(error);
+  return ['55P03', '57014'].includes(cause.originalCode ?? '') || (error as FailureShape).code === 'P2028';
+}
+
+/** Whether a value is none that a column can hold: NUL in a text, an id that is no UUID, a number beyond its type. */
+export function isUnstorable(error: unknown): boolean {
+  const code = causeOf(error).originalCode ?? '';
+  return ['22021', '22P05', '22P02', '22003'].includes(code) || (error as FailureShape).code === 'P2023';
+}
+
+const UNREACHABLE = ['P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'ECONNREFUSED', 'ECONNRESET', '57P01', '57P02', '57P03', '55000'];
+
+/** Whether the database could not be reached, or let no connection in. */
+export function isUnreachable(error: unknown): boolean {
+  const { code = '' } = error as FailureShape;
+  const { kind = '', originalCode = '' } = causeOf(error);
+  const kinds = ['DatabaseNotReachable', 'ConnectionClosed', 'SocketTimeout', 'TooManyConnections'];
+  return UNREACHABLE.includes(code) || UNREACHABLE.includes(originalCode) || kinds.includes(kind);
+}
+
 /** Sentence of a rule of the record that was broken (trigger with SQLSTATE FP001, or check constraint), else null. */
 export function brokenRule(error: unknown): string | null {
   const cause = causeOf(error);

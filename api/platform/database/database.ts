@@ -1,21 +1,24 @@
-import { Inject, Injectable } from '@nestjs/common';
-import type { OnModuleDestroy } from '@nestjs/common';
+import { Inject, Injectable, Logger } from '@nestjs/common';
 import { PrismaPg } from '@prisma/adapter-pg';
+import { AsyncLocalStorage } from 'node:async_hooks';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
 import { isRetryable } from './database-failure.js';
 import { PrismaClient } from './generated/client.js';
-import type { Prisma } from './generated/client.js';
+import { oneAtATime } from './one-at-a-time.js';
+import { Answer } from './scope.js';
+import type { Scope, Transaction } from './scope.js';
 
-/** What a store is given inside a transaction. */
-export type Transaction = Prisma.TransactionClient;
+export type { Transaction } from './scope.js';
 
 const ATTEMPTS = 6;
 
 /** The pool of connections, and the one way to change the record: a transaction that is tried again when others were in its way. */
 @Injectable()
-export class Database implements OnModuleDestroy {
-  readonly client: PrismaClient;
+export class Database {
+  private readonly pool: PrismaClient;
+  private readonly scope = new AsyncLocalStorage<Scope>();
+  private readonly log = new Logger(Database.name);
 
   constructor(@Inject(CONFIG) config: Config) {
     const adapter = new PrismaPg(
@@ -28,27 +31,88 @@ export class Database implements OnModuleDestroy {
         lock_timeout: 5000,
         idle_in_transaction_session_timeout: 30_000,
       },
-      { onPoolError: () => undefined },
+      { onPoolError: (error) => this.log.error(`A connection to the database broke: ${error.message}`) },
     );
-    this.client = new PrismaClient({ adapter, transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
+    this.pool = new PrismaClient({ adapter: oneAtATime(adapter), transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
   }
 
-  async onModuleDestroy(): Promise<void> {
-    await this.client.$disconnect();
+  async close(): Promise<void> {
+    await this.pool.$disconnect();
   }
 
   /**
-   * Runs the work in one transaction; again, up to six times, after a serialisation failure or a deadlock.
+   * Where queries go: the transaction that the caller is in, else the pool. So nobody who holds a connection, and locks, ever waits for a
+   * second one: enough of them at once would wait for one another until all give up.
+   */
+  get client(): Transaction {
+    return this.scope.getStore()?.transaction ?? this.pool;
+  }
+
+  /**
+   * Runs the work in one transaction, the caller's if there is one; again, up to six times, after a serialisation failure or a deadlock.
    * The work must not touch anything but the transaction.
    */
   async transaction<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
+    const scope = this.scope.getStore();
+    if (scope?.transaction) return work(scope.transaction);
+    const answer = scope?.answer ?? null;
     for (let attempt = 1; ; attempt++) {
       try {
-        return await this.client.$transaction(work);
+        return await (scope && answer ? this.openFor(scope, answer, work) : this.scope.run(unbound(), () => this.once(work)));
       } catch (error) {
         if (attempt === ATTEMPTS || !isRetryable(error)) throw error;
         await new Promise((resume) => setTimeout(resume, 10 * 2 ** attempt));
       }
     }
+  }
+
+  /**
+   * Runs work whose answer is stored together with what it changed: both are there, or neither, whenever the program dies.
+   * @param store writes the answer; in the transaction of the work, if it made one
+   */
+  async withAnswer<T>(work: () => Promise<T>, store: (tx: Transaction, result: T) => Promise<void>): Promise<T> {
+    const answer = new Answer();
+    const scope: Scope = { transaction: null, answer };
+    try {
+      const result = await this.scope.run(scope, work);
+      await store(scope.transaction ?? this.pool, result);
+      answer.resolve();
+      await answer.committed;
+      return result;
+    } catch (error) {
+      answer.reject(error as Error);
+      // Rolled back before anybody hears of it.
+      await answer.committed?.catch(() => undefined);
+      throw error;
+    }
+  }
+
+  private once<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
+    const scope = this.scope.getStore() ?? unbound();
+    return this.pool.$transaction((tx) => within(scope, tx, () => work(tx)));
+  }
+
+  /** Gives the result of the work while its transaction stays open for the answer. */
+  private openFor<T>(scope: Scope, answer: Answer, work: (tx: Transaction) => Promise<T>): Promise<T> {
+    return new Promise((resolve, reject) => {
+      answer.committed = this.pool.$transaction((tx) =>
+        within(scope, tx, async () => {
+          resolve(await work(tx));
+          await answer.written;
+        }),
+      );
+      answer.committed.catch(reject);
+    });
+  }
+}
+
+const unbound = (): Scope => ({ transaction: null, answer: null });
+
+async function within<T>(scope: Scope, tx: Transaction, work: () => Promise<T>): Promise<T> {
+  scope.transaction = tx;
+  try {
+    return await work();
+  } finally {
+    scope.transaction = null;
   }
 }

@@ -3,6 +3,7 @@ import { createHash } from 'node:crypto';
 import { existsSync } from 'node:fs';
 import { chmod, chown, cp, mkdir, rename, rm } from 'node:fs/promises';
 import { join, resolve } from 'node:path';
+import { giveBack } from './give-back.js';
 import { findServerBinaries } from './server-binaries.js';
 import type { ServerBinaries } from './server-binaries.js';
 import { canReach, chooseAccount } from './unprivileged-account.js';
@@ -78,12 +79,14 @@ async function copyPrograms(binaries: ServerBinaries, elsewhere: string): Promis
 async function describeHome(parent: string, binaries: string, major: string, account: Account | undefined): Promise<ServerHome> {
   const folder = join(parent, 'postgres');
   await mkdir(folder, { recursive: true, mode: 0o700 });
+  const clusterFolder = join(folder, 'cluster');
   if (account) await chown(folder, account.uid, account.gid);
+  await giveBack(folder, clusterFolder, account);
   return {
     binFolder: join(binaries, 'bin'),
     major,
     folder,
-    clusterFolder: join(folder, 'cluster'),
+    clusterFolder,
     passwordFile: join(folder, 'password'),
     logFile: join(folder, 'server.log'),
     account,

@@ -1,5 +1,5 @@
 import { existsSync } from 'node:fs';
-import { readFile, rename } from 'node:fs/promises';
+import { readFile, realpath, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import { findFreePort } from './free-port.js';
 import { runServerProgram } from './run-server-program.js';
@@ -13,14 +13,26 @@ const LOOPBACK_ONLY: ServerSettings = { listen_addresses: '127.0.0.1', unix_sock
 const ATTEMPTS = 3;
 /** Line of postmaster.pid that carries the port, counted from 0 (PostgreSQL's src/include/utils/pidfile.h). */
 const PORT_LINE = 3;
+/** Line of the folder that it runs on. */
+const FOLDER_LINE = 1;
 
 /** The port of a server that already runs on this cluster, left by a killed process or shared with a living one. */
 export async function findRunningServer(home: ServerHome): Promise<number | undefined> {
+  await forgetOtherServer(home);
   const { exitCode } = await runServerProgram(home, 'pg_ctl', ['-D', home.clusterFolder, 'status']);
   if (exitCode !== 0) return undefined;
   const lines = (await readFile(join(home.clusterFolder, 'postmaster.pid'), 'utf8').catch(() => '')).split('\n');
   const port = Number(lines[PORT_LINE]);
   return Number.isInteger(port) && port > 0 ? port : undefined;
+}
+
+/** A folder that was copied while its server ran names that server; it is not ours. */
+async function forgetOtherServer({ clusterFolder }: ServerHome): Promise<void> {
+  const file = join(clusterFolder, 'postmaster.pid');
+  const folder = (await readFile(file, 'utf8').catch(() => '')).split('\n')[FOLDER_LINE];
+  if (folder === undefined || folder === '') return;
+  const isOurs = (await realpath(folder).catch(() => folder)) === (await realpath(clusterFolder));
+  if (!isOurs) await rm(file, { force: true });
 }
 
 /**

@@ -14,12 +14,28 @@ export const platformProblems = declareProblems({
   'request/too-large': {
     status: 413,
     title: 'The body is too large',
-    explains: 'A file may have at most 50 MB (52 428 800 bytes). Split it and send the parts.',
+    explains:
+      'A file may have at most 50 MB (52 428 800 bytes), JSON with readings 8 MB, any other JSON 64 KB. Split it and send the parts.',
+  },
+  'request/address-too-long': {
+    status: 414,
+    title: 'The address is too long',
+    explains: 'A part of an address has at most 100 characters. Correct it and send the request again.',
+  },
+  'request/headers-too-large': {
+    status: 431,
+    title: 'The headers are too large',
+    explains: 'All headers together have at most 16 KB. Send fewer or shorter ones, cookies above all.',
+  },
+  'request/too-slow': {
+    status: 408,
+    title: 'The request took too long to arrive',
+    explains: 'Headers arrive within 15 seconds, a body within 2 minutes. Send it again over a better connection, or split the file.',
   },
   'request/media-type': {
     status: 415,
     title: 'The content type is not taken here',
-    explains: 'Send application/json, or text/csv or multipart/form-data where the address takes files.',
+    explains: 'Send application/json, or text/csv or multipart/form-data where the address takes files; not packed by a Content-Encoding.',
   },
   'request/too-many': { status: 429, title: 'Too many requests', explains: 'Wait for the seconds in Retry-After, then go on.' },
   'request/not-found': {
@@ -42,10 +58,22 @@ export const platformProblems = declareProblems({
     title: 'The Idempotency-Key was used for another request',
     explains: 'Use a new key for a new request.',
   },
+  'request/key-malformed': {
+    status: 400,
+    title: 'The Idempotency-Key cannot be read',
+    explains: 'A key has 1 to 200 visible characters of ASCII. A new UUID for each new request is what most use.',
+  },
+  'request/secret-not-kept': {
+    status: 409,
+    title: 'It was done; its answer held a secret and is not kept',
+    explains:
+      'The first request with this Idempotency-Key was carried out. A secret is shown once: if its answer did not arrive, revoke what was made and make another with a new key.',
+  },
   'request/key-busy': {
     status: 409,
     title: 'The first request with this Idempotency-Key is still running',
-    explains: 'Wait a moment and send it again: the stored answer will be replayed.',
+    explains:
+      'Wait for the seconds in Retry-After and send it again: the stored answer will be replayed. If the server died at it, the key is free again within a minute.',
   },
   'record/already-exists': {
     status: 409,
@@ -60,10 +88,20 @@ export const platformProblems = declareProblems({
   'record/busy': { status: 503, title: 'The record is busy', explains: 'Several changes met. Send the request again in a moment.' },
   'access/not-signed-in': { status: 401, title: 'Sign in first', explains: 'Send a session cookie or a bearer token.' },
   'access/forbidden': { status: 403, title: 'Not allowed for your role', explains: 'The detail names the role that may do this.' },
+  'access/session-needed': {
+    status: 403,
+    title: 'Not for tokens',
+    explains: 'What makes or changes keys needs a person: sign in (POST /v1/sessions) and send the session cookie with its X-CSRF-Token.',
+  },
   'access/csrf': {
     status: 403,
     title: 'The X-CSRF-Token does not fit the session',
     explains: 'Browsers send the csrfToken from the sign-in in the header X-CSRF-Token with every change.',
+  },
+  'server/not-ready': {
+    status: 503,
+    title: 'The server is not ready',
+    explains: 'Its database does not answer, or it is about to end. Ask again after the seconds in Retry-After.',
   },
   'server/failed': {
     status: 500,

@@ -1,6 +1,6 @@
 import { Inject, Injectable } from '@nestjs/common';
 import { randomUUID } from 'node:crypto';
-import { mkdir, readFile, rename, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm, stat, writeFile } from 'node:fs/promises';
 import { dirname, join, normalize, resolve, sep } from 'node:path';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
@@ -20,8 +20,13 @@ export class FileStore {
     await mkdir(dirname(target), { recursive: true });
     // Two writers of the same file each have a neighbour of their own.
     const half = `${target}.${randomUUID()}.part`;
-    await writeFile(half, bytes);
-    await rename(half, target);
+    try {
+      await writeFile(half, bytes);
+      await rename(half, target);
+    } catch (error) {
+      await rm(half, { force: true }).catch(() => undefined);
+      throw unwritable(path, error);
+    }
   }
 
   /** Bytes of a file; null when there is none. */
@@ -34,9 +39,47 @@ export class FileStore {
     }
   }
 
+  /** Place of a file or folder on this machine. */
+  absolute(path: string): string {
+    return this.place(path);
+  }
+
+  /** Names of the folders in a folder; none when it is not there. */
+  async folders(path: string): Promise<string[]> {
+    const entries = await readdir(this.place(path), { withFileTypes: true }).catch((error: unknown) => {
+      if ((error as NodeJS.ErrnoException).code === 'ENOENT') return [];
+      throw error;
+    });
+    return entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
+  }
+
+  /** When something was last added to a folder or taken out of it. */
+  async changedAt(path: string): Promise<Date> {
+    return (await stat(this.place(path))).mtime;
+  }
+
+  async removeFolder(path: string): Promise<void> {
+    await rm(this.place(path), { recursive: true, force: true });
+  }
+
   private place(path: string): string {
     const target = normalize(join(this.folder, path));
     if (!target.startsWith(this.folder + sep)) throw new Error(`A file's path leads out of the store: ${path}`);
     return target;
   }
+}
+
+const WHAT_TO_DO: Readonly<Record<string, string>> = {
+  ENOSPC: 'The disk is full. Make room',
+  EDQUOT: 'The quota of the disk is used up. Make room',
+  EROFS: 'The data folder is read-only. Mount it so that it can be written',
+  EACCES: 'The data folder may not be written by this account. Give it the right',
+};
+
+function unwritable(path: string, error: unknown): Error {
+  const { code = '', message } = error as NodeJS.ErrnoException;
+  const advice = WHAT_TO_DO[code];
+  return new Error(`The file ${path} could not be written: ${message}.${advice ? ` ${advice}; nothing that is published is lost.` : ''}`, {
+    cause: error,
+  });
 }

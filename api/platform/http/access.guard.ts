@@ -30,6 +30,7 @@ export class AccessGuard implements CanActivate {
     }
     requireCsrfToken(actor, request);
     requireRole(actor, declaration.allow);
+    if (declaration.needsSession && actor.sessionKey === null) throw new Problem(platformProblems['access/session-needed']);
     request.actor = actor;
     return true;
   }

@@ -1,7 +1,9 @@
 import { applyDecorators, HttpCode, SetMetadata } from '@nestjs/common';
+import { RouteConfig } from '@nestjs/platform-fastify';
 import { ApiBearerAuth, ApiHeader, ApiOperation, ApiResponse } from '@nestjs/swagger';
 import type { ZodType } from 'zod';
 import type { Access } from './access.js';
+import type { BodyConfig } from './body-rules.js';
 
 export interface EndpointDeclaration {
   /** What it does, a sentence. */
@@ -14,16 +16,26 @@ export interface EndpointDeclaration {
   readonly mediaType?: string;
   /** Whether the change needs If-Match. */
   readonly needsIfMatch?: boolean;
+  /** What it takes beyond 64 KB of JSON: JSON with readings or a list as long, or files as well. */
+  readonly takes?: 'readings' | 'files';
+  /** Whether it takes a person at a browser: a token must not make what outlives or exceeds it. */
+  readonly needsSession?: boolean;
+  /** Whether its answer holds a secret, which is kept nowhere. */
+  readonly isSecret?: boolean;
+  /** Whether it answers however many ask. */
+  readonly isUnlimited?: boolean;
 }
 
 export const ENDPOINT = Symbol('endpoint');
 
 /** Declares an endpoint: who may call it, what it answers, and its description. A route without it stops the start. */
 export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
-  const { summary, allow, status = 200, answer, mediaType, needsIfMatch } = declaration;
+  const { summary, allow, status = 200, answer, mediaType, needsIfMatch, takes, isUnlimited } = declaration;
+  const body: BodyConfig = { takesReadings: takes !== undefined, takesFiles: takes === 'files' };
   const who = allow === 'anyone' ? 'anyone' : allow === 'signedIn' ? 'anybody signed in' : allow.join(', ');
   const decorators = [
     SetMetadata(ENDPOINT, declaration),
+    RouteConfig({ ...body, ...(isUnlimited ? { rateLimit: false } : {}) }),
     HttpCode(status),
     ApiOperation({ summary, description: `${summary} For: ${who}.`, ...(allow === 'anyone' ? { security: [] } : {}) }),
     ApiResponse({

@@ -1,76 +1,86 @@
 import { Injectable } from '@nestjs/common';
 import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/common';
 import type { FastifyReply } from 'fastify';
+import { Reflector } from '@nestjs/core';
 import { createHash } from 'node:crypto';
 import type { Hash } from 'node:crypto';
 import { Readable, Transform } from 'node:stream';
 import { finished } from 'node:stream/promises';
 import { from, lastValueFrom } from 'rxjs';
 import type { Observable } from 'rxjs';
-import { Clock } from '../clock/clock.js';
 import { Database } from '../database/database.js';
-import { isDuplicate } from '../database/database-failure.js';
 import { platformProblems } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { RequestWithActor } from './access.js';
-
-interface Place {
-  readonly accountId: string;
-  readonly key: string;
-}
+import { ENDPOINT } from './endpoint.js';
+import type { EndpointDeclaration } from './endpoint.js';
+import { IdempotentAnswersStore, LEASE_MS } from './idempotent-answers.store.js';
+import type { Place } from './idempotent-answers.store.js';
 
 /** The first answer to a POST with an Idempotency-Key is kept and replayed (IETF draft); a failed first attempt frees the key. */
 @Injectable()
 export class IdempotencyInterceptor implements NestInterceptor {
   constructor(
+    private readonly reflector: Reflector,
     private readonly database: Database,
-    private readonly clock: Clock,
+    private readonly answers: IdempotentAnswersStore,
   ) {}
 
   intercept(context: ExecutionContext, next: CallHandler): Observable<unknown> | Promise<Observable<unknown>> {
     const request = context.switchToHttp().getRequest<RequestWithActor>();
     const key = request.headers['idempotency-key'];
     if (request.method !== 'POST' || typeof key !== 'string' || !request.actor) return next.handle();
-    return this.once({ accountId: request.actor.accountId, key }, request, context.switchToHttp().getResponse<FastifyReply>(), next);
+    if (!/^[\x21-\x7e]{1,200}$/.test(key)) throw new Problem(platformProblems['request/key-malformed']);
+    const { isSecret = false } = this.reflector.get<EndpointDeclaration>(ENDPOINT, context.getHandler());
+    const reply = context.switchToHttp().getResponse<FastifyReply>();
+    return this.once({ place: { accountId: request.actor.accountId, key }, isSecret }, request, reply, next);
   }
 
-  private async once(place: Place, request: RequestWithActor, reply: FastifyReply, next: CallHandler): Promise<Observable<unknown>> {
+  private async once(keyed: Keyed, request: RequestWithActor, reply: FastifyReply, next: CallHandler): Promise<Observable<unknown>> {
     const fingerprint = fingerprintOf(request);
-    if (!(await this.claim(place))) return from([await this.replay(place, await fingerprint(), reply)]);
+    const attempt = await this.answers.claim(keyed.place);
+    if (attempt === null) return from([await this.replay(keyed, await fingerprint(), reply)]);
+    const renewing = setInterval(() => void this.answers.renew(attempt).catch(() => undefined), LEASE_MS / 3);
     try {
-      const answer: unknown = await lastValueFrom(next.handle());
-      const headers = { etag: reply.getHeader('etag') ?? null, location: reply.getHeader('location') ?? null };
-      await this.database.client.idempotentAnswer.update({
-        where: { accountId_key: place },
-        data: { requestDigest: await fingerprint(), status: reply.statusCode, body: JSON.stringify(answer ?? null), headers },
-      });
+      const answer = await this.database.withAnswer<unknown>(
+        () => lastValueFrom(next.handle()),
+        async (tx, body) => {
+          const headers = { etag: headerOf(reply, 'etag'), location: headerOf(reply, 'location') };
+          const kept = keyed.isSecret ? null : JSON.stringify(body ?? null);
+          await this.answers.keep(tx, attempt, { requestDigest: await fingerprint(), status: reply.statusCode, body: kept, headers });
+        },
+      );
       return from([answer]);
     } catch (error) {
-      await this.database.client.idempotentAnswer.delete({ where: { accountId_key: place } });
+      await this.answers.release(attempt);
       throw error;
+    } finally {
+      clearInterval(renewing);
     }
   }
 
-  private async claim(place: Place): Promise<boolean> {
-    try {
-      await this.database.client.idempotentAnswer.create({ data: { ...place, requestDigest: '', startedAt: this.clock.now() } });
-      return true;
-    } catch (error) {
-      if (isDuplicate(error)) return false;
-      throw error;
-    }
-  }
-
-  private async replay(place: Place, digest: string, reply: FastifyReply): Promise<unknown> {
-    const first = await this.database.client.idempotentAnswer.findUnique({ where: { accountId_key: place } });
+  private async replay({ place, isSecret }: Keyed, digest: string, reply: FastifyReply): Promise<unknown> {
+    const first = await this.answers.find(place);
     if (!first || first.status === null) throw new Problem(platformProblems['request/key-busy'], undefined, [], { 'Retry-After': '1' });
     if (first.requestDigest !== digest) throw new Problem(platformProblems['request/key-reused']);
+    if (isSecret) throw new Problem(platformProblems['request/secret-not-kept']);
     for (const [name, value] of Object.entries((first.headers ?? {}) as Record<string, string | null>))
       if (value !== null) reply.header(name, value);
     reply.status(first.status).header('Idempotency-Replayed', 'true');
     return JSON.parse(first.body ?? 'null') as unknown;
   }
 }
+
+interface Keyed {
+  readonly place: Place;
+  /** Whether the answer holds a secret, which is shown once. */
+  readonly isSecret: boolean;
+}
+
+const headerOf = (reply: FastifyReply, name: string): string | null => {
+  const value = reply.getHeader(name);
+  return typeof value === 'string' ? value : null;
+};
 
 /** Gives the digest of method, address and body; a stream, and the file of a form, is digested as it is read. */
 function fingerprintOf(request: RequestWithActor): () => Promise<string> {

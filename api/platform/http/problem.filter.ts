@@ -3,10 +3,11 @@ import type { ArgumentsHost, ExceptionFilter } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
-import { brokenRule, isDuplicate, isRetryable } from '../database/database-failure.js';
+import { brokenRule, isBusy, isDuplicate, isRetryable, isUnreachable, isUnstorable } from '../database/database-failure.js';
 import { platformProblems as known } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { ProblemKind } from '../errors/problem.js';
+import { PROBLEM_TYPE, problemBody } from './problem-body.js';
 
 const KIND_OF_STATUS: Readonly<Record<number, ProblemKind>> = {
   400: known['request/malformed'],
@@ -33,33 +34,30 @@ export class ProblemFilter implements ExceptionFilter {
     const problem = toProblem(error);
     if (problem.kind.status >= 500)
       this.logger.error(
-        `${request.method} ${request.url} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
+        `${request.method} ${request.routeOptions.url ?? 'no such route'} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
       );
-    const { code, status, title } = problem.kind;
     void http
       .getResponse<FastifyReply>()
-      .status(status)
+      .status(problem.kind.status)
       .headers({ ...problem.headers, 'Cache-Control': 'no-store' })
-      .type('application/problem+json')
-      .send({
-        type: `${this.config.PUBLIC_URL}/problems/#${code.replace('/', '-')}`,
-        title,
-        status,
-        code,
-        detail: problem.detail,
-        instance: request.url.split('?')[0],
-        errors: problem.errors,
-        ...problem.members,
-      });
+      .type(PROBLEM_TYPE)
+      .send(problemBody(problem, request.url, this.config.PUBLIC_URL));
   }
 }
 
+/** How the reader of forms says that what it was given is none; it gives no code. */
+const BROKEN_FORM = /multipart data|Multipart: /i;
+
 function toProblem(error: unknown): Problem {
   if (error instanceof Problem) return error;
+  if (error instanceof Error && BROKEN_FORM.test(error.message))
+    return new Problem(known['request/malformed'], 'The form cannot be read to its end. Send multipart/form-data with one file, whole.');
+  if (isUnreachable(error)) return new Problem(known['server/not-ready'], 'The database does not answer.', [], { 'Retry-After': '5' });
   const rule = brokenRule(error);
   if (rule !== null) return new Problem(known['record/rule-broken'], rule);
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);
-  if (isRetryable(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
+  if (isRetryable(error) || isBusy(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
+  if (isUnstorable(error)) return new Problem(known['request/not-valid'], 'A value cannot be kept on record. Nothing was stored.');
   const status = error instanceof HttpException ? error.getStatus() : ((error as { statusCode?: number }).statusCode ?? 500);
   const kind = KIND_OF_STATUS[status];
   return kind ? new Problem(kind, (error as Error).message) : new Problem(known['server/failed']);

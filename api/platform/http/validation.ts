@@ -2,6 +2,7 @@ import { StandardSchemaValidationPipe } from '@nestjs/common';
 import { platformProblems } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { InputFault } from '../errors/problem.js';
+import { MOST_FAULTS } from './content-faults.js';
 
 interface Issue {
   readonly message: string;
@@ -30,10 +31,19 @@ export function toFaults(issues: readonly Issue[]): InputFault[] {
   });
 }
 
-/** The 422 that lists all faults of an input. */
+/** The 422 that lists the faults of an input; of very many the first 100, the rest counted. */
 export function notValid(faults: readonly InputFault[]): Problem {
   const count = faults.length === 1 ? '1 fault' : `${faults.length} faults`;
-  return new Problem(platformProblems['request/not-valid'], `${count} found; nothing was stored.`, faults);
+  const furtherFaults = Math.max(0, faults.length - MOST_FAULTS);
+  const listed = furtherFaults === 0 ? '' : `, the first ${MOST_FAULTS} are listed`;
+  const members = furtherFaults === 0 ? {} : { furtherFaults };
+  return new Problem(
+    platformProblems['request/not-valid'],
+    `${count} found${listed}; nothing was stored.`,
+    faults.slice(0, MOST_FAULTS),
+    {},
+    members,
+  );
 }
 
 /** Validates bodies, queries and parameters by the zod schema at their decorator. */

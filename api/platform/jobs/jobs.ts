@@ -1,45 +1,128 @@
-import { Inject, Injectable } from '@nestjs/common';
-import type { OnApplicationShutdown } from '@nestjs/common';
+import { Inject, Injectable, Logger } from '@nestjs/common';
 import { PgBoss, fromPrisma } from 'pg-boss';
+import type { JobWithMetadata } from 'pg-boss';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
 import type { Transaction } from '../database/database.js';
+import { stateOfOrder } from './order-state.js';
+import type { OpenOrder, OrderState } from '../../contract/order-state.js';
+
+/** Where orders of one kind wait. */
+export interface OrderQueue {
+  readonly name: string;
+  /** "exclusive": one order of a key that is not done yet; "short": one that waits, beside those that are being carried out. */
+  readonly policy: 'exclusive' | 'short';
+}
+
+interface OrderWishes {
+  /** Of orders with the same key no more than the policy allows. */
+  readonly key?: string;
+  /** Seconds from now until it may be taken up. */
+  readonly afterS?: number;
+}
+
+/** A worker that is gone is told by its silence for so long; a long computation may keep a living one silent, which does no harm. */
+const HEARTBEAT_S = 30;
+const LOOK_AFTER_WORKERS_S = 10;
+const QUEUES_OF_ITS_OWN = '__pgboss__';
+const RETRY = { retryLimit: 5, retryDelay: 2, retryBackoff: true };
 
 /** Orders for the worker. An order rides in the transaction of the change that asks for it. */
 @Injectable()
-export class Jobs implements OnApplicationShutdown {
+export class Jobs {
+  private readonly log = new Logger(Jobs.name);
   private readonly boss: PgBoss;
   private starting: Promise<unknown> | undefined;
   private readonly known = new Set<string>();
 
   constructor(@Inject(CONFIG) config: Config) {
-    this.boss = new PgBoss({ connectionString: config.DATABASE_URL, max: 4 });
-    this.boss.on('error', () => undefined);
+    this.boss = new PgBoss({
+      connectionString: config.DATABASE_URL,
+      max: 4,
+      superviseIntervalSeconds: LOOK_AFTER_WORKERS_S,
+      monitorIntervalSeconds: LOOK_AFTER_WORKERS_S,
+    });
+    this.boss.on('error', (error) => this.log.error(`The queue of orders: ${String(error)}`));
   }
 
-  /** Puts an order into the transaction; a rollback takes it away again. */
-  async order(tx: Transaction, queue: string, data: object): Promise<void> {
+  /** Puts an order into the transaction, which a rollback takes away again; without one it is put on record by itself. */
+  async order(tx: Transaction | null, queue: OrderQueue, data: object, { key, afterS = 0 }: OrderWishes = {}): Promise<void> {
     await this.prepare(queue);
-    await this.boss.send(queue, data, { db: fromPrisma(tx), retryLimit: 5, retryDelay: 2, retryBackoff: true, expireInSeconds: 900 });
-  }
-
-  /** Lets this process carry out the orders of a queue, one at a time. */
-  async carryOut(queue: string, work: (data: object) => Promise<void>): Promise<void> {
-    await this.prepare(queue);
-    await this.boss.work<object>(queue, { pollingIntervalSeconds: 0.5, batchSize: 1 }, async (jobs) => {
-      for (const job of jobs) await work(job.data);
+    await this.boss.send(queue.name, data, {
+      ...(tx && { db: fromPrisma(tx) }),
+      ...(key !== undefined && { singletonKey: key }),
+      startAfter: afterS,
+      heartbeatSeconds: HEARTBEAT_S,
+      expireInSeconds: 24 * 3600 - 1,
+      ...RETRY,
     });
   }
 
-  /** Makes sure that the queue exists; safe to call from many processes. */
-  async prepare(queue: string): Promise<void> {
-    await (this.starting ??= this.boss.start());
-    if (this.known.has(queue)) return;
-    await this.boss.createQueue(queue);
-    this.known.add(queue);
+  /** Takes back what waits under a key; what is being carried out goes on. */
+  async takeBack(tx: Transaction, queue: OrderQueue, key: string): Promise<void> {
+    await this.prepare(queue);
+    const waiting = await this.boss.findJobs(queue.name, { key, queued: true });
+    const ids = waiting.map(({ id }) => id);
+    if (ids.length > 0) await this.boss.cancel(queue.name, ids, { db: fromPrisma(tx) });
   }
 
-  async onApplicationShutdown(): Promise<void> {
+  /** How far the newest order of a key is; null when there is none. */
+  async stateOf(queue: OrderQueue, key: string): Promise<OrderState | null> {
+    await this.prepare(queue);
+    const newest = (await this.boss.findJobs<object>(queue.name, { key })).at(-1);
+    return newest ? stateOfOrder(newest) : null;
+  }
+
+  /** Orders of every kind that are not done: those that wait, those at work and those that failed. */
+  async open(): Promise<OpenOrder[]> {
+    await this.start();
+    const queues = (await this.boss.getQueues()).filter(({ name }) => !name.startsWith(QUEUES_OF_ITS_OWN));
+    const jobs = (await Promise.all(queues.map(({ name }) => this.boss.findJobs<object>(name)))).flat();
+    return jobs
+      .filter(({ state }) => !['completed', 'cancelled'].includes(state))
+      .map((job) => ({ queue: job.name, order: job.data, orderedAt: job.createdOn.toISOString(), ...stateOfOrder(job) }));
+  }
+
+  /** Lets this process carry out the orders of a queue, one at a time. What fails is told in the log and tried again a few times. */
+  async carryOut(queue: OrderQueue, work: (data: object) => Promise<void>): Promise<void> {
+    await this.prepare(queue);
+    const options = { pollingIntervalSeconds: 0.5, batchSize: 1, includeMetadata: true } as const;
+    await this.boss.work<object, undefined, typeof options>(queue.name, options, async (jobs) => {
+      for (const job of jobs) {
+        await work(job.data).catch((error: unknown) => {
+          this.log.error(failureInWords(job, error), error instanceof Error ? error.stack : undefined);
+          throw error;
+        });
+      }
+    });
+  }
+
+  /** Lets one of all workers do this at the times of a cron line, UTC. */
+  async every(name: string, cron: string, work: () => Promise<void>): Promise<void> {
+    await this.carryOut({ name, policy: 'short' }, work);
+    await this.boss.schedule(name, cron);
+  }
+
+  /** Makes sure that the queue exists; safe to call from many processes. */
+  async prepare({ name, policy }: OrderQueue): Promise<void> {
+    await this.start();
+    if (this.known.has(name)) return;
+    await this.boss.createQueue(name, { policy });
+    this.known.add(name);
+  }
+
+  private async start(): Promise<void> {
+    await (this.starting ??= this.boss.start());
+  }
+
+  /** Waits a little for the orders at work. */
+  async stop(): Promise<void> {
     if (this.starting) await this.boss.stop({ graceful: true, timeout: 10_000 });
   }
+}
+
+function failureInWords({ name, data, retryCount, retryLimit }: JobWithMetadata, error: unknown): string {
+  const attempt = `attempt ${retryCount + 1} of ${retryLimit + 1}`;
+  const next = retryCount < retryLimit ? 'it is tried again' : 'it is not tried again by itself';
+  return `Order ${name} ${JSON.stringify(data)} failed (${attempt}; ${next}): ${error instanceof Error ? error.message : String(error)}`;
 }

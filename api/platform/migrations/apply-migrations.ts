@@ -23,6 +23,9 @@ const MIGRATIONS_TABLE = `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (
 
 export const MIGRATIONS_FOLDER = fileURLToPath(new URL('../../../prisma/migrations', import.meta.url));
 
+const APPLIED = `SELECT "migration_name" AS name, "checksum", "finished_at" IS NOT NULL AS "isFinished"
+  FROM "_prisma_migrations" WHERE "rolled_back_at" IS NULL`;
+
 /**
  * Brings a database up to the history in a folder of migrations; does nothing when it is already there.
  * Each migration runs in a transaction of its own together with its row in `_prisma_migrations`: it is there whole or not at all.
@@ -31,6 +34,33 @@ export const MIGRATIONS_FOLDER = fileURLToPath(new URL('../../../prisma/migratio
  */
 export async function applyMigrations(databaseUrl: string, folder: string = MIGRATIONS_FOLDER): Promise<string[]> {
   const migrations = await readMigrations(folder);
+  return withConnection(databaseUrl, async (client) => {
+    // Held by the session, not a transaction; ends with the connection.
+    await client.query('SELECT pg_advisory_lock($1)', [ADVISORY_LOCK_KEY]);
+    await client.query(MIGRATIONS_TABLE);
+    const { rows } = await client.query<AppliedMigration>(APPLIED);
+    requireSameHistory(migrations, rows);
+    const pending = migrations.slice(rows.length);
+    for (const migration of pending) await applyMigration(client, migration);
+    return pending.map(({ name }) => name);
+  });
+}
+
+/**
+ * Names of the migrations that a database still lacks; changes nothing.
+ * @throws Error when the database's history is not a beginning of the folder's
+ */
+export async function pendingMigrations(databaseUrl: string, folder: string = MIGRATIONS_FOLDER): Promise<string[]> {
+  const migrations = await readMigrations(folder);
+  return withConnection(databaseUrl, async (client) => {
+    const table = await client.query<{ isThere: boolean }>(`SELECT to_regclass('"_prisma_migrations"') IS NOT NULL AS "isThere"`);
+    const rows = table.rows[0]?.isThere ? (await client.query<AppliedMigration>(APPLIED)).rows : [];
+    requireSameHistory(migrations, rows);
+    return migrations.slice(rows.length).map(({ name }) => name);
+  });
+}
+
+async function withConnection<Answer>(databaseUrl: string, work: (client: pg.Client) => Promise<Answer>): Promise<Answer> {
   const client = new pg.Client({
     connectionString: databaseUrl,
     application_name: 'fairpull: migrations',
@@ -38,16 +68,7 @@ export async function applyMigrations(databaseUrl: string, folder: string = MIGR
   });
   await client.connect();
   try {
-    // Held by the session, not a transaction; ends with the connection.
-    await client.query('SELECT pg_advisory_lock($1)', [ADVISORY_LOCK_KEY]);
-    await client.query(MIGRATIONS_TABLE);
-    const { rows } = await client.query<AppliedMigration>(
-      'SELECT "migration_name" AS name, "checksum", "finished_at" IS NOT NULL AS "isFinished" FROM "_prisma_migrations" WHERE "rolled_back_at" IS NULL',
-    );
-    requireSameHistory(migrations, rows);
-    const pending = migrations.slice(rows.length);
-    for (const migration of pending) await applyMigration(client, migration);
-    return pending.map(({ name }) => name);
+    return await work(client);
   } finally {
     await client.end();
   }

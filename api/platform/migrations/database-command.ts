@@ -1,19 +1,14 @@
 /**
- * `npm run db:migrate | db:status | db:diff | db:new-migration -- <name>`: the database commands of contributors,
- * on DATABASE_URL or else on the embedded server of this checkout.
+ * `npm run db:migrate | db:status | db:diff | db:new-migration -- <name>`: the database commands, on DATABASE_URL or else on the
+ * embedded server of this checkout. All but `migrate` and `status` need the packages for development.
  */
-import { spawn } from 'node:child_process';
-import { copyFile, mkdir, mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { startEmbeddedPostgres } from '../embedded-postgres/start-embedded-postgres.js';
-import { applyMigrations, MIGRATIONS_FOLDER } from './apply-migrations.js';
+import { applyMigrations, MIGRATIONS_FOLDER, pendingMigrations } from './apply-migrations.js';
 
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
-const FROM_HISTORY_TO_SCHEMA = ['migrate', 'diff', '--from-migrations', 'prisma/migrations', '--to-schema', 'prisma', '--script'];
-/** Exit code of `migrate diff --exit-code` when there is a difference. */
-const DIFFERS = 2;
 
 async function main([command, name]: readonly string[]): Promise<number> {
   const given = process.env['DATABASE_URL'];
@@ -32,10 +27,14 @@ async function runCommand(command: string | undefined, name: string | undefined,
       console.log(applied.length === 0 ? 'The database is up to date.' : `Applied: ${applied.join(', ')}`);
       return 0;
     }
-    case 'status':
-      return runPrisma(['migrate', 'status'], databaseUrl);
+    case 'status': {
+      const pending = await pendingMigrations(databaseUrl);
+      console.log(pending.length === 0 ? 'The database is up to date.' : `Not applied yet: ${pending.join(', ')}`);
+      return pending.length === 0 ? 0 : 1;
+    }
     case 'diff':
-      return runPrisma(FROM_HISTORY_TO_SCHEMA, databaseUrl);
+      process.stdout.write(await missingSql(databaseUrl));
+      return 0;
     case 'new-migration':
       return writeMigration(name, databaseUrl);
     default:
@@ -51,38 +50,18 @@ async function writeMigration(name: string | undefined, databaseUrl: string): Pr
     );
     return 1;
   }
-  // Written elsewhere first: the comparison refuses a history with a folder that has no migration.sql.
-  const draft = join(await mkdtemp(join(tmpdir(), 'fairpull-migration-')), 'migration.sql');
-  const exitCode = await runPrisma([...FROM_HISTORY_TO_SCHEMA, '--exit-code', '-o', draft], databaseUrl);
-  if (exitCode !== 0 && exitCode !== DIFFERS) return exitCode;
+  const sql = await missingSql(databaseUrl);
   const folder = join(MIGRATIONS_FOLDER, `${new Date().toISOString().replace(/\D/g, '').slice(0, 14)}_${name}`);
   await mkdir(folder);
-  await copyFile(draft, join(folder, 'migration.sql'));
-  await rm(dirname(draft), { recursive: true });
+  await writeFile(join(folder, 'migration.sql'), sql);
   console.log(`Wrote ${join(folder, 'migration.sql')}. Read it before you commit it.`);
-  if (exitCode === 0)
-    console.log('The schema says nothing new; the file is empty. Write the SQL of triggers and constraints there by hand.');
+  if (sql === '') console.log('The models say nothing new; the file is empty. Write the SQL of triggers and constraints there by hand.');
   return 0;
 }
 
-function runPrisma(args: readonly string[], databaseUrl: string): Promise<number> {
-  const program = join(ROOT, 'node_modules', 'prisma', 'build', 'index.js');
-  const child = spawn(process.execPath, [program, ...args, '--config', join(ROOT, '.config', 'prisma.ts')], {
-    cwd: ROOT,
-    stdio: 'inherit',
-    env: {
-      ...process.env,
-      DATABASE_URL: databaseUrl,
-      PRISMA_SCHEMA_ENGINE_BINARY: join(ROOT, '.config', 'schema-engine.mjs'),
-      CHECKPOINT_DISABLE: '1',
-    },
-  });
-  return new Promise((resolve, reject) => {
-    child.once('error', reject);
-    child.once('exit', (exitCode) => {
-      resolve(exitCode ?? 1);
-    });
-  });
+async function missingSql(databaseUrl: string): Promise<string> {
+  const { sqlFromMigrationsToModels } = await import('../../../.config/models.js');
+  return sqlFromMigrationsToModels(databaseUrl);
 }
 
 process.exitCode = await main(process.argv.slice(2));

@@ -43,7 +43,7 @@ export async function launchServer(
   throw new Error('The server ended before it was ready; its own words stand above.');
 }
 
-/** The addresses by which the server, the worker and the site know the server; those that were given stay. */
+/** The address by which readers know the server; one that was given stays. */
 export function withAddresses(env: Readonly<Record<string, string>>, url: string): Record<string, string> {
-  return { ...env, PUBLIC_URL: process.env['PUBLIC_URL'] || url, API_URL: url };
+  return { ...env, PUBLIC_URL: process.env['PUBLIC_URL'] || url };
 }

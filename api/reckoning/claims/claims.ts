@@ -1,4 +1,4 @@
-import type { Quantity } from '../../contract/endpoints/editions.js';
+import { plainQuantity } from '../results/quantity.js';
 import type { Result } from '../results/results.js';
 import { claimRatioPercent } from '../../measurement/claims/claim-ratio.js';
 import { claimLimits, decideClaim } from '../../measurement/claims/decide-claim.js';
@@ -36,7 +36,7 @@ export function publishedClaims(context: ReleaseContext, variant: string): Publi
     .map(({ quantity, basis, printed, valueSi, seenOn, source }) => {
       const { factor, unit } = CLAIMED[quantity];
       const claimed = Number(valueSi) * factor;
-      const result = results?.get(quantity as Quantity);
+      const result = results?.get(plainQuantity(context.computed.quantities, quantity)?.key ?? '');
       return {
         quantity,
         basis,
@@ -45,7 +45,7 @@ export function publishedClaims(context: ReleaseContext, variant: string): Publi
         unit,
         seenOn,
         source,
-        measured: result ? toFigure(result, USUAL[result.quantity]) : null,
+        measured: result ? toFigure(result, USUAL[result.of.quantity]) : null,
         ratioPercent: result ? roundHalfEven(claimRatioPercent(result.estimate.value, claimed), 1) : null,
         decision: result ? decisionOn(result, claimed, quantity) : null,
       };

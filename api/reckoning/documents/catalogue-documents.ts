@@ -1,3 +1,5 @@
+import type { PinnedMethod } from '../results/quantity.js';
+import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { CatalogueDocument, MethodDocument, VariantName } from '../../contract/documents/release-documents.js';
 import { headingOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
@@ -14,27 +16,28 @@ export function catalogueDocument(context: ReleaseContext): CatalogueDocument {
         return { slug: line.slug, name: line.name, material, construction, carriers, variants: ofLine };
       }),
     })),
-    methods: pinned(context).map(({ slug, number }) => ({ slug, number })),
+    methods: pinned(context).map(([{ slug, number }]) => ({ slug, number })),
     checks: [...context.checks],
   };
 }
 
 /** The pinned version of each method, as worded. */
 export function methodDocuments(context: ReleaseContext): MethodDocument[] {
-  return pinned(context).map((version) => {
+  return pinned(context).map(([version, series]) => {
     const { slug, name, number, effectiveFrom, effectiveUntil, wording, isComparableWithPrevious } = version;
     return {
-      formatVersion: 1,
+      formatVersion: FORMAT_VERSION,
       slug,
       name,
       number,
       effectiveFrom,
       effectiveUntil,
       ...wording,
+      series: series.map((one) => ({ ...one })),
       parameters: parametersOf(version),
       limits: limitsOf(version),
       checks: context.checks.map(({ code }) => code),
-      checkSettings: Object.entries(version.checks ?? {}).map(([check, { severity = null, limits = {} }]) => ({
+      checkSettings: Object.entries(version.checks).map(([check, { severity = null, limits = {} }]) => ({
         check,
         severity,
         limits: Object.entries(limits).map(([name, value]) => ({ name, value })),
@@ -44,17 +47,17 @@ export function methodDocuments(context: ReleaseContext): MethodDocument[] {
   });
 }
 
-const pinned = ({ evidence: { edition }, methods }: ReleaseContext): PinnedVersion[] =>
-  edition.methods.flatMap(({ slug, number }) => methods.filter((version) => version.slug === slug && version.number === number));
+const pinned = ({ evidence: { edition }, methods }: ReleaseContext): [PinnedVersion, PinnedMethod['series']][] =>
+  edition.methods.flatMap(({ slug, number, series }) =>
+    methods
+      .filter((version) => version.slug === slug && version.number === number)
+      .map((version): [PinnedVersion, PinnedMethod['series']] => [version, series]),
+  );
 
-function parametersOf({ parameters: { areaFrom, knot, abrasion, settings } }: PinnedVersion): MethodDocument['parameters'] {
-  const named = [
-    ['Cross-section from', areaFrom],
-    ['Knot', knot],
-    ['Abrasion', abrasion],
-  ] as const;
-  return [...named.flatMap(([name, value]) => (value === null ? [] : [{ name, value, unit: '' }])), ...settings];
-}
+const parametersOf = ({ parameters: { areaFrom, settings } }: PinnedVersion): MethodDocument['parameters'] => [
+  ...(areaFrom === null ? [] : [{ name: 'Cross-section from', value: areaFrom, unit: '' }]),
+  ...settings,
+];
 
 function limitsOf({ limits }: PinnedVersion): MethodDocument['limits'] {
   const range = ({ low, high }: { low: number; high: number }) => `${low} to ${high}`;

@@ -1,6 +1,5 @@
-import type { Quantity } from '../../contract/endpoints/editions.js';
 import type { Estimate } from '../results/estimate.js';
-import { tCdf } from '../../measurement/distributions/t-distribution.js';
+import { changedValues } from '../../measurement/comparison/changed-values.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { Category, CategoryDocument, CategoryRow, Movement } from '../../contract/documents/release-documents.js';
@@ -13,14 +12,12 @@ import { headingOf, nameOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
 import { spreadOf } from './spread-of.js';
 
-const SIGNIFICANCE = 0.05;
-
 /** The standings of every category, in the order of the scheme. */
 export function categoryDocuments(context: ReleaseContext): CategoryDocument[] {
   return categoriesOf(context).map((category) => ({
     ...headingOf(context),
     category,
-    spread: spreadOf(context, category.quantity as Quantity),
+    spread: spreadOf(context, category.quantity),
     rows: rowsOf(context, category),
   }));
 }
@@ -31,8 +28,9 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
   const standing = standings.categories[category.code] ?? [];
   const isTied = competitionTies(standing.map(({ place }) => place));
   const moves = movesIn(context, category, standing);
+  const changed = changedIn(context, category.quantity);
   return standing.flatMap(({ id, place, placeIfIncluded }, i) => {
-    const result = results.get(id)?.get(category.quantity as Quantity);
+    const result = results.get(id)?.get(category.quantity);
     if (!result || !rule) return [];
     const variant = nameOf(context, id);
     const certain = context.certainty.categories.get(category.code)?.get(id);
@@ -44,10 +42,11 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
         isTied: isTied[i] ?? false,
         group: certain?.group ?? null,
         placeInterval: certain ? { low: certain.low, high: certain.high } : null,
+        couldBeFirst: certain?.couldBeFirst ?? null,
         movement: movementOf(moves(variant.slug), place),
         ...chancesOf(certain),
         figure: toFigure(result, rule),
-        change: changeOf(context, category, variant.slug, result.estimate),
+        change: changeOf(context, category, variant.slug, result.estimate, changed),
       },
     ];
   });
@@ -69,17 +68,29 @@ function movesIn(
   };
 }
 
-/** Change of the measured value against the edition before, by Welch's test on the two estimates (measured values apart by noise alone are told so). */
-function changeOf(context: ReleaseContext, category: Category, slug: string, now: Estimate): CategoryRow['change'] {
+/** Slugs of the variants whose measured value changed beyond noise, judged over the whole table. */
+function changedIn({ earlier, computed: { results } }: ReleaseContext, key: string): ReadonlySet<string> {
+  const pairs = (earlier[0]?.results ?? []).flatMap(({ variant, quantity, value, standardUncertainty, degreesOfFreedom }) => {
+    const now = results.get(variant)?.get(key)?.estimate;
+    if (quantity !== key || now?.standardUncertainty == null || standardUncertainty === null) return [];
+    const before = { value: Number(value), standardUncertainty: Number(standardUncertainty), degreesOfFreedom: Number(degreesOfFreedom) };
+    return [{ variant, now: { ...now, standardUncertainty: now.standardUncertainty }, before }];
+  });
+  const changed = changedValues(pairs);
+  return new Set(pairs.filter((_, i) => changed[i]).map(({ variant }) => variant));
+}
+
+/** Change of the measured value against the edition before. */
+function changeOf(
+  context: ReleaseContext,
+  category: Category,
+  slug: string,
+  now: Estimate,
+  changed: ReadonlySet<string>,
+): CategoryRow['change'] {
   const before = context.earlier[0]?.results.find(({ variant, quantity }) => variant === slug && quantity === category.quantity);
   if (!before) return { kind: 'first', percent: null };
   if (category.comparability === 'notComparable') return { kind: 'notComparable', percent: null };
-  const value = Number(before.value);
-  const percent = roundHalfEven((100 * (now.value - value)) / value, 1);
-  if (now.standardUncertainty === null || before.standardUncertainty === null) return { kind: 'withinNoise', percent };
-  const [mine, theirs] = [now.standardUncertainty ** 2, Number(before.standardUncertainty) ** 2];
-  const degreesOfFreedom = (mine + theirs) ** 2 / (mine ** 2 / now.degreesOfFreedom + theirs ** 2 / Number(before.degreesOfFreedom));
-  const t = Math.abs(now.value - value) / Math.sqrt(mine + theirs);
-  const p = 2 * (1 - tCdf(t, Math.min(1e6, degreesOfFreedom)));
-  return { kind: p < SIGNIFICANCE ? 'changed' : 'withinNoise', percent };
+  const percent = roundHalfEven((100 * (now.value - Number(before.value))) / Number(before.value), 1);
+  return { kind: changed.has(slug) ? 'changed' : 'withinNoise', percent };
 }

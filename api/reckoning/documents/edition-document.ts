@@ -1,6 +1,7 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import type { Category, EditionDocument, Movement, OverallRow, VariantName } from '../../contract/documents/release-documents.js';
+import { keyOf } from '../results/quantity.js';
 import { shortfallsOf, wordsOf } from '../results/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
@@ -11,20 +12,26 @@ import { sensitivityOf } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
 export function categoriesOf(context: ReleaseContext): Category[] {
-  const { edition } = context.computed;
-  return edition.scheme.rules.categories.map(({ code, name, quantity, unit, tradeUnit, direction, weight, method, conditions }) => ({
-    code,
-    name,
-    quantity,
-    unit,
-    tradeUnit,
-    direction,
-    weight,
-    method,
-    methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
-    conditions,
-    comparability: comparabilityOf(context, code),
-  }));
+  const { edition, quantities } = context.computed;
+  return edition.scheme.rules.categories.map((category) => {
+    const { code, name, unit, tradeUnit, direction, weight, method, series, section, conditions } = category;
+    return {
+      code,
+      name,
+      quantity: keyOf(category),
+      quantityName: quantities.find(({ key }) => key === keyOf(category))?.name ?? name,
+      unit,
+      tradeUnit,
+      direction,
+      weight,
+      method,
+      series,
+      section,
+      methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
+      conditions,
+      comparability: comparabilityOf(context, category),
+    };
+  });
 }
 
 /** The edition's own page: overall standings, incomplete and excluded entries, the scheme, the evidence. */
@@ -60,6 +67,7 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     overall: overallRows(context),
     incomplete: incompleteOf(context),
     excluded: exclusionsOf(context),
+    ...(edition.amendments ? { amendments: [...edition.amendments] } : {}),
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
     sensitivity: sensitivityOf(context.certainty),
     erratum,
@@ -98,6 +106,7 @@ export function overallRows(context: ReleaseContext): OverallRow[] {
       isTied: isTied[i] ?? false,
       group: certain?.group ?? null,
       placeInterval: certain ? { low: certain.low, high: certain.high } : null,
+      couldBeFirst: certain?.couldBeFirst ?? null,
       movement: movementOf(moves.get(variant.slug), place),
       ...chancesOf(certain),
       score,

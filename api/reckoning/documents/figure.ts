@@ -1,5 +1,6 @@
-import type { Quantity } from '../../contract/endpoints/editions.js';
+import type { QuantityKind } from '../../contract/endpoints/editions.js';
 import { intervalOf } from '../results/estimate.js';
+import type { EditionQuantity } from '../results/quantity.js';
 import type { Result } from '../results/results.js';
 import { convert } from '../../measurement/units/convert.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
@@ -16,14 +17,13 @@ export interface Shown {
 }
 
 /** How quantities are shown that no category of the scheme ranks. */
-export const USUAL: Readonly<Record<Quantity, Shown>> = {
+export const USUAL: Readonly<Record<QuantityKind, Shown>> = {
   breakingForce: { unit: 'N', places: 1, tradeUnit: 'lbf', tradePlaces: 2 },
   apparentStress: { unit: 'MPa', places: 1, tradeUnit: 'psi', tradePlaces: 0 },
   diameter: { unit: 'mm', places: 3, tradeUnit: 'in', tradePlaces: 4 },
   outOfRoundness: { unit: '%', places: 1, tradeUnit: null, tradePlaces: null },
   linearDensity: { unit: 'tex', places: 2, tradeUnit: 'den', tradePlaces: 0 },
-  knotRetention: { unit: '%', places: 1, tradeUnit: null, tradePlaces: null },
-  abrasionRetention: { unit: '%', places: 1, tradeUnit: null, tradePlaces: null },
+  retention: { unit: '%', places: 1, tradeUnit: null, tradePlaces: null },
   strengthHonesty: { unit: '%', places: 1, tradeUnit: null, tradePlaces: null },
 };
 
@@ -35,13 +35,13 @@ export function inUnit(value: number, from: string, to: string, places: number):
 
 /** A result as a published figure: value, 95 % interval, evidence, and the same in the trade's unit. */
 export const toFigure = (result: Result, shown: Shown): Figure =>
-  shownFigure(result.quantity, result.estimate.value, intervalOf(result.estimate), result, shown);
+  shownFigure(result.of, result.estimate.value, intervalOf(result.estimate), result, shown);
 
 type Behind = Pick<Figure, 'specimens' | 'submissions' | 'testers' | 'rigs' | 'note'>;
 
 /** A value with its interval as shown, rounded half-even to its places. */
 export function shownFigure(
-  quantity: Quantity,
+  { key, name }: Pick<EditionQuantity, 'key' | 'name'>,
   value: number,
   interval: { readonly low: number; readonly high: number } | null,
   { specimens, submissions, testers, rigs, note }: Behind,
@@ -50,7 +50,8 @@ export function shownFigure(
   const si = (one: number): string => roundHalfEven(one, places);
   const trade = (one: number): string => inUnit(one, unit, tradeUnit ?? unit, tradePlaces ?? places);
   return {
-    quantity,
+    quantity: key,
+    name,
     unit,
     value: si(value),
     low: interval && si(interval.low),

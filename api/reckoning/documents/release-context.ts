@@ -3,6 +3,7 @@ import type { Certainty } from '../standings/certainty.js';
 import { computeEdition } from '../standings/compute-edition.js';
 import type { ComputedEdition } from '../standings/compute-edition.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
+import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { VariantName } from '../../contract/documents/release-documents.js';
 import { canonicalJson } from '../canonical-json.js';
 import type { ReleaseInputs } from '../release-inputs.js';
@@ -31,10 +32,10 @@ const seededBy = ({ evidence: { edition, submissions } }: ReleaseInputs) => ({
 
 /** Heading that every document carries. */
 export const headingOf = ({ house, isDemo, revision, publishedAt, evidence: { edition } }: ReleaseInputs) => ({
-  formatVersion: 1 as const,
+  formatVersion: FORMAT_VERSION as typeof FORMAT_VERSION,
   house,
   isDemo,
-  edition: { slug: edition.slug, name: edition.name, openedOn: edition.opensOn, closedOn: edition.closesOn },
+  edition: { slug: edition.slug, name: edition.name, openedOn: edition.opensOn, closedOn: edition.closedOn ?? edition.closesOn },
   revision,
   publishedAt,
 });

@@ -1,6 +1,7 @@
 import { toChartDocument } from '../rigs/chart-document.js';
 import { chartsOf } from '../rigs/control-charts.js';
 import { knownEffects } from '../rigs/known-effects.js';
+import type { EditionQuantity } from '../results/quantity.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { RigsDocument } from '../../contract/documents/rigs-document.js';
 import { headingOf } from './release-context.js';
@@ -40,22 +41,35 @@ function testersOf(submissions: ReleaseContext['evidence']['submissions']): Rigs
     .sort((one, other) => (one.name < other.name ? -1 : 1));
 }
 
-const agreementOf = ({ computed: { spreads } }: ReleaseContext): RigsDocument['agreement'] =>
-  Object.entries(spreads)
+const agreementOf = ({ computed: { quantities, spreads } }: ReleaseContext): RigsDocument['agreement'] =>
+  [...spreads]
     .filter(([, { between }]) => between.degreesOfFreedom > 0)
     .map(([quantity, { typicalCvPercent, between }]) => ({
       quantity,
+      name: wordsFor(quantities, quantity),
       specimenPercent: typicalCvPercent === null ? null : roundHalfEven(typicalCvPercent, 1),
       betweenSubmissionsPercent: roundHalfEven(between.relativePercent, 1),
       degreesOfFreedom: between.degreesOfFreedom,
     }));
 
-const effectsOf = ({ evidence }: ReleaseContext): NonNullable<RigsDocument['effects']> =>
-  Object.entries(knownEffects(evidence)).flatMap(([quantity, causes]) =>
+const wordsFor = (quantities: readonly EditionQuantity[], key: string): string =>
+  quantities.find((quantity) => quantity.key === key)?.name ?? key;
+
+const effectsOf = ({ evidence, computed: { quantities } }: ReleaseContext): NonNullable<RigsDocument['effects']> =>
+  Object.entries(knownEffects(evidence, evidence.edition.methods)).flatMap(([quantity, causes]) =>
     (['rig', 'tester'] as const).flatMap((cause) => {
       const known = causes[cause];
       if (!known) return [];
       const { relativeSd, degreesOfFreedom, source } = known;
-      return [{ quantity, cause, relativePercent: roundHalfEven(100 * Number(relativeSd), 2), degreesOfFreedom, source }];
+      return [
+        {
+          quantity,
+          name: wordsFor(quantities, quantity),
+          cause,
+          relativePercent: roundHalfEven(100 * Number(relativeSd), 2),
+          degreesOfFreedom,
+          source,
+        },
+      ];
     }),
   );

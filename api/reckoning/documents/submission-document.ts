@@ -1,15 +1,16 @@
 import { rigOf } from '../standings/compute-edition.js';
-import type { Quantity } from '../../contract/endpoints/editions.js';
+import { quantitiesIn } from '../results/quantity.js';
+import type { EditionQuantity, PinnedMethod } from '../results/quantity.js';
+import { spreadIn } from '../results/series.js';
 import type { Figure, PublishedSubmission } from '../../contract/documents/release-documents.js';
 import type { PublishedTrace } from '../../contract/documents/trace.js';
 import { figuresOfEvidence } from '../evidence/submission-evidence.js';
 import type { SubmissionEvidence } from '../evidence/submission-evidence.js';
 import type { TraceEvidence } from '../../readings/traces/trace-evidence.js';
-import type { Spread } from '../../readings/submission-figures.js';
 import { shownFigure, USUAL } from './figure.js';
 
 /** An accepted submission with every specimen and reading, counted or not. */
-export function publishedSubmission(submission: SubmissionEvidence): PublishedSubmission {
+export function publishedSubmission(submission: SubmissionEvidence, methods: readonly PinnedMethod[]): PublishedSubmission {
   const { reference, revision, method, tester, reviewer, spool, benchDay, specimens, findings } = submission;
   return {
     reference,
@@ -22,7 +23,7 @@ export function publishedSubmission(submission: SubmissionEvidence): PublishedSu
     instruments: submission.instruments.map(({ code, certificate }) => ({ code, calibration: certificate })),
     spool,
     benchDay,
-    figures: figuresOf(submission),
+    figures: figuresOf(submission, methods),
     findings: findings.map(({ code, message, resolution }) => ({ code, message, resolution })),
     specimens: specimens.map(({ number, condition, state, reason, readings, trace }) => ({
       number,
@@ -48,27 +49,22 @@ const publishedTrace = ({ figures, points, ...trace }: TraceEvidence): Published
 });
 
 /** Figures of the submission by itself: its repeatability as found, without the calibration of its rig. */
-function figuresOf(submission: SubmissionEvidence): Figure[] {
-  const { breakingForceN, diameterMm, outOfRoundnessPercent, linearDensityTex, retentionPercent, treatedForceN } =
-    figuresOfEvidence(submission);
-  const isKnot = submission.method.slug === 'named-knot';
-  const means: readonly (readonly [Quantity, Spread | null])[] = [
-    ['breakingForce', breakingForceN],
-    ['diameter', diameterMm],
-    ['outOfRoundness', outOfRoundnessPercent],
-    ['linearDensity', linearDensityTex],
-  ];
-  return [
-    ...means.flatMap(([quantity, spread]) => (spread ? [ownFigure(quantity, spread.n, { ...spread, value: spread.mean })] : [])),
-    ...(retentionPercent
-      ? [ownFigure(isKnot ? 'knotRetention' : 'abrasionRetention', (breakingForceN?.n ?? 0) + (treatedForceN?.n ?? 0), retentionPercent)]
-      : []),
-  ];
+function figuresOf(submission: SubmissionEvidence, methods: readonly PinnedMethod[]): Figure[] {
+  const figures = figuresOfEvidence(submission);
+  const found = { method: submission.method.slug, figures };
+  const method = methods.find(({ slug }) => slug === found.method);
+  return (method ? quantitiesIn(method) : []).flatMap((quantity) => {
+    const spreads = quantity.parts.map((part) => spreadIn(part, found));
+    const [spread] = spreads;
+    const interval = quantity.quantity === 'retention' ? figures.retentionPercent : spread && { ...spread, value: spread.mean };
+    const specimens = spreads.reduce((sum, one) => sum + (one?.n ?? 0), 0);
+    return interval ? [ownFigure(quantity, specimens, interval)] : [];
+  });
 }
 
-function ownFigure(quantity: Quantity, specimens: number, { value, low95, high95 }: Interval): Figure {
+function ownFigure(of: EditionQuantity, specimens: number, { value, low95, high95 }: Interval): Figure {
   const interval = low95 === null || high95 === null ? null : { low: low95, high: high95 };
-  return shownFigure(quantity, value, interval, { specimens, submissions: 1, testers: 1, rigs: 1, note: null }, USUAL[quantity]);
+  return shownFigure(of, value, interval, { specimens, submissions: 1, testers: 1, rigs: 1, note: null }, USUAL[of.quantity]);
 }
 
 interface Interval {

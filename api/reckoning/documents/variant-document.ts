@@ -5,7 +5,8 @@ import type {
   VariantDocument,
   VariantName,
 } from '../../contract/documents/release-documents.js';
-import { valueCell } from '../erratum.js';
+import { keyOf } from '../results/quantity.js';
+import { valueCell } from '../cells.js';
 import { budgetOf } from './budgets.js';
 import { publishedClaims } from '../claims/claims.js';
 import { toFigure, USUAL } from './figure.js';
@@ -38,21 +39,21 @@ function variantDocument(
     all.filter((row) => row.variant.slug === variant.slug).map(({ variant: _, ...row }) => ({ category, row })),
   );
   const outcome = excluded ? 'excluded' : incomplete ? 'incomplete' : 'placed';
-  const results = context.computed.results.get(variant.slug) ?? new Map<never, never>();
+  const results = [...(context.computed.results.get(variant.slug) ?? [])];
   return {
     ...headingOf(context),
     variant,
     outcome,
-    exclusion: excluded
-      ? { reasonCode: excluded.reasonCode, words: excluded.words, effect: excluded.effect, placeIfIncluded: excluded.placeIfIncluded }
-      : null,
+    exclusion: excluded ? exclusionWords(excluded) : null,
     missing: incomplete?.missing ?? [],
     overall: overall ? withoutVariant(overall) : null,
     categories: rows,
-    figures: [...results].map(([quantity, result]) => toFigure(result, USUAL[quantity])),
-    evidence: [...results].map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
+    figures: results.map(([, result]) => toFigure(result, USUAL[result.of.quantity])),
+    evidence: results.map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
     claims: publishedClaims(context, variant.slug),
-    submissions: context.evidence.submissions.filter((submission) => submission.variant === variant.slug).map(publishedSubmission),
+    submissions: context.evidence.submissions
+      .filter((submission) => submission.variant === variant.slug)
+      .map((submission) => publishedSubmission(submission, context.evidence.edition.methods)),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
     spools: spoolsOf(context, variant.slug),
     budgets: budgetsOf(context, variant.slug),
@@ -65,10 +66,12 @@ function variantDocument(
 }
 
 const budgetsOf = ({ computed, evidence }: ReleaseContext, slug: string): VariantDocument['budgets'] =>
-  evidence.edition.scheme.rules.categories.flatMap(({ code, quantity }) => {
-    const result = computed.results.get(slug)?.get(quantity);
-    return result ? budgetOf(code, result.estimate) : [];
+  evidence.edition.scheme.rules.categories.flatMap((category) => {
+    const result = computed.results.get(slug)?.get(keyOf(category));
+    return result ? budgetOf(category.code, result.estimate) : [];
   });
+
+const exclusionWords = ({ variant: _, ...exclusion }: EditionDocument['excluded'][number]) => exclusion;
 
 const withoutVariant = ({ variant: _, ...row }: EditionDocument['overall'][number]) => row;
 

@@ -7,7 +7,9 @@ import type { RoundRobinEvidence } from './round-robin-evidence.js';
 import type { SubmissionEvidence } from './submission-evidence.js';
 import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
+import type { Amendment } from '../../contract/amendment.js';
 import type { SchemeRules } from '../../contract/endpoints/editions.js';
+import type { PinnedMethod } from '../results/quantity.js';
 
 export interface EntryEvidence {
   /** Slug of the variant. */
@@ -21,6 +23,10 @@ export interface EditionEvidence {
     readonly name: string;
     readonly opensOn: string;
     readonly closesOn: string;
+    /** When it was closed; an edition from before that was kept has none. */
+    readonly closedOn?: string;
+    /** What it took besides while it was open, oldest first; none where it took nothing. */
+    readonly amendments?: readonly Amendment[];
     /** Slug of the edition before; null for the first. */
     readonly previous: string | null;
     readonly blindKeyDigest: string | null;
@@ -31,8 +37,8 @@ export interface EditionEvidence {
       readonly words: string;
       readonly rules: SchemeRules;
     };
-    /** Pinned versions, by slug. */
-    readonly methods: readonly { readonly slug: string; readonly number: number }[];
+    /** Pinned versions with what they yield, by slug. */
+    readonly methods: readonly PinnedMethod[];
     readonly entries: readonly EntryEvidence[];
   };
   /** Accepted and not withdrawn. */

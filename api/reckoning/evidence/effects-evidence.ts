@@ -13,5 +13,5 @@ export interface CauseEffects {
   readonly tester?: KnownEffect | undefined;
 }
 
-/** Measured quantity, such as breakingForce or knotRetention → its effects. */
+/** Key of a measured quantity, such as breakingForce/straight-pull/untreated → its effects. */
 export type EffectsEvidence = Readonly<Record<string, CauseEffects>>;

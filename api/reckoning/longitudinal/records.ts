@@ -1,3 +1,4 @@
+import { keyOf, plainQuantity } from '../results/quantity.js';
 import type { RecordsDocument } from '../../contract/documents/release-documents.js';
 import type { ReleaseContext } from '../documents/release-context.js';
 import { printed } from './seasons.js';
@@ -21,9 +22,10 @@ interface Entry {
 
 /** The best value ever published in each category and class of strength, since its method last changed beyond comparison. */
 export function recordsOf(context: ReleaseContext, seasons: readonly SeasonOf[]): PublishedRecord[] {
+  const strength = plainQuantity(context.computed.quantities, 'breakingForce')?.key ?? '';
   return context.evidence.edition.scheme.rules.categories.flatMap((category) => {
     const comparable = comparableSeasons(context, category, seasons);
-    const entries = comparable.flatMap((season) => entriesOf(season, category));
+    const entries = comparable.flatMap((season) => entriesOf(season, category, strength));
     return [...Map.groupBy(entries, ({ from }) => from)]
       .sort(([one], [other]) => one - other)
       .map(([from, ofClass]) => recordOf(category, from, ofClass, comparable[0]?.edition ?? '', context.evidence.edition.slug));
@@ -43,9 +45,11 @@ function comparableSeasons({ methods }: ReleaseContext, { code, method }: Scheme
   return measured.slice(Math.max(0, start));
 }
 
-function entriesOf(season: SeasonOf, { code, quantity, places }: SchemeCategory): Entry[] {
+/** @param strength key of the breaking force that tells the class */
+function entriesOf(season: SeasonOf, category: SchemeCategory, strength: string): Entry[] {
+  const { code, places } = category;
   return (season.places.get(code) ?? []).flatMap(({ variant, place }) => {
-    const [value, forceN] = [season.valueOf(variant, quantity), season.valueOf(variant, 'breakingForce')];
+    const [value, forceN] = [season.valueOf(variant, keyOf(category)), season.valueOf(variant, strength)];
     return place === null || value === undefined || forceN === undefined
       ? []
       : [{ edition: season.edition, variant, from: classOf(forceN), value: printed(value, places) }];

@@ -8,7 +8,7 @@ export interface SeasonOf {
   readonly places: ReadonlyMap<string, readonly { readonly variant: string; readonly place: number | null }[]>;
   /** Code of a category → version of its method. */
   readonly methodVersions: ReadonlyMap<string, number>;
-  /** Value of a variant in a quantity, unrounded; undefined where none is published. */
+  /** Value of a variant in a quantity by its key, unrounded; undefined where none is published. */
   readonly valueOf: (variant: string, quantity: string) => number | undefined;
 }
 
@@ -37,7 +37,7 @@ function thisSeason({ computed: { edition, standings, results } }: ReleaseContex
     methodVersions: new Map(
       edition.scheme.rules.categories.map(({ code, method }) => [code, edition.methods.find(({ slug }) => slug === method)?.number ?? 0]),
     ),
-    valueOf: (variant, quantity) => [...(results.get(variant) ?? [])].find(([name]) => name === quantity)?.[1].estimate.value,
+    valueOf: (variant, quantity) => results.get(variant)?.get(quantity)?.estimate.value,
   };
 }
 

@@ -1,8 +1,8 @@
 /** What an entry still needs to count in a category. Pure. */
-import type { SchemeRules } from '../../contract/endpoints/editions.js';
+import type { SchemeCategory } from '../../contract/endpoints/editions.js';
+import { keyOf } from './quantity.js';
+import type { QuantityNamed } from './quantity.js';
 import type { EditionResults } from './results.js';
-
-type SchemeCategory = SchemeRules['categories'][number];
 
 /** One need of an entry in one category. */
 export interface Shortfall {
@@ -16,11 +16,12 @@ const KINDS = ['specimens', 'testers', 'rigs'] as const;
 
 /** What a variant lacks of the least evidence that a category asks for; empty when its result counts. */
 export function shortfallsOf(
-  { code, quantity, minimum }: Pick<SchemeCategory, 'code' | 'quantity' | 'minimum'>,
+  category: QuantityNamed & Pick<SchemeCategory, 'code' | 'minimum'>,
   variant: string,
   results: EditionResults['results'],
 ): Shortfall[] {
-  const result = results.get(variant)?.get(quantity);
+  const { code, minimum } = category;
+  const result = results.get(variant)?.get(keyOf(category));
   return KINDS.map((what) => ({ category: code, what, has: result?.[what] ?? 0, needs: minimum[what] })).filter(
     ({ has, needs }) => has < needs,
   );

@@ -1,34 +1,29 @@
-/** What is measured of a variant directly: means of submissions, what they share, and the evidence that they make together. Pure. */
-import { pooledBetweenVariance } from '../../measurement/consensus/pooled-between-variance.js';
-import { evidenceOfSubmissions } from '../../measurement/ranking/evidence-of-submissions.js';
-import type { Evidence, SharedEffect, SharedSource, SubmissionEvidence } from '../../measurement/ranking/evidence.js';
-import { causesOf } from './causes.js';
-import type { Causes } from './causes.js';
+/** What is measured of a variant directly: means of its submissions, and what the model of the bench makes of them over the whole edition. Pure. */
+import type { BenchSubmission, ToldSpread } from '../../measurement/bench-model/bench-series.js';
+import { effectsOf, spreadsOf } from '../../measurement/bench-model/effects-of.js';
+import type { FoundEffect } from '../../measurement/bench-model/effects-of.js';
+import { fitSeries } from '../../measurement/bench-model/fit-series.js';
+import type { FittedSeries, ValuesOnly } from '../../measurement/bench-model/fit-series.js';
+import type { ModelEvidence } from '../../measurement/ranking/model-evidence.js';
+import { ratioVariance } from '../../measurement/uncertainty/ratio-variance.js';
+import type { QuantityKind } from '../../contract/endpoints/editions.js';
 import type { CauseEffects } from '../evidence/effects-evidence.js';
-import type { EditionSeries, ResultSubmission, Series } from './series.js';
+import type { EditionQuantity } from './quantity.js';
+import type { EditionSeries, ResultSubmission } from './series.js';
 
-export type Measured = 'breakingForce' | 'diameter' | 'outOfRoundness' | 'linearDensity' | 'knotRetention' | 'abrasionRetention';
+/** A quantity that is a mean of a series, or the ratio of two. */
+export type Measured = Pick<EditionQuantity, 'key' | 'quantity' | 'parts' | 'reproducibility'>;
 
-/** Series that a measured quantity is made of: a mean, or the ratio of the second to the first. */
-export const MADE_OF: Readonly<Record<Measured, readonly [Series] | readonly [Series, Series]>> = {
-  breakingForce: ['straightPull'],
-  diameter: ['diameter'],
-  outOfRoundness: ['outOfRoundness'],
-  linearDensity: ['linearDensity'],
-  knotRetention: ['beforeKnot', 'knotted'],
-  abrasionRetention: ['beforeAbrasion', 'abraded'],
-};
 /** A ratio of two pulls on one rig: its calibration and its own effect cancel. */
-const isRatio = (measured: Measured): boolean => MADE_OF[measured].length === 2;
+const isRatio = ({ parts }: Measured): boolean => parts.length === 2;
 /** Figures that the certificate of the instrument speaks of. */
-const CALIBRATED: readonly Measured[] = ['breakingForce', 'diameter'];
+const CALIBRATED: readonly QuantityKind[] = ['breakingForce', 'diameter'];
 
 interface Point {
   readonly submission: ResultSubmission;
   readonly value: number;
-  /** Null where it cannot be stated. */
-  readonly standardUncertainty: number | null;
-  readonly degreesOfFreedom: number;
+  /** Relative variance from repeatability with its degrees of freedom; null where it cannot be stated. */
+  readonly relative: { readonly variance: number; readonly degreesOfFreedom: number } | null;
 }
 
 /** What submissions of one variant differ by beyond repeatability, as relative standard deviation [%]. */
@@ -39,111 +34,100 @@ export interface BetweenSubmissions {
 
 export interface MeasuredQuantity {
   readonly between: BetweenSubmissions;
-  readonly sources: Readonly<Record<string, SharedSource>>;
+  /** Null where no submission has a stated repeatability. */
+  readonly fit: FittedSeries | ValuesOnly | null;
   /** Slug of the variant → its submissions, and their evidence; null where an uncertainty cannot be stated. */
-  readonly variants: ReadonlyMap<string, { readonly points: readonly Point[]; readonly evidence: Evidence | null }>;
+  readonly variants: ReadonlyMap<string, { readonly points: readonly Point[]; readonly evidence: ModelEvidence | null }>;
 }
 
 /**
- * Evidence of every variant. What submissions of one variant differ by beyond repeatability is pooled over the edition
- * and given to its causes, rig and tester. One effect per cause, shared by all that it touched.
- * @param effects what is known of the causes from elsewhere
+ * Evidence of every variant, all fitted together: effects of rigs and testers are taken out, what is left of them stays in the uncertainty.
+ * @param told what is known of rigs and testers from elsewhere; it enters with its own weight
  */
-export function measure(measured: Measured, series: Readonly<Record<Series, EditionSeries>>, effects: CauseEffects = {}): MeasuredQuantity {
-  const points = pointsOf(measured, series);
-  const byVariant = Map.groupBy(points, ({ submission }) => submission.variant);
-  const shared = [...byVariant.values()].filter((own) => own.length > 1).map((own) => own.flatMap(known));
-  const { relativeVariance, degreesOfFreedom } = pooledBetweenVariance(
-    shared
-      .filter((own) => own.length > 1)
-      .map((own) => own.map(({ value, standardUncertainty }) => ({ mean: value, standardUncertainty }))),
-  );
-  const causes = causesOf({ relativeVariance, degreesOfFreedom }, effects, isRatio(measured));
-  const sources = sourcesOf(measured, points, causes);
-  const evidenceOf = (own: readonly Point[]): Evidence | null => {
-    const all = own.flatMap(known);
-    return all.length < own.length
-      ? null
-      : evidenceOfSubmissions(
-          all.map((point) => toSubmissionEvidence(measured, point)),
-          sources,
-        );
-  };
+export function measure(
+  measured: Measured,
+  series: readonly EditionSeries[],
+  told: CauseEffects = {},
+): MeasuredQuantity {
+  const byVariant = Map.groupBy(pointsOf(series), ({ submission }) => submission.variant);
+  const stated = [...byVariant].filter(([, own]) => own.every(({ relative }) => relative));
+  const submissions = stated.flatMap(([variant, own]) => own.flatMap((point) => toBenchSubmission(measured, variant, point)));
+  const fit = submissions.length === 0 ? null : fitSeries({ submissions, reproducibility: measured.reproducibility, told: toldSpreads(told, isRatio(measured)) });
+  const effects = fit?.kind === 'fitted' ? effectsOf(fit) : [];
+  const known = new Set(stated.map(([variant]) => variant));
   return {
-    between: { relativePercent: 100 * Math.sqrt(relativeVariance), degreesOfFreedom },
-    sources,
-    variants: new Map([...byVariant].map(([variant, own]) => [variant, { points: own, evidence: evidenceOf(own) }])),
+    between: betweenOf(fit, submissions.length - stated.length),
+    fit,
+    variants: new Map(
+      [...byVariant].map(([variant, own]) => [
+        variant,
+        { points: own, evidence: fit?.kind === 'fitted' && known.has(variant) ? evidenceOf(measured, variant, own, fit, effects) : null },
+      ]),
+    ),
   };
 }
 
-type KnownPoint = Point & { readonly standardUncertainty: number };
-const known = (point: Point): KnownPoint[] =>
-  point.standardUncertainty === null ? [] : [{ ...point, standardUncertainty: point.standardUncertainty }];
-
-function pointsOf(measured: Measured, series: Readonly<Record<Series, EditionSeries>>): Point[] {
-  const [first, second] = MADE_OF[measured];
-  return [...series[first].means.values()].flatMap(({ submission, mean, relative }) => {
-    if (second === undefined)
-      return {
-        submission,
-        value: mean,
-        standardUncertainty: relative && mean * Math.sqrt(relative.variance),
-        degreesOfFreedom: relative?.degreesOfFreedom ?? 0,
-      };
-    const treated = series[second].means.get(submission.reference);
-    return treated ? ratioPoint(submission, [mean, relative], [treated.mean, treated.relative]) : [];
+function pointsOf([first, second]: readonly EditionSeries[]): Point[] {
+  return [...(first?.means.values() ?? [])].flatMap(({ submission, mean, relative }) => {
+    if (second === undefined) return { submission, value: mean, relative };
+    const treated = second.means.get(submission.reference);
+    if (!treated) return [];
+    const both = relative && treated.relative && ratioVariance(treated.relative, relative);
+    return { submission, value: (100 * treated.mean) / mean, relative: both };
   });
 }
 
-type Part = readonly [mean: number, relative: { readonly variance: number; readonly degreesOfFreedom: number } | null];
-
-/** Treated over untreated [%], to first order (JCGM 100 5.1.6). */
-function ratioPoint(submission: ResultSubmission, [untreated, below]: Part, [treated, above]: Part): Point {
-  const value = (100 * treated) / untreated;
-  if (!below || !above) return { submission, value, standardUncertainty: null, degreesOfFreedom: 0 };
-  const total = below.variance + above.variance;
-  const welch = below.variance ** 2 / below.degreesOfFreedom + above.variance ** 2 / above.degreesOfFreedom;
-  return {
-    submission,
-    value,
-    standardUncertainty: value * Math.sqrt(total),
-    degreesOfFreedom: welch === 0 ? Infinity : total ** 2 / welch,
-  };
-}
-
-const rigSource = (measured: Measured, { rig }: ResultSubmission): string => `rig:${rig}/${measured}`;
-const testerSource = (measured: Measured, { tester }: ResultSubmission): string => `tester:${tester}/${measured}`;
-
-function sourcesOf(measured: Measured, points: readonly Point[], causes: Causes): Record<string, SharedSource> {
-  return Object.fromEntries(
-    points.flatMap(({ submission }): [string, SharedSource][] => [
-      [testerSource(measured, submission), causes.tester],
-      ...(isRatio(measured) ? [] : ([[rigSource(measured, submission), causes.rig]] as [string, SharedSource][])),
-      ...certificateOf(measured, submission).map(({ certificate, relative }): [string, SharedSource] => [
-        `certificate:${certificate}`,
-        { relativeStandardUncertainty: relative, degreesOfFreedom: Infinity },
-      ]),
-    ]),
-  );
-}
-
-const certificateOf = (measured: Measured, { calibration }: ResultSubmission) =>
-  calibration && CALIBRATED.includes(measured) ? [calibration] : [];
-
-function toSubmissionEvidence(
-  measured: Measured,
-  { submission, value, standardUncertainty, degreesOfFreedom }: KnownPoint,
-): SubmissionEvidence {
-  const sources = [
-    testerSource(measured, submission),
-    ...(isRatio(measured) ? [] : [rigSource(measured, submission)]),
-    ...certificateOf(measured, submission).map(({ certificate }) => `certificate:${certificate}`),
+function toBenchSubmission(measured: Measured, variant: string, { submission, value, relative }: Point): BenchSubmission[] {
+  const { rig, tester, calibration } = submission;
+  const isCalibrated = calibration !== null && !isRatio(measured) && CALIBRATED.includes(measured.quantity);
+  if (!relative) return [];
+  return [
+    {
+      variant,
+      value,
+      relativeVariance: relative.variance,
+      degreesOfFreedom: relative.degreesOfFreedom,
+      rig: isRatio(measured) ? null : rig,
+      tester,
+      certificates: isCalibrated ? [{ name: calibration.certificate, relativeStandardUncertainty: calibration.relative }] : [],
+    },
   ];
+}
+
+const toldSpreads = ({ rig, tester }: CauseEffects, rigCancels: boolean): ToldSpread[] => [
+  ...(rig && !rigCancels ? [{ cause: 'rig' as const, relativeSd: Number(rig.relativeSd), degreesOfFreedom: rig.degreesOfFreedom }] : []),
+  ...(tester ? [{ cause: 'tester' as const, relativeSd: Number(tester.relativeSd), degreesOfFreedom: tester.degreesOfFreedom }] : []),
+];
+
+function betweenOf(fit: MeasuredQuantity['fit'], degreesOfFreedom: number): BetweenSubmissions {
+  const variance = fit?.kind === 'fitted' ? spreadsOf(fit).reduce((sum, { relativeSd }) => sum + relativeSd ** 2, 0) : 0;
+  return { relativePercent: 100 * Math.sqrt(variance), degreesOfFreedom };
+}
+
+function evidenceOf(
+  { key }: Measured,
+  variant: string,
+  own: readonly Point[],
+  fit: FittedSeries,
+  effects: readonly FoundEffect[],
+): ModelEvidence {
+  const parties = [...new Set(own.flatMap(({ submission }) => partiesOf(submission)))].sort();
   return {
-    value,
-    standardUncertainty,
-    degreesOfFreedom,
-    shared: sources.map((source): SharedEffect => ({ source, sensitivity: 1 })),
-    parties: [`tester:${submission.tester}`, `rig:${submission.rig}`],
+    value: fit.values[fit.design.variants.indexOf(variant)] ?? 0,
+    factors: [{ series: key, variant, power: 1 }],
+    without: Object.fromEntries(parties.map((party) => [party, valueWithout(own, party, effects)])),
   };
+}
+
+const partiesOf = ({ tester, rig }: ResultSubmission): string[] => [`tester:${tester}`, `rig:${rig}`];
+
+/** Mean of the submissions that are left without a party, effects taken out; null when none is left. */
+function valueWithout(own: readonly Point[], party: string, effects: readonly FoundEffect[]): number | null {
+  const left = own.filter(({ submission }) => !partiesOf(submission).includes(party));
+  const effectOn = (submission: ResultSubmission): number =>
+    effects.reduce((sum, { kind, name, effect }) => (partiesOf(submission).includes(`${kind}:${name}`) ? sum + effect : sum), 0);
+  const weights = left.map(({ relative }) => 1 / (relative?.variance ?? 1));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  const sum = left.reduce((all, { submission, value }, i) => all + ((weights[i] ?? 0) * value) / (1 + effectOn(submission)), 0);
+  return left.length === 0 ? null : sum / total;
 }

@@ -1,7 +1,10 @@
 /** The series of readings that results are made of: which specimens of which method, and how they scatter. Pure. */
 import { moderatedVariances } from '../../measurement/consensus/moderated-variances.js';
 import type { OwnVariance } from '../../measurement/consensus/moderated-variances.js';
+import { isTreated } from '../../readings/method-series.js';
+import type { MethodSeries } from '../../contract/method-series.js';
 import type { Spread, SubmissionFigures } from '../../readings/submission-figures.js';
+import type { SeriesPart } from './quantity.js';
 
 /** An accepted submission as far as results need it. */
 export interface ResultSubmission {
@@ -19,20 +22,21 @@ export interface ResultSubmission {
   readonly resolution: number | null;
 }
 
-export type Series =
-  'straightPull' | 'beforeKnot' | 'knotted' | 'beforeAbrasion' | 'abraded' | 'diameter' | 'outOfRoundness' | 'linearDensity';
-
-const SERIES: Readonly<Record<Series, (submission: ResultSubmission) => Spread | null>> = {
-  straightPull: ({ method, figures }) => (method === 'straight-pull' ? figures.breakingForceN : null),
-  beforeKnot: ({ method, figures }) => (method === 'named-knot' ? figures.breakingForceN : null),
-  knotted: ({ method, figures }) => (method === 'named-knot' ? figures.treatedForceN : null),
-  beforeAbrasion: ({ method, figures }) => (method === 'abrasion' ? figures.breakingForceN : null),
-  abraded: ({ method, figures }) => (method === 'abrasion' ? figures.treatedForceN : null),
-  diameter: ({ figures }) => figures.diameterMm,
-  outOfRoundness: ({ figures }) => figures.outOfRoundnessPercent,
-  linearDensity: ({ figures }) => figures.linearDensityTex,
+const FIGURE: Readonly<Record<MethodSeries['kind'], (figures: SubmissionFigures, isOfTreated: boolean) => Spread | null>> = {
+  breakingForce: (figures, isOfTreated) => (isOfTreated ? figures.treatedForceN : figures.breakingForceN),
+  diameterAlongStations: ({ diameterMm }) => diameterMm,
+  linearDensity: ({ linearDensityTex }) => linearDensityTex,
 };
-const READ_ON_DISPLAY: readonly Series[] = ['straightPull', 'beforeKnot', 'knotted', 'beforeAbrasion', 'abraded', 'diameter'];
+/** What is shown by a display whose step counts. */
+const READ_ON_DISPLAY: readonly MethodSeries['kind'][] = ['breakingForce', 'diameterAlongStations'];
+
+/** What a submission found in a series; null where it is of another method. */
+export function spreadIn({ method, series, figure }: SeriesPart, submission: Pick<ResultSubmission, 'method' | 'figures'>): Spread | null {
+  if (submission.method !== method) return null;
+  return figure === 'outOfRoundness'
+    ? submission.figures.outOfRoundnessPercent
+    : FIGURE[series.kind](submission.figures, isTreated(series));
+}
 
 /** A series of one submission with the variance of its mean. */
 export interface SeriesMean {
@@ -57,16 +61,17 @@ export interface EditionSeries {
  * Means of a series with variances that borrow strength from one another (Smyth 2004), so that five specimens do not
  * pretend to know their own spread. A spread below what the display can show counts as that: step / √12 (JCGM 100 F.2.2.1).
  */
-export function editionSeries(series: Series, submissions: readonly ResultSubmission[]): EditionSeries {
+export function editionSeries(part: SeriesPart, submissions: readonly ResultSubmission[]): EditionSeries {
   const found = submissions.flatMap((submission) => {
-    const spread = SERIES[series](submission);
+    const spread = spreadIn(part, submission);
     return spread && spread.mean > 0 ? [{ submission, spread }] : [];
   });
   const { priorVariance, moderated } = moderatedVariances(
     found.map(({ spread: { n, mean, sd } }) => ({ variance: sd === null ? 0 : (sd / mean) ** 2, degreesOfFreedom: n - 1 })),
   );
+  const isOnDisplay = part.figure === 'mean' && READ_ON_DISPLAY.includes(part.series.kind);
   const means = found.map(({ submission, spread: { n, mean, cvPercent } }, i) => {
-    const step = READ_ON_DISPLAY.includes(series) && submission.resolution !== null ? submission.resolution / mean : 0;
+    const step = isOnDisplay && submission.resolution !== null ? submission.resolution / mean : 0;
     return [
       submission.reference,
       { submission, n, mean, ownCvPercent: cvPercent, relative: ofMean(moderated[i] ?? null, n, step) },

@@ -52,9 +52,6 @@ export function evidenceOfRig(charts: readonly ControlChart[], instrument: strin
 /** The worst of what is known of several rigs that one submission was pulled on. */
 export function worstOf(states: readonly RigEvidence['state'][]): RigEvidence['state'] {
   if (states.includes('outOfControl')) return 'outOfControl';
-  return states.length === 0 || states.includes('noEvidence') ? 'noEvidence' : 'inControl';
+  if (states.length === 0 || states.includes('noEvidence')) return 'noEvidence';
+  return states.includes('learning') ? 'learning' : 'inControl';
 }
-
-/** Pulls and strikes together: it grows with whatever may change what is known of their rigs. */
-export const recordsOf = (pulls: readonly ControlPullEvidence[]): number =>
-  pulls.length + pulls.filter(({ strike }) => strike !== null).length;

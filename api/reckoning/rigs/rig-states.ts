@@ -1,12 +1,12 @@
 import { FEWEST_PULLS } from '../../measurement/drift/control-chart.js';
-import type { ControlState } from '../../measurement/drift/control-chart.js';
+import type { RigDayState } from '../../measurement/drift/rig-evidence.js';
 import { evidenceOfRig } from './control-charts.js';
 import type { ChartedPull, ControlChart } from './control-charts.js';
 
 export interface RigState {
   readonly instrument: string;
   readonly method: string;
-  readonly state: ControlState;
+  readonly state: RigDayState;
   readonly since: string | null;
   readonly lastPullOn: string | null;
   readonly pullsToLimits: number;
@@ -19,6 +19,8 @@ const OUT_OF_CONTROL =
   'Out of control: what was pulled since the last good control pull is in doubt. Find the cause, then make a control pull; a good one clears the rig.';
 const NOT_TODAY = 'There is no control pull of this bench day. Begin with one: what is pulled without it waits for a reviewer.';
 const LIMITS_NOW = 'The control pulls so far give the limits; the next one is judged by them.';
+const learning = (wanting: number): string =>
+  `Learning: ${FEWEST_PULLS - wanting} of the ${FEWEST_PULLS} control pulls that give limits. What is pulled meanwhile carries a note and waits for nobody.`;
 const tooFew = (wanting: number): string => `Too few control pulls yet to give limits, ${wanting} more. Begin each bench day with one.`;
 
 /**
@@ -43,8 +45,9 @@ function stateOf(instrument: string, method: string, charts: readonly ControlCha
   const last = pulls.at(-1);
   const lastPullOn = last?.pull.benchDay ?? null;
   const { state } = evidenceOfRig(charts, instrument, method, day ?? lastPullOn ?? '');
-  const changed = pulls.findLastIndex(({ judged }) => judged?.state !== state);
-  const since = last?.judged?.state === state ? (pulls[changed + 1]?.pull.benchDay ?? null) : null;
+  const ofPulls = state === 'learning' ? 'noEvidence' : state;
+  const changed = pulls.findLastIndex(({ judged }) => judged?.state !== ofPulls);
+  const since = last?.judged?.state === ofPulls ? (pulls[changed + 1]?.pull.benchDay ?? null) : null;
   const pullsToLimits = last?.wanting ?? FEWEST_PULLS;
   const signals = [...(last?.judged?.signals ?? [])];
   return {
@@ -55,15 +58,15 @@ function stateOf(instrument: string, method: string, charts: readonly ControlCha
     lastPullOn,
     pullsToLimits,
     signals,
-    words: wordsOf(state, pullsToLimits, lastPullOn === (day ?? lastPullOn)),
+    words: wordsOf(state, pullsToLimits),
   };
 }
 
 const wantingOf = ({ pulls }: ControlChart): number => Math.max(0, FEWEST_PULLS - pulls.filter(isCounted).length);
 
-function wordsOf(state: ControlState, wanting: number, isPulled: boolean): string {
+function wordsOf(state: RigDayState, wanting: number): string {
   if (state === 'inControl') return IN_CONTROL;
   if (state === 'outOfControl') return OUT_OF_CONTROL;
-  if (wanting > 0) return tooFew(wanting);
-  return isPulled ? LIMITS_NOW : NOT_TODAY;
+  if (state === 'learning') return wanting > 0 ? learning(wanting) : LIMITS_NOW;
+  return wanting > 0 ? tooFew(wanting) : NOT_TODAY;
 }

@@ -1,9 +1,11 @@
 /** How sure the places of an edition are: simultaneous place intervals, too-close-to-call groups, chances, what the order hangs on. Pure. */
 import type { OrderSensitivity } from '../../measurement/ranking/order-sensitivity.js';
-import { rankWithUncertainty } from '../../measurement/ranking/rank-with-uncertainty.js';
-import type { RowCertainty, TableCertainty } from '../../measurement/ranking/table-certainty.js';
+import { rankByModel } from '../../measurement/ranking/rank-by-model.js';
+import type { ModelTable } from '../../measurement/ranking/rank-by-model.js';
+import type { RowCertainty } from '../../measurement/ranking/table-certainty.js';
 import type { ComputedEdition } from './compute-edition.js';
 import { shortfallsOf } from '../results/eligibility.js';
+import { keyOf } from '../results/quantity.js';
 
 /** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
 export interface Certainty {
@@ -14,7 +16,7 @@ export interface Certainty {
   readonly pairs: { readonly variants: readonly string[]; readonly chances: Float64Array } | null;
 }
 
-type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'sources'>;
+type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'fits'>;
 
 const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null, pairs: null };
 
@@ -22,14 +24,14 @@ const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitiv
  * Computes the certainty of all placed rows with 10 000 draws.
  * @param seed SHA-256 of the inputs, hexadecimal
  */
-export function certaintyOf({ edition, results, sources }: Ranked, seed: string): Certainty {
+export function certaintyOf({ edition, results, fits }: Ranked, seed: string): Certainty {
   const { categories, combine, countPlaces, tieBreak } = edition.scheme.rules;
   const entries = edition.entries.map(({ variant, exclusion }) => ({
     id: variant,
     isExcluded: exclusion !== null,
     found: categories.map((category) => {
       const counts = shortfallsOf(category, variant, results).length === 0;
-      return [category.code, counts ? (results.get(variant)?.get(category.quantity) ?? null) : null] as const;
+      return [category.code, counts ? (results.get(variant)?.get(keyOf(category)) ?? null) : null] as const;
     }),
   }));
   if (entries.some(({ found }) => found.some(([, result]) => result && !result.evidence))) return NOTHING;
@@ -37,23 +39,26 @@ export function certaintyOf({ edition, results, sources }: Ranked, seed: string)
     categories: tables,
     overall,
     sensitivity,
-  } = rankWithUncertainty({
+  } = rankByModel({
     digest: seed,
     categories,
     combine,
     countPlaces,
     tieBreak,
-    sources,
+    series: fits,
     entries: entries.map(({ found, ...entry }) => ({
       ...entry,
       results: Object.fromEntries(found.map(([code, result]) => [code, result?.evidence ?? null])),
     })),
   });
-  const byId = ({ rows }: TableCertainty) => new Map(rows.map((row) => [row.id, row]));
+  const byId = (table: ModelTable) => new Map(table.kind === 'placed' ? table.rows.map((row) => [row.id, row] as const) : []);
   return {
     categories: new Map(Object.entries(tables).map(([code, table]) => [code, byId(table)])),
     overall: byId(overall),
     sensitivity,
-    pairs: overall.pairChances && { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances },
+    pairs:
+      overall.kind === 'placed' && overall.pairChances
+        ? { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances }
+        : null,
   };
 }

@@ -9,6 +9,7 @@ import type { InstrumentEvidence } from '../evidence/instrument-evidence.js';
 import type { EditionEvidence } from '../evidence/edition-evidence.js';
 import { knownEffects } from '../rigs/known-effects.js';
 import { shortfallsOf } from '../results/eligibility.js';
+import { keyOf, quantitiesOf } from '../results/quantity.js';
 import { computeResults } from '../results/results.js';
 import type { EditionResults } from '../results/results.js';
 import type { ResultSubmission } from '../results/series.js';
@@ -34,9 +35,10 @@ export function computeEdition(evidence: EditionEvidence): ComputedEdition {
   );
   const found = computeResults(
     edition.entries.map(({ variant }) => variant),
+    quantitiesOf(edition.scheme.rules.categories, edition.methods),
     submissions.map((submission) => toResultSubmission(submission, instruments)),
     claimedForceN,
-    knownEffects(evidence),
+    knownEffects(evidence, edition.methods),
   );
   return { ...evidence, ...found, standings: standingsOf(edition, found.results) };
 }
@@ -79,7 +81,7 @@ function standingsOf({ scheme, entries }: EditionEvidence['edition'], results: C
     exclusion: exclusion && { effect: exclusion.effect },
     values: Object.fromEntries(
       categories.map((category) => {
-        const estimate = results.get(variant)?.get(category.quantity)?.estimate;
+        const estimate = results.get(variant)?.get(keyOf(category))?.estimate;
         const counts = estimate && shortfallsOf(category, variant, results).length === 0;
         return [category.code, counts ? roundHalfEven(estimate.value, category.places) : null];
       }),

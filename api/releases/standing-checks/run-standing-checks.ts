@@ -4,10 +4,11 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
+import { FileStore } from '../../platform/file-store/file-store.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../../contract/documents/release-documents.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
-import { ReleasesReadModel } from '../releases.read-model.js';
-import type { PublishedEdition, StandingFault } from './published-edition.js';
+import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
+import type { PublishedEdition, StandingCheck, StandingFault } from './published-edition.js';
 import { STANDING_CHECKS } from './standing-check-list.js';
 
 /** Faults that somebody has looked at and lets stand, with a name, a reason and a day. */
@@ -27,15 +28,21 @@ const exceptionsSchema = z.array(
 export class RunStandingChecks {
   constructor(
     private readonly releases: ReleasesReadModel,
+    private readonly files: FileStore,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
-  /** Faults that are not among the named exceptions. */
+  /** Faults that are not among the named exceptions; where files are lost or changed, these alone, as the other checks read them. */
   async run(): Promise<StandingFault[]> {
     const published = await this.published();
     const exceptions = await this.exceptions();
-    const faults = STANDING_CHECKS.flatMap(({ code, run }) => run(published).map((fault) => ({ check: code, ...fault })));
-    return faults.filter(({ check, where }) => !exceptions.some((one) => one.check === check && one.where === where));
+    const faultsOf = (checks: readonly StandingCheck[]): StandingFault[] =>
+      checks
+        .flatMap(({ code, run }) => run(published).map((fault) => ({ check: code, ...fault })))
+        .filter(({ check, where }) => !exceptions.some((one) => one.check === check && one.where === where));
+    const [files, ...contents] = STANDING_CHECKS;
+    const broken = faultsOf([files]);
+    return broken.length > 0 ? broken : faultsOf(contents);
   }
 
   private async exceptions() {
@@ -56,8 +63,8 @@ export class RunStandingChecks {
       if (!release) continue;
       const files = new Map<string, string>();
       for (const { path } of release.manifest.files) {
-        const file = await this.releases.bytes(release, path);
-        if (file) files.set(path, file.bytes.toString('utf8'));
+        const bytes = await this.files.read(`${releaseFolder(edition, revision, release.digest)}/${path}`);
+        if (bytes) files.set(path, bytes.toString('utf8'));
       }
       const read = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
       const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(read);

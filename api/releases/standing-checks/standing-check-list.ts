@@ -132,8 +132,8 @@ function rowsDiffer(
   ];
 }
 
-/** The standing checks, in the order in which they are run. */
-export const STANDING_CHECKS: readonly StandingCheck[] = [
+/** The standing checks, in the order in which they are run: whether the files are whole, then what is in them. */
+export const STANDING_CHECKS: readonly [StandingCheck, ...StandingCheck[]] = [
   digestsMatch,
   documentsAgree,
   placesFollowValues,

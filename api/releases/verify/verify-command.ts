@@ -1,6 +1,7 @@
 /**
  * `npm run verify -- <folder or address>`, and verify.mjs inside each release: recomputes releases and says what differs.
- * Ends with 0 when all is equal, 1 when anything differs, 2 when there is nothing to verify.
+ * Ends with 0 when all is equal, 1 when anything differs, 2 when there is nothing to verify, or something that only the program inside
+ * it can compute again.
  */
 import './node-20.js';
 import { dirname } from 'node:path';
@@ -25,13 +26,15 @@ async function run(place: string): Promise<number> {
     say(`${verdict.edition}, revision ${verdict.revision} (${verdict.name})`);
     say(`  digest ${verdict.digest}`);
     say(`  signed by the key ${verdict.keyFingerprint ?? 'of nobody'}`);
+    if (verdict.figures === null)
+      say('  NOT recomputed: it is of another format than this program computes. Run the verify.mjs that lies in it.');
   }
   const differences = [...verdicts.flatMap((verdict) => verdict.differences), ...chainFaults(verdicts)];
-  const figures = verdicts.reduce((sum, verdict) => sum + verdict.figures, 0);
+  const figures = verdicts.reduce((sum, verdict) => sum + (verdict.figures ?? 0), 0);
   const files = verdicts.reduce((sum, verdict) => sum + verdict.files, 0);
   if (differences.length === 0) {
     say(`${figures} figures recomputed, all equal; ${files} files, every one as signed.`);
-    return 0;
+    return verdicts.some((verdict) => verdict.figures === null) ? 2 : 0;
   }
   say(`${figures} figures recomputed; ${differences.length} differences:`);
   for (const difference of differences.slice(0, MOST_SHOWN)) say(show(difference));

@@ -1,5 +1,6 @@
 import { createPublicKey, verify } from 'node:crypto';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
+import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { Manifest, ReleaseSignature } from '../../contract/documents/release-documents.js';
 import { canonicalJson } from '../../reckoning/canonical-json.js';
 import { computeRelease } from '../../reckoning/compute-release.js';
@@ -26,7 +27,8 @@ export interface Verdict {
   /** SHA-256 of the public key, hex. */
   readonly keyFingerprint: string | null;
   readonly files: number;
-  readonly figures: number;
+  /** Null of a format that this program does not compute: the one that lies in the release does. */
+  readonly figures: number | null;
   readonly differences: readonly Difference[];
 }
 
@@ -131,7 +133,8 @@ function fingerprintOf(bytes: Uint8Array): string | null {
 function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap<string, string>) {
   const bundle = texts.get('bundle.json');
   if (bundle === undefined) throw new Error(`${source.name} has no bundle.json; there is nothing to compute from.`);
-  const { inputs } = parsed(source, 'bundle.json', bundle) as Bundle;
+  const { formatVersion, inputs } = parsed(source, 'bundle.json', bundle) as Pick<Bundle, 'inputs'> & { readonly formatVersion: number };
+  if (formatVersion !== FORMAT_VERSION) return { figures: null, differences: [] };
   const computed = computeRelease(inputs);
   const paths = new Set(computed.map(({ path }) => path));
   const differences = computed.flatMap(({ path, content }) => differencesOf(path, texts.get(path) ?? '', content));

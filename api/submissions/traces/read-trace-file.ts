@@ -1,6 +1,9 @@
-import { parse } from 'csv-parse/sync';
-import { FaultList } from '../import/fault-list.js';
-import type { RowFault } from '../import/row-fault.js';
+import { CsvError, parse } from 'csv-parse/sync';
+import { FaultList } from '../intake/fault-list.js';
+import { LONGEST_RECORD, notCsv, takeRecords } from '../intake/read-rows.js';
+import type { Parsed } from '../intake/read-rows.js';
+import { UnreadableFile } from '../intake/row-fault.js';
+import type { RowFault } from '../intake/row-fault.js';
 import { readTraceHeader } from './read-trace-header.js';
 import type { TraceHeader, TraceRow } from './read-trace-header.js';
 import type { Over, Sample } from '../../readings/traces/trace-figures.js';
@@ -21,7 +24,7 @@ export interface ReadTraceFile {
 /** A header is at most so deep. */
 export const DEEPEST_HEADER = 20;
 const MOST_SAMPLES = 500_000;
-const NUMBER = /^[-+]?(\d+\.?\d*|\.\d+)([eE][-+]?\d+)?$/;
+const NUMBER = /^[-+]?(\d+(\.\d*)?|\.\d+)([eE][-+]?\d+)?$/;
 
 export const isNumber = (cell: string, decimalComma: boolean): boolean => NUMBER.test(decimalComma ? cell.replace(',', '.') : cell);
 
@@ -32,32 +35,23 @@ export const isNumber = (cell: string, decimalComma: boolean): boolean => NUMBER
 export function readTraceFile(text: string): ReadTraceFile {
   const list = new FaultList();
   const separator = separatorOf(text);
-  const rows = rowsOf(text, separator);
   const decimalComma = separator !== ',';
-  const first = rows.findIndex(({ cells }) => cells.length > 1 && cells.every((cell) => isNumber(cell, decimalComma)));
-  if (rows.length === 0)
-    list.add(fileFault('file_empty', 'nothing', 'a header and rows of numbers', 'The file is empty. Send the record of the pull.'));
-  else if (first === -1)
-    list.add(
-      fileFault(
-        'file_not_csv',
-        'no row of numbers only',
-        'two or three columns of numbers',
-        'No row has numbers in all its cells. Export the record as plain CSV with its header.',
-      ),
-    );
-  else if (first > DEEPEST_HEADER)
-    list.add(
-      fileFault(
-        'file_not_csv',
-        `${first} lines before the numbers`,
-        `at most ${DEEPEST_HEADER}`,
-        'The header is too deep. Remove the lines that say nothing of the columns.',
-      ),
-    );
-  const header = list.faults.length === 0 ? readTraceHeader(rows.slice(0, first), rows[first]?.cells.length ?? 0, list) : null;
-  const traces = header ? readSamples(rows.slice(first), header, decimalComma, list) : [];
-  return { traces, faults: list.faults, furtherFaults: list.furtherFaults };
+  const start = startOfNumbers(text, separator, decimalComma);
+  try {
+    if (text.trim() === '') list.add(emptyFile);
+    else if (!start) list.add(withoutNumbers);
+    else {
+      const header = recordsOf(text.slice(0, start.at), separator, 0);
+      const rows = recordsOf(text.slice(start.at), separator, start.line);
+      const columns = readTraceHeader(header, rows[0]?.cells.length ?? 0, list);
+      const traces = columns ? readSamples(rows, columns, decimalComma, list) : [];
+      return { traces, faults: list.faults, furtherFaults: list.furtherFaults };
+    }
+  } catch (error) {
+    if (!(error instanceof UnreadableFile)) throw error;
+    list.add(error.fault);
+  }
+  return { traces: [], faults: list.faults, furtherFaults: list.furtherFaults };
 }
 
 const SEPARATORS = ['\t', ';', ','] as const;
@@ -68,18 +62,48 @@ function separatorOf(text: string): (typeof SEPARATORS)[number] {
   return SEPARATORS.find((separator) => lines.slice(-5).every((line) => line.includes(separator))) ?? ',';
 }
 
-function rowsOf(text: string, delimiter: string): TraceRow[] {
-  const records = parse(text, {
-    bom: true,
-    delimiter,
-    record_delimiter: ['\r\n', '\n', '\r'],
-    relax_column_count: true,
-    relax_quotes: true,
-    skip_records_with_empty_values: true,
-    info: true,
-    trim: true,
-  }) as unknown as { record: string[]; info: { lines: number } }[];
-  return records.map(({ record, info }) => ({ row: info.lines, cells: record.at(-1) === '' ? record.slice(0, -1) : record }));
+/** Where the first line begins that has numbers in all its cells, and how many lines are above it; null where no header is so deep. */
+function startOfNumbers(text: string, separator: string, decimalComma: boolean): { at: number; line: number } | null {
+  const end = /\r\n|\n|\r|$/g;
+  let depth = 0;
+  for (let at = 0, line = 0; depth <= DEEPEST_HEADER && at < text.length; line += 1) {
+    end.lastIndex = at;
+    const found = end.exec(text);
+    const cells = text
+      .slice(at, Math.min(found?.index ?? text.length, at + LONGEST_RECORD))
+      .split(separator)
+      .map(bare);
+    if (cells.at(-1) === '') cells.pop();
+    if (cells.length > 1 && cells.every((cell) => isNumber(cell, decimalComma))) return { at, line };
+    if (cells.length > 0) depth += 1;
+    at = (found?.index ?? text.length) + (found?.[0].length ?? 0);
+  }
+  return null;
+}
+
+const bare = (cell: string): string => cell.trim().replace(/^"(.*)"$/, '$1');
+
+/** @throws UnreadableFile with the line from which on it is not CSV */
+function recordsOf(text: string, delimiter: string, linesAbove: number): TraceRow[] {
+  try {
+    const records = parse(text, {
+      bom: true,
+      delimiter,
+      record_delimiter: ['\r\n', '\n', '\r'],
+      relax_column_count: true,
+      relax_quotes: true,
+      max_record_size: LONGEST_RECORD,
+      info: true,
+      trim: true,
+      on_record: takeRecords(linesAbove),
+    }) as unknown as Parsed[];
+    return records.map(({ record, info }) => ({
+      row: linesAbove + info.lines,
+      cells: record.at(-1) === '' ? record.slice(0, -1) : record,
+    }));
+  } catch (error) {
+    throw error instanceof CsvError ? new UnreadableFile(notCsv(error, linesAbove)) : error;
+  }
 }
 
 function readSamples(
@@ -128,3 +152,12 @@ const fileFault = (code: RowFault['code'], found: string, expected: string, mess
   expected,
   message,
 });
+
+const emptyFile = fileFault('file_empty', 'nothing', 'a header and rows of numbers', 'The file is empty. Send the record of the pull.');
+
+const withoutNumbers = fileFault(
+  'file_not_csv',
+  `no row of numbers only among the first ${DEEPEST_HEADER + 1}`,
+  `a header of at most ${DEEPEST_HEADER} lines, and below it two or three columns of numbers`,
+  `None of the first ${DEEPEST_HEADER + 1} rows has numbers in all its cells. Export the record as plain CSV with its header, without the lines that say nothing of the columns.`,
+);

@@ -2,8 +2,8 @@ import { MeasurementError } from '../../measurement/errors.js';
 import { findUnit } from '../../measurement/units/find-unit.js';
 import { UNITS } from '../../measurement/units/unit-table.js';
 import type { Dimension } from '../../measurement/units/unit-table.js';
-import type { FaultList } from '../import/fault-list.js';
-import type { RowFault } from '../import/row-fault.js';
+import type { FaultList } from '../intake/fault-list.js';
+import type { RowFault } from '../intake/row-fault.js';
 import type { Over } from '../../readings/traces/trace-figures.js';
 
 /** A row with its line in the file. */

@@ -4,9 +4,9 @@ import { platformProblems } from '../../platform/errors/platform.errors.js';
 import { Problem } from '../../platform/errors/problem.js';
 import { notValid } from '../../platform/http/validation.js';
 import { requireAnnounced, wholeFile } from '../file-size.js';
-import { UnreadableFile } from '../import/row-fault.js';
-import { readText } from '../import/read-text.js';
-import { onlyFile, toFault } from '../read-intake.js';
+import { toFault, UnreadableFile } from '../intake/row-fault.js';
+import { readText } from '../intake/read-text.js';
+import { onlyFile } from '../read-intake.js';
 import { readTraceFile } from './read-trace-file.js';
 import type { TraceFile } from './add-traces.js';
 

@@ -35,6 +35,7 @@ export class TracesController {
     status: 201,
     answer: tracesResponse,
     needsIfMatch: true,
+    takes: 'files',
   })
   async postTraces(
     @CurrentActor() actor: Actor,

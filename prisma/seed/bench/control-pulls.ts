@@ -23,7 +23,7 @@ const SPECIMENS = 5;
 /** Of single specimens; the reference braid is even. */
 const SPREAD = 0.011;
 /** What the reference braid keeps of its straight pull. */
-const KEEPS: Readonly<Record<string, number>> = { 'straight-pull': 1, 'named-knot': 0.62, abrasion: 0.81 };
+const KEEPS: Readonly<Record<string, number>> = { 'straight-pull': 1, 'palomar-knot': 0.62, 'fg-knot': 0.8, abrasion: 0.81 };
 
 /** Evenings before a control line's first season on which it is pulled twice, so that the chart begins with limits. */
 const BASELINE_EVENINGS = 5;

@@ -1,5 +1,5 @@
-import { CSV_COLUMNS } from '../../../api/submissions/import/csv-columns.js';
-import type { CsvColumn } from '../../../api/submissions/import/csv-columns.js';
+import { CSV_COLUMNS } from '../../../api/submissions/intake/csv-columns.js';
+import type { CsvColumn } from '../../../api/submissions/intake/csv-columns.js';
 import type { DemoContent, DemoSpecimen } from './demo-content.js';
 
 /** A submission that goes into the file. */

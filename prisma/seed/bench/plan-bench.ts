@@ -51,8 +51,9 @@ function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[]
   const all = [
     task('straight-pull', 0, rig),
     task('straight-pull', 4, other, second),
-    task('named-knot', 2, (rig + 2) % RIGS.length),
-    ...(isThird ? [task('named-knot', 7, rig)] : []),
+    task('palomar-knot', 2, (rig + 2) % RIGS.length),
+    ...(isThird ? [task('palomar-knot', 7, rig)] : []),
+    task('fg-knot', 6, rig),
     task('abrasion', 5, other),
     ...(isThird ? [task('abrasion', 8, (rig + 2) % RIGS.length)] : []),
     task('diameter', 1, 3),

@@ -17,7 +17,7 @@ const COMPARED_SPECIMENS = 6;
 /** Chance that one specimen of a set parts at a grip. */
 const GRIP_BREAK = 0.12;
 const KNOT_GAIN_OF_VERSION_2 = 1.045;
-/** From this day on knots are wetted and seated on the rig. */
+/** From this day on Palomar knots are wetted and seated on the rig. */
 const SEATED_FROM = '2025-09-01';
 
 /** Specimens of a pulling method: straight ones, then knotted or rubbed ones. */
@@ -47,7 +47,8 @@ export function pulls(task: BenchTask, line: TrueLine, draws: Draws): DemoSpecim
 
 function retentionOf(task: BenchTask, line: TrueLine): number {
   if (task.method === 'abrasion') return line.abrasionRetention;
-  return line.knotRetention * knotsKeep(task) * (task.benchDay >= SEATED_FROM ? KNOT_GAIN_OF_VERSION_2 : 1);
+  if (task.method === 'fg-knot') return line.fgRetention * knotsKeep(task);
+  return line.palomarRetention * knotsKeep(task) * (task.benchDay >= SEATED_FROM ? KNOT_GAIN_OF_VERSION_2 : 1);
 }
 
 interface SetOfPulls {

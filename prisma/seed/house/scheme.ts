@@ -1,15 +1,15 @@
 import type { SchemeRequest } from '../../../api/contract/endpoints/editions.js';
 
 const shared = { direction: 'more', weight: '1', minimum: { specimens: 5, testers: 1, rigs: 1 } } as const;
-const retention = { ...shared, unit: '%', places: 1, tradeUnit: null, tradePlaces: null } as const;
+const share = { ...shared, section: null, unit: '%', places: 1, tradeUnit: null, tradePlaces: null } as const;
 
-/** Four categories, one place in each, lowest sum first. */
+/** Five categories, one place in each, lowest sum first. */
 export const demoScheme: SchemeRequest = {
-  slug: 'four-places',
+  slug: 'five-places',
   number: 1,
-  name: 'Four places',
+  name: 'Five places',
   words:
-    'Each variant gets a place in each of four categories: apparent breaking stress, abrasion retention, knot retention and strength honesty. The four places are added and the lowest sum comes first. Equal sums share a place. Category places are counted with every variant that was tested, excluded ones too. A result counts from five valid specimens on. A variant without a result that counts in one category is listed in the others but not placed overall.',
+    'Each variant gets a place in each of five categories: apparent breaking stress, abrasion retention, knot retention with the Palomar knot and with the FG knot, and strength honesty. The five places are added and the lowest sum comes first. Equal sums share a place. Category places are counted with every variant that was tested, excluded ones too. A result counts from five valid specimens on. A variant without a result that counts in one category is listed in the others but not placed overall.',
   rules: {
     combine: 'sumOfPlaces',
     countPlaces: 'beforeExclusions',
@@ -25,30 +25,44 @@ export const demoScheme: SchemeRequest = {
         tradeUnit: 'psi',
         tradePlaces: 0,
         method: 'straight-pull',
+        series: 'untreated',
+        section: { method: 'diameter', series: 'outline' },
         conditions: 'Straight pull, nothing tied, over the circle of the measured mean diameter',
       },
       {
-        ...retention,
+        ...share,
         code: 'abrasion-retention',
         name: 'Abrasion retention',
-        quantity: 'abrasionRetention',
+        quantity: 'retention',
         method: 'abrasion',
+        series: 'abraded',
         conditions: '100 double strokes over a wet ceramic bar at 5 N, then straight pull',
       },
       {
-        ...retention,
-        code: 'knot-retention',
+        ...share,
+        code: 'palomar-retention',
         name: 'Knot retention, Palomar',
-        quantity: 'knotRetention',
-        method: 'named-knot',
+        quantity: 'retention',
+        method: 'palomar-knot',
+        series: 'knotted',
         conditions: 'Palomar knot on a 3 mm ring against straight pull',
       },
       {
-        ...retention,
+        ...share,
+        code: 'fg-retention',
+        name: 'Knot retention, FG',
+        quantity: 'retention',
+        method: 'fg-knot',
+        series: 'knotted',
+        conditions: 'FG knot on a nylon leader of 0.70 mm against straight pull',
+      },
+      {
+        ...share,
         code: 'strength-honesty',
         name: 'Strength honesty',
         quantity: 'strengthHonesty',
         method: 'straight-pull',
+        series: 'untreated',
         conditions: 'Measured over rated strength as printed, straight pull',
       },
     ],

@@ -39,6 +39,8 @@ export async function loadHouse({ url, clock, firstInvitation }: House, demo: De
     people = await signEverybodyIn(url);
     const stage: Stage = { people, clock, certificates, ...notes };
     await prepareMethods(stage, before, season);
+    // A scheme names series, so that it comes after the first versions of its methods.
+    if (season.previous === null) await people.editor.post('/v1/schemes', { body: demoScheme });
     const fresh = entries.filter(({ slug }) => !variants.has(slug));
     await enterVariants(people.editor, demo.seed, fresh, lines, daysAfter(season.opensOn, -LEAD_DAYS));
     fresh.forEach(({ slug }) => variants.add(slug));
@@ -53,5 +55,4 @@ async function foundHouse(editor: Stage['people']['editor']): Promise<void> {
   await enterMakers(editor);
   await enterInstruments(editor);
   await enterMethods(editor);
-  await editor.post('/v1/schemes', { body: demoScheme });
 }

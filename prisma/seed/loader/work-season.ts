@@ -40,7 +40,10 @@ export async function workSeason(stage: Stage, seed: number, plan: SeasonPlan, p
     await reviewDay(stage, handIns, daysAfter(benchDay, 1));
     await answerDoubts(stage, season.slug);
   }
-  if (RETESTS.season === season.slug) await testAgain(stage, seed, plan);
+  if (RETESTS.season === season.slug) {
+    await testAgain(stage, seed, plan);
+    await answerDoubts(stage, season.slug);
+  }
   if (DRAFT.season === season.slug) await beginDraft(stage, season);
   progress(`${season.name}: ${plan.entries.length} variants, ${plan.handIns.length} submissions handed in and looked at`);
 }

@@ -1,5 +1,5 @@
 import { PULLING_CAUTIONS } from './cautions.js';
-import { CONDITION_STEP, MEAN_FORCE, PULLING_APPARATUS, PULLING_LIMITS, PULLING_SETTINGS, PULLING_SOURCES } from './pulling.js';
+import { CONDITION_STEP, MEAN_FORCE, PULLING_APPARATUS, PULLING_LIMITS, PULLING_SETTINGS, PULLING_SOURCES, UNTREATED } from './pulling.js';
 import type { DemoMethod } from './demo-method.js';
 
 export const abrasion: DemoMethod = {
@@ -12,11 +12,22 @@ export const abrasion: DemoMethod = {
       effectiveUntil: null,
       isComparableWithPrevious: true,
       limits: { ...PULLING_LIMITS, maximumCvPercent: 12 },
+      series: [
+        UNTREATED,
+        {
+          code: 'abraded',
+          kind: 'breakingForce',
+          treatment: {
+            kind: 'abrasion',
+            name: 'wet ceramic bar',
+            words: '100 double strokes over a wet ceramic bar of 6 mm, 90° wrap, tensioned by 5 N',
+          },
+        },
+      ],
       parameters: {
         areaFrom: null,
-        knot: null,
-        abrasion: '100 double strokes over a wet ceramic bar of 6 mm, 90° wrap, tensioned by 5 N',
-        places: { abrasionRetention: 1, breakingForce: 1 },
+        reproducibilityPercent: 3,
+        places: { retention: 1, breakingForce: 1 },
         settings: [
           ...PULLING_SETTINGS,
           { name: 'Double strokes', value: '100', unit: '' },

@@ -1,12 +1,13 @@
 import { abrasion } from './abrasion.js';
 import type { DemoMethod } from './demo-method.js';
 import { diameter, linearDensity } from './measuring.js';
-import { namedKnot } from './named-knot.js';
+import { fgKnot } from './fg-knot.js';
+import { palomarKnot } from './palomar-knot.js';
 import { straightPull } from './straight-pull.js';
 
-export type DemoMethodSlug = 'straight-pull' | 'named-knot' | 'abrasion' | 'diameter' | 'linear-density';
+export type DemoMethodSlug = 'straight-pull' | 'palomar-knot' | 'fg-knot' | 'abrasion' | 'diameter' | 'linear-density';
 
-export const demoMethods: readonly DemoMethod[] = [straightPull, namedKnot, abrasion, diameter, linearDensity];
+export const demoMethods: readonly DemoMethod[] = [straightPull, palomarKnot, fgKnot, abrasion, diameter, linearDensity];
 
 /** Version in force on a bench day. */
 export function versionOn(slug: DemoMethodSlug, day: string): number {

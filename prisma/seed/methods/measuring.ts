@@ -14,15 +14,12 @@ export const diameter: DemoMethod = {
       effectiveUntil: null,
       isComparableWithPrevious: true,
       limits: LIMITS,
+      series: [{ code: 'outline', kind: 'diameterAlongStations', stations: 3 }],
       parameters: {
         areaFrom: 'circle',
-        knot: null,
-        abrasion: null,
+        reproducibilityPercent: 1,
         places: { diameter: 3, outOfRoundness: 1 },
-        settings: [
-          { name: 'Stations on a specimen', value: '3', unit: '' },
-          { name: 'Hanging weight', value: '50', unit: 'g' },
-        ],
+        settings: [{ name: 'Hanging weight', value: '50', unit: 'g' }],
       },
       wording: {
         purpose:
@@ -64,10 +61,10 @@ export const linearDensity: DemoMethod = {
       effectiveUntil: null,
       isComparableWithPrevious: true,
       limits: { ...LIMITS, maximumCvPercent: 5 },
+      series: [{ code: 'mass', kind: 'linearDensity' }],
       parameters: {
         areaFrom: null,
-        knot: null,
-        abrasion: null,
+        reproducibilityPercent: 1,
         places: { linearDensity: 2 },
         settings: [{ name: 'Preload while measuring the length', value: '0.5', unit: 'cN/tex' }],
       },

@@ -1,4 +1,4 @@
-/** What the three pulling methods share: room, rig, force, and how many specimens. */
+/** What the pulling methods share: room, rig, force, and how many specimens. */
 export const PULLING_LIMITS = {
   minimumSpecimens: 5,
   maximumCvPercent: 10,
@@ -7,6 +7,9 @@ export const PULLING_LIMITS = {
   ambientTemperatureC: { low: 18, high: 24 },
   ambientHumidityPercent: { low: 45, high: 75 },
 };
+
+/** Specimens that are pulled as they come from the spool. */
+export const UNTREATED = { code: 'untreated', kind: 'breakingForce', treatment: null } as const;
 
 export const PULLING_APPARATUS = [
   'Load frame, or force gauge on a screw stand, with a certificate that is valid on the bench day; the line breaks between 5 % and 95 % of its capacity',

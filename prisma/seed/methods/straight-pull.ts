@@ -1,5 +1,5 @@
 import { PULLING_CAUTIONS } from './cautions.js';
-import { CONDITION_STEP, MEAN_FORCE, PULLING_APPARATUS, PULLING_LIMITS, PULLING_SETTINGS, PULLING_SOURCES } from './pulling.js';
+import { CONDITION_STEP, MEAN_FORCE, PULLING_APPARATUS, PULLING_LIMITS, PULLING_SETTINGS, PULLING_SOURCES, UNTREATED } from './pulling.js';
 import type { DemoMethod } from './demo-method.js';
 
 export const straightPull: DemoMethod = {
@@ -12,10 +12,10 @@ export const straightPull: DemoMethod = {
       effectiveUntil: null,
       isComparableWithPrevious: true,
       limits: PULLING_LIMITS,
+      series: [UNTREATED],
       parameters: {
         areaFrom: 'circle',
-        knot: null,
-        abrasion: null,
+        reproducibilityPercent: 1.5,
         places: { breakingForce: 1, apparentStress: 0, strengthHonesty: 1 },
         settings: PULLING_SETTINGS,
       },

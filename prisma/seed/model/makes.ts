@@ -17,7 +17,10 @@ export interface MakeModel {
   readonly outOfRoundness: number;
   /** Coefficient of variation of the breaking force between specimens [1]. */
   readonly spread: number;
-  readonly knotRetention: readonly [number, number];
+  /** By a knot that bends the line on a ring. */
+  readonly palomarRetention: readonly [number, number];
+  /** By a knot that holds a leader with turns of the line: it suits a supple braid best, a single strand least. */
+  readonly fgRetention: readonly [number, number];
   readonly abrasionRetention: readonly [number, number];
 }
 
@@ -36,7 +39,8 @@ export const MAKES: Readonly<Record<Make, MakeModel>> = {
     packing: 0.72,
     outOfRoundness: 0.16,
     spread: 0.042,
-    knotRetention: [0.58, 0.68],
+    palomarRetention: [0.58, 0.68],
+    fgRetention: [0.74, 0.86],
     abrasionRetention: [0.6, 0.72],
   },
   braid8: {
@@ -47,7 +51,8 @@ export const MAKES: Readonly<Record<Make, MakeModel>> = {
     packing: 0.77,
     outOfRoundness: 0.11,
     spread: 0.035,
-    knotRetention: [0.6, 0.72],
+    palomarRetention: [0.6, 0.72],
+    fgRetention: [0.78, 0.9],
     abrasionRetention: [0.56, 0.7],
   },
   braid12: {
@@ -58,7 +63,8 @@ export const MAKES: Readonly<Record<Make, MakeModel>> = {
     packing: 0.79,
     outOfRoundness: 0.09,
     spread: 0.032,
-    knotRetention: [0.62, 0.74],
+    palomarRetention: [0.62, 0.74],
+    fgRetention: [0.79, 0.91],
     abrasionRetention: [0.52, 0.66],
   },
   hollow16: {
@@ -69,7 +75,8 @@ export const MAKES: Readonly<Record<Make, MakeModel>> = {
     packing: 0.66,
     outOfRoundness: 0.3,
     spread: 0.038,
-    knotRetention: [0.56, 0.66],
+    palomarRetention: [0.56, 0.66],
+    fgRetention: [0.7, 0.82],
     abrasionRetention: [0.55, 0.66],
   },
   fused: {
@@ -80,7 +87,8 @@ export const MAKES: Readonly<Record<Make, MakeModel>> = {
     packing: 0.86,
     outOfRoundness: 0.13,
     spread: 0.045,
-    knotRetention: [0.62, 0.74],
+    palomarRetention: [0.62, 0.74],
+    fgRetention: [0.66, 0.78],
     abrasionRetention: [0.62, 0.76],
   },
   nylon: {
@@ -90,7 +98,8 @@ export const MAKES: Readonly<Record<Make, MakeModel>> = {
     tenacityCnPerTex: [74, 90],
     outOfRoundness: 0.02,
     spread: 0.022,
-    knotRetention: [0.78, 0.9],
+    palomarRetention: [0.78, 0.9],
+    fgRetention: [0.6, 0.72],
     abrasionRetention: [0.82, 0.93],
   },
   fluorocarbon: {
@@ -100,7 +109,8 @@ export const MAKES: Readonly<Record<Make, MakeModel>> = {
     tenacityCnPerTex: [34, 41],
     outOfRoundness: 0.018,
     spread: 0.025,
-    knotRetention: [0.72, 0.86],
+    palomarRetention: [0.72, 0.86],
+    fgRetention: [0.56, 0.68],
     abrasionRetention: [0.9, 0.975],
   },
 };

@@ -15,7 +15,8 @@ export interface TrueLine {
   readonly outOfRoundness: number;
   /** Coefficient of variation of single specimens [1]. */
   readonly spread: number;
-  readonly knotRetention: number;
+  readonly palomarRetention: number;
+  readonly fgRetention: number;
   readonly abrasionRetention: number;
 }
 
@@ -25,8 +26,9 @@ export function trueLine(seed: number, variant: DemoVariant): TrueLine {
   const fibre = new Draws(seed, 'fibre', variant.line.slug);
   const own = new Draws(seed, 'variant', variant.slug);
   const tenacityCnPerTex = fibre.between(...make.tenacityCnPerTex) * variant.maker.quality;
-  const lineKnot = fibre.between(...make.knotRetention);
+  const linePalomar = fibre.between(...make.palomarRetention);
   const lineAbrasion = fibre.between(...make.abrasionRetention);
+  const fg = new Draws(seed, 'fg', variant.line.slug);
   const linearDensityTex = linearDensity(variant, make, fibre) * own.normal(1, 0.012);
   const dye = variant.isFirstColour ? 1 : own.between(0.965, 0.995);
   const packing = make.packing === 1 ? 1 : make.packing * fibre.between(0.97, 1.03);
@@ -36,7 +38,8 @@ export function trueLine(seed: number, variant: DemoVariant): TrueLine {
     diameterMm: Math.sqrt((4 * linearDensityTex) / (1000 * Math.PI * Number(make.densityGPerCm3) * packing)),
     outOfRoundness: make.outOfRoundness * own.between(0.8, 1.25),
     spread: make.spread * own.between(0.85, 1.2),
-    knotRetention: lineKnot * own.normal(1, 0.012),
+    palomarRetention: linePalomar * own.normal(1, 0.012),
+    fgRetention: fg.between(...make.fgRetention) * new Draws(seed, 'fg', variant.slug).normal(1, 0.012),
     abrasionRetention: variant.line.slug === SELF_POLISHING ? 1.008 : lineAbrasion * own.normal(1, 0.012),
   };
 }

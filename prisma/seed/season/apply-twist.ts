@@ -9,24 +9,21 @@ const accepted = (words: string | null, setAside: readonly { specimen: number; r
   words,
 });
 
+/** Given back with a question about the unit, and handed in again as it was read. */
+const asked = ({ question, answer }: Extract<Twist, { kind: 'unitSlip' }>, content: DemoContent): DemoReview => ({
+  decision: 'returned',
+  kind: 'unit',
+  specimens: content.specimens.map(({ number }) => number),
+  question,
+  reply: { answer, corrected: content },
+});
+
 /** Changes a plain submission into one of the story's; a file that is handed in twice becomes two. */
 export function applyTwist(plain: DemoHandIn, twist: Twist): DemoHandIn[] {
   const { content } = plain;
   switch (twist.kind) {
     case 'unitSlip':
-      return [
-        {
-          ...plain,
-          content: withUnit(content, 'lbf'),
-          review: {
-            decision: 'returned',
-            kind: 'unit',
-            specimens: content.specimens.map(({ number }) => number),
-            question: twist.question,
-            reply: { answer: twist.answer, corrected: content },
-          },
-        },
-      ];
+      return [{ ...plain, content: withUnit(content, 'lbf'), review: asked(twist, content) }];
     case 'gripBreaks':
       return [{ ...plain, content: withBreaksAtGrip(content, twist.specimens), review: accepted(twist.words) }];
     case 'outlier':
@@ -44,7 +41,13 @@ export function applyTwist(plain: DemoHandIn, twist: Twist): DemoHandIn[] {
     case 'handedInTwice':
       return [
         { ...plain, review: PLAINLY_ACCEPTED },
-        { ...plain, task: { ...plain.task, key: `${plain.task.key}/twice` }, review: { decision: 'refused', reason: twist.reason } },
+        {
+          ...plain,
+          // Without a word on it the record would not take the same content twice.
+          content: { ...content, note: twist.note },
+          task: { ...plain.task, key: `${plain.task.key}/twice` },
+          review: { decision: 'refused', reason: twist.reason },
+        },
       ];
   }
 }

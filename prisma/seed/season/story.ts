@@ -63,7 +63,7 @@ export const DRIFT = {
 export const EXPIRED = { season: '2025', rig: 'R2', day: 7, instead: 'R1' } as const;
 
 /** A variant that lacks one category. */
-export const INCOMPLETE = { season: '2025', variant: 'saltwren-4-pe-1-5', method: 'named-knot' } as const;
+export const INCOMPLETE = { season: '2025', variant: 'saltwren-4-pe-1-5', method: 'palomar-knot' } as const;
 
 /** Begun at the bench and not handed in yet, in the winter that is going on. */
 export const DRAFT = {
@@ -99,7 +99,7 @@ export type Twist =
   | { readonly kind: 'outlier'; readonly specimen: number; readonly reads: number; readonly words: string }
   | { readonly kind: 'setAside'; readonly specimen: number; readonly reads: number; readonly note: string; readonly reason: string }
   | { readonly kind: 'seenLabel'; readonly note: string; readonly words: string }
-  | { readonly kind: 'handedInTwice'; readonly reason: string };
+  | { readonly kind: 'handedInTwice'; readonly note: string; readonly reason: string };
 
 /** Season, variant, method and running number of the submission → what happens. */
 export const TWISTS: Readonly<Record<string, Twist>> = {
@@ -121,7 +121,7 @@ export const TWISTS: Readonly<Record<string, Twist>> = {
     words:
       'The specimen parted in the free length and nothing was seen on it. There is no reason but the number to leave it out, so it stays.',
   },
-  '2024/northseam-8-pe-1-5/named-knot/1': {
+  '2024/northseam-8-pe-1-5/palomar-knot/1': {
     kind: 'setAside',
     specimen: 10,
     reads: 0.62,
@@ -136,6 +136,7 @@ export const TWISTS: Readonly<Record<string, Twist>> = {
   },
   '2025/fellknot-fused-pe-0-8/straight-pull/2': {
     kind: 'handedInTwice',
+    note: 'Sent again: the bench lost its line while the first went off.',
     reason: 'The same file was handed in twice; the first one stands.',
   },
   '2026/coldharl-8-pe-0-8/straight-pull/1': {

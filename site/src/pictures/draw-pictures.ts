@@ -80,7 +80,10 @@ const widthOf = (line: string, font: string): number => wordsOf(line, font).redu
 
 /** Writes a line with its base line at y; cut with an ellipsis where it would be wider than there is room. */
 function write(line: string, font: string, y: number, ink: number): void {
-  if (widthOf(line, font) > ROOM && line.length > 1) return write(`${line.replace(/.…?$/u, '')}…`, font, y, ink);
+  if (widthOf(line, font) > ROOM && line.length > 1) {
+    write(`${line.replace(/.…?$/u, '')}…`, font, y, ink);
+    return;
+  }
   let x = MARGIN;
   for (const { at, shades, advance } of wordsOf(line, font)) {
     const start = y * ROW + Math.round(x);

@@ -55,9 +55,9 @@ export interface Release {
 function read<Schema extends z.ZodType>(schema: Schema, path: string, bytes: Uint8Array): z.infer<Schema> {
   const result = schema.safeParse(JSON.parse(new TextDecoder().decode(bytes)));
   if (result.success) return result.data;
-  const [issue] = result.error.issues;
+  const faults = result.error.issues.map(({ path: at, message }) => `at ${at.join('.')}: ${message}`);
   throw new Error(
-    `${path} is not a document that this site can read: at ${issue?.path.join('.')}: ${issue?.message}. Build the site with the version of the program that published it.`,
+    `${path} is not a document that this site can read: ${faults[0] ?? ''}. Build the site with the version of the program that published it.`,
   );
 }
 

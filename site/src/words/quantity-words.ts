@@ -16,5 +16,8 @@ const QUANTITIES: Record<string, string> = {
   length: 'Length',
 };
 
-/** The name of a quantity or of what was read; an unknown one, from a later version of the program, shows as it is written. */
+/** The name of what was read or claimed; an unknown one, from a later version of the program, shows as it is written. */
 export const quantityWords = (quantity: string): string => QUANTITIES[quantity] ?? quantity;
+
+/** The name of a published quantity as its release tells it; the first releases told none, and had fixed quantities. */
+export const nameOf = ({ quantity, name }: { quantity: string; name?: string | undefined }): string => name ?? quantityWords(quantity);

@@ -1,6 +1,6 @@
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
 import { algorithmA } from '../../../api/measurement/agreement/algorithm-a.js';
-import { concordance } from '../../../api/measurement/agreement/concordance.js';
+import { concordance } from '../support/formulas/concordance.js';
 import { mandelHCritical, mandelKCritical } from '../../../api/measurement/agreement/mandel-critical.js';
 import { eNScore, zScore, zetaScore } from '../../../api/measurement/agreement/performance-scores.js';
 import { roundRobin } from '../../../api/measurement/agreement/round-robin.js';

@@ -15,8 +15,8 @@ import {
   crystalDensityGPerCm3,
   idealStrengthGPa,
 } from '../../../api/measurement/claims/polymer-limit.js';
-import { mayCarryStandard } from '../../../api/measurement/claims/standard-scope.js';
-import type { ScopedStandard } from '../../../api/measurement/claims/standard-scope.js';
+import { mayCarryStandard } from '../support/formulas/standard-scope.js';
+import type { ScopedStandard } from '../support/formulas/standard-scope.js';
 import { equivalentSolidDiameterMm } from '../../../api/measurement/figures/cross-section.js';
 import { tenacityOfSolidStress } from '../../../api/measurement/figures/strength.js';
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';

@@ -1,4 +1,4 @@
-import { equivalenceTest } from '../../../api/measurement/comparison/equivalence-test.js';
+import { equivalenceTest } from '../support/formulas/equivalence-test.js';
 import { pairedTest, welchTest } from '../../../api/measurement/comparison/welch-test.js';
 import type { DifferenceTest } from '../../../api/measurement/comparison/welch-test.js';
 import { errorCode } from '../support/error-code.js';

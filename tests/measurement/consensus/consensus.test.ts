@@ -1,4 +1,4 @@
-import { derSimonianLaird } from '../../../api/measurement/consensus/dersimonian-laird.js';
+import { derSimonianLaird } from '../support/formulas/dersimonian-laird.js';
 import { mandelPaule } from '../../../api/measurement/consensus/mandel-paule.js';
 import { moderatedVariances } from '../../../api/measurement/consensus/moderated-variances.js';
 import { pooledBetweenVariance } from '../../../api/measurement/consensus/pooled-between-variance.js';

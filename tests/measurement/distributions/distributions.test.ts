@@ -1,6 +1,6 @@
 import { chiSquareCdf, chiSquareQuantile } from '../../../api/measurement/distributions/chi-square-distribution.js';
 import { fCdf, fQuantile } from '../../../api/measurement/distributions/f-distribution.js';
-import { logGamma } from '../../../api/measurement/distributions/log-gamma.js';
+import { logGamma } from '../support/formulas/log-gamma.js';
 import { normalCdf, normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
 import { tCdf, tQuantile } from '../../../api/measurement/distributions/t-distribution.js';
 import { errorCode } from '../support/error-code.js';

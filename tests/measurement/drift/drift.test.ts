@@ -1,5 +1,5 @@
-import { chartConstants } from '../../../api/measurement/drift/chart-constants.js';
-import { cusumChart } from '../../../api/measurement/drift/cusum-chart.js';
+import { chartConstants } from '../support/formulas/chart-constants.js';
+import { cusumChart } from '../support/formulas/cusum-chart.js';
 import { ewmaChart } from '../../../api/measurement/drift/ewma-chart.js';
 import { individualsChart } from '../../../api/measurement/drift/individuals-chart.js';
 import { judgePulls, rigLimits } from '../../../api/measurement/drift/control-chart.js';
@@ -174,27 +174,33 @@ describe('the evidence of a rig on a day', () => {
   ] as const;
   const on = (day: string) => rigEvidence(pulls, day);
 
-  test('three states; the last pull of the day decides', () => {
-    expect(on('2031-03-01')).toEqual({ state: 'inControl', decidedOn: '2031-03-01' });
-    expect(on('2031-03-15')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
-    expect(on('2031-03-22')).toEqual({ state: 'inControl', decidedOn: '2031-03-22' });
-    expect(on('2031-03-02')).toEqual({ state: 'noEvidence', decidedOn: null });
-    expect(rigEvidence([], '2031-03-02')).toEqual({ state: 'noEvidence', decidedOn: null });
+  test('the last pull of the day decides', () => {
+    expect(on('2031-03-01')).toEqual({ state: 'inControl', decidedOn: '2031-03-01', pulls: 1 });
+    expect(on('2031-03-15')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15', pulls: 3 });
+    expect(on('2031-03-22')).toEqual({ state: 'inControl', decidedOn: '2031-03-22', pulls: 5 });
+    expect(on('2031-03-02')).toEqual({ state: 'noEvidence', decidedOn: null, pulls: 1 });
+    expect(rigEvidence([], '2031-03-02')).toEqual({ state: 'noEvidence', decidedOn: null, pulls: 0 });
   });
 
   test('a bad pull casts doubt back to the last good one, the day of that one too', () => {
-    expect(on('2031-03-08')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
-    expect(on('2031-03-10')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(on('2031-03-08')).toMatchObject({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(on('2031-03-10')).toMatchObject({ state: 'outOfControl', decidedOn: '2031-03-15' });
     expect(rigEvidence(pulls.slice(0, 2), '2031-03-08').state).toBe('inControl');
   });
 
   test('a rig that is out stays out until a good pull clears it, whoever pulls without one', () => {
-    expect(on('2031-03-18')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
-    expect(rigEvidence(pulls.slice(0, 3), '2031-04-30')).toEqual({ state: 'outOfControl', decidedOn: '2031-03-15' });
-    expect(on('2031-03-23')).toEqual({ state: 'noEvidence', decidedOn: null });
+    expect(on('2031-03-18')).toMatchObject({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(rigEvidence(pulls.slice(0, 3), '2031-04-30')).toMatchObject({ state: 'outOfControl', decidedOn: '2031-03-15' });
+    expect(on('2031-03-23')).toMatchObject({ state: 'noEvidence', decidedOn: null });
   });
 
-  test('pulls of the baseline are no evidence', () => {
-    expect(rigEvidence([{ day: '2031-03-01', state: 'noEvidence' }], '2031-03-01').state).toBe('noEvidence');
+  test('on a day with a pull of the baseline the rig is learning; on a day without one nothing is known', () => {
+    const learning = [
+      { day: '2031-03-01', state: 'noEvidence' },
+      { day: '2031-03-08', state: 'noEvidence' },
+    ] as const;
+    expect(rigEvidence(learning, '2031-03-08')).toEqual({ state: 'learning', decidedOn: '2031-03-08', pulls: 2 });
+    expect(rigEvidence(learning, '2031-03-09')).toEqual({ state: 'noEvidence', decidedOn: null, pulls: 2 });
+    expect(rigEvidence([...learning, { day: '2031-03-09', state: 'outOfControl' }], '2031-03-08').state).toBe('outOfControl');
   });
 });

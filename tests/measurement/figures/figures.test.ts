@@ -1,8 +1,8 @@
-import { capstanHoldingForceN } from '../../../api/measurement/figures/capstan.js';
+import { capstanHoldingForceN } from '../support/formulas/capstan.js';
 import { circleAreaMm2, ellipseAreaMm2, equivalentSolidDiameterMm, solidAreaMm2 } from '../../../api/measurement/figures/cross-section.js';
 import { diameterMm, outOfRoundnessPercent } from '../../../api/measurement/figures/diameter.js';
-import { crossheadSpeedMmPerMin, timeToBreakS } from '../../../api/measurement/figures/extension-rate.js';
-import { isInStandardAtmosphere } from '../../../api/measurement/figures/standard-atmosphere.js';
+import { crossheadSpeedMmPerMin, timeToBreakS } from '../support/formulas/extension-rate.js';
+import { isInStandardAtmosphere } from '../support/formulas/standard-atmosphere.js';
 import {
   apparentStressMPa,
   linearDensityTex,

@@ -1,7 +1,7 @@
 import { tQuantile } from '../../../api/measurement/distributions/t-distribution.js';
 import { fiellerInterval } from '../../../api/measurement/figures/fieller-interval.js';
 import { ratioInputs } from '../../../api/measurement/figures/ratio-inputs.js';
-import { ratioTest } from '../../../api/measurement/figures/ratio-test.js';
+import { ratioTest } from '../support/formulas/ratio-test.js';
 import { retentionAgainstWhole, retentionFigures, retentionPercent } from '../../../api/measurement/figures/retention.js';
 import type { FiellerInterval } from '../../../api/measurement/figures/fieller-interval.js';
 import { errorCode } from '../support/error-code.js';

@@ -1,6 +1,6 @@
-import { weibullFit, weibullQuantile } from '../../../api/measurement/fitting/weibull-fit.js';
+import { weibullFit, weibullQuantile } from '../support/formulas/weibull-fit.js';
 import { summarise } from '../../../api/measurement/summary/summarise.js';
-import { oneSidedToleranceFactor } from '../../../api/measurement/uncertainty/tolerance-factor.js';
+import { oneSidedToleranceFactor } from '../support/formulas/tolerance-factor.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
 

@@ -1,8 +1,8 @@
 import { cochranCritical, cochranTest } from '../../../api/measurement/outliers/cochran-c.js';
-import { dixonR10, dixonR10Critical } from '../../../api/measurement/outliers/dixon.js';
-import type { DixonAlpha } from '../../../api/measurement/outliers/dixon.js';
+import { dixonR10, dixonR10Critical } from '../support/formulas/dixon.js';
+import type { DixonAlpha } from '../support/formulas/dixon.js';
 import { doubleGrubbsCritical, doubleGrubbsTest } from '../../../api/measurement/outliers/double-grubbs.js';
-import { generalisedEsd } from '../../../api/measurement/outliers/generalised-esd.js';
+import { generalisedEsd } from '../support/formulas/generalised-esd.js';
 import { grubbsCritical, grubbsTest } from '../../../api/measurement/outliers/grubbs.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';

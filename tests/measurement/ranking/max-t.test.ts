@@ -1,62 +1,9 @@
-import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { compareByMaxT } from '../../../api/measurement/ranking/compare-by-max-t.js';
 import { differenceUncertainties, drawErrors, drawSources } from '../../../api/measurement/ranking/draw-errors.js';
-import { largestDifferenceQuantile } from '../../../api/measurement/ranking/largest-differences.js';
 import { placeSets } from '../../../api/measurement/ranking/place-sets.js';
 import { sortedPlaces } from '../../../api/measurement/ranking/sorted-places.js';
 import { competitionPlaces } from '../../../api/measurement/ranking/competition-places.js';
 import { known } from './ranking-fixtures.js';
-
-function plainQuantile(errors: Float64Array, precision: Float64Array, n: number, level: number): number {
-  const largest = Array.from({ length: errors.length / n }, (_, draw) => {
-    let t = 0;
-    for (let i = 0; i < n; i++)
-      for (let j = 0; j < n; j++) t = Math.max(t, (errors[draw * n + i]! - errors[draw * n + j]!) * precision[i * n + j]!);
-    return t;
-  }).sort((a, b) => a - b);
-  return largest[Math.ceil(level * (largest.length + 1)) - 1]!;
-}
-
-test('looking only above the tail gives what looking at all pairs gives', () => {
-  const random = randomStream([3, 1, 4, 1]);
-  for (const n of [2, 3, 12]) {
-    const errors = Float64Array.from({ length: 999 * n }, (_, at) => (1 + (at % n)) * normalDeviate(random));
-    const precision = Float64Array.from({ length: n * n }, (_, at) =>
-      at % (n + 1) === 0 || at % 7 === 3 ? 0 : 0.2 + random.nextUniform(),
-    );
-    for (const level of [0.5, 0.9, 0.95, 0.999]) {
-      expect(largestDifferenceQuantile(errors, precision, n, level)).toBe(plainQuantile(errors, precision, n, level));
-    }
-  }
-});
-
-test('step-down tells more apart than one step, and never fewer', () => {
-  // Two far from the rest: once they are told apart, the rest is judged by a smaller critical value.
-  const evidence = [60, 50, 3.15, 0].map((value) => known(value, 1));
-  const errors = drawErrors(evidence, new Map(), 10_000, randomStream([1, 2, 3, 4]));
-  const s = differenceUncertainties(evidence, {});
-  const oneStep = largestDifferenceQuantile(
-    errors,
-    s.map((value) => (value > 0 ? 1 / value : 0)),
-    4,
-    0.95,
-  );
-  const { criticalValue, isAhead } = compareByMaxT(Float64Array.of(60, 50, 3.15, 0), errors, s, 0.95);
-  expect(criticalValue!).toBeLessThan(oneStep);
-  // 3.5 standard uncertainties of the difference: between the two critical values
-  const between = ((oneStep + criticalValue!) / 2) * Math.SQRT2;
-  const stepped = compareByMaxT(Float64Array.of(60, 50, between, 0), errors, s, 0.95);
-  expect(stepped.isAhead[2 * 4 + 3]).toBe(1);
-  expect(isAhead[0 * 4 + 1]).toBe(1);
-  expect(isAhead[1 * 4 + 0]).toBe(0);
-});
-
-test('pairs without uncertainty are told apart by any difference, and equal ones by none', () => {
-  const { isAhead, criticalValue } = compareByMaxT(Float64Array.of(2, 2, 1), new Float64Array(30), new Float64Array(9), 0.95);
-  expect(criticalValue).toBeNull();
-  expect([...isAhead]).toEqual([0, 0, 1, 0, 0, 1, 0, 0, 0]);
-});
 
 test('what a source shares cancels in a difference, what it does not widens it', () => {
   const sources = {

@@ -1,7 +1,7 @@
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../../api/measurement/random/seed-from-digest.js';
-import { compareByMaxT } from '../../../api/measurement/ranking/compare-by-max-t.js';
+import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
 import { differenceUncertainties, drawErrors } from '../../../api/measurement/ranking/draw-errors.js';
 import { chanceAhead, drawPlaces } from '../../../api/measurement/ranking/draw-places.js';
 import { overallScores } from '../../../api/measurement/ranking/overall-scores.js';
@@ -110,7 +110,15 @@ test(named(ranking['K10-bonferroni-rank-sets']!), () => {
   expect(sets.map(({ high }) => high)).toEqual(expected.U);
   // Max-t draws are never wider than Bonferroni.
   const errors = drawErrors(evidence, new Map(), DRAWS, randomStream(seedFromDigest(DIGEST)));
-  const comparison = compareByMaxT(Float64Array.from(inputs.estimate), errors, s, 0.95);
+  const comparison = comparePairs(
+    {
+      goodness: Float64Array.from(inputs.estimate),
+      errors,
+      differenceUncertainty: s,
+      degreesOfFreedom: new Float64Array(s.length).fill(Infinity),
+    },
+    0.95,
+  );
   expect(comparison.criticalValue).toBeLessThan(z + 0.03);
   placeSets(comparison.isAhead, [1, 2, 3, 4, 5, 6]).forEach(({ low, high }, i) => {
     expect(low).toBeGreaterThanOrEqual(expected.L[i]);

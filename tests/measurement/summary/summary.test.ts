@@ -1,6 +1,6 @@
 import { compensatedSum } from '../../../api/measurement/summary/compensated-sum.js';
 import { meanConfidenceInterval } from '../../../api/measurement/summary/confidence-interval.js';
-import { lag1Autocorrelation } from '../../../api/measurement/summary/lag1-autocorrelation.js';
+import { lag1Autocorrelation } from '../support/formulas/lag1-autocorrelation.js';
 import { mean } from '../../../api/measurement/summary/mean.js';
 import { median } from '../../../api/measurement/summary/median.js';
 import { sampleSummary } from '../../../api/measurement/summary/sample-summary.js';

@@ -1,7 +1,11 @@
 /** What the examples of docstrings take for granted: the same small things for all of them, or by file. */
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
+import { designOf } from '../../../api/measurement/bench-model/design.js';
+import { fitAt } from '../../../api/measurement/bench-model/fit-series.js';
+import { submissionLevel } from '../../../api/measurement/bench-model/submission-level.js';
 import { standOnce } from '../../../api/measurement/ranking/stand-once.js';
 import type { PointTable } from '../../../api/measurement/ranking/stand-once.js';
+import { seriesOf, submission } from '../bench-model/bench-model-fixtures.js';
 import { inputOf, known } from '../ranking/ranking-fixtures.js';
 
 const names = ['a', 'b'];
@@ -23,7 +27,41 @@ const DRAWS = 10_000;
 const each = (value: readonly number[]): number[] => Array.from({ length: DRAWS }, () => value).flat();
 const scored = { weight: 1, places: Uint16Array.from(each([1, 2])), goodness: Float64Array.from(each([2, 1])) };
 
+const series = seriesOf([
+  submission('a', 100, 'R1', 'T1'),
+  submission('a', 100, 'R1', 'T2'),
+  submission('b', 90, 'R1', 'T1'),
+  submission('b', 90, 'R1', 'T2'),
+]);
+const design = designOf(series);
+const fit = fitAt(design, [{ rig: 0, tester: 0, submission: 0 }], new Uint8Array(2));
+const evidenceOfModel = { value: 100, factors: [{ series: 'force', variant: 'a', power: 1 }], without: {} };
+const modelInput = {
+  ...input,
+  categories: input.categories.filter(({ code }) => code === 'stress'),
+  series: { force: fit },
+  entries: names.map((id, i) => ({
+    id,
+    isExcluded: false,
+    results: { stress: { value: fit.values[i]!, factors: [{ series: 'force', variant: id, power: 1 }], without: {} } },
+  })),
+};
+const compared = {
+  goodness: Float64Array.of(9, 1),
+  errors: Float64Array.from({ length: 20 }, (_, at) => (at % 3) / 10),
+  differenceUncertainty: Float64Array.of(0, 1, 1, 0),
+  degreesOfFreedom: new Float64Array(4).fill(Infinity),
+};
+
 const COMMON = {
+  series,
+  fit,
+  level: submissionLevel(design, 0, new Uint8Array(2)),
+  evidenceOfModel,
+  modelInput,
+  drawnSeries: new Map([['force', new Float64Array(20)]]),
+  drawCount: 10,
+  compared,
   a: known(10, 3),
   b: known(12, 4),
   evidence: known(100, 2),

@@ -1,6 +1,6 @@
 import { elongationPercent, rawElongationPercent } from '../../../api/measurement/traces/elongation.js';
 import { initialModulusCNPerTex, initialModulusMPa } from '../../../api/measurement/traces/initial-modulus.js';
-import { samplingLoss } from '../../../api/measurement/traces/sampling-loss.js';
+import { samplingLoss } from '../support/formulas/sampling-loss.js';
 import { slipEvents } from '../../../api/measurement/traces/slip-events.js';
 import { toeCompensation } from '../../../api/measurement/traces/toe-compensation.js';
 import { findPeak } from '../../../api/measurement/traces/trace.js';

@@ -5,8 +5,8 @@ import {
   oneSidedToleranceFactor,
   readingsForMinimumAsLimit,
   twoSidedToleranceFactor,
-} from '../../../api/measurement/uncertainty/tolerance-factor.js';
-import { integrate, solveRising } from '../../../api/measurement/uncertainty/integrate.js';
+} from '../support/formulas/tolerance-factor.js';
+import { integrate, solveRising } from '../support/formulas/integrate.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
 

@@ -1,7 +1,7 @@
 import { combineBudget } from '../../../api/measurement/uncertainty/combine-budget.js';
 import type { BudgetComponent } from '../../../api/measurement/uncertainty/combine-budget.js';
 import { coverageFactor } from '../../../api/measurement/uncertainty/coverage-factor.js';
-import { propagateDistributions } from '../../../api/measurement/uncertainty/propagate-distributions.js';
+import { propagateDistributions } from '../support/formulas/propagate-distributions.js';
 import { circleStressRelativeUncertainty, combineRelative } from '../../../api/measurement/uncertainty/relative-uncertainty.js';
 import {
   calibrationUncertainty,

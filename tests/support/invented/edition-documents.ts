@@ -9,7 +9,7 @@ export type Heading = Pick<EditionDocument, 'formatVersion' | 'house' | 'isDemo'
 export function headingOf(season: Season, revision: number): Heading {
   const { year } = season;
   return {
-    formatVersion: 1,
+    formatVersion: 2,
     house: 'North Quay Line Trials',
     isDemo: true,
     edition: { slug: String(year), name: `Winter ${year}`, openedOn: `${year - 1}-10-01`, closedOn: `${year}-02-15` },

@@ -6,8 +6,14 @@ const CAUTIONS = [
   "Follow the limits of the rig's maker and the rules of the place you work in.",
 ];
 
+const UNTREATED = { code: 'untreated', kind: 'breakingForce', treatment: null } as const;
+const treated = (code: string, kind: 'knot' | 'abrasion', name: string, words: string): MethodDocument['series'] => [
+  UNTREATED,
+  { code, kind: 'breakingForce', treatment: { kind, name, words } },
+];
+
 const straightPull: MethodDocument = {
-  formatVersion: 1,
+  formatVersion: 2,
   slug: 'straight-pull',
   name: 'Straight pull',
   number: 1,
@@ -21,6 +27,7 @@ const straightPull: MethodDocument = {
     'Pull at a steady rate so that the specimen parts within the window.',
     'Record the highest force, the time to break and where the specimen parted.',
   ],
+  series: [UNTREATED],
   parameters: [
     { name: 'Free length', value: '250', unit: 'mm' },
     { name: 'Rate of extension', value: '250', unit: 'mm/min' },
@@ -62,6 +69,7 @@ export const inventedMethods: MethodDocument[] = [
     slug: 'named-knot',
     name: 'Named knot',
     effectiveUntil: null,
+    series: treated('knotted', 'knot', 'double uni', 'Double uni knot, wetted'),
     purpose: 'Finds how much of its straight strength a line keeps when tied with the double uni knot.',
     formulae: [
       {
@@ -77,6 +85,7 @@ export const inventedMethods: MethodDocument[] = [
     slug: 'abrasion',
     name: 'Abrasion drum',
     effectiveUntil: null,
+    series: treated('abraded', 'abrasion', 'paper drum', '200 strokes over a drum of grade 400 paper'),
     purpose: 'Finds how much of its straight strength a line keeps after 200 strokes over a drum of grade 400 paper.',
     formulae: [
       {
@@ -92,6 +101,7 @@ export const inventedMethods: MethodDocument[] = [
     slug: 'diameter',
     name: 'Diameter',
     effectiveUntil: null,
+    series: [{ code: 'outline', kind: 'diameterAlongStations', stations: 10 }],
     purpose: 'Finds the mean diameter and how far the line is from round.',
     apparatus: ['Optical gauge read to 0.001 mm', 'Weight of 50 g'],
     steps: ['Hang the weight on the line.', 'At each of ten stations read the widest and the narrowest diameter.'],

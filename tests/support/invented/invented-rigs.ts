@@ -30,8 +30,25 @@ export const inventedPeople = (): Pick<RigsDocument, 'testers' | 'agreement' | '
     { name: 'A. Fenn', submissions: 9, specimens: 72, benchDays: 4 },
     { name: 'Ottoline Tallandsworth', submissions: 7, specimens: 56, benchDays: 3 },
   ],
-  agreement: [{ quantity: 'breakingForce', specimenPercent: '3.9', betweenSubmissionsPercent: '0.7', degreesOfFreedom: 12 }],
-  effects: [{ quantity: 'breakingForce', cause: 'rig', relativePercent: '0.62', degreesOfFreedom: 2, source: 'controlPulls' }],
+  agreement: [
+    {
+      quantity: 'breakingForce/straight-pull/untreated',
+      name: 'Breaking force',
+      specimenPercent: '3.9',
+      betweenSubmissionsPercent: '0.7',
+      degreesOfFreedom: 12,
+    },
+  ],
+  effects: [
+    {
+      quantity: 'breakingForce/straight-pull/untreated',
+      name: 'Breaking force',
+      cause: 'rig',
+      relativePercent: '0.62',
+      degreesOfFreedom: 2,
+      source: 'controlPulls',
+    },
+  ],
 });
 
 /** A rig that went out of control once and was cleared, and a gauge that pulls nothing. */

@@ -76,8 +76,9 @@ export function inventSubmissions(season: Season, variant: VariantName, spool: s
       specimens: [],
     };
   };
-  const figure = (quantity: string, unit: string, value: number, places: number, specimens: number) => ({
+  const figure = (quantity: string, name: string, unit: string, value: number, places: number, specimens: number) => ({
     quantity,
+    name,
     unit,
     value: value.toFixed(places),
     low: (value * 0.98).toFixed(places),
@@ -100,12 +101,19 @@ export function inventSubmissions(season: Season, variant: VariantName, spool: s
   const diameterMm = 0.2 + 0.1 * draws.uniform();
   const knot = (index: number) => ({
     ...base(index, 'named-knot'),
-    figures: [figure('breakingForce', 'N', forceN, 1, 5), figure('knotRetention', '%', 64.2, 1, 10)],
+    figures: [
+      figure('breakingForce/named-knot/untreated', 'Breaking force', 'N', forceN, 1, 5),
+      figure('retention/named-knot/knotted', 'Knot retention, double uni', '%', 64.2, 1, 10),
+    ],
     specimens: pulls(draws, forceN, 0.64),
   });
   return [
     knot(0),
     knot(1),
-    { ...base(2, 'diameter'), figures: [figure('diameter', 'mm', diameterMm, 3, 1)], specimens: stations(draws, diameterMm) },
+    {
+      ...base(2, 'diameter'),
+      figures: [figure('diameter/diameter/outline', 'Diameter', 'mm', diameterMm, 3, 1)],
+      specimens: stations(draws, diameterMm),
+    },
   ];
 }

@@ -12,16 +12,19 @@ export interface InventedCategory {
   perTradeUnit: number | null;
 }
 
-const ranked = (code: string, name: string, quantity: string, method: string, conditions: string): Category => ({
+const ranked = (code: string, name: string, [quantity = '', quantityName = '']: readonly string[], conditions: string): Category => ({
   code,
   name,
   quantity,
+  quantityName,
   unit: '%',
   tradeUnit: null,
   direction: 'more',
   weight: '1',
-  method,
+  method: quantity.split('/')[1] ?? '',
   methodVersion: 1,
+  series: quantity.split('/')[2] ?? '',
+  section: quantity.startsWith('apparentStress') ? { method: 'diameter', series: 'outline' } : null,
   conditions,
   comparability: 'same',
 });
@@ -30,7 +33,16 @@ const DRY = 'dry, 20 ± 2 °C, straight from the spool';
 
 export const inventedCategories: InventedCategory[] = [
   {
-    category: { ...ranked('breaking-stress', 'Breaking stress', 'apparentStress', 'straight-pull', DRY), unit: 'MPa', tradeUnit: 'psi' },
+    category: {
+      ...ranked(
+        'breaking-stress',
+        'Breaking stress',
+        ['apparentStress/straight-pull/untreated/diameter/outline', 'Apparent breaking stress'],
+        DRY,
+      ),
+      unit: 'MPa',
+      tradeUnit: 'psi',
+    },
     typical: 1180,
     spreadOfLines: 0.13,
     relativeUncertainty: 0.021,
@@ -38,7 +50,12 @@ export const inventedCategories: InventedCategory[] = [
     perTradeUnit: 145.0377,
   },
   {
-    category: ranked('knot-retention', 'Knot retention', 'knotRetention', 'named-knot', `double uni knot, wetted; ${DRY}`),
+    category: ranked(
+      'knot-retention',
+      'Knot retention',
+      ['retention/named-knot/knotted', 'Knot retention, double uni'],
+      `double uni knot, wetted; ${DRY}`,
+    ),
     typical: 62,
     spreadOfLines: 0.16,
     relativeUncertainty: 0.028,
@@ -46,7 +63,12 @@ export const inventedCategories: InventedCategory[] = [
     perTradeUnit: null,
   },
   {
-    category: ranked('abrasion-retention', 'Abrasion retention', 'abrasionRetention', 'abrasion', `200 strokes, grade 400 paper; ${DRY}`),
+    category: ranked(
+      'abrasion-retention',
+      'Abrasion retention',
+      ['retention/abrasion/abraded', 'Abrasion retention, paper drum'],
+      `200 strokes, grade 400 paper; ${DRY}`,
+    ),
     typical: 71,
     spreadOfLines: 0.14,
     relativeUncertainty: 0.034,
@@ -54,7 +76,10 @@ export const inventedCategories: InventedCategory[] = [
     perTradeUnit: null,
   },
   {
-    category: { ...ranked('roundness', 'Roundness', 'outOfRoundness', 'diameter', 'ten stations, 50 g'), direction: 'less' },
+    category: {
+      ...ranked('roundness', 'Roundness', ['outOfRoundness/diameter/outline', 'Out-of-roundness'], 'ten stations, 50 g'),
+      direction: 'less',
+    },
     typical: 9,
     spreadOfLines: 0.3,
     relativeUncertainty: 0.08,
@@ -84,6 +109,7 @@ export function measureFigure(invented: InventedCategory, truth: TrueStrength, d
   const holds100 = category.unit === '%' && Number(at(value)) > 100;
   return {
     quantity: category.quantity,
+    name: category.quantityName,
     unit: category.unit,
     ...interval(1, places),
     trade: perTradeUnit === null || category.tradeUnit === null ? null : { unit: category.tradeUnit, ...interval(perTradeUnit, 0) },

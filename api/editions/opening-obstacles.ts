@@ -1,0 +1,76 @@
+import { schemeRules } from '../contract/endpoints/editions.js';
+import type { SchemeRules } from '../contract/endpoints/editions.js';
+import { methodSeriesListSchema } from '../contract/method-series.js';
+import type { Obstacle } from '../contract/obstacle.js';
+import { categoryFaults } from './category-faults.js';
+import type { YieldingVersion } from './category-faults.js';
+
+interface PinnedVersion extends YieldingVersion {
+  /** Calendar days; no last day while it is the newest. */
+  readonly effectiveFrom: string;
+  readonly effectiveUntil: string | null;
+}
+
+/** What an edition is to open with. */
+export interface Opening {
+  readonly opensOn: string;
+  readonly closesOn: string;
+  readonly entries: number;
+  readonly categories: SchemeRules['categories'];
+  readonly pinned: readonly PinnedVersion[];
+}
+
+const PATCH_IT = 'Pin versions that yield what is ranked: PATCH /v1/editions/{edition} with methods.';
+
+/** Everything that stands in the way of opening an edition, each with its way on. */
+export function openingObstacles({ opensOn, closesOn, entries, categories, pinned }: Opening): Obstacle[] {
+  const obstacle = (code: string, what: string, references: readonly string[], remedy: string, count = references.length): Obstacle[] =>
+    count === 0 ? [] : [{ code, what, count, references: [...references], remedy }];
+  const never = categoryFaults(categories, pinned, 'pin a version of it').map(({ detail }) => detail);
+  const outside = pinned.filter((version) => version.effectiveFrom > closesOn || (version.effectiveUntil ?? opensOn) < opensOn);
+  const names = outside.map(({ slug, number }) => `${slug} ${number}`);
+  return [
+    ...(entries > 0 ? [] : obstacle('no_entries', 'No variant is entered', [], 'Enter variants: POST /v1/editions/{edition}/entries.', 1)),
+    ...obstacle('cannot_count', 'No result could ever count in categories of the scheme', never, PATCH_IT),
+    ...obstacle(
+      'method_not_in_force',
+      'Pinned versions that are not in force on any day of the edition',
+      names,
+      `${PATCH_IT} Or move the days of the edition.`,
+    ),
+  ];
+}
+
+const day = (date: Date): string => date.toISOString().slice(0, 10);
+
+interface OpeningRow {
+  readonly opensOn: Date;
+  readonly closesOn: Date;
+  readonly scheme: { readonly rules: unknown };
+  readonly methods: readonly {
+    readonly methodVersion: {
+      readonly number: number;
+      readonly effectiveFrom: Date;
+      readonly effectiveUntil: Date | null;
+      readonly series: unknown;
+      readonly parameters: unknown;
+      readonly method: { readonly slug: string };
+    };
+  }[];
+}
+
+/** What an edition is to open with, from its row. */
+export const toOpening = ({ opensOn, closesOn, scheme, methods }: OpeningRow, entries: number): Opening => ({
+  opensOn: day(opensOn),
+  closesOn: day(closesOn),
+  entries,
+  categories: schemeRules.parse(scheme.rules).categories,
+  pinned: methods.map(({ methodVersion: { number, effectiveFrom, effectiveUntil, method, series, parameters } }) => ({
+    slug: method.slug,
+    number,
+    effectiveFrom: day(effectiveFrom),
+    effectiveUntil: effectiveUntil && day(effectiveUntil),
+    series: methodSeriesListSchema.parse(series),
+    parameters: parameters as YieldingVersion['parameters'],
+  })),
+});

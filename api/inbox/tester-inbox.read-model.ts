@@ -1,0 +1,47 @@
+import { Injectable } from '@nestjs/common';
+import type { InboxItem } from '../contract/endpoints/inbox.js';
+import { Database } from '../platform/database/database.js';
+import type { Prisma } from '../platform/database/generated/client.js';
+import type { Actor } from '../platform/http/access.js';
+import { waiting } from './inbox-item.js';
+
+/** What waits for a tester. It is told from the tester's own work and the entries alone, never from what a spool is or what others did. */
+@Injectable()
+export class TesterInbox {
+  constructor(private readonly database: Database) {}
+
+  async of({ accountId }: Actor): Promise<InboxItem[]> {
+    const own = { testerId: accountId };
+    const unanswered = { queries: { some: { answeredAt: null } } };
+    return [
+      ...waiting('queries_open', await this.references({ ...own, state: 'returned', ...unanswered })),
+      ...waiting('returned_to_you', await this.references({ ...own, state: 'returned', NOT: unanswered })),
+      ...waiting('drafts', await this.references({ ...own, state: 'draft' })),
+      ...waiting('spools_to_pull', await this.spools(accountId)),
+      ...waiting('round_robin_cells', await this.roundRobins(accountId)),
+    ];
+  }
+
+  private async references(where: Prisma.SubmissionWhereInput): Promise<string[]> {
+    const rows = await this.database.client.submission.findMany({ where, select: { reference: true }, orderBy: { createdAt: 'asc' } });
+    return rows.map(({ reference }) => reference);
+  }
+
+  private async spools(testerId: string): Promise<string[]> {
+    const rows = await this.database.client.spool.findMany({
+      where: { variant: { entries: { some: { edition: { state: 'open' } } } }, submissions: { none: { testerId, revision: { gt: 0 } } } },
+      select: { blindCode: true },
+      orderBy: { blindCode: 'asc' },
+    });
+    return rows.map(({ blindCode }) => blindCode);
+  }
+
+  private async roundRobins(testerId: string): Promise<string[]> {
+    const rows = await this.database.client.roundRobin.findMany({
+      where: { state: 'open', testers: { some: { testerId } } },
+      select: { slug: true, levels: true, cells: { where: { testerId }, select: { level: true } } },
+      orderBy: { slug: 'asc' },
+    });
+    return rows.filter(({ levels, cells }) => cells.length < levels.length).map(({ slug }) => slug);
+  }
+}

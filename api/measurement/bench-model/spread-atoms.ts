@@ -1,0 +1,106 @@
+import type { BenchSeries, Cause, Spreads } from './bench-series.js';
+import type { Design } from './design.js';
+import { columnSds, restrictedLikelihood } from './shared-effects.js';
+import { logPrior, priorScale, widthOfNone } from './spread-prior.js';
+import { submissionLevel } from './submission-level.js';
+
+/** Coarse grid of a cause, in scales of its prior; it only finds where the fine one lies. */
+const COARSE = [0, 0.1, 0.2, 0.35, 0.55, 0.8, 1.15, 1.65, 2.5, 4];
+const FINE = 10;
+/** What may lie beyond either end of the fine grid. */
+const BEYOND = 0.002;
+/** Sets of spreads that stand for all: equally likely ones. */
+const ATOMS = 200;
+
+type Axes = Readonly<Record<Cause, readonly number[]>>;
+interface Weighted {
+  readonly spreads: Spreads;
+  weight: number;
+}
+
+/**
+ * Spreads of rig, tester and submission that the season and all that is told leave likely: 200 of equal weight, with repeats.
+ *
+ * Formula: weight ∝ REML likelihood × prior × width of the cell (0 with the chance of no effect), on a grid of ten values a cause laid where a coarse one has its mass; then systematic sampling of the grid in its order
+ * @param design series as the model takes it
+ * @param series what is stated and told of it
+ * @param isApart variants that tell nothing of the effects
+ * @returns sets of spreads in the order of the grid
+ * @throws nothing: the caller checks the series
+ * @see PATTERSON-THOMPSON-1971
+ * @see GELMAN-2006
+ * @example spreadAtoms(designOf(series), series, new Uint8Array(2)).length // 200
+ */
+export function spreadAtoms(design: Design, series: BenchSeries, isApart: Uint8Array): Spreads[] {
+  const coarse = axesOf(design, (cause) => coarseAxis(design, series, cause));
+  const found = weigh(design, series, isApart, coarse);
+  const fine = axesOf(design, (cause) => fineAxis(found, coarse[cause], cause));
+  return systematic(weigh(design, series, isApart, fine));
+}
+
+function axesOf({ columns }: Design, axisOf: (cause: Cause) => readonly number[]): Axes {
+  const has = (cause: Cause): boolean => cause === 'submission' || columns.some(({ kind }) => kind === cause);
+  const axis = (cause: Cause): readonly number[] => (has(cause) ? axisOf(cause) : [0]);
+  return { submission: axis('submission'), rig: axis('rig'), tester: axis('tester') };
+}
+
+/** Goes on doubling until it is past all that the data or anything told could ask for. */
+function coarseAxis({ y }: Design, { reproducibility, told }: BenchSeries, cause: Cause): number[] {
+  const scale = priorScale(reproducibility, cause);
+  const axis = COARSE.map((step) => step * scale);
+  const farthest = Math.max(...y.map(Math.abs), ...told.filter((one) => one.cause === cause).map(({ relativeSd }) => 3 * relativeSd));
+  while (axis.at(-1)! < 3 * farthest) axis.push(1.5 * axis.at(-1)!);
+  return axis;
+}
+
+function fineAxis(found: readonly Weighted[], coarse: readonly number[], cause: Cause): number[] {
+  if (coarse.length === 1) return [...coarse];
+  const mass = coarse.map((sd) => found.reduce((sum, { spreads, weight }) => (spreads[cause] === sd ? sum + weight : sum), 0));
+  let [low, high] = [0, coarse.length - 1];
+  for (let below = mass[low]!; below < BEYOND; below += mass[low]!) low += 1;
+  for (let above = mass[high]!; above < BEYOND; above += mass[high]!) high -= 1;
+  const from = coarse[Math.max(0, low - 1)]!;
+  const to = coarse[Math.min(coarse.length - 1, high + 1)]!;
+  return Array.from({ length: FINE }, (_, at) => from + ((to - from) * at) / (FINE - 1));
+}
+
+/** Half the distance to the neighbours on either side; 0 itself also has the chance that a cause adds nothing. */
+function cellWidths(axis: readonly number[], none: number): number[] {
+  if (axis.length === 1) return [1];
+  return axis.map((sd, at) => (axis[Math.min(at + 1, axis.length - 1)]! - axis[Math.max(at - 1, 0)]!) / 2 + (sd === 0 ? none : 0));
+}
+
+function weigh(design: Design, series: BenchSeries, isApart: Uint8Array, axes: Axes): Weighted[] {
+  const k = design.columns.length;
+  const [factor, effects] = [new Float64Array(k * k), new Float64Array(k)];
+  const widths = (cause: Cause): number[] => cellWidths(axes[cause], widthOfNone(series.reproducibility, cause));
+  const [ofSubmission, ofRig, ofTester] = [widths('submission'), widths('rig'), widths('tester')];
+  const logs: number[] = [];
+  const spreads: Spreads[] = [];
+  axes.submission.forEach((submission, a) => {
+    const level = submissionLevel(design, submission, isApart);
+    axes.rig.forEach((rig, b) =>
+      axes.tester.forEach((tester, c) => {
+        const one = { submission, rig, tester };
+        const prior = logPrior(one, series) + Math.log(ofSubmission[a]! * ofRig[b]! * ofTester[c]!);
+        logs.push(prior === -Infinity ? prior : prior + restrictedLikelihood(level, columnSds(design, one), factor, effects, 0));
+        spreads.push(one);
+      }),
+    );
+  });
+  const most = logs.reduce((a, b) => Math.max(a, b), -Infinity);
+  const weights = logs.map((log) => Math.exp(log - most));
+  const total = weights.reduce((sum, weight) => sum + weight, 0);
+  return spreads.map((one, at) => ({ spreads: one, weight: weights[at]! / total }));
+}
+
+function systematic(grid: readonly Weighted[]): Spreads[] {
+  const atoms: Spreads[] = [];
+  let sum = 0;
+  for (const { spreads, weight } of grid) {
+    sum += weight;
+    while (atoms.length < ATOMS && (atoms.length + 0.5) / ATOMS <= sum) atoms.push(spreads);
+  }
+  while (atoms.length < ATOMS) atoms.push(grid.at(-1)!.spreads);
+  return atoms;
+}

@@ -1,0 +1,63 @@
+import { Injectable } from '@nestjs/common';
+import { Clock } from '../clock/clock.js';
+import { Database } from '../database/database.js';
+import type { Transaction } from '../database/database.js';
+import type { Prisma } from '../database/generated/client.js';
+import { uuid7 } from '../identifiers/uuid7.js';
+import { notValid } from '../http/validation.js';
+
+export interface Superseded {
+  readonly kind: string;
+  /** Id of the row. */
+  readonly objectId: string;
+  readonly was: object;
+  readonly reason: string | undefined;
+  readonly byId: string;
+}
+
+/** What rests on a row, by reference. */
+export interface Rested {
+  readonly submissions: readonly string[];
+  readonly editions: readonly string[];
+}
+
+const MOST_NAMED = 20;
+
+/** The only writer of what rows said before; written in the transaction that changes the row, the database looks for it there. */
+@Injectable()
+export class SupersededRows {
+  constructor(
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  /**
+   * Before a row is changed: nothing, while nothing rests on it; else keeps what it said beside it.
+   * @throws Problem request/not-valid where something rests on it and no reason is given
+   */
+  async keep(tx: Transaction, { reason, ...row }: Superseded, rested: Rested): Promise<void> {
+    const { submissions, editions } = rested;
+    if (submissions.length === 0) return;
+    if (reason === undefined) {
+      const named = submissions.slice(0, MOST_NAMED).join(', ') + (submissions.length > MOST_NAMED ? ' …' : '');
+      const detail = `${submissions.length} submissions of ${editions.join(', ')} rest on it (${named}). Say why it changes: what stood there is kept beside it.`;
+      throw notValid([{ pointer: '/reason', detail, code: 'reason_needed' }]);
+    }
+    const was = JSON.parse(JSON.stringify(row.was)) as Prisma.InputJsonObject;
+    await tx.supersededRow.create({
+      data: { id: uuid7(), ...row, was, reason, rested: { submissions: [...submissions], editions: [...editions] }, at: this.clock.now() },
+    });
+  }
+
+  /** What rows said before, oldest first. */
+  async of(objectIds: readonly string[], reader: Transaction = this.database.client) {
+    const rows = await reader.supersededRow.findMany({ where: { objectId: { in: [...objectIds] } }, orderBy: { id: 'asc' } });
+    return rows.map(({ kind, was, reason, rested, at }) => ({
+      kind,
+      was: was as Record<string, unknown>,
+      reason,
+      rested: rested as unknown as Rested,
+      at: at.toISOString(),
+    }));
+  }
+}

@@ -1,0 +1,50 @@
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { platformProblems } from '../errors/platform.errors.js';
+import { Problem } from '../errors/problem.js';
+
+/** Most of a JSON body, but where readings are taken. */
+export const MOST_JSON_BYTES = 64 * 1024;
+/** Most of a JSON body with readings: the largest submission that is taken, and a draft of it. */
+export const MOST_READINGS_BYTES = 8 * 1024 * 1024;
+
+/** What a route takes beyond a small JSON body; stands in its config. */
+export interface BodyConfig {
+  readonly takesReadings?: boolean;
+  readonly takesFiles?: boolean;
+}
+
+declare module 'fastify' {
+  // eslint-disable-next-line @typescript-eslint/no-empty-object-type -- this is how the framework's config gets members
+  interface FastifyContextConfig extends BodyConfig {}
+}
+
+/** Each route takes as little as its work needs: a body that is larger, packed or of another kind is refused before it is read. */
+export function registerBodyRules(fastify: FastifyInstance): void {
+  fastify.removeContentTypeParser('text/plain');
+  fastify.addHook('onRoute', (route) => {
+    if (route.config?.takesReadings) route.bodyLimit = MOST_READINGS_BYTES;
+  });
+  fastify.addHook('onRequest', (request, _reply, done) => {
+    try {
+      refuseKind(request);
+      done();
+    } catch (error) {
+      done(error as Error);
+    }
+  });
+}
+
+function refuseKind(request: FastifyRequest): void {
+  const encoding = request.headers['content-encoding'];
+  if (encoding !== undefined && encoding.toLowerCase() !== 'identity')
+    throw new Problem(
+      platformProblems['request/media-type'],
+      `Content-Encoding is ${encoding}; expected a body that is not packed. Send it as it is.`,
+      [],
+      { 'Accept-Encoding': 'identity' },
+    );
+  const type = request.headers['content-type'];
+  if (type === undefined || request.is404 || /^application\/json\b/i.test(type)) return;
+  if (!request.routeOptions.config.takesFiles)
+    throw new Problem(platformProblems['request/media-type'], `Content-Type is ${type}; expected application/json.`);
+}

@@ -1,0 +1,93 @@
+/** Purpose: figures of the running program for monitoring, in the text format of Prometheus. They tell nothing of what is tested. */
+import { Controller, Get, Header, Injectable, Module } from '@nestjs/common';
+import { collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
+import { Database } from '../database/database.js';
+import { Jobs } from '../jobs/jobs.js';
+import { Endpoint } from './endpoint.js';
+
+const SECONDS = [0.005, 0.02, 0.1, 0.5, 2, 10];
+
+@Injectable()
+export class Metrics {
+  readonly registry = new Registry();
+  private readonly answers: Histogram<'method' | 'route' | 'status'>;
+
+  constructor(
+    private readonly jobs: Jobs,
+    private readonly database: Database,
+  ) {
+    const registers = [this.registry];
+    collectDefaultMetrics({ register: this.registry });
+    this.answers = new Histogram({
+      name: 'fairpull_http_seconds',
+      help: 'Time until an answer was sent, by route.',
+      labelNames: ['method', 'route', 'status'],
+      buckets: SECONDS,
+      registers,
+    });
+    this.addQueues(registers);
+    this.addDatabase(registers);
+  }
+
+  countAnswer(method: string, route: string, status: number, seconds: number): void {
+    this.answers.observe({ method, route, status }, seconds);
+  }
+
+  private addQueues(registers: Registry[]): void {
+    const open = async () => this.jobs.open().catch(() => []);
+    new Gauge({
+      name: 'fairpull_orders_open',
+      help: 'Orders that are not done.',
+      labelNames: ['queue', 'state'],
+      registers,
+      async collect() {
+        this.reset();
+        for (const { queue, state } of await open()) this.inc({ queue, state });
+      },
+    });
+    new Gauge({
+      name: 'fairpull_orders_oldest_seconds',
+      help: 'Age of the oldest order that may be taken up.',
+      labelNames: ['queue'],
+      registers,
+      async collect() {
+        this.reset();
+        const now = Date.now();
+        const due = (await open()).filter(({ nextAttemptAt }) => nextAttemptAt !== null && Date.parse(nextAttemptAt) <= now);
+        for (const { queue, orderedAt } of due.toReversed()) this.set({ queue }, (now - Date.parse(orderedAt)) / 1000);
+      },
+    });
+  }
+
+  private addDatabase(registers: Registry[]): void {
+    const { client } = this.database;
+    new Gauge({
+      name: 'fairpull_database_up',
+      help: 'Whether the database answers.',
+      registers,
+      async collect() {
+        this.set(
+          await client.$queryRaw`SELECT 1`.then(
+            () => 1,
+            () => 0,
+          ),
+        );
+      },
+    });
+  }
+}
+
+@Controller('metrics')
+class MetricsController {
+  constructor(private readonly metrics: Metrics) {}
+
+  @Get()
+  @Header('Cache-Control', 'no-store')
+  @Endpoint({ summary: 'Figures for monitoring.', allow: 'anyone', answer: null, mediaType: 'text/plain', isUnlimited: true })
+  getMetrics(): Promise<string> {
+    return this.metrics.registry.metrics();
+  }
+}
+
+@Module({ controllers: [MetricsController], providers: [Metrics], exports: [Metrics] })
+export class MetricsModule {}

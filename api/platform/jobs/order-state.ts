@@ -1,0 +1,35 @@
+import type { JobWithMetadata } from 'pg-boss';
+import type { OrderState } from '../../contract/order-state.js';
+
+const STATES = {
+  created: 'waiting',
+  retry: 'retrying',
+  active: 'running',
+  completed: 'done',
+  cancelled: 'calledOff',
+  failed: 'failed',
+} as const;
+
+/** An order that was put on record a moment ago. */
+export const orderPlaced = (nextAttemptAt: Date): OrderState => ({
+  state: 'waiting',
+  attempts: 0,
+  words: null,
+  nextAttemptAt: nextAttemptAt.toISOString(),
+});
+
+/** What the queue knows of an order, in our words. */
+export function stateOfOrder({ state, retryCount, output, startAfter }: JobWithMetadata): OrderState {
+  return {
+    state: STATES[state],
+    attempts: ['created', 'cancelled'].includes(state) ? retryCount : retryCount + 1,
+    words: wordsIn(output),
+    nextAttemptAt: state === 'created' || state === 'retry' ? startAfter.toISOString() : null,
+  };
+}
+
+/** The queue keeps the message of a failure, or of its own finding that a worker fell silent. */
+function wordsIn(output: object | null): string | null {
+  const { message, value } = (output ?? {}) as { message?: string; value?: { message?: string } };
+  return message ?? value?.message ?? null;
+}

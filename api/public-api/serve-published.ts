@@ -1,0 +1,45 @@
+import type { IncomingMessage, ServerResponse } from 'node:http';
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import type { TakeRequest } from '../platform/http/front-door.js';
+import { codingFor, sendBytes } from './stored-bytes.js';
+import type { StoredBytes } from './stored-bytes.js';
+import type { FoundFile, PublishedFiles } from './published-files.js';
+
+/**
+ * Answers plain reads of published files before anything else is done with the request: no guard, no limit, no database.
+ * They cost less than counting them would. What has a query, is not published or is lost goes the ordinary way.
+ */
+export const takePublishedReads =
+  (files: PublishedFiles): TakeRequest =>
+  (request, response, leave) => {
+    const found = isPlainRead(request) ? fileAt(files, request.url ?? '') : null;
+    if (!found) return false;
+    const coding = codingFor(request, found.sizeBytes);
+    const known = files.inMemory(found, coding);
+    if (known) send(request, response, found, known);
+    else files.load(found, coding).then((bytes) => send(request, response, found, bytes), leave);
+    return true;
+  };
+
+/** Sends a published file by the ordinary way. */
+export async function sendPublished(request: FastifyRequest, reply: FastifyReply, files: PublishedFiles, found: FoundFile): Promise<void> {
+  const coding = codingFor(request.raw, found.sizeBytes);
+  const bytes = files.inMemory(found, coding) ?? (await files.load(found, coding));
+  reply.hijack();
+  send(request.raw, reply.raw, found, bytes);
+}
+
+const send = (request: IncomingMessage, response: ServerResponse, { isMoved }: FoundFile, bytes: StoredBytes): void =>
+  sendBytes(request, response, bytes, isMoved ? 'revalidate' : 'immutable');
+
+const isPlainRead = ({ method, url = '' }: IncomingMessage): boolean =>
+  (method === 'GET' || method === 'HEAD') && url.startsWith('/v1/') && !url.includes('?');
+
+/** Null also while nothing is loaded: the ordinary way then says so. */
+function fileAt(files: PublishedFiles, url: string): FoundFile | null {
+  try {
+    return files.at(url);
+  } catch {
+    return null;
+  }
+}

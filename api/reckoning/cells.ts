@@ -1,0 +1,86 @@
+/** What readers see of a revision, cell by cell, and how two revisions differ, what readers care about first. Pure. */
+import type { ClaimsDocument } from '../contract/documents/claims-document.js';
+import type { CategoryDocument, CategoryRow, EditionDocument, OverallRow } from '../contract/documents/release-documents.js';
+import { CELL_GROUPS, CELL_KINDS, groupOf, kindOf } from '../contract/cell-groups.js';
+import type { RevisionCells } from './release-inputs.js';
+
+export interface Revision {
+  readonly edition: EditionDocument;
+  readonly categories: readonly CategoryDocument[];
+  /** Null of a release from before there was such a document. */
+  readonly claims?: ClaimsDocument | null;
+}
+
+export interface CellChange {
+  readonly where: string;
+  readonly before: string | null;
+  readonly after: string | null;
+}
+
+/** Cells that the first errata were told in. */
+const FIRST_KINDS = ['place', 'score', 'value'];
+
+/** Where the value of a variant in a category stands. */
+export const valueCell = (category: string, variant: string): string => `${category}, ${variant}, value`;
+
+/** Every cell that readers see in a table, by where it stands. */
+export function cellsOf({ edition, categories, claims = null }: Revision): RevisionCells {
+  const overall = edition.overall.flatMap((row) => overallCells(row));
+  const byCategory = categories.flatMap(({ category, rows }) => rows.flatMap((row) => categoryCells(category.code, row)));
+  const labels = claims ? claims.items.flatMap(claimCells) : [];
+  const hasGroups = edition.overall.some(({ group }) => group !== null);
+  const top = edition.overall.filter(({ place, group }) => (hasGroups ? group === 1 : place === 1)).map(({ variant }) => variant.slug);
+  const kinds = CELL_KINDS.filter((kind) => kind !== 'claim' || claims !== null);
+  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels]), top, kinds };
+}
+
+type Cell = readonly [where: string, text: string];
+
+function overallCells(row: OverallRow): Cell[] {
+  const { variant, place, placeIfIncluded, score, placeInterval } = row;
+  const at = (what: string) => `overall, ${variant.slug}, ${what}`;
+  return [
+    [at('place'), place === null ? `(${placeIfIncluded ?? 'unplaced'})` : String(place)],
+    [at('score'), score],
+    [at('interval'), placeInterval ? `${placeInterval.low} to ${placeInterval.high}` : NOT_STATED],
+    ...certaintyCells(at, row),
+  ];
+}
+
+function categoryCells(code: string, row: CategoryRow): Cell[] {
+  const { variant, place, figure } = row;
+  const at = (what: string) => `${code}, ${variant.slug}, ${what}`;
+  const { value, unit, low, high, specimens, submissions, testers, rigs } = figure;
+  return [
+    [at('place'), String(place ?? 'unplaced')],
+    [at('value'), `${value} ${unit}`],
+    [at('interval'), low === null || high === null ? NOT_STATED : `${low} to ${high} ${unit}`],
+    ...certaintyCells(at, row),
+    ...Object.entries({ specimens, submissions, testers, rigs }).map(([what, count]): Cell => [at(what), String(count)]),
+  ];
+}
+
+const NOT_STATED = 'not stated';
+
+const certaintyCells = (at: (what: string) => string, { group, chanceOfFirstPercent, movement }: OverallRow | CategoryRow): Cell[] => [
+  [at('group'), group === null ? NOT_STATED : String(group)],
+  [at('chance'), chanceOfFirstPercent === null ? NOT_STATED : `${chanceOfFirstPercent} %`],
+  [at('movement'), movement.places === null ? movement.kind : `${movement.kind} ${movement.places}`],
+];
+
+const claimCells = ({ variant, claims }: ClaimsDocument['items'][number]): Cell[] =>
+  claims.map(({ quantity, printed, ratioPercent, decision }) => [
+    `label, ${variant.slug}, ${quantity}`,
+    `${printed.text} ${printed.unit}, ${ratioPercent === null ? 'not measured' : `${ratioPercent} %`}${decision === null ? '' : `, ${decision}`}`,
+  ]);
+
+/** Cells that differ, what readers care about first; of a revision that was told in fewer kinds of cells, those kinds alone. */
+export function changesBetween(before: RevisionCells, after: RevisionCells): CellChange[] {
+  const kinds = new Set(before.kinds ?? FIRST_KINDS);
+  const changes = [...new Set([...Object.keys(before.cells), ...Object.keys(after.cells)])]
+    .filter((where) => kinds.has(kindOf(where)) && before.cells[where] !== after.cells[where])
+    .sort()
+    .map((where) => ({ where, before: before.cells[where] ?? null, after: after.cells[where] ?? null }));
+  const weight = ({ where }: CellChange) => CELL_GROUPS.indexOf(groupOf(where));
+  return before.kinds === undefined ? changes : changes.toSorted((one, other) => weight(one) - weight(other));
+}

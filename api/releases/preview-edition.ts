@@ -1,0 +1,43 @@
+import { Injectable } from '@nestjs/common';
+import { Clock } from '../platform/clock/clock.js';
+import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
+import { groupOf } from '../contract/cell-groups.js';
+import { cellsOf, changesBetween } from '../reckoning/cells.js';
+import type { CellChange } from '../reckoning/cells.js';
+import { categoryDocuments } from '../reckoning/documents/category-document.js';
+import { claimsDocument } from '../reckoning/documents/claims-document.js';
+import { editionDocument } from '../reckoning/documents/edition-document.js';
+import { contextOf } from '../reckoning/documents/release-context.js';
+import { GatherRelease } from './gather-release.js';
+import { PreviewsStore } from './previews.store.js';
+import { ReleasesReadModel } from './releases.read-model.js';
+
+/** Shows the standings as they would be published now, with what has changed since the last look and since the release, and keeps this look. */
+@Injectable()
+export class PreviewEdition {
+  constructor(
+    private readonly gather: GatherRelease,
+    private readonly releases: ReleasesReadModel,
+    private readonly store: PreviewsStore,
+    private readonly database: Database,
+    private readonly clock: Clock,
+  ) {}
+
+  async run(actor: Actor, slug: string) {
+    const published = await this.releases.find(slug);
+    const at = this.clock.now();
+    const context = contextOf(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
+    const revision = { edition: editionDocument(context, null), categories: categoryDocuments(context), claims: claimsDocument(context) };
+    const shown = cellsOf(revision);
+    const toPublished = published && {
+      revision: published.revision,
+      changes: told(changesBetween(await this.releases.cellsOf(published), shown)),
+    };
+    const last = await this.database.transaction((tx) => this.store.keep(tx, slug, { byId: actor.accountId, at, shown }));
+    const since = last && { at: last.at.toISOString(), changes: told(changesBetween(last.shown, shown)) };
+    return { standings: context.computed.standings, since, published: toPublished };
+  }
+}
+
+const told = (changes: readonly CellChange[]) => changes.map((change) => ({ about: groupOf(change.where), ...change }));

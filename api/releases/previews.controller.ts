@@ -1,0 +1,36 @@
+import { Controller, Param, Post } from '@nestjs/common';
+import * as schemas from '../contract/endpoints/editions.js';
+import { CurrentActor } from '../platform/http/access.js';
+import type { Actor } from '../platform/http/access.js';
+import { Endpoint } from '../platform/http/endpoint.js';
+import { PreviewEdition } from './preview-edition.js';
+
+@Controller('v1')
+export class PreviewsController {
+  constructor(private readonly previewing: PreviewEdition) {}
+
+  @Post('editions/:edition/previews')
+  @Endpoint({
+    summary: 'Standings as they would be published now, and what changed since the last look and since the release.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.previewResponse,
+  })
+  async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
+    const { standings, since, published } = await this.previewing.run(actor, slug);
+    return {
+      edition: slug,
+      overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
+      categories: Object.fromEntries(
+        Object.entries(standings.categories).map(([code, rows]) => [
+          code,
+          rows.map(({ id, place, value }) => ({ variant: id, place, value })),
+        ]),
+      ),
+      incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
+      excluded: [...standings.excluded],
+      since,
+      published,
+    };
+  }
+}

@@ -1,0 +1,67 @@
+import type { FileRow } from './file-row.js';
+
+export interface RawReading {
+  readonly role: string;
+  readonly station: number | null;
+  readonly value: string;
+  readonly unit: string;
+}
+
+export interface RawSpecimen {
+  readonly number: number;
+  readonly condition: string;
+  readonly validity: string;
+  readonly invalidReason?: string;
+  readonly readings: RawReading[];
+}
+
+/** Where a reading stood in the file. */
+export interface ReadingPlace {
+  readonly row: FileRow;
+  readonly name: string;
+}
+
+/** A submission as the file has it, not yet validated, with the place of each part in the file. */
+export interface RawSubmission {
+  readonly content: Record<string, unknown> & { specimens: RawSpecimen[] };
+  readonly first: FileRow;
+  lastRow: number;
+  /** Number of a specimen → its index. */
+  readonly indexOf: Map<number, number>;
+  /** By index: the first row of each specimen, and the place of each of its readings. */
+  readonly places: { row: FileRow; readings: ReadingPlace[] }[];
+  /** Whether a fault was found in one of its rows. */
+  isFaulty: boolean;
+}
+
+const FIELDS: Readonly<Record<string, string>> = {
+  methodVersion: 'method version',
+  benchDay: 'bench day',
+  seenLabel: 'seen label',
+  fewerBecause: 'fewer because',
+  number: 'specimen',
+  invalidReason: 'invalid reason',
+  validity: 'invalid reason',
+  readings: 'specimen',
+};
+
+/**
+ * Leads from a place in the content back to the file.
+ * @param path parts of an RFC 6901 pointer, or of the path of a validation issue
+ */
+export function placeOf({ first, places }: RawSubmission, path: readonly PropertyKey[]): { row: number; column: string } {
+  const [field = '', index, part, readingIndex, inReading] = path.map(String);
+  if (field === '') return { row: first.row, column: '' };
+  if (field === 'ambient') {
+    if (index === 'humidityPercent') return { row: first.row, column: first.columnOf('humidity') };
+    return { row: first.row, column: part === 'unit' ? first.unitColumnOf('temperature') : first.columnOf('temperature') };
+  }
+  const place = index === undefined ? undefined : places[Number(index)];
+  if (field !== 'specimens' || !place)
+    return { row: first.row, column: field === 'specimens' ? '' : first.columnOf(FIELDS[field] ?? field) };
+  const reading = part === 'readings' && readingIndex !== undefined ? place.readings[Number(readingIndex)] : undefined;
+  if (!reading) return { row: place.row.row, column: place.row.columnOf(FIELDS[part ?? 'number'] ?? part ?? '') };
+  const { row, name } = reading;
+  const column = inReading === 'unit' ? row.unitColumnOf(name) : inReading === 'station' ? row.columnOf('station') : row.columnOf(name);
+  return { row: row.row, column };
+}

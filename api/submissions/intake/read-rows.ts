@@ -1,0 +1,148 @@
+import { CsvError, parse } from 'csv-parse';
+import { Readable } from 'node:stream';
+import { MOST_LISTED } from './fault-list.js';
+import { UnreadableFile } from './row-fault.js';
+import type { RowFault } from './row-fault.js';
+
+/** A record with the line of the file on which it ends. */
+export interface CsvRow {
+  readonly separator: Separator;
+  readonly row: number;
+  readonly cells: string[];
+}
+
+const SEPARATORS = [',', ';', '\t'] as const;
+export type Separator = (typeof SEPARATORS)[number];
+
+/** Characters that a row may have, the header too. */
+export const LONGEST_RECORD = 100_000;
+
+/** A first line by which a spreadsheet says what separates the cells. */
+const DECLARED = /^"?sep=([,;\t])"?$/i;
+
+/** What separates the cells: whichever of comma, semicolon and tab the header has most of, a comma before the others. */
+export const separatorOf = (headerLine: string): Separator => {
+  const counts = SEPARATORS.map((separator) => headerLine.split(separator).length);
+  return SEPARATORS[counts.indexOf(Math.max(...counts))] ?? ',';
+};
+
+/**
+ * Reads RFC 4180 records from text; finds the separator by itself. Blank lines, lines of separators only and a line "sep=" are passed over.
+ * @returns as many at once as lie ready: waiting for each would take longer than reading it
+ * @throws UnreadableFile with the line from which on it is not CSV
+ */
+export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<CsvRow[]> {
+  const { pieces, line } = await headOf(text);
+  const declared = DECLARED.exec(line.trimEnd())?.[1] as Separator | undefined;
+  const separator = declared ?? separatorOf(line);
+  const parser = parse({
+    delimiter: separator,
+    record_delimiter: ['\r\n', '\n', '\r'],
+    relax_column_count: true,
+    skip_empty_lines: true,
+    max_record_size: LONGEST_RECORD,
+    info: true,
+    trim: true,
+    on_record: takeRecords(0),
+  });
+  const source = Readable.from(whole(pieces, text));
+  source.on('error', (error) => parser.destroy(error)).pipe(parser);
+  let isDeclaration = declared !== undefined;
+  try {
+    for await (const first of parser as AsyncIterable<Parsed>) {
+      const rows = isDeclaration ? [] : [toRow(separator, first)];
+      isDeclaration = false;
+      for (let next = parser.read() as Parsed | null; next !== null; next = parser.read() as Parsed | null)
+        rows.push(toRow(separator, next));
+      yield rows;
+    }
+  } catch (error) {
+    throw error instanceof CsvError ? new UnreadableFile(notCsv(error)) : error;
+  }
+}
+
+/** A record, its line, and how many records were of another width than the first until then. */
+export interface Parsed {
+  readonly record: string[];
+  readonly info: { readonly lines: number; readonly invalid_field_length: number };
+}
+
+/**
+ * Passes over records of separators only. Records of another width than the first cost a parser dear: after so many the file is not read further.
+ * @param linesAbove lines of the file before the text that is parsed
+ * @returns what a parser asks of each record; with "info" on it is handed the record with its line, which its types do not know
+ * @throws UnreadableFile when it is called
+ */
+export const takeRecords =
+  (linesAbove: number) =>
+  (record: unknown): string[] | null => {
+    const { record: cells, info } = record as Parsed;
+    if (info.invalid_field_length > MOST_LISTED) throw tooManyWidths(linesAbove + info.lines, info.invalid_field_length);
+    return cells.every((cell) => cell === '') ? null : (record as string[]);
+  };
+
+const tooManyWidths = (row: number, unlike: number): UnreadableFile =>
+  new UnreadableFile({
+    code: 'row_width',
+    row,
+    column: '',
+    found: `${unlike} rows of another number of cells than the first`,
+    expected: 'as many cells in each row as in the header',
+    message: `Up to line ${row} there are ${unlike} rows with another number of cells than the first; the rest was not read. Look for a missing or extra separator, or for lines that are no rows of readings.`,
+  });
+
+const toRow = (separator: Separator, { record, info }: Parsed): CsvRow => ({ separator, row: info.lines, cells: record });
+
+/**
+ * Takes in no more of the text than its first line that is not blank.
+ * @returns that line without its end, and all that was taken in
+ * @throws UnreadableFile when there is no end of it within the length of a row
+ */
+async function headOf(text: AsyncGenerator<string>): Promise<{ pieces: string[]; line: string }> {
+  const pieces: string[] = [];
+  const lines: string[] = [];
+  let length = 0;
+  for (let next = await text.next(); !next.done; next = await text.next()) {
+    pieces.push(next.value);
+    length += next.value.length;
+    const rest = lines.length === 0 ? next.value.trimStart() : next.value;
+    const end = rest.search(/[\r\n]/);
+    if (rest !== '') lines.push(end === -1 ? rest : rest.slice(0, end));
+    if (end !== -1) break;
+    if (length > LONGEST_RECORD) throw withoutHeader(length);
+  }
+  return { pieces, line: lines.join('') };
+}
+
+async function* whole(head: readonly string[], rest: AsyncGenerator<string>): AsyncGenerator<string> {
+  yield* head;
+  yield* rest;
+}
+
+const withoutHeader = (length: number): UnreadableFile =>
+  new UnreadableFile({
+    code: 'file_not_csv',
+    row: 1,
+    column: '',
+    found: `${length} characters and no header line among them`,
+    expected: `a header of at most ${LONGEST_RECORD} characters, and rows below it`,
+    message: `The file begins with more than ${LONGEST_RECORD} characters without a header line. Save it as CSV with a line for each row.`,
+  });
+
+/**
+ * Where and why a text is not CSV.
+ * @param linesAbove lines of the file before the text that was parsed
+ */
+export function notCsv(error: CsvError, linesAbove = 0): RowFault {
+  const row = linesAbove + Number(error.lines ?? 0);
+  const isTooLong = error.code === 'CSV_MAX_RECORD_SIZE';
+  const found = isTooLong ? `a row of more than ${LONGEST_RECORD} characters` : 'a quotation mark out of its place, or never closed';
+  return {
+    code: 'file_not_csv',
+    row,
+    column: '',
+    found,
+    expected: 'CSV as in RFC 4180',
+    message: `The file is not CSV up to line ${row}: found ${found}. Look for an unmatched quotation mark at or before that line.`,
+  };
+}

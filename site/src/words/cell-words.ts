@@ -1,0 +1,12 @@
+import type { CellGroup } from '../../../api/contract/cell-groups.js';
+
+/** What changed, by what readers care about first. */
+export const cellWords: Record<CellGroup, string> = {
+  places: 'Places and scores',
+  values: 'Values',
+  intervals: 'Intervals',
+  chances: 'Groups and chances',
+  movement: 'Movement',
+  claims: 'Label claims',
+  evidence: 'Evidence behind the figures',
+};

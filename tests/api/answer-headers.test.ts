@@ -1,0 +1,41 @@
+import { createTestApplication } from '../support/test-application.js';
+import type { Caller, TestApplication } from '../support/test-application.js';
+
+let t: TestApplication;
+let tester: Caller;
+beforeAll(async () => {
+  t = await createTestApplication();
+  tester = await t.caller(['tester']);
+}, 60_000);
+afterAll(() => t.close());
+
+test('nothing keeps an answer that is not for all', async () => {
+  for (const path of ['/v1/accounts/me', '/v1/tokens', '/v1/spools'])
+    expect((await tester.call('get', path).expect(200)).headers['cache-control']).toBe('no-store');
+  const session = await t.call('post', '/v1/sessions').send({ email: tester.email, password: 'a long enough password' }).expect(201);
+  expect(session.headers['cache-control']).toBe('no-store');
+  expect((await t.call('get', '/v1/editions').expect(200)).headers['cache-control']).not.toBe('no-store');
+});
+
+test('the page of the description runs no scripts but its own', async () => {
+  const page = await t.call('get', '/docs').expect(200);
+  expect(page.headers['content-security-policy']).toMatch(/^default-src 'none'; script-src 'self';.*frame-ancestors 'none'$/);
+  expect(page.text.match(/<script(?![^>]*\bsrc=)/g)).toBeNull();
+});
+
+const signedIn = async (env: Record<string, string>) => {
+  const app = await createTestApplication(env);
+  const { email } = await app.caller(['tester']);
+  const answer = await app.call('post', '/v1/sessions').send({ email, password: 'a long enough password' }).expect(201);
+  await app.close();
+  return { cookie: String(answer.headers['set-cookie']), promise: answer.headers['strict-transport-security'] };
+};
+
+test('TLS is promised behind TLS alone, and for this host alone', async () => {
+  const plain = await signedIn({});
+  expect(plain.promise).toBeUndefined();
+  expect(plain.cookie).not.toMatch(/Secure/);
+  const secure = await signedIn({ PUBLIC_URL: 'https://results.example.org' });
+  expect(secure.promise).toMatch(/^max-age=\d+$/);
+  expect(secure.cookie).toMatch(/Secure/);
+}, 60_000);

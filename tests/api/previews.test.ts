@@ -1,0 +1,72 @@
+import type { CategoryDocument } from '../../api/contract/documents/release-documents.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { CELL_GROUPS } from '../../api/contract/cell-groups.js';
+import { createHouse, workEdition } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { proposeWithdrawal } from '../support/propose.js';
+import { moveEdition, publish } from '../support/season.js';
+
+let house: House;
+beforeAll(async () => {
+  house = await createHouse();
+  await workEdition(house, '2026');
+  const { version } = (await house.editor.call('get', '/v1/bench/editions/2026').expect(200)).body as { version: number };
+  await house.editor
+    .call('post', '/v1/editions/2026/amendments')
+    .set('If-Match', `"${version}"`)
+    .send({ closesOn: '2027-01-31', reason: 'A rig was down.' })
+    .expect(201);
+  await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+}, 120_000);
+afterAll(() => house.t.close());
+
+interface Look {
+  published: { revision: number; changes: { about: string; where: string; before: string | null; after: string | null }[] } | null;
+  since: { changes: object[] } | null;
+  edition: string;
+}
+const look = async (): Promise<Look> => (await house.editor.call('post', '/v1/editions/2026/previews').expect(201)).body as Look;
+
+test('before anything is published there is nothing to tell it against', async () => {
+  expect(await look()).toMatchObject({ edition: '2026', published: null, since: null });
+  await house.reviewer.call('post', '/v1/editions/2026/previews').expect(403);
+  await house.editor.call('post', '/v1/editions/none/previews').expect(404);
+});
+
+test('what is published says when it was closed, and what it took besides', async () => {
+  await publish(house.editor, '2026');
+  expect((await house.t.call('get', '/v1/editions/2026').expect(200)).body).toMatchObject({
+    edition: { openedOn: '2026-01-01', closedOn: '2026-03-15' },
+    amendments: [{ on: '2026-03-15', reason: 'A rig was down.', closesOn: { before: '2026-12-31', after: '2027-01-31' } }],
+  });
+}, 120_000);
+
+test('after a withdrawal it tells what would change of what readers have, as an erratum expects it', async () => {
+  expect(await look()).toMatchObject({ published: { revision: 1, changes: [] }, since: { changes: [] } });
+  const { rows } = (await house.t.call('get', '/v1/releases/2026/1/documents/standings/knot.json').expect(200)).body as CategoryDocument;
+  const { body } = await house.editor.call('get', '/v1/submissions?edition=2026&limit=200').expect(200);
+  const spool = house.codes.get('petrel-40');
+  const knot = (body.items as any[]).find((item) => item.spool === spool && item.method.slug === 'named-knot');
+  await house.editor
+    .call('post', `/v1/submissions/${knot.reference}/withdrawal`)
+    .set('If-Match', `"${knot.version}"`)
+    .send({ proposal: await proposeWithdrawal(house.reviewer, knot.reference) })
+    .expect(201);
+  const { published, since } = await look();
+  const changes = published!.changes;
+  const { value, unit, specimens } = rows.find((row) => row.variant.slug === 'petrel-40')!.figure;
+  for (const [about, what, before] of [
+    ['values', 'value', `${value} ${unit}`],
+    ['evidence', 'specimens', String(specimens)],
+  ])
+    expect(changes).toContainEqual({ about, where: `knot, petrel-40, ${what}`, before, after: null });
+  const order = CELL_GROUPS.filter((group) => changes.some(({ about }) => about === group));
+  expect([...new Set(changes.map(({ about }) => about))]).toEqual(order);
+  expect(since!.changes).toEqual(changes);
+  expect((await look()).since!.changes).toEqual([]);
+  const expects = changes.flatMap(({ where, before }) => (before === null ? [] : [{ where, before }])).slice(0, 50);
+  expect(await publish(house.editor, '2026', { reasonCode: 'withdrawal', words: 'A rig was found bent.', expects })).toBe(2);
+  expect((await look()).published).toMatchObject({ revision: 2, changes: [] });
+}, 120_000);

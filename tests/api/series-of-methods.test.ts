@@ -1,0 +1,194 @@
+/** Methods are data: any slug counts by the series that its version states, and what could never count is refused when it is made. */
+import { csvFile, diameterRows, inventPulls, inventPullsOf, inventStations, pullRows } from '../support/hand-in-csv.js';
+import { createHouse } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { METHOD_SERIES } from '../support/method-series.js';
+import { acceptAll, editionRequest, METHOD_VERSION, openEdition, SCHEME, VARIANTS } from '../support/season.js';
+
+let house: House;
+const knotted = METHOD_SERIES['named-knot'][1]!;
+const [stress, knot] = SCHEME.rules.categories as [any, any];
+const DIAMETER = { timeToBreakS: null, minimumSpecimens: 1 };
+
+beforeAll(async () => {
+  house = await createHouse();
+  await method('house-break', METHOD_SERIES['straight-pull']);
+  await method('tied-to-leader', METHOD_SERIES['named-knot']);
+  await method('tied-alone', [knotted]);
+  await method('later-knot', METHOD_SERIES['straight-pull']);
+  await version('later-knot', { number: 2, effectiveFrom: '2026-03-01', series: METHOD_SERIES['named-knot'] });
+  await method('outline-alone', METHOD_SERIES.diameter, {
+    parameters: { areaFrom: null },
+    limits: { ...METHOD_VERSION.limits, ...DIAMETER },
+  });
+  await method('outline-solid', METHOD_SERIES.diameter, { parameters: { areaFrom: 'solid' } });
+}, 60_000);
+afterAll(() => house.t.close());
+
+const version = (slug: string, change: object) =>
+  house.editor
+    .call('post', `/v1/catalogue/methods/${slug}/versions`)
+    .send({ ...METHOD_VERSION, ...change })
+    .expect(201);
+async function method(slug: string, series: readonly object[], change: object = {}): Promise<void> {
+  await house.editor.call('post', '/v1/catalogue/methods').send({ slug, name: slug }).expect(201);
+  await version(slug, { series, ...change });
+}
+const schemeWith = (slug: string, categories: readonly object[]) =>
+  house.editor.call('post', '/v1/schemes').send({ ...SCHEME, slug, rules: { ...SCHEME.rules, categories } });
+const plan = (slug: string, scheme: string, methods: readonly [slug: string, number: number][]) =>
+  house.editor.call('post', '/v1/editions').send({
+    ...editionRequest(slug),
+    scheme: { slug: scheme, number: 1 },
+    methods: methods.map(([name, number]) => ({ slug: name, number })),
+  });
+
+describe('a scheme is refused when a category could never count', () => {
+  test.each([
+    [
+      'an unknown method',
+      { ...knot, method: 'no-such' },
+      '/rules/categories/0/method',
+      'no_version',
+      /knot needs the method no-such; .*add one/,
+    ],
+    [
+      'an unknown series',
+      { ...knot, series: 'looped' },
+      '/rules/categories/0/series',
+      'unknown_series',
+      /"looped".*untreated \(breakingForce\), knotted/,
+    ],
+    [
+      'a series of another kind',
+      { ...knot, quantity: 'breakingForce', unit: 'N', method: 'diameter', series: 'outline' },
+      '/rules/categories/0/series',
+      'other_kind',
+      /kind breakingForce from diameter/,
+    ],
+    [
+      'a retention of untreated pulls',
+      { ...knot, series: 'untreated' },
+      '/rules/categories/0/series',
+      'not_treated',
+      /Name the treated series/,
+    ],
+    [
+      'a retention with nothing to divide by',
+      { ...knot, method: 'tied-alone' },
+      '/rules/categories/0/series',
+      'nothing_to_divide_by',
+      /no such series\. Add a version/,
+    ],
+    [
+      'a stress over an unknown diameter',
+      { ...stress, section: { method: 'no-such', series: 'outline' } },
+      '/rules/categories/0/section/method',
+      'no_version',
+      /stress needs the method no-such/,
+    ],
+    [
+      'a stress over pulls',
+      { ...stress, section: { method: 'abrasion', series: 'abraded' } },
+      '/rules/categories/0/section/series',
+      'other_kind',
+      /diameterAlongStations/,
+    ],
+    [
+      'a stress over diameters that make no section',
+      { ...stress, section: { method: 'outline-alone', series: 'outline' } },
+      '/rules/categories/0/section/method',
+      'no_section',
+      /Set areaFrom/,
+    ],
+    [
+      'a stress over a solid section without mass and length',
+      { ...stress, section: { method: 'outline-solid', series: 'outline' } },
+      '/rules/categories/0/section/method',
+      'no_section',
+      /Set areaFrom/,
+    ],
+    [
+      'a stress that names no diameter',
+      { ...stress, section: null },
+      '/rules/categories/0/section',
+      'custom',
+      /names the method and series of the diameters/,
+    ],
+    [
+      'a retention that names a diameter',
+      { ...knot, section: stress.section },
+      '/rules/categories/0/section',
+      'custom',
+      /no other quantity does/,
+    ],
+    ['a unit that is not that of the quantity', { ...knot, unit: 'N' }, '/rules/categories/0/unit', 'custom', /expected %/],
+  ])('%s', async (_, category, pointer, code, detail) => {
+    const { body } = await schemeWith('refused', [category]).expect(422);
+    expect(body.errors).toEqual([{ pointer, code, detail: expect.stringMatching(detail) }]);
+    const { items } = (await house.editor.call('get', '/v1/schemes').expect(200)).body;
+    expect(items.map(({ slug }: { slug: string }) => slug)).not.toContain('refused');
+  });
+
+  test('two categories of one code', async () => {
+    const { body } = await schemeWith('refused', [knot, { ...knot, method: 'tied-to-leader' }]).expect(422);
+    expect(body.errors).toMatchObject([{ pointer: '/rules/categories/1/code' }]);
+  });
+});
+
+describe('an edition is refused when what it pins does not yield what its scheme ranks', () => {
+  test('a method without a pinned version, and the diameters of a stress', async () => {
+    const { body } = await plan('unpinned', SCHEME.slug, [['straight-pull', 1]]).expect(422);
+    expect(body.code).toBe('editions/cannot-count');
+    expect(
+      body.errors.map(({ pointer, detail }: any) => [pointer, /needs the method (\S+); pin a version of it/.exec(detail)?.[1]]),
+    ).toEqual([
+      ['/methods', 'diameter'],
+      ['/methods', 'named-knot'],
+      ['/methods', 'abrasion'],
+    ]);
+    await house.editor.call('get', '/v1/bench/editions/unpinned').expect(404);
+  });
+
+  test('a version from before its method yielded the series', async () => {
+    await schemeWith('later', [{ ...knot, method: 'later-knot' }]).expect(201);
+    const { body } = await plan('too-early', 'later', [['later-knot', 1]]).expect(422);
+    expect(body.errors).toEqual([
+      { pointer: '/methods', code: 'unknown_series', detail: expect.stringMatching(/"knotted".*yields untreated/) },
+    ]);
+    await plan('in-time', 'later', [['later-knot', 2]]).expect(201);
+  });
+});
+
+test('two knots, and a pull of any name, count each in its own category', async () => {
+  const [one, two, three] = VARIANTS.map(({ slug }) => slug);
+  await schemeWith('two-knots', [
+    { ...stress, method: 'house-break' },
+    knot,
+    { ...knot, code: 'leader', name: 'Knot to a leader', method: 'tied-to-leader' },
+  ]).expect(201);
+  const pins = ['house-break', 'diameter', 'named-knot', 'tied-to-leader'].map((slug) => ({ slug, number: 1 }));
+  await openEdition(house.editor, 'knots', [one!, two!, three!], { scheme: { slug: 'two-knots', number: 1 }, methods: pins });
+  const rows = VARIANTS.slice(0, 3).flatMap((variant, i) => {
+    const at = { edition: 'knots', spool: house.codes.get(variant.slug)!, instrument: 'R1' };
+    // The leader keeps what the ring loses: the order turns round.
+    const leader = inventPulls((variant.forceN * (120 - variant.knotPercent)) / 100, 'treated', i, 7);
+    return [
+      ...pullRows(at, 'house-break', inventPullsOf(variant, 'straight-pull', i)),
+      ...diameterRows({ ...at, instrument: 'M1' }, inventStations(variant, i)),
+      ...pullRows(at, 'named-knot', inventPullsOf(variant, 'named-knot', i + 1)),
+      ...pullRows(at, 'tied-to-leader', [...inventPulls(variant.forceN, 'untreated', i + 2), ...leader]),
+    ];
+  });
+  await house.tester.call('post', '/v1/submissions').set('Content-Type', 'text/csv').send(csvFile(rows)).expect(201);
+  await acceptAll(house.reviewer, 'knots');
+  const { body: board } = await house.editor.call('get', '/v1/editions/knots/board').expect(200);
+  expect(board.entries.map(({ missing }: any) => missing)).toEqual([[], [], []]);
+  const { body } = await house.editor.call('post', '/v1/editions/knots/previews').expect(201);
+  const placed = (code: string) => body.categories[code].map(({ variant, place }: any) => `${place} ${variant}`);
+  // Retentions of 61, 53 and 48 % on the ring, and 120 % less that on the leader.
+  expect(placed('knot')).toEqual([`1 ${three}`, `2 ${two}`, `3 ${one}`]);
+  expect(placed('leader')).toEqual([`1 ${one}`, `2 ${two}`, `3 ${three}`]);
+  expect(placed('stress')).toHaveLength(3);
+  expect(body.incomplete).toEqual([]);
+}, 60_000);

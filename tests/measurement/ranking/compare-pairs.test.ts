@@ -1,0 +1,152 @@
+import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
+import { randomStream } from '../../../api/measurement/random/random-stream.js';
+import { tDeviate } from '../../../api/measurement/random/t-deviate.js';
+import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
+import { couldBeFirst } from '../../../api/measurement/ranking/could-be-first.js';
+import { largestScoreQuantile } from '../../../api/measurement/ranking/largest-scores.js';
+import { normalScore, studentOfScore } from '../../../api/measurement/ranking/normal-score.js';
+
+const DRAWS = 40_000;
+const all = (n: number, value: number): Float64Array => Float64Array.from({ length: n * n }, (_, at) => (at % (n + 1) === 0 ? 0 : value));
+
+/** Independent means, each with its own standard error and Student's t; differences by Welch. */
+function independent(goodness: readonly number[], errors: readonly number[], degrees: readonly number[], seed = 1) {
+  const n = goodness.length;
+  const random = randomStream([seed, 2, 3, 4]);
+  const drawn = new Float64Array(DRAWS * n);
+  for (let at = 0; at < drawn.length; at++) drawn[at] = errors[at % n]! * tDeviate(random, degrees[at % n]!);
+  const [s, v] = [new Float64Array(n * n), new Float64Array(n * n)];
+  for (let i = 0; i < n; i++)
+    for (let j = 0; j < n; j++) {
+      if (i === j) continue;
+      const [a, b] = [errors[i]! ** 2, errors[j]! ** 2];
+      s[i * n + j] = Math.sqrt(a + b);
+      v[i * n + j] = (a + b) ** 2 / (a ** 2 / degrees[i]! + b ** 2 / degrees[j]!);
+    }
+  return { goodness: Float64Array.from(goodness), errors: drawn, differenceUncertainty: s, degreesOfFreedom: v };
+}
+
+function plainQuantile(errors: Float64Array, precision: Float64Array, degrees: Float64Array, n: number, level: number): number {
+  const largest = Array.from({ length: errors.length / n }, (_, draw) => {
+    let z = 0;
+    for (let i = 0; i < n; i++)
+      for (let j = 0; j < n; j++)
+        z = Math.max(z, normalScore((errors[draw * n + i]! - errors[draw * n + j]!) * precision[i * n + j]!, degrees[i * n + j]!));
+    return z;
+  }).sort((a, b) => a - b);
+  return largest[Math.ceil(level * (largest.length + 1)) - 1]!;
+}
+
+test('looking only above the tail gives what looking at all pairs gives', () => {
+  const random = randomStream([3, 1, 4, 1]);
+  for (const n of [2, 3, 12]) {
+    const errors = Float64Array.from({ length: 999 * n }, (_, at) => (1 + (at % n)) * normalDeviate(random));
+    const precision = Float64Array.from({ length: n * n }, (_, at) =>
+      at % (n + 1) === 0 || at % 7 === 3 ? 0 : 0.2 + random.nextUniform(),
+    );
+    const degreesOfFreedom = Float64Array.from({ length: n * n }, () =>
+      random.nextUniform() < 0.3 ? Infinity : 1 + 20 * random.nextUniform(),
+    );
+    for (const level of [0.5, 0.9, 0.95, 0.999])
+      expect(largestScoreQuantile(errors, { n, precision, degreesOfFreedom }, level)).toBe(
+        plainQuantile(errors, precision, degreesOfFreedom, n, level),
+      );
+  }
+});
+
+// Φ⁻¹(F_t(t; ν)), computed with R 4.2.2: qnorm(pt(t, ν))
+test.each([
+  [2.2281, 10, 1.959936],
+  [6, 5, 3.113929],
+])('the normal score of t = %d with %d degrees is %d', (t, degrees, expected) => {
+  expect(Math.abs(normalScore(t, degrees) - expected)).toBeLessThan(0.03);
+  expect(normalScore(-t, degrees)).toBe(-normalScore(t, degrees));
+  expect(studentOfScore(normalScore(t, degrees), degrees)).toBeCloseTo(t, 9);
+});
+
+// Studentized range of 6 groups, ν = ∞: q(0.95) = 4.030, over √2 (table in any textbook; R: qtukey(.95, 6, Inf)/sqrt(2) = 2.8497).
+test('with equal normal errors the first critical value is that of Tukey’s test', () => {
+  const table = independent([0, 0, 0, 0, 0, 0], [1, 1, 1, 1, 1, 1], new Array<number>(6).fill(Infinity));
+  expect(comparePairs(table, 0.95).firstCritical!).toBeCloseTo(2.85, 1);
+});
+
+/**
+ * Games and Howell's test on the open data set InsectSprays (Beall 1942, in R's datasets): means, variances, n = 12; p from R 4.2.2,
+ * ptukey(t·√2, 6, ν, lower = FALSE) with Welch's t and ν.
+ */
+test('a pair’s joint probability is that of Games and Howell', () => {
+  const means = [14.5, 15.333333, 2.083333, 4.916667, 3.5, 16.666667];
+  const variances = [22.272727, 18.242424, 3.901515, 6.265152, 3, 38.606061];
+  const table = independent(
+    means,
+    variances.map((variance) => Math.sqrt(variance / 12)),
+    new Array<number>(6).fill(11),
+  );
+  const precision = table.differenceUncertainty.map((s) => (s > 0 ? 1 / s : 0));
+  const published = [
+    [2, 3, 3.078215, 20.87185, 0.05566777],
+    [2, 4, 1.86804, 21.63091, 0.4466121],
+  ] as const;
+  for (const [i, j, t, degrees, p] of published) {
+    expect(table.degreesOfFreedom[i * 6 + j]!).toBeCloseTo(degrees, 3);
+    const atP = largestScoreQuantile(table.errors, { n: 6, precision, degreesOfFreedom: table.degreesOfFreedom }, 1 - p);
+    expect(Math.abs(atP - normalScore(t, degrees))).toBeLessThan(0.08);
+  }
+  const { isAhead } = comparePairs(table, 0.95);
+  const told = [...isAhead].reduce((sum, one) => sum + one, 0);
+  // Nine pairs below p = 0.001; C and D (p = 0.056 in one step) are told apart once those have left.
+  expect(told).toBe(10);
+  expect(isAhead[3 * 6 + 2]).toBe(1);
+});
+
+test('step-down tells more apart than one step: pairs told apart leave with their reverse', () => {
+  const far = independent([60, 50, 0, 0], [1, 1, 1, 1], new Array<number>(4).fill(Infinity));
+  const { firstCritical, criticalValue } = comparePairs(far, 0.95);
+  // One pair is left, in both directions: the two-sided 95 % point.
+  expect(criticalValue!).toBeCloseTo(1.96, 1);
+  expect(firstCritical!).toBeGreaterThan(2.5);
+  const between = independent([60, 50, 2.2 * Math.SQRT2, 0], [1, 1, 1, 1], new Array<number>(4).fill(Infinity));
+  expect(comparePairs(between, 0.95).isAhead[2 * 4 + 3]).toBe(1);
+});
+
+test('one entry with hardly any degrees of freedom does not decide for the others', () => {
+  const goodness = [0, 0, 0, 0, 0, 0, 5.2, 0];
+  const calm = comparePairs(independent(goodness, new Array<number>(8).fill(1), new Array<number>(8).fill(Infinity)), 0.95);
+  const wild = comparePairs(independent(goodness, new Array<number>(8).fill(1), [3, ...new Array<number>(7).fill(Infinity)]), 0.95);
+  expect(Math.abs(wild.firstCritical! - calm.firstCritical!)).toBeLessThan(0.2);
+  for (const other of [1, 2, 3, 4, 5, 7]) expect(wild.isAhead[6 * 8 + other]).toBe(1);
+  expect(calm.isAhead[6 * 8]).toBe(1);
+  // By its own tail that entry is not told apart.
+  expect(wild.isAhead[6 * 8]).toBe(0);
+});
+
+test('pairs without uncertainty are told apart by any difference, and equal ones by none', () => {
+  const table = {
+    goodness: Float64Array.of(2, 2, 1),
+    errors: new Float64Array(30),
+    differenceUncertainty: new Float64Array(9),
+    degreesOfFreedom: all(3, Infinity),
+  };
+  const comparison = comparePairs(table, 0.95);
+  expect(comparison.criticalValue).toBeNull();
+  expect([...comparison.isAhead]).toEqual([0, 0, 1, 0, 0, 1, 0, 0, 0]);
+  expect([...couldBeFirst(table, comparison, 0.95)]).toEqual([1, 1, 0]);
+});
+
+/**
+ * Multiple comparisons with the best (Hsu 1984) use Dunnett's one-sided points; with equal known variances (correlation ½) at 95 %
+ * Dunnett 1955, table 1a, ν = ∞: 2.06 for 3 others, 2.16 for 4, 2.42 for 9 (R by integration: 2.062, 2.160, 2.417).
+ */
+test.each([
+  [3, 2.062],
+  [4, 2.16],
+  [9, 2.417],
+])('among %d others an entry could be first up to Dunnett’s %d', (others, critical) => {
+  const setAt = (deficit: number): number => {
+    const goodness = [deficit * Math.SQRT2, 0, ...new Array<number>(others - 1).fill(-9)];
+    const table = independent(goodness, new Array<number>(others + 1).fill(1), new Array<number>(others + 1).fill(Infinity));
+    return couldBeFirst(table, comparePairs(table, 0.95), 0.95)[1]!;
+  };
+  expect(setAt(critical - 0.04)).toBe(1);
+  expect(setAt(critical + 0.04)).toBe(0);
+});

@@ -1,0 +1,89 @@
+import { jest } from '@jest/globals';
+import { Logger } from '@nestjs/common';
+import { mkdir, readdir, readFile, readlink, rename, utimes } from 'node:fs/promises';
+import { join } from 'node:path';
+import { BuildSite } from '../../api/releases/build-site.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { createHouse, workEdition } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { erratumFor, moveEdition, publish } from '../support/season.js';
+
+const LOST = 'documents/variants/gannet-20.json';
+
+let house: House;
+let site: string;
+const building = () => house.t.app.select(ReleasesModule).get(BuildSite);
+const sites = async () => (await readdir(site)).filter((name) => name.startsWith('built-')).sort();
+const current = () => readlink(join(site, 'current'));
+const fileOf = async (revision: number, path: string) => {
+  const folder = join(house.t.dataFolder, 'files/releases/2026', String(revision));
+  return join(folder, (await readdir(folder))[0]!, path);
+};
+
+beforeAll(async () => {
+  house = await createHouse();
+  site = join(house.t.dataFolder, 'site');
+  await workEdition(house, '2026');
+  await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  await publish(house.editor, '2026');
+}, 120_000);
+afterAll(() => house.t.close());
+
+test('of two builders at once one builds, from the file store: nobody listens here', async () => {
+  await Promise.all([building().run(), building().run()]);
+  expect(await sites()).toEqual([await current()]);
+  expect(await readFile(join(site, 'current/editions/2026/index.html'), 'utf8')).toContain('gannet-20');
+  expect(await readFile(join(site, 'current/read/hand-in-file/index.html'), 'utf8')).toContain('bench day');
+}, 60_000);
+
+test('what another builds stays while it is young; what was left long ago goes', async () => {
+  const before = await current();
+  await publish(house.editor, '2026', await erratumFor(house.editor, '2026', 'catalogueError', 'A name.'));
+  for (const name of ['built-by-another', 'built-long-ago.cache']) await mkdir(join(site, name));
+  const old = new Date(Date.now() - 2 * 3_600_000);
+  await utimes(join(site, 'built-long-ago.cache'), old, old);
+  await building().run();
+  expect(await sites()).toEqual(['built-by-another', before, await current()].sort());
+}, 60_000);
+
+describe('when a file of an old release is lost', () => {
+  let before: string;
+  beforeAll(async () => {
+    before = await current();
+    const file = await fileOf(1, LOST);
+    await rename(file, `${file}.lost`);
+    await publish(house.editor, '2026', await erratumFor(house.editor, '2026', 'catalogueError', 'Another name.'));
+  });
+
+  test('the old site stays, the log names the file, the release and what to do, and the worker lives on', async () => {
+    const said: string[] = [];
+    const log = jest.spyOn(Logger.prototype, 'error').mockImplementation((message: unknown) => void said.push(String(message)));
+    await house.t.app.select(ReleasesModule).get(ReleaseWork).start(true);
+    for (const end = Date.now() + 20_000; said.length === 0 && Date.now() < end;) await new Promise((resume) => setTimeout(resume, 50));
+    log.mockRestore();
+    expect(said[0]).toMatch(/^Order site-build .* failed .*: The site is not built, the one before it stays\./);
+    expect(said[0]).toContain(`2026/1/${LOST}: The file is lost or changed. (digests-match)`);
+    expect(said[0]).toContain('Restore from a backup');
+    expect(await current()).toBe(before);
+  }, 60_000);
+
+  test('the API tells what is lost from what never was', async () => {
+    const ask = async (path: string) => {
+      const { status, body } = await house.t.call('get', `/v1/releases/2026/1/${path}`).set('Accept-Encoding', 'identity');
+      return [status, body.code, body.detail];
+    };
+    jest.spyOn(Logger.prototype, 'error').mockImplementation(() => undefined);
+    expect(await ask(LOST)).toEqual([500, 'releases/file-lost', `Release 2026/1 has lost ${LOST}.`]);
+    expect((await ask('documents/variants/nobody.json')).slice(0, 2)).toEqual([404, 'request/not-found']);
+    jest.restoreAllMocks();
+  });
+
+  test('and when it is back, the site is built', async () => {
+    const file = await fileOf(1, LOST);
+    await rename(`${file}.lost`, file);
+    await building().run();
+    expect(await current()).not.toBe(before);
+  }, 60_000);
+});

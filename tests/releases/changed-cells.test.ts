@@ -1,0 +1,74 @@
+import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
+import type { ClaimsDocument } from '../../api/contract/documents/claims-document.js';
+import { CELL_GROUPS, groupOf } from '../../api/contract/cell-groups.js';
+import { cellsOf, changesBetween } from '../../api/reckoning/cells.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
+import { inventInputs } from '../support/invent-inputs.js';
+
+const inputs = inventInputs(4);
+
+function documentsOf(given: ReleaseInputs) {
+  const files = computeRelease(given);
+  const read = <Document>(start: string) =>
+    files.filter(({ path }) => path.startsWith(`documents/${start}`)).map(({ content }) => JSON.parse(content) as Document);
+  const [edition] = read<EditionDocument>('edition.json') as [EditionDocument];
+  return { edition, categories: read<CategoryDocument>('standings/'), claims: read<ClaimsDocument>('claims.json')[0]! };
+}
+
+const published = documentsOf(inputs);
+const before = cellsOf(published);
+/** Some submission without which its variant has still a result in the first category. */
+const { category, rows } = published.categories[0]!;
+const row = rows.find(({ figure }) => figure.submissions > 1)!;
+const reference = inputs.evidence.submissions.find(
+  ({ variant, method }) => variant === row.variant.slug && method.slug === category.method,
+)!.reference;
+const without: ReleaseInputs = {
+  ...inputs,
+  revision: 2,
+  evidence: { ...inputs.evidence, submissions: inputs.evidence.submissions.filter((one) => one.reference !== reference) },
+};
+const erratumAfter = (shown: typeof before) =>
+  documentsOf({
+    ...without,
+    correction: { reasonCode: 'withdrawal', words: 'A rig was bent.', expects: [], before: shown, corrected: [] },
+  }).edition.erratum!;
+
+test('a withdrawal that halves the evidence is told, though no value need change', () => {
+  const { changes, consequences } = erratumAfter(before);
+  const cell = (what: string) => changes.find(({ where }) => where === `${category.code}, ${row.variant.slug}, ${what}`);
+  const { specimens, submissions } = row.figure;
+  expect(cell('submissions')).toMatchObject({ before: String(submissions), after: String(submissions - 1) });
+  expect(Number(cell('specimens')!.after)).toBeLessThan(specimens);
+  expect(cell('specimens')!.before).toBe(String(specimens));
+  expect(cell('interval')).toBeDefined();
+  expect(consequences).toMatch(/ values? changed, \d+ places? changed, (.*, )?\d+ counts? of evidence changed, top group (un)?changed$/);
+  expect(consequences).toMatch(/\d+ intervals? changed/);
+});
+
+test('what readers care about first comes first', () => {
+  const groups = erratumAfter(before).changes.map(({ where }) => groupOf(where));
+  expect([...new Set(groups)]).toEqual(CELL_GROUPS.filter((group) => groups.includes(group)));
+  expect(new Set(groups).size).toBeGreaterThan(2);
+});
+
+test('every published figure of a table and every claim is a cell', () => {
+  const at = (what: string) => before.cells[`${category.code}, ${row.variant.slug}, ${what}`];
+  const { figure, movement } = row;
+  expect(at('interval')).toBe(figure.low === null ? 'not stated' : `${figure.low} to ${figure.high} ${figure.unit}`);
+  expect([at('specimens'), at('testers'), at('rigs')]).toEqual([figure.specimens, figure.testers, figure.rigs].map(String));
+  expect(at('movement')).toContain(movement.kind);
+  for (const what of ['group', 'chance']) expect(at(what)).toBeDefined();
+  const { variant, claims } = published.claims.items.find((item) => item.claims.length > 0)!;
+  expect(before.cells[`label, ${variant.slug}, ${claims[0]!.quantity}`]).toContain(claims[0]!.printed.text);
+});
+
+test('against a revision that was told in places, scores and values alone, these alone are told', () => {
+  const old = Object.fromEntries(Object.entries(before.cells).filter(([where]) => /, (place|score|value)$/.test(where)));
+  expect(erratumAfter({ cells: old, top: before.top }).changes.every(({ where }) => /, (place|score|value)$/.test(where))).toBe(true);
+  expect(changesBetween({ cells: old, top: before.top }, before)).toEqual([]);
+  const withoutClaims = cellsOf({ ...published, claims: null });
+  expect(changesBetween(withoutClaims, before)).toEqual([]);
+  expect(changesBetween({ ...before, cells: {} }, before)).toHaveLength(Object.keys(before.cells).length);
+});

@@ -1,0 +1,154 @@
+import { jest } from '@jest/globals';
+import { Logger } from '@nestjs/common';
+import { mkdir, readdir, utimes } from 'node:fs/promises';
+import { join } from 'node:path';
+import { FileStore } from '../../api/platform/file-store/file-store.js';
+import { GatherRelease } from '../../api/releases/gather-release.js';
+import { PublishRelease } from '../../api/releases/publish-release.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { SweepReleaseFolders } from '../../api/releases/sweep-release-folders.js';
+import { createHouse, workEdition } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { runSql } from '../support/run-sql.js';
+import { editionRequest, erratumFor, moveEdition } from '../support/season.js';
+
+let house: House;
+let publishing: PublishRelease;
+beforeAll(async () => {
+  house = await createHouse();
+  await workEdition(house, '2026');
+  await moveEdition(house.editor, '2026', 'closure');
+  publishing = house.t.app.select(ReleasesModule).get(PublishRelease);
+  // Every look at the clock finds another time, as on several machines.
+  const { clock } = house.t;
+  let looks = 0;
+  clock.now = () => new Date(clock.time.getTime() + 1000 * looks++);
+}, 120_000);
+afterAll(() => house.t.close());
+afterEach(() => jest.restoreAllMocks());
+
+const foldersOf = async (revision: number) => {
+  const names = await readdir(join(house.t.dataFolder, 'files/releases/2026', String(revision))).catch(() => []);
+  return names.filter((name) => !name.endsWith('.pressed'));
+};
+const stateOf = async (revision: number, edition = '2026') =>
+  (await house.editor.call('get', `/v1/editions/${edition}/releases/${revision}`).expect(200)).body;
+const order = async (change: object = {}, edition = '2026') =>
+  house.editor
+    .call('post', `/v1/editions/${edition}/releases`)
+    .send({ erratum: null, ...change })
+    .expect(202);
+const orderNext = async (change: object = {}) =>
+  (await order({ erratum: await erratumFor(house.editor, '2026', 'catalogueError', 'A name.'), ...change })).body.revision as number;
+async function until<T>(what: string, look: () => Promise<T | undefined | false>): Promise<T> {
+  for (const end = Date.now() + 20_000; Date.now() < end; await new Promise((resume) => setTimeout(resume, 50))) {
+    const found = await look();
+    if (found) return found;
+  }
+  throw new Error(`Waited in vain until ${what}.`);
+}
+
+test('of many workers at one order one builds; there is one folder, of one digest', async () => {
+  await order();
+  const gathered = jest.spyOn(house.t.app.select(ReleasesModule).get(GatherRelease), 'run');
+  await Promise.all(Array.from({ length: 5 }, () => publishing.run({ edition: '2026', revision: 1 })));
+  expect(gathered).toHaveBeenCalledTimes(1);
+  expect(await foldersOf(1)).toEqual([(await stateOf(1)).digest]);
+});
+
+test('what broke off in the middle is finished once, in the folder that it began', async () => {
+  const revision = await orderNext();
+  const files = house.t.app.get(FileStore, { strict: false });
+  const write = files.write.bind(files);
+  let left = 9;
+  jest.spyOn(files, 'write').mockImplementation((path, bytes) => (left-- > 0 ? write(path, bytes) : Promise.reject(new Error('cut off'))));
+  await expect(publishing.run({ edition: '2026', revision })).rejects.toThrow('cut off');
+  const begun = await foldersOf(revision);
+  jest.restoreAllMocks();
+  await publishing.run({ edition: '2026', revision });
+  expect(await foldersOf(revision)).toEqual(begun);
+  expect(begun).toEqual([(await stateOf(revision)).digest]);
+});
+
+test('a release that is taken up again much later bears the later time', async () => {
+  const revision = await orderNext();
+  const { clock } = house.t;
+  await runSql(house.t.databaseUrl, `UPDATE release SET published_at = $1 WHERE state = 'building'`, [
+    new Date(clock.time.getTime() - 3_600_000).toISOString(),
+  ]);
+  await publishing.run({ edition: '2026', revision });
+  const { items } = (await house.t.call('get', '/v1/releases').expect(200)).body;
+  expect(Date.parse(items[0].publishedAt)).toBeGreaterThanOrEqual(clock.time.getTime());
+});
+
+test('a folder that no release names is taken away when it is old, and only then', async () => {
+  const [named] = await foldersOf(1);
+  const old = new Date(Date.now() - 25 * 3_600_000);
+  const at = (name: string) => join(house.t.dataFolder, 'files/releases/2026/1', name);
+  for (const name of ['left-long-ago', 'left-just-now']) await mkdir(at(name));
+  for (const name of ['left-long-ago', named!]) await utimes(at(name), old, old);
+  await house.t.app.select(ReleasesModule).get(SweepReleaseFolders).run();
+  expect((await foldersOf(1)).sort()).toEqual([named, 'left-just-now'].sort());
+});
+
+describe('with a worker', () => {
+  let said: string[];
+  beforeAll(async () => {
+    await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  });
+  beforeEach(() => {
+    said = [];
+    jest.spyOn(Logger.prototype, 'error').mockImplementation((message: unknown) => void said.push(String(message)));
+  });
+
+  test('a release that waits is published when its time has come, by itself and not before', async () => {
+    const { clock } = house.t;
+    clock.now = () => new Date();
+    const publishAt = new Date(Date.now() + 2500);
+    const revision = await orderNext({ publishAt: publishAt.toISOString() });
+    expect((await stateOf(revision)).order).toMatchObject({ state: 'waiting', attempts: 0, words: null });
+    await until('it is published', async () => (await stateOf(revision)).state === 'published');
+    const lateMs = Date.now() - publishAt.getTime();
+    expect(lateMs).toBeGreaterThanOrEqual(0);
+    expect(lateMs).toBeLessThan(3000);
+    await until('its order is done', async () => (await stateOf(revision)).order.state === 'done');
+    expect(await foldersOf(revision)).toHaveLength(1);
+  });
+
+  test('an order that fails says so in its answer, to operators and in the log', async () => {
+    await house.editor.call('post', '/v1/editions').send(editionRequest('empty')).expect(201);
+    await house.editor
+      .call('post', '/v1/editions/empty/entries')
+      .send({ variants: ['gannet-20'] })
+      .expect(201);
+    for (const step of ['opening', 'closure'] as const) await moveEdition(house.editor, 'empty', step);
+    await order({}, 'empty');
+    const { order: failed } = await until('it has failed', async () => {
+      const state = await stateOf(1, 'empty');
+      return state.order.state === 'retrying' && state;
+    });
+    expect(failed).toMatchObject({
+      attempts: 1,
+      words: expect.stringContaining('releases/no-standings'),
+      nextAttemptAt: expect.any(String),
+    });
+    const admin = await house.t.caller(['admin']);
+    const { items } = (await admin.call('get', '/v1/operations/orders').expect(200)).body;
+    expect(items).toContainEqual(
+      expect.objectContaining({ queue: 'release-publication', order: { edition: 'empty', revision: 1 }, words: failed.words }),
+    );
+    expect(said.join('\n')).toMatch(
+      /Order release-publication \{"edition":"empty","revision":1\} failed \(attempt 1 of 6; it is tried again\): .*no-standings/,
+    );
+  });
+
+  test('what is called off is taken from the queue too', async () => {
+    await house.editor.call('delete', '/v1/editions/empty/releases/1').expect(204);
+    const waiting = await runSql(
+      house.t.databaseUrl,
+      `SELECT 1 FROM pgboss.job WHERE name = 'release-publication' AND data->>'edition' = 'empty' AND state < 'active'`,
+    );
+    expect(waiting).toEqual([]);
+  });
+});

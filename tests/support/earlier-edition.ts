@@ -1,0 +1,28 @@
+import type { VariantDocument } from '../../api/contract/documents/release-documents.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import type { ReleaseFile } from '../../api/reckoning/release-files.js';
+import type { EarlierEdition } from '../../api/reckoning/release-inputs.js';
+
+/** What a release tells a later one, from its files. */
+export function earlierEdition(files: readonly ReleaseFile[], digest: string): EarlierEdition {
+  const { outputs, inputs } = JSON.parse(files.find(({ path }) => path === 'bundle.json')!.content) as Bundle;
+  const variants = files
+    .filter(({ path }) => path.startsWith('documents/variants/'))
+    .map(({ content }) => JSON.parse(content) as VariantDocument);
+  const placesOf = (rows: readonly { variant: { slug: string }; place: number | null }[]) =>
+    rows.map(({ variant, place }) => ({ variant: variant.slug, place }));
+  return {
+    edition: inputs.evidence.edition.slug,
+    revision: inputs.revision,
+    digest,
+    overall: placesOf(outputs.edition.overall),
+    categories: outputs.categories.map(({ category: { code, quantity, methodVersion }, rows }) => ({
+      code,
+      quantity,
+      methodVersion,
+      rows: placesOf(rows),
+    })),
+    history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
+    results: outputs.results,
+  };
+}

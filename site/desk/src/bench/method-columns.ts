@@ -16,17 +16,20 @@ const MASS: Column = { role: 'mass', label: 'Mass', units: ['g', 'mg', 'gr'] };
 const LENGTH: Column = { role: 'length', label: 'Length', units: ['m', 'yd'] };
 
 /** What a method reads of each row, in the order in which it is read. */
-export function columnsOf({ slug, limits }: Pick<MethodVersion, 'slug' | 'limits'>): readonly Column[] {
-  if (slug === 'diameter') return [WIDE, NARROW];
-  if (slug === 'linear-density') return [MASS, LENGTH];
+export function columnsOf({ series, limits }: Pick<MethodVersion, 'series' | 'limits'>): readonly Column[] {
+  const kind = series[0]?.kind;
+  if (kind === 'diameterAlongStations') return [WIDE, NARROW];
+  if (kind === 'linearDensity') return [MASS, LENGTH];
   return limits.timeToBreakS === null ? [FORCE] : [FORCE, TIME];
 }
 
 /** Whether a row is a station along one specimen instead of a specimen. */
-export const hasStations = (slug: string): boolean => slug === 'diameter';
+export const hasStations = ({ series }: Pick<MethodVersion, 'series'>): boolean => series[0]?.kind === 'diameterAlongStations';
+
+const TREATED = { knot: 'knotted', abrasion: 'abraded' } as const;
 
 /** What a treated specimen is called where a method has them; null where it has none. */
-export function treatmentOf({ parameters }: Pick<MethodVersion, 'parameters'>, slug: string): string | null {
-  if (slug === 'named-knot' || parameters.knot !== null) return 'knotted';
-  return slug === 'abrasion' || parameters.abrasion !== null ? 'abraded' : null;
+export function treatmentOf({ series }: Pick<MethodVersion, 'series'>): string | null {
+  const treatment = series.map((one) => (one.kind === 'breakingForce' ? one.treatment : null)).find((one) => one !== null);
+  return treatment ? TREATED[treatment.kind] : null;
 }

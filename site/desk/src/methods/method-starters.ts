@@ -1,4 +1,5 @@
 /** Methods that a new house may begin with: general wording of our own after the sources named; each house puts its own version on record. */
+import type { MethodSeries } from '../../../../api/contract/method-series.js';
 import type { MethodVersionRequest } from '../../../../api/contract/endpoints/methods.js';
 
 export interface MethodStarter {
@@ -13,7 +14,8 @@ const CAUTIONS = [
 ];
 const AIR = { ambientTemperatureC: { low: 18, high: 26 }, ambientHumidityPercent: { low: 40, high: 75 } };
 const PULL = { minimumSpecimens: 5, maximumCvPercent: 12, gripBreakSharePercent: 40, timeToBreakS: { low: 8, high: 40 }, ...AIR };
-const NOTHING = { areaFrom: null, knot: null, abrasion: null, places: {}, settings: [] };
+const NOTHING = { areaFrom: null, reproducibilityPercent: null, places: {}, settings: [] };
+const UNTREATED: MethodSeries = { code: 'untreated', kind: 'breakingForce', treatment: null };
 const words = (purpose: string, apparatus: string[], steps: string[], sources: string[]) => ({
   ...{ purpose, apparatus, steps, sources },
   formulae: [],
@@ -27,6 +29,7 @@ export const METHOD_STARTERS: readonly MethodStarter[] = [
     name: 'Straight pull',
     version: {
       limits: PULL,
+      series: [UNTREATED],
       parameters: {
         ...NOTHING,
         areaFrom: 'circle',
@@ -52,6 +55,7 @@ export const METHOD_STARTERS: readonly MethodStarter[] = [
     name: 'Diameter',
     version: {
       limits: { ...PULL, minimumSpecimens: 1, timeToBreakS: null },
+      series: [{ code: 'outline', kind: 'diameterAlongStations', stations: 5 }],
       parameters: { ...NOTHING, areaFrom: 'ellipse', places: { diameter: 3 } },
       checks: {},
       wording: words(
@@ -71,7 +75,15 @@ export const METHOD_STARTERS: readonly MethodStarter[] = [
     name: 'Named knot',
     version: {
       limits: PULL,
-      parameters: { ...NOTHING, knot: 'Palomar', places: { knotRetention: 1 } },
+      series: [
+        UNTREATED,
+        {
+          code: 'knotted',
+          kind: 'breakingForce',
+          treatment: { kind: 'knot', name: 'Palomar', words: 'Palomar on the ring, wetted, drawn down slowly' },
+        },
+      ],
+      parameters: { ...NOTHING, places: { retention: 1 } },
       checks: {},
       wording: words(
         'Finds how much of its straight strength the line keeps in a knot.',
@@ -90,14 +102,22 @@ export const METHOD_STARTERS: readonly MethodStarter[] = [
     name: 'Abrasion',
     version: {
       limits: PULL,
-      parameters: { ...NOTHING, abrasion: '200 strokes over a 10 mm ceramic rod', places: { abrasionRetention: 1 } },
+      series: [
+        UNTREATED,
+        {
+          code: 'abraded',
+          kind: 'breakingForce',
+          treatment: { kind: 'abrasion', name: 'Ceramic rod', words: '200 strokes over a 10 mm ceramic rod' },
+        },
+      ],
+      parameters: { ...NOTHING, places: { retention: 1 } },
       checks: {},
       wording: words(
         'Finds how much of its straight strength the line keeps after rubbing.',
         ['As for the straight pull', 'Abrader with a tensioning weight'],
         [
           'Pull the straight specimens first.',
-          'Rub each treated specimen as the parameters say.',
+          'Rub each treated specimen: 200 strokes over a 10 mm ceramic rod.',
           'Pull it as a straight specimen; write down peak force and time.',
         ],
         ['Common practice'],

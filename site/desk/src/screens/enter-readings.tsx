@@ -36,8 +36,8 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
   const { method, questions } = opened;
   const columns = columnsOf(method);
   const roles = columns.map(({ role }) => role);
-  const isByStation = hasStations(method.slug);
-  const treatment = treatmentOf(method, method.slug);
+  const isByStation = hasStations(method);
+  const treatment = treatmentOf(method);
   const toContent = (sheet: typeof opened.copy.sheet) => contentOf(sheet, roles, isByStation);
   const [keeping, setKeeping] = useState<Keeping | null>(null);
   const keeper = useMemo(

@@ -46,8 +46,11 @@ export function Proposals({ account }: ScreenProps) {
                 {proposal.by}, {dayOf(proposal.at)}
               </span>
             </p>
-            {proposal.isCarriedOut ? (
-              <span>carried out</span>
+            {proposal.state !== 'open' ? (
+              <span>
+                {ENDS[proposal.state]}
+                {proposal.end && `: ${proposal.end.reason} (${proposal.end.by}, ${dayOf(proposal.end.at)})`}
+              </span>
             ) : isEditor && proposal.by !== account.displayName ? (
               <button type="button" onClick={() => void carryOut(proposal)}>
                 Carry out: {inWords(proposal)}
@@ -86,6 +89,8 @@ export function Proposals({ account }: ScreenProps) {
     </>
   );
 }
+
+const ENDS = { carriedOut: 'carried out', declined: 'declined', calledOff: 'called off' } as const;
 
 const inWords = ({ kind, object, variant }: ProposalResponse): string =>
   kind === 'withdrawal' ? `withdraw ${object}` : `spool ${object} is ${variant ?? ''}`;

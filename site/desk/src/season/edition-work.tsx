@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { z } from 'zod';
 import { boardResponse, editionResponse, entriesRequest, schemesResponse } from '../../../../api/contract/endpoints/editions.js';
+import type { Obstacle } from '../../../../api/contract/obstacle.js';
 import { variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
@@ -11,6 +12,7 @@ import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
 import { BoardMatrix } from './board-matrix.js';
 import { Excluding } from './excluding.js';
+import { Obstacles } from './obstacles.js';
 import { PreviewTable } from './preview-table.js';
 import { Publishing } from './publishing.js';
 
@@ -61,20 +63,12 @@ export function EditionWork({ edition, onMoved }: Props) {
       {state === 'planned' && (
         <Entering slug={slug} entered={work.answer?.board.entries.map(({ variant }) => variant) ?? []} onEntered={onMoved} />
       )}
-      {state === 'planned' && (
-        <section>
-          <h2>Open it</h2>
-          <p>From the opening on, its methods, checks and the key of the blind codes are fixed, and testers hand in.</p>
-          <button
-            type="button"
-            class="main"
-            aria-disabled={edition.entries === 0}
-            onClick={() => edition.entries > 0 && move('opening', 'It is open. Testers hand in from now on.')}
-          >
-            Open {name}
-          </button>
-          {edition.entries === 0 && <p class="signal">It needs entries first.</p>}
-        </section>
+      {work.answer && state === 'planned' && (
+        <Opening
+          obstacles={work.answer.board.standsInTheWay}
+          name={name}
+          onOpen={() => move('opening', 'It is open. Testers hand in from now on.')}
+        />
       )}
       {work.answer && state !== 'planned' && (
         <>
@@ -87,13 +81,26 @@ export function EditionWork({ edition, onMoved }: Props) {
       )}
       {work.answer && state === 'open' && (
         <Closing
-          board={work.answer.board}
+          obstacles={work.answer.board.standsInTheWay}
           name={name}
           onClose={() => move('closure', 'It is closed. Look at the preview once more, then publish.')}
         />
       )}
       {(state === 'closed' || state === 'published') && <Publishing slug={slug} isFirst={state === 'closed'} onPublished={onMoved} />}
     </>
+  );
+}
+
+function Opening({ obstacles, name, onOpen }: { obstacles: readonly Obstacle[]; name: string; onOpen: () => void }) {
+  return (
+    <section>
+      <h2>Open it</h2>
+      <Obstacles of={obstacles} />
+      <p>From the opening on, its methods, checks and the key of the blind codes are fixed, and testers hand in.</p>
+      <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onOpen()}>
+        Open {name}
+      </button>
+    </section>
   );
 }
 
@@ -133,32 +140,13 @@ function Entering({ slug, entered, onEntered }: { slug: string; entered: readonl
   );
 }
 
-function Closing({ board, name, onClose }: { board: z.infer<typeof boardResponse>; name: string; onClose: () => void }) {
-  const count = (state: string) => board.submissions[state] ?? 0;
-  const ways = [
-    count('submitted') > 0 && {
-      words: `${count('submitted')} submissions wait for their review.`,
-      remedy: 'Reviewers decide them; /desk/review/ shows the queue.',
-    },
-    count('returned') > 0 && {
-      words: `${count('returned')} submissions are with their testers.`,
-      remedy: 'They hand in again, or a reviewer refuses.',
-    },
-    board.inDoubt > 0 && {
-      words: `${board.inDoubt} accepted submissions are in doubt.`,
-      remedy: 'A reviewer answers each finding in words.',
-    },
-  ].filter((way) => way !== false);
+function Closing({ obstacles, name, onClose }: { obstacles: readonly Obstacle[]; name: string; onClose: () => void }) {
   return (
     <section>
       <h2>Close it</h2>
-      {ways.map(({ words, remedy }) => (
-        <p key={words}>
-          <span class="signal">{words}</span> {remedy}
-        </p>
-      ))}
+      <Obstacles of={obstacles} />
       <p>After the closing nobody hands in any more. It cannot be opened again.</p>
-      <button type="button" class="main" aria-disabled={ways.length > 0} onClick={() => ways.length === 0 && onClose()}>
+      <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onClose()}>
         Close {name}
       </button>
     </section>

@@ -34,7 +34,9 @@ export function NewEdition({ editions, onPlanned }: Props) {
     const last = versions.at(-1);
     return last ? [[`${slug}${APART}${last.number}`, `${name}, version ${last.number}`] as const] : [];
   });
-  const known = CATEGORY_TEMPLATES.filter(({ method }) => methods.some(({ slug }) => slug === method));
+  const known = CATEGORY_TEMPLATES.filter(({ method, section }) =>
+    [method, ...(section ? [section.method] : [])].every((needed) => methods.some(({ slug }) => slug === needed)),
+  );
   return (
     <>
       <h2>Make a scheme</h2>

@@ -1,6 +1,7 @@
 import type { SchemeCategory, SchemeRequest } from '../../../../api/contract/endpoints/editions.js';
 
 const share = {
+  section: null,
   unit: '%',
   places: 1,
   tradeUnit: null,
@@ -22,22 +23,26 @@ export const CATEGORY_TEMPLATES: readonly SchemeCategory[] = [
     tradeUnit: 'psi',
     tradePlaces: 0,
     method: 'straight-pull',
+    series: 'untreated',
+    section: { method: 'diameter', series: 'outline' },
     conditions: 'Straight pull, dry; over the measured cross-section',
   },
   {
     ...share,
     code: 'knot-retention',
     name: 'Knot retention',
-    quantity: 'knotRetention',
+    quantity: 'retention',
     method: 'named-knot',
+    series: 'knotted',
     conditions: 'The knot that the method names',
   },
   {
     ...share,
     code: 'abrasion-retention',
     name: 'Abrasion retention',
-    quantity: 'abrasionRetention',
+    quantity: 'retention',
     method: 'abrasion',
+    series: 'abraded',
     conditions: 'The strokes that the method names',
   },
   {
@@ -46,6 +51,7 @@ export const CATEGORY_TEMPLATES: readonly SchemeCategory[] = [
     name: 'Strength against the label',
     quantity: 'strengthHonesty',
     method: 'straight-pull',
+    series: 'untreated',
     conditions: 'Measured over claimed breaking force',
   },
 ];

@@ -6,5 +6,6 @@ export const STATES: Readonly<Record<SubmissionState, string>> = {
   accepted: 'accepted',
   returned: 'came back with a question',
   refused: 'refused',
+  takenBack: 'taken back by its tester',
   withdrawn: 'withdrawn',
 };

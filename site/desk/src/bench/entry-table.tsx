@@ -1,5 +1,5 @@
 import { useLayoutEffect, useState } from 'preact/hooks';
-import type { JSX } from 'preact';
+import type { TargetedClipboardEvent, TargetedKeyboardEvent } from 'preact';
 import type { Column } from './method-columns.js';
 import { pastedCells } from './pasted-cells.js';
 import { REASON_KEYS, reasonWords } from './reasons.js';
@@ -54,12 +54,23 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
     const current = sheet.rows[place.index];
     if (!column || !current) return;
     const cell = cellOf(current, column.role);
-    if (cell.text !== '' && cell.unit !== '') return onwards(place, sheet);
-    if (asked?.take && asked.index === place.index && asked.column === place.column)
-      return onwards(place, withCell(sheet, place.index, column.role, asked.take));
+    if (cell.text !== '' && cell.unit !== '') {
+      onwards(place, sheet);
+      return;
+    }
+    if (asked?.take && asked.index === place.index && asked.column === place.column) {
+      onwards(place, withCell(sheet, place.index, column.role, asked.take));
+      return;
+    }
     const typed = readTyped(cell.text, column.role, unitOf(sheet, column));
-    if (typed.is === 'number') return onwards(place, withCell(sheet, place.index, column.role, { text: typed.value, unit: typed.unit }));
-    if (typed.is === 'empty') return place.column > 0 || current.reason !== null ? onwards(place, sheet) : undefined;
+    if (typed.is === 'number') {
+      onwards(place, withCell(sheet, place.index, column.role, { text: typed.value, unit: typed.unit }));
+      return;
+    }
+    if (typed.is === 'empty') {
+      if (place.column > 0 || current.reason !== null) onwards(place, sheet);
+      return;
+    }
     setAsked({ ...place, words: typed.words, take: typed.is === 'question' ? { text: typed.value, unit: typed.unit } : null });
   };
   const back = ({ index, column }: Place) => {
@@ -75,7 +86,7 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
     onType(withRow(sheet, at.index, { condition: row.condition === 'treated' ? 'untreated' : 'treated' }), false);
     focusOn(at);
   };
-  const press = (place: Place, event: JSX.TargetedKeyboardEvent<HTMLInputElement>) => {
+  const press = (place: Place, event: TargetedKeyboardEvent<HTMLInputElement>) => {
     const isEmpty = event.currentTarget.value === '';
     const reason = REASON_KEYS.find(({ key }) => key === event.key.toLowerCase());
     const acts: Record<string, () => void> = {
@@ -101,7 +112,7 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
     const next = known ? taken(sheet, index, known) : sheet;
     if (next !== sheet) onType(withRoom(next), true);
   };
-  const paste = ({ index, column }: Place, event: JSX.TargetedClipboardEvent<HTMLInputElement>) => {
+  const paste = ({ index, column }: Place, event: TargetedClipboardEvent<HTMLInputElement>) => {
     const cells = pastedCells(event.clipboardData?.getData('text') ?? '');
     if (!cells) return;
     event.preventDefault();

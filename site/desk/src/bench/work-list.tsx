@@ -6,6 +6,7 @@ import { submissionsResponse, type SubmissionSummary } from '../../../../api/con
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { textIn } from '../parts/text-in.js';
 import type { BenchContext } from './bench-context.js';
 
 const AT_ONCE = 200;
@@ -81,13 +82,16 @@ function CodeForm({ methods, codes, begun, day }: CodeFormProps) {
   const begin = (event: SubmitEvent) => {
     event.preventDefault();
     const entered = new FormData(event.currentTarget as HTMLFormElement);
-    const code = normaliseBlindCode(String(entered.get('code')));
-    if (!isBlindCode(code))
-      return setFault(
-        `“${code}” is no code: seven characters whose last one checks the others. Read the label again; there is no 0, O, 1 or I.`,
-      );
-    if (codes && !codes.includes(code)) return setFault(`${code} is well-formed, but no spool of this house carries it. Ask an editor.`);
-    const method = String(entered.get('method'));
+    const code = normaliseBlindCode(textIn(entered, 'code'));
+    if (!isBlindCode(code)) {
+      setFault(`“${code}” is no code: seven characters whose last one checks the others. Read the label again; there is no 0, O, 1 or I.`);
+      return;
+    }
+    if (codes && !codes.includes(code)) {
+      setFault(`${code} is well-formed, but no spool of this house carries it. Ask an editor.`);
+      return;
+    }
+    const method = textIn(entered, 'method');
     localStorage.setItem(LAST_METHOD, method);
     const same = begun.find((draft) => draft.spool === code && draft.method.slug === method && draft.benchDay === day);
     window.location.assign(same ? `/desk/enter/?draft=${same.reference}` : `/desk/enter/?spool=${code}&method=${method}`);

@@ -4,6 +4,7 @@ import type { AccountResponse } from '../../../../api/contract/endpoints/account
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { textIn } from '../parts/text-in.js';
 import { dayOf, timeOf } from '../words/day-of.js';
 
 const AT_ONCE = 50;
@@ -31,7 +32,7 @@ export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] 
         onSubmit={(event) => {
           event.preventDefault();
           setCursor('');
-          setObject(String(new FormData(event.currentTarget).get('object')).trim());
+          setObject(textIn(new FormData(event.currentTarget), 'object').trim());
         }}
       >
         <label class="field">

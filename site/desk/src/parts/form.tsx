@@ -42,8 +42,8 @@ export function Form<Schema extends z.ZodType>({
 
   const show = (found: Record<string, string>, general: string) => {
     setFaults(found);
-    const elsewhere = Object.keys(found).filter((place) => !fields.some(({ name }) => name === place));
-    const words = [general, ...elsewhere.map((place) => `${place}: ${found[place]}`)].filter((text) => text !== '').join(' ');
+    const elsewhere = Object.entries(found).filter(([place]) => !fields.some(({ name }) => name === place));
+    const words = [general, ...elsewhere.map(([place, fault]) => `${place}: ${fault}`)].filter((text) => text !== '').join(' ');
     setSaid({ words: words || 'Please look at the marked fields.', isFault: true });
   };
   const send = async (event: Event) => {

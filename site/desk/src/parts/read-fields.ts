@@ -1,4 +1,5 @@
 import type { FieldOptions } from './form-field.js';
+import { textIn } from './text-in.js';
 
 /** What stands in the fields, at the places that their names say. */
 export function readFields(form: HTMLFormElement, fields: readonly FieldOptions[]): Record<string, unknown> {
@@ -10,7 +11,7 @@ export function readFields(form: HTMLFormElement, fields: readonly FieldOptions[
 
 function valueOf(entered: FormData, { name, kind, isOptional = false }: FieldOptions): unknown {
   if (kind === 'several') return entered.getAll(name);
-  const text = String(entered.get(name) ?? '');
+  const text = textIn(entered, name);
   if (text === '' && isOptional) return null;
   return kind === 'number' && text !== '' ? Number(text.replace(',', '.')) : text;
 }

@@ -20,7 +20,7 @@ type Earlier = z.infer<typeof earlierResultsResponse>['items'];
 export function FirstJudgement({ submission: { reference, version }, canDecide, onJudged, onFault }: Props) {
   const earlier = useLoaded(async () => {
     try {
-      return { items: (await ask(earlierResultsResponse, 'GET', `submissions/${reference}/earlier-results`)).items as Earlier | null };
+      return { items: (await ask(earlierResultsResponse, 'GET', `submissions/${reference}/earlier-results`)).items };
     } catch (error) {
       if (error instanceof Refusal && error.status !== 404) return { items: null };
       throw error;

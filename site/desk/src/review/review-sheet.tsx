@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { z } from 'zod';
+import type { z } from 'zod';
 import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import { possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
@@ -88,7 +88,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
         {...{ specimens, setAside, canDecide }}
         onSetAside={(number, reason) => {
           const others = Object.entries(setAside).filter(([one]) => Number(one) !== number);
-          setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]) as Record<number, string>);
+          setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]));
         }}
       />
       <h2>First judgement, then earlier results</h2>

@@ -34,7 +34,7 @@ export function SpecimensTable({ specimens, setAside, onSetAside, canDecide }: P
             <td data-label="In SI">{readings.map(({ value, unit }) => `${value} ${unit}`).join(', ')}</td>
             <td data-label="Counts">
               {state === 'invalid' && `no: ${reasonWords(reason as InvalidReason)}`}
-              {state === 'setAside' && `set aside: ${reason}`}
+              {state === 'setAside' && `set aside: ${reason ?? ''}`}
               {state === 'valid' && canDecide && <SettingAside number={number} reason={setAside[number]} onSetAside={onSetAside} />}
               {state === 'valid' && !canDecide && 'yes'}
             </td>

@@ -77,7 +77,10 @@ function TakeAway({ reference, version, onGone }: { reference: string; version: 
   const [isAsked, setIsAsked] = useState(false);
   const [fault, setFault] = useState('');
   const press = () => {
-    if (!isAsked) return setIsAsked(true);
+    if (!isAsked) {
+      setIsAsked(true);
+      return;
+    }
     ask(z.null(), 'DELETE', `drafts/${reference}`, { version }).then(onGone, (error: unknown) => setFault(wordsOf(error)));
   };
   return (

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { boardResponse, exclusionRequest } from '../../../../api/contract/endpoints/editions.js';
+import type { boardResponse } from '../../../../api/contract/endpoints/editions.js';
+import { exclusionRequest } from '../../../../api/contract/endpoints/editions.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 

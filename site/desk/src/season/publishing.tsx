@@ -38,7 +38,10 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
   const watch = async (revision: number): Promise<void> => {
     const now = await ask(releaseStateResponse, 'GET', `editions/${slug}/releases/${revision}`);
     setRelease(now);
-    if (now.state === 'published') return onPublished();
+    if (now.state === 'published') {
+      onPublished();
+      return;
+    }
     if (now.publishAt === null) setTimeout(() => void watch(revision), ASK_AGAIN_MS);
   };
   useEffect(() => {

@@ -95,8 +95,9 @@ function sheetOfDraft(accountId: string, { draft, edition, spool, method, benchD
 }
 
 function sheetOfReturned(found: SubmissionResponse): Sheet {
-  const { edition, spool, method, benchDay, zone, instruments, temperature, humidityPercent, hasSeenLabel, note } = found;
-  const rows = method.slug === 'diameter' ? stationRows(found) : found.specimens.map(rowOf);
+  const { edition, spool, method, benchDay, zone, instruments, temperature, humidityPercent, hasSeenLabel, note, fewerBecause } = found;
+  const isByStation = found.specimens.some(({ readings }) => readings.some(({ station }) => station !== null));
+  const rows = isByStation ? stationRows(found) : found.specimens.map(rowOf);
   return withRoom({
     ...{ edition, spool, method: method.slug, methodVersion: method.number, benchDay, zone: zone ?? 'UTC', rows, units: {} },
     instruments: instruments.map(({ code }) => code),
@@ -105,6 +106,7 @@ function sheetOfReturned(found: SubmissionResponse): Sheet {
     humidityPercent: humidityPercent ?? '',
     seenLabel: hasSeenLabel ?? false,
     note: note ?? '',
+    fewerBecause: fewerBecause ?? '',
   });
 }
 

@@ -24,6 +24,7 @@ export function contentOf(sheet: Sheet, roles: readonly ReadingRole[], hasStatio
     humidityPercent,
     seenLabel,
     note,
+    fewerBecause = '',
   } = sheet;
   const specimens = hasStations
     ? [{ number: 1, readings: rows.flatMap((row) => readingsOf(row, roles, row.number)) }]
@@ -37,6 +38,7 @@ export function contentOf(sheet: Sheet, roles: readonly ReadingRole[], hasStatio
     ...{ edition, spool, method, methodVersion, benchDay, zone, instruments, seenLabel },
     ambient: { temperature: { value: temperature, unit: temperatureUnit }, humidityPercent },
     ...(note.trim() !== '' && { note }),
+    ...(fewerBecause.trim() !== '' && { fewerBecause }),
     specimens,
   };
 }

@@ -34,6 +34,8 @@ export interface Sheet extends Heading {
   readonly humidityPercent: string;
   readonly seenLabel: boolean;
   readonly note: string;
+  /** Missing in a sheet that was begun before there was such a field. */
+  readonly fewerBecause?: string;
   readonly units: Readonly<Partial<Record<ReadingRole, string>>>;
   readonly rows: readonly Row[];
 }

@@ -109,6 +109,17 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
           onInput={(event) => keeper.keep({ ...sheet, note: event.currentTarget.value }, false)}
         />
       </div>
+      <div class="field">
+        <label for="fewer">
+          Why fewer specimens count than the method asks for <span class="soft">if they do</span>
+        </label>
+        <textarea
+          id="fewer"
+          rows={2}
+          value={sheet.fewerBecause ?? ''}
+          onInput={(event) => keeper.keep({ ...sheet, fewerBecause: event.currentTarget.value }, false)}
+        />
+      </div>
       {open.length > 0 && <p class="signal">Still to be looked at: row {open.join(', ')}. Press Enter there.</p>}
       {now.fault !== '' && (
         <p role="alert" class="signal">

@@ -3,6 +3,7 @@ import {
   interestRequest,
   interestResponse,
   interestsResponse,
+  passwordChange,
   tokenRequest,
   tokenResponse,
   tokensResponse,
@@ -29,9 +30,32 @@ export function OwnAccount({ account }: ScreenProps) {
           <dd>{account.roles.join(', ') || 'none yet'}</dd>
         </div>
       </dl>
+      <Password />
       <Interests />
       <Tokens roles={account.roles} />
     </>
+  );
+}
+
+function Password() {
+  return (
+    <section>
+      <h2>Password</h2>
+      <p>A new one ends your sessions on other devices.</p>
+      <Form
+        schema={passwordChange}
+        submit="Change the password"
+        isRepeated
+        fields={[
+          { name: 'currentPassword', label: 'Password until now', kind: 'password', autocomplete: 'current-password' },
+          { name: 'newPassword', label: 'New password', kind: 'password', autocomplete: 'new-password', hint: 'At least 12 characters.' },
+        ]}
+        onSend={async (request) => {
+          await ask(z.null(), 'PUT', 'accounts/me/password', { body: request });
+          return 'The password is changed.';
+        }}
+      />
+    </section>
   );
 }
 

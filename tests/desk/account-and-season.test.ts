@@ -27,7 +27,9 @@ test('the edition is not closed while a submission waits: it is named, with the 
   const list = page.getByRole('list', { name: 'What stands in the way' });
   await list.getByText(reference).waitFor();
   const asked: string[] = [];
-  page.on('request', (request) => void (request.method() === 'POST' && asked.push(request.url())));
+  page.on('request', (request) => {
+    if (request.method() === 'POST') asked.push(request.url());
+  });
   const close = page.getByRole('button', { name: /^Close / });
   expect(await close.getAttribute('aria-disabled')).toBe('true');
   await close.click({ force: true });

@@ -6,6 +6,7 @@ type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
 /** What stands in a path, for everybody who reads the description. */
 const PATH_PARAMETERS: Readonly<Record<string, string>> = {
   category: 'Slug of a category of the edition',
+  certificate: 'Number of the certificate',
   code: 'Code on the label of the spool or of the instrument',
   edition: 'Slug of the edition',
   id: 'Identifier, a UUID',

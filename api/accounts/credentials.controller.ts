@@ -1,4 +1,4 @@
-import { Body, Controller, Delete, Get, Ip, Param, Post, Put } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Ip, Param, Post } from '@nestjs/common';
 import { Clock } from '../platform/clock/clock.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
@@ -23,7 +23,7 @@ export class CredentialsController {
     private readonly clock: Clock,
   ) {}
 
-  @Put('accounts/me/password')
+  @Post('accounts/me/password-changes')
   @Endpoint({
     summary: 'Change your own password; your other sessions end.',
     allow: 'signedIn',
@@ -31,7 +31,7 @@ export class CredentialsController {
     answer: null,
     needsSession: true,
   })
-  putPassword(@CurrentActor() actor: Actor, @Body({ schema: schemas.passwordChange }) change: schemas.PasswordChange) {
+  postPasswordChange(@CurrentActor() actor: Actor, @Body({ schema: schemas.passwordChange }) change: schemas.PasswordChange) {
     return this.change.run(actor, change);
   }
 

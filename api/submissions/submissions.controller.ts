@@ -123,7 +123,7 @@ export class SubmissionsController {
     status: 201,
     answer: submissionResponse,
     needsIfMatch: true,
-    takes: 'readings',
+    takes: 'files',
   })
   async handInNextRevision(
     @CurrentActor() actor: Actor,

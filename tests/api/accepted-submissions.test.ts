@@ -75,7 +75,7 @@ test('states are counted', async () => {
     .call('post', '/v1/drafts')
     .send({ content: contentFor(b.spool) })
     .expect(201);
-  expect(await readModel.countByState(b.editionId)).toEqual({ draft: 1, submitted: 1, accepted: 4, returned: 0, refused: 0, withdrawn: 0 });
+  expect(await readModel.countByState(b.editionId)).toEqual({ draft: 1, submitted: 1, accepted: 4, returned: 0, refused: 0, withdrawn: 0, takenBack: 0 });
 });
 
 test('a withdrawn one leaves the results, not the record', async () => {

@@ -22,7 +22,7 @@ test('the own password changes with the old one; other sessions end, this one st
   const tester = await t.caller(['tester']);
   const other = await signIn(tester.email, OLD).expect(201);
   const change = (currentPassword: string, newPassword = NEW) =>
-    tester.browse('put', '/v1/accounts/me/password').send({ currentPassword, newPassword });
+    tester.browse('post', '/v1/accounts/me/password-changes').send({ currentPassword, newPassword });
   expect(codeOf(await change('not the old one').expect(422))).toBe('accounts/wrong-password');
   await change(OLD, 'too short').expect(422);
   await change(OLD).expect(204);
@@ -33,7 +33,7 @@ test('the own password changes with the old one; other sessions end, this one st
     .expect(401);
   await signIn(tester.email, OLD).expect(401);
   await signIn(tester.email, NEW).expect(201);
-  const byToken = await tester.call('put', '/v1/accounts/me/password').send({ currentPassword: NEW, newPassword: OLD }).expect(403);
+  const byToken = await tester.call('post', '/v1/accounts/me/password-changes').send({ currentPassword: NEW, newPassword: OLD }).expect(403);
   expect(codeOf(byToken)).toBe('access/session-needed');
 });
 
@@ -41,7 +41,7 @@ test('guesses at the old password are counted before they are looked at', async 
   const tester = await t.caller(['tester']);
   const guesses = await Promise.all(
     Array.from({ length: 20 }, (_, i) =>
-      tester.browse('put', '/v1/accounts/me/password').send({ currentPassword: `guess ${i}`, newPassword: NEW }),
+      tester.browse('post', '/v1/accounts/me/password-changes').send({ currentPassword: `guess ${i}`, newPassword: NEW }),
     ),
   );
   expect(guesses.filter(({ status }) => status === 422)).toHaveLength(5);

@@ -1,7 +1,7 @@
 import { createHouse } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { runSql } from '../support/run-sql.js';
-import { editionRequest, moveEdition, SCHEME } from '../support/season.js';
+import { editionRequest, FORCE_SCHEME, moveEdition, SCHEME } from '../support/season.js';
 import type { Caller } from '../support/test-application.js';
 
 let house: House;
@@ -29,7 +29,7 @@ const amend = (slug: string, version: number, change: object, by = editor) =>
 
 describe('a planned edition', () => {
   test('changes in everything but its slug', async () => {
-    await plan('draft', { methods: [{ slug: 'abrasion', number: 1 }] }).expect(201);
+    await plan('draft').expect(201);
     await plan('draft-before').expect(201);
     await editor
       .call('post', '/v1/schemes')
@@ -93,7 +93,8 @@ describe('an open edition', () => {
 
   test('takes entries, a forgotten method and a later closing day, each with a reason that stays', async () => {
     const methods = ['straight-pull', 'named-knot', 'abrasion'].map((slug) => ({ slug, number: 1 }));
-    await plan('amended', { methods, closesOn: '2026-06-30' }).expect(201);
+    await editor.call('post', '/v1/schemes').send(FORCE_SCHEME).expect(201);
+    await plan('amended', { methods, scheme: { slug: FORCE_SCHEME.slug, number: 1 }, closesOn: '2026-06-30' }).expect(201);
     await enter('amended', ['gannet-20']).expect(201);
     expect((await amend('amended', 2, { reason, variants: ['gannet-30'] }).expect(409)).body.code).toBe('editions/wrong-state');
     await moveEdition(editor, 'amended', 'opening');

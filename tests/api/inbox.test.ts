@@ -2,7 +2,7 @@ import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { MAKER, OTHER_VARIANT } from '../support/catalogue-fixtures.js';
 import { proposeReidentification, proposeWithdrawal } from '../support/propose.js';
-import { SCHEME } from '../support/season.js';
+import { FORCE_SCHEME } from '../support/season.js';
 import type { Caller } from '../support/test-application.js';
 
 let b: Bench;
@@ -106,14 +106,14 @@ test('an editor finds proposals of others, steps that are due and certificates t
   expect(await refs(b.editor, 'proposals_open')).toEqual([ofOther]);
   const other = await b.t.caller(['editor']);
   expect(await refs(other, 'proposals_open')).toHaveLength(2);
-  await b.editor.call('post', '/v1/schemes').send(SCHEME).expect(201);
+  await b.editor.call('post', '/v1/schemes').send(FORCE_SCHEME).expect(201);
   const plan = (slug: string, opensOn: string) =>
     b.editor
       .call('post', '/v1/editions')
       .send({
         slug,
         name: slug,
-        scheme: { slug: SCHEME.slug, number: 1 },
+        scheme: { slug: FORCE_SCHEME.slug, number: 1 },
         opensOn,
         closesOn: '2026-12-31',
         previous: null,

@@ -185,7 +185,9 @@ test('an entry stays incomplete', () => {
 
 test('a file that was sent twice is refused the second time', () => {
   const twice = handIn('2025/fellknot-fused-pe-0-8/straight-pull/2/twice');
-  expect(twice.content).toEqual(handIn('2025/fellknot-fused-pe-0-8/straight-pull/2').content);
+  const { note, ...content } = twice.content;
+  expect(content).toEqual(handIn('2025/fellknot-fused-pe-0-8/straight-pull/2').content);
+  expect(note).toMatch(/sent again/i);
   expect(twice.review).toMatchObject({ decision: 'refused' });
 });
 

@@ -19,24 +19,16 @@ beforeEach(() => {
   mkdirSync(join(tree, '.config'));
   cpSync('.config/ensure-installed.mjs', join(tree, '.config', 'ensure-installed.mjs'));
   write('package-lock.json', JSON.stringify(LOCK));
-  write('prisma/schema.prisma', 'datasource db {}');
-  write('prisma/models/spool.prisma', 'model Spool {}');
   // Stands in for npm: does what `npm ci` does to this tree, and notes the call.
   write(
     'npm.cjs',
     `const fs = require('node:fs');
-     fs.appendFileSync('calls', 'npm ' + process.argv[2] + '\\n');
+     const omitted = process.argv.filter((one) => one.startsWith('--omit'));
+     fs.appendFileSync('calls', ['npm', process.argv[2], ...omitted].join(' ') + '\\n');
      if (process.env.BREAK_NPM) { console.log('no network'); process.exit(7); }
      fs.cpSync('installed', 'node_modules', { recursive: true });`,
   );
   write('installed/.package-lock.json', JSON.stringify(INSTALLED));
-  write('installed/prisma/package.json', '{"type":"commonjs"}');
-  write(
-    'installed/prisma/build/index.js',
-    `const fs = require('node:fs');
-     fs.appendFileSync('calls', 'prisma ' + process.argv[2] + (process.env.PRISMA_SCHEMA_ENGINE_BINARY ? ' without download' : '') + '\\n');
-     fs.mkdirSync('api/platform/database/generated', { recursive: true });`,
-  );
 });
 
 afterEach(() => {
@@ -49,9 +41,9 @@ function write(path: string, text: string): void {
 }
 
 /** Runs the program; returns what it called, in order, and what it said. */
-function run(env: Record<string, string> = {}): { calls: string[]; exitCode: number | null; said: string } {
+function run(env: Record<string, string> = {}, ...options: string[]): { calls: string[]; exitCode: number | null; said: string } {
   write('calls', '');
-  const answer = spawnSync(process.execPath, ['.config/ensure-installed.mjs'], {
+  const answer = spawnSync(process.execPath, ['.config/ensure-installed.mjs', ...options], {
     cwd: tree,
     encoding: 'utf8',
     env: { ...process.env, npm_execpath: join(tree, 'npm.cjs'), npm_node_execpath: process.execPath, ...env },
@@ -60,8 +52,8 @@ function run(env: Record<string, string> = {}): { calls: string[]; exitCode: num
   return { calls, exitCode: answer.status, said: answer.stdout + answer.stderr };
 }
 
-test('a fresh clone installs, then generates; the second time there is nothing to do', () => {
-  expect(run()).toMatchObject({ calls: ['npm ci', 'prisma generate without download'], exitCode: 0 });
+test('a fresh clone installs; the second time there is nothing to do', () => {
+  expect(run()).toMatchObject({ calls: ['npm ci'], exitCode: 0 });
   expect(run()).toMatchObject({ calls: [], exitCode: 0, said: '' });
 });
 
@@ -73,7 +65,7 @@ test('a changed lock installs again', () => {
 
 test('what was installed by hand and agrees with the lock is left alone; packages of other platforms may be missing', () => {
   cpSync(join(tree, 'installed'), join(tree, 'node_modules'), { recursive: true });
-  expect(run().calls).toEqual(['prisma generate without download']);
+  expect(run().calls).toEqual([]);
 });
 
 test.each([
@@ -85,16 +77,12 @@ test.each([
   expect(run().calls).toContain('npm ci');
 });
 
-test('a changed model generates again', () => {
-  run();
-  write('prisma/models/spool.prisma', 'model Spool { id Int @id }');
-  expect(run().calls).toEqual(['prisma generate without download']);
-});
-
-test('a generated client that was deleted is made again', () => {
-  run();
-  rmSync(join(tree, 'api'), { recursive: true });
-  expect(run().calls).toEqual(['prisma generate without download']);
+test('a start leaves out what only tests need, and takes what the tests installed', () => {
+  expect(run({}, '--for-start').calls).toEqual(['npm ci --omit=dev']);
+  expect(run({}, '--for-start').calls).toEqual([]);
+  write('package-lock.json', JSON.stringify({ packages: { ...LOCK.packages, 'node_modules/jest': { version: '30.0.0', dev: true } } }));
+  expect(run({}, '--for-start').calls).toEqual([]);
+  expect(run().calls).toEqual(['npm ci']);
 });
 
 test("a failing installation shows npm's words, ends with 1 and is tried again", () => {

@@ -3,7 +3,7 @@ import { randomUUID } from 'node:crypto';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { OTHER_VARIANT, VARIANT } from '../support/catalogue-fixtures.js';
-import { SCHEME } from '../support/season.js';
+import { FORCE_SCHEME } from '../support/season.js';
 import type { Caller } from '../support/test-application.js';
 
 const STATES = ['planned', 'open', 'closed', 'published'] as const;
@@ -14,8 +14,7 @@ let people: Record<string, Caller>;
 let made = 0;
 beforeAll(async () => {
   b = await setUpBench();
-  const scheme = { ...SCHEME, rules: { ...SCHEME.rules, categories: [SCHEME.rules.categories[0]] } };
-  await b.editor.call('post', '/v1/schemes').send(scheme).expect(201);
+  await b.editor.call('post', '/v1/schemes').send(FORCE_SCHEME).expect(201);
   people = { tester: b.tester, reviewer: b.reviewer, editor: b.editor, admin: await b.t.caller(['admin']) };
 }, 60_000);
 afterAll(() => b.t.close());
@@ -27,7 +26,7 @@ async function edition(state: State): Promise<{ slug: string; version: number }>
   const methods = [{ slug: 'straight-pull', number: 1 }];
   const post = (path: string, version: number, body: object = {}) =>
     b.editor.call('post', `/v1/editions${path}`).set('If-Match', `"${version}"`).send(body).expect(201);
-  await post('', 0, { slug, name: slug, scheme: { slug: SCHEME.slug, number: 1 }, previous: null, methods, ...days });
+  await post('', 0, { slug, name: slug, scheme: { slug: FORCE_SCHEME.slug, number: 1 }, previous: null, methods, ...days });
   await post(`/${slug}/entries`, 0, { variants: [VARIANT.slug] });
   if (state !== 'planned') await post(`/${slug}/opening`, 2);
   if (state === 'closed' || state === 'published') await post(`/${slug}/closure`, 3);

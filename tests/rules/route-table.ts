@@ -17,7 +17,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/accounts/me', 'signedIn'],
   ['GET /v1/accounts', 'admin'],
   ['PATCH /v1/accounts/:id', 'admin'],
-  ['PUT /v1/accounts/me/password', 'session'],
+  ['POST /v1/accounts/me/password-changes', 'session'],
   ['POST /v1/accounts/:id/password-resets', 'session'],
   ['POST /v1/password-resets/:secret/password', 'anyone'],
   ['DELETE /v1/accounts/:id/sessions', 'admin'],

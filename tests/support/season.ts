@@ -151,6 +151,27 @@ export async function fitOutHouse(editor: Caller, variants: readonly InventedVar
 }
 
 /** A request to plan an edition on the scheme above. */
+/** A scheme that ranks by one force and needs one method. */
+export const FORCE_SCHEME = {
+  ...SCHEME,
+  slug: 'one-force',
+  rules: {
+    ...SCHEME.rules,
+    categories: [
+      {
+        ...share,
+        code: 'force',
+        name: 'Breaking force',
+        quantity: 'breakingForce',
+        unit: 'N',
+        method: 'straight-pull',
+        series: 'untreated',
+        conditions: 'Nothing tied',
+      },
+    ],
+  },
+};
+
 export const editionRequest = (slug: string, change: object = {}) => ({
   slug,
   name: `Trials ${slug}`,

@@ -1,5 +1,8 @@
 import type { Seed } from './seed-from-digest.js';
 
+/** The largest double below 1. */
+const BELOW_ONE = 1 - 2 ** -53;
+
 /** A stream of draws that depends on its seed alone: xoshiro128**, period 2¹²⁸ − 1. */
 export interface RandomStream {
   /** Whole number, every one of 2³² equally likely. */
@@ -47,6 +50,7 @@ class Xoshiro128 implements RandomStream {
   nextUniform(): number {
     const high = this.nextUint32() >>> 5;
     const low = this.nextUint32() >>> 6;
-    return (high * 67108864 + low + 0.5) / 9007199254740992;
+    // The last step before 1 would round up to it.
+    return Math.min((high * 67108864 + low + 0.5) / 9007199254740992, BELOW_ONE);
   }
 }

@@ -23,6 +23,13 @@ test('uniforms take 53 bits of two results and are never 0 or 1', () => {
   expect(Math.abs(values.reduce((a, b) => a + b, 0) / values.length - 0.5)).toBeLessThan(4 / Math.sqrt(12 * values.length));
 });
 
+test('the last step before 1 is not rounded up to it', () => {
+  // From this state the generator gives two words of ones, one after the other.
+  const stream = randomStream(seedFromDigest('01'.repeat(16) + '23'.repeat(16)));
+  const values = Array.from({ length: 10_000 }, () => stream.nextUniform());
+  expect(Math.max(...values)).toBe(1 - 2 ** -53);
+});
+
 test('a digest gives one seed; its two halves both count', () => {
   const digest = '00000001000000020000000300000004000000100000002000000030ffffffff';
   expect(seedFromDigest(digest)).toEqual([0x11, 0x22, 0x33, 0xfffffffb]);

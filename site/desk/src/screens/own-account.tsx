@@ -51,7 +51,7 @@ function Password() {
           { name: 'newPassword', label: 'New password', kind: 'password', autocomplete: 'new-password', hint: 'At least 12 characters.' },
         ]}
         onSend={async (request) => {
-          await ask(z.null(), 'PUT', 'accounts/me/password', { body: request });
+          await ask(z.null(), 'POST', 'accounts/me/password-changes', { body: request });
           return 'The password is changed.';
         }}
       />

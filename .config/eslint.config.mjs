@@ -14,6 +14,8 @@ export default tseslint.config(
       'dist/',
       'site/.astro/',
       'site/public/',
+      'site/desk/.astro/',
+      'site/desk/public/',
     ],
   },
   ...tseslint.configs.strictTypeChecked,
@@ -48,6 +50,11 @@ export default tseslint.config(
     languageOptions: { parserOptions: { project: './site/tsconfig.json' } },
   },
   {
+    // The desk runs in browsers alone, and has JSX.
+    files: ['site/desk/src/**'],
+    languageOptions: { parserOptions: { project: './site/desk/tsconfig.json' } },
+  },
+  {
     // Programs that a person or the platform starts: they read the environment and talk to the terminal.
     files: [
       'api/config.ts',
@@ -61,6 +68,7 @@ export default tseslint.config(
       'api/platform/migrations/**',
       'api/platform/logger/**',
       'site/astro.config.ts',
+      'site/desk/astro.config.ts',
       'site/src/release/fetch-bytes.ts',
       'prisma/**',
       'tests/**',

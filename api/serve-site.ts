@@ -3,15 +3,17 @@ import type { FastifyInstance } from 'fastify';
 import { existsSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
 import { resolve } from 'node:path';
+import { currentDesk } from './build-desk.js';
 import type { Config } from './config.js';
 
 /** Folder that always points at the whole, current site. */
 export const currentSite = (config: Config): string => resolve(config.DATA_FOLDER, 'site', 'current');
 
+const BELOW_DESK = '/desk/';
 const NOT_BUILT =
   '<!doctype html><html lang="en"><title>Fairpull</title><p>The site is being built. Try again in a few seconds.</p></html>';
 
-/** Serves the built site at the same address as the API; what is not there gets the site's own 404 page. */
+/** Serves the built site, and the desk below it, at the same address as the API; what is not there gets their own 404 page. */
 export async function serveSite(fastify: FastifyInstance, config: Config): Promise<void> {
   await mkdir(resolve(config.DATA_FOLDER, 'site'), { recursive: true });
   await fastify.register(fastifyStatic, { root: resolve(config.DATA_FOLDER, 'site'), serve: false });
@@ -21,9 +23,12 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
       reply.callNotFound();
       return reply;
     }
-    const root = currentSite(config);
+    if (path === BELOW_DESK.slice(0, -1)) return reply.redirect(BELOW_DESK);
+    const isDesk = path.startsWith(BELOW_DESK);
+    const root = isDesk ? currentDesk(config.DATA_FOLDER) : currentSite(config);
     if (!existsSync(root)) return reply.status(503).header('Retry-After', '3').type('text/html').send(NOT_BUILT);
-    const file = path.endsWith('/') ? `${path}index.html` : path;
+    const below = isDesk ? path.slice(BELOW_DESK.length - 1) : path;
+    const file = below.endsWith('/') ? `${below}index.html` : below;
     const found = existsSync(resolve(root, `.${file}`));
     if (!found) return reply.status(404).sendFile('404.html', root);
     return reply.header('Content-Security-Policy', "frame-ancestors 'none'").sendFile(file, root);

@@ -1,9 +1,10 @@
 /**
  * `npm start`: everything that the program needs, in one command, on a machine with nothing prepared.
- * Database → migrations → signing key → server and worker → on the first run the demo, or with `--empty` an invitation.
+ * Database → migrations → signing key → desk → server and worker → on the first run the demo, or with `--empty` an invitation.
  */
 import { demoAccounts } from '../prisma/seed/demo-accounts.js';
 import { HOUSE } from '../prisma/seed/house/house-name.js';
+import { buildDesk } from './build-desk.js';
 import { applyMigrations } from './platform/migrations/apply-migrations.js';
 import { ClosingList } from './platform/start-up/closing-list.js';
 import { onEnd } from './platform/start-up/end-signals.js';
@@ -32,6 +33,7 @@ async function start(options: StartOptions): Promise<void> {
   const databaseUrl = await openDatabase(options, closing);
   await prepareDatabase(options, databaseUrl);
   await ensureSigningKey(options.dataFolder);
+  await step('Building the desk', () => buildDesk(options.dataFolder, process.env['PATH'] ?? ''));
 
   const contents = await readContents(
     databaseUrl,
@@ -91,7 +93,7 @@ async function inviteFirstAdmin(env: Environment, server: RunningServer): Promis
 }
 
 function welcome(url: string, isDemo: boolean): string {
-  const lines = ['', 'Fairpull is ready. Ctrl-C stops it.', '', `  site  ${url}/`, `  API   ${url}/docs`, ''];
+  const lines = ['', 'Fairpull is ready. Ctrl-C stops it.', '', `  site  ${url}/`, `  desk  ${url}/desk/`, `  API   ${url}/docs`, ''];
   if (!isDemo) return lines.join('\n');
   const width = Math.max(...demoAccounts.map(({ email }) => email.length));
   const accounts = demoAccounts.map(({ email, password, roles }) => `  ${email.padEnd(width)}  ${password}  ${roles.join(', ')}`);

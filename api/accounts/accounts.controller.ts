@@ -2,6 +2,7 @@ import { Body, Controller, Delete, Get, Inject, Ip, Param, Patch, Post, Res } fr
 import type { FastifyReply } from 'fastify';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
+import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -37,6 +38,7 @@ export class AccountsController {
     private readonly accounts: AccountsReadModel,
     private readonly store: AccountsStore,
     private readonly database: Database,
+    private readonly clock: Clock,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -53,7 +55,8 @@ export class AccountsController {
       secure: isBehindTls(this.config),
       sameSite: 'lax',
       path: '/',
-      expires: expiresAt,
+      // How long, not until when: the clock of the device may be wrong.
+      maxAge: Math.floor((expiresAt.getTime() - this.clock.now().getTime()) / 1000),
     });
     return session;
   }

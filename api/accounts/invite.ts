@@ -40,7 +40,8 @@ export class Invite {
       });
       return made;
     });
-    const address = `${this.config.PUBLIC_URL}/v1/invitations/${secret}/acceptance`;
+    // Behind the #, so that no server or proxy writes the secret into a log.
+    const address = `${this.config.PUBLIC_URL}/desk/invitation/#${secret}`;
     return { id: invitation.id, secret, address, roles: toRoles(roles), expiresAt: expiresAt.toISOString() };
   }
 }

@@ -48,7 +48,7 @@ export interface TestApplication {
   close(): Promise<void>;
 }
 
-const PASSWORD = 'a long enough password';
+export const PASSWORD = 'a long enough password';
 
 /** The real application on a database of its own; nothing of it is replaced but the clock. */
 export async function createTestApplication(env: Record<string, string> = {}, identifiers = new Identifiers()): Promise<TestApplication> {

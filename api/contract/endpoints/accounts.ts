@@ -46,7 +46,7 @@ export const invitationRequest = z.strictObject({
 export const invitationResponse = z.strictObject({
   id: z.uuid(),
   secret: z.string().describe('Shown once'),
-  address: z.string().describe('Where the invitation is accepted'),
+  address: z.string().describe('Page where the invitation is accepted'),
   roles: z.array(role),
   expiresAt: z.iso.datetime(),
 });

@@ -1,0 +1,36 @@
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { z } from 'zod';
+import { previewResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { ask } from '../http/ask.js';
+import { NoAnswer } from '../http/problem.js';
+import { wordsOf } from '../words/words-of.js';
+
+export type Preview = z.infer<typeof previewResponse>;
+
+const REST_MS = 250;
+
+/** What the checks say of a sheet as it stands; the answer before stays until the next is there. */
+export function usePreview(content: object | null): { readonly preview: Preview | null; readonly fault: string } {
+  const [preview, setPreview] = useState<Preview | null>(null);
+  const [fault, setFault] = useState('');
+  const newest = useRef(0);
+  const text = JSON.stringify(content);
+  useEffect(() => {
+    if (content === null) return;
+    const number = (newest.current += 1);
+    const timer = setTimeout(() => {
+      ask(previewResponse, 'POST', 'submissions/preview', { body: content }).then(
+        (answer) => {
+          if (number !== newest.current) return;
+          setPreview(answer);
+          setFault('');
+        },
+        (error: unknown) => {
+          if (number === newest.current && !(error instanceof NoAnswer)) setFault(wordsOf(error));
+        },
+      );
+    }, REST_MS);
+    return () => clearTimeout(timer);
+  }, [text]);
+  return { preview, fault };
+}

@@ -1,0 +1,4 @@
+import { openScreen } from '../frame/open-screen.js';
+import { OwnAccount } from '../screens/own-account.js';
+
+openScreen(OwnAccount);

@@ -1,0 +1,4 @@
+import { openScreen } from '../frame/open-screen.js';
+import { Home } from '../screens/home.js';
+
+openScreen(Home);

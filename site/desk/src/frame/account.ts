@@ -1,0 +1,3 @@
+import type { AccountResponse } from '../../../../api/contract/endpoints/accounts.js';
+
+export type Account = AccountResponse;

@@ -1,0 +1,127 @@
+/** Methods that a new house may begin with: general wording of our own after the sources named; each house puts its own version on record. */
+import type { MethodSeries } from '../../../../api/contract/method-series.js';
+import type { MethodVersionRequest } from '../../../../api/contract/endpoints/methods.js';
+
+export interface MethodStarter {
+  readonly slug: string;
+  readonly name: string;
+  readonly version: Omit<MethodVersionRequest, 'effectiveFrom' | 'number' | 'effectiveUntil' | 'isComparableWithPrevious'>;
+}
+
+const CAUTIONS = [
+  'A line under load whips when it parts: eye protection on, guard closed, gloves for loaded braid, nobody in line with the pull.',
+  'Stay within the limits of the rig’s maker; your local rules stand above this method.',
+];
+const AIR = { ambientTemperatureC: { low: 18, high: 26 }, ambientHumidityPercent: { low: 40, high: 75 } };
+const PULL = { minimumSpecimens: 5, maximumCvPercent: 12, gripBreakSharePercent: 40, timeToBreakS: { low: 8, high: 40 }, ...AIR };
+const NOTHING = { areaFrom: null, reproducibilityPercent: null, places: {}, settings: [] };
+const UNTREATED: MethodSeries = { code: 'untreated', kind: 'breakingForce', treatment: null };
+const words = (purpose: string, apparatus: string[], steps: string[], sources: string[]) => ({
+  ...{ purpose, apparatus, steps, sources },
+  formulae: [],
+  cautions: CAUTIONS,
+  changes: 'First version.',
+});
+
+export const METHOD_STARTERS: readonly MethodStarter[] = [
+  {
+    slug: 'straight-pull',
+    name: 'Straight pull',
+    version: {
+      limits: PULL,
+      series: [UNTREATED],
+      parameters: {
+        ...NOTHING,
+        areaFrom: 'circle',
+        places: { breakingForce: 1 },
+        settings: [{ name: 'gauge length', value: '500', unit: 'mm' }],
+      },
+      checks: {},
+      wording: words(
+        'Finds the force at which the line parts when nothing is tied in it.',
+        ['Force gauge or load frame with a valid certificate', 'Bollard grips', 'Guard'],
+        [
+          'Let the line rest in the air of the room.',
+          'Wind each end three turns on a bollard.',
+          'Pull at a constant rate until it parts.',
+          'Write down the peak force and the time, and where it parted.',
+        ],
+        ['After ISO 2062 (yarns from packages, single-end breaking force), with grips for fishing line: common practice'],
+      ),
+    },
+  },
+  {
+    slug: 'diameter',
+    name: 'Diameter',
+    version: {
+      limits: { ...PULL, minimumSpecimens: 1, timeToBreakS: null },
+      series: [{ code: 'outline', kind: 'diameterAlongStations', stations: 5 }],
+      parameters: { ...NOTHING, areaFrom: 'ellipse', places: { diameter: 3 } },
+      checks: {},
+      wording: words(
+        'Finds how thick the line is, and how round.',
+        ['Micrometer or optical gauge with a valid certificate'],
+        [
+          'Hold the line under a light, constant load.',
+          'Turn it at each station; write down the widest and the narrowest reading.',
+          'Read five stations, a metre apart.',
+        ],
+        ['Common practice'],
+      ),
+    },
+  },
+  {
+    slug: 'named-knot',
+    name: 'Named knot',
+    version: {
+      limits: PULL,
+      series: [
+        UNTREATED,
+        {
+          code: 'knotted',
+          kind: 'breakingForce',
+          treatment: { kind: 'knot', name: 'Palomar', words: 'Palomar on the ring, wetted, drawn down slowly' },
+        },
+      ],
+      parameters: { ...NOTHING, places: { retention: 1 } },
+      checks: {},
+      wording: words(
+        'Finds how much of its straight strength the line keeps in a knot.',
+        ['As for the straight pull', 'Steel ring of 3 mm wire'],
+        [
+          'Pull the straight specimens first.',
+          'Tie the knot to the ring, wet it, draw it down slowly.',
+          'Pull as a straight specimen; write down peak force and time.',
+        ],
+        ['Common practice'],
+      ),
+    },
+  },
+  {
+    slug: 'abrasion',
+    name: 'Abrasion',
+    version: {
+      limits: PULL,
+      series: [
+        UNTREATED,
+        {
+          code: 'abraded',
+          kind: 'breakingForce',
+          treatment: { kind: 'abrasion', name: 'Ceramic rod', words: '200 strokes over a 10 mm ceramic rod' },
+        },
+      ],
+      parameters: { ...NOTHING, places: { retention: 1 } },
+      checks: {},
+      wording: words(
+        'Finds how much of its straight strength the line keeps after rubbing.',
+        ['As for the straight pull', 'Abrader with a tensioning weight'],
+        [
+          'Pull the straight specimens first.',
+          'Rub each treated specimen: 200 strokes over a 10 mm ceramic rod.',
+          'Pull it as a straight specimen; write down peak force and time.',
+        ],
+        ['Common practice'],
+      ),
+    },
+  },
+];

@@ -1,0 +1,95 @@
+export interface FieldOptions {
+  /** Place in the request, e.g. "printed/text". */
+  readonly name: string;
+  readonly label: string;
+  readonly kind?: 'text' | 'email' | 'password' | 'date' | 'moment' | 'number' | 'reading' | 'words' | 'choice' | 'several';
+  readonly value?: string;
+  /** Of a choice: what is sent → what is read. */
+  readonly options?: readonly (readonly [string, string])[];
+  /** Of several: what is ticked at first. */
+  readonly ticked?: readonly string[];
+  readonly hint?: string;
+  readonly autocomplete?: string;
+  /** Sent as null when it is left empty. */
+  readonly isOptional?: boolean;
+  readonly hasFocus?: boolean;
+}
+
+type Props = FieldOptions & { readonly id: string; readonly fault: string | undefined };
+
+export function Field(props: Props) {
+  const { id, label, kind = 'text', hint, fault, isOptional = false } = props;
+  if (kind === 'several') return <Several {...props} />;
+  return (
+    <div class="field">
+      <label for={id}>
+        {label}
+        {isOptional && <span class="soft"> if there is one</span>}
+      </label>
+      <Control {...props} />
+      {hint !== undefined && (
+        <p id={`${id}-hint`} class="soft small">
+          {hint}
+        </p>
+      )}
+      {fault !== undefined && (
+        <p id={`${id}-fault`} class="signal small">
+          {fault}
+        </p>
+      )}
+    </div>
+  );
+}
+
+function Control({ id, name, kind = 'text', value = '', options = [], hint, fault, autocomplete = 'off', hasFocus = false }: Props) {
+  const told = [hint !== undefined && `${id}-hint`, fault !== undefined && `${id}-fault`].filter(Boolean).join(' ');
+  const common = { id, name, 'aria-invalid': fault !== undefined, ...(told !== '' && { 'aria-describedby': told }), autoFocus: hasFocus };
+  if (kind === 'words') return <textarea {...common} rows={3} defaultValue={value} />;
+  if (kind === 'choice')
+    return (
+      <select {...common}>
+        {options.map(([sent, read]) => (
+          <option key={sent} value={sent} selected={sent === value}>
+            {read}
+          </option>
+        ))}
+      </select>
+    );
+  const isNumber = kind === 'number' || kind === 'reading';
+  const type = isNumber ? 'text' : kind === 'moment' ? 'datetime-local' : kind;
+  return (
+    <input
+      {...common}
+      type={type}
+      defaultValue={value}
+      autocomplete={autocomplete}
+      class={kind}
+      {...(isNumber && { inputMode: 'decimal' as const })}
+    />
+  );
+}
+
+function Several({ id, name, label, options = [], ticked = [], fault }: Props) {
+  return (
+    <fieldset class="field">
+      <legend>{label}</legend>
+      {options.map(([sent, read]) => (
+        <label key={sent} class="tick">
+          <input
+            type="checkbox"
+            name={name}
+            value={sent}
+            defaultChecked={ticked.includes(sent)}
+            {...(fault !== undefined && { 'aria-describedby': `${id}-fault` })}
+          />{' '}
+          {read}
+        </label>
+      ))}
+      {fault !== undefined && (
+        <p id={`${id}-fault`} class="signal small">
+          {fault}
+        </p>
+      )}
+    </fieldset>
+  );
+}

@@ -1,0 +1,26 @@
+import type { FieldOptions } from './form-field.js';
+import { textIn } from './text-in.js';
+
+/** What stands in the fields, at the places that their names say. */
+export function readFields(form: HTMLFormElement, fields: readonly FieldOptions[]): Record<string, unknown> {
+  const entered = new FormData(form);
+  const request: Record<string, unknown> = {};
+  for (const field of fields) setAt(request, field.name.split('/'), valueOf(entered, field));
+  return request;
+}
+
+function valueOf(entered: FormData, { name, kind, isOptional = false }: FieldOptions): unknown {
+  if (kind === 'several') return entered.getAll(name);
+  const text = textIn(entered, name);
+  if (text === '' && isOptional) return null;
+  return kind === 'number' && text !== '' ? Number(text.replace(',', '.')) : text;
+}
+
+function setAt(request: Record<string, unknown>, [first = '', ...rest]: string[], value: unknown): void {
+  if (rest.length === 0) {
+    request[first] = value;
+    return;
+  }
+  const inner = (request[first] ??= {}) as Record<string, unknown>;
+  setAt(inner, rest, value);
+}

@@ -1,0 +1,122 @@
+import { useState } from 'preact/hooks';
+import type { z } from 'zod';
+import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
+import { possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
+import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
+import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { ask } from '../http/ask.js';
+import { newKey } from '../http/new-key.js';
+import { Refusal } from '../http/problem.js';
+import { dayOf } from '../words/day-of.js';
+import { wordsOf } from '../words/words-of.js';
+import { Decision } from './decision.js';
+import { FindingAnswers } from './finding-answers.js';
+import { FirstJudgement } from './first-judgement.js';
+import { SpecimenPlot } from './specimen-plot.js';
+import { SpecimensTable } from './specimens-table.js';
+import { Stand } from './stand.js';
+import { useKeys } from './use-keys.js';
+
+interface Props {
+  readonly submission: SubmissionResponse;
+  readonly method: MethodVersion;
+  readonly actions: z.infer<typeof possibleActionsResponse>['items'];
+  readonly onMoved: () => void;
+}
+
+export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
+  const { reference, version, spool, specimens, findings } = submission;
+  const [answers, setAnswers] = useState<Record<string, string>>({});
+  const [setAside, setSetAside] = useState<Record<number, string>>({});
+  const [fault, setFault] = useState('');
+  const [hasMoved, setHasMoved] = useState(false);
+  const deciding = actions.find(({ action }) => action === 'decide');
+  const canDecide = deciding?.isPossible === true;
+  const isOpen = submission.state === 'submitted';
+
+  const fail = (error: unknown) => {
+    const isStale = error instanceof Refusal && (error.status === 412 || error.code === 'reviews/wrong-state');
+    setHasMoved(isStale);
+    setFault(isStale ? 'Somebody else was here meanwhile. What you wrote stays on this page; nothing was decided by you.' : wordsOf(error));
+    if (isStale) onMoved();
+  };
+  const act = (send: () => Promise<unknown>) => {
+    setFault('');
+    send().then(onMoved, fail);
+  };
+  const decide = (body: object) =>
+    act(async () => ask(submissionResponse, 'POST', `submissions/${reference}/reviews`, { body, version, key: newKey() }));
+  const claim = () => act(async () => ask(possibleActionsResponse, 'POST', `submissions/${reference}/claim`, { version }));
+  const next = () =>
+    void ask(queueResponse, 'GET', 'review-queue?limit=20').then(({ items }) => {
+      const following = items.find((one) => one.reference !== reference);
+      window.location.assign(following ? `/desk/review-one/?reference=${following.reference}` : '/desk/review/');
+    });
+  useKeys({ n: next, c: claim });
+
+  return (
+    <>
+      <h1>
+        <span class="code">{spool}</span> {method.name}
+      </h1>
+      <Heading submission={submission} />
+      {(hasMoved || !isOpen) && <Stand submission={submission} />}
+      {fault !== '' && (
+        <p role="alert" class="signal">
+          {fault}
+        </p>
+      )}
+      {isOpen && deciding?.why !== null && deciding?.why !== undefined && !canDecide && <p class="signal">{deciding.why}</p>}
+      <p class="soft">
+        Keys while you are not typing: <kbd>c</kbd> claim, <kbd>a</kbd> accept, <kbd>r</kbd> return, <kbd>f</kbd> refuse, <kbd>n</kbd> next
+      </p>
+      <p class="acts">
+        {isOpen && (
+          <button type="button" aria-disabled={!canDecide} onClick={claim}>
+            Claim for two hours
+          </button>
+        )}
+        <button type="button" onClick={next}>
+          Next in the queue
+        </button>
+      </p>
+      <h2>What the checks found</h2>
+      <FindingAnswers {...{ findings, answers, canDecide }} onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })} />
+      <h2>Specimens</h2>
+      <SpecimenPlot specimens={specimens} limits={method.limits} />
+      <SpecimensTable
+        {...{ specimens, setAside, canDecide }}
+        onSetAside={(number, reason) => {
+          const others = Object.entries(setAside).filter(([one]) => Number(one) !== number);
+          setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]));
+        }}
+      />
+      <h2>First judgement, then earlier results</h2>
+      <FirstJudgement {...{ submission, canDecide }} onJudged={onMoved} onFault={fail} />
+      {canDecide && <Decision {...{ findings, answers, setAside }} numbers={specimens.map(({ number }) => number)} onDecide={decide} />}
+    </>
+  );
+}
+
+function Heading({ submission }: { submission: SubmissionResponse }) {
+  const { reference, revision, tester, benchDay, instruments, temperature, humidityPercent, hasSeenLabel, note } = submission;
+  const terms = {
+    Reference: revision > 1 ? `${reference}, revision ${revision}` : reference,
+    Tester: tester,
+    Day: dayOf(benchDay),
+    Instruments: instruments.map(({ code, certificate }) => `${code} (${certificate ?? 'no certificate'})`).join(', '),
+    Air: `${temperature?.text ?? '–'} ${temperature?.unit ?? ''}, ${humidityPercent ?? '–'} %`,
+    ...(hasSeenLabel === true && { Label: 'seen by the tester' }),
+    ...(note !== null && { Note: note }),
+  };
+  return (
+    <dl class="context">
+      {Object.entries(terms).map(([term, value]) => (
+        <div key={term}>
+          <dt>{term}</dt>
+          <dd>{value}</dd>
+        </div>
+      ))}
+    </dl>
+  );
+}

@@ -1,0 +1,52 @@
+import { useState } from 'preact/hooks';
+import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
+import { AddSpool } from '../catalogue/add-spool.js';
+import { allPages } from '../http/all-pages.js';
+import { Loading } from '../parts/loading.js';
+import { useLoaded } from '../parts/use-loaded.js';
+import { dayOf } from '../words/day-of.js';
+
+/** Maker, line, variant, claim and spool in one go; then the labels that testers see instead of all that. */
+export function Catalogue() {
+  const spools = useLoaded(() => allPages(spoolsResponse, 'catalogue/spools?limit=200'));
+  const [ticked, setTicked] = useState<readonly string[]>([]);
+  const tick = (code: string, isTicked: boolean) => setTicked(isTicked ? [...ticked, code] : ticked.filter((one) => one !== code));
+  const labels = `/v1/catalogue/labels?${ticked.map((code) => `code=${code}`).join('&')}`;
+  return (
+    <>
+      <h1>Catalogue</h1>
+      <h2>Add a spool</h2>
+      <AddSpool onAdded={spools.again} />
+      <h2>Spools and their labels</h2>
+      <p>Tick spools, print their labels, stick them over the makers’ own. Testers see the code alone.</p>
+      <p class="acts">
+        {ticked.length > 0 ? (
+          <a class="key" href={labels} target="_blank" rel="noreferrer">
+            Print {ticked.length} labels
+          </a>
+        ) : (
+          <span class="soft">None is ticked.</span>
+        )}
+      </p>
+      <Loading of={spools} />
+      {spools.answer?.length === 0 && <p class="soft">There is no spool yet; the form above makes the first.</p>}
+      <ul class="rows">
+        {spools.answer?.map(({ blindCode, variant, source, obtainedOn, place }) => (
+          <li key={blindCode}>
+            <label class="tick">
+              <input
+                type="checkbox"
+                checked={ticked.includes(blindCode)}
+                onChange={(event) => tick(blindCode, event.currentTarget.checked)}
+              />
+              <span class="code">{blindCode}</span> {variant}
+            </label>
+            <span class="soft">
+              {source}, {dayOf(obtainedOn)}, {place}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

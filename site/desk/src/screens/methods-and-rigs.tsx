@@ -1,0 +1,216 @@
+import { useState } from 'preact/hooks';
+import { controlLineRequest, controlLinesResponse } from '../../../../api/contract/endpoints/control-pulls.js';
+import {
+  calibrationRequest,
+  instrumentRequest,
+  instrumentResponse,
+  instrumentsResponse,
+} from '../../../../api/contract/endpoints/instruments.js';
+import { methodsResponse, methodResponse, methodVersionResponse } from '../../../../api/contract/endpoints/methods.js';
+import { INSTRUMENT_KINDS } from '../../../../api/contract/instrument-kinds.js';
+import { allPages } from '../http/all-pages.js';
+import { ask } from '../http/ask.js';
+import { METHOD_STARTERS } from '../methods/method-starters.js';
+import type { MethodStarter } from '../methods/method-starters.js';
+import { Form } from '../parts/form.js';
+import { Loading } from '../parts/loading.js';
+import { useLoaded } from '../parts/use-loaded.js';
+import { dayOf } from '../words/day-of.js';
+import { wordsOf } from '../words/words-of.js';
+
+export function MethodsAndRigs() {
+  return (
+    <>
+      <h1>Methods and rigs</h1>
+      <Instruments />
+      <Methods />
+      <ControlLines />
+    </>
+  );
+}
+
+function Instruments() {
+  const instruments = useLoaded(() => allPages(instrumentsResponse, 'instruments'));
+  const known = instruments.answer ?? [];
+  return (
+    <>
+      <h2>Instruments</h2>
+      <Loading of={instruments} />
+      {instruments.answer?.length === 0 && <p class="soft">None yet. A house begins with a force gauge and its certificate.</p>}
+      <ul class="rows">
+        {known.map(({ code, kind, name, capacity, calibrations }) => (
+          <li key={code}>
+            <p>
+              <span class="code">{code}</span> {name}{' '}
+              <span class="soft">
+                {kind}, up to {capacity.text} {capacity.unit}
+              </span>
+            </p>
+            <span class={calibrations.length === 0 ? 'signal' : 'soft'}>
+              {calibrations.length === 0
+                ? 'no certificate'
+                : `certificate ${calibrations.at(-1)?.certificate ?? ''} until ${dayOf(calibrations.at(-1)?.validUntil ?? '')}`}
+            </span>
+          </li>
+        ))}
+      </ul>
+      <h3>Add an instrument</h3>
+      <Form
+        schema={instrumentRequest}
+        submit="Add the instrument"
+        isRepeated
+        fields={[
+          { name: 'code', label: 'Short code on it', hint: 'For instance R1' },
+          { name: 'name', label: 'What the bench calls it' },
+          { name: 'kind', label: 'Kind', kind: 'choice', options: INSTRUMENT_KINDS.map((kind) => [kind, kind] as const) },
+          { name: 'capacity/text', label: 'Largest value' },
+          { name: 'capacity/unit', label: 'Its unit' },
+          { name: 'resolution/text', label: 'Smallest step' },
+          { name: 'resolution/unit', label: 'Unit of the step' },
+        ]}
+        onSend={async (request) => {
+          const { code } = await ask(instrumentResponse, 'POST', 'instruments', { body: request });
+          instruments.again();
+          return `${code} is on record. Give it its certificate.`;
+        }}
+      />
+      {known.length > 0 && (
+        <>
+          <h3>Add a certificate</h3>
+          <Certificate codes={known.map(({ code }) => code)} onAdded={instruments.again} />
+        </>
+      )}
+    </>
+  );
+}
+
+function Certificate({ codes, onAdded }: { codes: readonly string[]; onAdded: () => void }) {
+  const [code, setCode] = useState(codes[0] ?? '');
+  return (
+    <>
+      <label class="field narrow">
+        Of the instrument
+        <select value={code} onChange={(event) => setCode(event.currentTarget.value)}>
+          {codes.map((one) => (
+            <option key={one}>{one}</option>
+          ))}
+        </select>
+      </label>
+      <Form
+        schema={calibrationRequest}
+        submit="Add the certificate"
+        isRepeated
+        fields={[
+          { name: 'certificate', label: 'Number of the certificate' },
+          { name: 'validFrom', label: 'First day', kind: 'date' },
+          { name: 'validUntil', label: 'Last day', kind: 'date' },
+          { name: 'correctionPercent', label: 'Correction to add, %', value: '0' },
+          { name: 'expandedUncertaintyPercent', label: 'Expanded uncertainty U, %' },
+          { name: 'coverageFactor', label: 'Coverage factor k', value: '2' },
+        ]}
+        onSend={async (request) => {
+          await ask(instrumentResponse, 'POST', `instruments/${code}/calibrations`, { body: request });
+          onAdded();
+          return `The certificate of ${code} is on record.`;
+        }}
+      />
+    </>
+  );
+}
+
+function Methods() {
+  const methods = useLoaded(() => allPages(methodsResponse, 'catalogue/methods'));
+  const [said, setSaid] = useState('');
+  const missing = METHOD_STARTERS.filter(
+    ({ slug }) => methods.answer?.some((one) => one.slug === slug && one.versions.length > 0) === false,
+  );
+  const begin = async (starter: MethodStarter, effectiveFrom: string) => {
+    try {
+      if (!methods.answer?.some(({ slug }) => slug === starter.slug))
+        await ask(methodResponse, 'POST', 'catalogue/methods', { body: { slug: starter.slug, name: starter.name } });
+      const body = { ...starter.version, number: 1, effectiveFrom, effectiveUntil: null, isComparableWithPrevious: false };
+      await ask(methodVersionResponse, 'POST', `catalogue/methods/${starter.slug}/versions`, { body });
+      setSaid(`${starter.name}, version 1, is in force from ${dayOf(effectiveFrom)}.`);
+      methods.again();
+    } catch (error) {
+      setSaid(wordsOf(error));
+    }
+  };
+  const [from, setFrom] = useState(`${new Date().getFullYear()}-01-01`);
+  return (
+    <>
+      <h2>Methods</h2>
+      <Loading of={methods} />
+      <ul class="rows">
+        {methods.answer?.map(({ slug, name, versions }) => (
+          <li key={slug}>
+            <p>{name}</p>
+            <span class="soft">
+              {versions.map(({ number, effectiveFrom }) => `version ${number} from ${dayOf(effectiveFrom)}`).join(', ')}
+            </span>
+          </li>
+        ))}
+      </ul>
+      {missing.length > 0 && (
+        <>
+          <h3>Begin with a method from the starters</h3>
+          <p>Their wording is general; a version of your own replaces it later. A version never changes once it is on record.</p>
+          <label class="field narrow">
+            In force from
+            <input type="date" value={from} onInput={(event) => setFrom(event.currentTarget.value)} />
+          </label>
+          <ul class="rows">
+            {missing.map((starter) => (
+              <li key={starter.slug}>
+                <p>
+                  <strong>{starter.name}</strong>. {starter.version.wording.purpose}
+                </p>
+                <button type="button" onClick={() => void begin(starter, from)}>
+                  Take {starter.name.toLowerCase()}
+                </button>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <p role="status">{said}</p>
+    </>
+  );
+}
+
+function ControlLines() {
+  const lines = useLoaded(() => ask(controlLinesResponse, 'GET', 'control-lines'));
+  return (
+    <>
+      <h2>Control lines</h2>
+      <p>The house’s reference spool; three pulls on it begin a bench day and say whether the rig is in control.</p>
+      <Loading of={lines} />
+      <ul class="rows">
+        {lines.answer?.items.map(({ code, name, lot }) => (
+          <li key={code}>
+            <p>
+              <span class="code">{code}</span> {name}
+            </p>
+            <span class="soft">lot {lot}</span>
+          </li>
+        ))}
+      </ul>
+      <Form
+        schema={controlLineRequest}
+        submit="Add the control line"
+        isRepeated
+        fields={[
+          { name: 'code', label: 'Code', hint: 'For instance C1' },
+          { name: 'name', label: 'What the bench calls it' },
+          { name: 'lot', label: 'Lot on its label' },
+          { name: 'words', label: 'What it is, and how it is kept', kind: 'words' },
+        ]}
+        onSend={async (request) => {
+          await ask(controlLinesResponse, 'POST', 'control-lines', { body: request });
+          lines.again();
+          return `${request.code} is on record.`;
+        }}
+      />
+    </>
+  );
+}

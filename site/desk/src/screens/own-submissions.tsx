@@ -1,0 +1,94 @@
+import { useState } from 'preact/hooks';
+import { z } from 'zod';
+import { answerRequest, queriesResponse, queryResponse } from '../../../../api/contract/endpoints/reviews.js';
+import { submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { allPages } from '../http/all-pages.js';
+import { ask } from '../http/ask.js';
+import { Form } from '../parts/form.js';
+import { Loading } from '../parts/loading.js';
+import { useLoaded } from '../parts/use-loaded.js';
+import { dayOf } from '../words/day-of.js';
+import { STATES } from '../words/state-words.js';
+import { wordsOf } from '../words/words-of.js';
+
+/** What was asked first, then everything handed in, newest first. */
+export function OwnSubmissions() {
+  const loaded = useLoaded(async () => {
+    const [queries, list] = await Promise.all([
+      allPages(queriesResponse, 'queries'),
+      ask(submissionsResponse, 'GET', 'submissions?limit=100'),
+    ]);
+    return { open: queries.filter(({ answer }) => answer === null), list: list.items };
+  });
+  return (
+    <>
+      <h1>Your submissions</h1>
+      <Loading of={loaded} />
+      {loaded.answer?.open.map(({ id, submission, specimens, question }) => (
+        <section key={id}>
+          <h2>{submission}: a question</h2>
+          <p>
+            {specimens.length > 0 && `Specimens ${specimens.join(', ')}. `}
+            {question}
+          </p>
+          <Form
+            schema={answerRequest}
+            submit="Answer"
+            fields={[{ name: 'answer', label: 'Your answer', kind: 'words' }]}
+            onSend={async (request) => {
+              await ask(queryResponse, 'POST', `queries/${id}/answer`, { body: request });
+              loaded.again();
+              return 'Answered.';
+            }}
+          />
+          <p>
+            <a href={`/desk/enter/?draft=${submission}`}>Look at the readings and hand in again</a>
+          </p>
+        </section>
+      ))}
+      {loaded.answer?.list.length === 0 && (
+        <p>
+          You have handed in nothing yet. <a href="/desk/bench/">Begin a bench day</a>
+        </p>
+      )}
+      <ul class="rows">
+        {loaded.answer?.list.map(({ reference, spool, method, benchDay, state, revision, version }) => (
+          <li key={reference}>
+            <p>
+              <span class="code">{spool}</span> {method.slug}, {dayOf(benchDay)}
+              <br />
+              <span class="soft">
+                {reference}
+                {revision > 1 && `, revision ${revision}`}
+              </span>
+            </p>
+            <span>{STATES[state]}</span>
+            {state === 'draft' && <TakeAway reference={reference} version={version} onGone={loaded.again} />}
+            {(state === 'draft' || state === 'returned') && <a href={`/desk/enter/?draft=${reference}`}>Go on</a>}
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}
+
+/** Two presses: the second names what is gone then. */
+function TakeAway({ reference, version, onGone }: { reference: string; version: number; onGone: () => void }) {
+  const [isAsked, setIsAsked] = useState(false);
+  const [fault, setFault] = useState('');
+  const press = () => {
+    if (!isAsked) {
+      setIsAsked(true);
+      return;
+    }
+    ask(z.null(), 'DELETE', `drafts/${reference}`, { version }).then(onGone, (error: unknown) => setFault(wordsOf(error)));
+  };
+  return (
+    <span>
+      <button type="button" onClick={press} onBlur={() => setIsAsked(false)}>
+        {isAsked ? `Yes, ${reference} and its readings go for good` : `Take ${reference} away`}
+      </button>
+      {fault !== '' && <span role="alert"> {fault}</span>}
+    </span>
+  );
+}

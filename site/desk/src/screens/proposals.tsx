@@ -1,0 +1,112 @@
+import { useState } from 'preact/hooks';
+import {
+  proposalRequest,
+  proposalResponse,
+  proposalsResponse,
+  type ProposalResponse,
+} from '../../../../api/contract/endpoints/proposals.js';
+import { spoolResponse } from '../../../../api/contract/endpoints/spools.js';
+import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
+import type { ScreenProps } from '../frame/open-screen.js';
+import { ask } from '../http/ask.js';
+import { Form } from '../parts/form.js';
+import { Loading } from '../parts/loading.js';
+import { useLoaded } from '../parts/use-loaded.js';
+import { dayOf } from '../words/day-of.js';
+import { wordsOf } from '../words/words-of.js';
+
+/** What two persons do: one proposes, another carries it out. */
+export function Proposals({ account }: ScreenProps) {
+  const proposals = useLoaded(() => ask(proposalsResponse, 'GET', 'proposals'));
+  const [said, setSaid] = useState('');
+  const isEditor = account.roles.includes('editor');
+  const carryOut = async (proposal: ProposalResponse) => {
+    try {
+      await (proposal.kind === 'withdrawal' ? withdraw(proposal) : reidentify(proposal));
+      setSaid(`Carried out: ${inWords(proposal)}.`);
+      proposals.again();
+    } catch (error) {
+      setSaid(wordsOf(error));
+    }
+  };
+  return (
+    <>
+      <h1>Proposals</h1>
+      <p>A withdrawal and a re-identification take two persons: one proposes, an editor who is somebody else carries it out.</p>
+      <Loading of={proposals} />
+      <p role="status">{said}</p>
+      {proposals.answer?.items.length === 0 && <p class="soft">Nobody has proposed anything.</p>}
+      <ul class="rows">
+        {proposals.answer?.items.map((proposal) => (
+          <li key={proposal.id}>
+            <p>
+              {inWords(proposal)}: {proposal.reason}
+              <br />
+              <span class="soft">
+                {proposal.by}, {dayOf(proposal.at)}
+              </span>
+            </p>
+            {proposal.state !== 'open' ? (
+              <span>
+                {ENDS[proposal.state]}
+                {proposal.end && `: ${proposal.end.reason} (${proposal.end.by}, ${dayOf(proposal.end.at)})`}
+              </span>
+            ) : isEditor && proposal.by !== account.displayName ? (
+              <button type="button" onClick={() => void carryOut(proposal)}>
+                Carry out: {inWords(proposal)}
+              </button>
+            ) : (
+              <span class="soft">waits for another editor</span>
+            )}
+          </li>
+        ))}
+      </ul>
+      <h2>Propose a withdrawal</h2>
+      <Form
+        schema={proposalRequest}
+        submit="Propose the withdrawal"
+        isRepeated
+        fixed={{ kind: 'withdrawal' }}
+        fields={[
+          { name: 'submission', label: 'Reference of the submission', hint: 'For instance S-2026-0007' },
+          { name: 'reason', label: 'Why', kind: 'words' },
+        ]}
+        onSend={(request) => propose(request, proposals.again)}
+      />
+      <h2>Propose that a spool is another variant</h2>
+      <Form
+        schema={proposalRequest}
+        submit="Propose the re-identification"
+        isRepeated
+        fixed={{ kind: 'reidentification' }}
+        fields={[
+          { name: 'spool', label: 'Code on the spool' },
+          { name: 'variant', label: 'What it is: short name of the variant' },
+          { name: 'reason', label: 'How it was found out', kind: 'words' },
+        ]}
+        onSend={(request) => propose(request, proposals.again)}
+      />
+    </>
+  );
+}
+
+const ENDS = { carriedOut: 'carried out', declined: 'declined', calledOff: 'called off' } as const;
+
+const inWords = ({ kind, object, variant }: ProposalResponse): string =>
+  kind === 'withdrawal' ? `withdraw ${object}` : `spool ${object} is ${variant ?? ''}`;
+
+async function propose(request: object, again: () => void): Promise<string> {
+  const made = await ask(proposalResponse, 'POST', 'proposals', { body: request });
+  again();
+  return `Proposed: ${inWords(made)}. Another editor carries it out.`;
+}
+
+async function withdraw({ id, object }: ProposalResponse): Promise<void> {
+  const { version } = await ask(submissionResponse, 'GET', `submissions/${object}`);
+  await ask(submissionResponse, 'POST', `submissions/${object}/withdrawal`, { body: { proposal: id }, version });
+}
+
+async function reidentify({ id, object }: ProposalResponse): Promise<void> {
+  const { version } = await ask(spoolResponse, 'GET', `catalogue/spools/${object}`);
+  await ask(spoolResponse, 'POST', `catalogue/spools/${object}/reidentifications`, { body: { proposal: id }, version });
+}

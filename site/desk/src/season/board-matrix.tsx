@@ -1,0 +1,57 @@
+import type { z } from 'zod';
+import type { boardResponse, SchemeCategory } from '../../../../api/contract/endpoints/editions.js';
+
+interface Props {
+  readonly board: z.infer<typeof boardResponse>;
+  readonly categories: readonly SchemeCategory[];
+}
+
+/** Entry by category: enough, or what is there so far; what lacks stands at the end of the row, in words. */
+export function BoardMatrix({ board, categories }: Props) {
+  const complete = board.entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
+  return (
+    <>
+      <p>
+        {complete} of {board.entries.length} entries have a result in every category.
+      </p>
+      <div class="matrix" tabIndex={0} role="region" aria-label="Entries by category">
+        <table>
+          <thead>
+            <tr>
+              <th scope="col">Entry</th>
+              {categories.map(({ code, name }) => (
+                <th scope="col" key={code}>
+                  {name}
+                </th>
+              ))}
+              <th scope="col">Lacks</th>
+            </tr>
+          </thead>
+          <tbody>
+            {board.entries.map(({ variant, missing, needs, evidence, exclusion }) => (
+              <tr key={variant}>
+                <th scope="row">
+                  {variant}
+                  {exclusion !== null && <span class="soft"> excluded</span>}
+                </th>
+                {categories.map(({ code }) => {
+                  const there = evidence.find(({ category }) => category === code);
+                  return (
+                    <td key={code}>
+                      {missing.includes(code) ? <span class="signal">not yet</span> : 'enough'}
+                      <br />
+                      <span class="soft small">
+                        {there?.specimens ?? 0} specimens, {there?.testers ?? 0} testers, {there?.rigs ?? 0} rigs
+                      </span>
+                    </td>
+                  );
+                })}
+                <td>{needs.join('; ')}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,154 @@
+import { useState } from 'preact/hooks';
+import type { z } from 'zod';
+import { boardResponse, editionResponse, entriesRequest, schemesResponse } from '../../../../api/contract/endpoints/editions.js';
+import type { Obstacle } from '../../../../api/contract/obstacle.js';
+import { variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
+import { allPages } from '../http/all-pages.js';
+import { ask } from '../http/ask.js';
+import { Form } from '../parts/form.js';
+import { Loading } from '../parts/loading.js';
+import { useLoaded } from '../parts/use-loaded.js';
+import { dayOf } from '../words/day-of.js';
+import { wordsOf } from '../words/words-of.js';
+import { BoardMatrix } from './board-matrix.js';
+import { Excluding } from './excluding.js';
+import { Obstacles } from './obstacles.js';
+import { PreviewTable } from './preview-table.js';
+import { Publishing } from './publishing.js';
+
+type Edition = z.infer<typeof editionResponse>;
+
+interface Props {
+  readonly edition: Edition;
+  readonly onMoved: () => void;
+}
+
+/** One edition: what is missing, how it would stand, and its next act. */
+export function EditionWork({ edition, onMoved }: Props) {
+  const { slug, name, state, version, opensOn, closesOn } = edition;
+  const work = useLoaded(async () => {
+    const [board, schemes] = await Promise.all([
+      ask(boardResponse, 'GET', `editions/${slug}/board`),
+      ask(schemesResponse, 'GET', 'schemes'),
+    ]);
+    return {
+      board,
+      categories:
+        schemes.items.find((one) => one.slug === edition.scheme.slug && one.number === edition.scheme.number)?.rules.categories ?? [],
+    };
+  }, [slug, version]);
+  const [said, setSaid] = useState('');
+  const move = (step: 'opening' | 'closure', words: string) => {
+    ask(editionResponse, 'POST', `editions/${slug}/${step}`, { version }).then(
+      () => {
+        setSaid(words);
+        onMoved();
+      },
+      (error: unknown) => setSaid(wordsOf(error)),
+    );
+  };
+  return (
+    <>
+      <h1>{name}</h1>
+      <dl class="context">
+        {Object.entries({ State: state, Opens: dayOf(opensOn), Closes: dayOf(closesOn), Entries: edition.entries }).map(([term, value]) => (
+          <div key={term}>
+            <dt>{term}</dt>
+            <dd>{value}</dd>
+          </div>
+        ))}
+      </dl>
+      <Loading of={work} />
+      <p role="status">{said}</p>
+      {state === 'planned' && (
+        <Entering slug={slug} entered={work.answer?.board.entries.map(({ variant }) => variant) ?? []} onEntered={onMoved} />
+      )}
+      {work.answer && state === 'planned' && (
+        <Opening
+          obstacles={work.answer.board.standsInTheWay}
+          name={name}
+          onOpen={() => move('opening', 'It is open. Testers hand in from now on.')}
+        />
+      )}
+      {work.answer && state !== 'planned' && (
+        <>
+          <h2>Entries by category</h2>
+          <BoardMatrix {...work.answer} />
+          <h2>As it would stand</h2>
+          <PreviewTable slug={slug} />
+          {(state === 'open' || state === 'closed') && <Excluding slug={slug} entries={work.answer.board.entries} onChanged={work.again} />}
+        </>
+      )}
+      {work.answer && state === 'open' && (
+        <Closing
+          obstacles={work.answer.board.standsInTheWay}
+          name={name}
+          onClose={() => move('closure', 'It is closed. Look at the preview once more, then publish.')}
+        />
+      )}
+      {(state === 'closed' || state === 'published') && <Publishing slug={slug} isFirst={state === 'closed'} onPublished={onMoved} />}
+    </>
+  );
+}
+
+function Opening({ obstacles, name, onOpen }: { obstacles: readonly Obstacle[]; name: string; onOpen: () => void }) {
+  return (
+    <section>
+      <h2>Open it</h2>
+      <Obstacles of={obstacles} />
+      <p>From the opening on, its methods, checks and the key of the blind codes are fixed, and testers hand in.</p>
+      <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onOpen()}>
+        Open {name}
+      </button>
+    </section>
+  );
+}
+
+function Entering({ slug, entered, onEntered }: { slug: string; entered: readonly string[]; onEntered: () => void }) {
+  const variants = useLoaded(() => allPages(variantsResponse, 'catalogue/variants?limit=200'));
+  const open = variants.answer?.filter((variant) => !entered.includes(variant.slug)) ?? [];
+  return (
+    <section>
+      <h2>Entries</h2>
+      <Loading of={variants} />
+      {entered.length > 0 && <p>Entered: {entered.join(', ')}.</p>}
+      {variants.answer?.length === 0 && (
+        <p>
+          The catalogue is empty. <a href="/desk/catalogue/">Put lines into it</a>
+        </p>
+      )}
+      {open.length > 0 && (
+        <Form
+          schema={entriesRequest}
+          submit="Enter these"
+          fields={[
+            {
+              name: 'variants',
+              label: 'Variants that take part',
+              kind: 'several',
+              options: open.map((one) => [one.slug, `${one.slug}, ${one.size}, ${one.colour}`] as const),
+            },
+          ]}
+          onSend={async (request) => {
+            await ask(editionResponse, 'POST', `editions/${slug}/entries`, { body: request });
+            onEntered();
+            return `${request.variants.length} entered.`;
+          }}
+        />
+      )}
+    </section>
+  );
+}
+
+function Closing({ obstacles, name, onClose }: { obstacles: readonly Obstacle[]; name: string; onClose: () => void }) {
+  return (
+    <section>
+      <h2>Close it</h2>
+      <Obstacles of={obstacles} />
+      <p>After the closing nobody hands in any more. It cannot be opened again.</p>
+      <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onClose()}>
+        Close {name}
+      </button>
+    </section>
+  );
+}

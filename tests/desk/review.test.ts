@@ -1,0 +1,117 @@
+/** A reviewer's work in the browser, from sign-in to sign-out, on a real application. */
+import { contentFor, pulls, setUpBench } from '../support/bench.js';
+import type { Bench } from '../support/bench.js';
+import { openDesk, signOut } from '../support/desk.js';
+import type { OpenDesk } from '../support/desk.js';
+
+let b: Bench;
+let desk: OpenDesk;
+beforeAll(async () => {
+  b = await setUpBench();
+  desk = await openDesk(b.t);
+}, 120_000);
+afterAll(async () => {
+  expect(desk.complaints).toEqual([]);
+  await desk.close();
+  await b.t.close();
+});
+
+const handIn = async (spool: string, forceN: number): Promise<string> =>
+  (
+    await b.tester
+      .call('post', '/v1/submissions')
+      .send(contentFor(spool, { specimens: pulls(forceN) }))
+      .expect(201)
+  ).body.reference;
+const read = async (reference: string) => (await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200)).body;
+
+test('from sign-in to sign-out: queue, first judgement before earlier results, findings answered, a specimen set aside, accepted by keys', async () => {
+  const reference = await handIn(b.spool, 90);
+  const page = await desk.signedIn(b.reviewer.email, '/desk/review/');
+  await page.getByRole('link', { name: b.spool }).first().click();
+  await page.getByText('Readings as entered').waitFor();
+  expect(await page.locator('table.readings tbody tr').first().innerText()).toContain('91.13 N, 18.0 s');
+  expect(await page.locator('svg.plot .specimen').count()).toBe(10);
+  expect(await page.locator('svg.plot .limit').count()).toBe(2);
+  await page.getByText('stays hidden until you have said what you think').waitFor();
+  await page.getByLabel('Because').fill('Even, and in the window.');
+  await page.getByRole('button', { name: 'Say so, and show earlier results' }).click();
+  await page.getByText('Nobody has an accepted result of this variant').waitFor();
+
+  const now = page.getByRole('button', { name: 'Accept now' });
+  expect(await now.getAttribute('aria-disabled')).toBe('true');
+  for (const answer of await page.getByLabel('Why it stands all the same').all()) await answer.fill('Looked at; the readings stand.');
+  await page.getByRole('button', { name: 'Set aside specimen 5' }).click();
+  await page.getByLabel('Why specimen 5 is set aside').fill('The clamp was loose.');
+  await page.locator('h1').click();
+  await page.keyboard.press('a');
+  await page.keyboard.press('Enter');
+  await page.getByText(/R\. Quill has accepted it/).waitFor();
+  const { state, specimens } = await read(reference);
+  expect(state).toBe('accepted');
+  expect(specimens[4]).toMatchObject({ state: 'setAside', reason: 'The clamp was loose.' });
+  await signOut(page);
+}, 60_000);
+
+test('a question that tells a size or a direction is stopped before it is sent; another comes to its tester', async () => {
+  const reference = await handIn(b.otherSpool, 92);
+  const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`);
+  await page.getByRole('button', { name: 'Return with a question' }).first().click();
+  await page.getByLabel('3', { exact: true }).check();
+  await page.getByLabel('Question', { exact: true }).fill('Is specimen 3 too high?');
+  await page.getByText('“too high” tells the tester').waitFor();
+  const sent: string[] = [];
+  page.on('request', (request) => sent.push(`${request.method()} ${request.url()}`));
+  const now = page.getByRole('button', { name: 'Return with a question now' });
+  await now.click({ force: true });
+  expect(sent.filter((one) => one.startsWith('POST'))).toEqual([]);
+  expect((await read(reference)).state).toBe('submitted');
+  await page.getByLabel('Question', { exact: true }).fill('Please look at the display of specimen 3 again.');
+  await now.click();
+  await page.getByText(/R\. Quill has returned it/).waitFor();
+
+  const theirs = await desk.signedIn(b.tester.email, '/desk/submissions/');
+  await theirs.getByText('Please look at the display of specimen 3 again.').waitFor();
+  await theirs.getByLabel('Your answer').fill('It said 92.57; I read it again.');
+  await theirs.getByRole('button', { name: 'Answer' }).click();
+  await theirs.locator('.rows a', { hasText: 'Go on' }).first().click();
+  const third = theirs.getByLabel('Force, specimen 3', { exact: true });
+  await third.fill('92.58');
+  await third.press('Enter');
+  await theirs.getByRole('button', { name: 'Hand in' }).click();
+  await theirs.getByRole('heading', { name: 'Handed in' }).waitFor();
+  const again = await read(reference);
+  expect([again.state, again.revision, again.specimens[2].readings[0].entered.text]).toEqual(['submitted', 2, '92.58']);
+}, 60_000);
+
+test('a review that somebody else has decided meanwhile says who did what, and keeps what was written', async () => {
+  const reference = await handIn(b.spool, 89.5);
+  const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`);
+  const answer = page.getByLabel('Why it stands all the same').first();
+  await answer.fill('Looked at it twice.');
+  const other = await b.t.caller(['reviewer'], 'S. Plover');
+  const { version } = await read(reference);
+  await other
+    .call('post', `/v1/submissions/${reference}/reviews`)
+    .set('If-Match', `"${version}"`)
+    .send({ decision: 'refused', reason: 'Wrong spool.' })
+    .expect(201);
+  for (const one of await page.getByLabel('Why it stands all the same').all())
+    if ((await one.inputValue()) === '') await one.fill('Stands.');
+  await page.getByRole('button', { name: 'Accept now' }).click();
+  await page.getByText(/S\. Plover has refused it .*: Wrong spool\./).waitFor();
+  await page.getByText('nothing was decided by you').waitFor();
+  expect((await read(reference)).state).toBe('refused');
+}, 60_000);
+
+test('who has claimed a review stands in the queue, and stops the others', async () => {
+  const reference = await handIn(b.otherSpool, 93.3);
+  const other = await b.t.caller(['reviewer'], 'D. Ruff');
+  const { version } = await read(reference);
+  await other.call('post', `/v1/submissions/${reference}/claim`).set('If-Match', `"${version}"`).expect(201);
+  const page = await desk.signedIn(b.reviewer.email, '/desk/review/');
+  await page.locator('.rows > li', { hasText: reference }).getByText('D. Ruff has claimed its review').waitFor();
+  await page.locator('.rows > li', { hasText: reference }).getByRole('link').click();
+  await page.getByText(/D\. Ruff has claimed its review/).waitFor();
+  expect(await page.getByRole('button', { name: 'Accept now' }).count()).toBe(0);
+}, 60_000);

@@ -1,0 +1,153 @@
+/** Every screen of the desk: axe, width, weight, content policy. */
+import { gzipSync } from 'node:zlib';
+import { AxeBuilder } from '@axe-core/playwright';
+import type { BrowserContext, Page } from 'playwright-core';
+import { contentFor, pulls, setUpBench } from '../support/bench.js';
+import type { Bench } from '../support/bench.js';
+import { keepBenchDay, openDesk } from '../support/desk.js';
+import type { OpenDesk } from '../support/desk.js';
+import type { Role } from '../../api/contract/roles.js';
+
+const WIDTHS = [320, 768, 1280];
+const MOST_SCRIPT_BYTES = 150_000;
+/** Smallest side of what a wet or gloved hand has to hit [CSS px]. */
+const TARGET_PX = 48;
+
+let b: Bench;
+let desk: OpenDesk;
+let screens: { readonly role: Role; readonly path: string }[];
+const people = new Map<Role, string>();
+beforeAll(async () => {
+  b = await setUpBench();
+  await b.editor.call('post', '/v1/control-lines').send({ code: 'C1', name: 'Grey line', lot: 'A', words: 'Kept dark.' }).expect(201);
+  const handIn = (content: object) => b.tester.call('post', '/v1/submissions').send(content).expect(201);
+  const { reference } = (await handIn(contentFor(b.spool, { specimens: pulls(395) }))).body as { reference: string };
+  await handIn(contentFor(b.otherSpool, { specimens: pulls(91) }));
+  for (const [role, { email }] of Object.entries({
+    tester: b.tester,
+    reviewer: b.reviewer,
+    editor: b.editor,
+    admin: await b.t.caller(['admin'], 'K. Holder'),
+  }))
+    people.set(role as Role, email);
+  screens = [
+    ...[
+      '/desk/',
+      '/desk/bench/',
+      `/desk/enter/?spool=${b.spool}&method=straight-pull`,
+      '/desk/file/',
+      '/desk/submissions/',
+      '/desk/account/',
+      '/desk/nowhere/',
+    ].map((path) => ({ role: 'tester' as const, path })),
+    ...['/desk/', '/desk/review/', `/desk/review-one/?reference=${reference}`, '/desk/proposals/'].map((path) => ({
+      role: 'reviewer' as const,
+      path,
+    })),
+    ...['/desk/', '/desk/season/', '/desk/season/?edition=2026', '/desk/catalogue/', '/desk/methods/'].map((path) => ({
+      role: 'editor' as const,
+      path,
+    })),
+    { role: 'admin', path: '/desk/house/' },
+  ];
+  desk = await openDesk(b.t);
+}, 120_000);
+afterAll(async () => {
+  await desk.close();
+  await b.t.close();
+});
+
+/** What is wrong with a page at each width and in each theme. Of axe's rules only that of contrast looks at colours. */
+async function faultsOf(page: Page, name: string): Promise<string[]> {
+  const faults: string[] = [];
+  await page.evaluate('document.querySelectorAll("details").forEach((one) => { one.open = true; })');
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    for (const width of WIDTHS) {
+      await page.setViewportSize({ width, height: 900 });
+      const axe = new AxeBuilder({ page }).setLegacyMode(true);
+      const { violations, passes } = await (colorScheme === 'dark' ? axe.withRules(['color-contrast']) : axe).analyze();
+      if (passes.length === 0) faults.push(`${name}: axe looked at nothing`);
+      for (const { id, nodes } of violations) faults.push(`${name} ${colorScheme} ${width}: ${id} at ${nodes[0]?.html.slice(0, 140)}`);
+      const wider = (await page.evaluate('document.documentElement.scrollWidth - innerWidth')) as number;
+      if (wider > 0) faults.push(`${name} ${width}: ${wider} px too wide`);
+    }
+  }
+  return faults;
+}
+
+/** Waits until nothing is being fetched any more. */
+async function settled(page: Page): Promise<void> {
+  await page.locator('main h1').waitFor();
+  await page.waitForLoadState('networkidle');
+  expect(await page.getByText('Fetching …').count()).toBe(0);
+}
+
+const SMALL = `[...document.querySelectorAll('main :is(button, select, input:not([type=checkbox], [type=radio]), .tick)')]
+  .filter((one) => one.checkVisibility() && Math.min(one.getBoundingClientRect().height, one.getBoundingClientRect().width) < ${TARGET_PX})
+  .map((one) => one.outerHTML.slice(0, 100))`;
+
+test('no screen has a violation, scrolls sideways or breaks its content policy, in both themes, at 320, 768 and 1280 px', async () => {
+  const contexts = new Map<Role, BrowserContext>();
+  const faults: string[] = [];
+  for (const { role, path } of screens) {
+    const isNew = !contexts.has(role);
+    const context = contexts.get(role) ?? (await desk.device());
+    contexts.set(role, context);
+    let page: Page;
+    if (isNew) page = await desk.signedIn(people.get(role)!, role === 'tester' ? '/desk/bench/' : path, context);
+    else page = await context.newPage();
+    if (isNew && role === 'tester') await keepBenchDay(page, '2026-03-10');
+    await page.goto(desk.url + path);
+    await settled(page);
+    await page.getByRole('button', { name: 'Sign out' }).waitFor();
+    const small = (await page.evaluate(SMALL)) as string[];
+    faults.push(...small.map((one) => `${path}: below ${TARGET_PX} px: ${one}`), ...(await faultsOf(page, `${role} ${path}`)));
+    await page.close();
+  }
+  const open = await (await desk.device()).newPage();
+  for (const path of ['/desk/', '/desk/invitation/#nobody']) {
+    await open.goto(desk.url + path);
+    await settled(open);
+    faults.push(...(await faultsOf(open, path)));
+  }
+  expect(faults).toEqual([]);
+  expect(desk.complaints).toEqual([]);
+}, 600_000);
+
+test('no screen carries more than 150 kB of script over the wire, and asks nobody but its own host', async () => {
+  const weights: Record<string, number> = {};
+  for (const path of [...new Set(screens.map(({ path: address }) => address.replace(/\?.*/, ''))), '/desk/invitation/']) {
+    const page = await (await desk.device()).newPage();
+    let bytes = 0;
+    const elsewhere: string[] = [];
+    page.on('request', (request) => {
+      if (!request.url().startsWith(desk.url) && !request.url().startsWith('data:')) elsewhere.push(request.url());
+    });
+    const scripts: Promise<void>[] = [];
+    page.on('response', (response) => {
+      if ((response.headers()['content-type'] ?? '').includes('javascript'))
+        scripts.push(response.body().then((body) => void (bytes += gzipSync(body).length)));
+    });
+    await page.goto(desk.url + path, { waitUntil: 'networkidle' });
+    await Promise.all(scripts);
+    weights[path] = bytes;
+    expect(elsewhere).toEqual([]);
+    await page.context().close();
+  }
+  console.log('Script over the wire [bytes, gzip]:', weights);
+  for (const bytes of Object.values(weights)) {
+    // Preact and the schemas alone are above this: a weight below it would mean that nothing was weighed.
+    expect(bytes).toBeGreaterThan(20_000);
+    expect(bytes).toBeLessThanOrEqual(MOST_SCRIPT_BYTES);
+  }
+}, 120_000);
+
+test('the desk stands below its own address: what is not there says so, and nobody else frames it', async () => {
+  const bare = await fetch(`${desk.url}/desk`, { redirect: 'manual' });
+  expect([bare.status, bare.headers.get('location')]).toEqual([302, '/desk/']);
+  expect((await fetch(`${desk.url}/desk/nowhere/`)).status).toBe(404);
+  expect((await fetch(`${desk.url}/desk/../../../../etc/passwd`)).status).not.toBe(200);
+  const page = await fetch(`${desk.url}/desk/bench/`);
+  expect(page.headers.get('content-security-policy')).toBe("frame-ancestors 'none'");
+});

@@ -116,7 +116,9 @@ export const categoryRowSchema = z
       .strictObject({
         kind: z
           .enum(['changed', 'withinNoise', 'notComparable', 'first'])
-          .describe('Whether the measured value changed beyond noise; of the changes that a table names at most one in twenty is noise (Benjamini–Hochberg)'),
+          .describe(
+            'Whether the measured value changed beyond noise; of the changes that a table names at most one in twenty is noise (Benjamini–Hochberg)',
+          ),
         percent: decimal.nullable().describe('Change of the measured value against the edition before'),
       })
       .describe('Change of the measured value'),

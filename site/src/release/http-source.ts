@@ -14,7 +14,7 @@ export const httpSource = (api: string): ReleaseSource => ({
       throw new Error(`The API does not answer at ${address}. Start it, or set API_URL to where it runs.`, { cause: error });
     });
     if (status === 404) return null;
-    if (status !== 200) throw new Error(`${address} answered ${status}; expected 200. Look into the log of the API.`);
+    if (status !== 200) throw new Error(`${address} answered ${status ?? 'without a status'}; expected 200. Look into the log of the API.`);
     return bytes;
   },
 });

@@ -31,11 +31,11 @@ interface Doubted {
   readonly findings: readonly { readonly id: string; readonly severity: string; readonly resolution: string | null }[];
 }
 
-/** What was accepted and came into doubt by a control pull is looked at again, and answered in writing. */
-export async function answerDoubts({ people }: Stage, edition: string): Promise<void> {
+/** What was accepted and came into doubt by a control pull, of the winter before too, is looked at again, and answered in writing. */
+export async function answerDoubts({ people }: Stage): Promise<void> {
   const [reviewer] = people.reviewers;
   if (!reviewer) return;
-  const { items } = await reviewer.get<{ items: { reference: string }[] }>(`/v1/submissions?edition=${edition}&inDoubt=true&limit=200`);
+  const { items } = await reviewer.get<{ items: { reference: string }[] }>('/v1/submissions?inDoubt=true&limit=200');
   for (const { reference } of items) {
     const { version, findings } = await reviewer.get<Doubted>(`/v1/submissions/${reference}`);
     const open = findings.filter(({ severity, resolution }) => severity === 'held' && resolution === null);

@@ -38,11 +38,11 @@ export async function workSeason(stage: Stage, seed: number, plan: SeasonPlan, p
     await handInDay(stage, handIns);
     await handInTraces(stage, seed, handIns, plan.entries);
     await reviewDay(stage, handIns, daysAfter(benchDay, 1));
-    await answerDoubts(stage, season.slug);
+    await answerDoubts(stage);
   }
   if (RETESTS.season === season.slug) {
     await testAgain(stage, seed, plan);
-    await answerDoubts(stage, season.slug);
+    await answerDoubts(stage);
   }
   if (DRAFT.season === season.slug) await beginDraft(stage, season);
   progress(`${season.name}: ${plan.entries.length} variants, ${plan.handIns.length} submissions handed in and looked at`);

@@ -19,7 +19,7 @@ const SHARED_STORES = [
   // Handing in takes a running number under the edition's lock; the board closes it, its first release publishes it.
   '^api/editions/editions\\.store\\.ts$',
   // A result that is tested again goes back on the shelf under a new code.
-  '^api/catalogue/spools\\.store\\.ts$',
+  '^api/catalogue/spools/spools\\.store\\.ts$',
 ];
 
 /** @type {import('dependency-cruiser').IConfiguration} */

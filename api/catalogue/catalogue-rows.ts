@@ -1,5 +1,5 @@
 import type { ClaimResponse, LineResponse, MakerResponse, VariantResponse } from '../contract/endpoints/catalogue.js';
-import { SI_UNIT_OF_QUANTITY } from './claim.js';
+import { SI_UNIT_OF_QUANTITY } from './variants/claim.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { Construction } from '../contract/constructions.js';
 

@@ -9,28 +9,28 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
-import { AddClaim } from './add-claim.js';
-import { AddLine } from './add-line.js';
-import { AddMaker } from './add-maker.js';
-import { AddSpool } from './add-spool.js';
-import { AddVariant } from './add-variant.js';
+import { AddClaim } from './variants/add-claim.js';
+import { AddLine } from './lines/add-line.js';
+import { AddMaker } from './makers/add-maker.js';
+import { AddSpool } from './spools/add-spool.js';
+import { AddVariant } from './variants/add-variant.js';
 import { CataloguePages } from './catalogue-pages.read-model.js';
 import { CatalogueReadModel } from './catalogue.read-model.js';
 import { CatalogueStore } from './catalogue.store.js';
-import { ChangeLine } from './change-line.js';
-import { ChangeMaker } from './change-maker.js';
-import { ChangeSpool } from './change-spool.js';
+import { ChangeLine } from './lines/change-line.js';
+import { ChangeMaker } from './makers/change-maker.js';
+import { ChangeSpool } from './spools/change-spool.js';
 import { Retire } from './retire.js';
 import { WhatRests } from './what-rests.read-model.js';
-import { ChangeVariant } from './change-variant.js';
-import { CorrectClaim } from './correct-claim.js';
-import { LinesController } from './lines.controller.js';
-import { MakersController } from './makers.controller.js';
-import { ReidentifySpool } from './reidentify-spool.js';
-import { SpoolsController } from './spools.controller.js';
-import { SpoolsReadModel } from './spools.read-model.js';
-import { SpoolsStore } from './spools.store.js';
-import { VariantsController } from './variants.controller.js';
+import { ChangeVariant } from './variants/change-variant.js';
+import { CorrectClaim } from './variants/correct-claim.js';
+import { LinesController } from './lines/lines.controller.js';
+import { MakersController } from './makers/makers.controller.js';
+import { ReidentifySpool } from './spools/reidentify-spool.js';
+import { SpoolsController } from './spools/spools.controller.js';
+import { SpoolsReadModel } from './spools/spools.read-model.js';
+import { SpoolsStore } from './spools/spools.store.js';
+import { VariantsController } from './variants/variants.controller.js';
 
 @Module({
   imports: [AccountsModule, ProposalsModule],

@@ -6,7 +6,7 @@ import { isBlindCode, normaliseBlindCode } from '../contract/blind-code.js';
 import type { ClaimEvidence, SpoolEvidence } from '../reckoning/evidence/catalogue-evidence.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { SpoolSource } from '../contract/spool-sources.js';
-import { toVariantName } from './variant-name.js';
+import { toVariantName } from './variants/variant-name.js';
 
 const OF_SPOOL = { variant: { include: { line: true, claims: true } } } as const;
 const WITH_NAMES = { line: { include: { maker: true } }, claims: true } as const;

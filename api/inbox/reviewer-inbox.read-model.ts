@@ -3,7 +3,7 @@ import type { InboxItem } from '../contract/endpoints/inbox.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Actor } from '../platform/http/access.js';
-import { IN_DOUBT } from '../submissions/submission-views.read-model.js';
+import { IN_DOUBT } from '../submissions/views/submission-views.read-model.js';
 import { waiting } from './inbox-item.js';
 
 /** What waits for a reviewer: of other testers, of makers that the reviewer has no interest in. */

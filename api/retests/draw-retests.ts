@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { drawBlindCode } from '../contract/blind-code.js';
-import { SpoolsStore } from '../catalogue/spools.store.js';
+import { SpoolsStore } from '../catalogue/spools/spools.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { SpoolsStore } from '../catalogue/spools.store.js';
+import { SpoolsStore } from '../catalogue/spools/spools.store.js';
 import type { SpoolSource } from '../contract/spool-sources.js';
 import type { Transaction } from '../platform/database/database.js';
 import { Prisma } from '../platform/database/generated/client.js';

@@ -10,7 +10,7 @@ import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
 import { statesFor } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
-import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
+import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 import { requireSecondPerson, requireState } from './review.js';
 import type { SubmissionUnderReview } from './review.js';
 import { reviewProblems } from './reviews.errors.js';

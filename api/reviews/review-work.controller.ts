@@ -6,7 +6,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { SUBMISSION_ACTIONS } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
-import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
+import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 import { ClaimReview } from './claim-review.js';
 import { EarlierResultsReadModel } from './earlier-results.read-model.js';
 import { JudgeSubmission } from './judge-submission.js';

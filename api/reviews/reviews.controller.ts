@@ -5,7 +5,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { secondedRequest } from '../contract/endpoints/proposals.js';
-import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
+import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 import { submissionResponse } from '../contract/endpoints/submissions.js';
 import { AcceptSubmission } from './accept-submission.js';
 import type { ReviewedSubmission } from './open-review.js';

@@ -6,7 +6,7 @@ import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { isAllowed, SUBMISSION_ACTIONS } from '../contract/submission-actions.js';
 import type { ActionName, SubmissionAction } from '../contract/submission-actions.js';
-import { SubmissionViewsReadModel } from '../submissions/submission-views.read-model.js';
+import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 
 export interface PossibleAction {
   readonly action: ActionName;

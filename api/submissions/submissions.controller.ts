@@ -6,13 +6,13 @@ import type { Actor } from '../platform/http/access.js';
 import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
-import { HandInRevision } from './hand-in-revision.js';
+import { HandInRevision } from './hand-in/hand-in-revision.js';
 import { csvColumnsAnswer } from './intake/csv-columns.js';
-import { HandInSubmissions } from './hand-in-submissions.js';
-import { PreviewSubmissions } from './preview-submissions.js';
-import { withIntake } from './read-intake.js';
-import { TakeBackSubmission } from './take-back-submission.js';
-import { SubmissionViewsReadModel } from './submission-views.read-model.js';
+import { HandInSubmissions } from './hand-in/hand-in-submissions.js';
+import { PreviewSubmissions } from './hand-in/preview-submissions.js';
+import { withIntake } from './intake/read-intake.js';
+import { TakeBackSubmission } from './hand-in/take-back-submission.js';
+import { SubmissionViewsReadModel } from './views/submission-views.read-model.js';
 import {
   csvColumnsResponse,
   handedInAnswer,

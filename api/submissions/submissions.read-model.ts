@@ -5,8 +5,8 @@ import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { SubmissionEvidence } from '../reckoning/evidence/submission-evidence.js';
 import type { AreaRule } from '../readings/submission-figures.js';
-import { toSpecimenInSi } from './submission-view.js';
-import { IN_DOUBT } from './submission-views.read-model.js';
+import { toSpecimenInSi } from './views/submission-view.js';
+import { IN_DOUBT } from './views/submission-views.read-model.js';
 import type { WithdrawnEvidence } from '../reckoning/evidence/withdrawn-evidence.js';
 import type { SubmissionState } from '../contract/submission-states.js';
 

@@ -5,9 +5,9 @@ import type { Transaction } from '../platform/database/database.js';
 import { insertRows } from '../platform/database/insert-rows.js';
 import { Prisma } from '../platform/database/generated/client.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
-import { toSubmissionColumns } from './examined-submission.js';
-import type { ExaminedSubmission, SubmissionRecord } from './examined-submission.js';
-import type { Naming, Subject } from './subject.js';
+import { toSubmissionColumns } from './examine/examined-submission.js';
+import type { ExaminedSubmission, SubmissionRecord } from './examine/examined-submission.js';
+import type { Naming, Subject } from './examine/subject.js';
 import type { LockedSubmission } from './submission.js';
 import type { SubmissionState } from '../contract/submission-states.js';
 

@@ -1,4 +1,4 @@
-import { FaultTally, IntakeTally } from '../../api/submissions/intake-tally.js';
+import { FaultTally, IntakeTally } from '../../api/submissions/intake/intake-tally.js';
 
 const subject = (id: string) => ({ edition: { id, slug: id } }) as Parameters<IntakeTally['count']>[0]['subject'];
 

@@ -1,6 +1,6 @@
 import { FaultList } from '../../api/submissions/intake/fault-list.js';
 import { parseSubmissionsCsv } from '../../api/submissions/intake/parse-submissions-csv.js';
-import type { HandIn } from '../../api/submissions/intake.js';
+import type { HandIn } from '../../api/submissions/intake/intake.js';
 import { SpooledFile } from '../../api/submissions/intake/spooled-file.js';
 
 /** Reads a hand-in file to its end, as the program does: from disk. */

@@ -1,5 +1,5 @@
 import { Readable } from 'node:stream';
-import { requireAnnounced, wholeFile } from '../../api/submissions/file-size.js';
+import { requireAnnounced, wholeFile } from '../../api/submissions/intake/file-size.js';
 
 const MB_50 = 50 * 1024 * 1024;
 const tooLarge = expect.objectContaining({ kind: expect.objectContaining({ status: 413 }) });

@@ -1,14 +1,14 @@
 import type { InstrumentOnRecord } from '../../api/instruments/instruments.read-model.js';
 import { uuid7 } from '../../api/platform/identifiers/uuid7.js';
 import { dateAtBench } from '../../api/contract/bench-day.js';
-import { handInOf } from '../../api/submissions/intake.js';
+import { handInOf } from '../../api/submissions/intake/intake.js';
 import { readingsDigest } from '../../api/readings/readings-digest.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';
 import { specimenContent } from '../../api/contract/submission-content.js';
 import type { SubmissionContent } from '../../api/contract/submission-content.js';
-import { readSubmission } from '../../api/submissions/read-submission.js';
-import { certificateOn, subjectChanges } from '../../api/submissions/subject.js';
-import type { SoughtSubject, Subject } from '../../api/submissions/subject.js';
+import { readSubmission } from '../../api/submissions/examine/read-submission.js';
+import { certificateOn, subjectChanges } from '../../api/submissions/examine/subject.js';
+import type { SoughtSubject, Subject } from '../../api/submissions/examine/subject.js';
 import { referenceOf } from '../../api/submissions/submission.js';
 
 test('a reference has four digits, and more when they run out', () => {

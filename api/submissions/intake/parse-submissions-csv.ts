@@ -1,5 +1,5 @@
 import type { InputFault } from '../../platform/errors/problem.js';
-import type { HandIn } from '../intake.js';
+import type { HandIn } from './intake.js';
 import { submissionContent } from '../../contract/submission-content.js';
 import type { FaultList } from './fault-list.js';
 import { SubmissionGatherer } from './gather-submissions.js';

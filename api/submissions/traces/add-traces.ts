@@ -13,7 +13,7 @@ import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
-import { EvidenceReadModel } from '../evidence.read-model.js';
+import { EvidenceReadModel } from '../examine/evidence.read-model.js';
 import { statesFor } from '../../contract/submission-actions.js';
 import { noSubmission } from '../submission.js';
 import { submissionProblems } from '../submissions.errors.js';

@@ -3,10 +3,10 @@ import { Readable } from 'node:stream';
 import { platformProblems } from '../../platform/errors/platform.errors.js';
 import { Problem } from '../../platform/errors/problem.js';
 import { notValid } from '../../platform/http/validation.js';
-import { requireAnnounced, wholeFile } from '../file-size.js';
+import { requireAnnounced, wholeFile } from '../intake/file-size.js';
 import { toFault, UnreadableFile } from '../intake/row-fault.js';
 import { readText } from '../intake/read-text.js';
-import { onlyFile } from '../read-intake.js';
+import { onlyFile } from '../intake/read-intake.js';
 import { readTraceFile } from './read-trace-file.js';
 import type { TraceFile } from './add-traces.js';
 

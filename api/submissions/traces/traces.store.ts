@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { CheckSettings, PinnedChecks } from '../../checks/check-input.js';
 import type { Transaction } from '../../platform/database/database.js';
-import { toSpecimenInSi } from '../submission-view.js';
+import { toSpecimenInSi } from '../views/submission-view.js';
 import type { Over, Sample, TraceFigures } from '../../readings/traces/trace-figures.js';
 
 export interface NewTrace {

@@ -1,0 +1,102 @@
+import { Body, Controller, Get, Header, Param, Patch, Post, Query } from '@nestjs/common';
+import { ApiQuery } from '@nestjs/swagger';
+import type { z } from 'zod';
+import { CurrentActor } from '../../platform/http/access.js';
+import type { Actor } from '../../platform/http/access.js';
+import { Endpoint } from '../../platform/http/endpoint.js';
+import { IfMatch } from '../../platform/http/if-match.js';
+import { AddSpool } from './add-spool.js';
+import { ChangeSpool } from './change-spool.js';
+import { normaliseBlindCode } from '../../contract/blind-code.js';
+import { spoolNotOnRecord } from '../catalogue-faults.js';
+import { pageQuery } from '../../contract/endpoints/catalogue.js';
+import type { PageQuery } from '../../contract/endpoints/catalogue.js';
+import { labelSheet } from './label-sheet.js';
+import { secondedRequest } from '../../contract/endpoints/proposals.js';
+import { ReidentifySpool } from './reidentify-spool.js';
+import { SpoolsReadModel } from './spools.read-model.js';
+import * as schemas from '../../contract/endpoints/spools.js';
+
+@Controller('v1')
+export class SpoolsController {
+  constructor(
+    private readonly add: AddSpool,
+    private readonly change: ChangeSpool,
+    private readonly reidentify: ReidentifySpool,
+    private readonly spools: SpoolsReadModel,
+  ) {}
+
+  @Post('catalogue/spools')
+  @Endpoint({
+    summary: 'Put a spool on the shelf; gives it its blind code.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.spoolResponse,
+  })
+  async postSpool(@CurrentActor() actor: Actor, @Body({ schema: schemas.spoolRequest }) input: schemas.SpoolRequest) {
+    return this.getSpool(await this.add.run(actor, input));
+  }
+
+  @Get('catalogue/spools')
+  @Endpoint({ summary: 'Spools and what their blind codes stand for.', allow: ['editor'], answer: schemas.spoolsResponse })
+  getSpools(@Query({ schema: pageQuery }) page: PageQuery) {
+    return this.spools.page(page);
+  }
+
+  @Get('catalogue/labels')
+  @Header('Content-Type', 'text/html; charset=utf-8')
+  @Header('Content-Security-Policy', "default-src 'none'; style-src 'unsafe-inline'")
+  @ApiQuery({ name: 'code', description: 'Blind code; given once for each spool', schema: { type: 'array', items: { type: 'string' } } })
+  @Endpoint({ summary: 'Labels to print: blind codes alone, three a row on A4.', allow: ['editor'], answer: null, mediaType: 'text/html' })
+  async getLabels(@Query({ schema: schemas.labelsQuery }) { code }: schemas.LabelsQuery): Promise<string> {
+    const codes = code.map(normaliseBlindCode);
+    const known = await this.spools.blindByCodes(codes);
+    const missing = codes.find((one) => !known.some(({ blindCode }) => blindCode === one));
+    if (missing !== undefined) throw spoolNotOnRecord(missing);
+    return labelSheet(known);
+  }
+
+  @Get('catalogue/spools/:code')
+  @Endpoint({ summary: 'One spool and what its blind code stands for.', allow: ['editor'], answer: schemas.spoolResponse })
+  async getSpool(@Param('code') code: string) {
+    const spool = await this.spools.byCode(normaliseBlindCode(code));
+    if (!spool) throw spoolNotOnRecord(code);
+    return spool;
+  }
+
+  @Patch('catalogue/spools/:code')
+  @Endpoint({ summary: 'Correct a spool that was entered wrongly.', allow: ['editor'], answer: schemas.spoolResponse, needsIfMatch: true })
+  async patchSpool(
+    @CurrentActor() actor: Actor,
+    @Param('code') code: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: schemas.spoolChange }) change: schemas.SpoolChange,
+  ) {
+    await this.change.run(actor, { code, expectedVersion, change });
+    return this.getSpool(code);
+  }
+
+  @Post('catalogue/spools/:code/reidentifications')
+  @Endpoint({
+    summary: 'Put on record, as another person proposed, that a spool is another variant than was thought.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.spoolResponse,
+    needsIfMatch: true,
+  })
+  async postReidentification(
+    @CurrentActor() actor: Actor,
+    @Param('code') code: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: secondedRequest }) { proposal }: z.infer<typeof secondedRequest>,
+  ) {
+    await this.reidentify.run(actor, { proposal, code, expectedVersion });
+    return this.getSpool(code);
+  }
+
+  @Get('spools')
+  @Endpoint({ summary: 'Spools as testers see them: blind code and length.', allow: ['tester'], answer: schemas.blindSpoolsResponse })
+  getBlindSpools(@Query({ schema: pageQuery }) page: PageQuery) {
+    return this.spools.blindPage(page);
+  }
+}

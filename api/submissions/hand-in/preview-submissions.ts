@@ -1,0 +1,64 @@
+import { Injectable } from '@nestjs/common';
+import { normaliseBlindCode } from '../../contract/blind-code.js';
+import type { InputFault } from '../../platform/errors/problem.js';
+import type { Actor } from '../../platform/http/access.js';
+import { ExamineSubmissions } from '../examine/examine-submissions.js';
+import { isBlocked } from '../examine/examined-submission.js';
+import type { ExaminedSubmission } from '../examine/examined-submission.js';
+import { FaultTally, refusal } from '../intake/intake-tally.js';
+import type { Intake } from '../intake/intake.js';
+import type { HandIn } from '../intake/intake.js';
+import { figuresForTester, toTesterFinding } from '../views/submission-view.js';
+import type { PreviewResponse } from '../../contract/endpoints/submissions.js';
+
+/** Submissions of one spool by one method that one preview takes: who has more is looking for something else than their own slips. */
+export const MOST_OF_ONE_SPOOL = 5;
+
+/** Shows a tester the figures and findings of what is about to be handed in; stores nothing. */
+@Injectable()
+export class PreviewSubmissions {
+  constructor(private readonly examine: ExamineSubmissions) {}
+
+  async run(actor: Actor, intake: Intake): Promise<PreviewResponse[]> {
+    const previews: PreviewResponse[] = [];
+    const found = new FaultTally();
+    for await (const { examined, faults } of this.examine.inTurn(actor, onlySoMany(intake.handIns, found), true)) {
+      found.add(faults);
+      previews.push(...examined.map(toPreview));
+    }
+    const { faults, furtherFaults } = intake.unread();
+    found.add(faults, furtherFaults);
+    if (found.count > 0) throw refusal(found);
+    return previews;
+  }
+}
+
+const toPreview = (examined: ExaminedSubmission): PreviewResponse => ({
+  edition: examined.subject.edition.slug,
+  spool: examined.subject.spool.blindCode,
+  method: { slug: examined.subject.method.slug, number: examined.subject.method.number },
+  benchDay: examined.content.benchDay,
+  rows: examined.rows && { first: examined.rows[0], last: examined.rows[1] },
+  isBlocked: isBlocked(examined),
+  figures: figuresForTester(examined.figures, examined.subject.method.parameters.areaFrom),
+  findings: examined.findings.flatMap((finding) => toTesterFinding(null, finding)),
+});
+
+/** Passes on what may be looked at; what is beyond it is a fault. */
+async function* onlySoMany(handIns: AsyncIterable<HandIn>, found: FaultTally): AsyncGenerator<HandIn> {
+  const counts = new Map<string, number>();
+  for await (const handIn of handIns) {
+    const { spool, method } = handIn.content;
+    const key = JSON.stringify([normaliseBlindCode(spool), method]);
+    const count = (counts.get(key) ?? 0) + 1;
+    counts.set(key, count);
+    if (count <= MOST_OF_ONE_SPOOL) yield handIn;
+    else if (count === MOST_OF_ONE_SPOOL + 1) found.add([handIn.locate(tooMany(spool, method))]);
+  }
+}
+
+const tooMany = (spool: string, method: string): InputFault => ({
+  pointer: '/spool',
+  code: 'spool_too_often',
+  detail: `More than ${MOST_OF_ONE_SPOOL} submissions of the spool ${spool} by ${method} in one preview. Leave out those that were not measured, or look at them in parts.`,
+});

@@ -3,6 +3,8 @@
  * Every feature writes to it in its own transaction; admins read it.
  */
 import { Controller, Get, Module, Query } from '@nestjs/common';
+import { CurrentActor } from '../platform/http/access.js';
+import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { AuditReadModel } from './audit.read-model.js';
 import { auditQuery, auditResponse } from '../contract/endpoints/audit.js';
@@ -14,8 +16,8 @@ class AuditController {
 
   @Get()
   @Endpoint({ summary: 'The audit trail, newest first.', allow: ['admin'], answer: auditResponse })
-  getAudit(@Query({ schema: auditQuery }) query: AuditQuery) {
-    return this.audit.page(query);
+  getAudit(@CurrentActor() actor: Actor, @Query({ schema: auditQuery }) query: AuditQuery) {
+    return this.audit.page(actor, query);
   }
 }
 

@@ -365,6 +365,10 @@ export const publishedSubmissionSchema = z
       .describe('Instruments used'),
     spool: z.string().describe('Blind code'),
     benchDay: date,
+    isBlind: z
+      .boolean()
+      .optional()
+      .describe('False where its tester had seen the label or read what tells of the spool; not told in format 1'),
     figures: z.array(figureSchema).describe('Figures of this submission'),
     findings: z
       .array(

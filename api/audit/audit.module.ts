@@ -19,5 +19,5 @@ class AuditController {
   }
 }
 
-@Module({ controllers: [AuditController], providers: [AuditReadModel] })
+@Module({ controllers: [AuditController], providers: [AuditReadModel], exports: [AuditReadModel] })
 export class AuditModule {}

@@ -10,7 +10,7 @@ import { runAstro } from './run-astro.js';
 import { SiteSource } from './site-source.js';
 import type { StandingFault } from './standing-checks/published-edition.js';
 import { EXCEPTIONS_FILE, RunStandingChecks } from './standing-checks/run-standing-checks.js';
-import { SOFTWARE_VERSION } from './software-version.js';
+import { SOFTWARE_VERSION } from '../platform/program/software-version.js';
 
 const inWords = ({ check, where, words }: StandingFault): string => `${where}: ${words} (${check})`;
 

@@ -15,7 +15,7 @@ import type { Correction, EarlierEdition, Licence, ReleaseInputs } from '../reck
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
 import { releaseProblems } from './releases.errors.js';
-import { SOFTWARE_VERSION } from './software-version.js';
+import { SOFTWARE_VERSION } from '../platform/program/software-version.js';
 
 const LICENCES: Readonly<Record<Config['DATA_LICENCE'], Licence>> = {
   'CC-BY-4.0': {

@@ -5,6 +5,7 @@
  * Nothing published is ever changed or deleted; a later revision carries an erratum.
  */
 import { Module } from '@nestjs/common';
+import { AuditModule } from '../audit/audit.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { BoardModule } from '../board/board.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
@@ -21,6 +22,7 @@ import { ReleaseWork } from './release-work.js';
 import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
+import { ReplaceSigningKey } from './replace-signing-key.js';
 import { RequestRelease } from './request-release.js';
 import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
@@ -28,7 +30,7 @@ import { SiteSource } from './site-source.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
-  imports: [BoardModule, CatalogueModule, EditionsModule, MethodsModule],
+  imports: [AuditModule, BoardModule, CatalogueModule, EditionsModule, MethodsModule],
   controllers: [PreviewsController, ReleasesController],
   providers: [
     BuildSite,
@@ -41,6 +43,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     ReleaseWork,
     ReleasesReadModel,
     ReleasesStore,
+    ReplaceSigningKey,
     RequestRelease,
     RunStandingChecks,
     SigningKey,

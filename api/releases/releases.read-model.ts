@@ -95,6 +95,16 @@ export class ReleasesReadModel {
     return document;
   }
 
+  /** The release that was published last, with its signature; null when nothing ever was. */
+  async lastSigned(): Promise<{ edition: string; revision: number; signature: string } | null> {
+    const row = await this.database.client.release.findFirst({
+      where: { state: PUBLISHED, signature: { not: null } },
+      include: WITH_EDITION,
+      orderBy: [{ publishedAt: 'desc' }, { revision: 'desc' }],
+    });
+    return row && { edition: row.edition.slug, revision: row.revision, signature: row.signature ?? '' };
+  }
+
   /** All documents of a folder of a release. */
   async folder<T>(release: PublishedRelease, folder: string): Promise<T[]> {
     const paths = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith(folder));

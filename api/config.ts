@@ -21,6 +21,12 @@ const configSchema = z.object({
   TRUSTED_PROXIES: z.string().default(''),
   REQUESTS_PER_MINUTE: z.coerce.number().int().positive().default(1200),
   DRAIN_SECONDS: z.coerce.number().int().min(0).max(60).default(0),
+  BACKUP_FOLDER: z.string().default(''),
+  BACKUP_AT: z
+    .string()
+    .regex(/^(\S+ ){4}\S+$/, { error: 'expected five fields of cron in UTC, e.g. 30 2 * * *' })
+    .default('30 2 * * *'),
+  BACKUP_KEEP: z.coerce.number().int().positive().default(14),
   PATH: z.string().default(''),
   LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('warn'),
 });

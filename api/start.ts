@@ -1,6 +1,6 @@
 /**
  * `npm start`: everything that the program needs, in one command, on a machine with nothing prepared.
- * Database → migrations → signing key → desk → server and worker → on the first run the demo, or with `--empty` an invitation.
+ * Database → migrations → desk → signing key → server and worker → on the first run the demo, or with `--empty` an invitation.
  */
 import { demoAccounts } from '../prisma/seed/demo-accounts.js';
 import { HOUSE } from '../prisma/seed/house/house-name.js';
@@ -32,7 +32,6 @@ async function end(exitCode: number): Promise<never> {
 async function start(options: StartOptions): Promise<void> {
   const databaseUrl = await openDatabase(options, closing);
   await prepareDatabase(options, databaseUrl);
-  await ensureSigningKey(options.dataFolder);
   await step('Building the desk', () => buildDesk(options.dataFolder, process.env['PATH'] ?? ''));
 
   const contents = await readContents(
@@ -40,6 +39,8 @@ async function start(options: StartOptions): Promise<void> {
     demoAccounts.map(({ email }) => email),
   );
   const isFirstRun = contents.isUnused;
+  // A house that has published and lost its key is told so, and gets none by itself.
+  if (isFirstRun) await ensureSigningKey(options.dataFolder);
   const isDemo = contents.isDemo || (isFirstRun && options.wantsDemo);
   const house = isDemo ? { HOUSE_NAME: HOUSE } : {};
   const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo), ...house };

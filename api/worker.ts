@@ -1,10 +1,12 @@
 import 'reflect-metadata';
+import { Logger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { ForgetExpired } from './accounts/forget-expired.js';
 import { AppModule } from './app.module.js';
 import { buildDesk } from './build-desk.js';
 import { readConfig } from './config.js';
+import { nightlyBackup } from './platform/backup/nightly-backup.js';
 import { IdempotentAnswersStore } from './platform/http/idempotent-answers.store.js';
 import { Jobs } from './platform/jobs/jobs.js';
 import { jsonLog } from './platform/http/json-log.js';
@@ -12,6 +14,7 @@ import { ReleaseWork } from './releases/release-work.js';
 import { ReleasesModule } from './releases/releases.module.js';
 
 const config = readConfig();
+const log = new Logger('worker');
 await buildDesk(config.DATA_FOLDER, config.PATH);
 /** Carries out orders: publishes releases and rebuilds the site; cleans up every hour. As many of them as one likes may run. */
 const context = await NestFactory.createApplicationContext(AppModule.with({ config }), { logger: jsonLog(config.LOG_LEVEL) });
@@ -20,4 +23,14 @@ await context.get(Jobs).every('clean-up', '17 * * * *', async () => {
   await context.get(IdempotentAnswersStore).forgetOld();
   await context.select(AccountsModule).get(ForgetExpired).run();
 });
+await scheduleBackups(context.get(Jobs));
 await context.select(ReleasesModule).get(ReleaseWork).start(true);
+
+/** One of all workers makes the backup; where none is wished for any more, none is. */
+async function scheduleBackups(jobs: Jobs): Promise<void> {
+  const { BACKUP_FOLDER, BACKUP_AT, BACKUP_KEEP, DATABASE_URL, DATA_FOLDER } = config;
+  if (BACKUP_FOLDER === '') return jobs.noLonger('backup');
+  await jobs.every('backup', BACKUP_AT, async () => {
+    log.log(await nightlyBackup({ databaseUrl: DATABASE_URL, dataFolder: DATA_FOLDER }, BACKUP_FOLDER, BACKUP_KEEP));
+  });
+}

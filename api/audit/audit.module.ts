@@ -21,5 +21,5 @@ class AuditController {
   }
 }
 
-@Module({ controllers: [AuditController], providers: [AuditReadModel] })
+@Module({ controllers: [AuditController], providers: [AuditReadModel], exports: [AuditReadModel] })
 export class AuditModule {}

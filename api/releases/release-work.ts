@@ -7,6 +7,7 @@ import { BUILD_SITE, PUBLISH_RELEASE } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { secondsUntil } from './seconds-until.js';
+import { SigningKey } from './signing-key.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 /** What the worker does for releases: carries out orders, and finishes what an earlier worker left. */
@@ -19,12 +20,15 @@ export class ReleaseWork {
     private readonly releases: ReleasesReadModel,
     private readonly publishing: PublishRelease,
     private readonly site: BuildSite,
+    private readonly key: SigningKey,
     private readonly sweeping: SweepReleaseFolders,
     private readonly clock: Clock,
   ) {}
 
   /** @param withSite whether this process builds the site as well */
   async start(withSite: boolean): Promise<void> {
+    const fault = await this.key.fault();
+    if (fault !== null) this.log.error(fault);
     await this.renewOrders();
     await this.publishDue();
     await this.sweeping.run();

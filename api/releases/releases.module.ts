@@ -5,6 +5,7 @@
  * Nothing published is ever changed or deleted; a later revision carries an erratum.
  */
 import { Module } from '@nestjs/common';
+import { AuditModule } from '../audit/audit.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { BoardModule } from '../board/board.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
@@ -17,10 +18,12 @@ import { PreviewsController } from './previews.controller.js';
 import { PreviewsStore } from './previews.store.js';
 import { PublishRelease } from './publish-release.js';
 import { PublishedReleases } from './published-releases.read-model.js';
+import { RebuildFiles } from './rebuild-files.js';
 import { ReleaseWork } from './release-work.js';
 import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
+import { ReplaceSigningKey } from './replace-signing-key.js';
 import { RequestRelease } from './request-release.js';
 import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
@@ -28,7 +31,7 @@ import { SiteSource } from './site-source.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
-  imports: [BoardModule, CatalogueModule, EditionsModule, MethodsModule],
+  imports: [AuditModule, BoardModule, CatalogueModule, EditionsModule, MethodsModule],
   controllers: [PreviewsController, ReleasesController],
   providers: [
     BuildSite,
@@ -38,9 +41,11 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     PreviewsStore,
     PublishRelease,
     PublishedReleases,
+    RebuildFiles,
     ReleaseWork,
     ReleasesReadModel,
     ReleasesStore,
+    ReplaceSigningKey,
     RequestRelease,
     RunStandingChecks,
     SigningKey,

@@ -62,8 +62,21 @@ function addAtom(fit: FittedSeries, atom: Atom, positions: readonly number[], { 
   }
 }
 
-/** m·K: F′a of each variant, a its mean loads on the shared effects. */
-function loadsOf({ design, means }: FittedSeries, { level, factor }: Atom, positions: readonly number[]): Float64Array {
+/**
+ * How each variant hangs on the shared effects.
+ *
+ * Formula: F′a, a the mean loads of a variant, relative to its value
+ * @param fit fitted series
+ * @param atom set of spreads
+ * @param positions of the m variants that are wanted
+ * @returns m·K loads [1]
+ * @throws nothing
+ * @see ROBINSON-1991
+ * @example loadsOf(fit, fit.atoms[0], [0]).length // 3
+ */
+export function loadsOf(fit: FittedSeries, atom: Atom, positions: readonly number[]): Float64Array {
+  const { design, means } = fit;
+  const { level, factor } = atom;
   const { starts, columns, columnStarts, columnOf } = design;
   const k = columns.length;
   const loads = new Float64Array(positions.length * k);

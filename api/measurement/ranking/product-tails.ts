@@ -11,7 +11,7 @@ export interface ProductTails {
 }
 
 /** The power with which each series enters, the same for all entries of a category. */
-interface Part {
+export interface Part {
   readonly fit: FittedSeries;
   readonly key: string;
   readonly power: number;
@@ -25,7 +25,7 @@ interface Part {
  * @param evidence of n entries, all made of the same series with the same powers
  * @param series fitted series by key
  * @returns relative standard uncertainties [1] and degrees of freedom
- * @throws MeasurementError 'ranking/unknown-source' for a series or variant that was not fitted; 'ranking/bad-evidence' for entries made in different ways
+ * @throws MeasurementError as `partsOf`
  * @see JCGM-100 5.1.6
  * @example productTails([evidenceOfModel, evidenceOfModel], { force: fit }).standardUncertainty.length // 4
  */
@@ -58,7 +58,7 @@ export function productTails(evidence: readonly ModelEvidence[], series: ModelSe
  * @param drawn B·m relative deviations of each series, by key [1]
  * @param draws B [1]
  * @returns B·n deviations of the logarithms, draw by draw [1]
- * @throws MeasurementError as `productTails`
+ * @throws MeasurementError as `partsOf`
  * @see JCGM-101
  * @example productErrors([evidenceOfModel], { force: fit }, drawnSeries, drawCount).length // 10
  */
@@ -79,7 +79,18 @@ export function productErrors(
   return errors;
 }
 
-function partsOf(evidence: readonly ModelEvidence[], series: ModelSeries): Part[] {
+/**
+ * The series that a category is made of, each with its power and where its entries stand in it.
+ *
+ * Formula: none
+ * @param evidence of n entries, all made of the same series with the same powers
+ * @param series fitted series by key
+ * @returns one part a series
+ * @throws MeasurementError 'ranking/unknown-source' for a series or variant that was not fitted; 'ranking/bad-evidence' for entries made in different ways
+ * @see JCGM-100 5.1.6
+ * @example partsOf([evidenceOfModel], { force: fit }).map(({ power }) => power) // [1]
+ */
+export function partsOf(evidence: readonly ModelEvidence[], series: ModelSeries): Part[] {
   return (evidence[0]?.factors ?? []).map(({ series: key, power }, at) => {
     const fit = Object.hasOwn(series, key) ? series[key] : undefined;
     if (fit?.kind !== 'fitted') throw unknown(key, Object.keys(series));

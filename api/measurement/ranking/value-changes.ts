@@ -1,14 +1,14 @@
 import { falseDiscoveryAdjusted } from '../comparison/false-discovery.js';
 import { tCdf } from '../distributions/t-distribution.js';
-import type { ModelEvidence, ModelSeries } from './model-evidence.js';
 import { median } from '../summary/median.js';
-import { productTails } from './product-tails.js';
-import type { ProductTails } from './product-tails.js';
 
-/** Values of one category in one edition, by entry. */
-export interface EditionValues {
-  readonly series: ModelSeries;
-  readonly evidence: ReadonlyMap<string, ModelEvidence>;
+/** A value of one edition with how well it is known beside the others of its table. */
+export interface ValueInTable {
+  /** above 0 [unit of the category] */
+  readonly value: number;
+  /** relative, as `besideTable` tells it [1] */
+  readonly standardUncertainty: number;
+  readonly degreesOfFreedom: number;
 }
 
 /** How a value changed against the edition before. */
@@ -28,42 +28,36 @@ export interface ValueChange {
 
 /** Share of noise among the changes that a table names. */
 const MOST_NOISE = 0.05;
+/** Below that a table has no middle that one entry does not make. */
+const FEWEST_TOLD = 3;
 
 /**
  * Which values changed between two editions beyond what the whole table moved by; of the changes named at most one in twenty is noise.
  *
- * Formula: d = ln(x/x′) less its median over the table; u_i² = Σ_jV_ij/m − ΣΣV/2m² of both years, V of the differences; ν by Welch–Satterthwaite from the mean ν of a value's differences; p two-sided
- * from Student's t; changed where Benjamini and Hochberg's adjusted p ≤ 0.05. A change of all values alike cannot be told from one of the rigs
- * @param now values of this edition
+ * Formula: d = ln(x/x′) less its median over the table; u² = u_i² + u_i′², each beside its own year's table; ν by Welch–Satterthwaite; p two-sided from Student's t; changed where Benjamini and
+ * Hochberg's adjusted p ≤ 0.05. A change of all values alike cannot be told from one of the rigs
+ * @param now values of this edition by id
  * @param before values of the one before, in the same unit
  * @returns changes of the entries that are in both, by id; none is named where fewer than three are
- * @throws MeasurementError as `productTails`
+ * @throws nothing: the caller checks the values
  * @see BENJAMINI-HOCHBERG-1995
  * @see WELCH-1947
- * @example valueChanges({ series: { force: fit }, evidence: new Map([['a', evidenceOfModel]]) }, { series: { force: fit }, evidence: new Map([['a', evidenceOfModel]]) }).map(({ isChange }) => isChange) // [false]
+ * @example valueChanges(new Map([['a', valueInTable]]), new Map([['a', valueInTable]])).map(({ isChange }) => isChange) // [false]
  */
-export function valueChanges(now: EditionValues, before: EditionValues): ValueChange[] {
-  const ids = [...now.evidence.keys()].filter((id) => before.evidence.has(id)).sort();
-  if (ids.length === 0) return [];
-  const years = [now, before].map(({ series, evidence }) =>
-    aboutTable(
-      productTails(
-        ids.map((id) => evidence.get(id)!),
-        series,
-      ),
-      ids.length,
-    ),
-  );
-  const logs = ids.map((id) => Math.log(now.evidence.get(id)!.value / before.evidence.get(id)!.value));
+export function valueChanges(now: ReadonlyMap<string, ValueInTable>, before: ReadonlyMap<string, ValueInTable>): ValueChange[] {
+  const both = [...now].flatMap(([id, mine]) => (before.has(id) ? [{ id, mine, theirs: before.get(id)! }] : []));
+  both.sort((one, other) => (one.id < other.id ? -1 : 1));
+  if (both.length === 0) return [];
+  const logs = both.map(({ mine, theirs }) => Math.log(mine.value / theirs.value));
   const shift = median(logs);
-  const changes = ids.map((id, i) => {
-    const parts = years.map((year) => year[i]!);
-    const variance = parts.reduce((sum, part) => sum + part.variance, 0);
-    const welch = parts.reduce((sum, part) => sum + part.variance ** 2 / part.degreesOfFreedom, 0);
+  const changes = both.map(({ id, mine, theirs }, i) => {
+    const variances = [mine, theirs].map(({ standardUncertainty }) => standardUncertainty ** 2) as [number, number];
+    const variance = variances[0] + variances[1];
+    const welch = variances[0] ** 2 / mine.degreesOfFreedom + variances[1] ** 2 / theirs.degreesOfFreedom;
     const degreesOfFreedom = welch === 0 ? Infinity : variance ** 2 / welch;
     const standardUncertainty = Math.sqrt(variance);
     const beyond = logs[i]! - shift;
-    const isJudged = ids.length >= FEWEST_TOLD && standardUncertainty > 0;
+    const isJudged = both.length >= FEWEST_TOLD && standardUncertainty > 0;
     const probability = isJudged ? 2 * tCdf(-Math.abs(beyond) / standardUncertainty, degreesOfFreedom) : 1;
     return {
       id,
@@ -80,22 +74,4 @@ export function valueChanges(now: EditionValues, before: EditionValues): ValueCh
     adjustedProbability: adjusted[i]!,
     isChange: adjusted[i]! <= MOST_NOISE,
   }));
-}
-
-/** Below that a table has no middle that one entry does not make. */
-const FEWEST_TOLD = 3;
-
-/** Variance of each value about the mean of the table, from the variances of all differences. */
-function aboutTable({ standardUncertainty, degreesOfFreedom }: ProductTails, m: number): { variance: number; degreesOfFreedom: number }[] {
-  const rows = Array.from({ length: m }, (_, i) => {
-    let [variance, inverse] = [0, 0];
-    for (let j = 0; j < m; j++) {
-      if (j === i) continue;
-      variance += standardUncertainty[i * m + j]! ** 2 / m;
-      inverse += 1 / degreesOfFreedom[i * m + j]! / (m - 1);
-    }
-    return { variance, degreesOfFreedom: inverse === 0 ? Infinity : 1 / inverse };
-  });
-  const half = rows.reduce((sum, { variance }) => sum + variance, 0) / (2 * m);
-  return rows.map((row) => ({ ...row, variance: Math.max(0, row.variance - half) }));
 }

@@ -103,6 +103,12 @@ export class Jobs {
     await this.boss.schedule(name, cron);
   }
 
+  /** Ends what was done at the times of a cron line. */
+  async noLonger(name: string): Promise<void> {
+    await this.start();
+    await this.boss.unschedule(name);
+  }
+
   /** Makes sure that the queue exists; safe to call from many processes. */
   async prepare({ name, policy }: OrderQueue): Promise<void> {
     await this.start();

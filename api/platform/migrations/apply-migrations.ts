@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import pg from 'pg';
 import { readMigrations } from './read-migrations.js';
 import type { Migration } from './read-migrations.js';
+import { requireServer } from '../database/require-server.js';
 import { requireSameHistory } from './require-same-history.js';
 import type { AppliedMigration } from './require-same-history.js';
 
@@ -24,26 +25,43 @@ const MIGRATIONS_TABLE = `CREATE TABLE IF NOT EXISTS "_prisma_migrations" (
 export const MIGRATIONS_FOLDER = fileURLToPath(new URL('../../../prisma/migrations', import.meta.url));
 
 const APPLIED = `SELECT "migration_name" AS name, "checksum", "finished_at" IS NOT NULL AS "isFinished"
-  FROM "_prisma_migrations" WHERE "rolled_back_at" IS NULL`;
+  FROM "_prisma_migrations" WHERE "rolled_back_at" IS NULL ORDER BY "migration_name"`;
 
 /**
  * Brings a database up to the history in a folder of migrations; does nothing when it is already there.
  * Each migration runs in a transaction of its own together with its row in `_prisma_migrations`: it is there whole or not at all.
+ * @param upTo the history of a backup: no migration beyond it is applied
  * @returns names of the migrations that were applied now
  * @throws Error when the database's history is not a beginning of the folder's, or when a migration fails
  */
-export async function applyMigrations(databaseUrl: string, folder: string = MIGRATIONS_FOLDER): Promise<string[]> {
+export async function applyMigrations(
+  databaseUrl: string,
+  folder: string = MIGRATIONS_FOLDER,
+  upTo?: readonly Pick<AppliedMigration, 'name' | 'checksum'>[],
+): Promise<string[]> {
   const migrations = await readMigrations(folder);
+  if (upTo)
+    requireSameHistory(
+      migrations,
+      upTo.map((one) => ({ ...one, isFinished: true })),
+    );
   return withConnection(databaseUrl, async (client) => {
+    await requireServer(client);
     // Held by the session, not a transaction; ends with the connection.
     await client.query('SELECT pg_advisory_lock($1)', [ADVISORY_LOCK_KEY]);
     await client.query(MIGRATIONS_TABLE);
     const { rows } = await client.query<AppliedMigration>(APPLIED);
     requireSameHistory(migrations, rows);
-    const pending = migrations.slice(rows.length);
+    const pending = migrations.slice(rows.length, upTo?.length);
     for (const migration of pending) await applyMigration(client, migration);
     return pending.map(({ name }) => name);
   });
+}
+
+/** The history of a database, oldest first; empty when no migration was ever applied. */
+export async function appliedMigrations(client: pg.Client): Promise<AppliedMigration[]> {
+  const table = await client.query<{ isThere: boolean }>(`SELECT to_regclass('"_prisma_migrations"') IS NOT NULL AS "isThere"`);
+  return table.rows[0]?.isThere ? (await client.query<AppliedMigration>(APPLIED)).rows : [];
 }
 
 /**
@@ -53,8 +71,7 @@ export async function applyMigrations(databaseUrl: string, folder: string = MIGR
 export async function pendingMigrations(databaseUrl: string, folder: string = MIGRATIONS_FOLDER): Promise<string[]> {
   const migrations = await readMigrations(folder);
   return withConnection(databaseUrl, async (client) => {
-    const table = await client.query<{ isThere: boolean }>(`SELECT to_regclass('"_prisma_migrations"') IS NOT NULL AS "isThere"`);
-    const rows = table.rows[0]?.isThere ? (await client.query<AppliedMigration>(APPLIED)).rows : [];
+    const rows = await appliedMigrations(client);
     requireSameHistory(migrations, rows);
     return migrations.slice(rows.length).map(({ name }) => name);
   });

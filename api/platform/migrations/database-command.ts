@@ -4,21 +4,8 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { startEmbeddedPostgres } from '../embedded-postgres/start-embedded-postgres.js';
+import { withDatabase } from '../embedded-postgres/with-database.js';
 import { applyMigrations, MIGRATIONS_FOLDER, pendingMigrations } from './apply-migrations.js';
-
-const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
-
-async function main([command, name]: readonly string[]): Promise<number> {
-  const given = process.env['DATABASE_URL'];
-  const server = given === undefined ? await startEmbeddedPostgres(process.env['DATA_FOLDER'] ?? join(ROOT, '.data')) : undefined;
-  try {
-    return await runCommand(command, name, given ?? server?.url ?? '');
-  } finally {
-    await server?.stop();
-  }
-}
 
 async function runCommand(command: string | undefined, name: string | undefined, databaseUrl: string): Promise<number> {
   switch (command) {
@@ -64,4 +51,5 @@ async function missingSql(databaseUrl: string): Promise<string> {
   return sqlFromMigrationsToModels(databaseUrl);
 }
 
-process.exitCode = await main(process.argv.slice(2));
+const [command, name] = process.argv.slice(2);
+process.exitCode = await withDatabase(process.env, ({ databaseUrl }) => runCommand(command, name, databaseUrl));

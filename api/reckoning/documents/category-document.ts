@@ -1,5 +1,4 @@
 import type { Estimate } from '../results/estimate.js';
-import { changedValues } from '../../measurement/comparison/changed-values.js';
 import { movement } from '../../measurement/ranking/movement.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { Category, CategoryDocument, CategoryRow, Movement } from '../../contract/documents/release-documents.js';
@@ -7,6 +6,7 @@ import { chancesOf } from './chances-of.js';
 import { competitionTies } from './competition-ties.js';
 import { categoriesOf } from './edition-document.js';
 import { toFigure } from './figure.js';
+import { changedIn } from './changed-in.js';
 import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
@@ -66,19 +66,6 @@ function movesIn(
     const move = moves.get(slug) ?? { kind: 'new' as const, places: null, runAtTop: 0 };
     return category.comparability === 'notComparable' && move.kind !== 'new' ? { ...move, kind: 'notComparable', places: null } : move;
   };
-}
-
-/** Slugs of the variants whose measured value changed beyond noise, judged over the whole table. */
-function changedIn({ earlier, computed: { results } }: ReleaseContext, key: string): ReadonlySet<string> {
-  const pairs = (earlier[0]?.results ?? []).flatMap(({ variant, quantity, value, standardUncertainty, degreesOfFreedom }) => {
-    const now = results.get(variant)?.get(key)?.estimate;
-    const uncertainty = now?.standardUncertainty ?? null;
-    if (quantity !== key || !now || uncertainty === null || standardUncertainty === null) return [];
-    const before = { value: Number(value), standardUncertainty: Number(standardUncertainty), degreesOfFreedom: Number(degreesOfFreedom) };
-    return [{ variant, now: { ...now, standardUncertainty: uncertainty }, before }];
-  });
-  const changed = changedValues(pairs);
-  return new Set(pairs.filter((_, i) => changed[i]).map(({ variant }) => variant));
 }
 
 /** Change of the measured value against the edition before. */

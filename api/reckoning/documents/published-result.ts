@@ -7,6 +7,8 @@ export const publishedResultSchema = z.strictObject({
   value: z.string(),
   standardUncertainty: z.string().nullable(),
   degreesOfFreedom: z.string().nullable(),
+  /** Relative, without what is common to the whole table; not told by the first releases. */
+  besideTable: z.strictObject({ standardUncertainty: z.string(), degreesOfFreedom: z.string() }).nullable().optional(),
 });
 
 export type PublishedResult = z.infer<typeof publishedResultSchema>;

@@ -1,6 +1,8 @@
 /** The results of an edition: each variant's estimates from its accepted submissions. Pure. */
 import { mean } from '../../measurement/summary/mean.js';
 import type { ModelEvidence, ModelSeries } from '../../measurement/ranking/model-evidence.js';
+import { besideTable } from '../../measurement/ranking/beside-table.js';
+import type { Tail } from '../../measurement/bench-model/tail.js';
 import { modelProduct } from '../../measurement/ranking/model-product.js';
 import type { EffectsEvidence } from '../evidence/effects-evidence.js';
 import { bareEstimate, estimateOf } from './estimate.js';
@@ -34,6 +36,8 @@ export interface EditionResults {
   readonly quantities: readonly EditionQuantity[];
   /** Slug of the variant → key of the quantity → result. */
   readonly results: ReadonlyMap<string, ReadonlyMap<string, Result>>;
+  /** Key of the quantity → slug of the variant → how well its value is known beside the others: relative standard uncertainty and degrees of freedom. */
+  readonly besideTable: ReadonlyMap<string, ReadonlyMap<string, Tail>>;
   /** Key of a measured quantity → what the model of the bench found. */
   readonly fits: ModelSeries;
   /** Key of a measured quantity → what a specimen scatters by in general [%], and what submissions differ by beyond that. */
@@ -81,9 +85,11 @@ export function computeResults(
       }),
     );
   };
+  const results = new Map(variants.map((variant) => [variant, ofVariant(variant)]));
   return {
     quantities,
-    results: new Map(variants.map((variant) => [variant, ofVariant(variant)])),
+    results,
+    besideTable: new Map(quantities.map(({ key }) => [key, besideTableOf(key, results, fits)])),
     fits,
     spreads: new Map(
       [...direct].map(
@@ -97,6 +103,18 @@ export function computeResults(
       ),
     ),
   };
+}
+
+function besideTableOf(key: string, results: EditionResults['results'], fits: ModelSeries): ReadonlyMap<string, Tail> {
+  const known = [...results].flatMap(([variant, own]) => {
+    const evidence = own.get(key)?.evidence;
+    return evidence ? [{ variant, evidence }] : [];
+  });
+  const tails = besideTable(
+    known.map(({ evidence }) => evidence),
+    fits,
+  );
+  return new Map(known.flatMap(({ variant }, i) => (tails[i] ? [[variant, tails[i]] as const] : [])));
 }
 
 function overTheEdition(quantity: EditionQuantity, submissions: readonly ResultSubmission[], effects: EffectsEvidence): OverTheEdition {

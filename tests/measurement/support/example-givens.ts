@@ -59,6 +59,7 @@ const COMMON = {
   level: submissionLevel(design, 0, new Uint8Array(2)),
   evidenceOfModel,
   modelInput,
+  valueInTable: { value: 100, standardUncertainty: 0.01, degreesOfFreedom: 10 },
   drawnSeries: new Map([['force', new Float64Array(20)]]),
   drawCount: 10,
   compared,

@@ -1,0 +1,51 @@
+import { createHash } from 'node:crypto';
+import { fitSeries } from '../../api/measurement/bench-model/fit-series.js';
+import type { FittedSeries } from '../../api/measurement/bench-model/fit-series.js';
+import { randomStream } from '../../api/measurement/random/random-stream.js';
+import type { RandomStream } from '../../api/measurement/random/random-stream.js';
+import { seedFromDigest } from '../../api/measurement/random/seed-from-digest.js';
+import type { ModelEvidence } from '../../api/measurement/ranking/model-evidence.js';
+import { measureSeason } from './invented-season.js';
+import type { Season } from './invented-season.js';
+
+export const RIGS_AND_TESTERS = { rigSd: 0.01, testerSd: 0.01 };
+
+/** Settings in which all entries are equal: whatever is told apart is wrong. */
+export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
+  'no effects': {},
+  'rig 1 % + tester 1 %': RIGS_AND_TESTERS,
+  'one rig +2 %': { rigShift: 0.02 },
+  'one tester +2 %': { testerShift: 0.02 },
+  'n 3 to 12': { specimens: (random) => 3 + Math.floor(10 * random.nextUniform()) },
+  't(4) readings': { readingDegrees: 4 },
+  'all rig 1.4 %': { rigSd: 0.014 },
+  'all tester 1.4 %': { testerSd: 0.014 },
+  'spool/day 1.4 %': { submissionSd: 0.014 },
+  'spool/day 0.7 %': { submissionSd: 0.007 },
+  'told 0.5/0.25, are 0.83/1.5 %': {
+    rigSd: 0.0083,
+    testerSd: 0.015,
+    told: [
+      { cause: 'rig', relativeSd: 0.005, degreesOfFreedom: 12 },
+      { cause: 'tester', relativeSd: 0.0025, degreesOfFreedom: 12 },
+    ],
+  },
+  'one submission each, rig 1 + tester 1': { ...RIGS_AND_TESTERS, singleShare: 1 },
+  'two thirds with one submission': { ...RIGS_AND_TESTERS, singleShare: 2 / 3 },
+};
+
+/** A stream of its own for every trial of every setting. */
+export const streamOf = (seed: string): RandomStream => randomStream(seedFromDigest(createHash('sha256').update(seed).digest('hex')));
+export const percent = (share: number): string => (100 * share).toFixed(1);
+/** A share of n trials with its standard error. */
+export const withError = (share: number, n: number): string => `${percent(share)} ± ${percent(Math.sqrt((share * (1 - share)) / n))}`;
+
+/** One measured season, fitted. */
+export function fitted(season: Season, truth: readonly number[], random: RandomStream): FittedSeries {
+  const fit = fitSeries(measureSeason(season, truth, random));
+  if (fit.kind !== 'fitted') throw new Error('A season had values only, expected a fit. State a reproducibility.');
+  return fit;
+}
+
+export const evidenceOf = (fit: FittedSeries): ModelEvidence[] =>
+  fit.design.variants.map((variant, v) => ({ value: fit.values[v]!, factors: [{ series: 'force', variant, power: 1 }], without: {} }));

@@ -7,7 +7,7 @@ import { restoreBackup, tablesThatDiffer } from './platform/backup/restore-backu
 import { startEmbeddedPostgres } from './platform/embedded-postgres/start-embedded-postgres.js';
 import { releasesAt } from './releases/verify/release-source.js';
 import { chainFaults } from './releases/verify/verify-chain.js';
-import { verifyRelease } from './releases/verify/verify-release.js';
+import { verifyAny } from './releases/verify/verify-any.js';
 
 /**
  * Restores a backup elsewhere, holds every row against the backup and verifies every release that came back.
@@ -35,11 +35,11 @@ async function rowsThatDiffer(list: BackupList, databaseUrl: string): Promise<st
   return names.map((name) => `The rows of ${name} are not those of the backup.`);
 }
 
-/** Every release among the files, by its own digests, its signature and its chain, and recomputed where this program can. */
+/** Every release among the files, by its own digests, its signature and its chain, and recomputed by this program or its own. */
 async function releasesThatDiffer(dataFolder: string, { files }: BackupList, say: (line: string) => void): Promise<string[]> {
   if (!files.some(({ path }) => path.endsWith('/manifest.json'))) return [];
   const verdicts = [];
-  for (const source of await releasesAt(join(dataFolder, 'files'))) verdicts.push(await verifyRelease(source));
+  for (const source of await releasesAt(join(dataFolder, 'files'))) verdicts.push(await verifyAny(source));
   const figures = verdicts.reduce((sum, verdict) => sum + (verdict.figures ?? 0), 0);
   say(`${verdicts.length} releases verified, ${figures} figures recomputed.`);
   return [...verdicts.flatMap((verdict) => verdict.differences), ...chainFaults(verdicts)].map(

@@ -1,9 +1,10 @@
 /** The desk is built once for a version of the program: its pages are shells that hold no figure. */
 import { spawn } from 'node:child_process';
-import { createHash, randomUUID } from 'node:crypto';
-import { mkdir, readdir, readFile, readlink, rename, rm, symlink, writeFile } from 'node:fs/promises';
-import { basename, dirname, join, relative, resolve } from 'node:path';
+import { randomUUID } from 'node:crypto';
+import { mkdir, readFile, readlink, rename, rm, symlink, writeFile } from 'node:fs/promises';
+import { basename, dirname, join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { digestOfSources } from './platform/program/digest-of-sources.js';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 /** What a build is made from; what else changes leaves it as it is. */
@@ -19,7 +20,7 @@ export const currentDesk = (dataFolder: string): string => resolve(dataFolder, '
  * @throws Error with what the build said, when it fails
  */
 export async function buildDesk(dataFolder: string, path: string): Promise<void> {
-  const stamp = await digestOfSources();
+  const stamp = await digestOfSources(SOURCES);
   const current = currentDesk(dataFolder);
   const built = await readFile(join(current, STAMP), 'utf8').catch(() => null);
   if (built === stamp) return;
@@ -39,21 +40,6 @@ async function swapIn(current: string, name: string): Promise<void> {
   await rename(join(folder, `${name}.link`), current);
   const old = [`${name}.cache`, ...(before === null ? [] : [basename(before)])];
   await Promise.all(old.map((entry) => rm(join(folder, entry), { recursive: true, force: true })));
-}
-
-async function digestOfSources(): Promise<string> {
-  const hash = createHash('sha256');
-  for (const file of (await Promise.all(SOURCES.map((source) => filesBelow(join(ROOT, source))))).flat())
-    hash.update(`${relative(ROOT, file)}\n`).update(await readFile(file));
-  return hash.digest('hex');
-}
-
-async function filesBelow(path: string): Promise<string[]> {
-  const entries = await readdir(path, { withFileTypes: true, recursive: true }).catch(() => null);
-  if (entries === null) return [path];
-  return entries
-    .flatMap((entry) => (entry.isFile() && !entry.parentPath.includes('.astro') ? [join(entry.parentPath, entry.name)] : []))
-    .sort();
 }
 
 function runAstro(out: string, path: string): Promise<void> {

@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
+import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { SupersededRows } from '../platform/audit/superseded.store.js';
 import { Database } from '../platform/database/database.js';
+import type { Actor } from '../platform/http/access.js';
 import { toLine, toMaker, toVariant } from './catalogue-rows.js';
 import type { PageQuery } from '../contract/endpoints/catalogue.js';
 import { after, toPage } from './page.js';
@@ -16,24 +18,25 @@ export class CataloguePages {
   constructor(
     private readonly database: Database,
     private readonly superseded: SupersededRows,
+    private readonly keyReadings: KeyReadings,
   ) {}
 
   async makers(page: PageQuery) {
     return toPage(await this.database.client.maker.findMany(after('slug', page)), page.limit, slugOf, toMaker);
   }
 
-  async maker(slug: string) {
+  async maker(reader: Actor, slug: string) {
     const row = await this.database.client.maker.findUnique({ where: { slug } });
-    return row && withFormer(toMaker(row), await this.superseded.of([row.id]));
+    return row && this.withFormer(reader, toMaker(row), [row.id]);
   }
 
   async lines(page: PageQuery) {
     return toPage(await this.database.client.line.findMany({ ...after('slug', page), include: WITH_MAKER }), page.limit, slugOf, toLine);
   }
 
-  async line(slug: string) {
+  async line(reader: Actor, slug: string) {
     const row = await this.database.client.line.findUnique({ where: { slug }, include: WITH_MAKER });
-    return row && withFormer(toLine(row), await this.superseded.of([row.id]));
+    return row && this.withFormer(reader, toLine(row), [row.id]);
   }
 
   async variants(page: PageQuery) {
@@ -45,8 +48,16 @@ export class CataloguePages {
     );
   }
 
-  async variant(slug: string) {
+  async variant(reader: Actor, slug: string) {
     const row = await this.database.client.variant.findUnique({ where: { slug }, include: WITH_NAMES });
-    return row && withFormer(toVariant(row), await this.superseded.of([row.id, ...row.claims.map(({ id }) => id)]));
+    return row && this.withFormer(reader, toVariant(row), [row.id, ...row.claims.map(({ id }) => id)]);
+  }
+
+  /** What rested on a row names submissions, and so tells what their spools are: editors read it, and are known to have. */
+  private async withFormer<Row extends object>(reader: Actor, row: Row, ids: readonly string[]) {
+    if (!reader.roles.includes('editor')) return row;
+    const former = await this.superseded.of(ids);
+    await this.keyReadings.note(reader, 'key', { references: former.flatMap(({ rested }) => rested.submissions) });
+    return withFormer(row, former);
   }
 }

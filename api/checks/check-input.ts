@@ -63,6 +63,12 @@ export interface CheckInput {
   readonly ownDiameterMm: number | null;
   /** How often the tester has handed in this spool by this method, this time included. */
   readonly handIns: number;
+  /** Previews of this spool that the tester has looked at. */
+  readonly previews: number;
+  /** What the tester has read that tells what the spool is, oldest first; none where the testing is blind. */
+  readonly keyReadings: readonly ('key' | 'label' | 'results' | 'retest')[];
+  /** What is the same as the first time, or otherwise that should be the same, of a spool that is tested again; in words. */
+  readonly secondTime: readonly string[];
   /** References of earlier submissions with the very same readings. */
   readonly sameReadingsAs: readonly string[];
   readonly rigEvidence: 'inControl' | 'outOfControl' | 'learning' | 'noEvidence';
@@ -84,4 +90,7 @@ export const TOLD_AFTER_HAND_IN: readonly (keyof CheckInput)[] = [
   'hasDeclaredInterest',
   'sameDayRatios',
   'sameReadingsAs',
+  'obtainedOn',
+  'previews',
+  'secondTime',
 ];

@@ -19,9 +19,11 @@ import { implausibleStress } from './list/implausible-stress.js';
 import { instrumentNotNamed } from './list/instrument-not-named.js';
 import { labelAgainstItself } from './list/label-against-itself.js';
 import { manyHandIns } from './list/many-hand-ins.js';
+import { manyPreviews } from './list/many-previews.js';
 import { manyInvalid } from './list/many-invalid.js';
 import { methodNotActive } from './list/method-not-active.js';
 import { mixedUnits } from './list/mixed-units.js';
+import { notBlind } from './list/not-blind.js';
 import { numbersMissing } from './list/numbers-missing.js';
 import { outlier } from './list/outlier.js';
 import { readingsMissingForMethod } from './list/readings-missing-for-method.js';
@@ -30,6 +32,7 @@ import { retentionAboveWhole } from './list/retention-above-whole.js';
 import { rigLearning } from './list/rig-learning.js';
 import { rigOutOfControl } from './list/rig-out-of-control.js';
 import { rigWithoutEvidence } from './list/rig-without-evidence.js';
+import { sameHandsAgain } from './list/same-hands-again.js';
 import { sameReadings } from './list/same-readings.js';
 import { seenLabel } from './list/seen-label.js';
 import { severalInstruments } from './list/several-instruments.js';
@@ -43,7 +46,7 @@ import { unlikeOwnDays } from './list/unlike-own-days.js';
 import { unitSlip } from './list/unit-slip.js';
 
 /** Goes up with every change of a check, its limit or the list; an edition pins it when it opens. */
-export const CHECK_SET_VERSION = 4;
+export const CHECK_SET_VERSION = 5;
 
 export const CHECKS: readonly Check[] = [
   readingsMissingForMethod,
@@ -85,6 +88,9 @@ export const CHECKS: readonly Check[] = [
   rigLearning,
   declaredInterest,
   seenLabel,
+  notBlind,
   manyHandIns,
+  manyPreviews,
+  sameHandsAgain,
   labelAgainstItself,
 ];

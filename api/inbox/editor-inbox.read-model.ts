@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { InboxItem } from '../contract/endpoints/inbox.js';
+import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -15,6 +16,7 @@ export class EditorInbox {
   constructor(
     private readonly database: Database,
     private readonly proposals: ProposalsReadModel,
+    private readonly keyReadings: KeyReadings,
     private readonly clock: Clock,
   ) {}
 
@@ -22,6 +24,8 @@ export class EditorInbox {
     const now = this.clock.now();
     const today = new Date(now.toISOString().slice(0, 10));
     const proposals = await this.proposals.waitingFor(accountId);
+    const retests = await this.retests();
+    await this.keyReadings.note({ accountId }, 'retest', { codes: retests });
     return [
       ...waiting(
         'proposals_open',
@@ -31,7 +35,7 @@ export class EditorInbox {
       ...waiting('closings_due', await this.editions({ state: 'open', closesOn: { lt: today } })),
       ...waiting('releases_due', await this.editions({ state: 'closed', releases: { none: {} } })),
       ...waiting('corrections_due', await this.corrections()),
-      ...waiting('retests_open', await this.retests()),
+      ...waiting('retests_open', retests),
       ...waiting('certificates_ending', await this.uncalibrated(new Date(today.getTime() + DAYS_AHEAD * DAY_MS))),
     ];
   }

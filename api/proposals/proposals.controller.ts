@@ -24,13 +24,13 @@ export class ProposalsController {
     answer: schemas.proposalResponse,
   })
   async postProposal(@CurrentActor() actor: Actor, @Body({ schema: schemas.proposalRequest }) proposal: schemas.ProposalRequest) {
-    return this.proposals.one(await this.propose.run(actor, proposal));
+    return this.proposals.one(actor, await this.propose.run(actor, proposal));
   }
 
   @Get()
   @Endpoint({ summary: 'Proposals, newest first.', allow: ['reviewer', 'editor'], answer: schemas.proposalsResponse })
-  getProposals(@Query({ schema: schemas.proposalsQuery }) query: schemas.ProposalsQuery) {
-    return this.proposals.page(query);
+  getProposals(@CurrentActor() actor: Actor, @Query({ schema: schemas.proposalsQuery }) query: schemas.ProposalsQuery) {
+    return this.proposals.page(actor, query);
   }
 
   @Post(':id/refusal')
@@ -41,7 +41,7 @@ export class ProposalsController {
     @Body({ schema: schemas.proposalEndRequest }) { reason }: z.infer<typeof schemas.proposalEndRequest>,
   ) {
     await this.end.run(actor, id, 'declined', reason);
-    return this.proposals.one(id);
+    return this.proposals.one(actor, id);
   }
 
   @Post(':id/cancellation')
@@ -52,6 +52,6 @@ export class ProposalsController {
     @Body({ schema: schemas.proposalEndRequest }) { reason }: z.infer<typeof schemas.proposalEndRequest>,
   ) {
     await this.end.run(actor, id, 'calledOff', reason);
-    return this.proposals.one(id);
+    return this.proposals.one(actor, id);
   }
 }

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -29,10 +30,13 @@ interface ProposalToEnd {
 /** Proposals, as people see them and as those who carry them out need them. */
 @Injectable()
 export class ProposalsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly keyReadings: KeyReadings,
+  ) {}
 
   /** Newest first, two hundred a page. */
-  async page({ state, cursor }: ProposalsQuery): Promise<{ items: ProposalResponse[]; nextCursor: string | null }> {
+  async page(reader: Actor, { state, cursor }: ProposalsQuery): Promise<{ items: ProposalResponse[]; nextCursor: string | null }> {
     const rows = await this.database.client.proposal.findMany({
       where: { ...(state === undefined ? {} : IN_STATE[state]), ...(cursor === undefined ? {} : { id: { lt: cursor } }) },
       include: TOLD,
@@ -40,6 +44,7 @@ export class ProposalsReadModel {
       take: PAGE + 1,
     });
     const items = rows.slice(0, PAGE).map(toProposal);
+    await this.noteKeys(reader, items);
     return { items, nextCursor: rows.length > PAGE ? (items.at(-1)?.id ?? null) : null };
   }
 
@@ -53,8 +58,16 @@ export class ProposalsReadModel {
     return rows.map(toProposal);
   }
 
-  async one(id: string): Promise<ProposalResponse> {
-    return toProposal(await this.database.client.proposal.findUniqueOrThrow({ where: { id }, include: TOLD }));
+  async one(reader: Actor, id: string): Promise<ProposalResponse> {
+    const proposal = toProposal(await this.database.client.proposal.findUniqueOrThrow({ where: { id }, include: TOLD }));
+    await this.noteKeys(reader, [proposal]);
+    return proposal;
+  }
+
+  /** A proposal to say that a spool is another variant tells what it is. */
+  private noteKeys(reader: Actor, proposals: readonly ProposalResponse[]): Promise<void> {
+    const codes = proposals.flatMap(({ kind, object }) => (kind === 'reidentification' ? [object] : []));
+    return this.keyReadings.note(reader, 'key', { codes });
   }
 
   /** A proposal as whoever ends it needs it; null when there is none. */

@@ -10,12 +10,15 @@ import { runAstro } from './run-astro.js';
 import { SiteSource } from './site-source.js';
 import type { StandingFault } from './standing-checks/published-edition.js';
 import { EXCEPTIONS_FILE, RunStandingChecks } from './standing-checks/run-standing-checks.js';
-import { SOFTWARE_VERSION } from '../platform/program/software-version.js';
+import { digestOfSources } from '../platform/program/digest-of-sources.js';
+import { SOFTWARE_COMMIT, SOFTWARE_VERSION } from '../platform/program/software-version.js';
 
 const inWords = ({ check, where, words }: StandingFault): string => `${where}: ${words} (${check})`;
 
 /** Says, in the built site, from which releases and by which version of the program it was built. */
 const STAMP = 'built-from.txt';
+const SOURCES = ['site', 'api/contract', 'api/measurement/units', 'package-lock.json'];
+const DESK = 'site/desk';
 const BUILT = 'built-';
 /** A folder that was written to lately may be read from still, or be built by another program. */
 const OLD_MS = 3_600_000;
@@ -46,7 +49,7 @@ export class BuildSite {
 
   private async buildIfStale(): Promise<void> {
     const digests = (await this.releases.list()).map(({ digest }) => digest);
-    const stamp = sha256([SOFTWARE_VERSION, this.config.PUBLIC_URL, ...digests].join('\n'));
+    const stamp = await this.stampOf(digests);
     if ((await this.currentStamp()) === stamp) return;
     await this.requireStanding();
     const name = `${BUILT}${this.identifiers.secret().slice(0, 12)}`;
@@ -63,6 +66,13 @@ export class BuildSite {
     this.logger.log(`The site shows ${digests.length} releases.`);
   }
 
+  /** Another version of the program builds another site, from the same releases too. */
+  private async stampOf(digests: readonly string[]): Promise<string> {
+    const program = [SOFTWARE_VERSION, SOFTWARE_COMMIT ?? '', await digestOfSources(SOURCES, DESK)];
+    const { PUBLIC_URL, HOUSE_CONTACT } = this.config;
+    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, ...digests].join('\n')), ''].join('\n');
+  }
+
   private async currentStamp(): Promise<string | null> {
     return readFile(resolve(this.folder, 'current', STAMP), 'utf8').catch(() => null);
   }
@@ -72,7 +82,7 @@ export class BuildSite {
     if (faults.length === 0) return;
     throw new Error(
       `The site is not built, the one before it stays. ${faults.map(inWords).join(' ')} ` +
-        `Restore from a backup what is lost or changed, or let it stand by name in ${EXCEPTIONS_FILE}; then start the worker again.`,
+        `Run npm run rebuild-files, or restore from a backup what is lost or changed, or let it stand by name in ${EXCEPTIONS_FILE}; then start the worker again.`,
     );
   }
 

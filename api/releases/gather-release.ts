@@ -33,6 +33,17 @@ const LICENCES: Readonly<Record<Config['DATA_LICENCE'], Licence>> = {
 
 type Stated = Omit<Correction, 'before' | 'corrected'> | null;
 
+interface Heading {
+  readonly slug: string;
+  readonly revision: number;
+  readonly publishedAt: Date;
+  readonly stated: Stated;
+  readonly softwareVersion: string;
+}
+
+/** The release of an edition that was current at the time in question. */
+type CurrentRelease = (edition: string) => Promise<PublishedRelease | null>;
+
 /** Gathers everything that a release is computed from. Reads only. */
 @Injectable()
 export class GatherRelease {
@@ -46,19 +57,35 @@ export class GatherRelease {
   ) {}
 
   async run(slug: string, revision: number, publishedAt: Date, stated: Stated): Promise<ReleaseInputs> {
+    return this.asOf({ slug, revision, publishedAt, stated, softwareVersion: SOFTWARE_VERSION }, (edition) => this.releases.find(edition));
+  }
+
+  /**
+   * What a published release was computed from, as far as the record still has it: what was withdrawn or renamed since is missing.
+   * @throws Problem when what its erratum expected is not found
+   */
+  async again({ edition, revision, manifest }: PublishedRelease): Promise<ReleaseInputs> {
+    const publishedAt = new Date(manifest.publishedAt);
+    const erratum = (await this.releases.state(edition, revision))?.erratum as EditionDocument['erratum'] | undefined;
+    const stated = erratum ? { reasonCode: erratum.reasonCode, words: erratum.words, expects: erratum.expected } : null;
+    const heading = { slug: edition, revision, publishedAt, stated, softwareVersion: manifest.softwareVersion };
+    return this.asOf(heading, (slug) => this.releases.currentAt(slug, publishedAt));
+  }
+
+  private async asOf({ slug, revision, publishedAt, stated, softwareVersion }: Heading, current: CurrentRelease): Promise<ReleaseInputs> {
     const evidence = await this.evidence.of(slug);
     const variantIds = await this.editions.entriesOf(slug);
     const names = await this.catalogue.variantNames(variantIds);
-    const earlier = await this.earlierEditions(evidence.edition.previous);
+    const earlier = await this.earlierEditions(evidence.edition.previous, current);
     const pinned = await this.editions.pinnedAtOpening(slug);
-    const before = revision > 1 ? await this.releases.find(slug) : null;
+    const before = revision > 1 ? await this.releases.find(slug, revision - 1) : null;
     return {
       house: this.config.HOUSE_NAME,
       licence: LICENCES[this.config.DATA_LICENCE],
       isDemo: this.config.IS_DEMO,
       revision,
       publishedAt: publishedAt.toISOString(),
-      softwareVersion: SOFTWARE_VERSION,
+      softwareVersion,
       previousDigest: before?.digest ?? earlier[0]?.digest ?? null,
       evidence,
       variants: [...names.values()].sort((one, other) => (one.slug < other.slug ? -1 : 1)),
@@ -95,10 +122,10 @@ export class GatherRelease {
   }
 
   /** Current releases of the editions before, newest first, as their bundles tell them. */
-  private async earlierEditions(previous: string | null): Promise<EarlierEdition[]> {
+  private async earlierEditions(previous: string | null, current: CurrentRelease): Promise<EarlierEdition[]> {
     const found: EarlierEdition[] = [];
     for (let slug = previous; slug !== null;) {
-      const release = await this.releases.find(slug);
+      const release = await current(slug);
       if (!release) break;
       const bundle = await this.releases.kept<Bundle>(release, 'bundle.json');
       found.push(await this.earlierEdition(release, bundle));

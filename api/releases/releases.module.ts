@@ -18,6 +18,7 @@ import { PreviewsController } from './previews.controller.js';
 import { PreviewsStore } from './previews.store.js';
 import { PublishRelease } from './publish-release.js';
 import { PublishedReleases } from './published-releases.read-model.js';
+import { RebuildFiles } from './rebuild-files.js';
 import { ReleaseWork } from './release-work.js';
 import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
@@ -40,6 +41,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     PreviewsStore,
     PublishRelease,
     PublishedReleases,
+    RebuildFiles,
     ReleaseWork,
     ReleasesReadModel,
     ReleasesStore,

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
+import type { Prisma } from '../platform/database/generated/client.js';
 import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { manifestSchema } from '../contract/documents/release-documents.js';
@@ -54,10 +55,19 @@ export class ReleasesReadModel {
 
   /** A published revision, or the current one of an edition; null when there is none. */
   async find(edition: string, revision?: number): Promise<PublishedRelease | null> {
-    const row = await this.database.client.release.findFirst({
-      where: { edition: { slug: edition }, ...(revision === undefined ? { state: 'published' } : { revision, state: PUBLISHED }) },
-      include: WITH_EDITION,
+    return this.first({
+      edition: { slug: edition },
+      ...(revision === undefined ? { state: 'published' } : { revision, state: PUBLISHED }),
     });
+  }
+
+  /** The release of an edition that readers saw at a moment; null when there was none. */
+  async currentAt(edition: string, moment: Date): Promise<PublishedRelease | null> {
+    return this.first({ edition: { slug: edition }, state: PUBLISHED, publishedAt: { lte: moment } });
+  }
+
+  private async first(where: Prisma.ReleaseWhereInput): Promise<PublishedRelease | null> {
+    const row = await this.database.client.release.findFirst({ where, include: WITH_EDITION, orderBy: { revision: 'desc' } });
     if (!row || row.manifest === null || row.digest === null) return null;
     return {
       edition: row.edition.slug,

@@ -1,4 +1,5 @@
 import { Body, Controller, Get, Param, Post } from '@nestjs/common';
+import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -11,6 +12,7 @@ export class RetestsController {
   constructor(
     private readonly draw: DrawRetests,
     private readonly retests: RetestsReadModel,
+    private readonly keyReadings: KeyReadings,
   ) {}
 
   @Post()
@@ -26,14 +28,15 @@ export class RetestsController {
     @Body({ schema: schemas.drawRequest }) { percent }: schemas.DrawRequest,
   ) {
     await this.draw.run(actor, edition, percent);
-    return this.getRetests(edition);
+    return this.getRetests(actor, edition);
   }
 
   @Get()
   @Endpoint({ summary: 'What was drawn to be tested again, and whether it was.', allow: ['editor'], answer: schemas.retestsResponse })
-  async getRetests(@Param('edition') edition: string) {
+  async getRetests(@CurrentActor() actor: Actor, @Param('edition') edition: string) {
     const draw = await this.retests.ofEdition(edition);
     const items = (draw?.drawn ?? []).map(({ original, spool, method, again }) => ({ original, spool, method, isDone: again !== null }));
+    await this.keyReadings.note(actor, 'retest', { codes: items.map(({ spool }) => spool) });
     return { seed: draw?.seed ?? null, percent: draw?.percent ?? null, items, nextCursor: null };
   }
 }

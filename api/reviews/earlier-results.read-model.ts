@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -8,7 +9,10 @@ import { reviewProblems } from './reviews.errors.js';
 /** What others found of the same variant by the same method; hidden from a reviewer until the first judgement is given. */
 @Injectable()
 export class EarlierResultsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly keyReadings: KeyReadings,
+  ) {}
 
   /** @throws Problem 403 before the actor's own judgement of the standing revision */
   async of(actor: Actor, reference: string) {
@@ -41,6 +45,7 @@ export class EarlierResultsReadModel {
       orderBy: [{ benchDay: 'desc' }, { reference: 'desc' }],
       take: 50,
     });
+    await this.keyReadings.note(actor, 'results', { references: [reference, ...rows.map((row) => row.reference)] });
     return rows.map((row) => ({
       reference: row.reference,
       edition: row.edition.slug,

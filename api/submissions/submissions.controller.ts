@@ -63,7 +63,7 @@ export class SubmissionsController {
   @ApiConsumes(...MEDIA_TYPES)
   @ApiBody(handInBody)
   @Endpoint({
-    summary: 'Computes the figures and findings of what would be handed in; stores nothing.',
+    summary: 'Computes the figures and findings of what would be handed in; stores nothing of it, and counts previews of each spool.',
     allow: ['tester'],
     answer: previewAnswer,
     takes: 'files',

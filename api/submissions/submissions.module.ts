@@ -4,6 +4,7 @@
  * submitted, before a reviewer looks at it, or returned → takenBack by its tester.
  * Testers write and read their own, blind: no maker, line, claim or ratio. Reviewers and editors read all but drafts.
  * What was handed in is never changed; a later revision stands beside it. Only a draft is deleted.
+ * Who has read the key of a spool hands it in all the same: it is marked not blind. Previews of a spool are counted.
  * Preview and hand-in share one examination: unit parse, figures, checks.
  */
 import { Module } from '@nestjs/common';
@@ -22,6 +23,7 @@ import { ExamineSubmissions } from './examine/examine-submissions.js';
 import { FindSubjects } from './examine/find-subjects.js';
 import { HandInRevision } from './hand-in/hand-in-revision.js';
 import { HandInSubmissions } from './hand-in/hand-in-submissions.js';
+import { PreviewsStore } from './hand-in/previews.store.js';
 import { PreviewSubmissions } from './hand-in/preview-submissions.js';
 import { RequireFirst } from './hand-in/require-first.js';
 import { RequireRigsAsSeen } from './hand-in/require-rigs-as-seen.js';
@@ -58,6 +60,7 @@ import { TracesStore } from './traces/traces.store.js';
     RequireRigsAsSeen,
     TakeBackSubmission,
     PreviewSubmissions,
+    PreviewsStore,
     SaveDraft,
     DeleteDraft,
     SubmissionsStore,

@@ -123,6 +123,7 @@ function toEvidence(row: AcceptedRow, revision: AcceptedRow['revisions'][number]
     tester: tester.displayName,
     reviewer: revision.reviews.map(({ reviewer }) => reviewer.displayName).join(', '),
     benchDay: row.benchDay.toISOString().slice(0, 10),
+    isBlind: revision.isBlind,
     instruments: revision.instruments.map(({ instrument, certificate }) => ({ ...instrument, certificate })),
     temperatureC: revision.temperatureC.toFixed(),
     humidityPercent: revision.humidityPercent.toFixed(),

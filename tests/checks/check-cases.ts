@@ -309,6 +309,9 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
   ['date/before-its-time', 'the day before the edition opens', { input: { opensOn: '2026-01-18' } }, { input: { opensOn: '2026-01-17' } }],
   ['date/before-its-time', 'the day before its spool', { input: { obtainedOn: '2026-01-18' } }, { input: { obtainedOn: '2026-01-17' } }],
   ['tester/declared-interest', 'declared', { input: { hasDeclaredInterest: true } }, { input: { hasDeclaredInterest: false } }],
+  ['tester/not-blind', 'the key was read', { input: { keyReadings: ['key'] } }, { input: { keyReadings: [] } }],
+  ['tester/many-previews', 'one more than is usual', { input: { previews: 201 } }, { input: { previews: 200 } }],
+  ['retest/same-hands', 'the same rig', { input: { secondTime: ['R1 pulled it the first time'] } }, { input: { secondTime: [] } }],
   ['tester/seen-label', 'seen', { seenLabel: true }, { seenLabel: false }],
   ['readings/missing-for-method', 'no treated specimens', { method: 'abrasion' }, { ...knot(FORCES, WEAKER), method: 'abrasion' }],
   [

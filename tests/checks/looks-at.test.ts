@@ -37,15 +37,27 @@ test('a check is handed what it declares, and nothing else', () => {
 test('what comes from a label, a maker, a variant or others is not told in a preview', () => {
   const silent = CHECKS.filter((check) => !PREVIEW_CHECKS.includes(check)).map(({ code }) => code);
   expect(silent).toEqual([
+    'date/before-its-time',
     'figures/unit-slip',
     'figures/far-from-label',
     'figures/beyond-the-fibre',
     'readings/same-as-earlier',
     'tester/declared-interest',
+    'tester/many-previews',
+    'retest/same-hands',
     'label/against-itself',
   ]);
   // All of the input that is not the tester's own, an instrument, a method or the clock.
-  expect([...TOLD_AFTER_HAND_IN].sort()).toEqual(['hasDeclaredInterest', 'knownAreaMm2', 'sameDayRatios', 'sameReadingsAs', 'variant']);
+  expect([...TOLD_AFTER_HAND_IN].sort()).toEqual([
+    'hasDeclaredInterest',
+    'knownAreaMm2',
+    'obtainedOn',
+    'previews',
+    'sameDayRatios',
+    'sameReadingsAs',
+    'secondTime',
+    'variant',
+  ]);
 });
 
 test('no submission of the cases makes a preview say what rests on its variant', () => {
@@ -57,6 +69,9 @@ test('no submission of the cases makes a preview say what rests on its variant',
       hasDeclaredInterest: true,
       sameDayRatios: [0.45, 0.46],
       sameReadingsAs: ['S-2026-0001'],
+      obtainedOn: '2030-01-01',
+      previews: 999,
+      secondTime: ['R1 pulled it the first time'],
     };
     expect(checkSubmission(other, null, PREVIEW_CHECKS)).toEqual(checkSubmission(input, null, PREVIEW_CHECKS));
   }

@@ -1,6 +1,6 @@
 import { jest } from '@jest/globals';
 import { Logger } from '@nestjs/common';
-import { mkdir, readdir, readFile, readlink, rename, utimes } from 'node:fs/promises';
+import { mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { BuildSite } from '../../api/releases/build-site.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
@@ -38,6 +38,18 @@ test('of two builders at once one builds, from the file store: nobody listens he
   expect(await readFile(join(site, 'current/read/hand-in-file/index.html'), 'utf8')).toContain('bench day');
 }, 60_000);
 
+test('a newer program builds the site anew from the same releases; the same one does not', async () => {
+  const before = await current();
+  await building().run();
+  expect(await current()).toBe(before);
+  const stamp = await readFile(join(site, 'current/built-from.txt'), 'utf8');
+  await writeFile(join(site, 'current/built-from.txt'), stamp.replace(/^\S+/, '0.0.9'));
+  await building().run();
+  expect(await current()).not.toBe(before);
+  expect(await readFile(join(site, 'current/built-from.txt'), 'utf8')).toBe(stamp);
+  await rm(join(site, before), { recursive: true });
+}, 60_000);
+
 test('what another builds stays while it is young; what was left long ago goes', async () => {
   const before = await current();
   await publish(house.editor, '2026', await erratumFor(house.editor, '2026', 'catalogueError', 'A name.'));
@@ -65,7 +77,7 @@ describe('when a file of an old release is lost', () => {
     log.mockRestore();
     expect(said[0]).toMatch(/^Order site-build .* failed .*: The site is not built, the one before it stays\./);
     expect(said[0]).toContain(`2026/1/${LOST}: The file is lost or changed. (digests-match)`);
-    expect(said[0]).toContain('Restore from a backup');
+    expect(said[0]).toContain('Run npm run rebuild-files, or restore from a backup');
     expect(await current()).toBe(before);
   }, 60_000);
 

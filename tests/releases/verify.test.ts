@@ -12,6 +12,7 @@ import { manifestOf } from '../../api/reckoning/release-files.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
+import { verifyAny } from '../../api/releases/verify/verify-any.js';
 import { chainFaults } from '../../api/releases/verify/verify-chain.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { createHouse, workEdition } from '../support/house.js';
@@ -98,7 +99,7 @@ describe('whoever holds a release', () => {
   });
 
   test('verifies a folder of several with their chain, or an address, by the command', async () => {
-    const command = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-command.ts'];
+    const command = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-any-command.ts'];
     for (const place of [folder, address, `${address}/v1/releases/2026/2/`]) {
       const { code, output } = await ended(process.execPath, [...command, place]);
       expect([place, code, /figures recomputed, all equal/.test(output)]).toEqual([place, 0, true]);
@@ -189,6 +190,67 @@ describe('nothing is changed unseen', () => {
       expect.objectContaining({ file: '2026/2/manifest.json', where: '/previousDigest', expected: forged.digest }),
     ]);
   });
+});
+
+describe('a release of another program', () => {
+  /** A copy whose script is another, and in which values of the edition are changed before it is sealed. */
+  const ofAnother = (script: string, change: (edition: any) => void) =>
+    withCopy(async (copy) => {
+      await sealAnew(copy, async (read) => {
+        const edition = JSON.parse(await read('documents/edition.json'));
+        change(edition);
+        const program = `${await read('verify.mjs')}\n`;
+        return new Map([
+          ['documents/edition.json', canonicalJson(edition)],
+          ['verify.mjs', script === '' ? program : script],
+        ]);
+      });
+      return verifyAny((await releasesAt(copy))[0]!);
+    });
+  const toldBy = (script: string) =>
+    ofAnother(script, (edition) => {
+      edition.overall[0].score = '1';
+    });
+
+  test('may lack what was added since: that is told, and is no difference', async () => {
+    const { differences, otherwise, isByOwnProgram, figures } = await ofAnother('', (edition) => {
+      delete edition.overall[0].score;
+    });
+    expect([differences, otherwise.map(({ where }) => where), isByOwnProgram]).toEqual([[], ['/overall/0/score'], undefined]);
+    expect(figures).toBeGreaterThan(100);
+  });
+
+  test('that computes otherwise is computed again by its own program, which tells what is wrong', async () => {
+    const { differences, isByOwnProgram } = await toldBy('');
+    expect(isByOwnProgram).toBe(true);
+    expect(differences).toEqual([expect.objectContaining({ file: 'verify.mjs', expected: 'all figures equal' })]);
+    expect(differences[0]?.found).toMatch(/overall\/0\/score: found "1"/);
+    const well = await toldBy(`console.log('7 figures recomputed, all equal');`);
+    expect([well.differences, well.figures, well.otherwise.map(({ where }) => where)]).toEqual([[], 7, ['/overall/0/score']]);
+  });
+
+  test.each([
+    ['read the machine', `import { readFileSync } from 'node:fs'; readFileSync('/etc/passwd');`],
+    ['write', `import { writeFileSync } from 'node:fs'; writeFileSync(new URL('x', import.meta.url), 'x');`],
+    ['start programs', `import { execSync } from 'node:child_process'; execSync('true');`],
+  ])('cannot %s', async (_, script) => {
+    const { differences } = await toldBy(`${script} console.log('7 figures recomputed, all equal');`);
+    expect(differences[0]?.found).toMatch(/ERR_ACCESS_DENIED/);
+  });
+
+  test('is not run when any file of it is not as it was signed', async () => {
+    const { differences, isByOwnProgram } = await withCopy(async (copy) => {
+      await writeFile(join(copy, 'verify.mjs'), `console.log('7 figures recomputed, all equal');`);
+      return verifyAny((await releasesAt(copy))[0]!);
+    });
+    expect([differences.map(({ file }) => file), isByOwnProgram]).toEqual([['verify.mjs'], undefined]);
+  });
+
+  test('of another format is verified by the command, too', async () => {
+    const command = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-any-command.ts'];
+    const { code, output } = await ended(process.execPath, [...command, 'tests/releases/golden/format-1']);
+    expect([code, output.match(/recomputed by the program that lies in it/g)?.length]).toEqual([0, 3]);
+  }, 60_000);
 });
 
 test('a chain that leads to a release that is not there is told', async () => {

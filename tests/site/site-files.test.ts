@@ -285,3 +285,12 @@ test('each edition and each variant has a picture of its own for where it is sha
     expect(bytes.length).toBeLessThan(100_000);
   }
 });
+
+test('a submission whose tester had read what the spool is says so in words, the others do not', () => {
+  const { html } = page(pages.find(({ path }) => path.startsWith('/editions/2026/variants/'))!.path);
+  const told = html.split('<details').filter((part) => part.includes('specimens counted'));
+  const [notBlind, blind] = [told.filter((part) => part.includes('<dt>Not blind</dt>')), told.filter((part) => !part.includes('ot blind'))];
+  expect(notBlind.length).toBeGreaterThan(0);
+  expect(blind.length).toBeGreaterThan(0);
+  for (const part of notBlind) expect(part).toMatch(/, not blind<\/strong>[\s\S]*The tester had seen the label or read what the spool is/);
+});

@@ -35,8 +35,8 @@ export class LinesController {
 
   @Get(':slug')
   @Endpoint({ summary: 'One line.', allow: READERS, answer: schemas.lineResponse })
-  async getCatalogueLine(@Param('slug') slug: string) {
-    const line = await this.pages.line(slug);
+  async getCatalogueLine(@CurrentActor() actor: Actor, @Param('slug') slug: string) {
+    const line = await this.pages.line(actor, slug);
     if (!line) throw notOnRecord('line', slug);
     return line;
   }
@@ -56,7 +56,7 @@ export class LinesController {
     @Body({ schema: schemas.retirementRequest }) { reason }: schemas.RetirementRequest,
   ) {
     await this.retire.run(actor, { kind: 'line', slug, expectedVersion, reason });
-    return this.getCatalogueLine(slug);
+    return this.getCatalogueLine(actor, slug);
   }
 
   @Delete(':slug/retirement')

@@ -33,8 +33,8 @@ export class MakersController {
 
   @Get(':slug')
   @Endpoint({ summary: 'One maker.', allow: 'signedIn', answer: schemas.makerResponse })
-  async getCatalogueMaker(@Param('slug') slug: string) {
-    const maker = await this.pages.maker(slug);
+  async getCatalogueMaker(@CurrentActor() actor: Actor, @Param('slug') slug: string) {
+    const maker = await this.pages.maker(actor, slug);
     if (!maker) throw notOnRecord('maker', slug);
     return maker;
   }
@@ -54,7 +54,7 @@ export class MakersController {
     @Body({ schema: schemas.retirementRequest }) { reason }: schemas.RetirementRequest,
   ) {
     await this.retire.run(actor, { kind: 'maker', slug, expectedVersion, reason });
-    return this.getCatalogueMaker(slug);
+    return this.getCatalogueMaker(actor, slug);
   }
 
   @Delete(':slug/retirement')

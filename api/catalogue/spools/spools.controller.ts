@@ -34,13 +34,17 @@ export class SpoolsController {
     answer: schemas.spoolResponse,
   })
   async postSpool(@CurrentActor() actor: Actor, @Body({ schema: schemas.spoolRequest }) input: schemas.SpoolRequest) {
-    return this.getSpool(await this.add.run(actor, input));
+    return this.getSpool(actor, await this.add.run(actor, input));
   }
 
   @Get('catalogue/spools')
-  @Endpoint({ summary: 'Spools and what their blind codes stand for.', allow: ['editor'], answer: schemas.spoolsResponse })
-  getSpools(@Query({ schema: pageQuery }) page: PageQuery) {
-    return this.spools.page(page);
+  @Endpoint({
+    summary: 'Spools and what their blind codes stand for; who reads them tests them no more blind.',
+    allow: ['editor'],
+    answer: schemas.spoolsResponse,
+  })
+  getSpools(@CurrentActor() actor: Actor, @Query({ schema: pageQuery }) page: PageQuery) {
+    return this.spools.page(actor, page);
   }
 
   @Get('catalogue/labels')
@@ -48,9 +52,9 @@ export class SpoolsController {
   @Header('Content-Security-Policy', "default-src 'none'; style-src 'unsafe-inline'")
   @ApiQuery({ name: 'code', description: 'Blind code; given once for each spool', schema: { type: 'array', items: { type: 'string' } } })
   @Endpoint({ summary: 'Labels to print: blind codes alone, three a row on A4.', allow: ['editor'], answer: null, mediaType: 'text/html' })
-  async getLabels(@Query({ schema: schemas.labelsQuery }) { code }: schemas.LabelsQuery): Promise<string> {
+  async getLabels(@CurrentActor() actor: Actor, @Query({ schema: schemas.labelsQuery }) { code }: schemas.LabelsQuery): Promise<string> {
     const codes = code.map(normaliseBlindCode);
-    const known = await this.spools.blindByCodes(codes);
+    const known = await this.spools.labels(actor, codes);
     const missing = codes.find((one) => !known.some(({ blindCode }) => blindCode === one));
     if (missing !== undefined) throw spoolNotOnRecord(missing);
     return labelSheet(known);
@@ -58,8 +62,8 @@ export class SpoolsController {
 
   @Get('catalogue/spools/:code')
   @Endpoint({ summary: 'One spool and what its blind code stands for.', allow: ['editor'], answer: schemas.spoolResponse })
-  async getSpool(@Param('code') code: string) {
-    const spool = await this.spools.byCode(normaliseBlindCode(code));
+  async getSpool(@CurrentActor() actor: Actor, @Param('code') code: string) {
+    const spool = await this.spools.byCode(actor, normaliseBlindCode(code));
     if (!spool) throw spoolNotOnRecord(code);
     return spool;
   }
@@ -73,7 +77,7 @@ export class SpoolsController {
     @Body({ schema: schemas.spoolChange }) change: schemas.SpoolChange,
   ) {
     await this.change.run(actor, { code, expectedVersion, change });
-    return this.getSpool(code);
+    return this.getSpool(actor, code);
   }
 
   @Post('catalogue/spools/:code/reidentifications')
@@ -91,7 +95,7 @@ export class SpoolsController {
     @Body({ schema: secondedRequest }) { proposal }: z.infer<typeof secondedRequest>,
   ) {
     await this.reidentify.run(actor, { proposal, code, expectedVersion });
-    return this.getSpool(code);
+    return this.getSpool(actor, code);
   }
 
   @Get('spools')

@@ -1,8 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
+import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import { SupersededRows } from '../../platform/audit/superseded.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
+import type { Actor } from '../../platform/http/access.js';
 import type { PageQuery } from '../../contract/endpoints/catalogue.js';
 import { after, toPage } from '../page.js';
 import { withFormer } from '../with-former.js';
@@ -15,22 +17,25 @@ type Names = ReadonlyMap<string, string>;
 
 const codeOf = (row: { blindCode: string }): string => row.blindCode;
 
-/** Spools for editors, who hold the key, and for testers, who see blind codes. */
+/** Spools for editors, who hold the key and are known to have read it, and for testers, who see blind codes. */
 @Injectable()
 export class SpoolsReadModel {
   constructor(
     private readonly database: Database,
     private readonly accounts: AccountsReadModel,
     private readonly superseded: SupersededRows,
+    private readonly keyReadings: KeyReadings,
   ) {}
 
-  async page(page: PageQuery) {
+  async page(reader: Actor, page: PageQuery) {
     const rows = await this.database.client.spool.findMany({ ...after('blindCode', page), include: WITH_IDENTITIES });
+    await this.keyReadings.note(reader, 'key', { codes: rows.map(codeOf) });
     const names = await this.namesIn(rows);
     return toPage(rows, page.limit, codeOf, (row) => toSpool(row, names));
   }
 
-  async byCode(blindCode: string): Promise<SpoolResponse | null> {
+  async byCode(reader: Actor, blindCode: string): Promise<SpoolResponse | null> {
+    await this.keyReadings.note(reader, 'key', { codes: [blindCode] });
     const row = await this.database.client.spool.findUnique({ where: { blindCode }, include: WITH_IDENTITIES });
     return row && withFormer(toSpool(row, await this.namesIn([row])), await this.superseded.of([row.id]));
   }
@@ -41,8 +46,9 @@ export class SpoolsReadModel {
     return toPage(rows, page.limit, codeOf, ({ blindCode, lengthM }) => ({ blindCode, lengthM: lengthM?.toFixed() ?? null }));
   }
 
-  /** Codes and lengths alone of the named spools, in the order of the codes. */
-  async blindByCodes(codes: readonly string[]) {
+  /** Codes and lengths alone of the named spools, in the order of the codes, for whoever puts them on the spools and holds these. */
+  async labels(reader: Actor, codes: readonly string[]) {
+    await this.keyReadings.note(reader, 'label', { codes });
     const rows = await this.database.client.spool.findMany({
       where: { blindCode: { in: [...codes] } },
       orderBy: { blindCode: 'asc' },

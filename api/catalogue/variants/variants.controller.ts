@@ -39,8 +39,8 @@ export class VariantsController {
 
   @Get(':slug')
   @Endpoint({ summary: 'One variant with its claims.', allow: READERS, answer: schemas.variantResponse })
-  async getCatalogueVariant(@Param('slug') slug: string) {
-    const variant = await this.pages.variant(slug);
+  async getCatalogueVariant(@CurrentActor() actor: Actor, @Param('slug') slug: string) {
+    const variant = await this.pages.variant(actor, slug);
     if (!variant) throw notOnRecord('variant', slug);
     return variant;
   }
@@ -60,7 +60,7 @@ export class VariantsController {
     @Body({ schema: schemas.retirementRequest }) { reason }: schemas.RetirementRequest,
   ) {
     await this.retire.run(actor, { kind: 'variant', slug, expectedVersion, reason });
-    return this.getCatalogueVariant(slug);
+    return this.getCatalogueVariant(actor, slug);
   }
 
   @Delete(':slug/retirement')

@@ -4,6 +4,7 @@
  */
 import { z } from 'zod';
 import { amendmentSchema } from '../amendment.js';
+import { divisionRuleSchema } from '../division.js';
 import { traceSchema } from './trace.js';
 
 /** Of the documents and the inputs that they are computed from; raised when a program of before could not read them. */
@@ -174,12 +175,20 @@ export const erratumSchema = z
   })
   .describe('What a later revision changed');
 
+/** A division by name. */
+export const divisionNameSchema = z
+  .strictObject({ slug, name: z.string().describe('Name of the division') })
+  .describe(
+    'The division of an edition that a document is of; none of one that is of the whole edition, or of an edition with one division',
+  );
+
 /** What every document of a release begins with. */
 export const heading = {
   formatVersion,
   house: z.string().describe('Who publishes'),
   isDemo: z.boolean().describe('Whether the figures are invented for demonstration'),
   edition: z.strictObject({ slug, name: z.string().describe('Name'), openedOn: date, closedOn: date }).describe('The edition'),
+  division: divisionNameSchema.optional(),
   revision: z.int().describe('Revision of the release'),
   publishedAt: z.iso.datetime().describe('When it was published, UTC'),
 };
@@ -213,9 +222,27 @@ export const sensitivitySchema = z
   })
   .describe('What the overall order hangs on');
 
+const countsSchema = z
+  .strictObject({ entries: z.int(), submissions: z.int(), specimens: z.int(), testers: z.int(), rigs: z.int(), setAside: z.int() })
+  .describe('Evidence behind it');
+
+const amendmentsSchema = z
+  .array(amendmentSchema)
+  .optional()
+  .describe('What it took besides while it was open, with the reason; none where it took nothing');
+
+/**
+ * The tables of what may be compared: of an edition with one division the edition itself (`documents/edition.json`), else one of its
+ * divisions (`documents/divisions/{division}/edition.json`), with `division`, `takes` and `overruled`.
+ */
 export const editionDocumentSchema = z
   .strictObject({
     ...heading,
+    takes: divisionRuleSchema.optional(),
+    overruled: z
+      .array(z.strictObject({ variant: slug, reason: z.string().describe('Why, in the words of the editor') }))
+      .optional()
+      .describe('Entries that an editor put into this division against the rule; none where there is one division'),
     previousEdition: slug.nullable(),
     scheme: z
       .strictObject({
@@ -229,9 +256,7 @@ export const editionDocumentSchema = z
         categories: z.array(categorySchema).describe('Categories in order'),
       })
       .describe('Scheme'),
-    counts: z
-      .strictObject({ entries: z.int(), submissions: z.int(), specimens: z.int(), testers: z.int(), rigs: z.int(), setAside: z.int() })
-      .describe('Evidence behind the edition'),
+    counts: countsSchema,
     overall: z.array(overallRowSchema).describe('Overall standings, best first'),
     incomplete: z
       .array(
@@ -243,15 +268,37 @@ export const editionDocumentSchema = z
       )
       .describe('Entries not placed overall'),
     excluded: z.array(exclusionSchema).describe('Entries left out'),
-    amendments: z
-      .array(amendmentSchema)
-      .optional()
-      .describe('What it took besides while it was open, with the reason; none where it took nothing'),
+    amendments: amendmentsSchema,
     categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),
     sensitivity: sensitivitySchema.nullable().describe('Null where an uncertainty is not known'),
     erratum: erratumSchema.nullable(),
   })
   .describe('An edition as published');
+
+/** `documents/edition.json` of an edition with several divisions: what they are, and what holds for all. Their tables have documents of their own. */
+export const editionOfDivisionsSchema = z
+  .strictObject({
+    ...heading,
+    previousEdition: slug.nullable(),
+    divisions: z
+      .array(
+        z.strictObject({
+          slug,
+          name: z.string().describe('Name of the division'),
+          takes: divisionRuleSchema,
+          variants: z.array(slug).describe('Its entries, placed or not, by slug'),
+        }),
+      )
+      .min(2)
+      .describe('Divisions in the order of the editor; places never run across them'),
+    counts: countsSchema,
+    amendments: amendmentsSchema,
+    erratum: erratumSchema.nullable(),
+  })
+  .describe('An edition with several divisions, as published');
+
+/** What lies at `documents/edition.json`: the tables of the one division, or the list of several. */
+export const editionFileSchema = z.union([editionOfDivisionsSchema, editionDocumentSchema]);
 
 export const categoryDocumentSchema = z
   .strictObject({
@@ -365,6 +412,10 @@ export const publishedSubmissionSchema = z
       .describe('Instruments used'),
     spool: z.string().describe('Blind code'),
     benchDay: date,
+    isBlind: z
+      .boolean()
+      .optional()
+      .describe('False where its tester had seen the label or read what tells of the spool; not told in format 1'),
     figures: z.array(figureSchema).describe('Figures of this submission'),
     findings: z
       .array(
@@ -396,6 +447,7 @@ export const publishedClaimSchema = z
 export const historyPointSchema = z
   .strictObject({
     edition: slug,
+    division: slug.optional().describe('Division that it was in; none where the edition had one'),
     revision: z.int(),
     overallPlace: z.int().nullable(),
     outcome: z.enum(['placed', 'incomplete', 'excluded']).describe('How the variant fared'),
@@ -422,6 +474,7 @@ export const variantDocumentSchema = z
   .strictObject({
     ...heading,
     variant: variantNameSchema,
+    overruled: z.string().optional().describe('Why an editor put it into its division against the rule; none where the rule holds'),
     outcome: z.enum(['placed', 'incomplete', 'excluded']).describe('How the variant fared in this edition'),
     exclusion: exclusionSchema.omit({ variant: true }).nullable(),
     missing: z.array(slug).describe('Categories without an accepted result'),
@@ -627,6 +680,7 @@ export type OverallRow = z.infer<typeof overallRowSchema>;
 export type CategoryRow = z.infer<typeof categoryRowSchema>;
 export type Category = z.infer<typeof categorySchema>;
 export type EditionDocument = z.infer<typeof editionDocumentSchema>;
+export type EditionOfDivisions = z.infer<typeof editionOfDivisionsSchema>;
 export type CategoryDocument = z.infer<typeof categoryDocumentSchema>;
 export type VariantDocument = z.infer<typeof variantDocumentSchema>;
 export type PublishedSubmission = z.infer<typeof publishedSubmissionSchema>;

@@ -79,6 +79,10 @@ export const submissionResponse = z.strictObject({
   temperatureC: decimal.nullable().describe('Ambient temperature [°C]'),
   humidityPercent: decimal.nullable().describe('Relative humidity [%]'),
   hasSeenLabel: z.boolean().nullable().describe('Whether the tester has seen the unblinded label'),
+  isBlind: z
+    .boolean()
+    .nullable()
+    .describe('False where its tester has seen the label or had read what tells of the spool; null for a draft'),
   note: z.string().nullable().describe('Note of the tester'),
   fewerBecause: z.string().nullable().describe('Why fewer specimens count than the method asks for'),
   instruments: z

@@ -4,6 +4,7 @@ import { Database } from '../database/database.js';
 import type { Transaction } from '../database/database.js';
 import type { Prisma } from '../database/generated/client.js';
 import { uuid7 } from '../identifiers/uuid7.js';
+import { KeyReadings } from './key-readings.store.js';
 import { notValid } from '../http/validation.js';
 
 export interface Superseded {
@@ -28,6 +29,7 @@ const MOST_NAMED = 20;
 export class SupersededRows {
   constructor(
     private readonly database: Database,
+    private readonly keyReadings: KeyReadings,
     private readonly clock: Clock,
   ) {}
 
@@ -43,6 +45,8 @@ export class SupersededRows {
       const detail = `${submissions.length} submissions of ${editions.join(', ')} rest on it (${named}). Say why it changes: what stood there is kept beside it.`;
       throw notValid([{ pointer: '/reason', detail, code: 'reason_needed' }]);
     }
+    // Who reads what rests on a row reads what the spools of these are.
+    await this.keyReadings.note({ accountId: row.byId }, 'key', { references: submissions }, tx);
     const was = JSON.parse(JSON.stringify(row.was)) as Prisma.InputJsonObject;
     await tx.supersededRow.create({
       data: { id: uuid7(), ...row, was, reason, rested: { submissions: [...submissions], editions: [...editions] }, at: this.clock.now() },

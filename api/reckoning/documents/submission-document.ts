@@ -11,7 +11,7 @@ import { shownFigure, USUAL } from './figure.js';
 
 /** An accepted submission with every specimen and reading, counted or not. */
 export function publishedSubmission(submission: SubmissionEvidence, methods: readonly PinnedMethod[]): PublishedSubmission {
-  const { reference, revision, method, tester, reviewer, spool, benchDay, specimens, findings } = submission;
+  const { reference, revision, method, tester, reviewer, spool, benchDay, isBlind, specimens, findings } = submission;
   return {
     reference,
     revision,
@@ -23,6 +23,7 @@ export function publishedSubmission(submission: SubmissionEvidence, methods: rea
     instruments: submission.instruments.map(({ code, certificate }) => ({ code, calibration: certificate })),
     spool,
     benchDay,
+    isBlind,
     figures: figuresOf(submission, methods),
     findings: findings.map(({ code, message, resolution }) => ({ code, message, resolution })),
     specimens: specimens.map(({ number, condition, state, reason, readings, trace }) => ({

@@ -19,6 +19,8 @@ export interface SubmissionEvidence {
   readonly tester: string;
   readonly reviewer: string;
   readonly benchDay: string;
+  /** Whether its tester had neither seen the label nor read what tells of the spool. */
+  readonly isBlind: boolean;
   readonly instruments: readonly { readonly code: string; readonly kind: string; readonly certificate: string | null }[];
   readonly temperatureC: string;
   readonly humidityPercent: string;

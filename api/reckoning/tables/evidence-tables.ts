@@ -23,11 +23,12 @@ const submissionsTable = (variants: readonly VariantDocument[]): Table => ({
     text('rig', 'Instrument that took the readings'),
     { name: 'bench day', type: 'date', description: 'Local date at the bench' },
     text('spool', 'Blind code of the spool'),
+    text('blind', 'yes; no where its tester had seen the label or read what tells of the spool'),
   ],
   primaryKey: ['submission'],
   foreignKeys: [OF_VARIANT],
   rows: variants.flatMap(({ variant, submissions }) =>
-    submissions.map(({ reference, method, methodVersion, tester, reviewer, rig, benchDay, spool }) => ({
+    submissions.map(({ reference, method, methodVersion, tester, reviewer, rig, benchDay, spool, isBlind }) => ({
       submission: reference,
       variant: variant.slug,
       method,
@@ -37,6 +38,7 @@ const submissionsTable = (variants: readonly VariantDocument[]): Table => ({
       rig,
       'bench day': benchDay,
       spool,
+      blind: isBlind === false ? 'no' : 'yes',
     })),
   ),
 });

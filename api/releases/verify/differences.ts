@@ -8,6 +8,10 @@ export interface Difference {
   readonly expected: string;
 }
 
+/** Whether the value is one that a later program computes beside what was published, and changes nothing that was. */
+export const isAddition = ({ found }: Difference): boolean => found === NOTHING;
+
+const NOTHING = 'nothing';
 const DECIMAL = /^-?\d+(\.\d+)?$/;
 
 /** How many values in a document are numbers or decimals: the figures that a comparison holds side by side. */
@@ -49,7 +53,7 @@ const isContainer = (value: unknown): value is Record<string, unknown> => typeof
 const escaped = (key: string): string => key.replaceAll('~', '~0').replaceAll('/', '~1');
 
 function shown(value: unknown): string {
-  const text = value === undefined ? 'nothing' : JSON.stringify(value);
+  const text = value === undefined ? NOTHING : JSON.stringify(value);
   return text.length > 120 ? `${text.slice(0, 120)}…` : text;
 }
 

@@ -30,24 +30,29 @@ export interface Verdict {
   /** Null of a format that this program does not compute: the one that lies in the release does. */
   readonly figures: number | null;
   readonly differences: readonly Difference[];
+  /** What this program computes otherwise than the one that lies in the release, which is another; none where it is this one. */
+  readonly otherwise: readonly Difference[];
 }
 
 /** Not computed from the inputs: the program that computes. */
-const NOT_COMPUTED = ['verify.mjs'];
+export const SCRIPT = 'verify.mjs';
 const SEALS = ['manifest.json', 'signature.json'];
 
 /**
  * Checks every file against the manifest and the manifest against its signature, then computes the whole release again
  * from the inputs in its bundle and compares every byte.
+ * @param program SHA-256 of the script that this program puts into releases: of a release with another script, what is computed otherwise
+ * is told apart from what is wrong. Without it this is that script.
  * @throws Error when there is no manifest or no bundle to start from
  */
-export async function verifyRelease(source: ReleaseSource): Promise<Verdict> {
+export async function verifyRelease(source: ReleaseSource, program?: string): Promise<Verdict> {
   const manifestText = await textOf(source, 'manifest.json');
   const manifest = parsed(source, 'manifest.json', manifestText) as Manifest;
   const texts = new Map<string, string>();
   const sealed = (await Promise.all(manifest.files.map((file) => againstManifest(source, file, texts)))).flat();
   const signature = await source.read('signature.json');
   const computed = recompute(source, manifest, texts);
+  const isOwn = program === undefined || manifest.files.some(({ path, sha256: of }) => path === SCRIPT && of === program);
   return {
     name: source.name,
     edition: manifest.edition,
@@ -62,8 +67,9 @@ export async function verifyRelease(source: ReleaseSource): Promise<Verdict> {
       ...sealed,
       ...signatureFaults(signature, manifestText),
       ...(await unlisted(source, manifest)),
-      ...computed.differences,
+      ...(isOwn ? computed.differences : []),
     ],
+    otherwise: isOwn ? [] : computed.differences,
   };
 }
 
@@ -139,7 +145,7 @@ function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap
   const paths = new Set(computed.map(({ path }) => path));
   const differences = computed.flatMap(({ path, content }) => differencesOf(path, texts.get(path) ?? '', content));
   const extra = manifest.files
-    .filter(({ path }) => !paths.has(path) && !NOT_COMPUTED.includes(path))
+    .filter(({ path }) => !paths.has(path) && path !== SCRIPT)
     .map(({ path }) => ({ file: path, where: '', found: 'a file that nothing computes', expected: 'no such file' }));
   const headings = [
     ['edition', manifest.edition, inputs.evidence.edition.slug],

@@ -38,6 +38,12 @@ export class EvidenceReadModel {
     );
   }
 
+  /** How many previews of spools a tester has looked at, by the id of each. */
+  async previewsOf(testerId: string, spoolIds: readonly string[]): Promise<Map<string, number>> {
+    const rows = await this.database.client.spoolPreviews.findMany({ where: { testerId, spoolId: { in: [...new Set(spoolIds)] } } });
+    return new Map(rows.map(({ spoolId, count }) => [spoolId, count]));
+  }
+
   /** Submissions that stand with the very same content, by its digest. */
   async sameContent(digests: readonly string[]): Promise<Map<string, EarlierReadings>> {
     const rows = await this.database.client.submission.findMany({

@@ -8,6 +8,7 @@ import { instrumentsFor } from '../../checks/instruments-for.js';
 import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
 import { InstrumentsReadModel } from '../../instruments/instruments.read-model.js';
+import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import { Clock } from '../../platform/clock/clock.js';
 import type { InputFault } from '../../platform/errors/problem.js';
 import type { Actor } from '../../platform/http/access.js';
@@ -23,7 +24,7 @@ import type { HandIn } from '../intake/intake.js';
 import { ownEvidence, toOwnSubmission } from './own-evidence.js';
 import { handedInBefore, twiceInFile } from './repeated-faults.js';
 import { readSubmission } from './read-submission.js';
-import { secondTimeFaults } from './second-time-faults.js';
+import { sameHands } from './same-hands.js';
 
 interface Before {
   /** Whether nothing may be told that rests on a label, a maker, a variant or others' results. */
@@ -50,7 +51,7 @@ export interface Examined {
 }
 
 /** What the checks look at beside the submission itself. */
-type Beside = Pick<CheckInput, 'knownAreaMm2' | 'hasDeclaredInterest' | 'sameReadingsAs'>;
+type Beside = Pick<CheckInput, 'knownAreaMm2' | 'hasDeclaredInterest' | 'sameReadingsAs' | 'previews' | 'secondTime'>;
 type BesideOf = (read: ReadSubmission) => Beside;
 
 interface Evidence {
@@ -58,11 +59,12 @@ interface Evidence {
   readonly ownOf: (read: ReadSubmission) => ReturnType<typeof ownEvidence>;
   readonly rigEvidence: (read: ReadSubmission) => Pick<CheckInput, 'rigEvidence' | 'rigPulls'>;
   readonly rigRecords: ReadonlyMap<string, number>;
+  readonly keyReadings: (read: ReadSubmission) => CheckInput['keyReadings'];
 }
 
 type Read = ReadSubmission | { readonly faults: readonly InputFault[] };
 
-const NOTHING_BESIDE: Beside = { knownAreaMm2: null, hasDeclaredInterest: false, sameReadingsAs: [] };
+const NOTHING_BESIDE: Beside = { knownAreaMm2: null, hasDeclaredInterest: false, sameReadingsAs: [], previews: 0, secondTime: [] };
 const NOTHING_FOUND = { edition: null, spool: null, method: null };
 
 /** Reads, computes and checks what is handed in; stores nothing. The same for a preview and for the record, but that a preview looks at the tester's own readings, the instruments and the method alone. */
@@ -75,6 +77,7 @@ export class ExamineSubmissions {
     private readonly evidence: EvidenceReadModel,
     private readonly controlPulls: ControlPullsReadModel,
     private readonly retests: RetestsReadModel,
+    private readonly keyReadings: KeyReadings,
     private readonly clock: Clock,
   ) {}
 
@@ -103,11 +106,9 @@ export class ExamineSubmissions {
     const contents = handIns.map(({ content }) => content);
     const subjects = await this.findSubjects.run(contents, before.names);
     const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
-    const secondTimes = await this.retests.secondTimes(subjects.flatMap(({ spool }) => spool?.id ?? []));
     const found = handIns.map((handIn, index) => {
       const sought = subjects[index] ?? NOTHING_FOUND;
-      const faults = secondTimeFaults(actor.accountId, handIn.content, secondTimes.get(sought.spool?.id ?? ''));
-      const read = faults.length > 0 ? faults : readSubmission(actor.accountId, handIn, sought, instruments);
+      const read = readSubmission(actor.accountId, handIn, sought, instruments);
       return Array.isArray(read) ? { faults: read.map(handIn.locate) } : read;
     });
     const reads = before.isPreview === true ? found : await this.withoutRepeated(found, before);
@@ -133,7 +134,11 @@ export class ExamineSubmissions {
     });
   }
 
-  private check(read: ReadSubmission, { besideOf, ownOf, rigEvidence, rigRecords }: Evidence, isPreview: boolean): ExaminedSubmission {
+  private check(
+    read: ReadSubmission,
+    { besideOf, ownOf, rigEvidence, rigRecords, keyReadings }: Evidence,
+    isPreview: boolean,
+  ): ExaminedSubmission {
     const { content, subject, temperatureC } = read;
     const own = ownOf(read);
     const input: CheckInput = {
@@ -144,12 +149,14 @@ export class ExamineSubmissions {
       method: subject.method,
       variant: subject.spool.variant,
       ...rigEvidence(read),
+      keyReadings: keyReadings(read),
       opensOn: subject.edition.opensOn,
       obtainedOn: subject.spool.obtainedOn,
       today: dateAtBench(this.clock.now(), content.zone),
     };
     const findings = checkSubmission(input, subject.edition.checkSet, isPreview ? PREVIEW_CHECKS : CHECKS);
-    return { ...read, findings: sealedAfter(own.handIns, findings), rigRecords };
+    const isBlind = !content.seenLabel && input.keyReadings.length === 0;
+    return { ...read, findings: sealedAfter(own.handIns, findings), rigRecords, isBlind };
   }
 
   private async gather(actor: Actor, reads: readonly ReadSubmission[], before: Before): Promise<Evidence> {
@@ -157,19 +164,32 @@ export class ExamineSubmissions {
       besideOf: before.isPreview === true ? () => NOTHING_BESIDE : await this.beside(actor, reads, before),
       ownOf: await this.own(actor, reads, before),
       ...(await this.rigEvidence(reads)),
+      keyReadings: await this.keysRead(actor, reads),
     };
   }
 
+  private async keysRead(actor: Actor, reads: readonly ReadSubmission[]): Promise<Evidence['keyReadings']> {
+    const read = await this.keyReadings.of(
+      actor.accountId,
+      reads.map(({ subject }) => subject.spool.id),
+    );
+    return ({ subject }) => read.get(subject.spool.id) ?? [];
+  }
+
   private async beside(actor: Actor, reads: readonly ReadSubmission[], { ownId, earlier = [] }: Before): Promise<BesideOf> {
-    const [onRecord, knownAreasMm2, interests] = await Promise.all([
+    const spoolIds = reads.map(({ subject }) => subject.spool.id);
+    const [onRecord, knownAreasMm2, interests, secondTimes, previews] = await Promise.all([
       this.evidence.sameReadings(reads.map(({ readingsDigest }) => readingsDigest)),
       this.evidence.knownAreasMm2(reads.map(({ subject }) => subject.spool.variant.id)),
       this.accounts.interestsOf(actor.accountId),
+      this.retests.secondTimes(spoolIds),
+      this.evidence.previewsOf(actor.accountId, spoolIds),
     ]);
     const digests = new Set(earlier.map(({ readingsDigest }) => readingsDigest));
     const firstWith = new Map(reads.toReversed().map((read) => [read.readingsDigest, read]));
     return (read) => {
-      const { id, makerId } = read.subject.spool.variant;
+      const { id: spoolId, variant } = read.subject.spool;
+      const { id, makerId } = variant;
       const stored = (onRecord.get(read.readingsDigest) ?? [])
         .filter(({ submissionId }) => submissionId !== ownId)
         .map(({ reference }) => reference);
@@ -178,6 +198,8 @@ export class ExamineSubmissions {
         knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(id) ?? null,
         hasDeclaredInterest: interests.some((interest) => interest.makerId === makerId),
         sameReadingsAs: [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])],
+        previews: previews.get(spoolId) ?? 0,
+        secondTime: sameHands(actor.accountId, read.content, secondTimes.get(spoolId)),
       };
     };
   }

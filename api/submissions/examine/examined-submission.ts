@@ -23,6 +23,8 @@ export interface ExaminedSubmission extends ReadSubmission {
   readonly findings: readonly Finding[];
   /** Code of each rig of the hand-in → how many control pulls and strikes of it the checks saw. */
   readonly rigRecords: ReadonlyMap<string, number>;
+  /** Whether its tester has neither seen the label nor read what tells of the spool. */
+  readonly isBlind: boolean;
 }
 
 /** Whether a check blocks it. */
@@ -55,13 +57,14 @@ export const toRecord = (examined: ExaminedSubmission) => ({
 });
 export type SubmissionRecord = ReturnType<typeof toRecord>;
 
-const toRevisionColumns = ({ content, temperatureC, readingsDigest }: ExaminedSubmission) => ({
+const toRevisionColumns = ({ content, temperatureC, readingsDigest, isBlind }: ExaminedSubmission) => ({
   zone: content.zone,
   temperatureText: content.ambient.temperature.value,
   temperatureUnit: content.ambient.temperature.unit,
   temperatureC,
   humidityPercent: content.ambient.humidityPercent,
   hasSeenLabel: content.seenLabel,
+  isBlind,
   note: content.note ?? null,
   fewerBecause: content.fewerBecause ?? null,
   readingsDigest,

@@ -64,8 +64,8 @@ export class HandInRevision {
     const { id, reference, state, benchDay } = submission;
     if (!(await this.editions.holdOpen(tx, submission.editionId))) throw new Problem(submissionProblems['submissions/edition-closed']);
     const number = submission.revision + 1;
-    await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), record: toRecord(examined) }]);
     await this.store.handIn(tx, id, examined);
+    await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), record: toRecord(examined) }]);
     await this.requireRigsAsSeen.run(tx, examined.rigRecords);
     await this.audit.record(tx, {
       actorId: actor.accountId,

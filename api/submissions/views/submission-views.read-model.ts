@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Finding } from '../../checks/finding.js';
+import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
 import type { Actor } from '../../platform/http/access.js';
@@ -64,7 +65,10 @@ type ReviewRow = Prisma.ReviewGetPayload<{ include: typeof REVIEW }>;
 /** Submissions as screens show them. A tester sees the own ones, and of findings what is safe to know. */
 @Injectable()
 export class SubmissionViewsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly keyReadings: KeyReadings,
+  ) {}
 
   /** Newest first; drafts are their tester's alone. */
   async list(
@@ -166,6 +170,9 @@ export class SubmissionViewsReadModel {
       include: REVIEW,
       orderBy: { at: 'asc' },
     });
+    // Findings in full hold what the label says, and readings what others found: who reads them tests the spool no more blind.
+    const ofOthers = rows.filter(({ testerId }) => testerId !== actor.accountId);
+    await this.keyReadings.note(actor, 'results', { codes: ofOthers.map(({ spool }) => spool.blindCode) });
     rows.sort((one, other) => order.indexOf(one.id) - order.indexOf(other.id));
     return rows.map((row) =>
       toDetail(
@@ -233,7 +240,16 @@ function toDetail(actor: Actor, row: DetailRow, reviews: readonly ReviewRow[]): 
 
 type Bench = Pick<
   SubmissionResponse,
-  'zone' | 'temperature' | 'temperatureC' | 'humidityPercent' | 'hasSeenLabel' | 'note' | 'fewerBecause' | 'instruments' | 'specimens'
+  | 'zone'
+  | 'temperature'
+  | 'temperatureC'
+  | 'humidityPercent'
+  | 'hasSeenLabel'
+  | 'isBlind'
+  | 'note'
+  | 'fewerBecause'
+  | 'instruments'
+  | 'specimens'
 >;
 
 const toBench = (revision: DetailRow['revisions'][number] | undefined): Bench => ({
@@ -242,6 +258,7 @@ const toBench = (revision: DetailRow['revisions'][number] | undefined): Bench =>
   temperatureC: revision?.temperatureC.toFixed() ?? null,
   humidityPercent: revision?.humidityPercent.toFixed() ?? null,
   hasSeenLabel: revision?.hasSeenLabel ?? null,
+  isBlind: revision?.isBlind ?? null,
   note: revision?.note ?? null,
   fewerBecause: revision?.fewerBecause ?? null,
   instruments: (revision?.instruments ?? []).map(({ instrument, certificate }) => ({ ...instrument, certificate })),

@@ -62,6 +62,7 @@ export function inventSubmissions(season: Season, variant: VariantName, spool: s
       instruments: [{ code: rig, calibration: `NQ-CAL-${season.year - 1}-07` }],
       spool,
       benchDay: `${season.year}-01-${String(10 + index).padStart(2, '0')}`,
+      isBlind: index !== 2,
       figures: [],
       findings:
         index === 0

@@ -102,6 +102,11 @@ export type Claim = Prisma.ClaimModel
  */
 export type Spool = Prisma.SpoolModel
 /**
+ * Model KeyReading
+ * Who read what tells of a spool before it is published, in which way, and when first. Append-only.
+ */
+export type KeyReading = Prisma.KeyReadingModel
+/**
  * Model SpoolReidentification
  * A spool found to be another variant than was thought. Append-only.
  */
@@ -311,3 +316,8 @@ export type Trace = Prisma.TraceModel
  * A draft as it was saved before, so that what another tab overwrote can be had back. The last fifty of each draft.
  */
 export type DraftSave = Prisma.DraftSaveModel
+/**
+ * Model SpoolPreviews
+ * How often a tester looked at previews of a spool.
+ */
+export type SpoolPreviews = Prisma.SpoolPreviewsModel

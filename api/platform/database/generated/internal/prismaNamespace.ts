@@ -409,6 +409,7 @@ export const ModelName = {
   Variant: 'Variant',
   Claim: 'Claim',
   Spool: 'Spool',
+  KeyReading: 'KeyReading',
   SpoolReidentification: 'SpoolReidentification',
   ControlLine: 'ControlLine',
   ControlPull: 'ControlPull',
@@ -450,7 +451,8 @@ export const ModelName = {
   Reading: 'Reading',
   Finding: 'Finding',
   Trace: 'Trace',
-  DraftSave: 'DraftSave'
+  DraftSave: 'DraftSave',
+  SpoolPreviews: 'SpoolPreviews'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -466,7 +468,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "maker" | "line" | "variant" | "claim" | "spool" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1355,6 +1357,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.SpoolCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.SpoolCountAggregateOutputType> | number
+        }
+      }
+    }
+    KeyReading: {
+      payload: Prisma.$KeyReadingPayload<ExtArgs>
+      fields: Prisma.KeyReadingFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.KeyReadingFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.KeyReadingFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>
+        }
+        findFirst: {
+          args: Prisma.KeyReadingFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.KeyReadingFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>
+        }
+        findMany: {
+          args: Prisma.KeyReadingFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>[]
+        }
+        create: {
+          args: Prisma.KeyReadingCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>
+        }
+        createMany: {
+          args: Prisma.KeyReadingCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.KeyReadingCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>[]
+        }
+        delete: {
+          args: Prisma.KeyReadingDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>
+        }
+        update: {
+          args: Prisma.KeyReadingUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>
+        }
+        deleteMany: {
+          args: Prisma.KeyReadingDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.KeyReadingUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.KeyReadingUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>[]
+        }
+        upsert: {
+          args: Prisma.KeyReadingUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$KeyReadingPayload>
+        }
+        aggregate: {
+          args: Prisma.KeyReadingAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateKeyReading>
+        }
+        groupBy: {
+          args: Prisma.KeyReadingGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.KeyReadingGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.KeyReadingCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.KeyReadingCountAggregateOutputType> | number
         }
       }
     }
@@ -4466,6 +4542,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    SpoolPreviews: {
+      payload: Prisma.$SpoolPreviewsPayload<ExtArgs>
+      fields: Prisma.SpoolPreviewsFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.SpoolPreviewsFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.SpoolPreviewsFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>
+        }
+        findFirst: {
+          args: Prisma.SpoolPreviewsFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.SpoolPreviewsFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>
+        }
+        findMany: {
+          args: Prisma.SpoolPreviewsFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>[]
+        }
+        create: {
+          args: Prisma.SpoolPreviewsCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>
+        }
+        createMany: {
+          args: Prisma.SpoolPreviewsCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.SpoolPreviewsCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>[]
+        }
+        delete: {
+          args: Prisma.SpoolPreviewsDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>
+        }
+        update: {
+          args: Prisma.SpoolPreviewsUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>
+        }
+        deleteMany: {
+          args: Prisma.SpoolPreviewsDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.SpoolPreviewsUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.SpoolPreviewsUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>[]
+        }
+        upsert: {
+          args: Prisma.SpoolPreviewsUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SpoolPreviewsPayload>
+        }
+        aggregate: {
+          args: Prisma.SpoolPreviewsAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateSpoolPreviews>
+        }
+        groupBy: {
+          args: Prisma.SpoolPreviewsGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SpoolPreviewsGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.SpoolPreviewsCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SpoolPreviewsCountAggregateOutputType> | number
+        }
+      }
+    }
   }
 } & {
   other: {
@@ -4666,6 +4816,16 @@ export const SpoolScalarFieldEnum = {
 } as const
 
 export type SpoolScalarFieldEnum = (typeof SpoolScalarFieldEnum)[keyof typeof SpoolScalarFieldEnum]
+
+
+export const KeyReadingScalarFieldEnum = {
+  accountId: 'accountId',
+  spoolId: 'spoolId',
+  how: 'how',
+  at: 'at'
+} as const
+
+export type KeyReadingScalarFieldEnum = (typeof KeyReadingScalarFieldEnum)[keyof typeof KeyReadingScalarFieldEnum]
 
 
 export const SpoolReidentificationScalarFieldEnum = {
@@ -5130,6 +5290,7 @@ export const SubmissionRevisionScalarFieldEnum = {
   temperatureC: 'temperatureC',
   humidityPercent: 'humidityPercent',
   hasSeenLabel: 'hasSeenLabel',
+  isBlind: 'isBlind',
   note: 'note',
   fewerBecause: 'fewerBecause',
   readingsDigest: 'readingsDigest',
@@ -5207,6 +5368,16 @@ export const DraftSaveScalarFieldEnum = {
 } as const
 
 export type DraftSaveScalarFieldEnum = (typeof DraftSaveScalarFieldEnum)[keyof typeof DraftSaveScalarFieldEnum]
+
+
+export const SpoolPreviewsScalarFieldEnum = {
+  testerId: 'testerId',
+  spoolId: 'spoolId',
+  count: 'count',
+  lastAt: 'lastAt'
+} as const
+
+export type SpoolPreviewsScalarFieldEnum = (typeof SpoolPreviewsScalarFieldEnum)[keyof typeof SpoolPreviewsScalarFieldEnum]
 
 
 export const SortOrder = {
@@ -5516,6 +5687,7 @@ export type GlobalOmitConfig = {
   variant?: Prisma.VariantOmit
   claim?: Prisma.ClaimOmit
   spool?: Prisma.SpoolOmit
+  keyReading?: Prisma.KeyReadingOmit
   spoolReidentification?: Prisma.SpoolReidentificationOmit
   controlLine?: Prisma.ControlLineOmit
   controlPull?: Prisma.ControlPullOmit
@@ -5558,6 +5730,7 @@ export type GlobalOmitConfig = {
   finding?: Prisma.FindingOmit
   trace?: Prisma.TraceOmit
   draftSave?: Prisma.DraftSaveOmit
+  spoolPreviews?: Prisma.SpoolPreviewsOmit
 }
 
 /* Types for Logging */

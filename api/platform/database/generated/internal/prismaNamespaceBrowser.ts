@@ -63,6 +63,7 @@ export const ModelName = {
   Variant: 'Variant',
   Claim: 'Claim',
   Spool: 'Spool',
+  KeyReading: 'KeyReading',
   SpoolReidentification: 'SpoolReidentification',
   ControlLine: 'ControlLine',
   ControlPull: 'ControlPull',
@@ -104,7 +105,8 @@ export const ModelName = {
   Reading: 'Reading',
   Finding: 'Finding',
   Trace: 'Trace',
-  DraftSave: 'DraftSave'
+  DraftSave: 'DraftSave',
+  SpoolPreviews: 'SpoolPreviews'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -284,6 +286,16 @@ export const SpoolScalarFieldEnum = {
 } as const
 
 export type SpoolScalarFieldEnum = (typeof SpoolScalarFieldEnum)[keyof typeof SpoolScalarFieldEnum]
+
+
+export const KeyReadingScalarFieldEnum = {
+  accountId: 'accountId',
+  spoolId: 'spoolId',
+  how: 'how',
+  at: 'at'
+} as const
+
+export type KeyReadingScalarFieldEnum = (typeof KeyReadingScalarFieldEnum)[keyof typeof KeyReadingScalarFieldEnum]
 
 
 export const SpoolReidentificationScalarFieldEnum = {
@@ -748,6 +760,7 @@ export const SubmissionRevisionScalarFieldEnum = {
   temperatureC: 'temperatureC',
   humidityPercent: 'humidityPercent',
   hasSeenLabel: 'hasSeenLabel',
+  isBlind: 'isBlind',
   note: 'note',
   fewerBecause: 'fewerBecause',
   readingsDigest: 'readingsDigest',
@@ -825,6 +838,16 @@ export const DraftSaveScalarFieldEnum = {
 } as const
 
 export type DraftSaveScalarFieldEnum = (typeof DraftSaveScalarFieldEnum)[keyof typeof DraftSaveScalarFieldEnum]
+
+
+export const SpoolPreviewsScalarFieldEnum = {
+  testerId: 'testerId',
+  spoolId: 'spoolId',
+  count: 'count',
+  lastAt: 'lastAt'
+} as const
+
+export type SpoolPreviewsScalarFieldEnum = (typeof SpoolPreviewsScalarFieldEnum)[keyof typeof SpoolPreviewsScalarFieldEnum]
 
 
 export const SortOrder = {

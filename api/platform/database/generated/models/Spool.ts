@@ -256,6 +256,8 @@ export type SpoolWhereInput = {
   submissions?: Prisma.SubmissionListRelationFilter
   reidentifications?: Prisma.SpoolReidentificationListRelationFilter
   retest?: Prisma.XOR<Prisma.RetestNullableScalarRelationFilter, Prisma.RetestWhereInput> | null
+  keyReadings?: Prisma.KeyReadingListRelationFilter
+  previews?: Prisma.SpoolPreviewsListRelationFilter
 }
 
 export type SpoolOrderByWithRelationInput = {
@@ -272,6 +274,8 @@ export type SpoolOrderByWithRelationInput = {
   submissions?: Prisma.SubmissionOrderByRelationAggregateInput
   reidentifications?: Prisma.SpoolReidentificationOrderByRelationAggregateInput
   retest?: Prisma.RetestOrderByWithRelationInput
+  keyReadings?: Prisma.KeyReadingOrderByRelationAggregateInput
+  previews?: Prisma.SpoolPreviewsOrderByRelationAggregateInput
 }
 
 export type SpoolWhereUniqueInput = Prisma.AtLeast<{
@@ -291,6 +295,8 @@ export type SpoolWhereUniqueInput = Prisma.AtLeast<{
   submissions?: Prisma.SubmissionListRelationFilter
   reidentifications?: Prisma.SpoolReidentificationListRelationFilter
   retest?: Prisma.XOR<Prisma.RetestNullableScalarRelationFilter, Prisma.RetestWhereInput> | null
+  keyReadings?: Prisma.KeyReadingListRelationFilter
+  previews?: Prisma.SpoolPreviewsListRelationFilter
 }, "id" | "blindCode">
 
 export type SpoolOrderByWithAggregationInput = {
@@ -338,6 +344,8 @@ export type SpoolCreateInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateInput = {
@@ -353,6 +361,8 @@ export type SpoolUncheckedCreateInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUpdateInput = {
@@ -368,6 +378,8 @@ export type SpoolUpdateInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateInput = {
@@ -383,6 +395,8 @@ export type SpoolUncheckedUpdateInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateManyInput = {
@@ -531,6 +545,20 @@ export type NullableDecimalFieldUpdateOperationsInput = {
   divide?: runtime.Decimal | runtime.DecimalJsLike | number | string
 }
 
+export type SpoolCreateNestedOneWithoutKeyReadingsInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutKeyReadingsInput, Prisma.SpoolUncheckedCreateWithoutKeyReadingsInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutKeyReadingsInput
+  connect?: Prisma.SpoolWhereUniqueInput
+}
+
+export type SpoolUpdateOneRequiredWithoutKeyReadingsNestedInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutKeyReadingsInput, Prisma.SpoolUncheckedCreateWithoutKeyReadingsInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutKeyReadingsInput
+  upsert?: Prisma.SpoolUpsertWithoutKeyReadingsInput
+  connect?: Prisma.SpoolWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutKeyReadingsInput, Prisma.SpoolUpdateWithoutKeyReadingsInput>, Prisma.SpoolUncheckedUpdateWithoutKeyReadingsInput>
+}
+
 export type SpoolCreateNestedOneWithoutReidentificationsInput = {
   create?: Prisma.XOR<Prisma.SpoolCreateWithoutReidentificationsInput, Prisma.SpoolUncheckedCreateWithoutReidentificationsInput>
   connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutReidentificationsInput
@@ -573,6 +601,20 @@ export type SpoolUpdateOneRequiredWithoutSubmissionsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutSubmissionsInput, Prisma.SpoolUpdateWithoutSubmissionsInput>, Prisma.SpoolUncheckedUpdateWithoutSubmissionsInput>
 }
 
+export type SpoolCreateNestedOneWithoutPreviewsInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutPreviewsInput, Prisma.SpoolUncheckedCreateWithoutPreviewsInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutPreviewsInput
+  connect?: Prisma.SpoolWhereUniqueInput
+}
+
+export type SpoolUpdateOneRequiredWithoutPreviewsNestedInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutPreviewsInput, Prisma.SpoolUncheckedCreateWithoutPreviewsInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutPreviewsInput
+  upsert?: Prisma.SpoolUpsertWithoutPreviewsInput
+  connect?: Prisma.SpoolWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutPreviewsInput, Prisma.SpoolUpdateWithoutPreviewsInput>, Prisma.SpoolUncheckedUpdateWithoutPreviewsInput>
+}
+
 export type SpoolCreateWithoutVariantInput = {
   id?: string
   blindCode: string
@@ -585,6 +627,8 @@ export type SpoolCreateWithoutVariantInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutVariantInput = {
@@ -599,6 +643,8 @@ export type SpoolUncheckedCreateWithoutVariantInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutVariantInput = {
@@ -642,6 +688,86 @@ export type SpoolScalarWhereInput = {
   version?: Prisma.IntFilter<"Spool"> | number
 }
 
+export type SpoolCreateWithoutKeyReadingsInput = {
+  id?: string
+  blindCode: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
+  id?: string
+  blindCode: string
+  variantId: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolCreateOrConnectWithoutKeyReadingsInput = {
+  where: Prisma.SpoolWhereUniqueInput
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutKeyReadingsInput, Prisma.SpoolUncheckedCreateWithoutKeyReadingsInput>
+}
+
+export type SpoolUpsertWithoutKeyReadingsInput = {
+  update: Prisma.XOR<Prisma.SpoolUpdateWithoutKeyReadingsInput, Prisma.SpoolUncheckedUpdateWithoutKeyReadingsInput>
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutKeyReadingsInput, Prisma.SpoolUncheckedCreateWithoutKeyReadingsInput>
+  where?: Prisma.SpoolWhereInput
+}
+
+export type SpoolUpdateToOneWithWhereWithoutKeyReadingsInput = {
+  where?: Prisma.SpoolWhereInput
+  data: Prisma.XOR<Prisma.SpoolUpdateWithoutKeyReadingsInput, Prisma.SpoolUncheckedUpdateWithoutKeyReadingsInput>
+}
+
+export type SpoolUpdateWithoutKeyReadingsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  variantId?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+}
+
 export type SpoolCreateWithoutReidentificationsInput = {
   id?: string
   blindCode: string
@@ -654,6 +780,8 @@ export type SpoolCreateWithoutReidentificationsInput = {
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutReidentificationsInput = {
@@ -668,6 +796,8 @@ export type SpoolUncheckedCreateWithoutReidentificationsInput = {
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutReidentificationsInput = {
@@ -698,6 +828,8 @@ export type SpoolUpdateWithoutReidentificationsInput = {
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
@@ -712,6 +844,8 @@ export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutRetestInput = {
@@ -726,6 +860,8 @@ export type SpoolCreateWithoutRetestInput = {
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutRetestInput = {
@@ -740,6 +876,8 @@ export type SpoolUncheckedCreateWithoutRetestInput = {
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutRetestInput = {
@@ -770,6 +908,8 @@ export type SpoolUpdateWithoutRetestInput = {
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutRetestInput = {
@@ -784,6 +924,8 @@ export type SpoolUncheckedUpdateWithoutRetestInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutSubmissionsInput = {
@@ -798,6 +940,8 @@ export type SpoolCreateWithoutSubmissionsInput = {
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutSubmissionsInput = {
@@ -812,6 +956,8 @@ export type SpoolUncheckedCreateWithoutSubmissionsInput = {
   version?: number
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutSubmissionsInput = {
@@ -842,6 +988,8 @@ export type SpoolUpdateWithoutSubmissionsInput = {
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
@@ -856,6 +1004,88 @@ export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolCreateWithoutPreviewsInput = {
+  id?: string
+  blindCode: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolUncheckedCreateWithoutPreviewsInput = {
+  id?: string
+  blindCode: string
+  variantId: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolCreateOrConnectWithoutPreviewsInput = {
+  where: Prisma.SpoolWhereUniqueInput
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutPreviewsInput, Prisma.SpoolUncheckedCreateWithoutPreviewsInput>
+}
+
+export type SpoolUpsertWithoutPreviewsInput = {
+  update: Prisma.XOR<Prisma.SpoolUpdateWithoutPreviewsInput, Prisma.SpoolUncheckedUpdateWithoutPreviewsInput>
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutPreviewsInput, Prisma.SpoolUncheckedCreateWithoutPreviewsInput>
+  where?: Prisma.SpoolWhereInput
+}
+
+export type SpoolUpdateToOneWithWhereWithoutPreviewsInput = {
+  where?: Prisma.SpoolWhereInput
+  data: Prisma.XOR<Prisma.SpoolUpdateWithoutPreviewsInput, Prisma.SpoolUncheckedUpdateWithoutPreviewsInput>
+}
+
+export type SpoolUpdateWithoutPreviewsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolUncheckedUpdateWithoutPreviewsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  variantId?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateManyVariantInput = {
@@ -881,6 +1111,8 @@ export type SpoolUpdateWithoutVariantInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutVariantInput = {
@@ -895,6 +1127,8 @@ export type SpoolUncheckedUpdateWithoutVariantInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateManyWithoutVariantInput = {
@@ -916,11 +1150,15 @@ export type SpoolUncheckedUpdateManyWithoutVariantInput = {
 export type SpoolCountOutputType = {
   submissions: number
   reidentifications: number
+  keyReadings: number
+  previews: number
 }
 
 export type SpoolCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   submissions?: boolean | SpoolCountOutputTypeCountSubmissionsArgs
   reidentifications?: boolean | SpoolCountOutputTypeCountReidentificationsArgs
+  keyReadings?: boolean | SpoolCountOutputTypeCountKeyReadingsArgs
+  previews?: boolean | SpoolCountOutputTypeCountPreviewsArgs
 }
 
 /**
@@ -947,6 +1185,20 @@ export type SpoolCountOutputTypeCountReidentificationsArgs<ExtArgs extends runti
   where?: Prisma.SpoolReidentificationWhereInput
 }
 
+/**
+ * SpoolCountOutputType without action
+ */
+export type SpoolCountOutputTypeCountKeyReadingsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.KeyReadingWhereInput
+}
+
+/**
+ * SpoolCountOutputType without action
+ */
+export type SpoolCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.SpoolPreviewsWhereInput
+}
+
 
 export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -962,6 +1214,8 @@ export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
   reidentifications?: boolean | Prisma.Spool$reidentificationsArgs<ExtArgs>
   retest?: boolean | Prisma.Spool$retestArgs<ExtArgs>
+  keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
+  previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["spool"]>
 
@@ -1009,6 +1263,8 @@ export type SpoolInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
   reidentifications?: boolean | Prisma.Spool$reidentificationsArgs<ExtArgs>
   retest?: boolean | Prisma.Spool$retestArgs<ExtArgs>
+  keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
+  previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type SpoolIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1025,6 +1281,8 @@ export type $SpoolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
     submissions: Prisma.$SubmissionPayload<ExtArgs>[]
     reidentifications: Prisma.$SpoolReidentificationPayload<ExtArgs>[]
     retest: Prisma.$RetestPayload<ExtArgs> | null
+    keyReadings: Prisma.$KeyReadingPayload<ExtArgs>[]
+    previews: Prisma.$SpoolPreviewsPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1446,6 +1704,8 @@ export interface Prisma__SpoolClient<T, Null = never, ExtArgs extends runtime.Ty
   submissions<T extends Prisma.Spool$submissionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$submissionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SubmissionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   reidentifications<T extends Prisma.Spool$reidentificationsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$reidentificationsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SpoolReidentificationPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   retest<T extends Prisma.Spool$retestArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$retestArgs<ExtArgs>>): Prisma.Prisma__RetestClient<runtime.Types.Result.GetResult<Prisma.$RetestPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  keyReadings<T extends Prisma.Spool$keyReadingsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$keyReadingsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$KeyReadingPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  previews<T extends Prisma.Spool$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SpoolPreviewsPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1949,6 +2209,54 @@ export type Spool$retestArgs<ExtArgs extends runtime.Types.Extensions.InternalAr
    */
   include?: Prisma.RetestInclude<ExtArgs> | null
   where?: Prisma.RetestWhereInput
+}
+
+/**
+ * Spool.keyReadings
+ */
+export type Spool$keyReadingsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the KeyReading
+   */
+  select?: Prisma.KeyReadingSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the KeyReading
+   */
+  omit?: Prisma.KeyReadingOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.KeyReadingInclude<ExtArgs> | null
+  where?: Prisma.KeyReadingWhereInput
+  orderBy?: Prisma.KeyReadingOrderByWithRelationInput | Prisma.KeyReadingOrderByWithRelationInput[]
+  cursor?: Prisma.KeyReadingWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.KeyReadingScalarFieldEnum | Prisma.KeyReadingScalarFieldEnum[]
+}
+
+/**
+ * Spool.previews
+ */
+export type Spool$previewsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the SpoolPreviews
+   */
+  select?: Prisma.SpoolPreviewsSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the SpoolPreviews
+   */
+  omit?: Prisma.SpoolPreviewsOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.SpoolPreviewsInclude<ExtArgs> | null
+  where?: Prisma.SpoolPreviewsWhereInput
+  orderBy?: Prisma.SpoolPreviewsOrderByWithRelationInput | Prisma.SpoolPreviewsOrderByWithRelationInput[]
+  cursor?: Prisma.SpoolPreviewsWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.SpoolPreviewsScalarFieldEnum | Prisma.SpoolPreviewsScalarFieldEnum[]
 }
 
 /**

@@ -51,6 +51,7 @@ export type SubmissionRevisionMinAggregateOutputType = {
   temperatureC: runtime.Decimal | null
   humidityPercent: runtime.Decimal | null
   hasSeenLabel: boolean | null
+  isBlind: boolean | null
   note: string | null
   fewerBecause: string | null
   readingsDigest: string | null
@@ -68,6 +69,7 @@ export type SubmissionRevisionMaxAggregateOutputType = {
   temperatureC: runtime.Decimal | null
   humidityPercent: runtime.Decimal | null
   hasSeenLabel: boolean | null
+  isBlind: boolean | null
   note: string | null
   fewerBecause: string | null
   readingsDigest: string | null
@@ -85,6 +87,7 @@ export type SubmissionRevisionCountAggregateOutputType = {
   temperatureC: number
   humidityPercent: number
   hasSeenLabel: number
+  isBlind: number
   note: number
   fewerBecause: number
   readingsDigest: number
@@ -119,6 +122,7 @@ export type SubmissionRevisionMinAggregateInputType = {
   temperatureC?: true
   humidityPercent?: true
   hasSeenLabel?: true
+  isBlind?: true
   note?: true
   fewerBecause?: true
   readingsDigest?: true
@@ -136,6 +140,7 @@ export type SubmissionRevisionMaxAggregateInputType = {
   temperatureC?: true
   humidityPercent?: true
   hasSeenLabel?: true
+  isBlind?: true
   note?: true
   fewerBecause?: true
   readingsDigest?: true
@@ -153,6 +158,7 @@ export type SubmissionRevisionCountAggregateInputType = {
   temperatureC?: true
   humidityPercent?: true
   hasSeenLabel?: true
+  isBlind?: true
   note?: true
   fewerBecause?: true
   readingsDigest?: true
@@ -258,6 +264,7 @@ export type SubmissionRevisionGroupByOutputType = {
   temperatureC: runtime.Decimal
   humidityPercent: runtime.Decimal
   hasSeenLabel: boolean
+  isBlind: boolean
   note: string | null
   fewerBecause: string | null
   readingsDigest: string
@@ -299,6 +306,7 @@ export type SubmissionRevisionWhereInput = {
   temperatureC?: Prisma.DecimalFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFilter<"SubmissionRevision"> | boolean
+  isBlind?: Prisma.BoolFilter<"SubmissionRevision"> | boolean
   note?: Prisma.StringNullableFilter<"SubmissionRevision"> | string | null
   fewerBecause?: Prisma.StringNullableFilter<"SubmissionRevision"> | string | null
   readingsDigest?: Prisma.StringFilter<"SubmissionRevision"> | string
@@ -323,6 +331,7 @@ export type SubmissionRevisionOrderByWithRelationInput = {
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
   hasSeenLabel?: Prisma.SortOrder
+  isBlind?: Prisma.SortOrder
   note?: Prisma.SortOrderInput | Prisma.SortOrder
   fewerBecause?: Prisma.SortOrderInput | Prisma.SortOrder
   readingsDigest?: Prisma.SortOrder
@@ -351,6 +360,7 @@ export type SubmissionRevisionWhereUniqueInput = Prisma.AtLeast<{
   temperatureC?: Prisma.DecimalFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFilter<"SubmissionRevision"> | boolean
+  isBlind?: Prisma.BoolFilter<"SubmissionRevision"> | boolean
   note?: Prisma.StringNullableFilter<"SubmissionRevision"> | string | null
   fewerBecause?: Prisma.StringNullableFilter<"SubmissionRevision"> | string | null
   readingsDigest?: Prisma.StringFilter<"SubmissionRevision"> | string
@@ -375,6 +385,7 @@ export type SubmissionRevisionOrderByWithAggregationInput = {
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
   hasSeenLabel?: Prisma.SortOrder
+  isBlind?: Prisma.SortOrder
   note?: Prisma.SortOrderInput | Prisma.SortOrder
   fewerBecause?: Prisma.SortOrderInput | Prisma.SortOrder
   readingsDigest?: Prisma.SortOrder
@@ -401,6 +412,7 @@ export type SubmissionRevisionScalarWhereWithAggregatesInput = {
   temperatureC?: Prisma.DecimalWithAggregatesFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalWithAggregatesFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolWithAggregatesFilter<"SubmissionRevision"> | boolean
+  isBlind?: Prisma.BoolWithAggregatesFilter<"SubmissionRevision"> | boolean
   note?: Prisma.StringNullableWithAggregatesFilter<"SubmissionRevision"> | string | null
   fewerBecause?: Prisma.StringNullableWithAggregatesFilter<"SubmissionRevision"> | string | null
   readingsDigest?: Prisma.StringWithAggregatesFilter<"SubmissionRevision"> | string
@@ -418,6 +430,7 @@ export type SubmissionRevisionCreateInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -442,6 +455,7 @@ export type SubmissionRevisionUncheckedCreateInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -464,6 +478,7 @@ export type SubmissionRevisionUpdateInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -488,6 +503,7 @@ export type SubmissionRevisionUncheckedUpdateInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -511,6 +527,7 @@ export type SubmissionRevisionCreateManyInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -528,6 +545,7 @@ export type SubmissionRevisionUpdateManyMutationInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -546,6 +564,7 @@ export type SubmissionRevisionUncheckedUpdateManyInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -584,6 +603,7 @@ export type SubmissionRevisionCountOrderByAggregateInput = {
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
   hasSeenLabel?: Prisma.SortOrder
+  isBlind?: Prisma.SortOrder
   note?: Prisma.SortOrder
   fewerBecause?: Prisma.SortOrder
   readingsDigest?: Prisma.SortOrder
@@ -609,6 +629,7 @@ export type SubmissionRevisionMaxOrderByAggregateInput = {
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
   hasSeenLabel?: Prisma.SortOrder
+  isBlind?: Prisma.SortOrder
   note?: Prisma.SortOrder
   fewerBecause?: Prisma.SortOrder
   readingsDigest?: Prisma.SortOrder
@@ -626,6 +647,7 @@ export type SubmissionRevisionMinOrderByAggregateInput = {
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
   hasSeenLabel?: Prisma.SortOrder
+  isBlind?: Prisma.SortOrder
   note?: Prisma.SortOrder
   fewerBecause?: Prisma.SortOrder
   readingsDigest?: Prisma.SortOrder
@@ -761,6 +783,7 @@ export type SubmissionRevisionCreateWithoutReviewsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -784,6 +807,7 @@ export type SubmissionRevisionUncheckedCreateWithoutReviewsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -821,6 +845,7 @@ export type SubmissionRevisionUpdateWithoutReviewsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -844,6 +869,7 @@ export type SubmissionRevisionUncheckedUpdateWithoutReviewsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -865,6 +891,7 @@ export type SubmissionRevisionCreateWithoutJudgementsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -888,6 +915,7 @@ export type SubmissionRevisionUncheckedCreateWithoutJudgementsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -925,6 +953,7 @@ export type SubmissionRevisionUpdateWithoutJudgementsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -948,6 +977,7 @@ export type SubmissionRevisionUncheckedUpdateWithoutJudgementsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -969,6 +999,7 @@ export type SubmissionRevisionCreateWithoutSubmissionInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -991,6 +1022,7 @@ export type SubmissionRevisionUncheckedCreateWithoutSubmissionInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1043,6 +1075,7 @@ export type SubmissionRevisionScalarWhereInput = {
   temperatureC?: Prisma.DecimalFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFilter<"SubmissionRevision"> | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFilter<"SubmissionRevision"> | boolean
+  isBlind?: Prisma.BoolFilter<"SubmissionRevision"> | boolean
   note?: Prisma.StringNullableFilter<"SubmissionRevision"> | string | null
   fewerBecause?: Prisma.StringNullableFilter<"SubmissionRevision"> | string | null
   readingsDigest?: Prisma.StringFilter<"SubmissionRevision"> | string
@@ -1060,6 +1093,7 @@ export type SubmissionRevisionCreateWithoutInstrumentsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1083,6 +1117,7 @@ export type SubmissionRevisionUncheckedCreateWithoutInstrumentsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1120,6 +1155,7 @@ export type SubmissionRevisionUpdateWithoutInstrumentsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1143,6 +1179,7 @@ export type SubmissionRevisionUncheckedUpdateWithoutInstrumentsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1164,6 +1201,7 @@ export type SubmissionRevisionCreateWithoutSpecimensInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1187,6 +1225,7 @@ export type SubmissionRevisionUncheckedCreateWithoutSpecimensInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1224,6 +1263,7 @@ export type SubmissionRevisionUpdateWithoutSpecimensInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1247,6 +1287,7 @@ export type SubmissionRevisionUncheckedUpdateWithoutSpecimensInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1268,6 +1309,7 @@ export type SubmissionRevisionCreateWithoutFindingsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1291,6 +1333,7 @@ export type SubmissionRevisionUncheckedCreateWithoutFindingsInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1328,6 +1371,7 @@ export type SubmissionRevisionUpdateWithoutFindingsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1351,6 +1395,7 @@ export type SubmissionRevisionUncheckedUpdateWithoutFindingsInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1372,6 +1417,7 @@ export type SubmissionRevisionCreateManySubmissionInput = {
   temperatureC: runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent: runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel: boolean
+  isBlind?: boolean
   note?: string | null
   fewerBecause?: string | null
   readingsDigest: string
@@ -1389,6 +1435,7 @@ export type SubmissionRevisionUpdateWithoutSubmissionInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1411,6 +1458,7 @@ export type SubmissionRevisionUncheckedUpdateWithoutSubmissionInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1433,6 +1481,7 @@ export type SubmissionRevisionUncheckedUpdateManyWithoutSubmissionInput = {
   temperatureC?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   humidityPercent?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
   hasSeenLabel?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  isBlind?: Prisma.BoolFieldUpdateOperationsInput | boolean
   note?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   fewerBecause?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   readingsDigest?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1518,6 +1567,7 @@ export type SubmissionRevisionSelect<ExtArgs extends runtime.Types.Extensions.In
   temperatureC?: boolean
   humidityPercent?: boolean
   hasSeenLabel?: boolean
+  isBlind?: boolean
   note?: boolean
   fewerBecause?: boolean
   readingsDigest?: boolean
@@ -1543,6 +1593,7 @@ export type SubmissionRevisionSelectCreateManyAndReturn<ExtArgs extends runtime.
   temperatureC?: boolean
   humidityPercent?: boolean
   hasSeenLabel?: boolean
+  isBlind?: boolean
   note?: boolean
   fewerBecause?: boolean
   readingsDigest?: boolean
@@ -1562,6 +1613,7 @@ export type SubmissionRevisionSelectUpdateManyAndReturn<ExtArgs extends runtime.
   temperatureC?: boolean
   humidityPercent?: boolean
   hasSeenLabel?: boolean
+  isBlind?: boolean
   note?: boolean
   fewerBecause?: boolean
   readingsDigest?: boolean
@@ -1581,6 +1633,7 @@ export type SubmissionRevisionSelectScalar = {
   temperatureC?: boolean
   humidityPercent?: boolean
   hasSeenLabel?: boolean
+  isBlind?: boolean
   note?: boolean
   fewerBecause?: boolean
   readingsDigest?: boolean
@@ -1588,7 +1641,7 @@ export type SubmissionRevisionSelectScalar = {
   figures?: boolean
 }
 
-export type SubmissionRevisionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "submissionId" | "number" | "handedInAt" | "zone" | "temperatureText" | "temperatureUnit" | "temperatureC" | "humidityPercent" | "hasSeenLabel" | "note" | "fewerBecause" | "readingsDigest" | "checkSetVersion" | "figures", ExtArgs["result"]["submissionRevision"]>
+export type SubmissionRevisionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "submissionId" | "number" | "handedInAt" | "zone" | "temperatureText" | "temperatureUnit" | "temperatureC" | "humidityPercent" | "hasSeenLabel" | "isBlind" | "note" | "fewerBecause" | "readingsDigest" | "checkSetVersion" | "figures", ExtArgs["result"]["submissionRevision"]>
 export type SubmissionRevisionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   submission?: boolean | Prisma.SubmissionDefaultArgs<ExtArgs>
   instruments?: boolean | Prisma.SubmissionRevision$instrumentsArgs<ExtArgs>
@@ -1629,6 +1682,10 @@ export type $SubmissionRevisionPayload<ExtArgs extends runtime.Types.Extensions.
     temperatureC: runtime.Decimal
     humidityPercent: runtime.Decimal
     hasSeenLabel: boolean
+    /**
+     * False where its tester has seen the label, or had read what tells of the spool.
+     */
+    isBlind: boolean
     note: string | null
     /**
      * Why fewer specimens count than the method asks for.
@@ -2082,6 +2139,7 @@ export interface SubmissionRevisionFieldRefs {
   readonly temperatureC: Prisma.FieldRef<"SubmissionRevision", 'Decimal'>
   readonly humidityPercent: Prisma.FieldRef<"SubmissionRevision", 'Decimal'>
   readonly hasSeenLabel: Prisma.FieldRef<"SubmissionRevision", 'Boolean'>
+  readonly isBlind: Prisma.FieldRef<"SubmissionRevision", 'Boolean'>
   readonly note: Prisma.FieldRef<"SubmissionRevision", 'String'>
   readonly fewerBecause: Prisma.FieldRef<"SubmissionRevision", 'String'>
   readonly readingsDigest: Prisma.FieldRef<"SubmissionRevision", 'String'>

@@ -7,6 +7,7 @@ import { drill } from './backup-drill.js';
 import { checkBackup } from './platform/backup/check-backup.js';
 import { makeBackup } from './platform/backup/make-backup.js';
 import { restoreBackup } from './platform/backup/restore-backup.js';
+import { letProgramIn } from './platform/migrations/grant-program.js';
 import { withDatabase } from './platform/embedded-postgres/with-database.js';
 
 const say = (line: string): void => {
@@ -21,7 +22,10 @@ async function backup(folder: string): Promise<void> {
 
 async function restore(folder: string): Promise<void> {
   say(`Restoring ${folder} …`);
-  await withDatabase(process.env, (place) => restoreBackup(folder, place, say));
+  await withDatabase(process.env, async (place) => {
+    await restoreBackup(folder, place, say);
+    await letProgramIn(place.databaseUrl, place.programUrl);
+  });
   say('Restored. Start the program: it builds the site again.');
 }
 

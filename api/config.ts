@@ -5,6 +5,7 @@ const flag = z.enum(['true', 'false']).transform((text) => text === 'true');
 
 const configSchema = z.object({
   DATABASE_URL: z.string().min(1),
+  DATABASE_OWNER_URL: z.string().default(''),
   HOST: z.string().default('127.0.0.1'),
   PORT: z.coerce.number().int().min(0).max(65_535).default(3000),
   DATA_FOLDER: z.string().default('.data'),

@@ -6,6 +6,7 @@ import { demoAccounts } from '../prisma/seed/demo-accounts.js';
 import { HOUSE } from '../prisma/seed/house/house-name.js';
 import { buildDesk } from './build-desk.js';
 import { applyMigrations } from './platform/migrations/apply-migrations.js';
+import { letProgramIn } from './platform/migrations/grant-program.js';
 import { ClosingList } from './platform/start-up/closing-list.js';
 import { onEnd } from './platform/start-up/end-signals.js';
 import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from './platform/start-up/first-run.js';
@@ -30,8 +31,9 @@ async function end(exitCode: number): Promise<never> {
 }
 
 async function start(options: StartOptions): Promise<void> {
-  const databaseUrl = await openDatabase(options, closing);
-  await prepareDatabase(options, databaseUrl);
+  const { ownerUrl, programUrl: databaseUrl } = await openDatabase(options, closing);
+  await prepareDatabase(options, ownerUrl);
+  await letProgramIn(ownerUrl, databaseUrl);
   await step('Building the desk', () => buildDesk(options.dataFolder, process.env['PATH'] ?? ''));
 
   const contents = await readContents(

@@ -9,6 +9,7 @@ import { ReleasesReadModel } from './releases.read-model.js';
 import { secondsUntil } from './seconds-until.js';
 import { SigningKey } from './signing-key.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
+import { verifyScript } from './verify/verify-script.js';
 
 /** What the worker does for releases: carries out orders, and finishes what an earlier worker left. */
 @Injectable()
@@ -27,6 +28,8 @@ export class ReleaseWork {
 
   /** @param withSite whether this process builds the site as well */
   async start(withSite: boolean): Promise<void> {
+    // The script is made from the files that this process was loaded from, before anybody lays a newer version over them.
+    await verifyScript();
     const fault = await this.key.fault();
     if (fault !== null) this.log.error(fault);
     await this.renewOrders();

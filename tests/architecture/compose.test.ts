@@ -11,7 +11,10 @@ interface Service {
   readonly cap_drop: readonly string[];
   readonly security_opt: readonly string[];
   readonly command?: readonly string[];
-  readonly build?: { readonly dockerfile_inline: string };
+  readonly build?: { readonly dockerfile: string };
+  readonly mem_limit?: string;
+  readonly pids_limit?: number;
+  readonly networks?: unknown;
   readonly environment?: Readonly<Record<string, string>>;
   readonly volumes?: readonly string[];
   readonly ports?: readonly string[];
@@ -25,6 +28,7 @@ const compose = parse(TEXT, { merge: true }) as {
   services: Record<string, Service>;
   volumes: Record<string, unknown>;
   configs: Record<string, { content: string }>;
+  networks: Record<string, { ipam: { config: unknown[] } }>;
 };
 const { api, worker, migrate, proxy } = compose.services as Record<'api' | 'worker' | 'migrate' | 'proxy', Service>;
 const services = Object.entries(compose.services);
@@ -55,7 +59,7 @@ test('no secret stands in the file: each comes from the environment, and without
       if (login) expect(login[1]).toMatch(/^\$\{\w+:\?[^}]+\}$/);
     }
   }
-  expect(api.environment!['DATABASE_URL']).toContain('${POSTGRES_PASSWORD:?');
+  expect(api.environment!['DATABASE_URL']).toContain('${PROGRAM_PASSWORD:?');
 });
 
 test.each(services)('%s tells its health, or runs once and what waits for it waits for its success', (name, service) => {
@@ -86,38 +90,66 @@ test('only the proxy is reached from outside, and only from this machine', () =>
   expect(proxy.ports!.map((port) => interpolated(port))).toEqual(['127.0.0.1:8080:8080']);
 });
 
-test('every command is one that runs without containers too', () => {
-  const { scripts } = JSON.parse(readFileSync(`${ROOT}package.json`, 'utf8')) as { scripts: Record<string, string> };
-  for (const [loaderAndFile, file] of [
-    [api.command, 'api/main.ts'],
-    [worker.command, 'api/worker.ts'],
-  ] as const) {
-    expect(loaderAndFile).toEqual(['node', '--import', '@swc-node/register/esm-register', file]);
-    expect(existsSync(ROOT + file)).toBe(true);
+test('every command is a program of ours, compiled, and what starts all of it is not in the image', () => {
+  const commands = [api, worker, migrate].map(({ command }) => command!);
+  expect(commands.map(([program]) => program)).toEqual(['node', 'node', 'node']);
+  for (const [, file] of commands) {
+    expect(file).toMatch(/^api\/.*\.js$/);
+    expect(existsSync(ROOT + file!.replace(/js$/, 'ts'))).toBe(true);
   }
-  expect(migrate.command!.slice(0, 2)).toEqual(['npm', 'run']);
-  expect(scripts).toHaveProperty([migrate.command!.at(-1)!]);
 });
 
-test('what the image is made from is there, and nothing else is needed', () => {
-  const lines = ours.map(([, { build }]) => build!.dockerfile_inline);
-  expect(new Set(lines).size).toBe(1);
-  const copied = [...lines[0]!.matchAll(/^COPY (.+) \S+$/gm)].flatMap(([, sources]) => sources!.split(' '));
-  expect(copied).toEqual(expect.arrayContaining(['package.json', 'package-lock.json', '.config', 'prisma', 'api', 'site']));
+test('what the image is made from is there; what runs comes from the last stage and runs without rights', () => {
+  expect(new Set(ours.map(([, { build }]) => build!.dockerfile)).size).toBe(1);
+  const dockerfile = readFileSync(ROOT + ours[0]![1].build!.dockerfile, 'utf8');
+  const copied = [...dockerfile.matchAll(/^COPY (?!--from)(.+) \S+$/gm)].flatMap(([, sources]) => sources!.split(' '));
+  expect(copied).toEqual(expect.arrayContaining(['package.json', 'package-lock.json', 'prisma/migrations', 'api', 'site']));
   for (const source of copied) expect(existsSync(ROOT + source)).toBe(true);
-  expect(lines[0]).toMatch(/\nUSER node\n$/);
+  const last = dockerfile.slice(dockerfile.lastIndexOf('\nFROM '));
+  expect([...last.matchAll(/^COPY (.+)$/gm)].map(([, line]) => line)).toEqual([
+    '--from=needed /app/node_modules node_modules',
+    '--from=compiled /compiled ./',
+    'site site',
+    'package.json package-lock.json ./',
+  ]);
+  expect(dockerfile).toMatch(/npm ci --omit=dev /);
+  expect(dockerfile).toMatch(/rm -rf [^&]*@swc-node/);
+  expect(last).toMatch(/\nUSER node\n$/);
 });
+
+const SECRETS = { POSTGRES_PASSWORD: 'c0ffee', PROGRAM_PASSWORD: 'f00d' };
 
 test.each(ours)('%s is given variables that the program reads, and can start with them', (_, service) => {
-  const environment = environmentOf(service, { POSTGRES_PASSWORD: 'c0ffee' });
+  const environment = environmentOf(service, SECRETS);
   expect(Object.keys(environment).filter((name) => !known.includes(name))).toEqual([]);
-  expect(readConfig(environment)).toMatchObject({ DATABASE_URL: 'postgresql://fairpull:c0ffee@db:5432/fairpull', DATA_FOLDER: '/data' });
+  expect(readConfig(environment)).toMatchObject({
+    DATABASE_URL: 'postgresql://fairpull_program:f00d@db:5432/fairpull',
+    DATA_FOLDER: '/data',
+  });
 });
 
-test('what the operator may set is the password of the database or a variable of the program', () => {
+test('only the migrations know the owner of the record', () => {
+  const owners = ours.filter(([, service]) => JSON.stringify(environmentOf(service, SECRETS)).includes('c0ffee')).map(([name]) => name);
+  expect(owners).toEqual(['migrate']);
+  expect(environmentOf(migrate, SECRETS)['DATABASE_OWNER_URL']).toBe('postgresql://fairpull:c0ffee@db:5432/fairpull');
+});
+
+test('no service takes more memory or processes than it is given', () => {
+  for (const [name, { mem_limit, pids_limit }] of services)
+    expect([name, mem_limit, pids_limit]).toEqual([name, expect.stringMatching(/^\d+[mg]$/), 256]);
+});
+
+test('the only proxies that are believed are the one of this file and this machine', () => {
+  const [own, machine] = environmentOf(api)['TRUSTED_PROXIES']!.split(',');
+  expect(proxy.networks).toEqual({ inside: { ipv4_address: own } });
+  const [{ subnet, ip_range }] = compose.networks['inside']!.ipam.config as [{ subnet: string; ip_range: string }];
+  expect([machine, subnet, ip_range]).toEqual(['172.30.64.1', '172.30.64.0/24', '172.30.64.128/25']);
+});
+
+test('what the operator may set is a password of the database, the commit, or a variable of the program', () => {
   const names = [...TEXT.matchAll(/(?<!\$)\$\{(\w+)/g)].map(([, name]) => name!);
   expect(names.length).toBeGreaterThan(5);
-  expect([...new Set(names)].filter((name) => !known.includes(name))).toEqual(['POSTGRES_PASSWORD']);
+  expect([...new Set(names)].filter((name) => !known.includes(name)).sort()).toEqual(['COMMIT', 'POSTGRES_PASSWORD', 'PROGRAM_PASSWORD']);
 });
 
 test('volumes and the order of starting name what exists', () => {

@@ -39,6 +39,7 @@ export interface Caller {
 export interface TestApplication {
   readonly app: NestFastifyApplication;
   readonly clock: SetClock;
+  /** Of the owner; the application itself has a lesser role. */
   readonly databaseUrl: string;
   readonly dataFolder: string;
   /** A call without credentials. */
@@ -56,7 +57,7 @@ export async function createTestApplication(env: Record<string, string> = {}, id
   const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-test-'));
   const clock = new SetClock();
   const config = readConfig({
-    DATABASE_URL: database.url,
+    DATABASE_URL: database.programUrl,
     DATA_FOLDER: dataFolder,
     LOG_LEVEL: 'error',
     REQUESTS_PER_MINUTE: '1000000',

@@ -1,10 +1,12 @@
 import { randomBytes } from 'node:crypto';
 import pg from 'pg';
-import { TEMPLATE } from './test-server.js';
+import { programUrlOf, TEMPLATE } from './test-server.js';
 
 /** A migrated, empty database that one test file has to itself. */
 export interface TestDatabase {
   readonly url: string;
+  /** The same for the role that server and worker have. */
+  readonly programUrl: string;
   /** Call it in `afterAll`, when everything that used the database is closed. */
   drop(): Promise<void>;
 }
@@ -21,7 +23,11 @@ export async function createTestDatabase(): Promise<TestDatabase> {
   await runOn(serverUrl, `CREATE DATABASE ${name} TEMPLATE ${TEMPLATE}`);
   const url = new URL(serverUrl);
   url.pathname = `/${name}`;
-  return { url: url.href, drop: () => runOn(serverUrl, `DROP DATABASE IF EXISTS ${name} WITH (FORCE)`) };
+  return {
+    url: url.href,
+    programUrl: programUrlOf(url.href),
+    drop: () => runOn(serverUrl, `DROP DATABASE IF EXISTS ${name} WITH (FORCE)`),
+  };
 }
 
 async function runOn(url: string, sql: string): Promise<void> {

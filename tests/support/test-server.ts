@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import pg from 'pg';
 import { isAlive } from '../../api/platform/embedded-postgres/folder-lock.js';
 import { startEmbeddedPostgres } from '../../api/platform/embedded-postgres/start-embedded-postgres.js';
+import { grantToProgram } from '../../api/platform/migrations/grant-program.js';
 import { applyMigrations } from '../../api/platform/migrations/apply-migrations.js';
 
 /** Database that every test's own is copied from. */
@@ -35,6 +36,14 @@ export async function startTestServer(): Promise<TestServer> {
   };
 }
 
+/** Address for the role that server and worker have; the tests' own meddling needs the owner's. */
+export function programUrlOf(ownerUrl: string): string {
+  const address = new URL(ownerUrl);
+  address.username = 'program_of_tests';
+  address.password = 'of-tests';
+  return address.href;
+}
+
 async function createTemplate(url: string): Promise<void> {
   const client = new pg.Client({ connectionString: url });
   await client.connect();
@@ -43,6 +52,7 @@ async function createTemplate(url: string): Promise<void> {
   const template = new URL(url);
   template.pathname = `/${TEMPLATE}`;
   await applyMigrations(template.href);
+  await grantToProgram(template.href, programUrlOf(template.href));
 }
 
 /** A run that was killed leaves its server behind; the next one ends it and takes the folder away. */

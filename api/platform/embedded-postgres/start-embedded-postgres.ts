@@ -1,3 +1,4 @@
+import { createHmac } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { setTimeout as pause } from 'node:timers/promises';
 import pg from 'pg';
@@ -12,8 +13,10 @@ import type { ServerSettings } from './server-process.js';
 
 /** A running PostgreSQL server that this process keeps up. */
 export interface EmbeddedPostgres {
-  /** Address of the program's database, with user and password. */
+  /** Address of the program's database for its owner, who migrates it. */
   readonly url: string;
+  /** The same for server and worker, whose role has fewer rights; a migration makes it. */
+  readonly programUrl: string;
   /** True when the server already ran: left by a killed process or shared with another start. */
   readonly wasRunning: boolean;
   /** Stops the server, unless another process still uses it. */
@@ -27,6 +30,7 @@ export interface EmbeddedPostgresOptions {
   readonly say?: (sentence: string) => void;
 }
 
+const PROGRAM = `${OWNER}_program`;
 const ANSWER_WITHIN_MS = 15_000;
 
 /**
@@ -47,8 +51,17 @@ export async function startEmbeddedPostgres(dataFolder: string, options: Embedde
     const port = wasRunning ? runningPort : await startServer(home, options.settings ?? {});
     await createDatabaseIfMissing(addressAt(port, 'postgres'));
     const presence = await markPresence(addressAt(port, 'postgres'));
-    return { url: addressAt(port, OWNER), wasRunning, stop: once(() => leave(home, presence)) };
+    const programUrl = programAddress(addressAt(port, OWNER), password);
+    return { url: addressAt(port, OWNER), programUrl, wasRunning, stop: once(() => leave(home, presence)) };
   });
+}
+
+/** Its password follows from the owner's, so that every start in this folder knows it; the owner's does not follow from it. */
+function programAddress(ownerUrl: string, ownerPassword: string): string {
+  const address = new URL(ownerUrl);
+  address.username = PROGRAM;
+  address.password = createHmac('sha256', ownerPassword).update(PROGRAM).digest('hex');
+  return address.href;
 }
 
 /** Calls `work` at most once; every caller gets the same promise. */

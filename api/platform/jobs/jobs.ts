@@ -38,6 +38,8 @@ export class Jobs {
   constructor(@Inject(CONFIG) config: Config) {
     this.boss = new PgBoss({
       connectionString: config.DATABASE_URL,
+      // A migration made it: to make one takes a right that the program does not need.
+      createSchema: false,
       max: 4,
       superviseIntervalSeconds: LOOK_AFTER_WORKERS_S,
       monitorIntervalSeconds: LOOK_AFTER_WORKERS_S,

@@ -4,13 +4,16 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import type { Place } from '../embedded-postgres/with-database.js';
 import { withDatabase } from '../embedded-postgres/with-database.js';
+import { letProgramIn } from './grant-program.js';
 import { applyMigrations, MIGRATIONS_FOLDER, pendingMigrations } from './apply-migrations.js';
 
-async function runCommand(command: string | undefined, name: string | undefined, databaseUrl: string): Promise<number> {
+async function runCommand(command: string | undefined, name: string | undefined, { databaseUrl, programUrl }: Place): Promise<number> {
   switch (command) {
     case 'migrate': {
       const applied = await applyMigrations(databaseUrl);
+      await letProgramIn(databaseUrl, programUrl);
       console.log(applied.length === 0 ? 'The database is up to date.' : `Applied: ${applied.join(', ')}`);
       return 0;
     }
@@ -52,4 +55,4 @@ async function missingSql(databaseUrl: string): Promise<string> {
 }
 
 const [command, name] = process.argv.slice(2);
-process.exitCode = await withDatabase(process.env, ({ databaseUrl }) => runCommand(command, name, databaseUrl));
+process.exitCode = await withDatabase(process.env, (place) => runCommand(command, name, place));

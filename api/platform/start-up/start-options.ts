@@ -5,6 +5,8 @@ import { fileURLToPath } from 'node:url';
 export interface StartOptions {
   /** A PostgreSQL server of their own; undefined: the embedded one. */
   readonly databaseUrl: string | undefined;
+  /** Address by which that server is migrated; undefined: by the same. */
+  readonly ownerUrl: string | undefined;
   readonly dataFolder: string;
   readonly host: string;
   readonly port: number;
@@ -31,6 +33,7 @@ export function readStartOptions(args: readonly string[], env: Readonly<Record<s
   }
   return {
     databaseUrl: env['DATABASE_URL'] || undefined,
+    ownerUrl: env['DATABASE_OWNER_URL'] || undefined,
     dataFolder: resolve(ROOT, env['DATA_FOLDER'] || '.data'),
     host: env['HOST'] || '127.0.0.1',
     port,

@@ -1,6 +1,9 @@
 /** npm run bench -- dishonest-tester [times]: attempts over each route, bytes that differ, and whether times tell the two lines apart. */
 import { playDishonestTester } from '../support/dishonest-tester.js';
+import { startTestServer } from '../support/test-server.js';
 
+const server = await startTestServer();
+process.env['TEST_SERVER_URL'] = server.url;
 const times = Number(process.argv[2] ?? '40');
 
 /** Median of the second over the first. */
@@ -26,4 +29,5 @@ for (const [route, { tried, bytesThatDiffer, timesMs }] of play.byRoute) {
 }
 console.log(`all | ${attempts} | ${bytes}`);
 await play.close();
+await server.stop();
 process.exit(bytes === 0 ? 0 : 1);

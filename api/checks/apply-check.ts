@@ -1,4 +1,5 @@
 import type { CheckSettings, PinnedChecks } from './check-input.js';
+import { isForReviewers } from './check.js';
 import type { Check, Observation } from './check.js';
 import { checkSetOf } from './check-set-of.js';
 import { settingOf } from './check-settings.js';
@@ -21,5 +22,6 @@ export function applyCheck(
   if (!document) return [];
   const { severity, limits } = settingOf(check, document, settings);
   const { code, isSealed = false } = check;
-  return run(limits).map((observation) => ({ code, severity, isSealed, ...observation }));
+  const toldTo = isForReviewers(check) ? { forTester: null } : {};
+  return run(limits).map((observation) => ({ code, severity, isSealed, ...observation, ...toldTo }));
 }

@@ -83,8 +83,8 @@ export interface CheckInput {
   readonly today: string;
 }
 
-/** What comes from a label, a maker, a variant or others' results: a check that looks at any of it speaks after a hand-in alone, never in a preview. */
-export const TOLD_AFTER_HAND_IN: readonly (keyof CheckInput)[] = [
+/** What comes from a label, a maker, a variant or others' results: a check that looks at any of it speaks to reviewers alone. */
+export const SEALED_INPUTS: readonly (keyof CheckInput)[] = [
   'variant',
   'knownAreaMm2',
   'hasDeclaredInterest',

@@ -2,6 +2,7 @@
 import type { Check } from './check.js';
 import { ambientOutOfRange } from './list/ambient-out-of-range.js';
 import { beforeItsTime } from './list/before-its-time.js';
+import { beforeTheEdition } from './list/before-the-edition.js';
 import { belowResolution } from './list/below-resolution.js';
 import { beyondCapacity } from './list/beyond-capacity.js';
 import { beyondTheFibre } from './list/beyond-the-fibre.js';
@@ -56,6 +57,7 @@ export const CHECKS: readonly Check[] = [
   numbersMissing,
   dateInTheFuture,
   handedInLate,
+  beforeTheEdition,
   beforeItsTime,
   methodNotActive,
   instrumentNotNamed,

@@ -1,7 +1,7 @@
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { CHECK_SET_VERSION, CHECKS } from './check-list.js';
 import type { Check } from './check.js';
-import { severitiesOf } from './check.js';
+import { isForReviewers, severitiesOf } from './check.js';
 import { LOOK_AGAIN } from './finding.js';
 
 /** The set of checks as plain JSON: an edition pins it when it opens, a release carries it, the catalogue page shows it. */
@@ -15,14 +15,19 @@ export function checkSetOf(checks: readonly Check[] = CHECKS, version: number = 
   return { version, checks: checks.map(toDocument) };
 }
 
+function toldToTester(check: Check): string {
+  if (isForReviewers(check)) return ' Its tester is told nothing of it, for that would tell something of the spool.';
+  return check.isSealed ? ` Its tester reads "${LOOK_AGAIN}" in its place, without numbers.` : '';
+}
+
 function toDocument(check: Check): CheckDocument {
-  const { code, title, severity, isSealed, explains, limit, limits = {}, source, example } = check;
+  const { code, title, severity, explains, limit, limits = {}, source, example } = check;
   return {
     code,
     title,
     severity,
     severities: [...severitiesOf(check)],
-    explains: isSealed ? `${explains} The tester of a coded spool reads "${LOOK_AGAIN}" in its place, without numbers.` : explains,
+    explains: `${explains}${toldToTester(check)}`,
     limit,
     limits: Object.entries(limits).map(([name, { words, value, unit, atLeast, atMost }]) => ({
       name,

@@ -1,3 +1,4 @@
+import { SEALED_INPUTS } from './check-input.js';
 import type { CheckInput } from './check-input.js';
 import type { Finding, Severity } from './finding.js';
 
@@ -22,7 +23,7 @@ export interface Check<LimitName extends string = string> {
   readonly severity: Severity;
   /** Severities that a method version may give it, where it is more than severitiesOf says by itself. */
   readonly mayBe?: readonly Severity[];
-  /** Its code tells what the label says or in which direction the readings are off, so that a tester does not read it. */
+  /** Its code tells in which direction the readings are off, so that a tester reads another. */
   readonly isSealed?: true;
   /** All that it looks at; it is handed nothing else. */
   readonly looksAt: readonly (keyof CheckInput)[];
@@ -39,6 +40,9 @@ export interface Check<LimitName extends string = string> {
   run(input: CheckInput, limits: Readonly<Record<LimitName, number>>): Observation[];
 }
 
+/** Whether its tester is told nothing of it, in a preview or ever: even that there is a finding would tell something of the spool. */
+export const isForReviewers = ({ looksAt }: Pick<Check, 'looksAt'>): boolean => looksAt.some((name) => SEALED_INPUTS.includes(name));
+
 /**
  * Severities that a method version may give to a check. One that looks for what chance or a label makes unlikely never blocks by
  * itself: whoever is turned away could try until it passes.
@@ -46,7 +50,7 @@ export interface Check<LimitName extends string = string> {
 export const severitiesOf = ({ severity, mayBe }: Pick<Check, 'severity' | 'mayBe'>): readonly Severity[] =>
   mayBe ?? (severity === 'blocks' ? ['blocks'] : ['held', 'note']);
 
-/** An observation on the whole submission or some specimens; the tester reads the same words unless told otherwise. */
+/** An observation on the whole submission or some specimens; the tester reads the same words unless told otherwise, and nothing where the check is for reviewers. */
 export function observe(
   message: string,
   details: { actual: string; expected: string; specimens?: readonly number[]; pointer?: string; forTester?: string | null },

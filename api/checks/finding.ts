@@ -14,19 +14,12 @@ export interface Finding {
   readonly message: string;
   /** For the tester: tells where to look, never what a coded spool is, nor how far off or in which direction. Null: the tester must not know of it. */
   readonly forTester: string | null;
-  /** Whether the code itself would tell what a coded spool is, or in which direction its readings are off. */
+  /** Whether the code itself would tell in which direction the readings are off. */
   readonly isSealed: boolean;
 }
 
 /** Code under which a tester reads every sealed finding. */
 export const LOOK_AGAIN = 'readings/look-again';
-
-/** Hand-ins of one spool by one method after which a tester is told no sealed finding of it any more: many answers together would tell the label. */
-export const MOST_TOLD = 3;
-
-/** The same findings for a hand-in of that number. */
-export const sealedAfter = (handIns: number, findings: readonly Finding[]): Finding[] =>
-  findings.map((finding) => (finding.isSealed && handIns > MOST_TOLD ? { ...finding, forTester: null } : finding));
 
 /** A finding as its tester may read it. */
 export interface TesterFinding {

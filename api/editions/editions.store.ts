@@ -98,14 +98,17 @@ export class EditionsStore {
     return tx.entry.createMany({ data: variantIds.map((variantId) => ({ editionId, variantId })) });
   }
 
-  /** Blind codes of the spools of the edition's entries with what they are: the key that is sealed. */
-  async blindKey(tx: Transaction, editionId: string): Promise<string> {
+  /**
+   * Blind codes of the spools of the edition's entries with what they are: the key that is sealed.
+   * @param salt a secret, without which the digest would be found by trying what a few spools may be
+   */
+  async blindKey(tx: Transaction, editionId: string, salt: string): Promise<string> {
     const spools = await tx.spool.findMany({
       where: { variant: { entries: { some: { editionId } } } },
       orderBy: { blindCode: 'asc' },
       select: { blindCode: true, variant: { select: { slug: true } } },
     });
-    return spools.map((spool) => `${spool.blindCode} ${spool.variant.slug}\n`).join('');
+    return `salt ${salt}\n${spools.map((spool) => `${spool.blindCode} ${spool.variant.slug}\n`).join('')}`;
   }
 
   countEntries(tx: Transaction, editionId: string): Promise<number> {

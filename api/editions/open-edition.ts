@@ -5,7 +5,7 @@ import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { sha256 } from '../platform/identifiers/identifiers.js';
+import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { editionProblems } from './editions.errors.js';
 import { obstacleFaults } from '../contract/obstacle.js';
 import { EditionsStore } from './editions.store.js';
@@ -17,6 +17,7 @@ export class OpenEdition {
   constructor(
     private readonly store: EditionsStore,
     private readonly database: Database,
+    private readonly identifiers: Identifiers,
     private readonly audit: AuditTrail,
   ) {}
 
@@ -28,7 +29,7 @@ export class OpenEdition {
         const detail = `${obstacles.map(({ what, references }) => [what, references.join(', ')].filter(Boolean).join(': ')).join('; ')}.`;
         throw new Problem(editionProblems['editions/nothing-to-open'], detail, obstacleFaults(obstacles));
       }
-      const blindKey = await this.store.blindKey(tx, edition.id);
+      const blindKey = await this.store.blindKey(tx, edition.id, this.identifiers.secret());
       const blindKeyDigest = sha256(blindKey);
       await this.store.touch(tx, edition.id, {
         state: 'open',

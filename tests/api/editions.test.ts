@@ -107,9 +107,10 @@ describe('opening', () => {
   test('pins scheme, checks, methods and the key of blind codes, for good', async () => {
     const key = [...VARIANTS.slice(0, 1)].map(({ slug }) => `${house.codes.get(slug)} ${slug}\n`).join('');
     const { body } = await editor.call('get', '/v1/bench/editions/seen').expect(200);
-    expect(body.blindKeyDigest).toBe(sha256(key));
-    const [row] = await sql(`SELECT check_set_version FROM edition WHERE slug = 'seen'`);
-    expect(row).toEqual({ check_set_version: CHECK_SET_VERSION });
+    const [row] = await sql(`SELECT check_set_version, blind_key FROM edition WHERE slug = 'seen'`);
+    expect(row).toMatchObject({ check_set_version: CHECK_SET_VERSION, blind_key: expect.stringMatching(/^salt \S{43}\n/) });
+    expect((row!['blind_key'] as string).replace(/^.*\n/, '')).toBe(key);
+    expect(body.blindKeyDigest).toBe(sha256(row!['blind_key'] as string));
     await editor
       .call('post', '/v1/schemes')
       .send({ ...SCHEME, number: 7 })
@@ -207,6 +208,8 @@ test('what was pinned at the opening stands, and the seal is public without nami
   const [row] = await runSql(house.t.databaseUrl, "SELECT blind_key, blind_key_digest, check_set FROM edition WHERE slug = 'busy'");
   expect(body.items.map((item: any) => item.blindKeyDigest)).toContain(row!['blind_key_digest']);
   expect(sha256(row!['blind_key'] as string)).toBe(row!['blind_key_digest']);
+  // Without a salt whoever knows the few lines of a house finds by trying which spool is which.
+  expect(row!['blind_key']).toMatch(/^salt [\w-]{43}\n/);
   expect(row!['check_set']).toHaveLength(CHECKS.length);
   expect(text).not.toContain('busy');
 });

@@ -306,7 +306,7 @@ export const CASES: readonly (readonly [code: string, what: string, trigger: Par
   ['rig/out-of-control', 'of a rig, not of a micrometer', onRig('outOfControl'), onMicrometer('outOfControl')],
   ['rig/learning', 'its second pull', onRig('learning'), onRig('inControl')],
   ['rig/learning', 'of a rig, not of a micrometer', onRig('learning'), onMicrometer('learning')],
-  ['date/before-its-time', 'the day before the edition opens', { input: { opensOn: '2026-01-18' } }, { input: { opensOn: '2026-01-17' } }],
+  ['date/before-the-edition', 'the day before it opens', { input: { opensOn: '2026-01-18' } }, { input: { opensOn: '2026-01-17' } }],
   ['date/before-its-time', 'the day before its spool', { input: { obtainedOn: '2026-01-18' } }, { input: { obtainedOn: '2026-01-17' } }],
   ['tester/declared-interest', 'declared', { input: { hasDeclaredInterest: true } }, { input: { hasDeclaredInterest: false } }],
   ['tester/not-blind', 'the key was read', { input: { keyReadings: ['key'] } }, { input: { keyReadings: [] } }],

@@ -1,5 +1,5 @@
 import type { CheckInput } from '../../api/checks/check-input.js';
-import { TOLD_AFTER_HAND_IN } from '../../api/checks/check-input.js';
+import { SEALED_INPUTS } from '../../api/checks/check-input.js';
 import { CHECKS } from '../../api/checks/check-list.js';
 import { checkSubmission, PREVIEW_CHECKS } from '../../api/checks/check-submission.js';
 import { CASES } from './check-cases.js';
@@ -34,7 +34,7 @@ test('a check is handed what it declares, and nothing else', () => {
   expect(names).toEqual(['content']);
 });
 
-test('what comes from a label, a maker, a variant or others is not told in a preview', () => {
+test('what comes from a label, a maker, a variant or others is for reviewers, and not told in a preview', () => {
   const silent = CHECKS.filter((check) => !PREVIEW_CHECKS.includes(check)).map(({ code }) => code);
   expect(silent).toEqual([
     'date/before-its-time',
@@ -48,7 +48,7 @@ test('what comes from a label, a maker, a variant or others is not told in a pre
     'label/against-itself',
   ]);
   // All of the input that is not the tester's own, an instrument, a method or the clock.
-  expect([...TOLD_AFTER_HAND_IN].sort()).toEqual([
+  expect([...SEALED_INPUTS].sort()).toEqual([
     'hasDeclaredInterest',
     'knownAreaMm2',
     'obtainedOn',

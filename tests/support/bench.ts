@@ -1,4 +1,5 @@
 import { randomUUID } from 'node:crypto';
+import type { Identifiers } from '../../api/platform/identifiers/identifiers.js';
 import { CLAIM, fillCatalogue, OTHER_VARIANT, SPOOL, VARIANT } from './catalogue-fixtures.js';
 import { runSql } from './run-sql.js';
 import { METHOD_SERIES } from './method-series.js';
@@ -62,8 +63,8 @@ export interface Bench {
   sql(statement: string, values?: unknown[]): Promise<Record<string, unknown>[]>;
 }
 
-export async function setUpBench(): Promise<Bench> {
-  const t = await createTestApplication();
+export async function setUpBench(identifiers?: Identifiers): Promise<Bench> {
+  const t = await createTestApplication({}, identifiers);
   const editor = await t.caller(['editor'], 'E. Marsh');
   const sql = (statement: string, values: unknown[] = []) => runSql(t.databaseUrl, statement, values);
   await fillCatalogue(editor);

@@ -15,7 +15,6 @@ export const beyondTheFibre: Check<keyof typeof LIMITS> = {
   code: 'figures/beyond-the-fibre',
   title: 'Stress above what the fibre can carry',
   severity: 'held',
-  isSealed: true,
   looksAt: ['figures', 'knownAreaMm2', 'variant'],
   explains:
     'Force over cross-section cannot exceed the strength of the filament itself: the force, the diameter or the label of the spool is wrong.',
@@ -34,7 +33,6 @@ export const beyondTheFibre: Check<keyof typeof LIMITS> = {
       observe(`${stressMPa.toFixed(0)} MPa is above the ${limitMPa} MPa that ${variant.material} can carry.`, {
         actual: `${stressMPa.toFixed(0)} MPa`,
         expected: `at most ${limitMPa} MPa`,
-        forTester: 'Check the unit of the readings and the code of the spool.',
       }),
     ];
   },

@@ -18,8 +18,6 @@ export const declaredInterest: Check = {
       observe('The tester has declared an interest in the maker of this spool.', {
         actual: 'declared',
         expected: 'none',
-        // Even that there is something to find would tell the tester whose line is on the spool.
-        forTester: null,
       }),
     ];
   },

@@ -1,13 +1,11 @@
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
 import { measuredOverClaimed } from '../measured-over-claimed.js';
-import { specimenWords } from '../specimen-words.js';
 
 export const farFromLabel: Check<'lowPercent' | 'highPercent'> = {
   code: 'figures/far-from-label',
   title: 'Far from what the label says',
   severity: 'held',
-  isSealed: true,
   looksAt: ['figures', 'specimens', 'variant'],
   explains:
     'Labels are bold, but not by half: so great a difference more often comes from a spool in the wrong box, a code read wrongly or a wrong unit.',
@@ -27,7 +25,6 @@ export const farFromLabel: Check<'lowPercent' | 'highPercent'> = {
           actual: `${far.toFixed(1)} %`,
           expected: `${lowPercent} to ${highPercent} %`,
           specimens,
-          forTester: `Check the code on the spool and the unit of specimens ${specimenWords(specimens)}.`,
         }),
       ];
     });

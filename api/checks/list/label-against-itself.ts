@@ -32,7 +32,6 @@ export const labelAgainstItself: Check<'tolerancePercent'> = {
             {
               actual: `${claimedMm} mm`,
               expected: `${solidMm} mm or more, less ${tolerancePercent} %`,
-              forTester: null,
             },
           );
         }),

@@ -1,6 +1,8 @@
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
-import { MOST_TOLD } from '../finding.js';
+
+/** Hand-ins of one spool by one method that are ordinary: the first, and two that were taken back. */
+const MOST_HAND_INS = 3;
 
 export const manyHandIns: Check = {
   code: 'tester/many-hand-ins',
@@ -8,16 +10,17 @@ export const manyHandIns: Check = {
   severity: 'note',
   mayBe: ['held', 'note'],
   looksAt: ['handIns'],
-  explains: `A tester who hands in one spool by one method many times, or takes it back and hands it in again, could find out from the findings what the label says. From the ${MOST_TOLD + 1}th time on the tester is told no sealed finding of it, nor of this one; the reviewer reads all.`,
-  limit: `Hand-ins of one tester, spool and method, those that were taken back included: at most ${MOST_TOLD}.`,
+  explains:
+    'A tester who hands in one spool by one method many times, or takes it back and hands it in again, may be looking for what the label says. The tester is told nothing of this; the reviewer reads it.',
+  limit: `Hand-ins of one tester, spool and method, those that were taken back included: at most ${MOST_HAND_INS}.`,
   source: 'common practice of blind testing',
   example: 'Five hand-ins of one spool within an hour, four of them taken back.',
   run({ handIns }) {
-    if (handIns <= MOST_TOLD) return [];
+    if (handIns <= MOST_HAND_INS) return [];
     return [
       observe(`This is hand-in ${handIns} of this spool by this tester and method, those taken back included.`, {
         actual: String(handIns),
-        expected: `at most ${MOST_TOLD}`,
+        expected: `at most ${MOST_HAND_INS}`,
         forTester: null,
       }),
     ];

@@ -18,7 +18,6 @@ export const manyPreviews: Check<'previews'> = {
       observe(`The tester looked at ${previews} previews of this spool.`, {
         actual: String(previews),
         expected: `at most ${limits.previews}`,
-        forTester: null,
       }),
     ];
   },

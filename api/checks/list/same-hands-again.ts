@@ -18,7 +18,6 @@ export const sameHandsAgain: Check = {
       observe(`This spool is tested again, and ${secondTime.join(', and ')}. Refuse it, so that somebody else tests it on another rig.`, {
         actual: secondTime.join(', '),
         expected: 'another tester, another rig, the same method',
-        forTester: null,
       }),
     ];
   },

@@ -3,7 +3,6 @@ import type { Check, Observation } from '../check.js';
 import type { CheckInput } from '../check-input.js';
 import { measuredOverClaimed } from '../measured-over-claimed.js';
 import type { MeasuredOverClaimed } from '../measured-over-claimed.js';
-import { specimenWords } from '../specimen-words.js';
 import { commonUnitFactor, unitFactorNear } from '../unit-factors.js';
 
 type LimitName = 'tolerancePercent' | 'leastLines' | 'togetherPercent';
@@ -13,7 +12,6 @@ export const unitSlip: Check<LimitName> = {
   code: 'figures/unit-slip',
   title: 'Probable slip of the unit',
   severity: 'held',
-  isSealed: true,
   looksAt: ['figures', 'specimens', 'variant', 'sameDayRatios'],
   explains:
     'Measured over claimed lies next to the ratio of two units (pounds and kilograms, pounds-force and newtons, kilograms-force and newtons, inches and millimetres); or the lines of one bench day share such a ratio, though no label is exact.',
@@ -72,5 +70,4 @@ const slip = (message: string, ratio: number, specimens: readonly number[]): Obs
     actual: ratio.toFixed(4),
     expected: 'not near the ratio of two units',
     specimens,
-    forTester: `Check the unit of specimens ${specimenWords(specimens)} against the display of the instrument.`,
   });

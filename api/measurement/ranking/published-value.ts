@@ -28,5 +28,5 @@ export function weightOf(category: Pick<RankedCategory, 'weight'>): number {
  * @example publishedValue({ places: 1 }, 2.25) // 2.2
  */
 export function publishedValue(category: Pick<RankedCategory, 'places'>, value: number): number {
-  return Number(roundHalfEven(String(value), category.places));
+  return Number(roundHalfEven(value, category.places));
 }

@@ -65,5 +65,5 @@ function asPublished(scores: Float64Array, { combine, categories }: PointTable):
   if (combine === 'sumOfPlaces' || combine === 'pairwiseWins') return scores;
   const total = categories.reduce((sum, { weight }) => sum + weight, 0);
   const unit = combine === 'weightedSumOfPlaces' ? WEIGHT_UNIT : Math.max(1, total);
-  return scores.map((score) => Number(roundHalfEven(String(score / unit), DECIMALS_OF_SCORE)));
+  return scores.map((score) => Number(roundHalfEven(score / unit, DECIMALS_OF_SCORE)));
 }

@@ -3,7 +3,8 @@ import { intervalOf } from '../results/estimate.js';
 import type { EditionQuantity } from '../results/quantity.js';
 import type { Result } from '../results/results.js';
 import { convert } from '../../measurement/units/convert.js';
-import { roundHalfEven } from '../../measurement/units/round-half-even.js';
+import { ExactDecimal } from '../../measurement/units/exact-decimal.js';
+import { roundInterval } from '../../measurement/units/round-to-uncertainty.js';
 import { UNITS } from '../../measurement/units/unit-table.js';
 import type { UnitSymbol } from '../../measurement/units/unit-table.js';
 import type { Figure } from '../../contract/documents/release-documents.js';
@@ -27,10 +28,10 @@ export const USUAL: Readonly<Record<QuantityKind, Shown>> = {
   strengthHonesty: { unit: '%', places: 1, tradeUnit: null, tradePlaces: null },
 };
 
-/** A published value in another unit, rounded to its places. */
-export function inUnit(value: number, from: string, to: string, places: number): string {
+/** A computed value in another unit, with the 14 digits that are sure of it. */
+export function inUnit(value: number, from: string, to: string): number {
   const { factor, divisor } = UNITS[from as UnitSymbol];
-  return roundHalfEven(convert((value * Number(factor)) / Number(divisor), to as UnitSymbol), places);
+  return Number(convert(new ExactDecimal(value).times(factor).div(divisor).toString(), to as UnitSymbol));
 }
 
 /** A result as a published figure: value, 95 % interval, evidence, and the same in the trade's unit. */
@@ -39,7 +40,7 @@ export const toFigure = (result: Result, shown: Shown): Figure =>
 
 type Behind = Pick<Figure, 'specimens' | 'submissions' | 'testers' | 'rigs' | 'note'>;
 
-/** A value with its interval as shown, rounded half-even to its places. */
+/** A value with its interval as shown: both to the second digit of half the interval's width in the unit shown, never finer than its places. */
 export function shownFigure(
   { key, name }: Pick<EditionQuantity, 'key' | 'name'>,
   value: number,
@@ -47,19 +48,15 @@ export function shownFigure(
   { specimens, submissions, testers, rigs, note }: Behind,
   { unit, places, tradeUnit, tradePlaces }: Shown,
 ): Figure {
-  const si = (one: number): string => roundHalfEven(one, places);
-  const trade = (one: number): string => inUnit(one, unit, tradeUnit ?? unit, tradePlaces ?? places);
+  const si = roundInterval(value, interval, places);
+  const toTrade = (one: number): number => inUnit(one, unit, tradeUnit ?? unit);
+  const inTrade = interval && { low: toTrade(interval.low), high: toTrade(interval.high) };
   return {
     quantity: key,
     name,
     unit,
-    value: si(value),
-    low: interval && si(interval.low),
-    high: interval && si(interval.high),
-    trade:
-      tradeUnit === null
-        ? null
-        : { unit: tradeUnit, value: trade(value), low: interval && trade(interval.low), high: interval && trade(interval.high) },
+    ...si,
+    trade: tradeUnit === null ? null : { unit: tradeUnit, ...roundInterval(toTrade(value), inTrade, tradePlaces ?? places) },
     specimens,
     submissions,
     testers,

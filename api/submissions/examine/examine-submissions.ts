@@ -3,7 +3,6 @@ import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
 import type { CheckInput } from '../../checks/check-input.js';
 import { CHECKS } from '../../checks/check-list.js';
 import { checkSubmission, PREVIEW_CHECKS } from '../../checks/check-submission.js';
-import { sealedAfter } from '../../checks/finding.js';
 import { instrumentsFor } from '../../checks/instruments-for.js';
 import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
@@ -156,7 +155,7 @@ export class ExamineSubmissions {
     };
     const findings = checkSubmission(input, subject.edition.checkSet, isPreview ? PREVIEW_CHECKS : CHECKS);
     const isBlind = !content.seenLabel && input.keyReadings.length === 0;
-    return { ...read, findings: sealedAfter(own.handIns, findings), rigRecords, isBlind };
+    return { ...read, findings, rigRecords, isBlind };
   }
 
   private async gather(actor: Actor, reads: readonly ReadSubmission[], before: Before): Promise<Evidence> {

@@ -3,7 +3,7 @@ import { ExactDecimal } from '../../../api/measurement/units/exact-decimal.js';
 import { parseQuantity } from '../../../api/measurement/units/parse-quantity.js';
 import { parseQuantityAs } from '../../../api/measurement/units/parse-quantity-as.js';
 import { roundHalfEven } from '../../../api/measurement/units/round-half-even.js';
-import { roundToUncertainty } from '../../../api/measurement/units/round-to-uncertainty.js';
+import { roundInterval, roundToUncertainty } from '../../../api/measurement/units/round-to-uncertainty.js';
 import { UNITS } from '../../../api/measurement/units/unit-table.js';
 import type { UnitSymbol } from '../../../api/measurement/units/unit-table.js';
 import type { MeasurementError } from '../../../api/measurement/errors.js';
@@ -195,5 +195,27 @@ describe('rounding to the uncertainty (JCGM 100, 7.2.6)', () => {
     for (const uncertainty of [0, -1, '0']) expect(errorCode(() => roundToUncertainty(1, uncertainty))).toBe('units/bad-uncertainty');
     expect(errorCode(() => roundToUncertainty(1, NaN))).toBe('units/not-a-number');
     expect(errorCode(() => roundToUncertainty(NaN, 1))).toBe('units/not-a-number');
+  });
+});
+
+describe('rounding a value with its interval', () => {
+  test.each([
+    // Two digits of U = 10 897 psi leave whole thousands, for the value and for both ends.
+    [419_959, 409_062, 430_856, 0, { value: '420000', low: '409000', high: '431000' }],
+    [2896.04, 2820.4, 2971.7, 1, { value: '2896', low: '2820', high: '2972' }],
+    // The scheme's places are the finest that are shown, however small U is.
+    [89.2371, 89.2351, 89.2391, 1, { value: '89.2', low: '89.2', high: '89.2' }],
+    // U = 0.0996 rounds to 0.10: one digit fewer.
+    [1.23456, 1.13496, 1.33416, 4, { value: '1.23', low: '1.13', high: '1.33' }],
+    [99.5, 98.2, 100.8, 3, { value: '99.5', low: '98.2', high: '100.8' }],
+    [5, 5, 5, 2, { value: '5.00', low: '5.00', high: '5.00' }],
+  ])('%d (%d to %d) at no more than %d places', (value, low, high, places, shown) => {
+    expect(roundInterval(value, { low, high }, places)).toEqual(shown);
+  });
+
+  test('without an interval the stated places hold; places that are no count are refused', () => {
+    expect(roundInterval('23.775', null, 2)).toEqual({ value: '23.78', low: null, high: null });
+    for (const places of [-1, 0.5, NaN]) expect(errorCode(() => roundInterval(1, null, places))).toBe('units/bad-places');
+    expect(errorCode(() => roundInterval(NaN, null, 1))).toBe('units/not-a-number');
   });
 });

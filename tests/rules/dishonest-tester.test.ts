@@ -1,0 +1,40 @@
+import { playDishonestTester } from '../support/dishonest-tester.js';
+import type { Play } from '../support/dishonest-tester.js';
+
+let play: Play;
+beforeAll(async () => {
+  play = await playDishonestTester();
+}, 180_000);
+afterAll(() => play.close());
+
+test('over every route a dishonest tester reads the same bytes of a thick braid as of a thin nylon', () => {
+  const routes = [...play.byRoute].filter(([route]) => !route.startsWith('('));
+  expect(routes.filter(([, { bytesThatDiffer }]) => bytesThatDiffer > 0).map(([route, { first }]) => `${route}: ${first ?? ''}`)).toEqual(
+    [],
+  );
+  expect(routes.reduce((sum, [, { tried }]) => sum + tried, 0)).toBeGreaterThan(200);
+});
+
+test('the play is worth something: what is tried is answered, and what the reviewers do is done', () => {
+  for (const route of [
+    'POST /v1/submissions/preview',
+    'POST /v1/submissions',
+    'POST /v1/submissions?partial=true',
+    'POST /v1/submissions/:reference/revisions',
+    'POST /v1/submissions/:reference/traces',
+    'POST /v1/submissions/:reference/taking-back',
+    'POST /v1/drafts',
+    'PUT /v1/drafts/:reference',
+    'POST /v1/control-pulls',
+    'POST /v1/round-robins/:slug/cells',
+    'POST /v1/queries/:id/answer',
+    '(a reviewer returns it)',
+    '(a reviewer accepts it)',
+    '(an editor draws)',
+  ])
+    expect([route, (play.byRoute.get(route)?.answered ?? 0) > 1]).toEqual([route, true]);
+});
+
+test('a reviewer reads of the same two what differs', () => {
+  expect(play.reviewerSees.map((text) => /figures\/(far-from-label|unit-slip)/.test(text))).toContain(true);
+});

@@ -10,6 +10,7 @@ import type { FastifyInstance } from 'fastify';
 import { randomUUID } from 'node:crypto';
 import { AppModule } from './app.module.js';
 import type { Config } from './config.js';
+import { addHouseMetrics } from './house-metrics.js';
 import { serveOpenApi } from './openapi.js';
 import { registerAnswerHeaders } from './platform/http/answer-headers.js';
 import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
@@ -58,7 +59,9 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
   app.enableShutdownHooks();
   await app.init();
-  await app.select(ReleasesModule).get(PublishedReleases).start();
+  const releases = app.select(ReleasesModule).get(PublishedReleases);
+  await releases.start();
+  addHouseMetrics(app.select(MetricsModule).get(Metrics), releases, config);
   const readiness = app.get(Readiness, { strict: false });
   door.open(takePublishedReads(app.select(PublicApiModule).get(PublishedFiles)), () => readiness.isEnding());
   await adapter.getInstance().ready();

@@ -1,6 +1,15 @@
 import { jest } from '@jest/globals';
 import { AccountsStore } from '../../api/accounts/accounts.store.js';
 import { AccountsModule } from '../../api/accounts/accounts.module.js';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { PublishedReleases } from '../../api/releases/published-releases.read-model.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { createHouse, workEdition } from '../support/house.js';
+import { moveEdition, publish } from '../support/season.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
 
@@ -43,3 +52,33 @@ test('monitoring reads figures by route, of the queue and of the database', asyn
   expect(text).toContain('fairpull_database_up 1');
   expect(text).toContain('# TYPE fairpull_orders_open gauge');
 });
+
+test('every figure that the starter dashboard and the alerts ask for is told', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'fairpull-told-'));
+  const name = 'fairpull-2026-01-01T02-30-00Z';
+  await mkdir(join(folder, name));
+  await writeFile(join(folder, name, 'backup.json'), '{}');
+  const house = await createHouse(undefined, { BACKUP_FOLDER: folder });
+  await workEdition(house, '2026');
+  await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  const nothing = (await house.t.call('get', '/metrics').expect(200)).text;
+  expect(nothing).not.toMatch(/^fairpull_last_publication_timestamp_seconds /m);
+  await publish(house.editor, '2026');
+  await house.t.app.select(ReleasesModule).get(PublishedReleases).catchUp();
+  await mkdir(join(house.t.dataFolder, 'site/current'), { recursive: true });
+  await writeFile(join(house.t.dataFolder, 'site/current/built-from.txt'), '');
+  const { text } = await house.t.call('get', '/metrics').expect(200);
+  const told = new Set([...text.matchAll(/^([a-z_]+?)(?:\{.*\})? [\d.e+-]+$/gm)].map(([, metric]) => metric));
+  const asked = [readFileSync('.config/monitoring/alerts.yml', 'utf8'), readFileSync('.config/monitoring/dashboard.json', 'utf8')].flatMap(
+    (words) => [...words.matchAll(/(?:fairpull|process)_[a-z_]+/g)].map(([metric]) => metric),
+  );
+  // Orders are told while there are any.
+  const always = [...new Set(asked)].filter((metric) => !metric.startsWith('fairpull_orders_'));
+  expect(always.length).toBeGreaterThan(10);
+  expect(always.filter((metric) => !told.has(metric))).toEqual([]);
+  expect(text).toMatch(/fairpull_releases 1\n/);
+  expect(Number(/^fairpull_disk_free_bytes (\S+)$/m.exec(text)?.[1])).toBeGreaterThan(1e6);
+  await house.t.close();
+  await rm(folder, { recursive: true });
+}, 60_000);

@@ -15,8 +15,8 @@ export interface House {
   readonly codes: ReadonlyMap<string, string>;
 }
 
-export async function createHouse(identifiers?: Identifiers): Promise<House> {
-  const t = await createTestApplication({}, identifiers);
+export async function createHouse(identifiers?: Identifiers, env: Record<string, string> = {}): Promise<House> {
+  const t = await createTestApplication(env, identifiers);
   const editor = await t.caller(['editor'], 'E. Sallow');
   const reviewer = await t.caller(['reviewer'], 'R. Dunlin');
   const tester = await t.caller(['tester'], 'A. Fenn');
@@ -35,7 +35,7 @@ export interface EditionWork {
 
 /** Hands in all four methods of each variant in one file. */
 export async function handInEdition(
-  { tester, codes }: House,
+  { tester, codes }: Pick<House, 'tester' | 'codes'>,
   edition: string,
   { variants = VARIANTS, seed = 0, benchDay = '2026-03-10', pullVersion = 1 }: EditionWork = {},
 ): Promise<void> {
@@ -52,7 +52,7 @@ export async function handInEdition(
 }
 
 /** From the opening to the last review. */
-export async function workEdition(house: House, edition: string, work: EditionWork = {}): Promise<void> {
+export async function workEdition(house: Omit<House, 't'>, edition: string, work: EditionWork = {}): Promise<void> {
   const entries = (work.variants ?? VARIANTS).map(({ slug }) => slug);
   await openEdition(house.editor, edition, entries, work.change);
   await handInEdition(house, edition, work);

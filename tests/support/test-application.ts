@@ -13,7 +13,7 @@ import type { Role } from '../../api/contract/roles.js';
 import { Identifiers } from '../../api/platform/identifiers/identifiers.js';
 import { createTestDatabase } from './test-database.js';
 
-type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
+export type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
 
 /** A clock that a test sets. */
 export class SetClock extends Clock {
@@ -51,6 +51,32 @@ export interface TestApplication {
 
 export const PASSWORD = 'a long enough password';
 
+/** Accepts an invitation, signs in and makes a token for all of the roles. */
+export async function joinHouse(
+  call: (method: Method, path: string) => Test,
+  secret: string,
+  person: { readonly email: string; readonly displayName: string },
+  roles: readonly Role[],
+): Promise<Caller> {
+  const account = await call('post', `/v1/invitations/${secret}/acceptance`)
+    .send({ ...person, password: PASSWORD })
+    .expect(201);
+  const session = await call('post', '/v1/sessions').send({ email: person.email, password: PASSWORD }).expect(201);
+  const browse = (method: Method, path: string) =>
+    call(method, path)
+      .set('Cookie', session.get('Set-Cookie') ?? [])
+      .set('X-CSRF-Token', session.body.csrfToken);
+  const issued = await browse('post', '/v1/tokens').send({ name: 'test', scopes: roles, expiresInDays: 366 }).expect(201);
+  const token = issued.body.token as string;
+  return {
+    accountId: account.body.id,
+    token,
+    email: person.email,
+    call: (method, path) => call(method, path).set('Authorization', `Bearer ${token}`),
+    browse,
+  };
+}
+
 /** The real application on a database of its own; nothing of it is replaced but the clock. */
 export async function createTestApplication(env: Record<string, string> = {}, identifiers = new Identifiers()): Promise<TestApplication> {
   const database = await createTestDatabase();
@@ -74,26 +100,7 @@ export async function createTestApplication(env: Record<string, string> = {}, id
       .select(AccountsModule)
       .get(Invite)
       .run(null, { roles: [...roles], note: 'test' });
-    const account = await call('post', `/v1/invitations/${secret}/acceptance`)
-      .send({ email, displayName: displayName ?? `Person ${made}`, password: PASSWORD })
-      .expect(201);
-    const session = await call('post', '/v1/sessions').send({ email, password: PASSWORD }).expect(201);
-    const issued = await call('post', '/v1/tokens')
-      .set('Cookie', session.get('Set-Cookie') ?? [])
-      .set('X-CSRF-Token', session.body.csrfToken)
-      .send({ name: 'test', scopes: roles, expiresInDays: 366 })
-      .expect(201);
-    const token = issued.body.token as string;
-    return {
-      accountId: account.body.id,
-      token,
-      email,
-      call: (method, path) => call(method, path).set('Authorization', `Bearer ${token}`),
-      browse: (method, path) =>
-        call(method, path)
-          .set('Cookie', session.get('Set-Cookie') ?? [])
-          .set('X-CSRF-Token', session.body.csrfToken),
-    };
+    return joinHouse(call, secret, { email, displayName: displayName ?? `Person ${made}` }, roles);
   };
 
   const close = async (): Promise<void> => {

@@ -3,6 +3,7 @@ import { Controller, Get, Header, Injectable, Module } from '@nestjs/common';
 import { collectDefaultMetrics, Gauge, Histogram, Registry } from 'prom-client';
 import { Database } from '../database/database.js';
 import { Jobs } from '../jobs/jobs.js';
+import { SOFTWARE_COMMIT, SOFTWARE_VERSION } from '../program/software-version.js';
 import { Endpoint } from './endpoint.js';
 
 const SECONDS = [0.005, 0.02, 0.1, 0.5, 2, 10];
@@ -25,6 +26,12 @@ export class Metrics {
       buckets: SECONDS,
       registers,
     });
+    new Gauge({
+      name: 'fairpull_build_info',
+      help: 'Version and commit of the program that runs; always 1.',
+      labelNames: ['version', 'commit'],
+      registers,
+    }).set({ version: SOFTWARE_VERSION, commit: SOFTWARE_COMMIT ?? '' }, 1);
     this.addQueues(registers);
     this.addDatabase(registers);
   }
@@ -61,6 +68,19 @@ export class Metrics {
 
   private addDatabase(registers: Registry[]): void {
     const { client } = this.database;
+    new Gauge({
+      name: 'fairpull_database_connections',
+      help: 'Connections of all processes to the database, by what they do.',
+      labelNames: ['state'],
+      registers,
+      async collect() {
+        this.reset();
+        const rows = await client.$queryRaw<{ state: string; n: number }[]>`
+          SELECT replace(state, ' ', '-') AS state, count(*)::int AS n FROM pg_stat_activity
+          WHERE datname = current_database() AND usename = current_user AND state IS NOT NULL GROUP BY 1`.catch(() => []);
+        for (const { state, n } of rows) this.set({ state }, n);
+      },
+    });
     new Gauge({
       name: 'fairpull_database_up',
       help: 'Whether the database answers.',

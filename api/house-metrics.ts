@@ -1,0 +1,61 @@
+import { Gauge } from 'prom-client';
+import { readdir, stat, statfs } from 'node:fs/promises';
+import { join } from 'node:path';
+import type { Config } from './config.js';
+import type { Metrics } from './platform/http/metrics.module.js';
+import type { PublishedReleases } from './releases/published-releases.read-model.js';
+import { currentSite } from './serve-site.js';
+
+const PER_SECOND = 1000;
+const BACKUP = /^fairpull-.*Z$/;
+
+/** Figures of the house beside those of the program: what is published, when the site was built, room on the disk, the newest backup. */
+export function addHouseMetrics({ registry }: Metrics, releases: PublishedReleases, config: Config): void {
+  const registers = [registry];
+  const measured = (name: string, help: string, value: () => Promise<number | null> | number | null) => {
+    new Gauge({
+      name,
+      help,
+      registers,
+      async collect() {
+        // What cannot be told is left out: a nought would look like a figure.
+        this.reset();
+        const found = await Promise.resolve()
+          .then(value)
+          .catch(() => null);
+        if (found === null) this.remove();
+        else this.set(found);
+      },
+    });
+  };
+  measured('fairpull_releases', 'Published revisions.', () => releases.all().length);
+  measured('fairpull_last_publication_timestamp_seconds', 'When a release was published last.', () => lastOf(releases));
+  measured('fairpull_site_built_timestamp_seconds', 'When the site was built last.', () =>
+    changedAt(join(currentSite(config), 'built-from.txt')),
+  );
+  measured('fairpull_disk_free_bytes', 'Room in the data folder.', async () => {
+    const { bavail, bsize } = await statfs(config.DATA_FOLDER);
+    return bavail * bsize;
+  });
+  measured('fairpull_disk_size_bytes', 'Size of the disk that holds the data folder.', async () => {
+    const { blocks, bsize } = await statfs(config.DATA_FOLDER);
+    return blocks * bsize;
+  });
+  if (config.BACKUP_FOLDER === '') return;
+  measured('fairpull_last_backup_timestamp_seconds', 'When the newest backup was made.', async () => {
+    const newest = (await readdir(config.BACKUP_FOLDER))
+      .filter((name) => BACKUP.test(name))
+      .sort()
+      .at(-1);
+    return newest === undefined ? null : changedAt(join(config.BACKUP_FOLDER, newest, 'backup.json'));
+  });
+}
+
+function lastOf(releases: PublishedReleases): number | null {
+  const times = releases.all().map(({ publishedAt }) => Date.parse(publishedAt));
+  return times.length === 0 ? null : Math.max(...times) / PER_SECOND;
+}
+
+async function changedAt(file: string): Promise<number> {
+  return (await stat(file)).mtimeMs / PER_SECOND;
+}

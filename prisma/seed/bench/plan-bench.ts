@@ -13,7 +13,9 @@ const FULL_SEASON_DAYS = 10;
 
 /**
  * Three of the five testers pull on a bench day, each on one rig all day; the other two measure diameters and weigh.
- * A variant's second straight pull is by another tester on another rig and day.
+ * A variant's second straight pull is by another tester on another rig and day, its second diameter by another tester: one
+ * alone would leave open what a gauge and a hand add, twice over in the section. A third of the entries has a second knot and
+ * rub, enough to tell for all.
  */
 export function planBench(season: Season, variants: readonly DemoVariant[]): BenchTask[] {
   const tasks = entriesOf(variants, season).flatMap((entry, index) => tasksOf(season, entry, index));
@@ -54,10 +56,13 @@ function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[]
     task('palomar-knot', 2, (rig + 2) % RIGS.length),
     ...(isThird ? [task('palomar-knot', 7, rig)] : []),
     task('fg-knot', 6, rig),
+    ...(index % 3 === 1 ? [task('fg-knot', 9, other)] : []),
     task('abrasion', 5, other),
     ...(isThird ? [task('abrasion', 8, (rig + 2) % RIGS.length)] : []),
     task('diameter', 1, 3),
+    task('diameter', 6, 4),
     ...(index % 2 === 0 ? [task('linear-density', 3, 4)] : []),
+    ...(index % 6 === 0 ? [task('linear-density', 8, 3)] : []),
   ];
   return all.filter(
     ({ method }) => !(INCOMPLETE.season === season.slug && INCOMPLETE.variant === entry.slug && INCOMPLETE.method === method),

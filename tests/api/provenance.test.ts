@@ -49,9 +49,11 @@ const AGAIN: Readonly<Record<string, (submissions: readonly Submission[]) => num
   [KEYS.knot]: ([knot]) => (100 * average(entered(knot!, 'breakingForce', 'treated'))) / average(entered(knot!, 'breakingForce')),
   [KEYS.abrasion]: ([rubbed]) => (100 * average(entered(rubbed!, 'breakingForce', 'treated'))) / average(entered(rubbed!, 'breakingForce')),
 };
-/** Half a unit of the last digit printed: an interval's half width has two digits; readings that are all alike leave none. */
-const halfStep = ({ low, high }: { low: string | null; high: string | null }): number =>
-  10 ** (Math.floor(Math.log10((Number(high) - Number(low)) / 2)) - 1) / 2;
+/** Half a unit of the last digit printed, which an interval's half width has two of; whole zeros at the end may be such digits. */
+const halfStep = ({ value, low, high }: { value: string; low: string | null; high: string | null }): number => {
+  const digitOfInterval = 10 ** (Math.floor(Math.log10((Number(high) - Number(low)) / 2)) - 1);
+  return Math.max(digitOfInterval, 10 ** -(value.split('.')[1] ?? '').length) / 2;
+};
 /** [N], exactly (NIST SP 811, appendix B); readings in newtons have 1. */
 let LBF = 1;
 
@@ -67,7 +69,7 @@ test('each figure of each variant leads to its readings, and these give it again
       const unit = submissions[0]!.specimens[0]!.readings[0]!.entered.unit;
       LBF = unit === 'lbf' ? 4.4482216152605 : 1;
       const off = Math.abs(again(submissions) - Number(figure.value));
-      expect({ variant: variant.slug, quantity, isFar: off > Math.max(halfStep(figure), 0.0005) }).toMatchObject({ isFar: false });
+      expect({ variant: variant.slug, quantity, isFar: off > 1.000001 * halfStep(figure) }).toMatchObject({ isFar: false });
       walked += submissions.flatMap(({ specimens }) => specimens).length;
     }
   }

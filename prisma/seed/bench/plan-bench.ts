@@ -1,5 +1,4 @@
 import { RIGS } from '../house/instruments.js';
-import type { Rig } from '../house/instruments.js';
 import type { DemoVariant } from '../house/variants.js';
 import type { DemoMethodSlug } from '../methods/demo-methods.js';
 import { entriesOf } from '../season/seasons.js';
@@ -26,30 +25,11 @@ export function planBench(season: Season, variants: readonly DemoVariant[]): Ben
 export const testerAt = (day: number, place: number): number => (2 * day + place) % TESTERS;
 
 function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[] {
-  const counts = new Map<string, number>();
-  const task = (method: DemoMethodSlug, dayShift: number, place: number, letter = 'a'): BenchTask => {
-    const day = (index + dayShift) % FULL_SEASON_DAYS;
-    const rig: Rig | null = RIGS[place] ?? null;
-    const number = (counts.get(method) ?? 0) + 1;
-    counts.set(method, number);
-    const key = `${season.slug}/${entry.slug}/${method}/${number}`;
-    const spool = spoolKey(season, entry, letter);
-    return {
-      key,
-      season: season.slug,
-      variant: entry.slug,
-      spool,
-      method,
-      day,
-      benchDay: season.benchDays[day] ?? '',
-      tester: testerAt(day, place),
-      rig,
-    };
-  };
   const rig = index % RIGS.length;
   const other = (rig + 1) % RIGS.length;
   const isThird = index % 3 === 0;
   const second = hasSecondSpool(season, entry) ? 'b' : 'a';
+  const task = taskMaker(season, entry, index);
   const all = [
     task('straight-pull', 0, rig),
     task('straight-pull', 4, other, second),
@@ -67,6 +47,27 @@ function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[]
   return all.filter(
     ({ method }) => !(INCOMPLETE.season === season.slug && INCOMPLETE.variant === entry.slug && INCOMPLETE.method === method),
   );
+}
+
+/** Tasks of an entry, numbered within their method. */
+function taskMaker(season: Season, entry: DemoVariant, index: number) {
+  const counts = new Map<string, number>();
+  return (method: DemoMethodSlug, dayShift: number, place: number, letter = 'a'): BenchTask => {
+    const day = (index + dayShift) % FULL_SEASON_DAYS;
+    const number = (counts.get(method) ?? 0) + 1;
+    counts.set(method, number);
+    return {
+      key: `${season.slug}/${entry.slug}/${method}/${number}`,
+      season: season.slug,
+      variant: entry.slug,
+      spool: spoolKey(season, entry, letter),
+      method,
+      day,
+      benchDay: season.benchDays[day] ?? '',
+      tester: testerAt(day, place),
+      rig: RIGS[place] ?? null,
+    };
+  };
 }
 
 const hasSecondSpool = (season: Season, { slug }: DemoVariant): boolean =>

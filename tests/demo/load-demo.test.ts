@@ -166,7 +166,10 @@ test('first of two winters falls, and its values are told to be within the noise
 
 /** [MPa] What the invented bench was given, of a true line. */
 const trueStress = (slug: string) => {
-  const { breakingForceN, diameterMm } = trueLine(SEED, demo.variants.find((one) => one.slug === slug)!);
+  const { breakingForceN, diameterMm } = trueLine(
+    SEED,
+    demo.variants.find((one) => one.slug === slug)!,
+  );
   return breakingForceN / ((Math.PI / 4) * diameterMm ** 2);
 };
 

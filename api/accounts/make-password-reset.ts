@@ -37,7 +37,7 @@ export class MakePasswordReset {
       await this.store.makeReset(tx, { accountId, tokenHash: sha256(secret), madeBy, createdAt, expiresAt });
       await this.audit.record(tx, { actorId: madeBy, action: 'account.resetMade', objectType: 'account', objectId: accountId });
     });
-    const address = `${this.config.PUBLIC_URL}/v1/password-resets/${secret}/password`;
+    const address = `${this.config.PUBLIC_URL}/desk/new-password/#${secret}`;
     return { secret, address, expiresAt: expiresAt.toISOString() };
   }
 }

@@ -2,14 +2,23 @@ import { Injectable } from '@nestjs/common';
 import { Database } from '../platform/database/database.js';
 import type { AuditQuery } from '../contract/endpoints/audit.js';
 
+const DAY_MS = 86_400_000;
+
 /** The audit trail, newest first. */
 @Injectable()
 export class AuditReadModel {
   constructor(private readonly database: Database) {}
 
-  async page({ limit, cursor, objectType, objectId }: AuditQuery) {
+  async page({ limit, cursor, from, to, actorId, objectType, objectId }: AuditQuery) {
+    const at = { ...(from && { gte: new Date(from) }), ...(to && { lt: new Date(Date.parse(to) + DAY_MS) }) };
     const rows = await this.database.client.auditEvent.findMany({
-      where: { ...(cursor ? { id: { lt: cursor } } : {}), ...(objectType ? { objectType } : {}), ...(objectId ? { objectId } : {}) },
+      where: {
+        ...(actorId && { actorId }),
+        ...(objectType && { objectType }),
+        ...(objectId && { objectId }),
+        ...(cursor && { id: { lt: cursor } }),
+        at,
+      },
       orderBy: { id: 'desc' },
       take: limit + 1,
     });

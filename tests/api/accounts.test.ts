@@ -140,6 +140,14 @@ test('who did what is on the audit trail, for admins', async () => {
   expect(page.body.items[0]).toMatchObject({ action: 'invitation.made', actorId: admin.accountId, after: { note: 'seen' } });
   const next = await admin.call('get', `/v1/audit?limit=1&cursor=${page.body.nextCursor}`).expect(200);
   expect(next.body.items[0].id).not.toBe(page.body.items[0].id);
+  const acts = async (query: string) =>
+    (await admin.call('get', `/v1/audit?${query}`).expect(200)).body.items as { actorId: string; at: string }[];
+  const own = await acts(`actorId=${admin.accountId}`);
+  expect(new Set(own.map(({ actorId }) => actorId))).toEqual(new Set([admin.accountId]));
+  const day = own[0]!.at.slice(0, 10);
+  const dayBefore = new Date(Date.parse(day) - 86_400_000).toISOString().slice(0, 10);
+  expect(await acts(`actorId=${admin.accountId}&from=${day}&to=${day}`)).toHaveLength(own.length);
+  expect(await acts(`actorId=${admin.accountId}&to=${dayBefore}`)).toEqual([]);
 });
 
 test('the program says that it lives and can work, and describes itself', async () => {

@@ -1,4 +1,4 @@
-/** Someone changes their password, and an editor reads what stands in the way of the closing. */
+/** Someone changes their password or loses it, a device stays behind, and an editor reads what stands in the way of the closing. */
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { openDesk } from '../support/desk.js';
@@ -47,9 +47,61 @@ test('a wrong password changes nothing; the right one does, and only the new one
   };
   const signIn = async (password: string) => (await b.t.call('post', '/v1/sessions').send({ email, password })).status;
   await change('not the one that it was');
-  await page.getByRole('alert').filter({ hasText: /./ }).waitFor();
-  expect(await signIn(PASSWORD)).toBe(201);
+  await page.getByRole('alert').filter({ hasText: 'password' }).waitFor();
+  expect([await signIn(PASSWORD), await signIn(NEW_PASSWORD)]).toEqual([201, 401]);
   await change(PASSWORD);
   await page.getByText('The password is changed.').waitFor();
   expect([await signIn(PASSWORD), await signIn(NEW_PASSWORD)]).toEqual([401, 201]);
+}, 60_000);
+
+test('an admin makes an address for a lost password; it works once, and ends what was open', async () => {
+  const admin = await b.t.caller(['admin'], 'K. Holder');
+  const page = await desk.signedIn(admin.email, '/desk/house/');
+  const row = page.getByRole('listitem').filter({ hasText: b.otherTester.email });
+  await row.getByText('Help, close').click();
+  await row.getByRole('button', { name: 'Address for a new password' }).click();
+  const address = new URL((await row.locator('[data-address]').textContent()) ?? '');
+  const lost = await (await desk.device()).newPage();
+  const set = async (words: string) => {
+    await lost.goto(desk.url + address.pathname + address.hash);
+    await lost.reload();
+    await lost.getByLabel('New password').fill(words);
+    await lost.getByRole('button', { name: 'Set the password' }).click();
+  };
+  await set('found again after all');
+  await lost.getByText('It is set.').waitFor();
+  const { email } = b.otherTester;
+  expect((await b.t.call('post', '/v1/sessions').send({ email, password: 'found again after all' })).status).toBe(201);
+  await set('somebody else tries it');
+  await lost.getByRole('alert').filter({ hasText: /./ }).waitFor();
+  expect((await b.t.call('post', '/v1/sessions').send({ email, password: 'somebody else tries it' })).status).toBe(401);
+}, 60_000);
+
+test('an invitation is taken back, and a laptop that stayed behind is signed out', async () => {
+  const admin = await b.t.caller(['admin'], 'N. Holder');
+  const page = await desk.signedIn(admin.email, '/desk/house/');
+  await page.getByLabel('Who it is for').fill('Somebody at the quay');
+  await page.getByLabel('tester', { exact: true }).first().check();
+  await page.getByRole('button', { name: 'Make an invitation' }).click();
+  const address = (await page.locator('[data-address]').textContent()) ?? '';
+  await page.getByRole('button', { name: 'Take back the invitation for Somebody at the quay' }).click();
+  await page.getByText('works no more').waitFor();
+  const acceptance = { email: 'late@trials.example', displayName: 'L. Ate', password: 'a sentence is easy to keep' };
+  expect((await b.t.call('post', `/v1/invitations/${address.split('#')[1]}/acceptance`).send(acceptance)).status).toBeGreaterThanOrEqual(
+    400,
+  );
+
+  const behind = await desk.signedIn(admin.email, '/desk/account/');
+  await page.goto(`${desk.url}/desk/account/`);
+  await page
+    .getByRole('button', { name: /^End it/ })
+    .first()
+    .waitFor();
+  const others = page.getByRole('button', { name: /^End it/ });
+  for (let left = await others.count(); left > 0; left -= 1) {
+    await others.first().click();
+    await others.nth(left - 1).waitFor({ state: 'detached' });
+  }
+  await behind.reload();
+  await behind.getByRole('button', { name: 'Sign in' }).waitFor();
 }, 60_000);

@@ -71,7 +71,7 @@ export const passwordChange = z.strictObject({
 export const newPassword = z.strictObject({ password });
 export const passwordResetResponse = z.strictObject({
   secret: z.string().describe('Shown once'),
-  address: z.string().describe('Where the new password is set'),
+  address: z.string().describe('Page where the new password is set'),
   expiresAt: z.iso.datetime(),
 });
 export const sessionsResponse = z.strictObject({

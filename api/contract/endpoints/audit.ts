@@ -3,6 +3,9 @@ import { z } from 'zod';
 export const auditQuery = z.strictObject({
   limit: z.coerce.number().int().min(1).max(200).default(50).describe('How many at most'),
   cursor: z.uuid().optional().describe('nextCursor of the page before'),
+  actorId: z.uuid().optional().describe('Account of the person'),
+  from: z.iso.date().optional().describe('First day, UTC'),
+  to: z.iso.date().optional().describe('Last day, UTC'),
   objectType: z.string().optional().describe('Kind of object, e.g. submission'),
   objectId: z.string().optional().describe('What the object is called in the trail: a slug, reference or UUID'),
 });

@@ -9,6 +9,7 @@ import {
   tokensResponse,
 } from '../../../../api/contract/endpoints/accounts.js';
 import { useState } from 'preact/hooks';
+import { Sessions } from '../account/sessions.js';
 import type { ScreenProps } from '../frame/open-screen.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
@@ -31,6 +32,7 @@ export function OwnAccount({ account }: ScreenProps) {
         </div>
       </dl>
       <Password />
+      <Sessions />
       <Interests />
       <Tokens roles={account.roles} />
     </>

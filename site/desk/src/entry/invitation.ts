@@ -1,0 +1,4 @@
+import { openAlone } from '../frame/open-alone.js';
+import { Invitation } from '../screens/invitation.js';
+
+openAlone(Invitation);

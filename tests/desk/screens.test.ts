@@ -2,6 +2,7 @@
 import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, Page } from 'playwright-core';
+import { VARIANT } from '../support/catalogue-fixtures.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { keepBenchDay, openDesk } from '../support/desk.js';
@@ -44,7 +45,15 @@ beforeAll(async () => {
       role: 'reviewer' as const,
       path,
     })),
-    ...['/desk/', '/desk/season/', '/desk/season/?edition=2026', '/desk/catalogue/', '/desk/methods/'].map((path) => ({
+    ...[
+      '/desk/',
+      '/desk/season/',
+      '/desk/season/?edition=2026',
+      '/desk/catalogue/',
+      '/desk/methods/',
+      `/desk/correct/?kind=variant&key=${VARIANT.slug}`,
+      '/desk/correct/?kind=instrument&key=R1',
+    ].map((path) => ({
       role: 'editor' as const,
       path,
     })),
@@ -106,7 +115,7 @@ test('no screen has a violation, scrolls sideways or breaks its content policy, 
     await page.close();
   }
   const open = await (await desk.device()).newPage();
-  for (const path of ['/desk/', '/desk/invitation/#nobody']) {
+  for (const path of ['/desk/', '/desk/invitation/#nobody', '/desk/new-password/#nobody']) {
     await open.goto(desk.url + path);
     await settled(open);
     faults.push(...(await faultsOf(open, path)));
@@ -117,7 +126,11 @@ test('no screen has a violation, scrolls sideways or breaks its content policy, 
 
 test('no screen carries more than 150 kB of script over the wire, and asks nobody but its own host', async () => {
   const weights: Record<string, number> = {};
-  for (const path of [...new Set(screens.map(({ path: address }) => address.replace(/\?.*/, ''))), '/desk/invitation/']) {
+  for (const path of [
+    ...new Set(screens.map(({ path: address }) => address.replace(/\?.*/, ''))),
+    '/desk/invitation/',
+    '/desk/new-password/',
+  ]) {
     const page = await (await desk.device()).newPage();
     let bytes = 0;
     const elsewhere: string[] = [];

@@ -42,7 +42,7 @@ export class SupersededRows {
     if (submissions.length === 0) return;
     if (reason === undefined) {
       const named = submissions.slice(0, MOST_NAMED).join(', ') + (submissions.length > MOST_NAMED ? ' …' : '');
-      const detail = `${submissions.length} submissions of ${editions.join(', ')} rest on it (${named}). Say why it changes: what stood there is kept beside it.`;
+      const detail = `${submissions.length === 1 ? 'One submission' : `${submissions.length} submissions`} of ${editions.join(', ')} ${submissions.length === 1 ? 'rests' : 'rest'} on it (${named}). Say why it changes: what stood there is kept beside it.`;
       throw notValid([{ pointer: '/reason', detail, code: 'reason_needed' }]);
     }
     // Who reads what rests on a row reads what the spools of these are.

@@ -15,6 +15,7 @@ import { SPOOL_SOURCES } from '../../../../api/contract/spool-sources.js';
 import { ask } from '../http/ask.js';
 import { Refusal } from '../http/problem.js';
 import { Form } from '../parts/form.js';
+import { BASIS_WORDS, CONSTRUCTION_WORDS, optionsOf, SOURCE_WORDS } from '../words/kind-words.js';
 import { toSlug } from '../words/to-slug.js';
 
 const request = z.strictObject({
@@ -38,15 +39,15 @@ export function AddSpool({ onAdded }: { onAdded: () => void }) {
         { name: 'maker/name', label: 'Maker' },
         { name: 'line/name', label: 'Line' },
         { name: 'line/material', label: 'Material', value: 'UHMWPE' },
-        { name: 'line/construction', label: 'Construction', kind: 'choice', options: choices(CONSTRUCTIONS) },
+        { name: 'line/construction', label: 'Construction', kind: 'choice', options: optionsOf(CONSTRUCTIONS, CONSTRUCTION_WORDS) },
         { name: 'line/carriers', label: 'Ends braided', kind: 'number', isOptional: true },
         { name: 'line/densityGPerCm3', label: 'Density of the solid, g/cm³', value: '0.97' },
         { name: 'variant/size', label: 'Size on the label' },
         { name: 'variant/colour', label: 'Colour on the label' },
         { name: 'claim/printed/text', label: 'Breaking force on the label', isOptional: true },
         { name: 'claim/printed/unit', label: 'Unit on the label', kind: 'choice', options: choices(['lbf', 'kgf', 'N']) },
-        { name: 'claim/basis', label: 'The label says it is', kind: 'choice', options: choices(CLAIM_BASES) },
-        { name: 'spool/source', label: 'How it came', kind: 'choice', options: choices(SPOOL_SOURCES) },
+        { name: 'claim/basis', label: 'The label says it is', kind: 'choice', options: optionsOf(CLAIM_BASES, BASIS_WORDS) },
+        { name: 'spool/source', label: 'How it came', kind: 'choice', options: optionsOf(SPOOL_SOURCES, SOURCE_WORDS) },
         { name: 'spool/obtainedOn', label: 'When', kind: 'date' },
         { name: 'spool/place', label: 'Where' },
         { name: 'spool/lot', label: 'Lot on the label', isOptional: true },

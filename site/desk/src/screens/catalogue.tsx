@@ -1,14 +1,30 @@
 import { useState } from 'preact/hooks';
+import { linesResponse, makersResponse, variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { AddSpool } from '../catalogue/add-spool.js';
+import { CatalogueRows } from '../catalogue/catalogue-rows.js';
+import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
+import { SOURCE_WORDS } from '../words/kind-words.js';
 
 /** Maker, line, variant, claim and spool in one go; then the labels that testers see instead of all that. */
 export function Catalogue() {
   const spools = useLoaded(() => allPages(spoolsResponse, 'catalogue/spools?limit=200'));
+  const rows = useLoaded(async () => {
+    const [makers, lines, variants] = await Promise.all([
+      allPages(makersResponse, 'catalogue/makers?limit=200'),
+      allPages(linesResponse, 'catalogue/lines?limit=200'),
+      allPages(variantsResponse, 'catalogue/variants?limit=200'),
+    ]);
+    return { makers, lines, variants };
+  });
+  const added = () => {
+    spools.again();
+    rows.again();
+  };
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const tick = (code: string, isTicked: boolean) => setTicked(isTicked ? [...ticked, code] : ticked.filter((one) => one !== code));
   const labels = `/v1/catalogue/labels?${ticked.map((code) => `code=${code}`).join('&')}`;
@@ -16,7 +32,8 @@ export function Catalogue() {
     <>
       <h1>Catalogue</h1>
       <h2>Add a spool</h2>
-      <AddSpool onAdded={spools.again} />
+      <AddSpool onAdded={added} />
+      <CatalogueRows of={rows} />
       <h2>Spools and their labels</h2>
       <p>Tick spools, print their labels, stick them over the makers’ own. Testers see the code alone.</p>
       <p class="acts">
@@ -42,7 +59,10 @@ export function Catalogue() {
               <span class="code">{blindCode}</span> {variant}
             </label>
             <span class="soft">
-              {source}, {dayOf(obtainedOn)}, {place}
+              {SOURCE_WORDS[source]}, {dayOf(obtainedOn)}, {place}{' '}
+              <a href={correctionAt('spool', blindCode)}>
+                correct<span class="only-heard"> the spool {blindCode}</span>
+              </a>
             </span>
           </li>
         ))}

@@ -1,15 +1,9 @@
 import { useState } from 'preact/hooks';
 import { controlLineRequest, controlLinesResponse } from '../../../../api/contract/endpoints/control-pulls.js';
-import {
-  calibrationRequest,
-  instrumentRequest,
-  instrumentResponse,
-  instrumentsResponse,
-} from '../../../../api/contract/endpoints/instruments.js';
 import { methodsResponse, methodResponse, methodVersionResponse } from '../../../../api/contract/endpoints/methods.js';
-import { INSTRUMENT_KINDS } from '../../../../api/contract/instrument-kinds.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
+import { Instruments } from '../methods/instruments.js';
 import { METHOD_STARTERS } from '../methods/method-starters.js';
 import type { MethodStarter } from '../methods/method-starters.js';
 import { Form } from '../parts/form.js';
@@ -25,95 +19,6 @@ export function MethodsAndRigs() {
       <Instruments />
       <Methods />
       <ControlLines />
-    </>
-  );
-}
-
-function Instruments() {
-  const instruments = useLoaded(() => allPages(instrumentsResponse, 'instruments'));
-  const known = instruments.answer ?? [];
-  return (
-    <>
-      <h2>Instruments</h2>
-      <Loading of={instruments} />
-      {instruments.answer?.length === 0 && <p class="soft">None yet. A house begins with a force gauge and its certificate.</p>}
-      <ul class="rows">
-        {known.map(({ code, kind, name, capacity, calibrations }) => (
-          <li key={code}>
-            <p>
-              <span class="code">{code}</span> {name}{' '}
-              <span class="soft">
-                {kind}, up to {capacity.text} {capacity.unit}
-              </span>
-            </p>
-            <span class={calibrations.length === 0 ? 'signal' : 'soft'}>
-              {calibrations.length === 0
-                ? 'no certificate'
-                : `certificate ${calibrations.at(-1)?.certificate ?? ''} until ${dayOf(calibrations.at(-1)?.validUntil ?? '')}`}
-            </span>
-          </li>
-        ))}
-      </ul>
-      <h3>Add an instrument</h3>
-      <Form
-        schema={instrumentRequest}
-        submit="Add the instrument"
-        isRepeated
-        fields={[
-          { name: 'code', label: 'Short code on it', hint: 'For instance R1' },
-          { name: 'name', label: 'What the bench calls it' },
-          { name: 'kind', label: 'Kind', kind: 'choice', options: INSTRUMENT_KINDS.map((kind) => [kind, kind] as const) },
-          { name: 'capacity/text', label: 'Largest value' },
-          { name: 'capacity/unit', label: 'Its unit' },
-          { name: 'resolution/text', label: 'Smallest step' },
-          { name: 'resolution/unit', label: 'Unit of the step' },
-        ]}
-        onSend={async (request) => {
-          const { code } = await ask(instrumentResponse, 'POST', 'instruments', { body: request });
-          instruments.again();
-          return `${code} is on record. Give it its certificate.`;
-        }}
-      />
-      {known.length > 0 && (
-        <>
-          <h3>Add a certificate</h3>
-          <Certificate codes={known.map(({ code }) => code)} onAdded={instruments.again} />
-        </>
-      )}
-    </>
-  );
-}
-
-function Certificate({ codes, onAdded }: { codes: readonly string[]; onAdded: () => void }) {
-  const [code, setCode] = useState(codes[0] ?? '');
-  return (
-    <>
-      <label class="field narrow">
-        Of the instrument
-        <select value={code} onChange={(event) => setCode(event.currentTarget.value)}>
-          {codes.map((one) => (
-            <option key={one}>{one}</option>
-          ))}
-        </select>
-      </label>
-      <Form
-        schema={calibrationRequest}
-        submit="Add the certificate"
-        isRepeated
-        fields={[
-          { name: 'certificate', label: 'Number of the certificate' },
-          { name: 'validFrom', label: 'First day', kind: 'date' },
-          { name: 'validUntil', label: 'Last day', kind: 'date' },
-          { name: 'correctionPercent', label: 'Correction to add, %', value: '0' },
-          { name: 'expandedUncertaintyPercent', label: 'Expanded uncertainty U, %' },
-          { name: 'coverageFactor', label: 'Coverage factor k', value: '2' },
-        ]}
-        onSend={async (request) => {
-          await ask(instrumentResponse, 'POST', `instruments/${code}/calibrations`, { body: request });
-          onAdded();
-          return `The certificate of ${code} is on record.`;
-        }}
-      />
     </>
   );
 }

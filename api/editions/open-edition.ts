@@ -29,7 +29,7 @@ export class OpenEdition {
         const detail = `${obstacles.map(({ what, references }) => [what, references.join(', ')].filter(Boolean).join(': ')).join('; ')}.`;
         throw new Problem(editionProblems['editions/nothing-to-open'], detail, obstacleFaults(obstacles));
       }
-      const blindKey = await this.store.blindKey(tx, edition.id, this.identifiers.secret());
+      const blindKey = await this.store.blindKey(tx, edition.id, this.identifiers.salt());
       const blindKeyDigest = sha256(blindKey);
       await this.store.touch(tx, edition.id, {
         state: 'open',

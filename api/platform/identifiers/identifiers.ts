@@ -7,6 +7,11 @@ export class Identifiers {
     return randomBytes(32).toString('base64url');
   }
 
+  /** What makes a digest unguessable until it is told with what it was made of: 256 bits, base64url. */
+  salt(): string {
+    return this.secret();
+  }
+
   /** A whole number from 0 to below the limit, unpredictable. */
   below(limit: number): number {
     return randomInt(limit);

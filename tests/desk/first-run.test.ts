@@ -112,7 +112,7 @@ async function openEdition(page: Page): Promise<string[]> {
   await page.getByLabel(/quaymade-8-pe-1-2/).check();
   await page.getByLabel(/quaymade-8-pe-2/).check();
   await page.getByRole('button', { name: 'Enter these' }).click();
-  await page.getByText(/Entered: quaymade-8/).waitFor();
+  await page.getByText('2 entered.').waitFor();
   await page.getByRole('button', { name: 'Open Trials 2026' }).click();
   await page.getByText('0 of 2 entries have a result').waitFor();
   return codes;
@@ -123,7 +123,7 @@ async function testAll(page: Page, codes: readonly string[]): Promise<void> {
   await keepBenchDay(page, '2026-03-10');
   for (const [i, force] of ['83.1', '82.6', '83.4'].entries()) await page.getByLabel(`Pull ${i + 1}, N`).fill(force);
   await page.getByRole('button', { name: 'Pulled' }).click();
-  await page.getByText('R1 is no evidence yet').waitFor();
+  await page.getByText('R1: no evidence yet').waitFor();
   for (const [i, code] of codes.entries()) {
     await page.goto(`${desk.url}/desk/enter/?spool=${code}&method=straight-pull`);
     await page.getByLabel('Force, specimen 1', { exact: true }).waitFor();
@@ -173,12 +173,16 @@ test('an empty house comes to its first release without a terminal', async () =>
   await editor.locator('.place').first().waitFor();
   await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
   await editor.getByRole('button', { name: 'Publish', exact: true }).click();
+  await editor.getByRole('button', { name: 'Not yet' }).click();
+  await editor.getByRole('button', { name: 'Publish', exact: true }).click();
+  await editor.getByText('as soon as it is written').waitFor();
+  await editor.getByRole('button', { name: 'Yes, publish' }).click();
   await editor.getByText('Revision 1: published.').waitFor({ timeout: 60_000 });
   const released = await t.call('get', '/v1/editions').expect(200);
   expect(released.body.items).toMatchObject([{ edition: '2026', revision: 1 }]);
   await signOut(editor);
 
   await admin.goto(`${desk.url}/desk/house/`);
-  await admin.getByText('edition.closed').first().waitFor();
+  await admin.getByText('edition, closed').first().waitFor();
   await signOut(admin);
 }, 180_000);

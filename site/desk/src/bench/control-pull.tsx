@@ -78,7 +78,7 @@ export function ControlPull({ context, instruments, methods, onPulled }: Props) 
           onPulled();
           const why = signals.length > 0 ? ` It signals: ${signals.join(', ')}.` : '';
           const doubt = doubted > 0 ? ` ${doubted} submissions since the last good pull are in doubt; a reviewer looks at them.` : '';
-          return `${instrument} is ${state === null ? 'struck' : RIG_STATES[state]}.${why}${doubt}`;
+          return `${instrument}: ${state === null ? 'struck' : RIG_STATES[state]}.${why}${doubt}`;
         }}
       />
     </>

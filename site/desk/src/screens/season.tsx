@@ -9,10 +9,11 @@ import { dayOf } from '../words/day-of.js';
 /** The editions of the house; one of them at its own address. */
 export function Season() {
   const editions = useLoaded(() => ask(workingEditionsResponse, 'GET', 'bench/editions'));
+  const items = [...(editions.answer?.items ?? [])].reverse();
   const slug = new URLSearchParams(window.location.search).get('edition');
   const edition = editions.answer?.items.find((one) => one.slug === slug);
-  if (edition) return <EditionWork edition={edition} onMoved={editions.again} />;
-  const items = [...(editions.answer?.items ?? [])].reverse();
+  if (edition)
+    return <EditionWork edition={edition} others={items.map((one) => one.slug).filter((one) => one !== slug)} onMoved={editions.again} />;
   return (
     <>
       <h1>Season</h1>

@@ -1,18 +1,17 @@
 import { useState } from 'preact/hooks';
 import type { z } from 'zod';
-import { boardResponse, editionResponse, entriesRequest, schemesResponse } from '../../../../api/contract/endpoints/editions.js';
+import { boardResponse, editionResponse, schemesResponse } from '../../../../api/contract/endpoints/editions.js';
 import type { Obstacle } from '../../../../api/contract/obstacle.js';
-import { variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
-import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
-import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
+import { Amending } from './amending.js';
 import { BoardMatrix } from './board-matrix.js';
 import { Excluding } from './excluding.js';
 import { Obstacles } from './obstacles.js';
+import { PlannedEdition } from './planned-edition.js';
 import { PreviewTable } from './preview-table.js';
 import { Publishing } from './publishing.js';
 
@@ -20,11 +19,13 @@ type Edition = z.infer<typeof editionResponse>;
 
 interface Props {
   readonly edition: Edition;
+  /** Slugs of the house's other editions. */
+  readonly others: readonly string[];
   readonly onMoved: () => void;
 }
 
 /** One edition: what is missing, how it would stand, and its next act. */
-export function EditionWork({ edition, onMoved }: Props) {
+export function EditionWork({ edition, others, onMoved }: Props) {
   const { slug, name, state, version, opensOn, closesOn } = edition;
   const work = useLoaded(async () => {
     const [board, schemes] = await Promise.all([
@@ -37,6 +38,7 @@ export function EditionWork({ edition, onMoved }: Props) {
         schemes.items.find((one) => one.slug === edition.scheme.slug && one.number === edition.scheme.number)?.rules.categories ?? [],
     };
   }, [slug, version]);
+  const entered = work.answer?.board.entries.map(({ variant }) => variant) ?? [];
   const [said, setSaid] = useState('');
   const move = (step: 'opening' | 'closure', words: string) => {
     ask(editionResponse, 'POST', `editions/${slug}/${step}`, { version }).then(
@@ -60,9 +62,7 @@ export function EditionWork({ edition, onMoved }: Props) {
       </dl>
       <Loading of={work} />
       <p role="status">{said}</p>
-      {state === 'planned' && (
-        <Entering slug={slug} entered={work.answer?.board.entries.map(({ variant }) => variant) ?? []} onEntered={onMoved} />
-      )}
+      {state === 'planned' && <PlannedEdition edition={edition} entered={entered} others={others} onChanged={onMoved} />}
       {work.answer && state === 'planned' && (
         <Opening
           obstacles={work.answer.board.standsInTheWay}
@@ -79,6 +79,7 @@ export function EditionWork({ edition, onMoved }: Props) {
           {(state === 'open' || state === 'closed') && <Excluding slug={slug} entries={work.answer.board.entries} onChanged={work.again} />}
         </>
       )}
+      {work.answer && state === 'open' && <Amending edition={edition} entered={entered} onAmended={onMoved} />}
       {work.answer && state === 'open' && (
         <Closing
           obstacles={work.answer.board.standsInTheWay}
@@ -100,42 +101,6 @@ function Opening({ obstacles, name, onOpen }: { obstacles: readonly Obstacle[]; 
       <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onOpen()}>
         Open {name}
       </button>
-    </section>
-  );
-}
-
-function Entering({ slug, entered, onEntered }: { slug: string; entered: readonly string[]; onEntered: () => void }) {
-  const variants = useLoaded(() => allPages(variantsResponse, 'catalogue/variants?limit=200'));
-  const open = variants.answer?.filter((variant) => !entered.includes(variant.slug)) ?? [];
-  return (
-    <section>
-      <h2>Entries</h2>
-      <Loading of={variants} />
-      {entered.length > 0 && <p>Entered: {entered.join(', ')}.</p>}
-      {variants.answer?.length === 0 && (
-        <p>
-          The catalogue is empty. <a href="/desk/catalogue/">Put lines into it</a>
-        </p>
-      )}
-      {open.length > 0 && (
-        <Form
-          schema={entriesRequest}
-          submit="Enter these"
-          fields={[
-            {
-              name: 'variants',
-              label: 'Variants that take part',
-              kind: 'several',
-              options: open.map((one) => [one.slug, `${one.slug}, ${one.size}, ${one.colour}`] as const),
-            },
-          ]}
-          onSend={async (request) => {
-            await ask(editionResponse, 'POST', `editions/${slug}/entries`, { body: request });
-            onEntered();
-            return `${request.variants.length} entered.`;
-          }}
-        />
-      )}
     </section>
   );
 }

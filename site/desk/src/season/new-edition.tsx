@@ -1,18 +1,10 @@
-import { z } from 'zod';
-import {
-  editionRequest,
-  editionResponse,
-  schemeRequest,
-  schemeResponse,
-  schemesResponse,
-} from '../../../../api/contract/endpoints/editions.js';
-import { methodsResponse } from '../../../../api/contract/endpoints/methods.js';
-import { allPages } from '../http/all-pages.js';
+import { editionRequest, editionResponse, schemeRequest, schemeResponse } from '../../../../api/contract/endpoints/editions.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { toSlug } from '../words/to-slug.js';
+import { editionFields, loadChoices, toEdition } from './edition-fields.js';
 import { CATEGORY_TEMPLATES, schemeFrom } from './scheme-templates.js';
 
 interface Props {
@@ -20,20 +12,11 @@ interface Props {
   readonly onPlanned: () => void;
 }
 
-const APART = '#';
-
 /** A scheme from a template, and an edition that is ranked by it. */
 export function NewEdition({ editions, onPlanned }: Props) {
-  const house = useLoaded(async () => {
-    const [schemes, methods] = await Promise.all([ask(schemesResponse, 'GET', 'schemes'), allPages(methodsResponse, 'catalogue/methods')]);
-    return { schemes: schemes.items, methods };
-  });
+  const house = useLoaded(loadChoices);
   if (!house.answer) return <Loading of={house} />;
   const { schemes, methods } = house.answer;
-  const pinnable = methods.flatMap(({ slug, name, versions }) => {
-    const last = versions.at(-1);
-    return last ? [[`${slug}${APART}${last.number}`, `${name}, version ${last.number}`] as const] : [];
-  });
   const known = CATEGORY_TEMPLATES.filter(({ method, section }) =>
     [method, ...(section ? [section.method] : [])].every((needed) => methods.some(({ slug }) => slug === needed)),
   );
@@ -74,29 +57,9 @@ export function NewEdition({ editions, onPlanned }: Props) {
           submit="Plan the edition"
           fields={[
             { name: 'slug', label: 'Short name', hint: 'For addresses, usually the year.' },
-            { name: 'name', label: 'Name' },
-            {
-              name: 'scheme',
-              label: 'Scheme',
-              kind: 'choice',
-              options: schemes.map(({ slug, number, name }) => [`${slug}${APART}${number}`, `${name}, version ${number}`] as const),
-            },
-            { name: 'opensOn', label: 'Opens on', kind: 'date' },
-            { name: 'closesOn', label: 'Closes on', kind: 'date' },
-            {
-              name: 'previous',
-              label: 'Movement is told against',
-              kind: 'choice',
-              isOptional: true,
-              options: [['', 'no edition'], ...editions.map((slug) => [slug, slug] as const)],
-            },
-            { name: 'methods', label: 'Method versions that it is tested by', kind: 'several', options: pinnable },
+            ...editionFields(house.answer, editions),
           ]}
-          prepare={(entered) => ({
-            ...entered,
-            scheme: versionOf(entered['scheme']),
-            methods: (entered['methods'] as unknown[]).map(versionOf),
-          })}
+          prepare={toEdition}
           onSend={async (request) => {
             const { slug } = await ask(editionResponse, 'POST', 'editions', { body: request });
             onPlanned();
@@ -108,8 +71,3 @@ export function NewEdition({ editions, onPlanned }: Props) {
     </>
   );
 }
-
-const versionOf = (sent: unknown): { slug: string; number: number } => {
-  const [slug = '', number = ''] = z.string().parse(sent).split(APART);
-  return { slug, number: Number(number) };
-};

@@ -1,13 +1,15 @@
 import { useEffect, useState } from 'preact/hooks';
 import { z } from 'zod';
-import { erratumSchema } from '../../../../api/contract/documents/release-documents.js';
-import { releaseRequest, releaseStateResponse } from '../../../../api/contract/endpoints/releases.js';
+import { previewResponse } from '../../../../api/contract/endpoints/editions.js';
+import { releaseStateResponse, type ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
 import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
-import { Form } from '../parts/form.js';
-import type { FieldOptions } from '../parts/form-field.js';
+import { Loading } from '../parts/loading.js';
+import { useAct } from '../parts/use-act.js';
+import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf, timeOf } from '../words/day-of.js';
-import { wordsOf } from '../words/words-of.js';
+import { ReleaseForm } from './release-form.js';
+import { ReleaseSummary } from './release-summary.js';
 
 type Release = z.infer<typeof releaseStateResponse>;
 
@@ -19,22 +21,12 @@ interface Props {
 
 const ASK_AGAIN_MS = 1500;
 
-const ERRATUM: readonly FieldOptions[] = [
-  {
-    name: 'erratum/reasonCode',
-    label: 'Kind of correction',
-    kind: 'choice',
-    options: erratumSchema.shape.reasonCode.options.map((code) => [code, code] as const),
-  },
-  { name: 'erratum/words', label: 'What changed and why, for readers', kind: 'words' },
-  { name: 'expects/where', label: 'Cell that the correction is about', hint: 'As an erratum names it: overall, quaymade-8-pe-1-2, place' },
-  { name: 'expects/before', label: 'What readers see there now' },
-];
-
 /** Publication: now or at a time, and a way to call it off until then. What is published never changes; a correction is a new revision. */
 export function Publishing({ slug, isFirst, onPublished }: Props) {
   const [release, setRelease] = useState<Release | null>(null);
-  const [said, setSaid] = useState('');
+  const [request, setRequest] = useState<ReleaseRequest | null>(null);
+  const { said, act } = useAct(() => undefined);
+  const preview = useLoaded(() => ask(previewResponse, 'POST', `editions/${slug}/previews`), [slug]);
   const watch = async (revision: number): Promise<void> => {
     const now = await ask(releaseStateResponse, 'GET', `editions/${slug}/releases/${revision}`);
     setRelease(now);
@@ -48,59 +40,45 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
     // An order may stand from an earlier visit; where there is none, the answer is a refusal and the form stays.
     if (isFirst) watch(1).catch(() => undefined);
   }, [slug]);
-  const callOff = async (revision: number) => {
-    try {
+  const publish = () => {
+    act(async () => {
+      const asked = await ask(releaseStateResponse, 'POST', `editions/${slug}/releases`, { body: request, key: newKey() });
+      setRequest(null);
+      await watch(asked.revision);
+    }, '');
+  };
+  const callOff = (revision: number) => {
+    act(async () => {
       await ask(z.null(), 'DELETE', `editions/${slug}/releases/${revision}`);
       setRelease(null);
-      setSaid(`Revision ${revision} is called off; nobody has seen it.`);
-    } catch (error) {
-      setSaid(wordsOf(error));
-    }
+    }, `Revision ${revision} is called off; nobody has seen it.`);
   };
   return (
     <section>
       <h2>{isFirst ? 'Publish it' : 'Publish a correction'}</h2>
-      <p>
-        {isFirst
-          ? 'Look at the standings once more. What is published stays for ever: a later correction is a new revision with an erratum.'
-          : 'The new revision stands beside the old one. Where readers no longer see what you expect here, nothing is published.'}
-      </p>
       <p role="status">{said}</p>
-      {release ? (
-        <p>
-          Revision {release.revision}: {release.state === 'published' ? 'published. ' : 'being written; you may leave this page. '}
-          {release.publishAt !== null && `Readers see it from ${dayOf(release.publishAt)}, ${timeOf(new Date(release.publishAt))}. `}
-          {release.state === 'building' && (
-            <button type="button" onClick={() => void callOff(release.revision)}>
-              Call revision {release.revision} off
-            </button>
-          )}
-          {release.state === 'published' && <a href={`/editions/${slug}/`}>The published edition</a>}
-        </p>
-      ) : (
-        <Form
-          schema={releaseRequest}
-          submit={isFirst ? 'Publish' : 'Publish the correction'}
-          fields={[
-            { name: 'publishAt', label: 'When readers see it', kind: 'moment', isOptional: true, hint: 'Empty: as soon as it is written.' },
-            ...(isFirst ? [] : ERRATUM),
-          ]}
-          prepare={toRequest}
-          onSend={async (request) => {
-            const asked = await ask(releaseStateResponse, 'POST', `editions/${slug}/releases`, { body: request, key: newKey() });
-            setSaid('');
-            await watch(asked.revision);
-            return '';
-          }}
-        />
+      {release && <Ordered slug={slug} release={release} onCallOff={callOff} />}
+      {!release && <Loading of={preview} />}
+      {!release && preview.answer && request && (
+        <ReleaseSummary preview={preview.answer} request={request} onPublish={publish} onBack={() => setRequest(null)} />
       )}
+      {!release && preview.answer && !request && <ReleaseForm preview={preview.answer} isFirst={isFirst} onAsked={setRequest} />}
     </section>
   );
 }
 
-function toRequest({ publishAt, erratum, expects }: Record<string, unknown>): object {
-  return {
-    publishAt: typeof publishAt === 'string' ? new Date(publishAt).toISOString() : null,
-    erratum: erratum === undefined ? null : { ...(erratum as object), expects: [expects] },
-  };
+function Ordered({ slug, release, onCallOff }: { slug: string; release: Release; onCallOff: (revision: number) => void }) {
+  const { revision, state, publishAt } = release;
+  return (
+    <p>
+      Revision {revision}: {state === 'published' ? 'published. ' : 'being written; you may leave this page. '}
+      {publishAt !== null && `Readers see it from ${dayOf(publishAt)}, ${timeOf(new Date(publishAt))}. `}
+      {state === 'building' && (
+        <button type="button" onClick={() => onCallOff(revision)}>
+          Call revision {revision} off
+        </button>
+      )}
+      {state === 'published' && <a href={`/editions/${slug}/`}>The published edition</a>}
+    </p>
+  );
 }

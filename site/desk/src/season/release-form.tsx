@@ -1,0 +1,85 @@
+import type { z } from 'zod';
+import { erratumSchema } from '../../../../api/contract/documents/release-documents.js';
+import type { previewResponse } from '../../../../api/contract/endpoints/editions.js';
+import { releaseRequest, type ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
+import { Form } from '../parts/form.js';
+import type { FieldOptions } from '../parts/form-field.js';
+
+type Preview = z.infer<typeof previewResponse>;
+type Reason = z.infer<typeof erratumSchema>['reasonCode'];
+
+interface Props {
+  readonly preview: Preview;
+  readonly isFirst: boolean;
+  readonly onAsked: (request: ReleaseRequest) => void;
+}
+
+const REASONS: Readonly<Record<Reason, string>> = {
+  withdrawal: 'something was withdrawn',
+  reidentification: 'a spool was another variant',
+  methodError: 'a method was applied wrongly',
+  catalogueError: 'the catalogue said something wrong',
+};
+
+const WHEN: FieldOptions = {
+  name: 'publishAt',
+  label: 'When readers see it',
+  kind: 'moment',
+  isOptional: true,
+  hint: 'Empty: as soon as it is written.',
+};
+
+/** What a release is asked for with; a correction names the cells that it is about by ticking what differs from the published ones. */
+export function ReleaseForm({ preview, isFirst, onAsked }: Props) {
+  const differences = (preview.published?.changes ?? []).flatMap(({ where, before, after }) =>
+    before === null ? [] : [{ where, before, after }],
+  );
+  if (!isFirst && differences.length === 0)
+    return <p class="soft">Nothing that readers see differs from what is on record; there is nothing to correct.</p>;
+  const erratum: readonly FieldOptions[] = [
+    {
+      name: 'expects',
+      label: 'What the correction is about',
+      kind: 'several',
+      options: differences.map(
+        ({ where, before, after }, index) => [String(index), `${where}: ${before} → ${after ?? 'nothing'}`] as const,
+      ),
+    },
+    {
+      name: 'erratum/reasonCode',
+      label: 'Because',
+      kind: 'choice',
+      options: erratumSchema.shape.reasonCode.options.map((code) => [code, REASONS[code]] as const),
+    },
+    { name: 'erratum/words', label: 'What changed and why, for readers', kind: 'words' },
+  ];
+  return (
+    <>
+      <p>
+        {isFirst
+          ? 'Look at the standings once more. What is published stays for ever: a later correction is a new revision with an erratum.'
+          : 'The new revision stands beside the old one. Tick at least one of the cells that differ: where readers no longer see that there, nothing is published.'}
+      </p>
+      <Form
+        schema={releaseRequest}
+        submit={isFirst ? 'Publish' : 'Publish the correction'}
+        fields={isFirst ? [WHEN] : [...erratum, WHEN]}
+        prepare={({ publishAt, expects, erratum: told }) => ({
+          publishAt: typeof publishAt === 'string' ? new Date(publishAt).toISOString() : null,
+          erratum: isFirst
+            ? null
+            : {
+                ...(told as object),
+                expects: (expects as string[])
+                  .flatMap((index) => differences.slice(Number(index), Number(index) + 1))
+                  .map(({ where, before }) => ({ where, before })),
+              },
+        })}
+        onSend={(request) => {
+          onAsked(request);
+          return Promise.resolve('');
+        }}
+      />
+    </>
+  );
+}

@@ -1,0 +1,87 @@
+/** What an editor does with an edition besides opening and closing it: change a plan, amend what is open, correct what is published. */
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { openDesk } from '../support/desk.js';
+import type { OpenDesk } from '../support/desk.js';
+import { createHouse, workEdition } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { proposeWithdrawal } from '../support/propose.js';
+import { editionRequest, moveEdition, publish, VARIANTS } from '../support/season.js';
+
+let house: House;
+let desk: OpenDesk;
+beforeAll(async () => {
+  house = await createHouse();
+  await workEdition(house, '2026');
+  await house.editor
+    .call('post', '/v1/editions')
+    .send({ ...editionRequest('2027'), opensOn: '2027-01-01', closesOn: '2027-12-31' })
+    .expect(201);
+  desk = await openDesk(house.t);
+}, 120_000);
+afterAll(async () => {
+  expect(desk.complaints).toEqual([]);
+  await desk.close();
+  await house.t.close();
+});
+
+const edition = async (slug: string) => (await house.editor.call('get', `/v1/bench/editions/${slug}`)).body as Record<string, unknown>;
+
+test('a plan is changed, an entry is taken out again, and the whole is taken away', async () => {
+  const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2027');
+  const { slug } = VARIANTS[0]!;
+  await page.getByLabel(new RegExp(`${slug},`)).check();
+  await page.getByRole('button', { name: 'Enter these' }).click();
+  await page.getByRole('button', { name: `Take out ${slug}` }).click();
+  await page.getByText(`${slug} is out again.`).waitFor();
+  expect(await edition('2027')).toMatchObject({ entries: 0 });
+  await page.getByText('Change what is planned').click();
+  await page.getByLabel('Name', { exact: true }).fill('Trials of the second winter');
+  await page.getByRole('button', { name: 'Change it' }).click();
+  await page.getByRole('heading', { name: 'Trials of the second winter' }).waitFor();
+  expect(await edition('2027')).toMatchObject({ name: 'Trials of the second winter', opensOn: '2027-01-01' });
+  await page.getByText('Take the edition away').click();
+  await page.getByRole('button', { name: 'Take Trials of the second winter away' }).click();
+  await page.waitForURL('**/desk/season/');
+  expect((await house.editor.call('get', '/v1/bench/editions/2027')).status).toBe(404);
+}, 60_000);
+
+test('an open edition takes a later closing day, with the reason', async () => {
+  const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2026');
+  await page.getByText('A further entry, a method that was forgotten').click();
+  await page.getByLabel('Later closing day').fill('2027-01-31');
+  await page.getByRole('button', { name: 'Take these in' }).click();
+  await page.getByRole('alert').filter({ hasText: /./ }).waitFor();
+  expect(await edition('2026')).toMatchObject({ amendments: [] });
+  await page.locator('details[open]').getByLabel('Why, in words that readers see').fill('A rig was down.');
+  await page.getByRole('button', { name: 'Take these in' }).click();
+  await page.getByText('instead of').waitFor();
+  expect(await edition('2026')).toMatchObject({ closesOn: '2027-01-31', amendments: [{ reason: 'A rig was down.' }] });
+}, 60_000);
+
+test('a correction is made by ticking what differs from the published edition, and is looked at once more', async () => {
+  await moveEdition(house.editor, '2026', 'closure');
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  await publish(house.editor, '2026');
+  const { body } = await house.editor.call('get', '/v1/submissions?edition=2026&limit=200').expect(200);
+  const spool = house.codes.get('petrel-40');
+  const knot = (body.items as { reference: string; spool: string; version: number; method: { slug: string } }[]).find(
+    (item) => item.spool === spool && item.method.slug === 'named-knot',
+  )!;
+  const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2026');
+  await page.getByText('there is nothing to correct').waitFor();
+  await house.editor
+    .call('post', `/v1/submissions/${knot.reference}/withdrawal`)
+    .set('If-Match', `"${knot.version}"`)
+    .send({ proposal: await proposeWithdrawal(house.reviewer, knot.reference) })
+    .expect(201);
+  await page.reload();
+  await page.getByLabel(/knot, petrel-40, value/).check();
+  await page.getByLabel('What changed and why, for readers').fill('A rig was found bent.');
+  await page.getByRole('button', { name: 'Publish the correction' }).click();
+  await page.getByText('cells against revision 1').waitFor();
+  await page.getByRole('button', { name: 'Yes, publish' }).click();
+  await page.getByText('Revision 2: published.').waitFor({ timeout: 60_000 });
+  const { erratum } = (await house.t.call('get', '/v1/editions/2026').expect(200)).body as { erratum: object };
+  expect(erratum).toMatchObject({ reasonCode: 'withdrawal', words: 'A rig was found bent.' });
+}, 120_000);

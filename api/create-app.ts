@@ -11,7 +11,7 @@ import { randomUUID } from 'node:crypto';
 import { AppModule } from './app.module.js';
 import type { Config } from './config.js';
 import { addHouseMetrics } from './house-metrics.js';
-import { serveOpenApi } from './openapi.js';
+import { serveOpenApi } from './openapi/describe-api.js';
 import { registerAnswerHeaders } from './platform/http/answer-headers.js';
 import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
 import { frameworkErrors } from './platform/http/framework-errors.js';

@@ -22,17 +22,22 @@ export const headerComponents = (): Headers => ({
 
 const header = (name: string) => ({ $ref: `#/components/headers/${name}` });
 
+/** Stored bytes are sent before requests are counted or named. */
+const CACHED = { ETag: header('Digest'), 'Cache-Control': header('CacheControl') };
+const MADE_FOR_THE_ASKING = {
+  'X-Request-Id': header('RequestId'),
+  'RateLimit-Limit': header('RateLimitLimit'),
+  'RateLimit-Remaining': header('RateLimitRemaining'),
+  'RateLimit-Reset': header('RateLimitReset'),
+};
+
 /** Says of the answer of an operation which headers come with it. */
 export function answerHeaders(operation: Operation, isCached: boolean, schemas: Readonly<Record<string, Json>>): void {
   for (const [status, response] of Object.entries(operation.responses)) {
     if (!status.startsWith('2') || !response || !('description' in response)) continue;
     const fields = fieldsOf(response.content?.['application/json']?.schema as Json | undefined, schemas);
     response.headers = {
-      'X-Request-Id': header('RequestId'),
-      'RateLimit-Limit': header('RateLimitLimit'),
-      'RateLimit-Remaining': header('RateLimitRemaining'),
-      'RateLimit-Reset': header('RateLimitReset'),
-      ...(isCached ? { ETag: header('Digest'), 'Cache-Control': header('CacheControl') } : {}),
+      ...(isCached ? CACHED : MADE_FOR_THE_ASKING),
       ...(!isCached && 'version' in fields ? { ETag: header('Version') } : {}),
       ...('nextCursor' in fields ? { Link: header('Link') } : {}),
     };

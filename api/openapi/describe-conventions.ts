@@ -76,8 +76,7 @@ function describeBody(operation: Operation): void {
       schema: { type: 'object', description: 'A form with one file', properties: { file: FILE }, required: ['file'] },
     };
   const sent = content['application/json']?.schema;
-  if (sent && 'oneOf' in sent && 'text/csv' in content)
-    content['application/json'] = { schema: { $ref: '#/components/schemas/SubmissionContent' } };
+  if (sent && 'text/csv' in content) content['application/json'] = { schema: { $ref: HAND_IN } };
 }
 
 function refusalsOf(address: string, verb: string, operation: Operation, needsMatch: boolean): number[] {
@@ -109,7 +108,7 @@ function describeFields(document: OpenAPIObject): void {
     Object.values(node).forEach(visit);
   };
   for (const [name, schema] of Object.entries(document.components?.schemas ?? {}))
-    if (PARTS[name] !== undefined) (schema as Json)['description'] ??= PARTS[name];
+    (schema as Json)['description'] ??= PARTS[name.replace(/Input$/, '')];
   visit(document.components?.schemas);
   visit(document.paths);
 }

@@ -179,6 +179,9 @@ export const FIELDS: Readonly<Record<string, string>> = {
 
 /** Parts that several bodies and answers are made of. */
 export const PARTS: Readonly<Record<string, string>> = {
+  ReadingContent: 'One reading, as entered',
+  SpecimenContent: 'One specimen with its readings',
+  SubmissionContent: 'A submission as it is handed in',
   SubmissionPreview: 'What would be recorded',
   SubmissionSummary: 'A submission in a list',
   MethodSeries: 'A row of readings that a method yields',

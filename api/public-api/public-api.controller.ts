@@ -1,4 +1,4 @@
-import { Controller, Get, Header, Param, Query, Req, Res } from '@nestjs/common';
+import { Controller, Get, Param, Query, Req, Res } from '@nestjs/common';
 import { ApiParam } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { problemsAnswer } from '../error-catalogue.js';
@@ -40,8 +40,6 @@ import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 const JSON_TYPE = 'application/json';
 /** Of a part of an address that leads to a stored file and is read as a whole. */
 const TEXT = { type: 'string' } as const;
-/** What is made for the asking carries it too, as stored bytes do. */
-const FROM_ANY_PAGE = ['Access-Control-Allow-Origin', '*'] as const;
 const notFound = (what: string) => new Problem(platformProblems['request/not-found'], `Nothing published is called ${what}.`);
 
 @Controller('v1')
@@ -52,14 +50,12 @@ export class PublicApiController {
   ) {}
 
   @Get('releases')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'All published releases, newest edition first.', allow: 'anyone', answer: releasesResponse })
   getReleases() {
     return { items: this.releases.list(), nextCursor: null };
   }
 
   @Get('editions')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Published editions: the current release of each.', allow: 'anyone', answer: releasesResponse })
   getEditions() {
     return { items: this.releases.list().filter(({ status }) => status === 'published'), nextCursor: null };
@@ -87,7 +83,6 @@ export class PublicApiController {
   }
 
   @Get('signing-keys')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Public keys that releases are signed with, newest first.', allow: 'anyone', answer: signingKeysResponse })
   getSigningKeys() {
     return { items: this.releases.signingKeys(), nextCursor: null };
@@ -147,7 +142,6 @@ export class PublicApiController {
   }
 
   @Get('editions/:edition/variants/:variant/provenance')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({
     summary: 'Where the figures of a variant come from: submissions, specimens, readings as entered, instruments, certificates.',
     allow: 'anyone',
@@ -249,7 +243,6 @@ export class PublicApiController {
   }
 
   @Get('problems')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Every kind of problem that the API answers with.', allow: 'anyone', answer: problemsResponse })
   getProblems() {
     return problemsAnswer();

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { problemSchema } from '../problem.js';
-import { submissionContent } from '../submission-content.js';
 import { SUBMISSION_STATES } from '../submission-states.js';
 
 const decimal = z.string().describe('A decimal number as text');

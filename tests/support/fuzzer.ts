@@ -270,7 +270,9 @@ function send(
       },
     );
     sent.on('error', reject);
-    sent.setTimeout(LONGEST_MS, () => sent.destroy(new Error(`No answer within ${LONGEST_MS} ms to ${method} ${path}: ${bytes.toString()}`)));
+    sent.setTimeout(LONGEST_MS, () =>
+      sent.destroy(new Error(`No answer within ${LONGEST_MS} ms to ${method} ${path}: ${bytes.toString()}`)),
+    );
     sent.end(bytes);
   });
 }

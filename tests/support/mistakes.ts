@@ -27,6 +27,7 @@ export interface Person {
 interface Told {
   readonly code?: string;
   readonly detail?: string;
+  readonly explains?: string;
   readonly errors?: readonly { readonly code: string; readonly detail: string }[];
 }
 
@@ -52,12 +53,13 @@ export class Mistakes {
     return this.as(await signIn((method, path) => this.t.call(method, path), person, password, roles));
   }
 
-  private as({ accountId, email, call, browse }: Caller): Person {
+  private as(caller: Caller): Person {
+    const { accountId, email } = caller;
     const asking =
       (by: Caller['call']): Ask =>
       (method, path, sending) =>
         this.send(by, method, path, sending);
-    return { accountId, email, ask: asking(call), browse: asking(browse) };
+    return { accountId, email, ask: asking((m, p) => caller.call(m, p)), browse: asking((m, p) => caller.browse(m, p)) };
   }
 
   /** Without credentials. */
@@ -76,7 +78,7 @@ export class Mistakes {
     const told = body as Told;
     const codes = [told.code, ...(told.errors ?? []).map((fault) => fault.code)];
     if (status < 400 || status >= 500 || !codes.includes(code)) throw new Error(`${mistake}: expected ${code}, found ${status} ${text}`);
-    const says = [told.detail, ...(told.errors ?? []).map(({ detail }) => detail)].join(' ');
+    const says = [told.detail, told.explains, ...(told.errors ?? []).map(({ detail }) => detail)].join(' ');
     const refusal = { mistake, says, wayOn: false };
     this.refusals.push(refusal);
     await right(told);

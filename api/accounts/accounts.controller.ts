@@ -82,6 +82,12 @@ export class AccountsController {
     return { items: (await this.accounts.all()).map(toAccount), nextCursor: null };
   }
 
+  @Get('testers')
+  @Endpoint({ summary: 'Who tests, by name: for whoever plans work at the bench.', allow: ['editor'], answer: schemas.testersResponse })
+  async getTesters() {
+    return { items: await this.accounts.testers(), nextCursor: null };
+  }
+
   @Patch('accounts/:id')
   @Endpoint({ summary: 'Give or take roles, disable an account.', allow: ['admin'], answer: schemas.accountResponse, needsIfMatch: true })
   patchAccount(

@@ -18,6 +18,12 @@ export class AccountsReadModel {
     return this.database.client.account.findMany({ orderBy: { id: 'asc' } });
   }
 
+  /** Those who may test now. */
+  testers() {
+    const where = { isDisabled: false, roles: { has: 'tester' } };
+    return this.database.client.account.findMany({ where, select: { id: true, displayName: true }, orderBy: { displayName: 'asc' } });
+  }
+
   sessionByHash(tokenHash: string) {
     return this.database.client.session.findUnique({ where: { tokenHash }, include: { account: true } });
   }

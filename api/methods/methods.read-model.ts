@@ -63,7 +63,12 @@ export class MethodsReadModel {
 const toMethod = (method: MethodRow): MethodResponse => ({
   slug: method.slug,
   name: method.name,
-  versions: toVersions(method).map(({ number, effectiveFrom, effectiveUntil }) => ({ number, effectiveFrom, effectiveUntil })),
+  versions: toVersions(method).map(({ number, effectiveFrom, effectiveUntil, series }) => ({
+    number,
+    effectiveFrom,
+    effectiveUntil,
+    yields: [...new Set(series.map(({ kind }) => kind))],
+  })),
 });
 
 function toVersions({ slug, name, versions }: MethodRow): MethodVersion[] {

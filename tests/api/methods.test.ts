@@ -132,9 +132,9 @@ test('versions are numbered one by one, and the next one ends the one before', a
   await post({ number: 3, effectiveFrom: '2026-09-15' }).expect(201);
   const method = await tester.call('get', '/v1/catalogue/methods/straight-pull').expect(200);
   expect(method.body.versions).toEqual([
-    { number: 1, effectiveFrom: '2026-01-01', effectiveUntil: '2026-05-31' },
-    { number: 2, effectiveFrom: '2026-06-01', effectiveUntil: '2026-08-31' },
-    { number: 3, effectiveFrom: '2026-09-15', effectiveUntil: null },
+    { number: 1, effectiveFrom: '2026-01-01', effectiveUntil: '2026-05-31', yields: ['breakingForce'] },
+    { number: 2, effectiveFrom: '2026-06-01', effectiveUntil: '2026-08-31', yields: ['breakingForce'] },
+    { number: 3, effectiveFrom: '2026-09-15', effectiveUntil: null, yields: ['breakingForce'] },
   ]);
   expect((await tester.call('get', '/v1/catalogue/methods').expect(200)).body).toEqual({ items: [method.body], nextCursor: null });
   expect((await tester.call('get', `${versions}/1`).expect(200)).body).toEqual({ id, ...shown, effectiveUntil: '2026-05-31' });

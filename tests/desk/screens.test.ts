@@ -3,7 +3,7 @@ import { gzipSync } from 'node:zlib';
 import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, Page } from 'playwright-core';
 import { VARIANT } from '../support/catalogue-fixtures.js';
-import { contentFor, pulls, setUpBench } from '../support/bench.js';
+import { contentFor, planRoundRobin, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { keepBenchDay, openDesk } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';
@@ -24,6 +24,7 @@ beforeAll(async () => {
   const handIn = (content: object) => b.tester.call('post', '/v1/submissions').send(content).expect(201);
   const { reference } = (await handIn(contentFor(b.spool, { specimens: pulls(395) }))).body as { reference: string };
   await handIn(contentFor(b.otherSpool, { specimens: pulls(91) }));
+  await planRoundRobin(b, 'quay-hands');
   for (const [role, { email }] of Object.entries({
     tester: b.tester,
     reviewer: b.reviewer,
@@ -51,6 +52,8 @@ beforeAll(async () => {
       '/desk/season/?edition=2026',
       '/desk/catalogue/',
       '/desk/methods/',
+      '/desk/rigs/',
+      '/desk/rigs/?robin=quay-hands',
       `/desk/correct/?kind=variant&key=${VARIANT.slug}`,
       '/desk/correct/?kind=instrument&key=R1',
     ].map((path) => ({

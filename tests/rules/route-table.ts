@@ -16,6 +16,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['DELETE /v1/sessions/current', 'signedIn'],
   ['GET /v1/accounts/me', 'signedIn'],
   ['GET /v1/accounts', 'admin'],
+  ['GET /v1/testers', 'editor'],
   ['PATCH /v1/accounts/:id', 'admin'],
   ['POST /v1/accounts/me/password-changes', 'session'],
   ['POST /v1/accounts/:id/password-resets', 'session'],

@@ -170,3 +170,19 @@ export const contentFor = (spool: string, change: object = {}) => ({
   specimens: pulls(),
   ...change,
 });
+
+/** Plans a round robin of both testers on a spool, by the editor. */
+export async function planRoundRobin({ editor, tester, otherTester, spool }: Bench, slug: string): Promise<void> {
+  await editor
+    .call('post', '/v1/round-robins')
+    .send({
+      slug,
+      name: 'Hands of the quay',
+      words: 'How far two hands differ.',
+      method: 'straight-pull',
+      spools: [spool],
+      specimens: 2,
+      testers: [tester.accountId, otherTester.accountId],
+    })
+    .expect(201);
+}

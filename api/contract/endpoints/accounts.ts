@@ -37,6 +37,10 @@ export const sessionResponse = z.strictObject({
   account: accountResponse,
 });
 export const accountsResponse = z.strictObject({ items: z.array(accountResponse), nextCursor: z.string().nullable() });
+export const testersResponse = z.strictObject({
+  items: z.array(z.strictObject({ id: z.uuid(), displayName: z.string() })).describe('By name'),
+  nextCursor: z.string().nullable(),
+});
 export const accountChange = z.strictObject({ roles: z.array(role).optional(), isDisabled: z.boolean().optional() });
 
 export const invitationRequest = z.strictObject({

@@ -1,6 +1,6 @@
 /** What a method version states, and the requests and answers of the methods' endpoints. */
 import { z } from 'zod';
-import { methodSeriesListSchema } from '../method-series.js';
+import { methodSeriesListSchema, SERIES_KINDS } from '../method-series.js';
 
 const slug = z
   .string()
@@ -161,6 +161,7 @@ export const methodResponse = z.strictObject({
         number: z.int().describe('Version number'),
         effectiveFrom: z.iso.date().describe('First bench day'),
         effectiveUntil: z.iso.date().nullable().describe('Last bench day; null while it is not known'),
+        yields: z.array(z.enum(SERIES_KINDS)).describe('Kinds of its series, each once'),
       }),
     )
     .describe('Versions, oldest first'),

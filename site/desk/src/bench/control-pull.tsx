@@ -21,7 +21,8 @@ interface Props {
 
 const UNITS = ['N', 'lbf', 'kgf'];
 const READINGS = [0, 1, 2];
-const PULLED_BY = /diameter|density/;
+
+const isPulled = ({ versions }: MethodResponse): boolean => versions.at(-1)?.yields.includes('breakingForce') ?? false;
 
 /** The first act of a day: three numbers on the reference spool, and the answer at once. */
 export function ControlPull({ context, instruments, methods, onPulled }: Props) {
@@ -61,7 +62,7 @@ export function ControlPull({ context, instruments, methods, onPulled }: Props) 
             name: 'method',
             label: 'Method',
             kind: 'choice',
-            options: methods.filter(({ slug }) => !PULLED_BY.test(slug)).map(({ slug, name }) => [slug, name] as const),
+            options: methods.filter(isPulled).map(({ slug, name }) => [slug, name] as const),
           },
           ...READINGS.map((i) => ({ name: `readings/${i}/text`, label: `Pull ${i + 1}, ${unit}`, kind: 'reading' as const })),
         ]}

@@ -11,6 +11,7 @@ export const SECTIONS: readonly Section[] = [
   { path: '/desk/bench/', name: 'Bench day', roles: ['tester'] },
   { path: '/desk/submissions/', name: 'Submissions', roles: ['tester'] },
   { path: '/desk/review/', name: 'Review', roles: ['reviewer'] },
+  { path: '/desk/rigs/', name: 'Rigs', roles: ['tester', 'reviewer', 'editor'] },
   { path: '/desk/season/', name: 'Season', roles: ['editor'] },
   { path: '/desk/catalogue/', name: 'Catalogue', roles: ['editor'] },
   { path: '/desk/methods/', name: 'Methods and rigs', roles: ['editor'] },

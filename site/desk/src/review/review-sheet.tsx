@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { z } from 'zod';
+import { z } from 'zod';
 import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import { possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
@@ -9,9 +9,12 @@ import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
 import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
+import { AfterDecision } from './after-decision.js';
 import { Decision } from './decision.js';
 import { FindingAnswers } from './finding-answers.js';
 import { FirstJudgement } from './first-judgement.js';
+import { RevisionChanges } from './revision-changes.js';
+import { RigOfTheDay } from './rig-of-the-day.js';
 import { SpecimenPlot } from './specimen-plot.js';
 import { SpecimensTable } from './specimens-table.js';
 import { Stand } from './stand.js';
@@ -29,6 +32,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
   const [answers, setAnswers] = useState<Record<string, string>>({});
   const [setAside, setSetAside] = useState<Record<number, string>>({});
   const [fault, setFault] = useState('');
+  const [isClaimed, setIsClaimed] = useState(false);
   const [hasMoved, setHasMoved] = useState(false);
   const deciding = actions.find(({ action }) => action === 'decide');
   const canDecide = deciding?.isPossible === true;
@@ -46,7 +50,16 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
   };
   const decide = (body: object) =>
     act(async () => ask(submissionResponse, 'POST', `submissions/${reference}/reviews`, { body, version, key: newKey() }));
-  const claim = () => act(async () => ask(possibleActionsResponse, 'POST', `submissions/${reference}/claim`, { version }));
+  const claim = () =>
+    act(async () => {
+      await ask(possibleActionsResponse, 'POST', `submissions/${reference}/claim`, { version });
+      setIsClaimed(true);
+    });
+  const giveBack = () =>
+    act(async () => {
+      await ask(z.null(), 'DELETE', `submissions/${reference}/claim`, { version });
+      setIsClaimed(false);
+    });
   const next = () =>
     void ask(queueResponse, 'GET', 'review-queue?limit=20').then(({ items }) => {
       const following = items.find((one) => one.reference !== reference);
@@ -76,10 +89,16 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
             Claim for two hours
           </button>
         )}
+        {isOpen && isClaimed && (
+          <button type="button" onClick={giveBack}>
+            Give the claim back
+          </button>
+        )}
         <button type="button" onClick={next}>
           Next in the queue
         </button>
       </p>
+      {submission.revision > 1 && <RevisionChanges submission={submission} />}
       <h2>What the checks found</h2>
       <FindingAnswers {...{ findings, answers, canDecide }} onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })} />
       <h2>Specimens</h2>
@@ -91,6 +110,8 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
           setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]));
         }}
       />
+      <RigOfTheDay submission={submission} />
+      <AfterDecision submission={submission} onMoved={onMoved} />
       <h2>First judgement, then earlier results</h2>
       <FirstJudgement {...{ submission, canDecide }} onJudged={onMoved} onFault={fail} />
       {canDecide && <Decision {...{ findings, answers, setAside }} numbers={specimens.map(({ number }) => number)} onDecide={decide} />}

@@ -1,4 +1,5 @@
 import type { ScreenProps } from '../frame/open-screen.js';
+import { Inbox } from '../home/inbox.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { stepsFor } from '../words/steps-for.js';
@@ -16,6 +17,8 @@ export function Home({ account }: ScreenProps) {
           Next: <a href={next.path}>{next.words}</a>
         </p>
       )}
+      <Inbox />
+      <h2>The way of the work</h2>
       <Loading of={steps} />
       <ol class="steps">
         {steps.answer?.map((step) => (

@@ -1,11 +1,12 @@
 import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import { answerRequest, queriesResponse, queryResponse } from '../../../../api/contract/endpoints/reviews.js';
-import { submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { submissionResponse, submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { STATES } from '../words/state-words.js';
@@ -64,11 +65,28 @@ export function OwnSubmissions() {
             </p>
             <span>{STATES[state]}</span>
             {state === 'draft' && <TakeAway reference={reference} version={version} onGone={loaded.again} />}
+            {(state === 'submitted' || state === 'returned') && <TakeBack reference={reference} version={version} onBack={loaded.again} />}
             {(state === 'draft' || state === 'returned') && <a href={`/desk/enter/?draft=${reference}`}>Go on</a>}
           </li>
         ))}
       </ul>
     </>
+  );
+}
+
+/** It stays on record as taken back; a reviewer who has begun is not interrupted. */
+function TakeBack({ reference, version, onBack }: { reference: string; version: number; onBack: () => void }) {
+  const { said, act } = useAct(onBack);
+  return (
+    <span>
+      <button
+        type="button"
+        onClick={() => act(() => ask(submissionResponse, 'POST', `submissions/${reference}/taking-back`, { version }), '')}
+      >
+        Take {reference} back
+      </button>
+      {said !== '' && <span role="alert"> {said}</span>}
+    </span>
   );
 }
 

@@ -12,6 +12,7 @@ import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
 
@@ -28,6 +29,11 @@ export function Proposals({ account }: ScreenProps) {
     } catch (error) {
       setSaid(wordsOf(error));
     }
+  };
+  const end = async ({ id }: ProposalResponse, how: 'refusal' | 'cancellation', reason: string) => {
+    await ask(proposalResponse, 'POST', `proposals/${id}/${how}`, { body: { reason } });
+    proposals.again();
+    return '';
   };
   return (
     <>
@@ -51,12 +57,20 @@ export function Proposals({ account }: ScreenProps) {
                 {ENDS[proposal.state]}
                 {proposal.end && `: ${proposal.end.reason} (${proposal.end.by}, ${dayOf(proposal.end.at)})`}
               </span>
-            ) : isEditor && proposal.by !== account.displayName ? (
-              <button type="button" onClick={() => void carryOut(proposal)}>
-                Carry out: {inWords(proposal)}
-              </button>
+            ) : proposal.by === account.displayName ? (
+              <div>
+                <span class="soft">waits for another editor</span>
+                <WithReason act={`Call off: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'cancellation', reason)} />
+              </div>
+            ) : isEditor ? (
+              <div>
+                <button type="button" onClick={() => void carryOut(proposal)}>
+                  Carry out: {inWords(proposal)}
+                </button>
+                <WithReason act={`Decline: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'refusal', reason)} />
+              </div>
             ) : (
-              <span class="soft">waits for another editor</span>
+              <span class="soft">waits for an editor</span>
             )}
           </li>
         ))}

@@ -14,6 +14,7 @@ import { Obstacles } from './obstacles.js';
 import { PlannedEdition } from './planned-edition.js';
 import { PreviewTable } from './preview-table.js';
 import { Publishing } from './publishing.js';
+import { Retests } from './retests.js';
 
 type Edition = z.infer<typeof editionResponse>;
 
@@ -79,6 +80,7 @@ export function EditionWork({ edition, others, onMoved }: Props) {
           {(state === 'open' || state === 'closed') && <Excluding slug={slug} entries={work.answer.board.entries} onChanged={work.again} />}
         </>
       )}
+      {state !== 'planned' && <Retests slug={slug} canDraw={state === 'open'} />}
       {work.answer && state === 'open' && <Amending edition={edition} entered={entered} onAmended={onMoved} />}
       {work.answer && state === 'open' && (
         <Closing

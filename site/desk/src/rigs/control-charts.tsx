@@ -1,0 +1,62 @@
+import { chartsResponse } from '../../../../api/contract/endpoints/control-pulls.js';
+import type { z } from 'zod';
+import { ask } from '../http/ask.js';
+import { Loading } from '../parts/loading.js';
+import { useLoaded } from '../parts/use-loaded.js';
+import { WithReason } from '../parts/with-reason.js';
+import { dayOf } from '../words/day-of.js';
+import { ChartPlot } from './chart-plot.js';
+
+type Chart = z.infer<typeof chartsResponse>['items'][number];
+const MOST_LISTED = 10;
+
+/** Every rig on its control line; a reviewer takes a pull out that was wrong in itself, with the reason. */
+export function ControlCharts({ canStrike }: { canStrike: boolean }) {
+  const charts = useLoaded(() => ask(chartsResponse, 'GET', 'control-charts'));
+  const strike = async (id: string, reason: string) => {
+    await ask(chartsResponse, 'POST', `control-pulls/${id}/strike`, { body: { reason } });
+    charts.again();
+    return '';
+  };
+  return (
+    <section>
+      <h2>Control charts</h2>
+      <Loading of={charts} />
+      {charts.answer?.items.length === 0 && <p class="soft">Nobody has pulled on a control line yet; a bench day begins with it.</p>}
+      {charts.answer?.items.map((chart) => (
+        <OneChart key={chart.instrument + chart.method + chart.controlLine.code} chart={chart} strike={canStrike ? strike : null} />
+      ))}
+    </section>
+  );
+}
+
+function OneChart({ chart, strike }: { chart: Chart; strike: ((id: string, reason: string) => Promise<string>) | null }) {
+  const { instrument, method, controlLine, points } = chart;
+  const newest = [...points].reverse().slice(0, MOST_LISTED);
+  return (
+    <>
+      <h3>
+        {instrument}, {controlLine.name} by {method}
+      </h3>
+      <ChartPlot points={points} />
+      <details>
+        <summary>
+          The last pulls<span class="only-heard"> on {instrument}</span>
+        </summary>
+        <ul class="rows">
+          {newest.map(({ id, benchDay, tester, meanN, signals, strike: struck, note }) => (
+            <li key={id}>
+              <p>
+                {dayOf(benchDay)}: {meanN} N <span class="soft">by {tester}</span>
+                {note !== null && <span class="soft"> {note}</span>}
+                {signals.length > 0 && <span class="signal"> signals: {signals.join(', ')}</span>}
+                {struck && <span class="soft"> struck: {struck.reason}</span>}
+              </p>
+              {strike && !struck && <WithReason act={`Strike the pull of ${dayOf(benchDay)}`} onSend={(reason) => strike(id, reason)} />}
+            </li>
+          ))}
+        </ul>
+      </details>
+    </>
+  );
+}

@@ -1,0 +1,133 @@
+/** Ways back after the handing-in: take back, close what will not return, end a proposal, answer a doubt, strike a pull; and a round robin. */
+import { contentFor, planRoundRobin, pulls, setUpBench } from '../support/bench.js';
+import type { Bench } from '../support/bench.js';
+import { openDesk } from '../support/desk.js';
+import type { OpenDesk } from '../support/desk.js';
+
+let b: Bench;
+let desk: OpenDesk;
+beforeAll(async () => {
+  b = await setUpBench();
+  desk = await openDesk(b.t);
+}, 120_000);
+afterAll(async () => {
+  expect(desk.complaints).toEqual([]);
+  await desk.close();
+  await b.t.close();
+});
+
+interface Seen {
+  readonly state: string;
+  readonly version: number;
+  readonly findings: readonly { readonly id: string; readonly severity: string }[];
+}
+const handIn = async (spool: string): Promise<string> =>
+  (
+    (
+      await b.tester
+        .call('post', '/v1/submissions')
+        .send(contentFor(spool, { specimens: pulls(91) }))
+        .expect(201)
+    ).body as { reference: string }
+  ).reference;
+const submission = async (reference: string) => (await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200)).body as Seen;
+const review = async (reference: string, body: object) =>
+  b.reviewer
+    .call('post', `/v1/submissions/${reference}/reviews`)
+    .set('If-Match', `"${(await submission(reference)).version}"`)
+    .send(body)
+    .expect(201);
+
+test('a tester takes a hand-in back, and finds the way from the front page of the desk', async () => {
+  const reference = await handIn(b.spool);
+  const page = await desk.signedIn(b.tester.email, '/desk/submissions/');
+  await page.getByRole('button', { name: `Take ${reference} back` }).click();
+  await page.getByText('taken back by its tester').waitFor();
+  expect((await submission(reference)).state).toBe('takenBack');
+}, 60_000);
+
+test('a reviewer finds what waits on the front page, sees what a revision changed, and closes one that will not come back', async () => {
+  const reference = await handIn(b.otherSpool);
+  await review(reference, { decision: 'returned', query: { kind: 'reading', specimens: [1], question: 'Was the display read right?' } });
+  const asked = (await b.tester.call('get', '/v1/queries').expect(200)).body as { items: { id: string }[] };
+  await b.tester.call('post', `/v1/queries/${asked.items[0]!.id}/answer`).send({ answer: 'Yes, it was.' }).expect(201);
+  const { version } = await submission(reference);
+  await b.tester
+    .call('post', `/v1/submissions/${reference}/revisions`)
+    .set('If-Match', `"${version}"`)
+    .send(contentFor(b.otherSpool, { specimens: pulls(92) }))
+    .expect(201);
+  const page = await desk.signedIn(b.reviewer.email, '/desk/');
+  await page.getByRole('region', { name: 'What waits for you' }).getByRole('link', { name: reference }).click();
+  await page.getByRole('heading', { name: 'Since revision 1' }).waitFor();
+  await page.getByText('Was the display read right?').waitFor();
+  expect(await page.getByRole('region', { name: 'What the revision says otherwise' }).getByRole('row').count()).toBeGreaterThan(1);
+  await review(reference, { decision: 'returned', query: { kind: 'reading', specimens: [1], question: 'Read it once more, please.' } });
+  await page.reload();
+  await page.getByText('Close it: it will not come back').first().click();
+  await page.getByLabel('Why it is closed').fill('Its tester has left.');
+  await page.getByRole('button', { name: 'Close it' }).click();
+  await page.getByText('refused').first().waitFor();
+  expect((await submission(reference)).state).toBe('refused');
+}, 60_000);
+
+test('a proposal is called off by who made it, and declined by another editor', async () => {
+  const reference = await handIn(b.spool);
+  const held = (await submission(reference)).findings.filter(({ severity }) => severity === 'held');
+  await review(reference, { decision: 'accepted', resolutions: held.map(({ id }) => ({ finding: id, words: 'Looked at; it stands.' })) });
+  const propose = async () =>
+    b.reviewer.call('post', '/v1/proposals').send({ kind: 'withdrawal', submission: reference, reason: 'The rig was bent.' }).expect(201);
+  const states = async () =>
+    ((await b.editor.call('get', '/v1/proposals').expect(200)).body as { items: { state: string }[] }).items.map(({ state }) => state);
+  await propose();
+  const own = await desk.signedIn(b.reviewer.email, '/desk/proposals/');
+  await own.getByText('Call off: withdraw').first().click();
+  await own.getByLabel('Why', { exact: true }).first().fill('It was another rig.');
+  await own.getByRole('button', { name: 'Call off' }).click();
+  await own.getByText('called off: It was another rig.').waitFor();
+  expect(await states()).toEqual(['calledOff']);
+  await propose();
+  const other = await desk.signedIn(b.editor.email, '/desk/proposals/');
+  await other.getByText('Decline: withdraw').first().click();
+  await other.getByLabel('Why', { exact: true }).first().fill('It is straight.');
+  await other.getByRole('button', { name: 'Decline' }).click();
+  await other.getByText('declined: It is straight.').waitFor();
+  expect(await states()).toEqual(['declined', 'calledOff']);
+}, 60_000);
+
+test('a round robin is opened, each hands in the own spool, and it is read once it is closed', async () => {
+  await planRoundRobin(b, 'quay-hands');
+  const editor = await desk.signedIn(b.editor.email, '/desk/rigs/');
+  await editor.getByRole('link', { name: 'Hands of the quay' }).click();
+  await editor.getByRole('button', { name: 'Open it' }).click();
+  await editor.getByText('It is open').waitFor();
+  for (const [tester, forces] of [
+    [b.tester, ['90.1', '90.5']],
+    [b.otherTester, ['91,2', '91.0']],
+  ] as const) {
+    const page = await desk.signedIn(tester.email, '/desk/rigs/?robin=quay-hands');
+    for (const [i, force] of forces.entries()) await page.getByLabel(`Force, specimen ${i + 1}`).fill(force);
+    await page.getByRole('button', { name: 'Hand it in' }).click();
+    await page.getByText('You have handed in all of it.').waitFor();
+    expect(await page.getByRole('row').count()).toBe(2);
+  }
+  await editor.reload();
+  await editor.getByRole('button', { name: 'Close it' }).click();
+  await editor.getByText('It is closed').waitFor();
+  expect(await editor.getByRole('row').count()).toBe(3);
+  await editor.getByText('ISO 5725-2').waitFor();
+}, 60_000);
+
+test('a reviewer strikes a control pull that was wrong in itself, with the reason', async () => {
+  await b.editor.call('post', '/v1/control-lines').send({ code: 'C1', name: 'Grey line', lot: 'A', words: 'Kept dark.' }).expect(201);
+  await b.tester
+    .call('post', '/v1/control-pulls')
+    .send({ controlLine: 'C1', instrument: 'R1', method: 'straight-pull', benchDay: '2026-03-10', readings: [{ text: '83.1', unit: 'N' }] })
+    .expect(201);
+  const page = await desk.signedIn(b.reviewer.email, '/desk/rigs/');
+  await page.getByText('The last pulls').click();
+  await page.getByText('Strike the pull of').first().click();
+  await page.getByLabel('Why', { exact: true }).fill('The line slipped in the clamp.');
+  await page.getByRole('button', { name: 'Strike the pull of' }).click();
+  await page.getByText('struck: The line slipped in the clamp.').waitFor();
+}, 60_000);

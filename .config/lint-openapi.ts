@@ -6,7 +6,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { readConfig } from '../api/config.js';
 import { createApp } from '../api/create-app.js';
-import { gapsOf } from './description-gaps.js';
+import { gapsOf } from '../tests/support/description-gaps.js';
 import { describeApi } from '../api/openapi/describe-api.js';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));

@@ -3,7 +3,7 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
-import { gapsOf } from '../../.config/description-gaps.js';
+import { gapsOf } from '../support/description-gaps.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
 

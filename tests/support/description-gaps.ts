@@ -1,7 +1,5 @@
 /** What is missing in the API's description for those who generate clients from it, by kind of gap. */
 
-/* eslint-disable @typescript-eslint/no-explicit-any -- a description is a tree of anything */
-
 export type Gaps = Readonly<Record<string, readonly string[]>>;
 
 interface Operation {

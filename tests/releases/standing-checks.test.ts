@@ -91,6 +91,26 @@ test.each(SPOILT)('%s is found', (_name, spoil, where) => {
   expect(found(spoilt(spoil)).filter((one) => where.test(one))).not.toEqual([]);
 });
 
+test.each([
+  ['each to its own uncertainty', ['2690', '2692', '2680'], [1, 2, 3], true],
+  ['to the same print', ['98.4', '98.4', '98.3'], [1, 2, 3], true],
+  ['one place, printed coarser and finer', ['2690', '2692', '2680'], [1, 1, 3], true],
+  ['one place, apart by more than rounding hides', ['2690', '2699', '2680'], [1, 1, 3], false],
+  ['a worse value before a better one', ['2690', '2699', '2680'], [1, 2, 3], false],
+  ['a place left out', ['2690', '2692', '2680'], [1, 2, 4], false],
+])('values rounded %s', (_name, values, places, stands) => {
+  const edition = spoilt(({ categories }) => {
+    const [category] = categories;
+    category.category.direction = 'more';
+    category.rows = values.map((value, i) => ({
+      ...category.rows[i],
+      place: places[i],
+      figure: { ...category.rows[i].figure, value, low: value, high: value },
+    }));
+  });
+  expect(found(edition).some((one) => one.startsWith('places-follow-values'))).toBe(!stands);
+});
+
 test('every check has a case that it finds', () => {
   const tried = new Set(SPOILT.map(([, , where]) => /^\^([a-z-]+)/.exec(where.source)![1]));
   expect([...tried].sort()).toEqual(STANDING_CHECKS.map(({ code }) => code).sort());

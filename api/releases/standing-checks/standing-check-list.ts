@@ -24,22 +24,37 @@ const digestsMatch: StandingCheck = {
 
 const placesFollowValues: StandingCheck = {
   code: 'places-follow-values',
-  explains: 'In every category the better printed value has the better place, and equal values share one.',
+  explains:
+    'In every category places are counted by order (1-2-2-4), and no printed value is worse than one of a later place, nor differs from one that shares its place, beyond what rounding to their uncertainties hides.',
   run: (published) =>
     published.flatMap(({ name, categories }) =>
       categories
-        .filter(({ category, rows }) => {
-          const placed = rows.flatMap(({ place, figure }) =>
-            place === null ? [] : [{ place, value: Number(figure.value) * (category.direction === 'more' ? 1 : -1) }],
-          );
-          return placed.some(({ place, value }, i) => {
-            const before = placed[i - 1];
-            return before && (value === before.value ? place !== before.place : value > before.value || place <= before.place);
-          });
-        })
+        .filter((one) => !placesFollow(one))
         .map(({ category }) => ({ where: `${name}/${category.code}`, words: 'Places and values are in different orders.' })),
     ),
 };
+
+function placesFollow({ category, rows }: PublishedEdition['categories'][number]): boolean {
+  const sign = category.direction === 'more' ? 1 : -1;
+  const placed = rows.filter(({ place }) => place !== null);
+  return placed.every((row, i) => {
+    const before = placed[i - 1];
+    if (!before) return row.place === 1;
+    const lead = sign * (Number(before.figure.value) - Number(row.figure.value));
+    // Half a last place of each, and what a difference of two doubles is off by.
+    const hidden = ((lastPlaceOf(before.figure) + lastPlaceOf(row.figure)) / 2) * (1 + 1e-6);
+    const inTurn = before.place === row.place ? Math.abs(lead) <= hidden : row.place === i + 1;
+    return inTurn && lead >= -hidden;
+  });
+}
+
+/** The place that a figure is rounded to, as its texts show it: 0.1 for 98.4, 10 for 2690 between 2600 and 2780. */
+function lastPlaceOf({ value, low, high }: PublishedEdition['categories'][number]['rows'][number]['figure']): number {
+  const texts = [value, low ?? value, high ?? value];
+  const decimals = Math.max(...texts.map((text) => text.split('.')[1]?.length ?? 0));
+  const zeros = Math.min(...texts.map((text) => /0*$/.exec(text)?.[0].length ?? 0));
+  return 10 ** (decimals > 0 ? -decimals : zeros);
+}
 
 const historyWithoutGaps: StandingCheck = {
   code: 'history-without-gaps',

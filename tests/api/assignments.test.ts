@@ -13,16 +13,14 @@ interface Item {
   readonly handedIn: string | null;
 }
 const ask = (request: object) =>
-  b.editor
-    .call('post', '/v1/editions/2026/assignments')
-    .send({
-      tester: b.tester.accountId,
-      method: 'straight-pull',
-      spools: [b.spool, b.otherSpool],
-      specimens: 6,
-      dueOn: '2026-04-01',
-      ...request,
-    });
+  b.editor.call('post', '/v1/editions/2026/assignments').send({
+    tester: b.tester.accountId,
+    method: 'straight-pull',
+    spools: [b.spool, b.otherSpool],
+    specimens: 6,
+    dueOn: '2026-04-01',
+    ...request,
+  });
 const own = async (who = b.tester) => ((await who.call('get', '/v1/assignments').expect(200)).body as { items: Item[] }).items;
 
 test('an editor sees who tests, and asks one of them; that one alone is told, by code and nothing else', async () => {

@@ -124,7 +124,7 @@ function describeParts(document: OpenAPIObject, schemas: Readonly<Record<string,
       const { requestBody, responses, summary = '' } = operation;
       if (requestBody && 'content' in requestBody) tell(requestBody.content['application/json']?.schema, `Body of: ${summary}`);
       for (const response of Object.values(responses))
-        if (response && 'content' in response) tell(response.content?.['application/json'].schema, `Answer of: ${summary}`);
+        if (response && 'content' in response) tell(response.content['application/json']?.schema, `Answer of: ${summary}`);
     }
   }
 }

@@ -100,13 +100,18 @@ async function loadDemo(options: StartOptions, env: Environment, server: Running
     });
     await runProgram(loader);
     await shown;
+    await step('Building the site with all editions', () => buildSite(env, server));
   });
 }
 
 async function showFirstEdition(loader: Program, env: Environment, server: RunningServer): Promise<void> {
   if (!(await waitUntilPublished(loader, server.url))) return;
-  await runProgram(startProgram(closing, 'The build of the site', 'api/build-site-once.ts', withAddresses(env, server.url)));
+  await buildSite(env, server);
   say(`  The first edition is shown at ${server.url}/ — the others follow.`);
+}
+
+function buildSite(env: Environment, server: RunningServer): Promise<void> {
+  return runProgram(startProgram(closing, 'The build of the site', 'api/build-site-once.ts', withAddresses(env, server.url)));
 }
 
 async function inviteFirstAdmin(env: Environment, server: RunningServer): Promise<void> {

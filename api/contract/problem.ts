@@ -7,6 +7,7 @@ export const problemSchema = z.strictObject({
   status: z.int().describe('HTTP status'),
   code: z.string().describe('Stable code'),
   detail: z.string().describe('What happened here'),
+  explains: z.string().describe('What this kind of problem means, and what to do'),
   instance: z.string().describe('Address that was asked'),
   errors: z
     .array(

@@ -106,12 +106,15 @@ test.each([
   'no boundary at all',
   '--x\r\nrubbish',
   '--x\r\nContent-Disposition: form-data; name="file"; filename="a.csv"\r\n\r\nspool,force\r\nX',
-])('a form that is none is a fault of the sender: %j', async (body) => {
+])('a form that is none is a fault of the sender, told at once and under a key too: %j', async (body) => {
   for (const path of ['/v1/submissions', '/v1/submissions/preview']) {
-    const answer = await tester.call('post', path).set('Content-Type', 'multipart/form-data; boundary=x').send(body);
-    expect(answer.status).toBeGreaterThanOrEqual(400);
-    expect(answer.status).toBeLessThan(500);
-    expect(answer.headers['content-type']).toContain('application/problem+json');
+    const send = () => tester.call('post', path).set('Content-Type', 'multipart/form-data; boundary=x');
+    for (const call of [send(), send().set('Idempotency-Key', 'no-form')]) {
+      const answer = await call.timeout(5000).send(body);
+      expect(answer.status).toBeGreaterThanOrEqual(400);
+      expect(answer.status).toBeLessThan(500);
+      expect(answer.headers['content-type']).toContain('application/problem+json');
+    }
   }
 });
 

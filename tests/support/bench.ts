@@ -63,7 +63,7 @@ export interface Bench {
   sql(statement: string, values?: unknown[]): Promise<Record<string, unknown>[]>;
 }
 
-export async function setUpBench(identifiers?: Identifiers): Promise<Bench> {
+export async function setUpBench(identifiers?: Identifiers, rules: object = SCHEME.rules): Promise<Bench> {
   const t = await createTestApplication({}, identifiers);
   const editor = await t.caller(['editor'], 'E. Marsh');
   const sql = (statement: string, values: unknown[] = []) => runSql(t.databaseUrl, statement, values);
@@ -99,7 +99,7 @@ export async function setUpBench(identifiers?: Identifiers): Promise<Bench> {
         .expect(201)
     ).body.blindCode as string;
   const spools = [await spoolOf(VARIANT.slug), await spoolOf(OTHER_VARIANT.slug), await spoolOf('tern-40-moss')] as const;
-  const editionId = await openEdition(sql, '2026', ['straight-pull', 'diameter']);
+  const editionId = await openEdition(sql, '2026', ['straight-pull', 'diameter'], rules);
   const people = [
     await t.caller(['tester'], 'T. Venn'),
     await t.caller(['tester'], 'O. Talland'),
@@ -121,12 +121,12 @@ export async function setUpBench(identifiers?: Identifiers): Promise<Bench> {
 }
 
 /** An open edition with the first two variants entered, straight into the record: how it opens is told elsewhere. */
-async function openEdition(sql: Bench['sql'], slug: string, methods: string[]): Promise<string> {
+async function openEdition(sql: Bench['sql'], slug: string, methods: string[], rules: object): Promise<string> {
   const [scheme, edition] = [randomUUID(), randomUUID()];
   await sql(`INSERT INTO scheme (id, slug, number, name, words, rules) VALUES ($1, $2, 1, 's', 's', $3)`, [
     scheme,
     slug,
-    JSON.stringify(SCHEME.rules),
+    JSON.stringify(rules),
   ]);
   await sql(
     `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on) VALUES ($1, $2, 'e', $3, 'open', '2026-01-01', '2026-12-31')`,

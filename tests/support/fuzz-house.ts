@@ -3,7 +3,7 @@ import type { Bench } from './bench.js';
 import { CLAIM, LINE, MAKER, SPOOL, VARIANT } from './catalogue-fixtures.js';
 import { Fuzzer } from './fuzzer.js';
 import type { Answer, Description, Json } from './fuzzer.js';
-import { SCHEME } from './season.js';
+import { FORCE_SCHEME, SCHEME } from './season.js';
 import { listen } from './races.js';
 import type { Role } from '../../api/contract/roles.js';
 import type { Caller } from './test-application.js';
@@ -81,7 +81,8 @@ const goodBodies = (b: Bench): Readonly<Record<string, Json>> =>
 
 /** Asks so many times as everybody in turn, nobody included. */
 export async function fuzzHouse(requests: number, seed: number, each: (answer: Answer, asked: number) => void): Promise<number> {
-  const b = await setUpBench();
+  // Its edition ranks what its methods yield, as the program sees to.
+  const b = await setUpBench(undefined, FORCE_SCHEME.rules);
   try {
     const port = await listen(b);
     const description = (await b.t.call('get', '/v1/openapi.json').expect(200)).body as Description;
@@ -98,6 +99,8 @@ export async function fuzzHouse(requests: number, seed: number, each: (answer: A
       if (index === PEOPLE.length) continue;
       refused[index] = answer.status === 401 ? (refused[index] ?? 0) + 1 : 0;
       if ((refused[index] ?? 0) < MOST_REFUSED) continue;
+      // A day later nobody is held off any more for what was guessed from this address.
+      b.t.clock.time = new Date(b.t.clock.time.getTime() + 86_400_001);
       people[index] = await b.t.caller(PEOPLE[index] ?? []);
       refused[index] = 0;
     }

@@ -238,6 +238,9 @@ export class Fuzzer {
 const wellFormed = (text: string): string => Buffer.from(text, 'utf8').toString('utf8');
 const asText = (value: Json): string => wellFormed(typeof value === 'string' ? value : JSON.stringify(value));
 
+/** What has no answer by then will have none. */
+const LONGEST_MS = 20_000;
+
 function send(
   port: number,
   method: string,
@@ -267,6 +270,9 @@ function send(
       },
     );
     sent.on('error', reject);
+    sent.setTimeout(LONGEST_MS, () =>
+      sent.destroy(new Error(`No answer within ${LONGEST_MS} ms to ${method} ${path}: ${bytes.toString()}`)),
+    );
     sent.end(bytes);
   });
 }

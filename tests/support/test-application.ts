@@ -61,7 +61,17 @@ export async function joinHouse(
   const account = await call('post', `/v1/invitations/${secret}/acceptance`)
     .send({ ...person, password: PASSWORD })
     .expect(201);
-  const session = await call('post', '/v1/sessions').send({ email: person.email, password: PASSWORD }).expect(201);
+  return signIn(call, { accountId: account.body.id as string, email: person.email }, PASSWORD, roles);
+}
+
+/** Opens a session and makes a token for all of the roles. */
+export async function signIn(
+  call: (method: Method, path: string) => Test,
+  { accountId, email }: { readonly accountId: string; readonly email: string },
+  password: string,
+  roles: readonly Role[],
+): Promise<Caller> {
+  const session = await call('post', '/v1/sessions').send({ email, password }).expect(201);
   const browse = (method: Method, path: string) =>
     call(method, path)
       .set('Cookie', session.get('Set-Cookie') ?? [])
@@ -69,9 +79,9 @@ export async function joinHouse(
   const issued = await browse('post', '/v1/tokens').send({ name: 'test', scopes: roles, expiresInDays: 366 }).expect(201);
   const token = issued.body.token as string;
   return {
-    accountId: account.body.id,
+    accountId,
     token,
-    email: person.email,
+    email,
     call: (method, path) => call(method, path).set('Authorization', `Bearer ${token}`),
     browse,
   };

@@ -16,11 +16,14 @@ export const methodNotActive: Check = {
     if (isActive) return [];
     const range = `${effectiveFrom} to ${effectiveUntil ?? 'further notice'}`;
     return [
-      observe(`Version ${number} of ${slug} is in force from ${range}; the bench day is ${content.benchDay}.`, {
-        actual: content.benchDay,
-        expected: range,
-        pointer: '/methodVersion',
-      }),
+      observe(
+        `Version ${number} of ${slug} is in force from ${range}; the bench day is ${content.benchDay}. Correct the date, or name the version of that day.`,
+        {
+          actual: content.benchDay,
+          expected: range,
+          pointer: '/methodVersion',
+        },
+      ),
     ];
   },
 };

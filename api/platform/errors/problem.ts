@@ -17,7 +17,7 @@ export interface ProblemKind {
   readonly code: string;
   readonly status: number;
   readonly title: string;
-  /** What it means and what to do: the page of the error type. */
+  /** What it means and what to do: on the page of the error type, and in each answer. */
   readonly explains: string;
 }
 

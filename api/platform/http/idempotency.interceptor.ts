@@ -4,7 +4,7 @@ import type { FastifyReply } from 'fastify';
 import { Reflector } from '@nestjs/core';
 import { createHash } from 'node:crypto';
 import type { Hash } from 'node:crypto';
-import { Readable, Transform } from 'node:stream';
+import { pipeline, Readable, Transform } from 'node:stream';
 import { finished } from 'node:stream/promises';
 import { from, lastValueFrom } from 'rxjs';
 import type { Observable } from 'rxjs';
@@ -122,7 +122,8 @@ function digesting(hash: Hash, bytes: Readable): Transform {
       done(null, chunk);
     },
   });
-  bytes.on('error', (error) => copy.destroy(error)).pipe(copy);
+  // Also of bytes that ended before this listens, as those of a form that is cut off: the copy ends with what they ended with.
+  pipeline(bytes, copy, () => undefined);
   return copy;
 }
 

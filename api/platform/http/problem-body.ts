@@ -10,6 +10,7 @@ export const problemBody = ({ kind, detail, errors, members }: Problem, address:
   status: kind.status,
   code: kind.code,
   detail,
+  explains: kind.explains,
   instance: address.split('?')[0],
   errors,
   ...members,

@@ -13,7 +13,10 @@ export class Refusal extends Error {
   readonly answer: Readonly<Record<string, unknown>>;
 
   constructor(status: number, answer: Partial<ProblemAnswer>) {
-    super(answer.detail ?? answer.title ?? `The server answered ${status}.`);
+    const what = answer.detail ?? answer.title ?? `The server answered ${status}.`;
+    // Faults say themselves what to do.
+    const isSaid = answer.explains === undefined || (answer.errors ?? []).length > 0;
+    super(isSaid ? what : `${what.replace(/[^.!?]$/, '$&.')} ${answer.explains}`);
     this.status = status;
     this.code = answer.code ?? '';
     this.faults = answer.errors ?? [];

@@ -33,6 +33,9 @@ export const TAKEN_BY_ADDRESSES = [
   'withdrawn',
 ] as const;
 
+/** Whether a name would hide, or be hidden by, another address of an edition. */
+export const isTaken = (slug: string): boolean => TAKEN_BY_ADDRESSES.some((taken) => taken === slug);
+
 /** What a division takes. Pure data: an entry belongs to the division whose rule fits its line. */
 export const divisionRuleSchema = z
   .strictObject({

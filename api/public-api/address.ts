@@ -1,4 +1,5 @@
 /** Which file of which release stands at an address of the public API. Pure. */
+import { isTaken } from '../contract/division.js';
 
 export interface Address {
   /** Slug of an edition; null: the newest that has the file. */
@@ -21,6 +22,8 @@ const OF_AN_EDITION: Readonly<Record<string, string>> = {
   rigs: 'rigs',
   catalogue: 'catalogue',
 };
+/** Of those, what a division has for itself. */
+const OF_A_DIVISION = ['standings', 'records', 'pairs'];
 const REVISION = /^\d{1,6}$/;
 
 /** The file at an address; null where none can stand. @param path without a query */
@@ -51,9 +54,19 @@ const ofRelease = (edition: string, revision: string, rest: readonly string[]): 
   REVISION.test(revision) && rest.length > 0 ? { edition, revision: Number(revision), path: rest.join('/') } : null;
 
 function ofEdition(edition: string, what: string, rest: readonly string[]): Address | null {
-  const document = (name: string): Address => ({ edition, revision: null, path: `documents/${name}.json` });
-  if (what === '') return rest.length === 0 ? document('edition') : null;
-  if (rest.length === 0) return Object.hasOwn(OF_AN_EDITION, what) ? document(OF_AN_EDITION[what] ?? '') : null;
-  if (rest.length > 1) return null;
-  return what === 'standings' || what === 'variants' ? document(`${what}/${rest[0] ?? ''}`) : null;
+  const name = what === 'variants' && rest.length === 1 ? `variants/${rest[0] ?? ''}` : (ofTables(what, rest) ?? ofDivision(what, rest));
+  return name === null ? null : { edition, revision: null, path: `documents/${name}.json` };
+}
+
+/** Documents at an address after the edition or the division; null where none stand. */
+function ofTables(what: string, rest: readonly string[]): string | null {
+  if (rest.length === 0) return what === '' ? 'edition' : Object.hasOwn(OF_AN_EDITION, what) ? (OF_AN_EDITION[what] ?? null) : null;
+  return what === 'standings' && rest.length === 1 ? `standings/${rest[0] ?? ''}` : null;
+}
+
+/** What is no document of the edition is the name of a division, which has tables of its own. */
+function ofDivision(division: string, [what = '', ...rest]: readonly string[]): string | null {
+  if (division === '' || isTaken(division) || !(what === '' || OF_A_DIVISION.includes(what))) return null;
+  const name = ofTables(what, rest);
+  return name === null ? null : `divisions/${division}/${name}`;
 }

@@ -5,8 +5,8 @@ import { CELL_GROUPS, CELL_KINDS, groupOf, kindOf } from '../contract/cell-group
 import type { RevisionCells } from './release-inputs.js';
 
 export interface Revision {
-  readonly edition: EditionDocument;
-  readonly categories: readonly CategoryDocument[];
+  /** One a division; where a cell stands tells the variant, and no variant is in two. */
+  readonly tables: readonly { readonly edition: EditionDocument; readonly categories: readonly CategoryDocument[] }[];
   /** Null of a release from before there was such a document. */
   readonly claims?: ClaimsDocument | null;
 }
@@ -24,14 +24,19 @@ const FIRST_KINDS = ['place', 'score', 'value'];
 export const valueCell = (category: string, variant: string): string => `${category}, ${variant}, value`;
 
 /** Every cell that readers see in a table, by where it stands. */
-export function cellsOf({ edition, categories, claims = null }: Revision): RevisionCells {
-  const overall = edition.overall.flatMap((row) => overallCells(row));
-  const byCategory = categories.flatMap(({ category, rows }) => rows.flatMap((row) => categoryCells(category.code, row)));
+export function cellsOf({ tables, claims = null }: Revision): RevisionCells {
+  const overall = tables.flatMap(({ edition }) => edition.overall.flatMap((row) => overallCells(row)));
+  const byCategory = tables
+    .flatMap(({ categories }) => categories)
+    .flatMap(({ category, rows }) => rows.flatMap((row) => categoryCells(category.code, row)));
   const labels = claims ? claims.items.flatMap(claimCells) : [];
-  const hasGroups = edition.overall.some(({ group }) => group !== null);
-  const top = edition.overall.filter(({ place, group }) => (hasGroups ? group === 1 : place === 1)).map(({ variant }) => variant.slug);
   const kinds = CELL_KINDS.filter((kind) => kind !== 'claim' || claims !== null);
-  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels]), top, kinds };
+  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels]), top: tables.flatMap(topOf), kinds };
+}
+
+function topOf({ edition: { overall } }: Revision['tables'][number]): string[] {
+  const hasGroups = overall.some(({ group }) => group !== null);
+  return overall.filter(({ place, group }) => (hasGroups ? group === 1 : place === 1)).map(({ variant }) => variant.slug);
 }
 
 type Cell = readonly [where: string, text: string];

@@ -1,13 +1,18 @@
+import type { VariantDocument, VariantName } from '../contract/documents/release-documents.js';
+import { cellsOf } from './cells.js';
 import { bundleOf } from './documents/bundle.js';
+import type { Tables } from './documents/bundle.js';
 import { catalogueDocument, methodDocuments } from './documents/catalogue-documents.js';
 import { categoryDocuments } from './documents/category-document.js';
 import { claimsDocument } from './documents/claims-document.js';
-import { editionDocument } from './documents/edition-document.js';
+import { compare } from './documents/compare.js';
+import { editionDocument, editionOfDivisions } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
 import { retestsDocument } from './documents/retests-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
 import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
+import type { ReleaseContext } from './documents/release-context.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
 import { computeErratum } from './erratum.js';
@@ -25,22 +30,24 @@ import { standingsTables } from './tables/standings-tables.js';
 /** Computes every file of a release from its inputs. Pure: the same inputs give the same bytes. */
 export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const context = contextOf(inputs);
-  const categories = categoryDocuments(context);
-  const uncorrected = editionDocument(context, null);
   const claims = claimsDocument(context);
-  const erratum = inputs.correction && computeErratum(inputs.correction, { edition: uncorrected, categories, claims });
-  const edition = { ...uncorrected, erratum };
+  const compared = compare(context);
+  const uncorrected = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
+  const erratum = inputs.correction && computeErratum(inputs.correction, cellsOf({ tables: uncorrected, claims }));
+  const divisions = uncorrected.map(({ edition, categories }) => ({ edition: { ...edition, erratum }, categories }));
   const corrected = new Set([...(inputs.correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
-  const variants = variantDocuments(context, edition, categories, corrected);
-  const tables = [...catalogueTables(variants), ...standingsTables(edition, categories), ...evidenceTables(variants)];
+  const variants = inOrderOf(
+    context.variants,
+    compared.flatMap((one, i) => (divisions[i] ? variantDocuments(one, divisions[i].edition, divisions[i].categories, corrected) : [])),
+  );
+  const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
+  const several = inputs.evidence.edition.divisions;
   return [
     readmeFile(inputs),
-    jsonFile('bundle.json', bundleOf(inputs, context, edition, categories)),
-    jsonFile('documents/edition.json', edition),
-    ...categories.map((document) => jsonFile(`documents/standings/${document.category.code}.json`, document)),
+    jsonFile('bundle.json', bundleOf(inputs, context, divisions)),
+    ...(several ? [jsonFile('documents/edition.json', editionOfDivisions(context, several, erratum))] : []),
+    ...compared.flatMap((one, i) => (divisions[i] ? filesOf(one, divisions[i]) : [])),
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
-    jsonFile('documents/records.json', recordsDocument(context)),
-    jsonFile('documents/pairs.json', pairsDocument(context)),
     jsonFile('documents/claims.json', claims),
     jsonFile('documents/round-robins.json', roundRobinsDocument(inputs)),
     jsonFile('documents/retests.json', retestsDocument(inputs)),
@@ -52,4 +59,20 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     ...(inputs.blindKey === null ? [] : [{ path: 'blind-key.txt', mediaType: 'text/plain; charset=utf-8', content: inputs.blindKey }]),
     dataPackageFile(inputs, tables),
   ];
+}
+
+/** The tables of what is compared: at the top of the documents where there is one, else in a folder of the division. */
+function filesOf(context: ReleaseContext, { edition, categories }: Tables): ReleaseFile[] {
+  const folder = context.division ? `documents/divisions/${context.division.slug}` : 'documents';
+  return [
+    jsonFile(`${folder}/edition.json`, edition),
+    ...categories.map((document) => jsonFile(`${folder}/standings/${document.category.code}.json`, document)),
+    jsonFile(`${folder}/records.json`, recordsDocument(context)),
+    jsonFile(`${folder}/pairs.json`, pairsDocument(context)),
+  ];
+}
+
+function inOrderOf(names: readonly VariantName[], documents: readonly VariantDocument[]): VariantDocument[] {
+  const bySlug = new Map(documents.map((document) => [document.variant.slug, document]));
+  return names.flatMap(({ slug }) => bySlug.get(slug) ?? []);
 }

@@ -2,8 +2,7 @@
 import type { EditionDocument } from '../contract/documents/release-documents.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import { groupOf } from '../contract/cell-groups.js';
-import { cellsOf, changesBetween } from './cells.js';
-import type { Revision } from './cells.js';
+import { changesBetween } from './cells.js';
 import type { Correction, RevisionCells } from './release-inputs.js';
 
 type Erratum = NonNullable<EditionDocument['erratum']>;
@@ -23,8 +22,7 @@ export const unmetExpectations = (expects: Correction['expects'], { cells }: Rev
   );
 
 /** The erratum with its changed cells and their consequences, counted. */
-export function computeErratum({ reasonCode, words, expects, before }: Correction, revision: Revision): Erratum {
-  const after = cellsOf(revision);
+export function computeErratum({ reasonCode, words, expects, before }: Correction, after: RevisionCells): Erratum {
   const changes = changesBetween(before, after);
   const count = (ending: string) => changes.filter(({ where }) => where.endsWith(ending)).length;
   const top = before.top.join() === after.top.join() ? 'top group unchanged' : 'top group changed';

@@ -11,16 +11,24 @@ export interface EarlierEdition {
   readonly revision: number;
   /** SHA-256 of its manifest. */
   readonly digest: string;
+  /** Empty of an edition with several divisions, as are the categories: each has its own. */
   readonly overall: readonly EarlierPlace[];
-  readonly categories: readonly {
-    readonly code: string;
-    /** Key of what it ranked. */
-    readonly quantity: string;
-    readonly methodVersion: number;
-    readonly rows: readonly EarlierPlace[];
+  readonly categories: readonly EarlierCategory[];
+  readonly divisions?: readonly {
+    readonly slug: string;
+    readonly overall: readonly EarlierPlace[];
+    readonly categories: readonly EarlierCategory[];
   }[];
   readonly history: readonly { readonly variant: string; readonly point: HistoryPoint }[];
   readonly results: readonly PublishedResult[];
+}
+
+interface EarlierCategory {
+  readonly code: string;
+  /** Key of what it ranked. */
+  readonly quantity: string;
+  readonly methodVersion: number;
+  readonly rows: readonly EarlierPlace[];
 }
 
 interface EarlierPlace {

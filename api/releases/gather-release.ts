@@ -8,7 +8,9 @@ import { EditionEvidenceReadModel } from '../board/edition-evidence.read-model.j
 import { Problem } from '../platform/errors/problem.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { EditionDocument, VariantDocument } from '../contract/documents/release-documents.js';
+import { tablesIn } from '../reckoning/documents/bundle.js';
 import type { Bundle } from '../reckoning/documents/bundle.js';
+import { placesIn } from '../reckoning/documents/places-in.js';
 import { keyNow } from '../reckoning/documents/format-1.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
 import type { Correction, EarlierEdition, Licence, ReleaseInputs } from '../reckoning/release-inputs.js';
@@ -129,26 +131,18 @@ export class GatherRelease {
       if (!release) break;
       const bundle = await this.releases.kept<Bundle>(release, 'bundle.json');
       found.push(await this.earlierEdition(release, bundle));
-      slug = bundle.outputs.edition.previousEdition;
+      slug = tablesIn(bundle.outputs)[0]?.edition.previousEdition ?? null;
     }
     return found;
   }
 
   private async earlierEdition(release: PublishedRelease, { outputs }: Bundle): Promise<EarlierEdition> {
     const variants = await this.releases.folder<VariantDocument>(release, 'documents/variants/');
-    const placesOf = (rows: readonly { variant: { slug: string }; place: number | null }[]) =>
-      rows.map(({ variant, place }) => ({ variant: variant.slug, place }));
     return {
       edition: release.edition,
       revision: release.revision,
       digest: release.digest,
-      overall: placesOf(outputs.edition.overall),
-      categories: outputs.categories.map(({ category: { code, quantity, methodVersion }, rows }) => ({
-        code,
-        quantity: keyNow(quantity),
-        methodVersion,
-        rows: placesOf(rows),
-      })),
+      ...placesIn(outputs),
       history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
       results: outputs.results.map(({ quantity, ...result }) => ({ ...result, quantity: keyNow(quantity) })),
     };

@@ -7,6 +7,7 @@ import { cellsOf, changesBetween } from '../reckoning/cells.js';
 import type { CellChange } from '../reckoning/cells.js';
 import { categoryDocuments } from '../reckoning/documents/category-document.js';
 import { claimsDocument } from '../reckoning/documents/claims-document.js';
+import { compare } from '../reckoning/documents/compare.js';
 import { editionDocument } from '../reckoning/documents/edition-document.js';
 import { contextOf } from '../reckoning/documents/release-context.js';
 import { GatherRelease } from './gather-release.js';
@@ -28,8 +29,9 @@ export class PreviewEdition {
     const published = await this.releases.find(slug);
     const at = this.clock.now();
     const context = contextOf(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
-    const revision = { edition: editionDocument(context, null), categories: categoryDocuments(context), claims: claimsDocument(context) };
-    const shown = cellsOf(revision);
+    const compared = compare(context);
+    const tables = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
+    const shown = cellsOf({ tables, claims: claimsDocument(context) });
     const toPublished = published && {
       revision: published.revision,
       changes: told(changesBetween(await this.releases.cellsOf(published), shown)),

@@ -123,9 +123,15 @@ export class ReleasesReadModel {
 
   /** What readers see of a release, cell by cell. */
   async cellsOf(release: PublishedRelease): Promise<RevisionCells> {
-    const edition = await this.kept<EditionDocument>(release, 'documents/edition.json');
-    const categories = await this.folder<CategoryDocument>(release, 'documents/standings/');
-    return cellsOf({ edition, categories, claims: await this.document<ClaimsDocument>(release, 'documents/claims.json') });
+    const edition = await this.kept<EditionDocument | EditionOfDivisions>(release, 'documents/edition.json');
+    const folders = 'divisions' in edition ? edition.divisions.map(({ slug }) => `documents/divisions/${slug}`) : ['documents'];
+    const tables = await Promise.all(
+      folders.map(async (folder) => ({
+        edition: await this.kept<EditionDocument>(release, `${folder}/edition.json`),
+        categories: await this.folder<CategoryDocument>(release, `${folder}/standings/`),
+      })),
+    );
+    return cellsOf({ tables, claims: await this.document<ClaimsDocument>(release, 'documents/claims.json') });
   }
 
   /** Releases that were asked for and are not published yet. */

@@ -1,5 +1,6 @@
 import type { VariantDocument } from '../../api/contract/documents/release-documents.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import { placesIn } from '../../api/reckoning/documents/places-in.js';
 import type { ReleaseFile } from '../../api/reckoning/release-files.js';
 import type { EarlierEdition } from '../../api/reckoning/release-inputs.js';
 
@@ -9,19 +10,11 @@ export function earlierEdition(files: readonly ReleaseFile[], digest: string): E
   const variants = files
     .filter(({ path }) => path.startsWith('documents/variants/'))
     .map(({ content }) => JSON.parse(content) as VariantDocument);
-  const placesOf = (rows: readonly { variant: { slug: string }; place: number | null }[]) =>
-    rows.map(({ variant, place }) => ({ variant: variant.slug, place }));
   return {
     edition: inputs.evidence.edition.slug,
     revision: inputs.revision,
     digest,
-    overall: placesOf(outputs.edition.overall),
-    categories: outputs.categories.map(({ category: { code, quantity, methodVersion }, rows }) => ({
-      code,
-      quantity,
-      methodVersion,
-      rows: placesOf(rows),
-    })),
+    ...placesIn(outputs),
     history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
     results: outputs.results,
   };

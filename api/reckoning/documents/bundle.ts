@@ -4,25 +4,27 @@ import type { ReleaseInputs } from '../release-inputs.js';
 import { exactDecimal } from './exact-decimal.js';
 import type { PublishedResult } from './published-result.js';
 import { headingOf } from './release-context.js';
-import type { ReleaseContext } from './release-context.js';
+import type { EditionContext } from './release-context.js';
 
 /** The bundle: every input and every output of the edition in one canonical document. */
 export interface Bundle extends ReturnType<typeof headingOf> {
   readonly inputs: ReleaseInputs;
-  readonly outputs: {
-    readonly results: readonly PublishedResult[];
-    readonly edition: EditionDocument;
-    readonly categories: readonly CategoryDocument[];
-  };
+  readonly outputs: { readonly results: readonly PublishedResult[] } & (Tables | { readonly divisions: readonly Tables[] });
 }
 
-export function bundleOf(
-  inputs: ReleaseInputs,
-  context: ReleaseContext,
-  edition: EditionDocument,
-  categories: readonly CategoryDocument[],
-): Bundle {
-  return { ...headingOf(inputs), inputs, outputs: { results: publishedResults(context), edition, categories } };
+/** The tables of what is compared: of an edition with one division, or of one of several. */
+export interface Tables {
+  readonly edition: EditionDocument;
+  readonly categories: readonly CategoryDocument[];
+}
+
+/** The tables in a bundle, one a division. */
+export const tablesIn = (outputs: Bundle['outputs']): readonly Tables[] => ('divisions' in outputs ? outputs.divisions : [outputs]);
+
+export function bundleOf(inputs: ReleaseInputs, context: EditionContext, divisions: readonly Tables[]): Bundle {
+  const results = publishedResults(context);
+  const [only] = divisions;
+  return { ...headingOf(inputs), inputs, outputs: inputs.evidence.edition.divisions || !only ? { results, divisions } : { results, ...only } };
 }
 
 const freedomOf = ({ degreesOfFreedom }: { readonly degreesOfFreedom: number }): string => exactDecimal(Math.min(1e6, degreesOfFreedom));
@@ -31,7 +33,7 @@ const tailOf = (tail: Tail | undefined): PublishedResult['besideTable'] =>
   tail ? { standardUncertainty: exactDecimal(tail.standardUncertainty), degreesOfFreedom: freedomOf(tail) } : null;
 
 /** Results with their uncertainty, by variant and quantity. */
-function publishedResults({ computed: { edition, results, besideTable } }: ReleaseContext): PublishedResult[] {
+function publishedResults({ computed: { edition, results, besideTable } }: EditionContext): PublishedResult[] {
   return edition.entries.flatMap(({ variant }) =>
     [...(results.get(variant) ?? [])].map(([quantity, { estimate }]) => ({
       variant,

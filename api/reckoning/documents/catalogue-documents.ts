@@ -2,10 +2,10 @@ import type { PinnedMethod } from '../results/quantity.js';
 import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { CatalogueDocument, MethodDocument, VariantName } from '../../contract/documents/release-documents.js';
 import { headingOf } from './release-context.js';
-import type { ReleaseContext } from './release-context.js';
+import type { EditionContext } from './release-context.js';
 
 /** Makers, lines and variants of the edition by name, its method versions and the checks that it pinned. */
-export function catalogueDocument(context: ReleaseContext): CatalogueDocument {
+export function catalogueDocument(context: EditionContext): CatalogueDocument {
   return {
     ...headingOf(context),
     makers: grouped(context.variants, ({ maker }) => maker.slug).map((ofMaker) => ({
@@ -22,7 +22,7 @@ export function catalogueDocument(context: ReleaseContext): CatalogueDocument {
 }
 
 /** The pinned version of each method, as worded. */
-export function methodDocuments(context: ReleaseContext): MethodDocument[] {
+export function methodDocuments(context: EditionContext): MethodDocument[] {
   return pinned(context).map(([version, series]) => {
     const { slug, name, number, effectiveFrom, effectiveUntil, wording, isComparableWithPrevious } = version;
     return {
@@ -47,7 +47,7 @@ export function methodDocuments(context: ReleaseContext): MethodDocument[] {
   });
 }
 
-const pinned = ({ evidence: { edition }, methods }: ReleaseContext): [PinnedVersion, PinnedMethod['series']][] =>
+const pinned = ({ evidence: { edition }, methods }: EditionContext): [PinnedVersion, PinnedMethod['series']][] =>
   edition.methods.flatMap(({ slug, number, series }) =>
     methods
       .filter((version) => version.slug === slug && version.number === number)
@@ -71,7 +71,7 @@ function limitsOf({ limits }: PinnedVersion): MethodDocument['limits'] {
   ];
 }
 
-type PinnedVersion = ReleaseContext['methods'][number];
+type PinnedVersion = EditionContext['methods'][number];
 
 type Group = [VariantName, ...VariantName[]];
 

@@ -1,13 +1,14 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
-import type { Category, EditionDocument, Movement, OverallRow, VariantName } from '../../contract/documents/release-documents.js';
+import type { Category, EditionDocument, EditionOfDivisions, Movement, OverallRow, VariantName } from '../../contract/documents/release-documents.js';
 import { keyOf } from '../results/quantity.js';
 import { shortfallsOf, wordsOf } from '../results/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
 import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
-import type { ReleaseContext } from './release-context.js';
+import type { DivisionEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
+import type { EditionContext, ReleaseContext } from './release-context.js';
 import { sensitivityOf } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
@@ -36,11 +37,11 @@ export function categoriesOf(context: ReleaseContext): Category[] {
 
 /** The edition's own page: overall standings, incomplete and excluded entries, the scheme, the evidence. */
 export function editionDocument(context: ReleaseContext, erratum: EditionDocument['erratum']): EditionDocument {
-  const { edition, submissions } = context.computed;
+  const { edition } = context.computed;
   const { slug, name, words, number, rules } = edition.scheme;
-  const specimens = submissions.flatMap((submission) => submission.specimens);
   return {
     ...headingOf(context),
+    ...(context.division ? { takes: context.division.takes, overruled: [...context.division.overruled] } : {}),
     previousEdition: edition.previous,
     scheme: {
       slug,
@@ -52,18 +53,7 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
       tieBreak: rules.tieBreak,
       categories: categoriesOf(context),
     },
-    counts: {
-      entries: edition.entries.length,
-      submissions: submissions.length,
-      specimens: specimens.length,
-      testers: new Set(submissions.map(({ tester }) => tester)).size,
-      rigs: new Set(
-        submissions.flatMap(({ instruments }) =>
-          instruments.filter(({ kind }) => kind === 'loadFrame' || kind === 'forceGauge').map(({ code }) => code),
-        ),
-      ).size,
-      setAside: specimens.filter(({ state }) => state === 'setAside').length,
-    },
+    counts: countsOf(context.evidence),
     overall: overallRows(context),
     incomplete: incompleteOf(context),
     excluded: exclusionsOf(context),
@@ -71,6 +61,35 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
     sensitivity: sensitivityOf(context.certainty),
     erratum,
+  };
+}
+
+/** `documents/edition.json` of an edition with several divisions: what they are. */
+export function editionOfDivisions(context: EditionContext, divisions: readonly DivisionEvidence[], erratum: EditionDocument['erratum']) {
+  const { edition } = context.evidence;
+  return {
+    ...headingOf(context),
+    previousEdition: edition.previous,
+    divisions: divisions.map(({ slug, name, takes, variants }) => ({ slug, name, takes, variants: [...variants] })),
+    counts: countsOf(context.evidence),
+    ...(edition.amendments ? { amendments: [...edition.amendments] } : {}),
+    erratum,
+  } satisfies EditionOfDivisions;
+}
+
+function countsOf({ edition, submissions }: EditionEvidence): EditionDocument['counts'] {
+  const specimens = submissions.flatMap((submission) => submission.specimens);
+  return {
+    entries: edition.entries.length,
+    submissions: submissions.length,
+    specimens: specimens.length,
+    testers: new Set(submissions.map(({ tester }) => tester)).size,
+    rigs: new Set(
+      submissions.flatMap(({ instruments }) =>
+        instruments.filter(({ kind }) => kind === 'loadFrame' || kind === 'forceGauge').map(({ code }) => code),
+      ),
+    ).size,
+    setAside: specimens.filter(({ state }) => state === 'setAside').length,
   };
 }
 

@@ -1,41 +1,36 @@
-import { certaintyOf } from '../standings/certainty.js';
 import type { Certainty } from '../standings/certainty.js';
 import { computeEdition } from '../standings/compute-edition.js';
-import type { ComputedEdition } from '../standings/compute-edition.js';
-import { sha256 } from '../../platform/identifiers/identifiers.js';
+import type { ComputedEdition, ComputedResults } from '../standings/compute-edition.js';
 import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { VariantName } from '../../contract/documents/release-documents.js';
-import { canonicalJson } from '../canonical-json.js';
+import type { DivisionEvidence } from '../evidence/edition-evidence.js';
 import type { ReleaseInputs } from '../release-inputs.js';
 
-/** The inputs of a release with what follows from them. */
-export interface ReleaseContext extends ReleaseInputs {
+/** The inputs of a release with the results that follow from them. */
+export interface EditionContext extends ReleaseInputs {
+  readonly computed: ComputedResults;
+}
+
+/** What is compared: the edition itself, or one of its divisions, with the standings and how sure they are. */
+export interface ReleaseContext extends EditionContext {
   readonly computed: ComputedEdition;
   readonly certainty: Certainty;
+  /** Absent where the edition has one division. */
+  readonly division?: DivisionEvidence;
 }
 
-/** Computes results, standings and certainty. */
-export function contextOf(inputs: ReleaseInputs): ReleaseContext {
-  const computed = computeEdition(inputs.evidence);
-  return { ...inputs, computed, certainty: certaintyOf(computed, sha256(canonicalJson(seededBy(inputs)))) };
-}
+/** Computes the results of an edition. */
+export const contextOf = (inputs: ReleaseInputs): EditionContext => ({ ...inputs, computed: computeEdition(inputs.evidence) });
 
-/** What the draws are seeded by: every counted reading by its submission, and the scheme. Nobody can choose it without changing a reading. */
-const seededBy = ({ evidence: { edition, submissions } }: ReleaseInputs) => ({
-  edition: edition.slug,
-  scheme: edition.scheme.rules,
-  submissions: submissions.map(({ reference, specimens }) => ({
-    reference,
-    specimens: specimens.map(({ trace: _, ...specimen }) => specimen),
-  })),
-});
+type Headed = Pick<ReleaseInputs, 'house' | 'isDemo' | 'revision' | 'publishedAt' | 'evidence'> & Pick<ReleaseContext, 'division'>;
 
 /** Heading that every document carries. */
-export const headingOf = ({ house, isDemo, revision, publishedAt, evidence: { edition } }: ReleaseInputs) => ({
+export const headingOf = ({ house, isDemo, revision, publishedAt, evidence: { edition }, division }: Headed) => ({
   formatVersion: FORMAT_VERSION as typeof FORMAT_VERSION,
   house,
   isDemo,
   edition: { slug: edition.slug, name: edition.name, openedOn: edition.opensOn, closedOn: edition.closedOn ?? edition.closesOn },
+  ...(division ? { division: { slug: division.slug, name: division.name } } : {}),
   revision,
   publishedAt,
 });

@@ -5,10 +5,10 @@ import type { EditionQuantity } from '../results/quantity.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { RigsDocument } from '../../contract/documents/rigs-document.js';
 import { headingOf } from './release-context.js';
-import type { ReleaseContext } from './release-context.js';
+import type { EditionContext } from './release-context.js';
 
 /** Who and what the edition was measured with: testers and their agreement, instruments, certificates, control charts of the rigs. */
-export function rigsDocument(context: ReleaseContext): RigsDocument {
+export function rigsDocument(context: EditionContext): RigsDocument {
   const { instruments, submissions } = context.evidence;
   const charts = chartsOf(context.evidence.controlPulls ?? []).map(toChartDocument);
   return {
@@ -29,7 +29,7 @@ export function rigsDocument(context: ReleaseContext): RigsDocument {
   };
 }
 
-function testersOf(submissions: ReleaseContext['evidence']['submissions']): RigsDocument['testers'] {
+function testersOf(submissions: EditionContext['evidence']['submissions']): RigsDocument['testers'] {
   const byName = [...Map.groupBy(submissions, ({ tester }) => tester)];
   return byName
     .map(([name, own]) => ({
@@ -41,7 +41,7 @@ function testersOf(submissions: ReleaseContext['evidence']['submissions']): Rigs
     .sort((one, other) => (one.name < other.name ? -1 : 1));
 }
 
-const agreementOf = ({ computed: { quantities, spreads } }: ReleaseContext): RigsDocument['agreement'] =>
+const agreementOf = ({ computed: { quantities, spreads } }: EditionContext): RigsDocument['agreement'] =>
   [...spreads]
     .filter(([, { between }]) => between.degreesOfFreedom > 0)
     .map(([quantity, { typicalCvPercent, between }]) => ({
@@ -55,7 +55,7 @@ const agreementOf = ({ computed: { quantities, spreads } }: ReleaseContext): Rig
 const wordsFor = (quantities: readonly EditionQuantity[], key: string): string =>
   quantities.find((quantity) => quantity.key === key)?.name ?? key;
 
-const effectsOf = ({ evidence, computed: { quantities } }: ReleaseContext): NonNullable<RigsDocument['effects']> =>
+const effectsOf = ({ evidence, computed: { quantities } }: EditionContext): NonNullable<RigsDocument['effects']> =>
   Object.entries(knownEffects(evidence, evidence.edition.methods)).flatMap(([quantity, causes]) =>
     (['rig', 'tester'] as const).flatMap((cause) => {
       const known = causes[cause];

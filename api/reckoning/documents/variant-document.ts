@@ -15,14 +15,15 @@ import type { ReleaseContext } from './release-context.js';
 import { withdrawnOf } from './withdrawn-document.js';
 import { publishedSubmission } from './submission-document.js';
 
-/** The page of each entry: its places, figures, claims, evidence and history. */
+/** The page of each entry of what is compared: its places, figures, claims, evidence and history. */
 export function variantDocuments(
   context: ReleaseContext,
   edition: EditionDocument,
   categories: readonly CategoryDocument[],
   corrected: ReadonlySet<string>,
 ): VariantDocument[] {
-  return context.variants.map((variant) => variantDocument(context, variant, edition, categories, corrected));
+  const own = context.variants.filter(({ slug }) => context.division?.variants.includes(slug) ?? true);
+  return own.map((variant) => variantDocument(context, variant, edition, categories, corrected));
 }
 
 function variantDocument(
@@ -43,6 +44,7 @@ function variantDocument(
   return {
     ...headingOf(context),
     variant,
+    ...overruledOf(context, variant.slug),
     outcome,
     exclusion: excluded ? exclusionWords(excluded) : null,
     missing: incomplete?.missing ?? [],
@@ -63,6 +65,11 @@ function variantDocument(
     ],
     siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
   };
+}
+
+function overruledOf({ division }: ReleaseContext, slug: string): Pick<VariantDocument, 'overruled'> {
+  const found = division?.overruled.find(({ variant }) => variant === slug);
+  return found ? { overruled: found.reason } : {};
 }
 
 const budgetsOf = ({ computed, evidence }: ReleaseContext, slug: string): VariantDocument['budgets'] =>
@@ -103,6 +110,7 @@ function historyPoint(
 ): HistoryPoint {
   return {
     edition: context.evidence.edition.slug,
+    ...(context.division ? { division: context.division.slug } : {}),
     revision: context.revision,
     overallPlace,
     outcome,

@@ -8,6 +8,7 @@ import type { SubmissionEvidence } from './submission-evidence.js';
 import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
 import type { Amendment } from '../../contract/amendment.js';
+import type { DivisionRule } from '../../contract/division.js';
 import type { SchemeRules } from '../../contract/endpoints/editions.js';
 import type { PinnedMethod } from '../results/quantity.js';
 
@@ -15,6 +16,25 @@ export interface EntryEvidence {
   /** Slug of the variant. */
   readonly variant: string;
   readonly exclusion: { readonly reasonCode: string; readonly words: string; readonly effect: 'closedUp' | 'shownUnplaced' } | null;
+}
+
+export interface SchemeEvidence {
+  readonly slug: string;
+  readonly number: number;
+  readonly name: string;
+  readonly words: string;
+  readonly rules: SchemeRules;
+}
+
+/** What is compared within an edition that has several: an entry is in exactly one. */
+export interface DivisionEvidence {
+  readonly slug: string;
+  readonly name: string;
+  readonly takes: DivisionRule;
+  readonly scheme: SchemeEvidence;
+  /** Slugs of its entries, those that an editor put here against the rule too. */
+  readonly variants: readonly string[];
+  readonly overruled: readonly { readonly variant: string; readonly reason: string }[];
 }
 
 export interface EditionEvidence {
@@ -30,13 +50,10 @@ export interface EditionEvidence {
     /** Slug of the edition before; null for the first. */
     readonly previous: string | null;
     readonly blindKeyDigest: string | null;
-    readonly scheme: {
-      readonly slug: string;
-      readonly number: number;
-      readonly name: string;
-      readonly words: string;
-      readonly rules: SchemeRules;
-    };
+    /** Of an edition with one division; with several each has its own, and this is that of the first. */
+    readonly scheme: SchemeEvidence;
+    /** In the order of the editor; absent where there is one, which shows nowhere. */
+    readonly divisions?: readonly DivisionEvidence[];
     /** Pinned versions with what they yield, by slug. */
     readonly methods: readonly PinnedMethod[];
     readonly entries: readonly EntryEvidence[];

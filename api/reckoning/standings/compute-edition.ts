@@ -14,8 +14,11 @@ import { computeResults } from '../results/results.js';
 import type { EditionResults } from '../results/results.js';
 import type { ResultSubmission } from '../results/series.js';
 
-/** The evidence with the results and the standings that follow. */
-export interface ComputedEdition extends EditionEvidence, EditionResults {
+/** The evidence of a whole edition with the results that follow. */
+export interface ComputedResults extends EditionEvidence, EditionResults {}
+
+/** The same of what is compared, an edition with one division or a division, with its standings. */
+export interface ComputedEdition extends ComputedResults {
   readonly standings: Standings;
 }
 
@@ -27,20 +30,23 @@ export function rigOf({ instruments }: Pick<SubmissionEvidence, 'instruments'>):
   return (byKind[0] ?? instruments[0])?.code ?? 'none';
 }
 
-/** Computes results and standings of all entries. */
-export function computeEdition(evidence: EditionEvidence): ComputedEdition {
+/** Computes the results of all entries, over all divisions: rigs and testers pull every kind of line. */
+export function computeEdition(evidence: EditionEvidence): ComputedResults {
   const { edition, submissions, claims, instruments } = evidence;
   const claimedForceN = new Map(
     claims.filter(({ quantity }) => quantity === 'breakingForce').map(({ variant, valueSi }) => [variant, Number(valueSi)]),
   );
   const found = computeResults(
     edition.entries.map(({ variant }) => variant),
-    quantitiesOf(edition.scheme.rules.categories, edition.methods),
+    quantitiesOf(
+      (edition.divisions ?? [edition]).flatMap(({ scheme }) => scheme.rules.categories),
+      edition.methods,
+    ),
     submissions.map((submission) => toResultSubmission(submission, instruments)),
     claimedForceN,
     knownEffects(evidence, edition.methods),
   );
-  return { ...evidence, ...found, standings: standingsOf(edition, found.results) };
+  return { ...evidence, ...found };
 }
 
 function toResultSubmission(submission: SubmissionEvidence, instruments: EditionEvidence['instruments']): ResultSubmission {
@@ -74,7 +80,8 @@ function resolutionOf({ resolution }: InstrumentEvidence): number | null {
   return siUnit === 'N' ? Number(si) : siUnit === 'm' ? 1000 * Number(si) : null;
 }
 
-function standingsOf({ scheme, entries }: EditionEvidence['edition'], results: ComputedEdition['results']): Standings {
+/** Standings of the entries under their scheme. */
+export function standingsOf({ edition: { scheme, entries }, results }: ComputedResults): Standings {
   const { categories, combine, countPlaces, tieBreak } = scheme.rules;
   const valued = entries.map(({ variant, exclusion }) => ({
     id: variant,

@@ -1,4 +1,5 @@
 import type { CategoryDocument, EditionDocument } from '../../contract/documents/release-documents.js';
+import type { Tables } from '../documents/bundle.js';
 import { integer, number, OF_VARIANT, optional, text, VARIANT } from './table.js';
 import type { Table } from './table.js';
 
@@ -9,17 +10,23 @@ const LOW_PLACE = optional(integer('place low', 'Simultaneous 95 % place interva
 const HIGH_PLACE = optional(integer('place high', 'Simultaneous 95 % place interval, worst end'));
 
 /** Who came where: overall, and in each category with the measured values. */
-export const standingsTables = (edition: EditionDocument, categories: readonly CategoryDocument[]): Table[] => [
-  overallTable(edition),
-  resultsTable(categories),
+export const standingsTables = (divisions: readonly Tables[]): Table[] => [
+  overallTable(divisions.map(({ edition }) => edition)),
+  resultsTable(divisions.flatMap(({ categories }) => categories)),
 ];
 
-const overallTable = (edition: EditionDocument): Table => {
-  const codes = edition.scheme.categories.map(({ code }) => code);
+/** Column and cell that tell the division; none where there is one. */
+const divisionColumn = (documents: readonly Pick<EditionDocument, 'division'>[]) =>
+  documents.some(({ division }) => division) ? [text('division', 'What is compared: places never run across divisions')] : [];
+const divisionCell = ({ division }: Pick<EditionDocument, 'division'>) => (division ? { division: division.slug } : {});
+
+const overallTable = (editions: readonly EditionDocument[]): Table => {
+  const codes = [...new Set(editions.flatMap(({ scheme }) => scheme.categories.map(({ code }) => code)))];
   return {
     name: 'standings',
     title: 'Overall standings',
     columns: [
+      ...divisionColumn(editions),
       PLACE,
       PLACE_IF_INCLUDED,
       GROUP,
@@ -31,16 +38,19 @@ const overallTable = (edition: EditionDocument): Table => {
     ],
     primaryKey: ['variant'],
     foreignKeys: [OF_VARIANT],
-    rows: edition.overall.map(({ place, placeIfIncluded, group, placeInterval, variant, score, categoryPlaces }) => ({
-      place,
-      'place if included': placeIfIncluded,
-      group,
-      'place low': placeInterval?.low ?? null,
-      'place high': placeInterval?.high ?? null,
-      variant: variant.slug,
-      score,
-      ...Object.fromEntries(codes.map((code) => [`place in ${code}`, categoryPlaces[code] ?? null])),
-    })),
+    rows: editions.flatMap((edition) =>
+      edition.overall.map(({ place, placeIfIncluded, group, placeInterval, variant, score, categoryPlaces }) => ({
+        ...divisionCell(edition),
+        place,
+        'place if included': placeIfIncluded,
+        group,
+        'place low': placeInterval?.low ?? null,
+        'place high': placeInterval?.high ?? null,
+        variant: variant.slug,
+        score,
+        ...Object.fromEntries(codes.map((code) => [`place in ${code}`, categoryPlaces[code] ?? null])),
+      })),
+    ),
   };
 };
 
@@ -65,11 +75,12 @@ const RESULT_COLUMNS = [
 const resultsTable = (categories: readonly CategoryDocument[]): Table => ({
   name: 'results',
   title: 'Results and places by category',
-  columns: RESULT_COLUMNS,
+  columns: [...divisionColumn(categories), ...RESULT_COLUMNS],
   primaryKey: ['category', 'variant'],
   foreignKeys: [OF_VARIANT],
-  rows: categories.flatMap(({ category, rows }) =>
+  rows: categories.flatMap(({ division, category, rows }) =>
     rows.map(({ variant, place, placeIfIncluded, group, placeInterval, figure }) => ({
+      ...divisionCell({ division }),
       category: category.code,
       variant: variant.slug,
       place,

@@ -38,7 +38,7 @@ export class PreviewEdition {
     };
     const last = await this.database.transaction((tx) => this.store.keep(tx, slug, { byId: actor.accountId, at, shown }));
     const since = last && { at: last.at.toISOString(), changes: told(changesBetween(last.shown, shown)) };
-    return { standings: context.computed.standings, since, published: toPublished };
+    return { compared, since, published: toPublished };
   }
 }
 

@@ -3,6 +3,7 @@ import * as schemas from '../contract/endpoints/editions.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
+import type { ReleaseContext } from '../reckoning/documents/release-context.js';
 import { PreviewEdition } from './preview-edition.js';
 
 @Controller('v1')
@@ -17,20 +18,26 @@ export class PreviewsController {
     answer: schemas.previewResponse,
   })
   async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
-    const { standings, since, published } = await this.previewing.run(actor, slug);
-    return {
-      edition: slug,
-      overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
-      categories: Object.fromEntries(
-        Object.entries(standings.categories).map(([code, rows]) => [
-          code,
-          rows.map(({ id, place, value }) => ({ variant: id, place, value })),
-        ]),
-      ),
-      incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
-      excluded: [...standings.excluded],
-      since,
-      published,
-    };
+    const { compared, since, published } = await this.previewing.run(actor, slug);
+    return { edition: slug, ...shown(compared), since, published };
   }
 }
+
+const NO_TABLES = { overall: [], categories: {}, incomplete: [], excluded: [] };
+
+const shown = (compared: readonly ReleaseContext[]) => {
+  const divisions = compared.flatMap(({ division, computed }) =>
+    division ? [{ division: division.slug, ...tablesOf(computed.standings) }] : [],
+  );
+  const [whole] = compared;
+  return divisions.length > 0 || !whole ? { ...NO_TABLES, divisions } : tablesOf(whole.computed.standings);
+};
+
+const tablesOf = (standings: ReleaseContext['computed']['standings']) => ({
+  overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
+  categories: Object.fromEntries(
+    Object.entries(standings.categories).map(([code, rows]) => [code, rows.map(({ id, place, value }) => ({ variant: id, place, value }))]),
+  ),
+  incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
+  excluded: [...standings.excluded],
+});

@@ -10,8 +10,15 @@ import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { Jobs } from '../platform/jobs/jobs.js';
-import { categoryDocumentSchema, editionDocumentSchema, variantDocumentSchema } from '../contract/documents/release-documents.js';
+import {
+  categoryDocumentSchema,
+  editionDocumentSchema,
+  editionFileSchema,
+  variantDocumentSchema,
+} from '../contract/documents/release-documents.js';
 import type { EditionDocument } from '../contract/documents/release-documents.js';
+import { tablesIn } from '../reckoning/documents/bundle.js';
+import type { Bundle } from '../reckoning/documents/bundle.js';
 import { canonicalJson } from '../reckoning/canonical-json.js';
 import { computeRelease } from '../reckoning/compute-release.js';
 import { GatherRelease } from './gather-release.js';
@@ -65,8 +72,9 @@ export class PublishRelease {
     if (publishedAt === null) return;
     const inputs = await this.gather.run(edition, revision, publishedAt, release.erratum as ReleaseRequest['erratum']);
     const files = [...computeRelease(inputs), await verifyScript()];
-    const { overall, erratum } = checked(files);
-    if (overall.length === 0) throw new Problem(releaseProblems['releases/no-standings']);
+    const tables = checked(files);
+    const erratum = tables[0]?.erratum ?? null;
+    if (tables.every(({ overall }) => overall.length === 0)) throw new Problem(releaseProblems['releases/no-standings']);
     const { softwareVersion, previousDigest } = inputs;
     const manifest = manifestOf(files, { edition, revision, publishedAt: publishedAt.toISOString(), softwareVersion, previousDigest });
     const text = canonicalJson(manifest);
@@ -120,13 +128,15 @@ export class PublishRelease {
 }
 
 const SCHEMAS = [
-  ['documents/edition.json', editionDocumentSchema],
-  ['documents/standings/', categoryDocumentSchema],
-  ['documents/variants/', variantDocumentSchema],
+  [/^documents\/edition\.json$/, editionFileSchema],
+  [/^documents\/divisions\/[^/]+\/edition\.json$/, editionDocumentSchema],
+  [/^documents\/(divisions\/[^/]+\/)?standings\//, categoryDocumentSchema],
+  [/^documents\/variants\//, variantDocumentSchema],
 ] as const;
 
-/** Holds each document against its schema before it is stored for good; answers the edition's own. */
-function checked(files: readonly ReleaseFile[]): EditionDocument {
-  for (const { path, content } of files) SCHEMAS.find(([start]) => path.startsWith(start))?.[1].parse(JSON.parse(content));
-  return JSON.parse(files.find(({ path }) => path === 'documents/edition.json')?.content ?? 'null') as EditionDocument;
+/** Holds each document against its schema before it is stored for good; answers the tables of what is compared. */
+function checked(files: readonly ReleaseFile[]): EditionDocument[] {
+  for (const { path, content } of files) SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(content));
+  const { outputs } = JSON.parse(files.find(({ path }) => path === 'bundle.json')?.content ?? '') as Bundle;
+  return tablesIn(outputs).map(({ edition }) => edition);
 }

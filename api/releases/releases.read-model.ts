@@ -4,7 +4,13 @@ import type { Prisma } from '../platform/database/generated/client.js';
 import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { manifestSchema } from '../contract/documents/release-documents.js';
-import type { CategoryDocument, EditionDocument, Manifest, ReleaseSummary } from '../contract/documents/release-documents.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  EditionOfDivisions,
+  Manifest,
+  ReleaseSummary,
+} from '../contract/documents/release-documents.js';
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
 import { cellsOf } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';

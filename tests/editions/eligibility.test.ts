@@ -1,5 +1,5 @@
 import { certaintyOf } from '../../api/reckoning/standings/certainty.js';
-import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
+import { computeEdition, standingsOf } from '../../api/reckoning/standings/compute-edition.js';
 import { shortfallsOf, wordsOf } from '../../api/reckoning/results/eligibility.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
@@ -11,7 +11,8 @@ const asking = (minimum: { specimens: number; testers: number; rigs: number }) =
   const { scheme } = evidence.edition;
   const categories = scheme.rules.categories.map((category) => (category.code === 'knot' ? { ...category, minimum } : category));
   const edition = { ...evidence.edition, scheme: { ...scheme, rules: { ...scheme.rules, categories } } };
-  return computeEdition({ ...evidence, edition });
+  const computed = computeEdition({ ...evidence, edition });
+  return { ...computed, standings: standingsOf(computed) };
 };
 const knot = (computed: ReturnType<typeof asking>) => computed.edition.scheme.rules.categories.find(({ code }) => code === 'knot')!;
 

@@ -3,7 +3,7 @@ import { editionSeries } from '../../api/reckoning/results/series.js';
 import type { ResultSubmission } from '../../api/reckoning/results/series.js';
 import { needOf } from '../../api/readings/method-series.js';
 import type { MethodSeries } from '../../api/contract/method-series.js';
-import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
+import { computeEdition, standingsOf } from '../../api/reckoning/standings/compute-edition.js';
 import { METHOD_SERIES, KEYS } from '../support/method-series.js';
 import { inventInputs } from '../support/invent-inputs.js';
 import { withTwoKnots } from '../support/with-two-knots.js';
@@ -97,7 +97,9 @@ test('readings of another method are no part of a series, whatever they are', ()
 
 describe('two knots in one edition', () => {
   const { evidence } = withTwoKnots(inventInputs(5, { variants: 5, testers: 3, rigs: 2, specimens: 5 }));
-  const { results, standings, fits, spreads } = computeEdition(evidence);
+  const computed = computeEdition(evidence);
+  const { results, fits, spreads } = computed;
+  const standings = standingsOf(computed);
 
   test('are ranked each by its own readings', () => {
     const order = (code: string) => standings.categories[code]!.map(({ id }) => id);

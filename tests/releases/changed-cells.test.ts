@@ -13,13 +13,13 @@ function documentsOf(given: ReleaseInputs) {
   const read = <Document>(start: string) =>
     files.filter(({ path }) => path.startsWith(`documents/${start}`)).map(({ content }) => JSON.parse(content) as Document);
   const [edition] = read<EditionDocument>('edition.json') as [EditionDocument];
-  return { edition, categories: read<CategoryDocument>('standings/'), claims: read<ClaimsDocument>('claims.json')[0]! };
+  return { tables: [{ edition, categories: read<CategoryDocument>('standings/') }], claims: read<ClaimsDocument>('claims.json')[0]! };
 }
 
 const published = documentsOf(inputs);
 const before = cellsOf(published);
 /** Some submission without which its variant has still a result in the first category. */
-const { category, rows } = published.categories[0]!;
+const { category, rows } = published.tables[0]!.categories[0]!;
 const row = rows.find(({ figure }) => figure.submissions > 1)!;
 const reference = inputs.evidence.submissions.find(
   ({ variant, method }) => variant === row.variant.slug && method.slug === category.method,

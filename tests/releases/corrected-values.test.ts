@@ -11,7 +11,7 @@ const documentsOf = <Document>(folder: string, correction: Correction | null) =>
     .map(({ content }) => JSON.parse(content) as Document);
 
 const [edition] = documentsOf<EditionDocument>('edition.json', null) as [EditionDocument];
-const before = cellsOf({ edition, categories: documentsOf<CategoryDocument>('standings/', null) });
+const before = cellsOf({ tables: [{ edition, categories: documentsOf<CategoryDocument>('standings/', null) }] });
 const values = Object.keys(before.cells).filter((where) => where.endsWith(', value'));
 const [one, other] = values as [string, string];
 

@@ -5,6 +5,7 @@
 import { join } from 'node:path';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { tablesIn } from '../../api/reckoning/documents/bundle.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import { cellsOf } from '../../api/reckoning/cells.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
@@ -19,7 +20,8 @@ if (folder === undefined) throw new Error('Name the folder that the releases go 
 const first = withTwoKnots(inventInputs(5, { variants: 5, testers: 3, rigs: 2, specimens: 5 }));
 const firstDigest = sha256(await writeRelease(join(folder, '2026-1'), first));
 const { outputs } = JSON.parse(computeRelease(first).find(({ path }) => path === 'bundle.json')!.content) as Bundle;
-const [best] = outputs.edition.overall;
+const tables = tablesIn(outputs);
+const [best] = tables[0]!.edition.overall;
 const [withdrawn, ...kept] = first.evidence.submissions;
 
 const corrected: ReleaseInputs = {
@@ -46,7 +48,7 @@ const corrected: ReleaseInputs = {
     reasonCode: 'withdrawal',
     words: 'One straight pull was of a spool that had lain in the sun.',
     expects: [{ where: `overall, ${best!.variant.slug}, place`, before: String(best!.place) }],
-    before: cellsOf(outputs),
+    before: cellsOf({ tables }),
     corrected: [],
   },
 };

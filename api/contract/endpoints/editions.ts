@@ -177,12 +177,19 @@ const previewChange = z.strictObject({
   after: z.string().nullable(),
 });
 const previewChanges = z.array(previewChange).describe('Cells that changed since, what readers care about first');
-export const previewResponse = z.strictObject({
-  edition: slug,
+const previewTables = z.strictObject({
   overall: z.array(previewRow),
   categories: z.record(z.string(), z.array(z.strictObject({ variant: slug, place: z.int().nullable(), value: z.string() }))),
   incomplete: z.array(z.strictObject({ variant: slug, missing: z.array(z.string()) })),
   excluded: z.array(slug),
+});
+export const previewResponse = z.strictObject({
+  edition: slug,
+  ...previewTables.shape,
+  divisions: z
+    .array(z.strictObject({ division: slug, ...previewTables.shape }))
+    .optional()
+    .describe('Standings of each division, those beside it then being empty; none of an edition with one'),
   since: z
     .strictObject({
       at: z.iso.datetime().describe('The look before'),

@@ -7,7 +7,7 @@ import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { PublishedClaim } from '../../contract/documents/release-documents.js';
 import { toFigure, USUAL } from '../documents/figure.js';
 
-import type { ReleaseContext } from '../documents/release-context.js';
+import type { EditionContext } from '../documents/release-context.js';
 
 const DECISION: Readonly<Record<ClaimVerdict, NonNullable<PublishedClaim['decision']>>> = {
   meets: 'meets',
@@ -29,7 +29,7 @@ const CLAIMED = {
 const TOLERANCE_PERCENT = { 'at-least': 0, 'at-most': 0, within: 5 } as const;
 
 /** What the label says of a variant, beside what was measured, with a decision after JCGM 106. */
-export function publishedClaims(context: ReleaseContext, variant: string): PublishedClaim[] {
+export function publishedClaims(context: EditionContext, variant: string): PublishedClaim[] {
   const results = context.computed.results.get(variant);
   return context.evidence.claims
     .filter((claim) => claim.variant === variant)

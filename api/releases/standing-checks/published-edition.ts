@@ -12,6 +12,7 @@ export interface PublishedEdition {
   readonly isCurrent: boolean;
   /** Path → text, of every file that is there. */
   readonly files: ReadonlyMap<string, string>;
+  /** The tables of what is compared: a release of several divisions is looked at once for each. */
   readonly edition: EditionDocument;
   readonly categories: readonly CategoryDocument[];
   readonly variants: readonly VariantDocument[];

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
-import type { CategoryDocument, EditionDocument, VariantDocument } from '../../contract/documents/release-documents.js';
+import type { CategoryDocument, EditionDocument, EditionOfDivisions, VariantDocument } from '../../contract/documents/release-documents.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
 import type { PublishedEdition, StandingCheck, StandingFault } from './published-edition.js';
@@ -68,18 +68,28 @@ export class RunStandingChecks {
       }
       const read = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
       const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(read);
-      found.push({
+      const variants = inFolder('documents/variants/') as VariantDocument[];
+      const file = read('documents/edition.json') as EditionDocument | EditionOfDivisions;
+      const common = {
         name: `${edition}/${revision}`,
         manifest: release.manifest,
         digest: release.digest,
         manifestText: release.manifestBytes,
         isCurrent: status === 'published',
         files,
-        edition: read('documents/edition.json') as EditionDocument,
-        categories: inFolder('documents/standings/') as CategoryDocument[],
-        variants: inFolder('documents/variants/') as VariantDocument[],
         bundle: read('bundle.json') as Bundle,
-      });
+      };
+      const folders =
+        'divisions' in file
+          ? file.divisions.map(({ slug }) => [`documents/divisions/${slug}`, slug] as const)
+          : [['documents', undefined] as const];
+      for (const [folder, division] of folders)
+        found.push({
+          ...common,
+          edition: read(`${folder}/edition.json`) as EditionDocument,
+          categories: inFolder(`${folder}/standings/`) as CategoryDocument[],
+          variants: variants.filter((variant) => variant.division?.slug === division),
+        });
     }
     return found;
   }

@@ -1,5 +1,6 @@
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { canonicalJson } from '../../reckoning/canonical-json.js';
+import { tablesIn } from '../../reckoning/documents/bundle.js';
 import type { PublishedEdition, StandingCheck } from './published-edition.js';
 
 const digestsMatch: StandingCheck = {
@@ -63,8 +64,8 @@ const historyWithoutGaps: StandingCheck = {
     published.flatMap(({ name, edition, variants }) =>
       variants.flatMap(({ variant, history }) =>
         history.slice(0, -1).flatMap((point) => {
-          const told = published.find((other) => other.name === `${point.edition}/${point.revision}`);
-          const own = told?.variants.find((one) => one.variant.slug === variant.slug)?.history.at(-1);
+          const told = published.filter((other) => other.name === `${point.edition}/${point.revision}`);
+          const own = told.flatMap(({ variants }) => variants.find((one) => one.variant.slug === variant.slug) ?? [])[0]?.history.at(-1);
           return own && canonicalJson(own) === canonicalJson(point)
             ? []
             : [
@@ -121,9 +122,11 @@ const documentsAgree: StandingCheck = {
 
 function bundleDiffers({ name, bundle, edition, categories }: PublishedEdition) {
   const byCode = (list: PublishedEdition['categories']) => [...list].sort((a, b) => (a.category.code < b.category.code ? -1 : 1));
-  const isSame =
-    canonicalJson(bundle.outputs.edition) === canonicalJson(edition) &&
-    canonicalJson(byCode(bundle.outputs.categories)) === canonicalJson(byCode(categories));
+  const isSame = tablesIn(bundle.outputs).some(
+    (tables) =>
+      canonicalJson(tables.edition) === canonicalJson(edition) &&
+      canonicalJson(byCode(tables.categories)) === canonicalJson(byCode(categories)),
+  );
   return isSame ? [] : [{ where: `${name}/bundle.json`, words: 'Its outputs are not those of the documents.' }];
 }
 

@@ -33,7 +33,7 @@ const erratumAfter = (shown: typeof before) =>
   documentsOf({
     ...without,
     correction: { reasonCode: 'withdrawal', words: 'A rig was bent.', expects: [], before: shown, corrected: [] },
-  }).edition.erratum!;
+  }).tables[0]!.edition.erratum!;
 
 test('a withdrawal that halves the evidence is told, though no value need change', () => {
   const { changes, consequences } = erratumAfter(before);

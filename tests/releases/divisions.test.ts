@@ -1,0 +1,139 @@
+/** Divisions of one edition: each compared by itself, over results that are fitted to the whole edition. */
+import { isTaken, takes } from '../../api/contract/division.js';
+import {
+  categoryDocumentSchema,
+  editionDocumentSchema,
+  editionFileSchema,
+  editionOfDivisionsSchema,
+  variantDocumentSchema,
+} from '../../api/contract/documents/release-documents.js';
+import { addressOf } from '../../api/public-api/address.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
+import { earlierEdition } from '../support/earlier-edition.js';
+import { inventInputs } from '../support/invent-inputs.js';
+
+const ANY = { materials: [], constructions: [] };
+const one = inventInputs(5, { variants: 6, testers: 3, rigs: 2, specimens: 4 });
+const slugs = one.variants.map(({ slug }) => slug);
+const { scheme } = one.evidence.edition;
+const categories = scheme.rules.categories.filter(({ code }) => code !== 'knot');
+const withoutKnot = { ...scheme, slug: 'plain', rules: { ...scheme.rules, categories } };
+const [first, second] = [slugs.slice(0, 3), slugs.slice(3)];
+const overruled = [{ variant: second[0]!, reason: 'Sold as braid, and made of one strand.' }];
+const divisions = [
+  { slug: 'braided', name: 'Braided', takes: ANY, scheme, variants: first, overruled: [] },
+  { slug: 'nylon', name: 'Nylon', takes: ANY, scheme: withoutKnot, variants: second, overruled },
+];
+const several: ReleaseInputs = { ...one, evidence: { ...one.evidence, edition: { ...one.evidence.edition, divisions } } };
+
+const filesOf = (inputs: ReleaseInputs) => new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+const [whole, divided] = [filesOf(one), filesOf(several)];
+const read = (files: Map<string, string>, path: string): unknown => JSON.parse(files.get(`documents/${path}`)!);
+const division = (slug: string, files = divided) => editionDocumentSchema.parse(read(files, `divisions/${slug}/edition.json`));
+
+test('places run within a division alone, from the first on', () => {
+  for (const { slug, variants } of divisions) {
+    const { overall, incomplete, excluded, counts } = division(slug);
+    const told = [...overall, ...incomplete, ...excluded].map(({ variant }) => variant.slug);
+    expect([...new Set(told)].toSorted()).toEqual(variants);
+    expect(overall[0]!.place).toBe(1);
+    expect(Math.max(...overall.map(({ place }) => place ?? 0))).toBeLessThanOrEqual(variants.length);
+    expect(counts.entries).toBe(variants.length);
+  }
+});
+
+test('each has the categories of its own scheme', () => {
+  expect(division('braided').scheme.categories.map(({ code }) => code)).toContain('knot');
+  expect(division('nylon').scheme.categories.map(({ code }) => code)).not.toContain('knot');
+  expect(divided.has('documents/divisions/nylon/standings/knot.json')).toBe(false);
+  const { rows, division: named } = categoryDocumentSchema.parse(read(divided, 'divisions/braided/standings/knot.json'));
+  expect(named).toEqual({ slug: 'braided', name: 'Braided' });
+  expect(rows.every(({ variant }) => first.includes(variant.slug))).toBe(true);
+});
+
+test('values are those of the bench of the whole edition: a division takes nothing from them', () => {
+  for (const slug of slugs) {
+    const [alone, among] = [whole, divided].map((files) => variantDocumentSchema.parse(read(files, `variants/${slug}.json`)));
+    expect(among!.figures).toEqual(alone!.figures);
+    expect(among!.division?.slug).toBe(first.includes(slug) ? 'braided' : 'nylon');
+    expect(among!.history.at(-1)!.division).toBe(among!.division?.slug);
+  }
+});
+
+test('why an editor put an entry against the rule is published where it stands', () => {
+  expect(division('nylon').overruled).toEqual(overruled);
+  expect(variantDocumentSchema.parse(read(divided, `variants/${second[0]!}.json`)).overruled).toBe(overruled[0]!.reason);
+});
+
+test('the edition lists its divisions, with no standings of its own', () => {
+  const listed = editionOfDivisionsSchema.parse(read(divided, 'edition.json')).divisions;
+  expect(listed.map(({ slug, variants }) => [slug, variants])).toEqual(divisions.map(({ slug, variants }) => [slug, variants]));
+  for (const path of ['records.json', 'pairs.json', 'standings/knot.json']) expect(divided.has(`documents/${path}`)).toBe(false);
+});
+
+test('an edition with one shows no trace of them', () => {
+  editionFileSchema.parse(read(whole, 'edition.json'));
+  for (const [path, content] of whole) {
+    expect(path).not.toContain('division');
+    if (/\.(json|csv)$/.test(path)) expect(content).not.toContain('division');
+  }
+});
+
+test('tables for spreadsheets tell the division of each row', () => {
+  for (const table of ['standings', 'results']) {
+    const [head, ...rows] = divided.get(`csv/${table}.csv`)!.trim().split('\r\n');
+    expect(head).toMatch(/division,/);
+    for (const row of rows) expect(row).toContain(`${first.some((slug) => row.includes(slug)) ? 'braided' : 'nylon'},`);
+  }
+});
+
+test('places of an edition that was not divided do not compare; values do', () => {
+  const after = (before: Map<string, string>): ReleaseInputs => ({
+    ...several,
+    earlier: [
+      {
+        ...earlierEdition(
+          [...before].map(([path, content]) => ({ path, content, mediaType: '' })),
+          'a'.repeat(64),
+        ),
+        edition: '2025',
+      },
+    ],
+  });
+  const [fromWhole, fromDivided] = [whole, divided].map((before) => filesOf(after(before)));
+  const kinds = (files: Map<string, string>) => division('braided', files).overall.map(({ movement }) => movement.kind);
+  expect(new Set(kinds(fromWhole!))).toEqual(new Set(['new']));
+  expect(kinds(fromDivided!)).not.toContain('new');
+  const { rows } = categoryDocumentSchema.parse(read(fromWhole!, 'divisions/braided/standings/knot.json'));
+  expect(rows.map(({ change }) => change.kind)).not.toContain('first');
+});
+
+test('a line goes where the rule on material and construction says, in any case of letters', () => {
+  const rule = { materials: ['Nylon 6'], constructions: ['monofilament' as const] };
+  expect(takes(rule, { material: 'nylon 6', construction: 'monofilament' })).toBe(true);
+  expect(takes(rule, { material: 'nylon 6', construction: 'braided' })).toBe(false);
+  expect(takes(rule, { material: 'PVDF', construction: 'monofilament' })).toBe(false);
+  expect(takes(ANY, { material: 'PVDF', construction: 'braided' })).toBe(true);
+});
+
+test.each([
+  ['/v1/editions/2026/braided', 'divisions/braided/edition'],
+  ['/v1/editions/2026/braided/standings', 'divisions/braided/edition'],
+  ['/v1/editions/2026/braided/standings/knot', 'divisions/braided/standings/knot'],
+  ['/v1/editions/2026/braided/records', 'divisions/braided/records'],
+  ['/v1/editions/2026/braided/pairs', 'divisions/braided/pairs'],
+  ['/v1/editions/2026/records', 'records'],
+  ['/v1/editions/2026/variants/records', 'variants/records'],
+])('%s is documents/%s.json', (path, document) => {
+  expect(addressOf(path)).toEqual({ edition: '2026', revision: null, path: `documents/${document}.json` });
+});
+
+test.each(['board', 'braided/claims', 'braided/standings/knot/x', 'rigs/pairs'])('nothing stands at %s of an edition', (path) => {
+  expect(addressOf(`/v1/editions/2026/${path}`)).toBeNull();
+});
+
+test('every other address of an edition is taken', () => {
+  for (const name of ['standings', 'records', 'pairs', 'variants', 'board', 'claims', 'rigs']) expect(isTaken(name)).toBe(true);
+  expect(isTaken('braided')).toBe(false);
+});

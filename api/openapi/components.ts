@@ -4,6 +4,7 @@ import * as amendment from '../contract/amendment.js';
 import * as benchCode from '../contract/bench-code.js';
 import * as cellGroups from '../contract/cell-groups.js';
 import * as division from '../contract/division.js';
+import * as changes from '../contract/documents/changes.js';
 import * as claimsDocument from '../contract/documents/claims-document.js';
 import * as provenance from '../contract/documents/provenance.js';
 import * as releaseDocuments from '../contract/documents/release-documents.js';
@@ -43,6 +44,7 @@ const ROOMS: readonly object[] = [
   benchCode,
   cellGroups,
   division,
+  changes,
   claimsDocument,
   provenance,
   releaseDocuments,

@@ -160,6 +160,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['POST /v1/editions/:edition/retests', 'editor'],
   ['GET /v1/editions/:edition/retests', 'editor'],
   ['GET /v1/editions/:edition/claims', 'anyone'],
+  ['GET /v1/changes', 'anyone'],
   ['GET /v1/editions', 'anyone'],
   ['GET /v1/editions/:edition', 'anyone'],
   ['GET /v1/editions/:edition/standings', 'anyone'],

@@ -19,11 +19,11 @@ CREATE TRIGGER "change_is_append_only" BEFORE UPDATE OR DELETE ON "change" FOR E
 CREATE TRIGGER "change_is_not_emptied" BEFORE TRUNCATE ON "change" FOR EACH STATEMENT EXECUTE FUNCTION "forbid_change"();
 
 -- One writer at a time, from here to its commit: so numbers have no gaps, and whoever has read up to one has missed none before it.
-CREATE FUNCTION "tell_change"(kind TEXT, of_edition UUID, of_release UUID, at TIMESTAMPTZ) RETURNS void LANGUAGE plpgsql AS $$
+CREATE FUNCTION "tell_change"(of_kind TEXT, of_edition UUID, of_release UUID, since TIMESTAMPTZ) RETURNS void LANGUAGE plpgsql AS $$
 BEGIN
   PERFORM pg_advisory_xact_lock(hashtextextended('change', 0));
   INSERT INTO "change" ("number", "at", "kind", "edition_id", "release_id")
-  SELECT coalesce(max("number"), 0) + 1, at, kind, of_edition, of_release FROM "change";
+  SELECT coalesce(max("number"), 0) + 1, since, of_kind, of_edition, of_release FROM "change";
   PERFORM pg_notify('changes', '');
 END $$;
 

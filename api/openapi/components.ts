@@ -13,6 +13,7 @@ import * as rigsDocument from '../contract/documents/rigs-document.js';
 import * as roundRobinsDocument from '../contract/documents/round-robins-document.js';
 import * as trace from '../contract/documents/trace.js';
 import * as accounts from '../contract/endpoints/accounts.js';
+import * as assignments from '../contract/endpoints/assignments.js';
 import * as audit from '../contract/endpoints/audit.js';
 import * as catalogue from '../contract/endpoints/catalogue.js';
 import * as controlPulls from '../contract/endpoints/control-pulls.js';
@@ -53,6 +54,7 @@ const ROOMS: readonly object[] = [
   roundRobinsDocument,
   trace,
   accounts,
+  assignments,
   audit,
   catalogue,
   controlPulls,

@@ -54,7 +54,10 @@ describe('the measure itself', () => {
     write('package.json', '{ "scripts": { "start": "node api/one/one.store.ts" } }');
     write('api/measurement/used.ts', '');
     write('api/measurement/unused.ts', '');
-    write('api/one/one.store.ts', `import '../two/two.js';\nimport '../measurement/used.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`);
+    write(
+      'api/one/one.store.ts',
+      `import '../two/two.js';\nimport '../measurement/used.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`,
+    );
     write('api/two/two.ts', `import '../one/one.read-model.js';\nexport const words = 'UPDATE nothing';\n`);
     write('api/two/two.store.ts', 'await tx.$executeRaw`DELETE FROM "pull" WHERE true`;\nawait tx.spoolLabel.findMany({});\n');
     write('api/one/one.read-model.ts', Array.from({ length: 202 }, () => '//').join('\n'));

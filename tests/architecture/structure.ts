@@ -97,7 +97,13 @@ function tablesWritten({ text, tree }: Source, tables: ReadonlyMap<string, strin
 /** Programs: the files of api/ that a command of package.json starts, and what these start by name. */
 function programs(root: string): string[] {
   const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
-  return [...Object.values(scripts).join(' ').matchAll(/\bapi\/\S+\.ts\b/g)].map(([path]) => path).concat('api/main.ts', 'api/worker.ts');
+  return [
+    ...Object.values(scripts)
+      .join(' ')
+      .matchAll(/\bapi\/\S+\.ts\b/g),
+  ]
+    .map(([path]) => path)
+    .concat('api/main.ts', 'api/worker.ts');
 }
 
 function unusedFormulas(root: string, sources: readonly Source[]): string[] {

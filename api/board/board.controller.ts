@@ -1,5 +1,7 @@
-import { Controller, Get, Param, Post } from '@nestjs/common';
+import { Controller, Get, Param, Post, Query } from '@nestjs/common';
 import * as schemas from '../contract/endpoints/editions.js';
+import { planQuery, planResponse } from '../contract/endpoints/planning.js';
+import type { PlanQuery } from '../contract/endpoints/planning.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -14,11 +16,13 @@ import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { CloseEdition } from './close-edition.js';
 import { closingObstacles } from './closing-obstacles.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
+import { PlanEdition } from './plan-edition.js';
 
 @Controller('v1')
 export class BoardController {
   constructor(
     private readonly closing: CloseEdition,
+    private readonly planning: PlanEdition,
     private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
@@ -51,6 +55,16 @@ export class BoardController {
         };
       }),
     };
+  }
+
+  @Get('editions/:edition/plan')
+  @Endpoint({
+    summary: 'What more rigs, testers, submissions or specimens would buy in a category, by simulation from what is accepted.',
+    allow: ['editor'],
+    answer: planResponse,
+  })
+  getPlan(@Param('edition') slug: string, @Query({ schema: planQuery }) query: PlanQuery) {
+    return this.planning.run(slug, query);
   }
 
   @Post('editions/:edition/closure')

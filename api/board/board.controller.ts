@@ -9,7 +9,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
-import { shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
+import { disagreementOf, shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
 import { keyOf } from '../reckoning/results/quantity.js';
 import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
@@ -46,7 +46,7 @@ export class BoardController {
         return {
           variant,
           missing: [...new Set(lacking.map(({ category }) => category))],
-          needs: lacking.map(wordsOf),
+          needs: [...lacking.map(wordsOf), ...categories.flatMap((category) => disagreementOf(category, variant, results) ?? [])],
           evidence: categories.map((category) => {
             const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
             return { category: category.code, specimens, submissions, testers, rigs };

@@ -198,7 +198,13 @@ describe('planning', () => {
 
   test('says what more of each would buy, and what tells a difference; the same question has the same answer', async () => {
     const { body } = await asked('category=stress&difference=10').expect(200);
-    expect(body).toMatchObject({ edition: 'knots', category: 'stress', entries: 3, differencePercent: '10', season: { rigs: 1, testers: 1, submissions: 1 } });
+    expect(body).toMatchObject({
+      edition: 'knots',
+      category: 'stress',
+      entries: 3,
+      differencePercent: '10',
+      season: { rigs: 1, testers: 1, submissions: 1 },
+    });
     expect(body.alternatives.map(({ more, season }: any) => [more, season])).toEqual([
       ['rig', { ...body.season, rigs: 2 }],
       ['tester', { ...body.season, testers: 2 }],

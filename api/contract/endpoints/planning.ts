@@ -24,7 +24,9 @@ const expectedSeason = z
   .strictObject({
     width: z.string().describe('Mean number of places in a place interval'),
     couldBeFirst: z.string().describe('Mean number of entries that could be first'),
-    powerPercent: percent.describe('Chance to tell two entries apart that differ by as much as was asked, at the critical value of the whole table'),
+    powerPercent: percent.describe(
+      'Chance to tell two entries apart that differ by as much as was asked, at the critical value of the whole table',
+    ),
   })
   .describe('What such a season would show, on average over simulated ones');
 
@@ -40,7 +42,9 @@ export const planResponse = z.strictObject({
   alternatives: z
     .array(
       z.strictObject({
-        more: z.enum(PLANNED_CHANGES).describe('What there is more of: one rig, one tester, one submission of each entry, twice the specimens'),
+        more: z
+          .enum(PLANNED_CHANGES)
+          .describe('What there is more of: one rig, one tester, one submission of each entry, twice the specimens'),
         season: seasonDesign,
         expected: expectedSeason,
         narrowerPercent: percent.describe('By how much its place intervals are narrower; below 0 where they are wider'),

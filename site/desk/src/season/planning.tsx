@@ -28,7 +28,12 @@ export function Planning({ slug, categories }: Props) {
         schema={planQuery}
         submit="Work it out"
         fields={[
-          { name: 'category', label: 'Category', kind: 'choice', options: Object.fromEntries(categories.map(({ code, name }) => [code, name])) },
+          {
+            name: 'category',
+            label: 'Category',
+            kind: 'choice',
+            options: categories.map(({ code, name }) => [code, name] as const),
+          },
           { name: 'difference', label: 'Difference that is to be told, %', kind: 'number', value: '5' },
         ]}
         onSend={async ({ category, difference }) => {
@@ -45,9 +50,9 @@ function Found({ season, expected, alternatives, needed, differencePercent, entr
   return (
     <>
       <p>
-        With {season.rigs} rigs, {season.testers} testers, {season.submissions} submissions of each entry and {season.specimens} specimens of
-        each submission, {entries} entries have place intervals of {expected.width} places on average, {expected.couldBeFirst} could be first,
-        and a difference of {differencePercent} % is told with a chance of {expected.powerPercent} %.
+        With {season.rigs} rigs, {season.testers} testers, {season.submissions} submissions of each entry and {season.specimens} specimens
+        of each submission, {entries} entries have place intervals of {expected.width} places on average, {expected.couldBeFirst} could be
+        first, and a difference of {differencePercent} % is told with a chance of {expected.powerPercent} %.
       </p>
       <ul class="rows">
         {alternatives.map(({ more, expected: then, narrowerPercent, standardErrorPercent }) => (

@@ -27,10 +27,12 @@ export function seasonLearnt(category: SchemeCategory, { results, fits, spreads 
   const evidence = found.map((one) => one.evidence);
   const parts = (evidence[0]?.factors ?? []).flatMap(({ series, power }) => {
     const fit = fits[series];
-    const cv = spreads.get(series)?.typicalCvPercent;
-    return fit?.kind === 'fitted' && cv ? [{ fit, cv, power }] : [];
+    // Where no specimen differs from another on the display, its scatter adds nothing.
+    const cv = spreads.get(series)?.typicalCvPercent ?? 0;
+    return fit?.kind === 'fitted' ? [{ fit, cv, power }] : [];
   });
-  if (found.length < 2 || parts.length !== evidence[0]?.factors.length) return null;
+  const cvPercent = Math.sqrt(parts.reduce((sum, { cv, power }) => sum + (power * cv) ** 2, 0));
+  if (found.length < 2 || parts.length !== evidence[0]?.factors.length || cvPercent === 0) return null;
   const { standardUncertainty } = productTails(evidence, fits);
   const logs = Float64Array.from(evidence, ({ value }) => Math.log(value));
   const specimens = median(found.map((one) => one.specimens / one.submissions));
@@ -44,7 +46,7 @@ export function seasonLearnt(category: SchemeCategory, { results, fits, spreads 
     basis: {
       values: [...settledValues(logs, withoutDiagonal(standardUncertainty, found.length))].map(Math.exp),
       spreads: productSpreads(parts),
-      cvPercent: Math.sqrt(parts.reduce((sum, { cv, power }) => sum + (power * cv) ** 2, 0)),
+      cvPercent,
       level: LEVEL,
     },
   };

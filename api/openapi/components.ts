@@ -4,6 +4,7 @@ import * as amendment from '../contract/amendment.js';
 import * as benchCode from '../contract/bench-code.js';
 import * as cellGroups from '../contract/cell-groups.js';
 import * as division from '../contract/division.js';
+import * as changes from '../contract/documents/changes.js';
 import * as claimsDocument from '../contract/documents/claims-document.js';
 import * as provenance from '../contract/documents/provenance.js';
 import * as releaseDocuments from '../contract/documents/release-documents.js';
@@ -12,6 +13,7 @@ import * as rigsDocument from '../contract/documents/rigs-document.js';
 import * as roundRobinsDocument from '../contract/documents/round-robins-document.js';
 import * as trace from '../contract/documents/trace.js';
 import * as accounts from '../contract/endpoints/accounts.js';
+import * as assignments from '../contract/endpoints/assignments.js';
 import * as audit from '../contract/endpoints/audit.js';
 import * as catalogue from '../contract/endpoints/catalogue.js';
 import * as controlPulls from '../contract/endpoints/control-pulls.js';
@@ -43,6 +45,7 @@ const ROOMS: readonly object[] = [
   benchCode,
   cellGroups,
   division,
+  changes,
   claimsDocument,
   provenance,
   releaseDocuments,
@@ -51,6 +54,7 @@ const ROOMS: readonly object[] = [
   roundRobinsDocument,
   trace,
   accounts,
+  assignments,
   audit,
   catalogue,
   controlPulls,

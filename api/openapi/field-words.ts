@@ -159,6 +159,7 @@ export const FIELDS: Readonly<Record<string, string>> = {
   status: 'Whether it is current',
   submissions: 'Submissions',
   temperature: 'Air temperature, with its unit',
+  tester: 'The tester',
   testers: 'Testers',
   text: 'As typed or printed',
   title: 'Title, in a line',

@@ -4,13 +4,14 @@
  */
 import { Module } from '@nestjs/common';
 import { ReleasesModule } from '../releases/releases.module.js';
+import { ChangesController } from './changes.controller.js';
 import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublishedFiles } from './published-files.js';
 import { PublicApiController } from './public-api.controller.js';
 
 @Module({
   imports: [ReleasesModule],
-  controllers: [EditionDocumentsController, PublicApiController],
+  controllers: [ChangesController, EditionDocumentsController, PublicApiController],
   providers: [PublishedFiles],
   exports: [PublishedFiles],
 })

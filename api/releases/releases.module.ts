@@ -13,6 +13,7 @@ import { MethodsModule } from '../methods/methods.module.js';
 import { BuildSite } from './build-site.js';
 import { CallOffRelease } from './call-off-release.js';
 import { CopyOut } from './copy-out.js';
+import { ChangesReadModel } from './changes.read-model.js';
 import { GatherRelease } from './gather-release.js';
 import { PreviewEdition } from './preview-edition.js';
 import { PreviewsController } from './previews.controller.js';
@@ -37,6 +38,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
   providers: [
     BuildSite,
     CallOffRelease,
+    ChangesReadModel,
     CopyOut,
     GatherRelease,
     PreviewEdition,
@@ -54,6 +56,6 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     SiteSource,
     SweepReleaseFolders,
   ],
-  exports: [PublishedReleases, ReleasesReadModel, ReleaseWork],
+  exports: [ChangesReadModel, PublishedReleases, ReleasesReadModel, ReleaseWork],
 })
 export class ReleasesModule {}

@@ -222,6 +222,11 @@ export type ProposalEnd = Prisma.ProposalEndModel
  */
 export type Release = Prisma.ReleaseModel
 /**
+ * Model Change
+ * What anybody may be told of, numbered without gaps in the order of commits; the database writes it with the act. Append-only.
+ */
+export type Change = Prisma.ChangeModel
+/**
  * Model RetestDraw
  * Accepted results of an edition drawn to be tested again, blind. Append-only.
  */

@@ -433,6 +433,7 @@ export const ModelName = {
   Proposal: 'Proposal',
   ProposalEnd: 'ProposalEnd',
   Release: 'Release',
+  Change: 'Change',
   RetestDraw: 'RetestDraw',
   Retest: 'Retest',
   Review: 'Review',
@@ -469,7 +470,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -3137,6 +3138,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    Change: {
+      payload: Prisma.$ChangePayload<ExtArgs>
+      fields: Prisma.ChangeFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.ChangeFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.ChangeFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>
+        }
+        findFirst: {
+          args: Prisma.ChangeFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.ChangeFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>
+        }
+        findMany: {
+          args: Prisma.ChangeFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>[]
+        }
+        create: {
+          args: Prisma.ChangeCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>
+        }
+        createMany: {
+          args: Prisma.ChangeCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.ChangeCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>[]
+        }
+        delete: {
+          args: Prisma.ChangeDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>
+        }
+        update: {
+          args: Prisma.ChangeUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>
+        }
+        deleteMany: {
+          args: Prisma.ChangeDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.ChangeUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.ChangeUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>[]
+        }
+        upsert: {
+          args: Prisma.ChangeUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$ChangePayload>
+        }
+        aggregate: {
+          args: Prisma.ChangeAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateChange>
+        }
+        groupBy: {
+          args: Prisma.ChangeGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ChangeGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.ChangeCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.ChangeCountAggregateOutputType> | number
+        }
+      }
+    }
     RetestDraw: {
       payload: Prisma.$RetestDrawPayload<ExtArgs>
       fields: Prisma.RetestDrawFieldRefs
@@ -5211,6 +5286,17 @@ export const ReleaseScalarFieldEnum = {
 export type ReleaseScalarFieldEnum = (typeof ReleaseScalarFieldEnum)[keyof typeof ReleaseScalarFieldEnum]
 
 
+export const ChangeScalarFieldEnum = {
+  number: 'number',
+  at: 'at',
+  kind: 'kind',
+  editionId: 'editionId',
+  releaseId: 'releaseId'
+} as const
+
+export type ChangeScalarFieldEnum = (typeof ChangeScalarFieldEnum)[keyof typeof ChangeScalarFieldEnum]
+
+
 export const RetestDrawScalarFieldEnum = {
   id: 'id',
   editionId: 'editionId',
@@ -5602,6 +5688,20 @@ export type EnumQueryModeFieldRefInput<$PrismaModel> = FieldRefInputType<$Prisma
 
 
 /**
+ * Reference to a field of type 'BigInt'
+ */
+export type BigIntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'BigInt'>
+    
+
+
+/**
+ * Reference to a field of type 'BigInt[]'
+ */
+export type ListBigIntFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'BigInt[]'>
+    
+
+
+/**
  * Reference to a field of type 'Float'
  */
 export type FloatFieldRefInput<$PrismaModel> = FieldRefInputType<$PrismaModel, 'Float'>
@@ -5801,6 +5901,7 @@ export type GlobalOmitConfig = {
   proposal?: Prisma.ProposalOmit
   proposalEnd?: Prisma.ProposalEndOmit
   release?: Prisma.ReleaseOmit
+  change?: Prisma.ChangeOmit
   retestDraw?: Prisma.RetestDrawOmit
   retest?: Prisma.RetestOmit
   review?: Prisma.ReviewOmit

@@ -87,6 +87,7 @@ export const ModelName = {
   Proposal: 'Proposal',
   ProposalEnd: 'ProposalEnd',
   Release: 'Release',
+  Change: 'Change',
   RetestDraw: 'RetestDraw',
   Retest: 'Retest',
   Review: 'Review',
@@ -605,6 +606,17 @@ export const ReleaseScalarFieldEnum = {
 } as const
 
 export type ReleaseScalarFieldEnum = (typeof ReleaseScalarFieldEnum)[keyof typeof ReleaseScalarFieldEnum]
+
+
+export const ChangeScalarFieldEnum = {
+  number: 'number',
+  at: 'at',
+  kind: 'kind',
+  editionId: 'editionId',
+  releaseId: 'releaseId'
+} as const
+
+export type ChangeScalarFieldEnum = (typeof ChangeScalarFieldEnum)[keyof typeof ChangeScalarFieldEnum]
 
 
 export const RetestDrawScalarFieldEnum = {

@@ -307,6 +307,7 @@ export type EditionWhereInput = {
   entries?: Prisma.EntryListRelationFilter
   submissions?: Prisma.SubmissionListRelationFilter
   releases?: Prisma.ReleaseListRelationFilter
+  changes?: Prisma.ChangeListRelationFilter
   previews?: Prisma.EditionPreviewListRelationFilter
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
   assignments?: Prisma.AssignmentListRelationFilter
@@ -336,6 +337,7 @@ export type EditionOrderByWithRelationInput = {
   entries?: Prisma.EntryOrderByRelationAggregateInput
   submissions?: Prisma.SubmissionOrderByRelationAggregateInput
   releases?: Prisma.ReleaseOrderByRelationAggregateInput
+  changes?: Prisma.ChangeOrderByRelationAggregateInput
   previews?: Prisma.EditionPreviewOrderByRelationAggregateInput
   retestDraw?: Prisma.RetestDrawOrderByWithRelationInput
   assignments?: Prisma.AssignmentOrderByRelationAggregateInput
@@ -368,6 +370,7 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   entries?: Prisma.EntryListRelationFilter
   submissions?: Prisma.SubmissionListRelationFilter
   releases?: Prisma.ReleaseListRelationFilter
+  changes?: Prisma.ChangeListRelationFilter
   previews?: Prisma.EditionPreviewListRelationFilter
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
   assignments?: Prisma.AssignmentListRelationFilter
@@ -439,6 +442,7 @@ export type EditionCreateInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -466,6 +470,7 @@ export type EditionUncheckedCreateInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -493,6 +498,7 @@ export type EditionUpdateInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -520,6 +526,7 @@ export type EditionUncheckedUpdateInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -846,6 +853,20 @@ export type EditionUpdateOneRequiredWithoutReleasesNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutReleasesInput, Prisma.EditionUpdateWithoutReleasesInput>, Prisma.EditionUncheckedUpdateWithoutReleasesInput>
 }
 
+export type EditionCreateNestedOneWithoutChangesInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutChangesInput, Prisma.EditionUncheckedCreateWithoutChangesInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutChangesInput
+  connect?: Prisma.EditionWhereUniqueInput
+}
+
+export type EditionUpdateOneRequiredWithoutChangesNestedInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutChangesInput, Prisma.EditionUncheckedCreateWithoutChangesInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutChangesInput
+  upsert?: Prisma.EditionUpsertWithoutChangesInput
+  connect?: Prisma.EditionWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutChangesInput, Prisma.EditionUpdateWithoutChangesInput>, Prisma.EditionUncheckedUpdateWithoutChangesInput>
+}
+
 export type EditionCreateNestedOneWithoutRetestDrawInput = {
   create?: Prisma.XOR<Prisma.EditionCreateWithoutRetestDrawInput, Prisma.EditionUncheckedCreateWithoutRetestDrawInput>
   connectOrCreate?: Prisma.EditionCreateOrConnectWithoutRetestDrawInput
@@ -895,6 +916,7 @@ export type EditionCreateWithoutAssignmentsInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
@@ -921,6 +943,7 @@ export type EditionUncheckedCreateWithoutAssignmentsInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
@@ -963,6 +986,7 @@ export type EditionUpdateWithoutAssignmentsInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
@@ -989,6 +1013,7 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -1014,6 +1039,7 @@ export type EditionCreateWithoutSchemeInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -1040,6 +1066,7 @@ export type EditionUncheckedCreateWithoutSchemeInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1113,6 +1140,7 @@ export type EditionCreateWithoutNextInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -1139,6 +1167,7 @@ export type EditionUncheckedCreateWithoutNextInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1170,6 +1199,7 @@ export type EditionCreateWithoutPreviousInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -1196,6 +1226,7 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1243,6 +1274,7 @@ export type EditionUpdateWithoutNextInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -1269,6 +1301,7 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -1312,6 +1345,7 @@ export type EditionCreateWithoutAmendmentsInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -1338,6 +1372,7 @@ export type EditionUncheckedCreateWithoutAmendmentsInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1380,6 +1415,7 @@ export type EditionUpdateWithoutAmendmentsInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -1406,6 +1442,7 @@ export type EditionUncheckedUpdateWithoutAmendmentsInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -1432,6 +1469,7 @@ export type EditionCreateWithoutPreviewsInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
@@ -1458,6 +1496,7 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1500,6 +1539,7 @@ export type EditionUpdateWithoutPreviewsInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
@@ -1526,6 +1566,7 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -1551,6 +1592,7 @@ export type EditionCreateWithoutMethodsInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -1577,6 +1619,7 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1619,6 +1662,7 @@ export type EditionUpdateWithoutMethodsInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -1645,6 +1689,7 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -1671,6 +1716,7 @@ export type EditionCreateWithoutEntriesInput = {
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -1697,6 +1743,7 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1739,6 +1786,7 @@ export type EditionUpdateWithoutEntriesInput = {
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -1765,6 +1813,7 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -1791,6 +1840,7 @@ export type EditionCreateWithoutReleasesInput = {
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -1817,6 +1867,7 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1859,6 +1910,7 @@ export type EditionUpdateWithoutReleasesInput = {
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -1885,6 +1937,131 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+}
+
+export type EditionCreateWithoutChangesInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
+  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+}
+
+export type EditionUncheckedCreateWithoutChangesInput = {
+  id?: string
+  slug: string
+  name: string
+  schemeId: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  previousId?: string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+}
+
+export type EditionCreateOrConnectWithoutChangesInput = {
+  where: Prisma.EditionWhereUniqueInput
+  create: Prisma.XOR<Prisma.EditionCreateWithoutChangesInput, Prisma.EditionUncheckedCreateWithoutChangesInput>
+}
+
+export type EditionUpsertWithoutChangesInput = {
+  update: Prisma.XOR<Prisma.EditionUpdateWithoutChangesInput, Prisma.EditionUncheckedUpdateWithoutChangesInput>
+  create: Prisma.XOR<Prisma.EditionCreateWithoutChangesInput, Prisma.EditionUncheckedCreateWithoutChangesInput>
+  where?: Prisma.EditionWhereInput
+}
+
+export type EditionUpdateToOneWithWhereWithoutChangesInput = {
+  where?: Prisma.EditionWhereInput
+  data: Prisma.XOR<Prisma.EditionUpdateWithoutChangesInput, Prisma.EditionUncheckedUpdateWithoutChangesInput>
+}
+
+export type EditionUpdateWithoutChangesInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
+  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+}
+
+export type EditionUncheckedUpdateWithoutChangesInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -1912,6 +2089,7 @@ export type EditionCreateWithoutRetestDrawInput = {
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
@@ -1938,6 +2116,7 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
@@ -1980,6 +2159,7 @@ export type EditionUpdateWithoutRetestDrawInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
@@ -2006,6 +2186,7 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -2031,6 +2212,7 @@ export type EditionCreateWithoutSubmissionsInput = {
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
@@ -2057,6 +2239,7 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
@@ -2099,6 +2282,7 @@ export type EditionUpdateWithoutSubmissionsInput = {
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -2125,6 +2309,7 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -2168,6 +2353,7 @@ export type EditionUpdateWithoutSchemeInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -2194,6 +2380,7 @@ export type EditionUncheckedUpdateWithoutSchemeInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -2254,6 +2441,7 @@ export type EditionUpdateWithoutPreviousInput = {
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
@@ -2280,6 +2468,7 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
@@ -2314,6 +2503,7 @@ export type EditionCountOutputType = {
   entries: number
   submissions: number
   releases: number
+  changes: number
   previews: number
   assignments: number
   amendments: number
@@ -2325,6 +2515,7 @@ export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   entries?: boolean | EditionCountOutputTypeCountEntriesArgs
   submissions?: boolean | EditionCountOutputTypeCountSubmissionsArgs
   releases?: boolean | EditionCountOutputTypeCountReleasesArgs
+  changes?: boolean | EditionCountOutputTypeCountChangesArgs
   previews?: boolean | EditionCountOutputTypeCountPreviewsArgs
   assignments?: boolean | EditionCountOutputTypeCountAssignmentsArgs
   amendments?: boolean | EditionCountOutputTypeCountAmendmentsArgs
@@ -2378,6 +2569,13 @@ export type EditionCountOutputTypeCountReleasesArgs<ExtArgs extends runtime.Type
 /**
  * EditionCountOutputType without action
  */
+export type EditionCountOutputTypeCountChangesArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.ChangeWhereInput
+}
+
+/**
+ * EditionCountOutputType without action
+ */
 export type EditionCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.EditionPreviewWhereInput
 }
@@ -2420,6 +2618,7 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   entries?: boolean | Prisma.Edition$entriesArgs<ExtArgs>
   submissions?: boolean | Prisma.Edition$submissionsArgs<ExtArgs>
   releases?: boolean | Prisma.Edition$releasesArgs<ExtArgs>
+  changes?: boolean | Prisma.Edition$changesArgs<ExtArgs>
   previews?: boolean | Prisma.Edition$previewsArgs<ExtArgs>
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
   assignments?: boolean | Prisma.Edition$assignmentsArgs<ExtArgs>
@@ -2494,6 +2693,7 @@ export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   entries?: boolean | Prisma.Edition$entriesArgs<ExtArgs>
   submissions?: boolean | Prisma.Edition$submissionsArgs<ExtArgs>
   releases?: boolean | Prisma.Edition$releasesArgs<ExtArgs>
+  changes?: boolean | Prisma.Edition$changesArgs<ExtArgs>
   previews?: boolean | Prisma.Edition$previewsArgs<ExtArgs>
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
   assignments?: boolean | Prisma.Edition$assignmentsArgs<ExtArgs>
@@ -2519,6 +2719,7 @@ export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     entries: Prisma.$EntryPayload<ExtArgs>[]
     submissions: Prisma.$SubmissionPayload<ExtArgs>[]
     releases: Prisma.$ReleasePayload<ExtArgs>[]
+    changes: Prisma.$ChangePayload<ExtArgs>[]
     previews: Prisma.$EditionPreviewPayload<ExtArgs>[]
     retestDraw: Prisma.$RetestDrawPayload<ExtArgs> | null
     assignments: Prisma.$AssignmentPayload<ExtArgs>[]
@@ -2962,6 +3163,7 @@ export interface Prisma__EditionClient<T, Null = never, ExtArgs extends runtime.
   entries<T extends Prisma.Edition$entriesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$entriesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   submissions<T extends Prisma.Edition$submissionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$submissionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SubmissionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   releases<T extends Prisma.Edition$releasesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$releasesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ReleasePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  changes<T extends Prisma.Edition$changesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$changesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ChangePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   previews<T extends Prisma.Edition$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionPreviewPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   retestDraw<T extends Prisma.Edition$retestDrawArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$retestDrawArgs<ExtArgs>>): Prisma.Prisma__RetestDrawClient<runtime.Types.Result.GetResult<Prisma.$RetestDrawPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   assignments<T extends Prisma.Edition$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
@@ -3547,6 +3749,30 @@ export type Edition$releasesArgs<ExtArgs extends runtime.Types.Extensions.Intern
   take?: number
   skip?: number
   distinct?: Prisma.ReleaseScalarFieldEnum | Prisma.ReleaseScalarFieldEnum[]
+}
+
+/**
+ * Edition.changes
+ */
+export type Edition$changesArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Change
+   */
+  select?: Prisma.ChangeSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Change
+   */
+  omit?: Prisma.ChangeOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.ChangeInclude<ExtArgs> | null
+  where?: Prisma.ChangeWhereInput
+  orderBy?: Prisma.ChangeOrderByWithRelationInput | Prisma.ChangeOrderByWithRelationInput[]
+  cursor?: Prisma.ChangeWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.ChangeScalarFieldEnum | Prisma.ChangeScalarFieldEnum[]
 }
 
 /**

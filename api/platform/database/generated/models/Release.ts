@@ -277,6 +277,7 @@ export type ReleaseWhereInput = {
   signature?: Prisma.StringNullableFilter<"Release"> | string | null
   erratum?: Prisma.JsonNullableFilter<"Release">
   edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
+  changes?: Prisma.ChangeListRelationFilter
 }
 
 export type ReleaseOrderByWithRelationInput = {
@@ -294,6 +295,7 @@ export type ReleaseOrderByWithRelationInput = {
   signature?: Prisma.SortOrderInput | Prisma.SortOrder
   erratum?: Prisma.SortOrderInput | Prisma.SortOrder
   edition?: Prisma.EditionOrderByWithRelationInput
+  changes?: Prisma.ChangeOrderByRelationAggregateInput
 }
 
 export type ReleaseWhereUniqueInput = Prisma.AtLeast<{
@@ -315,6 +317,7 @@ export type ReleaseWhereUniqueInput = Prisma.AtLeast<{
   signature?: Prisma.StringNullableFilter<"Release"> | string | null
   erratum?: Prisma.JsonNullableFilter<"Release">
   edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
+  changes?: Prisma.ChangeListRelationFilter
 }, "id" | "editionId_revision">
 
 export type ReleaseOrderByWithAggregationInput = {
@@ -371,6 +374,7 @@ export type ReleaseCreateInput = {
   signature?: string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   edition: Prisma.EditionCreateNestedOneWithoutReleasesInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutReleaseInput
 }
 
 export type ReleaseUncheckedCreateInput = {
@@ -387,6 +391,7 @@ export type ReleaseUncheckedCreateInput = {
   manifest?: string | null
   signature?: string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutReleaseInput
 }
 
 export type ReleaseUpdateInput = {
@@ -403,6 +408,7 @@ export type ReleaseUpdateInput = {
   signature?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   edition?: Prisma.EditionUpdateOneRequiredWithoutReleasesNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutReleaseNestedInput
 }
 
 export type ReleaseUncheckedUpdateInput = {
@@ -419,6 +425,7 @@ export type ReleaseUncheckedUpdateInput = {
   manifest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   signature?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutReleaseNestedInput
 }
 
 export type ReleaseCreateManyInput = {
@@ -537,6 +544,11 @@ export type ReleaseSumOrderByAggregateInput = {
   revision?: Prisma.SortOrder
 }
 
+export type ReleaseNullableScalarRelationFilter = {
+  is?: Prisma.ReleaseWhereInput | null
+  isNot?: Prisma.ReleaseWhereInput | null
+}
+
 export type ReleaseCreateNestedManyWithoutEditionInput = {
   create?: Prisma.XOR<Prisma.ReleaseCreateWithoutEditionInput, Prisma.ReleaseUncheckedCreateWithoutEditionInput> | Prisma.ReleaseCreateWithoutEditionInput[] | Prisma.ReleaseUncheckedCreateWithoutEditionInput[]
   connectOrCreate?: Prisma.ReleaseCreateOrConnectWithoutEditionInput | Prisma.ReleaseCreateOrConnectWithoutEditionInput[]
@@ -579,6 +591,22 @@ export type ReleaseUncheckedUpdateManyWithoutEditionNestedInput = {
   deleteMany?: Prisma.ReleaseScalarWhereInput | Prisma.ReleaseScalarWhereInput[]
 }
 
+export type ReleaseCreateNestedOneWithoutChangesInput = {
+  create?: Prisma.XOR<Prisma.ReleaseCreateWithoutChangesInput, Prisma.ReleaseUncheckedCreateWithoutChangesInput>
+  connectOrCreate?: Prisma.ReleaseCreateOrConnectWithoutChangesInput
+  connect?: Prisma.ReleaseWhereUniqueInput
+}
+
+export type ReleaseUpdateOneWithoutChangesNestedInput = {
+  create?: Prisma.XOR<Prisma.ReleaseCreateWithoutChangesInput, Prisma.ReleaseUncheckedCreateWithoutChangesInput>
+  connectOrCreate?: Prisma.ReleaseCreateOrConnectWithoutChangesInput
+  upsert?: Prisma.ReleaseUpsertWithoutChangesInput
+  disconnect?: Prisma.ReleaseWhereInput | boolean
+  delete?: Prisma.ReleaseWhereInput | boolean
+  connect?: Prisma.ReleaseWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.ReleaseUpdateToOneWithWhereWithoutChangesInput, Prisma.ReleaseUpdateWithoutChangesInput>, Prisma.ReleaseUncheckedUpdateWithoutChangesInput>
+}
+
 export type ReleaseCreateWithoutEditionInput = {
   id?: string
   revision: number
@@ -592,6 +620,7 @@ export type ReleaseCreateWithoutEditionInput = {
   manifest?: string | null
   signature?: string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  changes?: Prisma.ChangeCreateNestedManyWithoutReleaseInput
 }
 
 export type ReleaseUncheckedCreateWithoutEditionInput = {
@@ -607,6 +636,7 @@ export type ReleaseUncheckedCreateWithoutEditionInput = {
   manifest?: string | null
   signature?: string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutReleaseInput
 }
 
 export type ReleaseCreateOrConnectWithoutEditionInput = {
@@ -654,6 +684,86 @@ export type ReleaseScalarWhereInput = {
   erratum?: Prisma.JsonNullableFilter<"Release">
 }
 
+export type ReleaseCreateWithoutChangesInput = {
+  id?: string
+  revision: number
+  state: string
+  requestedById: string
+  requestedAt: Date | string
+  publishAt?: Date | string | null
+  publishedAt?: Date | string | null
+  digest?: string | null
+  previousDigest?: string | null
+  manifest?: string | null
+  signature?: string | null
+  erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition: Prisma.EditionCreateNestedOneWithoutReleasesInput
+}
+
+export type ReleaseUncheckedCreateWithoutChangesInput = {
+  id?: string
+  editionId: string
+  revision: number
+  state: string
+  requestedById: string
+  requestedAt: Date | string
+  publishAt?: Date | string | null
+  publishedAt?: Date | string | null
+  digest?: string | null
+  previousDigest?: string | null
+  manifest?: string | null
+  signature?: string | null
+  erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+}
+
+export type ReleaseCreateOrConnectWithoutChangesInput = {
+  where: Prisma.ReleaseWhereUniqueInput
+  create: Prisma.XOR<Prisma.ReleaseCreateWithoutChangesInput, Prisma.ReleaseUncheckedCreateWithoutChangesInput>
+}
+
+export type ReleaseUpsertWithoutChangesInput = {
+  update: Prisma.XOR<Prisma.ReleaseUpdateWithoutChangesInput, Prisma.ReleaseUncheckedUpdateWithoutChangesInput>
+  create: Prisma.XOR<Prisma.ReleaseCreateWithoutChangesInput, Prisma.ReleaseUncheckedCreateWithoutChangesInput>
+  where?: Prisma.ReleaseWhereInput
+}
+
+export type ReleaseUpdateToOneWithWhereWithoutChangesInput = {
+  where?: Prisma.ReleaseWhereInput
+  data: Prisma.XOR<Prisma.ReleaseUpdateWithoutChangesInput, Prisma.ReleaseUncheckedUpdateWithoutChangesInput>
+}
+
+export type ReleaseUpdateWithoutChangesInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  revision?: Prisma.IntFieldUpdateOperationsInput | number
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  requestedById?: Prisma.StringFieldUpdateOperationsInput | string
+  requestedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  publishAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  publishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  digest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  previousDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  manifest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  signature?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionUpdateOneRequiredWithoutReleasesNestedInput
+}
+
+export type ReleaseUncheckedUpdateWithoutChangesInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  revision?: Prisma.IntFieldUpdateOperationsInput | number
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  requestedById?: Prisma.StringFieldUpdateOperationsInput | string
+  requestedAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  publishAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  publishedAt?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  digest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  previousDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  manifest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  signature?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+}
+
 export type ReleaseCreateManyEditionInput = {
   id?: string
   revision: number
@@ -682,6 +792,7 @@ export type ReleaseUpdateWithoutEditionInput = {
   manifest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   signature?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  changes?: Prisma.ChangeUpdateManyWithoutReleaseNestedInput
 }
 
 export type ReleaseUncheckedUpdateWithoutEditionInput = {
@@ -697,6 +808,7 @@ export type ReleaseUncheckedUpdateWithoutEditionInput = {
   manifest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   signature?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   erratum?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutReleaseNestedInput
 }
 
 export type ReleaseUncheckedUpdateManyWithoutEditionInput = {
@@ -715,6 +827,35 @@ export type ReleaseUncheckedUpdateManyWithoutEditionInput = {
 }
 
 
+/**
+ * Count Type ReleaseCountOutputType
+ */
+
+export type ReleaseCountOutputType = {
+  changes: number
+}
+
+export type ReleaseCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  changes?: boolean | ReleaseCountOutputTypeCountChangesArgs
+}
+
+/**
+ * ReleaseCountOutputType without action
+ */
+export type ReleaseCountOutputTypeDefaultArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the ReleaseCountOutputType
+   */
+  select?: Prisma.ReleaseCountOutputTypeSelect<ExtArgs> | null
+}
+
+/**
+ * ReleaseCountOutputType without action
+ */
+export type ReleaseCountOutputTypeCountChangesArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.ChangeWhereInput
+}
+
 
 export type ReleaseSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -731,6 +872,8 @@ export type ReleaseSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   signature?: boolean
   erratum?: boolean
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  changes?: boolean | Prisma.Release$changesArgs<ExtArgs>
+  _count?: boolean | Prisma.ReleaseCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["release"]>
 
 export type ReleaseSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -786,6 +929,8 @@ export type ReleaseSelectScalar = {
 export type ReleaseOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "editionId" | "revision" | "state" | "requestedById" | "requestedAt" | "publishAt" | "publishedAt" | "digest" | "previousDigest" | "manifest" | "signature" | "erratum", ExtArgs["result"]["release"]>
 export type ReleaseInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  changes?: boolean | Prisma.Release$changesArgs<ExtArgs>
+  _count?: boolean | Prisma.ReleaseCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type ReleaseIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
@@ -798,6 +943,7 @@ export type $ReleasePayload<ExtArgs extends runtime.Types.Extensions.InternalArg
   name: "Release"
   objects: {
     edition: Prisma.$EditionPayload<ExtArgs>
+    changes: Prisma.$ChangePayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1229,6 +1375,7 @@ readonly fields: ReleaseFieldRefs;
 export interface Prisma__ReleaseClient<T, Null = never, ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs, GlobalOmitOptions = {}> extends Prisma.PrismaPromise<T> {
   readonly [Symbol.toStringTag]: "PrismaPromise"
   edition<T extends Prisma.EditionDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.EditionDefaultArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
+  changes<T extends Prisma.Release$changesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Release$changesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ChangePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1669,6 +1816,30 @@ export type ReleaseDeleteManyArgs<ExtArgs extends runtime.Types.Extensions.Inter
    * Limit how many Releases to delete.
    */
   limit?: number
+}
+
+/**
+ * Release.changes
+ */
+export type Release$changesArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Change
+   */
+  select?: Prisma.ChangeSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Change
+   */
+  omit?: Prisma.ChangeOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.ChangeInclude<ExtArgs> | null
+  where?: Prisma.ChangeWhereInput
+  orderBy?: Prisma.ChangeOrderByWithRelationInput | Prisma.ChangeOrderByWithRelationInput[]
+  cursor?: Prisma.ChangeWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.ChangeScalarFieldEnum | Prisma.ChangeScalarFieldEnum[]
 }
 
 /**

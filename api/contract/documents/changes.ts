@@ -1,0 +1,38 @@
+import { z } from 'zod';
+import { erratumSchema } from './release-documents.js';
+
+export const CHANGE_KINDS = ['edition.opened', 'edition.closed', 'release.published', 'erratum.published'] as const;
+
+/** What became true, for those who keep a copy. A kind may be added; fields only grow. */
+export const publicChangeSchema = z
+  .strictObject({
+    number: z.int().describe('Running number without gaps, in the order in which changes became true'),
+    at: z.iso.datetime().describe('When, RFC 3339 in UTC'),
+    kind: z.enum(CHANGE_KINDS).describe('What happened'),
+    edition: z.string().describe('Slug of the edition'),
+    revision: z.int().nullable().describe('Revision that was published; null where none was'),
+    digest: z.string().nullable().describe('SHA-256 of its manifest, hex'),
+    manifest: z.string().nullable().describe('Address of its manifest, which lists every file with its digest'),
+    erratum: erratumSchema.nullable().describe('Changed cells and computed consequences; null unless it corrects'),
+  })
+  .describe('A change that anybody may be told of');
+
+export const publicChangesQuery = z.strictObject({
+  after: z.coerce
+    .number()
+    .int()
+    .min(0)
+    .max(Number.MAX_SAFE_INTEGER)
+    .default(0)
+    .describe('Number of the last change that you have; 0 for none'),
+  limit: z.coerce.number().int().min(1).max(1000).default(100).describe('How many at most'),
+});
+
+export const publicChangesResponse = z
+  .strictObject({
+    items: z.array(publicChangeSchema).describe('In the order in which they became true'),
+    lastNumber: z.int().describe('What to send as after the next time; the same as before when nothing followed'),
+  })
+  .describe('What changed since');
+
+export type PublicChange = z.infer<typeof publicChangeSchema>;

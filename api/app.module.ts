@@ -25,6 +25,7 @@ import type { PlatformOptions } from './platform/platform.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
 import { ReleasesModule } from './releases/releases.module.js';
+import { AssignmentsModule } from './assignments/assignments.module.js';
 import { RetestsModule } from './retests/retests.module.js';
 import { ReviewsModule } from './reviews/reviews.module.js';
 import { RoundRobinsModule } from './round-robins/round-robins.module.js';
@@ -41,6 +42,7 @@ const FEATURES = [
   FindingsModule,
   ControlPullsModule,
   RoundRobinsModule,
+  AssignmentsModule,
   SubmissionsModule,
   ReviewsModule,
   RetestsModule,

@@ -22,6 +22,11 @@ const WORDS: Readonly<Record<Code, Words>> = {
     what: 'Drafts',
     where: 'Hand in: POST /v1/submissions/{reference}/revisions; or take away: DELETE /v1/drafts/{reference}.',
   },
+  assignments_open: {
+    role: 'tester',
+    what: 'Spools that an editor asks you to pull',
+    where: 'GET /v1/assignments says by which method, how many and until when; hand in at POST /v1/submissions.',
+  },
   spools_to_pull: {
     role: 'tester',
     what: 'Spools of open editions of which you have handed in nothing',

@@ -3,6 +3,7 @@
  * Anybody signed in reads their own.
  */
 import { Controller, Get, Module } from '@nestjs/common';
+import { AssignmentsModule } from '../assignments/assignments.module.js';
 import { inboxResponse } from '../contract/endpoints/inbox.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
@@ -35,5 +36,9 @@ class InboxController {
   }
 }
 
-@Module({ imports: [ProposalsModule], controllers: [InboxController], providers: [AdminInbox, EditorInbox, ReviewerInbox, TesterInbox] })
+@Module({
+  imports: [AssignmentsModule, ProposalsModule],
+  controllers: [InboxController],
+  providers: [AdminInbox, EditorInbox, ReviewerInbox, TesterInbox],
+})
 export class InboxModule {}

@@ -25,9 +25,16 @@ const FLAGS = [
   '--disable-sync',
 ];
 
-/** Starts the machine's Chromium without a window; close it in `afterAll`. */
-export function launchBrowser(): Promise<Browser> {
-  return chromium.launch({ executablePath: findChromium(), args: FLAGS });
+/**
+ * Starts the machine's Chromium without a window; close it in `afterAll`.
+ * @param film what its camera sees, a file of raw video; without one it has no camera
+ */
+export function launchBrowser(film?: string): Promise<Browser> {
+  const camera =
+    film === undefined
+      ? []
+      : ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream', `--use-file-for-fake-video-capture=${film}`];
+  return chromium.launch({ executablePath: findChromium(), args: [...FLAGS, ...camera] });
 }
 
 /**

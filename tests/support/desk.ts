@@ -21,12 +21,12 @@ export interface OpenDesk {
   close(): Promise<void>;
 }
 
-export async function openDesk(t: TestApplication): Promise<OpenDesk> {
+export async function openDesk(t: TestApplication, film?: string): Promise<OpenDesk> {
   await buildDesk(t.dataFolder, process.env['PATH'] ?? '');
   await t.app.listen(0, '127.0.0.1');
   const { port } = t.app.getHttpServer().address() as AddressInfo;
   const url = `http://127.0.0.1:${port}`;
-  const browser = await launchBrowser();
+  const browser = await launchBrowser(film);
   const complaints: string[] = [];
 
   const device = async (width = 1280): Promise<BrowserContext> => {

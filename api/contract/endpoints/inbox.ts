@@ -6,6 +6,7 @@ export const INBOX_CODES = [
   'queries_open',
   'returned_to_you',
   'drafts',
+  'assignments_open',
   'spools_to_pull',
   'round_robin_cells',
   'reviews_waiting',

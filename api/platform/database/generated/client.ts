@@ -77,6 +77,11 @@ export type SignInFailure = Prisma.SignInFailureModel
  */
 export type DeclaredInterest = Prisma.DeclaredInterestModel
 /**
+ * Model Assignment
+ * What a tester is asked to pull: a spool by a method, how many specimens, until when.
+ */
+export type Assignment = Prisma.AssignmentModel
+/**
  * Model Maker
  * The company whose name is on the line.
  */

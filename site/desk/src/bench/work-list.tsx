@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { isBlindCode, normaliseBlindCode } from '../../../../api/contract/blind-code.js';
 import type { MethodResponse } from '../../../../api/contract/endpoints/methods.js';
 import { blindSpoolsResponse } from '../../../../api/contract/endpoints/spools.js';
@@ -7,7 +7,9 @@ import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { textIn } from '../parts/text-in.js';
+import { Asked } from './asked.js';
 import type { BenchContext } from './bench-context.js';
+import { Scanner } from './scanner.js';
 
 const AT_ONCE = 200;
 /** A bench pulls one spool after another by the same method. */
@@ -35,6 +37,7 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
         begun={drafts}
         day={context.benchDay}
       />
+      <Asked nameOf={nameOf} />
       <Loading of={work} />
       {drafts.length > 0 && <h3>Begun</h3>}
       <ul class="rows">
@@ -79,9 +82,10 @@ interface CodeFormProps {
 
 function CodeForm({ methods, codes, begun, day }: CodeFormProps) {
   const [fault, setFault] = useState('');
-  const begin = (event: SubmitEvent) => {
-    event.preventDefault();
-    const entered = new FormData(event.currentTarget as HTMLFormElement);
+  const form = useRef<HTMLFormElement>(null);
+  const begin = () => {
+    if (!form.current) return;
+    const entered = new FormData(form.current);
     const code = normaliseBlindCode(textIn(entered, 'code'));
     if (!isBlindCode(code)) {
       setFault(`“${code}” is no code: seven characters whose last one checks the others. Read the label again; there is no 0, O, 1 or I.`);
@@ -96,8 +100,22 @@ function CodeForm({ methods, codes, begun, day }: CodeFormProps) {
     const same = begun.find((draft) => draft.spool === code && draft.method.slug === method && draft.benchDay === day);
     window.location.assign(same ? `/desk/enter/?draft=${same.reference}` : `/desk/enter/?spool=${code}&method=${method}`);
   };
+  const scanned = (text: string) => {
+    const field = form.current?.querySelector<HTMLInputElement>('#code');
+    if (!field) return;
+    field.value = text;
+    begin();
+  };
   return (
-    <form class="form" onSubmit={begin} noValidate>
+    <form
+      ref={form}
+      class="form"
+      onSubmit={(event) => {
+        event.preventDefault();
+        begin();
+      }}
+      noValidate
+    >
       <div class="field">
         <label for="code">Code on the spool</label>
         <input
@@ -111,6 +129,7 @@ function CodeForm({ methods, codes, begun, day }: CodeFormProps) {
           aria-invalid={fault !== ''}
           onInput={() => setFault('')}
         />
+        <Scanner onText={scanned} />
       </div>
       <div class="field">
         <label for="method">Method</label>

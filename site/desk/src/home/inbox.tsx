@@ -10,6 +10,7 @@ const PLACES: Readonly<Record<InboxItem['code'], (reference: string) => string>>
   queries_open: () => '/desk/submissions/',
   returned_to_you: (reference) => `/desk/enter/?draft=${reference}`,
   drafts: (reference) => `/desk/enter/?draft=${reference}`,
+  assignments_open: () => '/desk/bench/',
   spools_to_pull: () => '/desk/bench/',
   round_robin_cells: (slug) => `/desk/rigs/?robin=${slug}`,
   reviews_waiting: (reference) => `/desk/review-one/?reference=${reference}`,

@@ -8,6 +8,7 @@ import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
 import { Amending } from './amending.js';
+import { Assigning } from './assigning.js';
 import { BoardMatrix } from './board-matrix.js';
 import { Excluding } from './excluding.js';
 import { Obstacles } from './obstacles.js';
@@ -79,6 +80,9 @@ export function EditionWork({ edition, others, onMoved }: Props) {
           <PreviewTable slug={slug} />
           {(state === 'open' || state === 'closed') && <Excluding slug={slug} entries={work.answer.board.entries} onChanged={work.again} />}
         </>
+      )}
+      {work.answer && (state === 'planned' || state === 'open') && (
+        <Assigning slug={slug} methods={edition.methods} entries={work.answer.board.entries} />
       )}
       {state !== 'planned' && <Retests slug={slug} canDraw={state === 'open'} />}
       {work.answer && state === 'open' && <Amending edition={edition} entered={entered} onAmended={onMoved} />}

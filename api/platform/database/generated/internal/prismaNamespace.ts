@@ -404,6 +404,7 @@ export const ModelName = {
   ApiToken: 'ApiToken',
   SignInFailure: 'SignInFailure',
   DeclaredInterest: 'DeclaredInterest',
+  Assignment: 'Assignment',
   Maker: 'Maker',
   Line: 'Line',
   Variant: 'Variant',
@@ -468,7 +469,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -987,6 +988,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.DeclaredInterestCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.DeclaredInterestCountAggregateOutputType> | number
+        }
+      }
+    }
+    Assignment: {
+      payload: Prisma.$AssignmentPayload<ExtArgs>
+      fields: Prisma.AssignmentFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.AssignmentFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.AssignmentFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>
+        }
+        findFirst: {
+          args: Prisma.AssignmentFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.AssignmentFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>
+        }
+        findMany: {
+          args: Prisma.AssignmentFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>[]
+        }
+        create: {
+          args: Prisma.AssignmentCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>
+        }
+        createMany: {
+          args: Prisma.AssignmentCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.AssignmentCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>[]
+        }
+        delete: {
+          args: Prisma.AssignmentDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>
+        }
+        update: {
+          args: Prisma.AssignmentUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>
+        }
+        deleteMany: {
+          args: Prisma.AssignmentDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.AssignmentUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.AssignmentUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>[]
+        }
+        upsert: {
+          args: Prisma.AssignmentUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$AssignmentPayload>
+        }
+        aggregate: {
+          args: Prisma.AssignmentAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateAssignment>
+        }
+        groupBy: {
+          args: Prisma.AssignmentGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AssignmentGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.AssignmentCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AssignmentCountAggregateOutputType> | number
         }
       }
     }
@@ -4745,6 +4820,21 @@ export const DeclaredInterestScalarFieldEnum = {
 export type DeclaredInterestScalarFieldEnum = (typeof DeclaredInterestScalarFieldEnum)[keyof typeof DeclaredInterestScalarFieldEnum]
 
 
+export const AssignmentScalarFieldEnum = {
+  id: 'id',
+  editionId: 'editionId',
+  spoolId: 'spoolId',
+  methodId: 'methodId',
+  testerId: 'testerId',
+  specimens: 'specimens',
+  dueOn: 'dueOn',
+  givenAt: 'givenAt',
+  takenBackAt: 'takenBackAt'
+} as const
+
+export type AssignmentScalarFieldEnum = (typeof AssignmentScalarFieldEnum)[keyof typeof AssignmentScalarFieldEnum]
+
+
 export const MakerScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
@@ -5682,6 +5772,7 @@ export type GlobalOmitConfig = {
   apiToken?: Prisma.ApiTokenOmit
   signInFailure?: Prisma.SignInFailureOmit
   declaredInterest?: Prisma.DeclaredInterestOmit
+  assignment?: Prisma.AssignmentOmit
   maker?: Prisma.MakerOmit
   line?: Prisma.LineOmit
   variant?: Prisma.VariantOmit

@@ -58,6 +58,7 @@ export const ModelName = {
   ApiToken: 'ApiToken',
   SignInFailure: 'SignInFailure',
   DeclaredInterest: 'DeclaredInterest',
+  Assignment: 'Assignment',
   Maker: 'Maker',
   Line: 'Line',
   Variant: 'Variant',
@@ -213,6 +214,21 @@ export const DeclaredInterestScalarFieldEnum = {
 } as const
 
 export type DeclaredInterestScalarFieldEnum = (typeof DeclaredInterestScalarFieldEnum)[keyof typeof DeclaredInterestScalarFieldEnum]
+
+
+export const AssignmentScalarFieldEnum = {
+  id: 'id',
+  editionId: 'editionId',
+  spoolId: 'spoolId',
+  methodId: 'methodId',
+  testerId: 'testerId',
+  specimens: 'specimens',
+  dueOn: 'dueOn',
+  givenAt: 'givenAt',
+  takenBackAt: 'takenBackAt'
+} as const
+
+export type AssignmentScalarFieldEnum = (typeof AssignmentScalarFieldEnum)[keyof typeof AssignmentScalarFieldEnum]
 
 
 export const MakerScalarFieldEnum = {

@@ -247,6 +247,7 @@ export type AccountWhereInput = {
   proposals?: Prisma.ProposalListRelationFilter
   proposalEnds?: Prisma.ProposalEndListRelationFilter
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
+  assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
 }
 
@@ -270,6 +271,7 @@ export type AccountOrderByWithRelationInput = {
   proposals?: Prisma.ProposalOrderByRelationAggregateInput
   proposalEnds?: Prisma.ProposalEndOrderByRelationAggregateInput
   roundRobins?: Prisma.RoundRobinTesterOrderByRelationAggregateInput
+  assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   resets?: Prisma.PasswordResetOrderByRelationAggregateInput
 }
 
@@ -296,6 +298,7 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   proposals?: Prisma.ProposalListRelationFilter
   proposalEnds?: Prisma.ProposalEndListRelationFilter
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
+  assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
 }, "id" | "email" | "displayName">
 
@@ -349,6 +352,7 @@ export type AccountCreateInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -372,6 +376,7 @@ export type AccountUncheckedCreateInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -395,6 +400,7 @@ export type AccountUpdateInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -418,6 +424,7 @@ export type AccountUncheckedUpdateInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -591,6 +598,20 @@ export type AccountUpdateOneRequiredWithoutInterestsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutInterestsInput, Prisma.AccountUpdateWithoutInterestsInput>, Prisma.AccountUncheckedUpdateWithoutInterestsInput>
 }
 
+export type AccountCreateNestedOneWithoutAssignmentsInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutAssignmentsInput, Prisma.AccountUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutAssignmentsInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutAssignmentsNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutAssignmentsInput, Prisma.AccountUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutAssignmentsInput
+  upsert?: Prisma.AccountUpsertWithoutAssignmentsInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.AccountUpdateWithoutAssignmentsInput>, Prisma.AccountUncheckedUpdateWithoutAssignmentsInput>
+}
+
 export type AccountCreateNestedOneWithoutControlPullsInput = {
   create?: Prisma.XOR<Prisma.AccountCreateWithoutControlPullsInput, Prisma.AccountUncheckedCreateWithoutControlPullsInput>
   connectOrCreate?: Prisma.AccountCreateOrConnectWithoutControlPullsInput
@@ -722,6 +743,7 @@ export type AccountCreateWithoutSessionsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -744,6 +766,7 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -782,6 +805,7 @@ export type AccountUpdateWithoutSessionsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -804,6 +828,7 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -827,6 +852,7 @@ export type AccountCreateWithoutResetsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
 }
 
 export type AccountUncheckedCreateWithoutResetsInput = {
@@ -849,6 +875,7 @@ export type AccountUncheckedCreateWithoutResetsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
 }
 
 export type AccountCreateOrConnectWithoutResetsInput = {
@@ -887,6 +914,7 @@ export type AccountUpdateWithoutResetsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutResetsInput = {
@@ -909,6 +937,7 @@ export type AccountUncheckedUpdateWithoutResetsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
 }
 
 export type AccountCreateWithoutTokensInput = {
@@ -930,6 +959,7 @@ export type AccountCreateWithoutTokensInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -952,6 +982,7 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -990,6 +1021,7 @@ export type AccountUpdateWithoutTokensInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1012,6 +1044,7 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1034,6 +1067,7 @@ export type AccountCreateWithoutInterestsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1056,6 +1090,7 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1094,6 +1129,7 @@ export type AccountUpdateWithoutInterestsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1108,6 +1144,115 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
   tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+}
+
+export type AccountCreateWithoutAssignmentsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+}
+
+export type AccountUncheckedCreateWithoutAssignmentsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+}
+
+export type AccountCreateOrConnectWithoutAssignmentsInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutAssignmentsInput, Prisma.AccountUncheckedCreateWithoutAssignmentsInput>
+}
+
+export type AccountUpsertWithoutAssignmentsInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutAssignmentsInput, Prisma.AccountUncheckedUpdateWithoutAssignmentsInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutAssignmentsInput, Prisma.AccountUncheckedCreateWithoutAssignmentsInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutAssignmentsInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutAssignmentsInput, Prisma.AccountUncheckedUpdateWithoutAssignmentsInput>
+}
+
+export type AccountUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
   reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
@@ -1138,6 +1283,7 @@ export type AccountCreateWithoutControlPullsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1160,6 +1306,7 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1198,6 +1345,7 @@ export type AccountUpdateWithoutControlPullsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1220,6 +1368,7 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1242,6 +1391,7 @@ export type AccountCreateWithoutProposalsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1264,6 +1414,7 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1302,6 +1453,7 @@ export type AccountUpdateWithoutProposalsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1324,6 +1476,7 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1346,6 +1499,7 @@ export type AccountCreateWithoutProposalEndsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1368,6 +1522,7 @@ export type AccountUncheckedCreateWithoutProposalEndsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1406,6 +1561,7 @@ export type AccountUpdateWithoutProposalEndsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1428,6 +1584,7 @@ export type AccountUncheckedUpdateWithoutProposalEndsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1450,6 +1607,7 @@ export type AccountCreateWithoutReviewsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1472,6 +1630,7 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1510,6 +1669,7 @@ export type AccountUpdateWithoutReviewsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1532,6 +1692,7 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1554,6 +1715,7 @@ export type AccountCreateWithoutClaimsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1576,6 +1738,7 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1614,6 +1777,7 @@ export type AccountUpdateWithoutClaimsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1636,6 +1800,7 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1658,6 +1823,7 @@ export type AccountCreateWithoutJudgementsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1680,6 +1846,7 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1718,6 +1885,7 @@ export type AccountUpdateWithoutJudgementsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1740,6 +1908,7 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1762,6 +1931,7 @@ export type AccountCreateWithoutRoundRobinsInput = {
   judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1784,6 +1954,7 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1822,6 +1993,7 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1844,6 +2016,7 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1866,6 +2039,7 @@ export type AccountCreateWithoutSubmissionsInput = {
   proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
 }
 
@@ -1888,6 +2062,7 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
 }
 
@@ -1926,6 +2101,7 @@ export type AccountUpdateWithoutSubmissionsInput = {
   proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
 }
 
@@ -1948,6 +2124,7 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
 }
 
@@ -1968,6 +2145,7 @@ export type AccountCountOutputType = {
   proposals: number
   proposalEnds: number
   roundRobins: number
+  assignments: number
   resets: number
 }
 
@@ -1983,6 +2161,7 @@ export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   proposals?: boolean | AccountCountOutputTypeCountProposalsArgs
   proposalEnds?: boolean | AccountCountOutputTypeCountProposalEndsArgs
   roundRobins?: boolean | AccountCountOutputTypeCountRoundRobinsArgs
+  assignments?: boolean | AccountCountOutputTypeCountAssignmentsArgs
   resets?: boolean | AccountCountOutputTypeCountResetsArgs
 }
 
@@ -2076,6 +2255,13 @@ export type AccountCountOutputTypeCountRoundRobinsArgs<ExtArgs extends runtime.T
 /**
  * AccountCountOutputType without action
  */
+export type AccountCountOutputTypeCountAssignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.AssignmentWhereInput
+}
+
+/**
+ * AccountCountOutputType without action
+ */
 export type AccountCountOutputTypeCountResetsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.PasswordResetWhereInput
 }
@@ -2101,6 +2287,7 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   proposals?: boolean | Prisma.Account$proposalsArgs<ExtArgs>
   proposalEnds?: boolean | Prisma.Account$proposalEndsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
+  assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["account"]>
@@ -2151,6 +2338,7 @@ export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   proposals?: boolean | Prisma.Account$proposalsArgs<ExtArgs>
   proposalEnds?: boolean | Prisma.Account$proposalEndsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
+  assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }
@@ -2171,6 +2359,7 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     proposals: Prisma.$ProposalPayload<ExtArgs>[]
     proposalEnds: Prisma.$ProposalEndPayload<ExtArgs>[]
     roundRobins: Prisma.$RoundRobinTesterPayload<ExtArgs>[]
+    assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     resets: Prisma.$PasswordResetPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
@@ -2602,6 +2791,7 @@ export interface Prisma__AccountClient<T, Null = never, ExtArgs extends runtime.
   proposals<T extends Prisma.Account$proposalsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$proposalsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ProposalPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   proposalEnds<T extends Prisma.Account$proposalEndsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$proposalEndsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ProposalEndPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   roundRobins<T extends Prisma.Account$roundRobinsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$roundRobinsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RoundRobinTesterPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  assignments<T extends Prisma.Account$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   resets<T extends Prisma.Account$resetsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$resetsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PasswordResetPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
@@ -3294,6 +3484,30 @@ export type Account$roundRobinsArgs<ExtArgs extends runtime.Types.Extensions.Int
   take?: number
   skip?: number
   distinct?: Prisma.RoundRobinTesterScalarFieldEnum | Prisma.RoundRobinTesterScalarFieldEnum[]
+}
+
+/**
+ * Account.assignments
+ */
+export type Account$assignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Assignment
+   */
+  select?: Prisma.AssignmentSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Assignment
+   */
+  omit?: Prisma.AssignmentOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.AssignmentInclude<ExtArgs> | null
+  where?: Prisma.AssignmentWhereInput
+  orderBy?: Prisma.AssignmentOrderByWithRelationInput | Prisma.AssignmentOrderByWithRelationInput[]
+  cursor?: Prisma.AssignmentWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.AssignmentScalarFieldEnum | Prisma.AssignmentScalarFieldEnum[]
 }
 
 /**

@@ -309,6 +309,7 @@ export type EditionWhereInput = {
   releases?: Prisma.ReleaseListRelationFilter
   previews?: Prisma.EditionPreviewListRelationFilter
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
+  assignments?: Prisma.AssignmentListRelationFilter
   amendments?: Prisma.EditionAmendmentListRelationFilter
 }
 
@@ -337,6 +338,7 @@ export type EditionOrderByWithRelationInput = {
   releases?: Prisma.ReleaseOrderByRelationAggregateInput
   previews?: Prisma.EditionPreviewOrderByRelationAggregateInput
   retestDraw?: Prisma.RetestDrawOrderByWithRelationInput
+  assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   amendments?: Prisma.EditionAmendmentOrderByRelationAggregateInput
 }
 
@@ -368,6 +370,7 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   releases?: Prisma.ReleaseListRelationFilter
   previews?: Prisma.EditionPreviewListRelationFilter
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
+  assignments?: Prisma.AssignmentListRelationFilter
   amendments?: Prisma.EditionAmendmentListRelationFilter
 }, "id" | "slug">
 
@@ -438,6 +441,7 @@ export type EditionCreateInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -464,6 +468,7 @@ export type EditionUncheckedCreateInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -490,6 +495,7 @@ export type EditionUpdateInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -516,6 +522,7 @@ export type EditionUncheckedUpdateInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -569,6 +576,11 @@ export type EditionUncheckedUpdateManyInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
+}
+
+export type EditionScalarRelationFilter = {
+  is?: Prisma.EditionWhereInput
+  isNot?: Prisma.EditionWhereInput
 }
 
 export type EditionListRelationFilter = {
@@ -650,9 +662,18 @@ export type EditionSumOrderByAggregateInput = {
   version?: Prisma.SortOrder
 }
 
-export type EditionScalarRelationFilter = {
-  is?: Prisma.EditionWhereInput
-  isNot?: Prisma.EditionWhereInput
+export type EditionCreateNestedOneWithoutAssignmentsInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutAssignmentsInput, Prisma.EditionUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutAssignmentsInput
+  connect?: Prisma.EditionWhereUniqueInput
+}
+
+export type EditionUpdateOneRequiredWithoutAssignmentsNestedInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutAssignmentsInput, Prisma.EditionUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutAssignmentsInput
+  upsert?: Prisma.EditionUpsertWithoutAssignmentsInput
+  connect?: Prisma.EditionWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.EditionUpdateWithoutAssignmentsInput>, Prisma.EditionUncheckedUpdateWithoutAssignmentsInput>
 }
 
 export type EditionCreateNestedManyWithoutSchemeInput = {
@@ -853,6 +874,126 @@ export type EditionUpdateOneRequiredWithoutSubmissionsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutSubmissionsInput, Prisma.EditionUpdateWithoutSubmissionsInput>, Prisma.EditionUncheckedUpdateWithoutSubmissionsInput>
 }
 
+export type EditionCreateWithoutAssignmentsInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
+  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+}
+
+export type EditionUncheckedCreateWithoutAssignmentsInput = {
+  id?: string
+  slug: string
+  name: string
+  schemeId: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  previousId?: string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+}
+
+export type EditionCreateOrConnectWithoutAssignmentsInput = {
+  where: Prisma.EditionWhereUniqueInput
+  create: Prisma.XOR<Prisma.EditionCreateWithoutAssignmentsInput, Prisma.EditionUncheckedCreateWithoutAssignmentsInput>
+}
+
+export type EditionUpsertWithoutAssignmentsInput = {
+  update: Prisma.XOR<Prisma.EditionUpdateWithoutAssignmentsInput, Prisma.EditionUncheckedUpdateWithoutAssignmentsInput>
+  create: Prisma.XOR<Prisma.EditionCreateWithoutAssignmentsInput, Prisma.EditionUncheckedCreateWithoutAssignmentsInput>
+  where?: Prisma.EditionWhereInput
+}
+
+export type EditionUpdateToOneWithWhereWithoutAssignmentsInput = {
+  where?: Prisma.EditionWhereInput
+  data: Prisma.XOR<Prisma.EditionUpdateWithoutAssignmentsInput, Prisma.EditionUncheckedUpdateWithoutAssignmentsInput>
+}
+
+export type EditionUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
+  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+}
+
+export type EditionUncheckedUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+}
+
 export type EditionCreateWithoutSchemeInput = {
   id?: string
   slug: string
@@ -875,6 +1016,7 @@ export type EditionCreateWithoutSchemeInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -900,6 +1042,7 @@ export type EditionUncheckedCreateWithoutSchemeInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -972,6 +1115,7 @@ export type EditionCreateWithoutNextInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -997,6 +1141,7 @@ export type EditionUncheckedCreateWithoutNextInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1027,6 +1172,7 @@ export type EditionCreateWithoutPreviousInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -1052,6 +1198,7 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1098,6 +1245,7 @@ export type EditionUpdateWithoutNextInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -1123,6 +1271,7 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -1165,6 +1314,7 @@ export type EditionCreateWithoutAmendmentsInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutAmendmentsInput = {
@@ -1190,6 +1340,7 @@ export type EditionUncheckedCreateWithoutAmendmentsInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutAmendmentsInput = {
@@ -1231,6 +1382,7 @@ export type EditionUpdateWithoutAmendmentsInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutAmendmentsInput = {
@@ -1256,6 +1408,7 @@ export type EditionUncheckedUpdateWithoutAmendmentsInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutPreviewsInput = {
@@ -1280,6 +1433,7 @@ export type EditionCreateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -1305,6 +1459,7 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1346,6 +1501,7 @@ export type EditionUpdateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -1371,6 +1527,7 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -1396,6 +1553,7 @@ export type EditionCreateWithoutMethodsInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -1421,6 +1579,7 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1462,6 +1621,7 @@ export type EditionUpdateWithoutMethodsInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -1487,6 +1647,7 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -1512,6 +1673,7 @@ export type EditionCreateWithoutEntriesInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -1537,6 +1699,7 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1578,6 +1741,7 @@ export type EditionUpdateWithoutEntriesInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -1603,6 +1767,7 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -1628,6 +1793,7 @@ export type EditionCreateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -1653,6 +1819,7 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1694,6 +1861,7 @@ export type EditionUpdateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -1719,6 +1887,7 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -1744,6 +1913,7 @@ export type EditionCreateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -1769,6 +1939,7 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1810,6 +1981,7 @@ export type EditionUpdateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -1835,6 +2007,7 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -1860,6 +2033,7 @@ export type EditionCreateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
 }
 
@@ -1885,6 +2059,7 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
 }
 
@@ -1926,6 +2101,7 @@ export type EditionUpdateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -1951,6 +2127,7 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -1993,6 +2170,7 @@ export type EditionUpdateWithoutSchemeInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -2018,6 +2196,7 @@ export type EditionUncheckedUpdateWithoutSchemeInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -2077,6 +2256,7 @@ export type EditionUpdateWithoutPreviousInput = {
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
 }
 
@@ -2102,6 +2282,7 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
 
@@ -2134,6 +2315,7 @@ export type EditionCountOutputType = {
   submissions: number
   releases: number
   previews: number
+  assignments: number
   amendments: number
 }
 
@@ -2144,6 +2326,7 @@ export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   submissions?: boolean | EditionCountOutputTypeCountSubmissionsArgs
   releases?: boolean | EditionCountOutputTypeCountReleasesArgs
   previews?: boolean | EditionCountOutputTypeCountPreviewsArgs
+  assignments?: boolean | EditionCountOutputTypeCountAssignmentsArgs
   amendments?: boolean | EditionCountOutputTypeCountAmendmentsArgs
 }
 
@@ -2202,6 +2385,13 @@ export type EditionCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Type
 /**
  * EditionCountOutputType without action
  */
+export type EditionCountOutputTypeCountAssignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.AssignmentWhereInput
+}
+
+/**
+ * EditionCountOutputType without action
+ */
 export type EditionCountOutputTypeCountAmendmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.EditionAmendmentWhereInput
 }
@@ -2232,6 +2422,7 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   releases?: boolean | Prisma.Edition$releasesArgs<ExtArgs>
   previews?: boolean | Prisma.Edition$previewsArgs<ExtArgs>
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
+  assignments?: boolean | Prisma.Edition$assignmentsArgs<ExtArgs>
   amendments?: boolean | Prisma.Edition$amendmentsArgs<ExtArgs>
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["edition"]>
@@ -2305,6 +2496,7 @@ export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   releases?: boolean | Prisma.Edition$releasesArgs<ExtArgs>
   previews?: boolean | Prisma.Edition$previewsArgs<ExtArgs>
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
+  assignments?: boolean | Prisma.Edition$assignmentsArgs<ExtArgs>
   amendments?: boolean | Prisma.Edition$amendmentsArgs<ExtArgs>
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }
@@ -2329,6 +2521,7 @@ export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     releases: Prisma.$ReleasePayload<ExtArgs>[]
     previews: Prisma.$EditionPreviewPayload<ExtArgs>[]
     retestDraw: Prisma.$RetestDrawPayload<ExtArgs> | null
+    assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     amendments: Prisma.$EditionAmendmentPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
@@ -2771,6 +2964,7 @@ export interface Prisma__EditionClient<T, Null = never, ExtArgs extends runtime.
   releases<T extends Prisma.Edition$releasesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$releasesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ReleasePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   previews<T extends Prisma.Edition$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionPreviewPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   retestDraw<T extends Prisma.Edition$retestDrawArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$retestDrawArgs<ExtArgs>>): Prisma.Prisma__RetestDrawClient<runtime.Types.Result.GetResult<Prisma.$RetestDrawPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  assignments<T extends Prisma.Edition$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   amendments<T extends Prisma.Edition$amendmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$amendmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionAmendmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
@@ -3396,6 +3590,30 @@ export type Edition$retestDrawArgs<ExtArgs extends runtime.Types.Extensions.Inte
    */
   include?: Prisma.RetestDrawInclude<ExtArgs> | null
   where?: Prisma.RetestDrawWhereInput
+}
+
+/**
+ * Edition.assignments
+ */
+export type Edition$assignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Assignment
+   */
+  select?: Prisma.AssignmentSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Assignment
+   */
+  omit?: Prisma.AssignmentOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.AssignmentInclude<ExtArgs> | null
+  where?: Prisma.AssignmentWhereInput
+  orderBy?: Prisma.AssignmentOrderByWithRelationInput | Prisma.AssignmentOrderByWithRelationInput[]
+  cursor?: Prisma.AssignmentWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.AssignmentScalarFieldEnum | Prisma.AssignmentScalarFieldEnum[]
 }
 
 /**

@@ -169,6 +169,7 @@ export type MethodWhereInput = {
   versions?: Prisma.MethodVersionListRelationFilter
   controlPulls?: Prisma.ControlPullListRelationFilter
   roundRobins?: Prisma.RoundRobinListRelationFilter
+  assignments?: Prisma.AssignmentListRelationFilter
 }
 
 export type MethodOrderByWithRelationInput = {
@@ -178,6 +179,7 @@ export type MethodOrderByWithRelationInput = {
   versions?: Prisma.MethodVersionOrderByRelationAggregateInput
   controlPulls?: Prisma.ControlPullOrderByRelationAggregateInput
   roundRobins?: Prisma.RoundRobinOrderByRelationAggregateInput
+  assignments?: Prisma.AssignmentOrderByRelationAggregateInput
 }
 
 export type MethodWhereUniqueInput = Prisma.AtLeast<{
@@ -190,6 +192,7 @@ export type MethodWhereUniqueInput = Prisma.AtLeast<{
   versions?: Prisma.MethodVersionListRelationFilter
   controlPulls?: Prisma.ControlPullListRelationFilter
   roundRobins?: Prisma.RoundRobinListRelationFilter
+  assignments?: Prisma.AssignmentListRelationFilter
 }, "id" | "slug">
 
 export type MethodOrderByWithAggregationInput = {
@@ -217,6 +220,7 @@ export type MethodCreateInput = {
   versions?: Prisma.MethodVersionCreateNestedManyWithoutMethodInput
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutMethodInput
   roundRobins?: Prisma.RoundRobinCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutMethodInput
 }
 
 export type MethodUncheckedCreateInput = {
@@ -226,6 +230,7 @@ export type MethodUncheckedCreateInput = {
   versions?: Prisma.MethodVersionUncheckedCreateNestedManyWithoutMethodInput
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutMethodInput
   roundRobins?: Prisma.RoundRobinUncheckedCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutMethodInput
 }
 
 export type MethodUpdateInput = {
@@ -235,6 +240,7 @@ export type MethodUpdateInput = {
   versions?: Prisma.MethodVersionUpdateManyWithoutMethodNestedInput
   controlPulls?: Prisma.ControlPullUpdateManyWithoutMethodNestedInput
   roundRobins?: Prisma.RoundRobinUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutMethodNestedInput
 }
 
 export type MethodUncheckedUpdateInput = {
@@ -244,6 +250,7 @@ export type MethodUncheckedUpdateInput = {
   versions?: Prisma.MethodVersionUncheckedUpdateManyWithoutMethodNestedInput
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutMethodNestedInput
   roundRobins?: Prisma.RoundRobinUncheckedUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutMethodNestedInput
 }
 
 export type MethodCreateManyInput = {
@@ -285,6 +292,20 @@ export type MethodMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+}
+
+export type MethodCreateNestedOneWithoutAssignmentsInput = {
+  create?: Prisma.XOR<Prisma.MethodCreateWithoutAssignmentsInput, Prisma.MethodUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.MethodCreateOrConnectWithoutAssignmentsInput
+  connect?: Prisma.MethodWhereUniqueInput
+}
+
+export type MethodUpdateOneRequiredWithoutAssignmentsNestedInput = {
+  create?: Prisma.XOR<Prisma.MethodCreateWithoutAssignmentsInput, Prisma.MethodUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.MethodCreateOrConnectWithoutAssignmentsInput
+  upsert?: Prisma.MethodUpsertWithoutAssignmentsInput
+  connect?: Prisma.MethodWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.MethodUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.MethodUpdateWithoutAssignmentsInput>, Prisma.MethodUncheckedUpdateWithoutAssignmentsInput>
 }
 
 export type MethodCreateNestedOneWithoutControlPullsInput = {
@@ -329,12 +350,65 @@ export type MethodUpdateOneRequiredWithoutRoundRobinsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.MethodUpdateToOneWithWhereWithoutRoundRobinsInput, Prisma.MethodUpdateWithoutRoundRobinsInput>, Prisma.MethodUncheckedUpdateWithoutRoundRobinsInput>
 }
 
+export type MethodCreateWithoutAssignmentsInput = {
+  id?: string
+  slug: string
+  name: string
+  versions?: Prisma.MethodVersionCreateNestedManyWithoutMethodInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutMethodInput
+  roundRobins?: Prisma.RoundRobinCreateNestedManyWithoutMethodInput
+}
+
+export type MethodUncheckedCreateWithoutAssignmentsInput = {
+  id?: string
+  slug: string
+  name: string
+  versions?: Prisma.MethodVersionUncheckedCreateNestedManyWithoutMethodInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutMethodInput
+  roundRobins?: Prisma.RoundRobinUncheckedCreateNestedManyWithoutMethodInput
+}
+
+export type MethodCreateOrConnectWithoutAssignmentsInput = {
+  where: Prisma.MethodWhereUniqueInput
+  create: Prisma.XOR<Prisma.MethodCreateWithoutAssignmentsInput, Prisma.MethodUncheckedCreateWithoutAssignmentsInput>
+}
+
+export type MethodUpsertWithoutAssignmentsInput = {
+  update: Prisma.XOR<Prisma.MethodUpdateWithoutAssignmentsInput, Prisma.MethodUncheckedUpdateWithoutAssignmentsInput>
+  create: Prisma.XOR<Prisma.MethodCreateWithoutAssignmentsInput, Prisma.MethodUncheckedCreateWithoutAssignmentsInput>
+  where?: Prisma.MethodWhereInput
+}
+
+export type MethodUpdateToOneWithWhereWithoutAssignmentsInput = {
+  where?: Prisma.MethodWhereInput
+  data: Prisma.XOR<Prisma.MethodUpdateWithoutAssignmentsInput, Prisma.MethodUncheckedUpdateWithoutAssignmentsInput>
+}
+
+export type MethodUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  versions?: Prisma.MethodVersionUpdateManyWithoutMethodNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutMethodNestedInput
+  roundRobins?: Prisma.RoundRobinUpdateManyWithoutMethodNestedInput
+}
+
+export type MethodUncheckedUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  versions?: Prisma.MethodVersionUncheckedUpdateManyWithoutMethodNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutMethodNestedInput
+  roundRobins?: Prisma.RoundRobinUncheckedUpdateManyWithoutMethodNestedInput
+}
+
 export type MethodCreateWithoutControlPullsInput = {
   id?: string
   slug: string
   name: string
   versions?: Prisma.MethodVersionCreateNestedManyWithoutMethodInput
   roundRobins?: Prisma.RoundRobinCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutMethodInput
 }
 
 export type MethodUncheckedCreateWithoutControlPullsInput = {
@@ -343,6 +417,7 @@ export type MethodUncheckedCreateWithoutControlPullsInput = {
   name: string
   versions?: Prisma.MethodVersionUncheckedCreateNestedManyWithoutMethodInput
   roundRobins?: Prisma.RoundRobinUncheckedCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutMethodInput
 }
 
 export type MethodCreateOrConnectWithoutControlPullsInput = {
@@ -367,6 +442,7 @@ export type MethodUpdateWithoutControlPullsInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   versions?: Prisma.MethodVersionUpdateManyWithoutMethodNestedInput
   roundRobins?: Prisma.RoundRobinUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutMethodNestedInput
 }
 
 export type MethodUncheckedUpdateWithoutControlPullsInput = {
@@ -375,6 +451,7 @@ export type MethodUncheckedUpdateWithoutControlPullsInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   versions?: Prisma.MethodVersionUncheckedUpdateManyWithoutMethodNestedInput
   roundRobins?: Prisma.RoundRobinUncheckedUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutMethodNestedInput
 }
 
 export type MethodCreateWithoutVersionsInput = {
@@ -383,6 +460,7 @@ export type MethodCreateWithoutVersionsInput = {
   name: string
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutMethodInput
   roundRobins?: Prisma.RoundRobinCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutMethodInput
 }
 
 export type MethodUncheckedCreateWithoutVersionsInput = {
@@ -391,6 +469,7 @@ export type MethodUncheckedCreateWithoutVersionsInput = {
   name: string
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutMethodInput
   roundRobins?: Prisma.RoundRobinUncheckedCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutMethodInput
 }
 
 export type MethodCreateOrConnectWithoutVersionsInput = {
@@ -415,6 +494,7 @@ export type MethodUpdateWithoutVersionsInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   controlPulls?: Prisma.ControlPullUpdateManyWithoutMethodNestedInput
   roundRobins?: Prisma.RoundRobinUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutMethodNestedInput
 }
 
 export type MethodUncheckedUpdateWithoutVersionsInput = {
@@ -423,6 +503,7 @@ export type MethodUncheckedUpdateWithoutVersionsInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutMethodNestedInput
   roundRobins?: Prisma.RoundRobinUncheckedUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutMethodNestedInput
 }
 
 export type MethodCreateWithoutRoundRobinsInput = {
@@ -431,6 +512,7 @@ export type MethodCreateWithoutRoundRobinsInput = {
   name: string
   versions?: Prisma.MethodVersionCreateNestedManyWithoutMethodInput
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutMethodInput
 }
 
 export type MethodUncheckedCreateWithoutRoundRobinsInput = {
@@ -439,6 +521,7 @@ export type MethodUncheckedCreateWithoutRoundRobinsInput = {
   name: string
   versions?: Prisma.MethodVersionUncheckedCreateNestedManyWithoutMethodInput
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutMethodInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutMethodInput
 }
 
 export type MethodCreateOrConnectWithoutRoundRobinsInput = {
@@ -463,6 +546,7 @@ export type MethodUpdateWithoutRoundRobinsInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   versions?: Prisma.MethodVersionUpdateManyWithoutMethodNestedInput
   controlPulls?: Prisma.ControlPullUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutMethodNestedInput
 }
 
 export type MethodUncheckedUpdateWithoutRoundRobinsInput = {
@@ -471,6 +555,7 @@ export type MethodUncheckedUpdateWithoutRoundRobinsInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   versions?: Prisma.MethodVersionUncheckedUpdateManyWithoutMethodNestedInput
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutMethodNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutMethodNestedInput
 }
 
 
@@ -482,12 +567,14 @@ export type MethodCountOutputType = {
   versions: number
   controlPulls: number
   roundRobins: number
+  assignments: number
 }
 
 export type MethodCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   versions?: boolean | MethodCountOutputTypeCountVersionsArgs
   controlPulls?: boolean | MethodCountOutputTypeCountControlPullsArgs
   roundRobins?: boolean | MethodCountOutputTypeCountRoundRobinsArgs
+  assignments?: boolean | MethodCountOutputTypeCountAssignmentsArgs
 }
 
 /**
@@ -521,6 +608,13 @@ export type MethodCountOutputTypeCountRoundRobinsArgs<ExtArgs extends runtime.Ty
   where?: Prisma.RoundRobinWhereInput
 }
 
+/**
+ * MethodCountOutputType without action
+ */
+export type MethodCountOutputTypeCountAssignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.AssignmentWhereInput
+}
+
 
 export type MethodSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -529,6 +623,7 @@ export type MethodSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   versions?: boolean | Prisma.Method$versionsArgs<ExtArgs>
   controlPulls?: boolean | Prisma.Method$controlPullsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Method$roundRobinsArgs<ExtArgs>
+  assignments?: boolean | Prisma.Method$assignmentsArgs<ExtArgs>
   _count?: boolean | Prisma.MethodCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["method"]>
 
@@ -555,6 +650,7 @@ export type MethodInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   versions?: boolean | Prisma.Method$versionsArgs<ExtArgs>
   controlPulls?: boolean | Prisma.Method$controlPullsArgs<ExtArgs>
   roundRobins?: boolean | Prisma.Method$roundRobinsArgs<ExtArgs>
+  assignments?: boolean | Prisma.Method$assignmentsArgs<ExtArgs>
   _count?: boolean | Prisma.MethodCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type MethodIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -566,6 +662,7 @@ export type $MethodPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs
     versions: Prisma.$MethodVersionPayload<ExtArgs>[]
     controlPulls: Prisma.$ControlPullPayload<ExtArgs>[]
     roundRobins: Prisma.$RoundRobinPayload<ExtArgs>[]
+    assignments: Prisma.$AssignmentPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -968,6 +1065,7 @@ export interface Prisma__MethodClient<T, Null = never, ExtArgs extends runtime.T
   versions<T extends Prisma.Method$versionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Method$versionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$MethodVersionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   controlPulls<T extends Prisma.Method$controlPullsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Method$controlPullsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ControlPullPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   roundRobins<T extends Prisma.Method$roundRobinsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Method$roundRobinsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RoundRobinPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  assignments<T extends Prisma.Method$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Method$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1462,6 +1560,30 @@ export type Method$roundRobinsArgs<ExtArgs extends runtime.Types.Extensions.Inte
   take?: number
   skip?: number
   distinct?: Prisma.RoundRobinScalarFieldEnum | Prisma.RoundRobinScalarFieldEnum[]
+}
+
+/**
+ * Method.assignments
+ */
+export type Method$assignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Assignment
+   */
+  select?: Prisma.AssignmentSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Assignment
+   */
+  omit?: Prisma.AssignmentOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.AssignmentInclude<ExtArgs> | null
+  where?: Prisma.AssignmentWhereInput
+  orderBy?: Prisma.AssignmentOrderByWithRelationInput | Prisma.AssignmentOrderByWithRelationInput[]
+  cursor?: Prisma.AssignmentWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.AssignmentScalarFieldEnum | Prisma.AssignmentScalarFieldEnum[]
 }
 
 /**

@@ -256,6 +256,7 @@ export type SpoolWhereInput = {
   submissions?: Prisma.SubmissionListRelationFilter
   reidentifications?: Prisma.SpoolReidentificationListRelationFilter
   retest?: Prisma.XOR<Prisma.RetestNullableScalarRelationFilter, Prisma.RetestWhereInput> | null
+  assignments?: Prisma.AssignmentListRelationFilter
   keyReadings?: Prisma.KeyReadingListRelationFilter
   previews?: Prisma.SpoolPreviewsListRelationFilter
 }
@@ -274,6 +275,7 @@ export type SpoolOrderByWithRelationInput = {
   submissions?: Prisma.SubmissionOrderByRelationAggregateInput
   reidentifications?: Prisma.SpoolReidentificationOrderByRelationAggregateInput
   retest?: Prisma.RetestOrderByWithRelationInput
+  assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   keyReadings?: Prisma.KeyReadingOrderByRelationAggregateInput
   previews?: Prisma.SpoolPreviewsOrderByRelationAggregateInput
 }
@@ -295,6 +297,7 @@ export type SpoolWhereUniqueInput = Prisma.AtLeast<{
   submissions?: Prisma.SubmissionListRelationFilter
   reidentifications?: Prisma.SpoolReidentificationListRelationFilter
   retest?: Prisma.XOR<Prisma.RetestNullableScalarRelationFilter, Prisma.RetestWhereInput> | null
+  assignments?: Prisma.AssignmentListRelationFilter
   keyReadings?: Prisma.KeyReadingListRelationFilter
   previews?: Prisma.SpoolPreviewsListRelationFilter
 }, "id" | "blindCode">
@@ -344,6 +347,7 @@ export type SpoolCreateInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
@@ -361,6 +365,7 @@ export type SpoolUncheckedCreateInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
@@ -378,6 +383,7 @@ export type SpoolUpdateInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
@@ -395,6 +401,7 @@ export type SpoolUncheckedUpdateInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
@@ -432,6 +439,11 @@ export type SpoolUncheckedUpdateManyInput = {
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
+}
+
+export type SpoolScalarRelationFilter = {
+  is?: Prisma.SpoolWhereInput
+  isNot?: Prisma.SpoolWhereInput
 }
 
 export type SpoolListRelationFilter = {
@@ -490,9 +502,18 @@ export type SpoolSumOrderByAggregateInput = {
   version?: Prisma.SortOrder
 }
 
-export type SpoolScalarRelationFilter = {
-  is?: Prisma.SpoolWhereInput
-  isNot?: Prisma.SpoolWhereInput
+export type SpoolCreateNestedOneWithoutAssignmentsInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutAssignmentsInput, Prisma.SpoolUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutAssignmentsInput
+  connect?: Prisma.SpoolWhereUniqueInput
+}
+
+export type SpoolUpdateOneRequiredWithoutAssignmentsNestedInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutAssignmentsInput, Prisma.SpoolUncheckedCreateWithoutAssignmentsInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutAssignmentsInput
+  upsert?: Prisma.SpoolUpsertWithoutAssignmentsInput
+  connect?: Prisma.SpoolWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.SpoolUpdateWithoutAssignmentsInput>, Prisma.SpoolUncheckedUpdateWithoutAssignmentsInput>
 }
 
 export type SpoolCreateNestedManyWithoutVariantInput = {
@@ -615,6 +636,90 @@ export type SpoolUpdateOneRequiredWithoutPreviewsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutPreviewsInput, Prisma.SpoolUpdateWithoutPreviewsInput>, Prisma.SpoolUncheckedUpdateWithoutPreviewsInput>
 }
 
+export type SpoolCreateWithoutAssignmentsInput = {
+  id?: string
+  blindCode: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolUncheckedCreateWithoutAssignmentsInput = {
+  id?: string
+  blindCode: string
+  variantId: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolCreateOrConnectWithoutAssignmentsInput = {
+  where: Prisma.SpoolWhereUniqueInput
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutAssignmentsInput, Prisma.SpoolUncheckedCreateWithoutAssignmentsInput>
+}
+
+export type SpoolUpsertWithoutAssignmentsInput = {
+  update: Prisma.XOR<Prisma.SpoolUpdateWithoutAssignmentsInput, Prisma.SpoolUncheckedUpdateWithoutAssignmentsInput>
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutAssignmentsInput, Prisma.SpoolUncheckedCreateWithoutAssignmentsInput>
+  where?: Prisma.SpoolWhereInput
+}
+
+export type SpoolUpdateToOneWithWhereWithoutAssignmentsInput = {
+  where?: Prisma.SpoolWhereInput
+  data: Prisma.XOR<Prisma.SpoolUpdateWithoutAssignmentsInput, Prisma.SpoolUncheckedUpdateWithoutAssignmentsInput>
+}
+
+export type SpoolUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolUncheckedUpdateWithoutAssignmentsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  variantId?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+}
+
 export type SpoolCreateWithoutVariantInput = {
   id?: string
   blindCode: string
@@ -627,6 +732,7 @@ export type SpoolCreateWithoutVariantInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
@@ -643,6 +749,7 @@ export type SpoolUncheckedCreateWithoutVariantInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
@@ -701,6 +808,7 @@ export type SpoolCreateWithoutKeyReadingsInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
 
@@ -717,6 +825,7 @@ export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
 
@@ -749,6 +858,7 @@ export type SpoolUpdateWithoutKeyReadingsInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
 
@@ -765,6 +875,7 @@ export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
@@ -780,6 +891,7 @@ export type SpoolCreateWithoutReidentificationsInput = {
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
@@ -796,6 +908,7 @@ export type SpoolUncheckedCreateWithoutReidentificationsInput = {
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
@@ -828,6 +941,7 @@ export type SpoolUpdateWithoutReidentificationsInput = {
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
@@ -844,6 +958,7 @@ export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
@@ -860,6 +975,7 @@ export type SpoolCreateWithoutRetestInput = {
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
@@ -876,6 +992,7 @@ export type SpoolUncheckedCreateWithoutRetestInput = {
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
@@ -908,6 +1025,7 @@ export type SpoolUpdateWithoutRetestInput = {
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
@@ -924,6 +1042,7 @@ export type SpoolUncheckedUpdateWithoutRetestInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
@@ -940,6 +1059,7 @@ export type SpoolCreateWithoutSubmissionsInput = {
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
 }
@@ -956,6 +1076,7 @@ export type SpoolUncheckedCreateWithoutSubmissionsInput = {
   version?: number
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
 }
@@ -988,6 +1109,7 @@ export type SpoolUpdateWithoutSubmissionsInput = {
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
@@ -1004,6 +1126,7 @@ export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
@@ -1021,6 +1144,7 @@ export type SpoolCreateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
 }
 
@@ -1037,6 +1161,7 @@ export type SpoolUncheckedCreateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
 }
 
@@ -1069,6 +1194,7 @@ export type SpoolUpdateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
 }
 
@@ -1085,6 +1211,7 @@ export type SpoolUncheckedUpdateWithoutPreviewsInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
@@ -1111,6 +1238,7 @@ export type SpoolUpdateWithoutVariantInput = {
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
 }
@@ -1127,6 +1255,7 @@ export type SpoolUncheckedUpdateWithoutVariantInput = {
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
 }
@@ -1150,6 +1279,7 @@ export type SpoolUncheckedUpdateManyWithoutVariantInput = {
 export type SpoolCountOutputType = {
   submissions: number
   reidentifications: number
+  assignments: number
   keyReadings: number
   previews: number
 }
@@ -1157,6 +1287,7 @@ export type SpoolCountOutputType = {
 export type SpoolCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   submissions?: boolean | SpoolCountOutputTypeCountSubmissionsArgs
   reidentifications?: boolean | SpoolCountOutputTypeCountReidentificationsArgs
+  assignments?: boolean | SpoolCountOutputTypeCountAssignmentsArgs
   keyReadings?: boolean | SpoolCountOutputTypeCountKeyReadingsArgs
   previews?: boolean | SpoolCountOutputTypeCountPreviewsArgs
 }
@@ -1188,6 +1319,13 @@ export type SpoolCountOutputTypeCountReidentificationsArgs<ExtArgs extends runti
 /**
  * SpoolCountOutputType without action
  */
+export type SpoolCountOutputTypeCountAssignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.AssignmentWhereInput
+}
+
+/**
+ * SpoolCountOutputType without action
+ */
 export type SpoolCountOutputTypeCountKeyReadingsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.KeyReadingWhereInput
 }
@@ -1214,6 +1352,7 @@ export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
   reidentifications?: boolean | Prisma.Spool$reidentificationsArgs<ExtArgs>
   retest?: boolean | Prisma.Spool$retestArgs<ExtArgs>
+  assignments?: boolean | Prisma.Spool$assignmentsArgs<ExtArgs>
   keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
   previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
@@ -1263,6 +1402,7 @@ export type SpoolInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
   reidentifications?: boolean | Prisma.Spool$reidentificationsArgs<ExtArgs>
   retest?: boolean | Prisma.Spool$retestArgs<ExtArgs>
+  assignments?: boolean | Prisma.Spool$assignmentsArgs<ExtArgs>
   keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
   previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
@@ -1281,6 +1421,7 @@ export type $SpoolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
     submissions: Prisma.$SubmissionPayload<ExtArgs>[]
     reidentifications: Prisma.$SpoolReidentificationPayload<ExtArgs>[]
     retest: Prisma.$RetestPayload<ExtArgs> | null
+    assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     keyReadings: Prisma.$KeyReadingPayload<ExtArgs>[]
     previews: Prisma.$SpoolPreviewsPayload<ExtArgs>[]
   }
@@ -1704,6 +1845,7 @@ export interface Prisma__SpoolClient<T, Null = never, ExtArgs extends runtime.Ty
   submissions<T extends Prisma.Spool$submissionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$submissionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SubmissionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   reidentifications<T extends Prisma.Spool$reidentificationsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$reidentificationsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SpoolReidentificationPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   retest<T extends Prisma.Spool$retestArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$retestArgs<ExtArgs>>): Prisma.Prisma__RetestClient<runtime.Types.Result.GetResult<Prisma.$RetestPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  assignments<T extends Prisma.Spool$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   keyReadings<T extends Prisma.Spool$keyReadingsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$keyReadingsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$KeyReadingPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   previews<T extends Prisma.Spool$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SpoolPreviewsPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
@@ -2209,6 +2351,30 @@ export type Spool$retestArgs<ExtArgs extends runtime.Types.Extensions.InternalAr
    */
   include?: Prisma.RetestInclude<ExtArgs> | null
   where?: Prisma.RetestWhereInput
+}
+
+/**
+ * Spool.assignments
+ */
+export type Spool$assignmentsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Assignment
+   */
+  select?: Prisma.AssignmentSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Assignment
+   */
+  omit?: Prisma.AssignmentOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.AssignmentInclude<ExtArgs> | null
+  where?: Prisma.AssignmentWhereInput
+  orderBy?: Prisma.AssignmentOrderByWithRelationInput | Prisma.AssignmentOrderByWithRelationInput[]
+  cursor?: Prisma.AssignmentWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.AssignmentScalarFieldEnum | Prisma.AssignmentScalarFieldEnum[]
 }
 
 /**

@@ -22,6 +22,12 @@ export const proposalProblems = declareProblems({
     explains:
       'A withdrawal is of an accepted submission, a re-identification of a spool to another variant on record. The detail says what stands in the way and what to do instead.',
   },
+  'proposals/made-before': {
+    status: 409,
+    title: 'You have proposed the same already',
+    explains:
+      'It waits for another person. To say it otherwise, call the first off (POST /v1/proposals/{id}/cancellation), then propose again.',
+  },
   'proposals/other-matter': {
     status: 422,
     title: 'The proposal is about something else',

@@ -78,6 +78,13 @@ export class ProposalsReadModel {
     return { byId: row.byId, isOpen: state === 'open', says: WORDS[state], kind: row.kind, object: row.object };
   }
 
+  /** Id of an open proposal of the same person about the same; null when there is none. */
+  async openTwin(tx: Transaction, about: Pick<Row, 'kind' | 'object' | 'variant' | 'byId'>): Promise<string | null> {
+    const open = { withdrawal: null, reidentification: null, end: null };
+    const twin = await tx.proposal.findFirst({ where: { ...about, ...open }, select: { id: true } });
+    return twin?.id ?? null;
+  }
+
   /** State of a submission that is to be withdrawn; null when there is none that was handed in. */
   async stateOfSubmission(tx: Transaction, reference: string): Promise<string | null> {
     const row = await tx.submission.findUnique({ where: { reference }, select: { state: true } });

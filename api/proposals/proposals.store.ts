@@ -27,6 +27,11 @@ export class ProposalsStore {
     await tx.$queryRaw`SELECT 1 FROM "proposal" WHERE "id" = ${id}::uuid FOR UPDATE`;
   }
 
+  /** One proposal of a person at a time, so that none is made twice at once. */
+  async lockProposer(tx: Transaction, byId: string): Promise<void> {
+    await tx.$queryRaw`SELECT pg_advisory_xact_lock(hashtextextended(${`proposals of ${byId}`}, 0))::text`;
+  }
+
   async end(tx: Transaction, end: NewEnd): Promise<void> {
     await tx.proposalEnd.create({ data: end });
   }

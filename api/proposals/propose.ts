@@ -34,7 +34,11 @@ export class Propose {
           ? whyNotWithdrawn(about.object, await this.proposals.stateOfSubmission(tx, about.object))
           : whyNotReidentified(about.object, about.variant, await this.proposals.spoolAndVariant(tx, about.object, about.variant));
       if (fault) throw new Problem(proposalProblems['proposals/never-possible'], fault.detail, [fault]);
-      const id = await this.store.add(tx, { kind, reason, ...about, byId: actor.accountId, at: this.clock.now() });
+      const byId = actor.accountId;
+      await this.store.lockProposer(tx, byId);
+      const twin = await this.proposals.openTwin(tx, { kind, ...about, byId });
+      if (twin !== null) throw new Problem(proposalProblems['proposals/made-before'], `It is open as ${twin}.`);
+      const id = await this.store.add(tx, { kind, reason, ...about, byId, at: this.clock.now() });
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: `${kind}.proposed`,

@@ -34,6 +34,11 @@ export const submissionProblems = declareProblems({
     title: 'The edition closed in this moment',
     explains: 'The edition is not open any more, so nothing was stored. Ask an editor.',
   },
+  'submissions/too-many-drafts': {
+    status: 409,
+    title: 'You have begun as many drafts as one person may',
+    explains: 'Hand in what is ready, and take away what nobody needs (DELETE /v1/drafts/{reference}).',
+  },
   'submissions/rig-watched': {
     status: 409,
     title: 'A control pull of the rig came in this moment',

@@ -149,6 +149,11 @@ export class SubmissionsStore {
     await tx.submission.update({ where: { id }, data: { state: 'takenBack', version: { increment: 1 } } });
   }
 
+  /** How many drafts somebody has begun in an edition and not handed in. */
+  async countDrafts(tx: Transaction, editionId: string, testerId: string): Promise<number> {
+    return tx.submission.count({ where: { editionId, testerId, state: 'draft' } });
+  }
+
   async createDraft(tx: Transaction, { draft, subject, ...row }: NewDraft): Promise<void> {
     const columns = withBenchDay(toSubmissionColumns({ content: draft, subject }));
     await tx.submission.create({

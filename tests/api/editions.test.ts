@@ -251,6 +251,16 @@ describe('leaving out', () => {
     await exclude('no-edition', 'gannet-20').expect(404);
   });
 
+  test('many who leave out and take back at once all have an answer, and hold up nobody', async () => {
+    await plan('raced').expect(201);
+    await enter('raced', ['gannet-20']).expect(201);
+    const takeBack = async () =>
+      editor.call('delete', '/v1/editions/raced/exclusions/gannet-20').set('If-Match', `"${await versionOf('raced')}"`);
+    const all = [...Array.from({ length: 20 }, () => exclude('raced', 'gannet-20')), ...Array.from({ length: 20 }, takeBack)];
+    const statuses = new Set((await Promise.all([...all, editor.call('get', '/health/ready')])).map(({ status }) => status));
+    expect([...statuses].filter((status) => ![200, 201, 204, 404, 409, 412].includes(status))).toEqual([]);
+  });
+
   test('is not for somebody with a tie to the maker, nor is the way back', async () => {
     const tied = await house.t.caller(['editor']);
     await tied.call('post', '/v1/interests').send({ maker: MAKERS[0].slug, words: 'Sponsored boat.' }).expect(201);

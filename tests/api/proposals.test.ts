@@ -108,6 +108,19 @@ test('what is carried out is not ended', async () => {
   });
 });
 
+test('the same is open once for each person, also of many requests at once; called off, it is proposed anew', async () => {
+  const { reference } = await accepted();
+  const answers = await Promise.all(Array.from({ length: 40 }, () => propose({ kind: 'withdrawal', submission: reference })));
+  const [made] = answers.filter(({ status }) => status === 201);
+  const refused = answers.filter((answer) => answer !== made);
+  expect(refused.map(({ body }) => [body.code, body.detail])).toEqual(
+    Array.from({ length: 39 }, () => ['proposals/made-before', `It is open as ${made!.body.id as string}.`]),
+  );
+  await proposeWithdrawal(b.editor, reference);
+  await end(b.reviewer, made!.body.id as string, 'cancellation').expect(201);
+  await propose({ kind: 'withdrawal', submission: reference }).expect(201);
+});
+
 test('are listed by how they stand', async () => {
   const one = await accepted();
   const open = await proposeWithdrawal(b.reviewer, one.reference);

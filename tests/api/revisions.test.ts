@@ -171,6 +171,21 @@ test('a draft that is taken away is gone, and its number does not come back', as
   expect((await beginDraft()).reference).not.toBe(reference);
 });
 
+test('one person begins at most two hundred drafts, at once too; one that is taken away makes room', async () => {
+  const hoarder = await b.t.caller(['tester']);
+  const begin = () => hoarder.call('post', '/v1/drafts').send({ content: contentFor(b.spool, { specimens: [] }) });
+  const answers = [];
+  for (let i = 0; i < 20; i++) answers.push(...(await Promise.all(Array.from({ length: 11 }, begin))));
+  const begun = answers.filter(({ status }) => status === 201);
+  expect(begun).toHaveLength(200);
+  expect(answers.filter(({ body }) => body.code === 'submissions/too-many-drafts')).toHaveLength(20);
+  await hoarder
+    .call('delete', `/v1/drafts/${begun[0]!.body.reference as string}`)
+    .set('If-Match', '"1"')
+    .expect(204);
+  await begin().expect(201);
+}, 60_000);
+
 test('a draft is handed in once, and is no draft any more', async () => {
   const { reference } = await beginDraft();
   const answer = await revise(b.tester, reference, 1, content()).expect(201);

@@ -53,6 +53,17 @@ test('from sign-in to sign-out: queue, first judgement before earlier results, f
   await signOut(page);
 }, 60_000);
 
+test('what was handed in by somebody who had read the key is shown as not blind, to be answered', async () => {
+  const both = await b.t.caller(['tester', 'editor']);
+  await both.call('get', `/v1/catalogue/spools/${b.spool}`).expect(200);
+  const content = contentFor(b.spool, { specimens: pulls(91) });
+  const { reference } = (await both.call('post', '/v1/submissions').send(content).expect(201)).body as { reference: string };
+  const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`);
+  await page.getByText('Not blind: its tester has read what this spool is').waitFor();
+  expect(await page.getByLabel('Why it stands all the same').count()).toBeGreaterThan(0);
+  await page.close();
+});
+
 test('a question that tells a size or a direction is stopped before it is sent; another comes to its tester', async () => {
   const reference = await handIn(b.otherSpool, 92);
   const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`);

@@ -14,6 +14,7 @@ const KGF_N = 9.80665;
 const EDITION = '2026';
 const SLIPPED = 'gannet-30';
 const LEFT_OUT = 'petrel-20';
+const LOOKED_UP = 'petrel-40';
 
 let t: TestApplication;
 let editor: Caller;
@@ -34,7 +35,9 @@ beforeAll(async () => {
   editor = await t.caller(['editor'], 'E. Sallow');
   reviewer = await t.caller(['reviewer'], 'R. Dunlin');
   testers = [];
-  for (const name of ['A. Fenn', 'B. Holm', 'C. Reed', 'D. Skerry', 'F. Tarn']) testers.push(await t.caller(['tester'], name));
+  for (const name of ['A. Fenn', 'B. Holm', 'C. Reed', 'D. Skerry']) testers.push(await t.caller(['tester'], name));
+  // As in a small house: who looks after the catalogue pulls too.
+  testers.push(await t.caller(['tester', 'editor'], 'F. Tarn'));
   codes = await fitOutHouse(editor);
   await openEdition(
     editor,
@@ -65,7 +68,8 @@ function comparedRows(method: MethodSlug, rig: string): string[] {
   });
 }
 
-test('five testers hand in files of four methods from two rigs', async () => {
+test('five testers hand in files of four methods from two rigs, one of them after looking up what a spool is', async () => {
+  await testers[4]!.call('get', `/v1/catalogue/spools/${codes.get(LOOKED_UP)}`).expect(200);
   const answers = [
     await handIn(testers[0]!, straightRows(VARIANTS.slice(0, 3), 'R1', 'kgf', KGF_N)),
     await handIn(testers[1]!, straightRows(VARIANTS.slice(3), 'R2', 'N', 1)),
@@ -209,6 +213,13 @@ test('the page shows the order that the raw readings give', async () => {
   const order = [...shown.values()].map((row) => Number(/\d+/.exec(row)?.[0]));
   expect(order).toEqual([...order].sort((a, b) => a - b));
   expect(text).toContain('No longer sold anywhere.');
+});
+
+test('what was not tested blind is told on the page of its variant, and on no other', async () => {
+  const pageOf = async (slug: string) => (await t.call('get', `/variants/${slug}/`).expect(200)).text;
+  expect((await pageOf(LOOKED_UP)).match(/, not blind/g)).toHaveLength(1);
+  expect(await pageOf(LOOKED_UP)).toContain('The tester had seen the label or read what the spool is');
+  expect(await pageOf(SLIPPED)).not.toContain('not blind');
 });
 
 test('a reader who doubts it finds where to write', async () => {

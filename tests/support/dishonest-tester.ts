@@ -5,6 +5,7 @@
  */
 import { dishonestScript, own, repeatedSteps } from './dishonest-script.js';
 import type { NamedStep } from './dishonest-script.js';
+import { sweepRoutes } from './sweep-routes.js';
 import { buildTwoHouses } from './two-houses.js';
 
 /** Headers that tell of the moment and of how much was asked, not of what was. */
@@ -57,7 +58,7 @@ export async function playDishonestTester(times = 1): Promise<Play> {
   const names = [new Map<string, string>(), new Map<string, string>()] as const;
   const byRoute = new Map<string, Attempts>();
   const repeated = Array.from({ length: times - 1 }, repeatedSteps).flat();
-  for (const [route, call, name] of [...dishonestScript(), ...repeated] as NamedStep[]) {
+  for (const [route, call, name] of [...dishonestScript(), ...sweepRoutes(), ...repeated] as NamedStep[]) {
     const attempts = byRoute.get(route) ?? { tried: 0, answered: 0, bytesThatDiffer: 0, first: null, timesMs: [[], []] };
     byRoute.set(route, attempts);
     const texts: string[] = [];

@@ -109,8 +109,11 @@ async function buildHouse({ line, claims, obtainedOn, foundN }: InventedLine): P
   });
   await b.editor.call('post', '/v1/round-robins/spring/opening').set('If-Match', '"1"').expect(201);
   // Uncompressed: the size of what is compressed depends on ids that are drawn by chance.
-  const plainly = (method: Parameters<Caller['call']>[0], path: string) => cheat.call(method, path).set('Accept-Encoding', 'identity');
-  return { b, spool, cheat: { ...cheat, call: plainly } };
+  const plainly =
+    (way: 'call' | 'browse'): Caller['call'] =>
+    (method, path) =>
+      cheat[way](method, path).set('Accept-Encoding', 'identity');
+  return { b, spool, cheat: { ...cheat, call: plainly('call'), browse: plainly('browse') } };
 }
 
 export const buildTwoHouses = async (): Promise<readonly [HouseOfTwo, HouseOfTwo]> => [

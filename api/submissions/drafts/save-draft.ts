@@ -18,6 +18,9 @@ import type { LockedSubmission } from '../submission.js';
 import { EditionsStore } from '../../editions/editions.store.js';
 import { SubmissionsStore } from '../submissions.store.js';
 
+/** Drafts that one person may have begun in an edition: more than the spools of a bench. */
+const MOST_DRAFTS = 200;
+
 /** Keeps a draft as typed: it names edition, spool, method version and bench day, and may lack everything else. */
 @Injectable()
 export class SaveDraft {
@@ -39,6 +42,9 @@ export class SaveDraft {
     return this.database.transaction(async (tx) => {
       const number = await this.editions.takeNumbers(tx, id, 1);
       if (number === null) throw new Problem(submissionProblems['submissions/edition-closed'], `Edition ${slug} is not open any more.`);
+      // The edition is locked since it gave the number: nobody passes the limit by many requests at once.
+      if ((await this.store.countDrafts(tx, id, actor.accountId)) >= MOST_DRAFTS)
+        throw new Problem(submissionProblems['submissions/too-many-drafts'], `You have ${MOST_DRAFTS} drafts in edition ${slug}.`);
       const reference = referenceOf(slug, number);
       await this.store.createDraft(tx, { reference, testerId: actor.accountId, createdAt: this.clock.now(), subject, draft });
       await this.audit.record(tx, { actorId: actor.accountId, action: 'draft.begun', objectType: 'submission', objectId: reference });

@@ -69,13 +69,19 @@ export function decisions(): void {
       people.reviewer.ask('post', '/v1/proposals', { body: { kind: 'withdrawal', submission: one, reason: 'A bent grip.' } }),
       () => accept(one),
     );
-    const propose = () => make(people.reviewer, '/v1/proposals', { kind: 'withdrawal', submission: one, reason: 'A bent grip.' });
-    const [first, second] = [(await propose()).id as string, (await propose()).id as string];
+    const proposal = { kind: 'withdrawal', submission: one, reason: 'A bent grip.' };
+    const first = await make(people.reviewer, '/v1/proposals', proposal);
     expect((await read(people.editor, '/v1/inbox')).items.map(({ code }: { code: string }) => code)).toContain('proposals_open');
-    await story.corrected('a proposal was made twice', async () => {
-      await make(people.reviewer, `/v1/proposals/${first}/cancellation`, { reason: 'Made twice.' });
-      await make(people.editor, `/v1/proposals/${second}/refusal`, { reason: 'It was the other rig.' });
-    });
+    await story.refused(
+      'a proposal is made twice',
+      'proposals/made-before',
+      people.reviewer.ask('post', '/v1/proposals', { body: { ...proposal, reason: 'A grip that was bent.' } }),
+      async () => {
+        await make(people.reviewer, `/v1/proposals/${first.id}/cancellation`, { reason: 'Badly said.' });
+        const second = await make(people.reviewer, '/v1/proposals', { ...proposal, reason: 'A grip that was bent.' });
+        await make(people.editor, `/v1/proposals/${second.id}/refusal`, { reason: 'It was the other rig.' });
+      },
+    );
     expect((await read(people.editor, '/v1/proposals?state=open')).items).toEqual([]);
   });
 

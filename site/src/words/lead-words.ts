@@ -2,11 +2,11 @@ import type { Category, CategoryRow } from '../../../api/contract/documents/rele
 import { couldBeFirstCount, type Marked } from './marks.js';
 import { fullName } from './variant-words.js';
 
-/** `best of the table is one of these 8 (95 %)`, `ahead of all others (95 %)`; empty where the release does not tell the set. */
+/** `the best is one of 8 (95 %)`, `no other could be the best (95 %)`; empty where the release does not tell the set. */
 export function setWords(rows: readonly Marked[]): string {
   const count = couldBeFirstCount(rows);
   if (count === null) return '';
-  if (count <= 1) return 'ahead of all others (95 %)';
+  if (count <= 1) return 'no other could be the best (95 %)';
   return `the best is one of ${count} (95 %)`;
 }
 
@@ -19,6 +19,6 @@ export function leadWords(category: Pick<Category, 'unit'>, rows: readonly Categ
   return `${first.map(({ variant }) => fullName(variant)).join(' and ')}: ${one.figure.value} ${category.unit}${set && `; ${set}`}`;
 }
 
-/** Why two rows whose intervals do not meet can stand too close to call. */
+/** Why two rows whose intervals do not meet can stand too close to call, and more rows in the first group than could be first. */
 export const WHY_APART =
-  'Each interval is for its value alone. Among so many rows some pairs look apart by chance, so a table asks more of a pair before it calls one ahead.';
+  'Each interval is for its value alone. Groups and places allowed hold for all pairs of the table at once, and among so many some look apart by chance: so they ask more of a pair than its two intervals do. Who could be first asks of the first place only.';

@@ -63,6 +63,8 @@ test('by keyboard alone: front page, category, filter, variant, specimen', async
   await tabTo(page, new RegExp(`^a {2}${name}`));
   await page.keyboard.press('Enter');
   await page.waitForURL('**/variants/**');
+  await tabTo(page, /^summary .*Every submission/);
+  await page.keyboard.press('Enter');
   await tabTo(page, /^summary .*specimens counted/);
   await page.keyboard.press('Enter');
   const specimens = page.getByRole('table', { name: /Readings as they were entered/ }).first();
@@ -95,5 +97,16 @@ test('rows are sorted within their groups alone, from the keyboard, and the orde
   await page.click('row-filter summary');
   await page.click('row-filter .all');
   expect(await groups()).toEqual(published);
+  await page.context().close();
+}, 60_000);
+
+test('an address of one submission lands on its readings, open', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  await page.locator('#standings tbody a').first().click();
+  await page.waitForURL('**/variants/**');
+  const details = page.locator('#submissions > details').first();
+  expect(await details.isVisible()).toBe(false);
+  await page.goto(`${page.url()}#${await details.getAttribute('id')}`);
+  await details.getByRole('table').first().waitFor();
   await page.context().close();
 }, 60_000);

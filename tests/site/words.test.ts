@@ -1,5 +1,7 @@
 import type { CategoryDocument, OverallRow, VariantName } from '../../api/contract/documents/release-documents.js';
 import { entriesSentence, valuesSentence } from '../../site/src/words/change-sentences.js';
+import { chanceWords } from '../../site/src/words/chance-words.js';
+import { isWord, term, tokens } from '../../site/src/words/search-terms.js';
 import { setWords } from '../../site/src/words/lead-words.js';
 import { isRuled, markWords } from '../../site/src/words/marks.js';
 import { strengthClass, strengthClassWords } from '../../site/src/words/strength-class.js';
@@ -102,4 +104,13 @@ test('what a method yields is told in words', () => {
   expect(seriesWords({ code: 'untreated', kind: 'breakingForce', treatment: null })).toBe('Breaking force, untreated.');
   expect(seriesWords({ code: 'outline', kind: 'diameterAlongStations', stations: 3 })).toMatch(/at 3 stations/);
   expect(seriesWords({ code: 'mass', kind: 'linearDensity' })).toBe('Mass and length of pieces.');
+});
+
+test('a chance that rounds to certainty is not called certain', () => {
+  expect([0, 1, 99, 100, undefined].map(chanceWords)).toEqual(['<1 %', '1 %', '99 %', '>99 %', 'not stated']);
+});
+
+test('a decimal number is one word of a search, the same with and without its last zero, and no beginning of another', () => {
+  expect(tokens('PE 1.0, 0.20 mm').map(term)).toEqual(['pe', '1', '0.2', 'mm']);
+  expect(['0.20', '20', 'lb'].map(isWord)).toEqual([false, false, true]);
 });

@@ -80,33 +80,42 @@ function isNewEnough(version) {
   return major > OLDEST_NODE[0] || (major === OLDEST_NODE[0] && minor >= OLDEST_NODE[1]);
 }
 
-/** Puts a newer Node where npm scripts find it first, when the machine's own is too old for the program. */
-async function ensureNode() {
-  const isWindows = process.platform === 'win32';
-  const pinned = join(NODE_MODULES, '.bin', isWindows ? 'node.exe' : 'node');
-  if (existsSync(pinned) || isNewEnough(process.versions.node)) return;
-  const name = `node-${isWindows ? 'win' : process.platform}-${process.arch}`;
-  const made = join(NODE_FOLDER, 'node_modules', name);
-  const program = join(made, 'bin', isWindows ? 'node.exe' : 'node');
-  if (!existsSync(program)) {
-    await install(`Installing Node, as ${process.versions.node} of this machine is older than ${OLDEST_NODE.join('.')}`, [
-      '--prefix',
-      NODE_FOLDER,
-    ]);
-    // Headers for compiling add-ons, a third of the whole; nothing here is compiled.
-    rmSync(join(made, 'include'), { recursive: true, force: true });
-  }
-  if (!existsSync(program)) {
+const isWindows = process.platform === 'win32';
+const nodeName = `node-${isWindows ? 'win' : process.platform}-${process.arch}`;
+const nodePackage = join(NODE_FOLDER, 'node_modules', nodeName);
+/** The Node that npm brought, and the place where npm scripts find it first. */
+const nodeProgram = join(nodePackage, 'bin', isWindows ? 'node.exe' : 'node');
+const pinnedNode = join(NODE_MODULES, '.bin', isWindows ? 'node.exe' : 'node');
+/** The Node that runs this may be the one that npm brought, which the installation has just taken from its place. */
+const isOfMachine = ![NODE_FOLDER, NODE_MODULES].some((folder) => process.execPath.startsWith(folder));
+const lacksNode = () => !existsSync(pinnedNode) && !(isOfMachine && isNewEnough(process.versions.node));
+
+/** Fetches a newer Node when the machine's own is too old for the program. */
+async function fetchNode() {
+  if (!lacksNode() || existsSync(nodeProgram)) return;
+  await install(`Installing Node, as ${process.versions.node} of this machine is older than ${OLDEST_NODE.join('.')}`, [
+    '--prefix',
+    NODE_FOLDER,
+  ]);
+  // Headers for compiling add-ons, a third of the whole; nothing here is compiled.
+  rmSync(join(nodePackage, 'include'), { recursive: true, force: true });
+  if (!existsSync(nodeProgram)) {
     fail(
       `npm has no Node of its own for ${process.platform} on ${process.arch}, and this machine's is ${process.versions.node}. ` +
         `Install Node ${OLDEST_NODE.join('.')} or newer, then run the command again.`,
     );
   }
-  mkdirSync(join(NODE_MODULES, '.bin'), { recursive: true });
-  rmSync(pinned, { force: true });
-  if (isWindows) copyFileSync(program, pinned);
-  else symlinkSync(relative(join(NODE_MODULES, '.bin'), program), pinned);
 }
 
-await ensureInstalled();
-await ensureNode();
+function layNodeOut() {
+  if (!lacksNode()) return;
+  mkdirSync(join(NODE_MODULES, '.bin'), { recursive: true });
+  rmSync(pinnedNode, { force: true });
+  if (isWindows) copyFileSync(nodeProgram, pinnedNode);
+  else symlinkSync(relative(join(NODE_MODULES, '.bin'), nodeProgram), pinnedNode);
+}
+
+await Promise.all([ensureInstalled(), fetchNode()]);
+// npm ci empties the place where it is looked for.
+await fetchNode();
+layNodeOut();

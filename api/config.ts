@@ -28,6 +28,14 @@ const configSchema = z.object({
     .regex(/^(\S+ ){4}\S+$/, { error: 'expected five fields of cron in UTC, e.g. 30 2 * * *' })
     .default('30 2 * * *'),
   BACKUP_KEEP: z.coerce.number().int().positive().default(14),
+  OBJECT_STORAGE: z
+    .union([z.literal(''), z.url({ protocol: /^https?$/ })], {
+      error: 'expected the address of a bucket, e.g. https://s3.example.org/results',
+    })
+    .default(''),
+  OBJECT_STORAGE_KEY: z.string().default(''),
+  OBJECT_STORAGE_SECRET: z.string().default(''),
+  OBJECT_STORAGE_REGION: z.string().min(1).default('us-east-1'),
   PATH: z.string().default(''),
   LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('warn'),
 });

@@ -11,9 +11,11 @@ import { randomUUID } from 'node:crypto';
 import { AppModule } from './app.module.js';
 import type { Config } from './config.js';
 import { addHouseMetrics } from './house-metrics.js';
-import { serveOpenApi } from './openapi.js';
+import { serveOpenApi } from './openapi/describe-api.js';
+import { registerAnyPage } from './platform/http/any-page.js';
 import { registerAnswerHeaders } from './platform/http/answer-headers.js';
 import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
+import { registerConditionalReads } from './platform/http/conditional-reads.js';
 import { frameworkErrors } from './platform/http/framework-errors.js';
 import { jsonLog } from './platform/http/json-log.js';
 import { Metrics, MetricsModule } from './platform/http/metrics.module.js';
@@ -72,6 +74,8 @@ async function registerPlugins(fastify: FastifyInstance, config: Config): Promis
   registerBodyRules(fastify);
   await fastify.register(cookie);
   await registerAnswerHeaders(fastify, config);
+  await registerAnyPage(fastify);
+  registerConditionalReads(fastify);
   await fastify.register(compress, { global: true, threshold: 1024 });
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });
   await fastify.register(rateLimit, {

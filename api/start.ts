@@ -1,6 +1,6 @@
 /**
  * `npm start`: everything that the program needs, in one command, on a machine with nothing prepared.
- * Database → migrations → desk → signing key → server and worker → on the first run the demo, or with `--empty` an invitation.
+ * Database → migrations → signing key → server and desk → worker → on the first run the demo, or with `--empty` an invitation.
  */
 import { demoAccounts } from '../prisma/seed/demo-accounts.js';
 import { HOUSE } from '../prisma/seed/house/house-name.js';
@@ -19,7 +19,7 @@ import { say, step } from './platform/start-up/progress.js';
 import { ensureSigningKey } from './platform/start-up/signing-key.js';
 import { readStartOptions } from './platform/start-up/start-options.js';
 import type { StartOptions } from './platform/start-up/start-options.js';
-import { waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
+import { waitUntilPublished, waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
 
 type Environment = Readonly<Record<string, string>>;
 
@@ -34,7 +34,6 @@ async function start(options: StartOptions): Promise<void> {
   const { ownerUrl, programUrl: databaseUrl } = await openDatabase(options, closing);
   await prepareDatabase(options, ownerUrl);
   await letProgramIn(ownerUrl, databaseUrl);
-  await step('Building the desk', () => buildDesk(options.dataFolder, process.env['PATH'] ?? ''));
 
   const contents = await readContents(
     databaseUrl,
@@ -47,13 +46,13 @@ async function start(options: StartOptions): Promise<void> {
   const house = isDemo ? { HOUSE_NAME: HOUSE } : {};
   const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo), ...house };
 
-  const server = await step('Starting the server', () => launchServer(options, env, closing));
+  const server = await step('Starting the server', () => launchBesideDesk(options, env));
   endWith(server.program);
   // The demo publishes its seasons itself, on their own dates; a worker beside it would date them today.
   if (isFirstRun && isDemo) await loadDemo(options, env, server);
   endWith(startProgram(closing, 'The worker', 'api/worker.ts', withAddresses(env, server.url)));
   const isBuilt = await step('Building the site', () => waitUntilSiteIsBuilt(server.url));
-  if (!isBuilt) say('The site is still being built; its pages appear when that is done.');
+  if (!isBuilt) say('The site is not built yet. Where a line above says why, do what it says; else its pages appear when that is done.');
   say(welcome(server.url, isDemo));
   if (isFirstRun && !isDemo) await inviteFirstAdmin(env, server);
 }
@@ -71,6 +70,15 @@ async function prepareDatabase(options: StartOptions, databaseUrl: string): Prom
   await step('Bringing the database up to date', () => applyMigrations(databaseUrl));
 }
 
+/** The desk is built meanwhile; when one fails the other is waited for, so that nothing stays behind. */
+async function launchBesideDesk(options: StartOptions, env: Environment): Promise<RunningServer> {
+  const desk = buildDesk(options.dataFolder, process.env['PATH'] ?? '');
+  const [server, built] = await Promise.allSettled([launchServer(options, env, closing), desk]);
+  if (server.status === 'rejected') throw server.reason;
+  if (built.status === 'rejected') throw built.reason;
+  return server.value;
+}
+
 /** When the server or the worker ends by itself, the rest ends too: half a program helps nobody. */
 function endWith(...programs: readonly Program[]): void {
   for (const program of programs) {
@@ -86,8 +94,24 @@ async function loadDemo(options: StartOptions, env: Environment, server: Running
   say(`The server answers at ${server.url}/ — loading the demo into it, once:`);
   await loadWithMark(options.dataFolder, async () => {
     const loader = startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url));
+    // The first edition is shown as soon as it is published; that it cannot be shown yet does not keep the others from being loaded.
+    const shown = showFirstEdition(loader, env, server).catch((error: unknown) => {
+      if (!closing.isClosing()) console.error((error as Error).message);
+    });
     await runProgram(loader);
+    await shown;
+    await step('Building the site with all editions', () => buildSite(env, server));
   });
+}
+
+async function showFirstEdition(loader: Program, env: Environment, server: RunningServer): Promise<void> {
+  if (!(await waitUntilPublished(loader, server.url))) return;
+  await buildSite(env, server);
+  say(`  The first edition is shown at ${server.url}/ — the others follow.`);
+}
+
+function buildSite(env: Environment, server: RunningServer): Promise<void> {
+  return runProgram(startProgram(closing, 'The build of the site', 'api/build-site-once.ts', withAddresses(env, server.url)));
 }
 
 async function inviteFirstAdmin(env: Environment, server: RunningServer): Promise<void> {

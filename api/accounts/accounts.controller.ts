@@ -6,7 +6,7 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
-import { CurrentActor } from '../platform/http/access.js';
+import { CurrentActor, SESSION_COOKIE } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { isBehindTls } from '../platform/http/answer-headers.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -22,7 +22,6 @@ import { DeclareInterest } from './declare-interest.js';
 import { EndAccess } from './end-access.js';
 import { Invite } from './invite.js';
 import { MakeToken } from './make-token.js';
-import { SESSION_COOKIE } from './session-actor-finder.js';
 import { SignIn } from './sign-in.js';
 
 @Controller('v1')

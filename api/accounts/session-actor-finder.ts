@@ -3,13 +3,11 @@ import type { FastifyRequest } from 'fastify';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
-import { ActorFinder } from '../platform/http/access.js';
+import { ActorFinder, SESSION_COOKIE } from '../platform/http/access.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { toRoles } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import { AccountsStore } from './accounts.store.js';
-
-export const SESSION_COOKIE = 'fairpull_session';
 
 /** Finds the actor by the session cookie of a browser or the bearer token of a program. */
 @Injectable()

@@ -16,6 +16,7 @@ import { Readiness } from './http/readiness.js';
 import { IdempotentAnswersStore } from './http/idempotent-answers.store.js';
 import { Identifiers } from './identifiers/identifiers.js';
 import { Jobs } from './jobs/jobs.js';
+import { ObjectStorage } from './object-storage/object-storage.js';
 
 export interface PlatformOptions {
   readonly config: Config;
@@ -49,6 +50,7 @@ export class PlatformModule implements OnApplicationShutdown {
       FileStore,
       IdempotentAnswersStore,
       Jobs,
+      ObjectStorage,
       Readiness,
     ];
     return { module: PlatformModule, providers, exports: providers };

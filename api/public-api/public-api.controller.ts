@@ -1,4 +1,4 @@
-import { Controller, Get, Header, Param, Query, Req, Res } from '@nestjs/common';
+import { Controller, Get, Param, Query, Req, Res } from '@nestjs/common';
 import { ApiParam } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { problemsAnswer } from '../error-catalogue.js';
@@ -11,8 +11,26 @@ import { PublishedReleases } from '../releases/published-releases.read-model.js'
 import type { KnownRelease } from '../releases/published-releases.read-model.js';
 import { provenanceOf } from './provenance.js';
 import { provenanceQuery, provenanceResponse } from '../contract/documents/provenance.js';
-import { problemsResponse, releasesResponse, signingKeysResponse, standingsQuery } from '../contract/endpoints/public-api.js';
+import {
+  problemsResponse,
+  publishedChecksResponse,
+  publishedLinesResponse,
+  publishedMakersResponse,
+  releasesResponse,
+  signingKeysResponse,
+  standingsQuery,
+  variantHistoryResponse,
+  variantSpecimensResponse,
+} from '../contract/endpoints/public-api.js';
 import type { StandingsQuery } from '../contract/endpoints/public-api.js';
+import {
+  categoryDocumentSchema,
+  editionFileSchema,
+  manifestSchema,
+  methodDocumentSchema,
+  releaseSignatureSchema,
+  variantDocumentSchema,
+} from '../contract/documents/release-documents.js';
 import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument } from '../contract/documents/release-documents.js';
 import type { RigsDocument } from '../contract/documents/rigs-document.js';
 import { PublishedFiles } from './published-files.js';
@@ -22,8 +40,6 @@ import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 const JSON_TYPE = 'application/json';
 /** Of a part of an address that leads to a stored file and is read as a whole. */
 const TEXT = { type: 'string' } as const;
-/** What is made for the asking carries it too, as stored bytes do. */
-const FROM_ANY_PAGE = ['Access-Control-Allow-Origin', '*'] as const;
 const notFound = (what: string) => new Problem(platformProblems['request/not-found'], `Nothing published is called ${what}.`);
 
 @Controller('v1')
@@ -34,14 +50,12 @@ export class PublicApiController {
   ) {}
 
   @Get('releases')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'All published releases, newest edition first.', allow: 'anyone', answer: releasesResponse })
   getReleases() {
     return { items: this.releases.list(), nextCursor: null };
   }
 
   @Get('editions')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Published editions: the current release of each.', allow: 'anyone', answer: releasesResponse })
   getEditions() {
     return { items: this.releases.list().filter(({ status }) => status === 'published'), nextCursor: null };
@@ -50,7 +64,7 @@ export class PublicApiController {
   @Get('releases/:edition/:revision/manifest.json')
   @ApiParam({ name: 'edition', schema: TEXT })
   @ApiParam({ name: 'revision', schema: TEXT })
-  @Endpoint({ summary: 'Manifest of a release: every file with its digest.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({ summary: 'Manifest of a release: every file with its digest.', allow: 'anyone', answer: null, stored: manifestSchema })
   getManifest(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
@@ -58,13 +72,17 @@ export class PublicApiController {
   @Get('releases/:edition/:revision/signature.json')
   @ApiParam({ name: 'edition', schema: TEXT })
   @ApiParam({ name: 'revision', schema: TEXT })
-  @Endpoint({ summary: 'Signature of a release: Ed25519 over its manifest.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({
+    summary: 'Signature of a release: Ed25519 over its manifest.',
+    allow: 'anyone',
+    answer: null,
+    stored: releaseSignatureSchema,
+  })
   getSignature(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('signing-keys')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Public keys that releases are signed with, newest first.', allow: 'anyone', answer: signingKeysResponse })
   getSigningKeys() {
     return { items: this.releases.signingKeys(), nextCursor: null };
@@ -90,7 +108,7 @@ export class PublicApiController {
     summary: 'An edition as published: overall standings, scheme, evidence.',
     allow: 'anyone',
     answer: null,
-    mediaType: JSON_TYPE,
+    stored: editionFileSchema,
   })
   getEdition(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
@@ -98,7 +116,7 @@ export class PublicApiController {
 
   @Get('editions/:edition/standings')
   @ApiParam({ name: 'edition', schema: TEXT })
-  @Endpoint({ summary: 'Overall standings, with the edition they belong to.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({ summary: 'Overall standings, with the edition they belong to.', allow: 'anyone', answer: null, stored: editionFileSchema })
   getOverallStandings(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
@@ -108,7 +126,7 @@ export class PublicApiController {
     summary: 'Standings of a category; filters narrow the rows, places stay as published.',
     allow: 'anyone',
     answer: null,
-    mediaType: JSON_TYPE,
+    stored: categoryDocumentSchema,
   })
   async getStandings(
     @Param('edition') edition: string,
@@ -124,7 +142,6 @@ export class PublicApiController {
   }
 
   @Get('editions/:edition/variants/:variant/provenance')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({
     summary: 'Where the figures of a variant come from: submissions, specimens, readings as entered, instruments, certificates.',
     allow: 'anyone',
@@ -149,7 +166,7 @@ export class PublicApiController {
     summary: 'A variant in an edition: places, figures, claims, every specimen, history.',
     allow: 'anyone',
     answer: null,
-    mediaType: JSON_TYPE,
+    stored: variantDocumentSchema,
   })
   getEditionVariant(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
@@ -157,13 +174,13 @@ export class PublicApiController {
 
   @Get('variants/:variant')
   @ApiParam({ name: 'variant', schema: TEXT })
-  @Endpoint({ summary: 'A variant in the newest edition that has it.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({ summary: 'A variant in the newest edition that has it.', allow: 'anyone', answer: null, stored: variantDocumentSchema })
   getVariant(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('variants/:variant/history')
-  @Endpoint({ summary: 'A variant over all editions, oldest first.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({ summary: 'A variant over all editions, oldest first.', allow: 'anyone', answer: null, stored: variantHistoryResponse })
   async getVariantHistory(@Param('variant') variant: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     const document = await this.releases.document<VariantDocument>(this.newestWith(variant), `documents/variants/${variant}.json`);
     await sendJson(request, reply, { variant: document?.variant, history: document?.history });
@@ -174,7 +191,7 @@ export class PublicApiController {
     summary: 'Every submission and specimen behind the figures of a variant.',
     allow: 'anyone',
     answer: null,
-    mediaType: JSON_TYPE,
+    stored: variantSpecimensResponse,
   })
   async getVariantSpecimens(@Param('variant') variant: string, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     const document = await this.releases.document<VariantDocument>(this.newestWith(variant), `documents/variants/${variant}.json`);
@@ -182,7 +199,12 @@ export class PublicApiController {
   }
 
   @Get('makers')
-  @Endpoint({ summary: 'Makers with their lines, as the newest edition names them.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({
+    summary: 'Makers with their lines, as the newest edition names them.',
+    allow: 'anyone',
+    answer: null,
+    stored: publishedMakersResponse,
+  })
   async getMakers(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     const { makers } = await this.catalogue();
     await sendJson(request, reply, { items: makers, nextCursor: null });
@@ -193,7 +215,7 @@ export class PublicApiController {
     summary: 'Lines with their variants, as the newest edition names them.',
     allow: 'anyone',
     answer: null,
-    mediaType: JSON_TYPE,
+    stored: publishedLinesResponse,
   })
   async getLines(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     const { makers } = await this.catalogue();
@@ -202,7 +224,12 @@ export class PublicApiController {
   }
 
   @Get('checks')
-  @Endpoint({ summary: 'The automatic checks, as the newest edition pinned them.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({
+    summary: 'The automatic checks, as the newest edition pinned them.',
+    allow: 'anyone',
+    answer: null,
+    stored: publishedChecksResponse,
+  })
   async getChecks(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     await sendJson(request, reply, { items: (await this.catalogue()).checks, nextCursor: null });
   }
@@ -210,13 +237,12 @@ export class PublicApiController {
   @Get('methods/:method/versions/:number')
   @ApiParam({ name: 'method', schema: TEXT })
   @ApiParam({ name: 'number', schema: TEXT })
-  @Endpoint({ summary: 'One version of a method, as published.', allow: 'anyone', answer: null, mediaType: JSON_TYPE })
+  @Endpoint({ summary: 'One version of a method, as published.', allow: 'anyone', answer: null, stored: methodDocumentSchema })
   getMethodVersion(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }
 
   @Get('problems')
-  @Header(...FROM_ANY_PAGE)
   @Endpoint({ summary: 'Every kind of problem that the API answers with.', allow: 'anyone', answer: problemsResponse })
   getProblems() {
     return problemsAnswer();

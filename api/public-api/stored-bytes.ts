@@ -1,6 +1,8 @@
 import { Negotiator } from '@fastify/accept-negotiator';
 import { LRUCache } from 'lru-cache';
 import type { IncomingMessage, ServerResponse } from 'node:http';
+import { EXPOSED_HEADERS } from '../platform/http/any-page.js';
+import { hasSeen, REVALIDATE } from '../platform/http/conditional-reads.js';
 import { SMALLEST_TO_PRESS } from '../platform/http/press.js';
 import type { Coding } from '../platform/http/press.js';
 
@@ -22,7 +24,7 @@ interface Heads {
 
 const CACHING: Readonly<Record<Lifetime, string>> = {
   immutable: 'public, max-age=31536000, immutable',
-  revalidate: 'public, max-age=0, must-revalidate',
+  revalidate: REVALIDATE,
 };
 const MOST_HEADERS_KNOWN = 500;
 // The same few values of Accept-Encoding come again and again, and anybody may invent new ones.
@@ -37,11 +39,11 @@ export const codingFor = ({ headers }: IncomingMessage, sizeBytes: number): Codi
 
 /**
  * Makes bytes ready to be sent again and again.
- * @param digest SHA-256 of the plain bytes, hex: the ETag, with the coding of the pressed form (RFC 9110, 8.8.3.3)
+ * @param digest SHA-256 of the plain bytes, hex: the ETag, a weak one for the pressed form, which has other bytes (RFC 9110, 8.8.1)
  * @param coding how the bytes are pressed; null: they are plain
  */
 export function storedBytes(bytes: Buffer, mediaType: string, digest: string, coding: Coding | null): StoredBytes {
-  const etag = coding === null ? `"${digest}"` : `"${digest}-${coding}"`;
+  const etag = coding === null ? `"${digest}"` : `W/"${digest}"`;
   const type = /json|csv|text/.test(mediaType) ? `${mediaType}; charset=utf-8` : mediaType;
   const pressed = coding === null ? [] : ['Content-Encoding', coding];
   const headsFor = (lifetime: Lifetime): Heads => {
@@ -54,13 +56,15 @@ export function storedBytes(bytes: Buffer, mediaType: string, digest: string, co
 const FOR_ANY_PAGE = [
   'Access-Control-Allow-Origin',
   '*',
+  'Access-Control-Expose-Headers',
+  EXPOSED_HEADERS,
   'Cross-Origin-Resource-Policy',
   'cross-origin',
   'X-Content-Type-Options',
   'nosniff',
 ];
 
-/** Sends the bytes, past everything that works on answers; 304 to a client that has them already, in the coding that it would get. */
+/** Sends the bytes, past everything that works on answers; 304 to a client that has them already, in whatever coding. */
 export function sendBytes(
   request: IncomingMessage,
   response: ServerResponse,
@@ -68,9 +72,6 @@ export function sendBytes(
   lifetime: Lifetime,
 ): void {
   const seen = request.headers['if-none-match'];
-  if (seen !== undefined && (seen === etag || isAmong(seen, etag))) response.writeHead(304, heads[lifetime].notModified).end();
+  if (seen !== undefined && (seen === etag || hasSeen(seen, etag))) response.writeHead(304, heads[lifetime].notModified).end();
   else response.writeHead(200, heads[lifetime].whole).end(request.method === 'HEAD' ? undefined : bytes);
 }
-
-const isAmong = (header: string, etag: string): boolean =>
-  header.split(',').some((tag) => ['*', etag].includes(tag.trim().replace(/^W\//, '')));

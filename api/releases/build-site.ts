@@ -5,6 +5,7 @@ import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { withDatabaseLock } from '../platform/database/database-lock.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
+import { CopyOut } from './copy-out.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { runAstro } from './run-astro.js';
 import { SiteSource } from './site-source.js';
@@ -35,16 +36,20 @@ export class BuildSite {
     private readonly releases: ReleasesReadModel,
     private readonly standing: RunStandingChecks,
     private readonly source: SiteSource,
+    private readonly copying: CopyOut,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
   }
 
   /**
-   * One builder at a time; whoever waited finds the site of its releases built already, and does nothing.
+   * One builder at a time; whoever waited finds the site of its releases built already, and does nothing. Object storage follows.
    * @throws Error naming what is wrong with which release; then the site stays as it is
    */
   async run(): Promise<void> {
-    await withDatabaseLock(this.config.DATABASE_URL, 'build of the site', () => this.buildIfStale());
+    await withDatabaseLock(this.config.DATABASE_URL, 'build of the site', async () => {
+      await this.buildIfStale();
+      await this.copying.run();
+    });
   }
 
   private async buildIfStale(): Promise<void> {

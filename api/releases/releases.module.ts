@@ -12,6 +12,7 @@ import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { BuildSite } from './build-site.js';
 import { CallOffRelease } from './call-off-release.js';
+import { CopyOut } from './copy-out.js';
 import { GatherRelease } from './gather-release.js';
 import { PreviewEdition } from './preview-edition.js';
 import { PreviewsController } from './previews.controller.js';
@@ -36,6 +37,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
   providers: [
     BuildSite,
     CallOffRelease,
+    CopyOut,
     GatherRelease,
     PreviewEdition,
     PreviewsStore,

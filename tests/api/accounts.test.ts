@@ -155,7 +155,7 @@ test('the program says that it lives and can work, and describes itself', async 
   await t.call('get', '/health/ready').expect(200);
   const described = await t.call('get', '/v1/openapi.json').expect(200);
   expect(described.body.openapi).toBe('3.1.0');
-  expect(described.body.paths['/v1/sessions'].post.requestBody.content['application/json'].schema.required).toEqual(['email', 'password']);
+  expect(described.body.components.schemas.SignInRequest.required).toEqual(['email', 'password']);
   expect((await t.call('get', '/v1/nowhere').expect(404)).body.code).toBe('request/not-found');
 });
 

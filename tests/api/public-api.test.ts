@@ -1,3 +1,4 @@
+import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
@@ -49,18 +50,37 @@ test('the ETag is the digest; who has it gets 304 without a body', async () => {
   expect((await inject(EDITION_FILE, { 'if-none-match': '"other"' })).statusCode).toBe(200);
 });
 
-test('the gzip form is the same content under an ETag of its own', async () => {
+test('the gzip form is the same content under the same digest, a weak ETag as its bytes are others (RFC 9110, 8.8.1)', async () => {
   const plain = await inject(EDITION_FILE);
   const pressed = await inject(EDITION_FILE, { 'accept-encoding': 'gzip' });
   expect(pressed.headers['content-encoding']).toBe('gzip');
-  expect(pressed.headers['etag']).toBe(`"${shaOf('documents/edition.json')}-gzip"`);
+  expect(pressed.headers['etag']).toBe(`W/${String(plain.headers['etag'])}`);
   expect(pressed.rawPayload.length).toBeLessThan(plain.rawPayload.length);
   expect(gunzipSync(pressed.rawPayload).equals(plain.rawPayload)).toBe(true);
   for (const answer of [plain, pressed]) expect(answer.headers['vary']).toMatch(/accept-encoding/i);
-  const seen = { 'accept-encoding': 'gzip', 'if-none-match': String(plain.headers['etag']) };
-  expect((await inject(EDITION_FILE, seen)).statusCode).toBe(200);
-  const both = { 'accept-encoding': 'gzip', 'if-none-match': String(pressed.headers['etag']) };
-  expect((await inject(EDITION_FILE, both)).statusCode).toBe(304);
+  for (const { headers } of [plain, pressed])
+    expect((await inject(EDITION_FILE, { 'accept-encoding': 'gzip', 'if-none-match': String(headers['etag']) })).statusCode).toBe(304);
+});
+
+test('lists have the digest of what they say as ETag too', async () => {
+  for (const path of [
+    '/v1/editions',
+    '/v1/releases',
+    '/v1/signing-keys',
+    '/v1/problems',
+    '/v1/openapi.json',
+    '/v1/makers',
+    '/v1/commitments',
+  ]) {
+    const answer = await inject(path, { 'accept-encoding': 'identity' });
+    const etag = String(answer.headers['etag']);
+    expect([path, etag.replace('W/', '')]).toEqual([path, `"${createHash('sha256').update(answer.rawPayload).digest('hex')}"`]);
+    for (const coding of ['identity', 'gzip']) {
+      const again = await inject(path, { 'accept-encoding': coding, 'if-none-match': etag });
+      expect([path, again.statusCode, again.rawPayload.length]).toEqual([path, 304, 0]);
+    }
+    expect((await inject(path, { 'if-none-match': '"other"' })).statusCode).toBe(200);
+  }
 });
 
 test('the files of a revision never change; addresses that a later one moves are asked again', async () => {
@@ -70,9 +90,35 @@ test('the files of a revision never change; addresses that a later one moves are
     expect((await inject(`/v1/${path}`)).headers['cache-control']).toBe('public, max-age=0, must-revalidate');
 });
 
-test('any page may read it', async () => {
-  for (const path of [EDITION_FILE, '/v1/editions/2026', '/v1/makers', '/v1/releases', '/v1/editions', '/v1/problems'])
-    expect([path, (await inject(path, { origin: 'https://other.example' })).headers['access-control-allow-origin']]).toEqual([path, '*']);
+const ORIGIN = { origin: 'https://other.example' };
+
+test('any page may read it, and is told of refusals (Fetch standard, CORS protocol)', async () => {
+  const paths = [EDITION_FILE, '/v1/editions/2026', '/v1/makers', '/v1/releases', '/v1/editions', '/v1/problems', '/v1/openapi.json'];
+  for (const path of [...paths, '/v1/editions/1999', '/v1/nowhere', '/v1/variants/none/history']) {
+    const { headers } = await inject(path, ORIGIN);
+    expect([path, headers['access-control-allow-origin'], headers['cross-origin-resource-policy']]).toEqual([path, '*', 'cross-origin']);
+    for (const name of ['ETag', 'Link', 'RateLimit-Remaining', 'Retry-After', 'X-Request-Id'])
+      expect([path, headers['access-control-expose-headers']]).toEqual([path, expect.stringContaining(name)]);
+  }
+});
+
+test('a preflight lets a page ask for what changed and for a part, and for nothing that changes', async () => {
+  const preflight = (method: string, headers: string) =>
+    house.t.app.inject({
+      method: 'OPTIONS',
+      url: EDITION_FILE,
+      headers: { ...ORIGIN, 'access-control-request-method': method, 'access-control-request-headers': headers },
+    });
+  const answer = await preflight('GET', 'if-none-match,range');
+  expect(answer.statusCode).toBe(204);
+  expect(answer.headers['access-control-allow-headers']).toMatch(/If-None-Match.*Range/);
+  expect(answer.headers['access-control-allow-methods']).toBe('GET, HEAD');
+  expect(answer.headers['access-control-allow-headers']).not.toMatch(/authorization/i);
+});
+
+test('what somebody signed in reads is for no other page', async () => {
+  const { headers } = await inject('/v1/accounts', { ...ORIGIN, cookie: 'fairpull_session=none' });
+  expect(headers['access-control-allow-origin']).toBeUndefined();
 });
 
 const rowsOf = async (query: string): Promise<{ slug: string; place: number }[]> => {

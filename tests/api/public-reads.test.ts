@@ -71,7 +71,7 @@ test.each([
   ['gzip', 'gzip', `${FILE}.gz`],
   ['br;q=0, gzip', 'gzip', `${FILE}.gz`],
   ['gzip;q=0', undefined, null],
-])('a client that takes "%s" gets %s, as stored, under an ETag of its own', async (accepts, coding, file) => {
+])('a client that takes "%s" gets %s, as stored', async (accepts, coding, file) => {
   const answer = await read(PATH, { 'accept-encoding': accepts });
   expect(answer.status).toBe(200);
   expect(answer.headers['content-encoding']).toBe(coding);
@@ -94,6 +94,8 @@ test('reads of what is published are not limited; what has to be worked out is',
   const filtered = [];
   for (let i = 0; i < 5; i += 1) filtered.push((await read('/v1/editions/2026/standings/stress?carriers=8')).status);
   expect(filtered).toContain(429);
+  const refused = await read('/v1/editions/2026/standings/stress?carriers=8', { origin: 'https://other.example' });
+  expect([refused.status, refused.headers['access-control-allow-origin']]).toEqual([429, '*']);
 });
 
 test('an address leads to one file, and nowhere else', () => {

@@ -13,13 +13,13 @@ import { workEdition } from '../support/house.js';
 import { erratumFor, fitOutHouse, moveEdition, publish } from '../support/season.js';
 import { joinHouse } from '../support/test-application.js';
 import type { Caller, Method } from '../support/test-application.js';
+import { findEngine } from './find-engine.js';
 import { Traffic } from './traffic.js';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const HERE = fileURLToPath(new URL('.', import.meta.url));
 const SCRATCH = process.env['CONTAINERS_FOLDER'] ?? '/var/tmp/fairpull-containers';
 const PORT = process.env['PORT'] ?? '18080';
-const SKIPPED = 3;
 const URL_OF_HOUSE = `http://127.0.0.1:${PORT}`;
 
 type Run = (program: string, args: readonly string[]) => Promise<string>;
@@ -34,21 +34,7 @@ const expectThat = (what: string, holds: boolean) => {
   if (!holds) faults.push(what);
 };
 
-function findEngine(): Record<string, string> | null {
-  const found = spawnSync(join(HERE, 'engine.sh'), [SCRATCH], { encoding: 'utf8', stdio: ['ignore', 'pipe', 'pipe'] });
-  if (found.status === SKIPPED) {
-    console.log(`SKIPPED: the containers were not checked; ${found.stderr.trim()}.`);
-    return null;
-  }
-  if (found.status !== 0) throw new Error(`engine.sh ended with ${String(found.status)}: ${found.stderr}`);
-  const pairs = found.stdout.split('\n').flatMap((line) => {
-    const [, name, value] = /^(\w+)=(.*)$/.exec(line) ?? [];
-    return name === undefined || value === undefined ? [] : [[name, value] as const];
-  });
-  return Object.fromEntries(pairs);
-}
-
-const engine = findEngine();
+const engine = findEngine(SCRATCH);
 if (engine !== null) {
   await check({
     ...(process.env as Record<string, string>),
@@ -85,7 +71,7 @@ async function check(env: Record<string, string>): Promise<void> {
     say(`the image is built: ${inMb(bytes)} MB, ${inMb(bytes - base)} MB of it above its base`);
     await compose('up', '--detach', '--no-build', '--wait');
     say('everything is up and healthy');
-    await walk(compose);
+    await walk(run, compose);
     await stopGracefully(run, compose);
   } catch (error) {
     faults.push((error as Error).message);
@@ -98,7 +84,7 @@ async function check(env: Record<string, string>): Promise<void> {
   process.exitCode = faults.length === 0 ? 0 : 1;
 }
 
-async function walk(compose: Compose): Promise<void> {
+async function walk(run: Run, compose: Compose): Promise<void> {
   const call = (method: Method, path: string) => request(URL_OF_HOUSE)[method](path);
   const invitation = await compose('exec', '-T', 'api', 'node', 'api/invite-first-admin.js');
   const admin = await enter(call, secretIn(invitation), 'admin');
@@ -134,6 +120,7 @@ async function walk(compose: Compose): Promise<void> {
     await publish(editor, '2026', await erratumFor(editor, '2026', 'catalogueError', 'A name was misread.'));
     await untilShown('/editions/2026/', 'misread');
   });
+  await counted('servers restarted one after the other, again and again', () => restartInTurn(run, compose, traffic));
   await counted('the database restarts', async () => {
     await compose('restart', 'db');
     await untilReady();
@@ -148,6 +135,20 @@ async function walk(compose: Compose): Promise<void> {
   const made = /The backup is in (\S+)\./.exec(backup)?.[1] ?? '';
   const seen = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'check', made);
   expectThat('a backup is made in the container and reads well', seen.includes('Every part is as it was written.'));
+}
+
+/** Until so many requests were answered meanwhile as show what a restart costs; a restarted one is healthy before the next goes. */
+async function restartInTurn(run: Run, compose: Compose, traffic: Traffic): Promise<void> {
+  const until20k = traffic.count + 20_000;
+  const ids = (await compose('ps', '-q', 'api')).trim().split('\n');
+  for (let turn = 0; traffic.count < until20k; turn += 1) {
+    const id = ids[turn % ids.length] ?? '';
+    await run('docker', ['restart', '--time', '30', id]);
+    await until(
+      `${id} is healthy`,
+      async () => (await run('docker', ['inspect', id, '--format', '{{.State.Health.Status}}'])).trim() === 'healthy',
+    );
+  }
 }
 
 function enter(call: (method: Method, path: string) => ReturnType<Caller['call']>, secret: string, role: Role): Promise<Caller> {

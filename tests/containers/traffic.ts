@@ -17,6 +17,11 @@ export class Traffic {
     this.running = Array.from({ length: readers }, (_, nth) => this.read(nth));
   }
 
+  /** Requests so far. */
+  get count(): number {
+    return this.asked;
+  }
+
   /** Counts from here. */
   async during(work: () => Promise<unknown>): Promise<{ asked: number; failures: string[] }> {
     const before = [this.asked, this.failures.length] as const;

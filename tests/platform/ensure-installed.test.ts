@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { cpSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 
@@ -41,9 +41,13 @@ function write(path: string, text: string): void {
 }
 
 /** Runs the program; returns what it called, in order, and what it said. */
-function run(env: Record<string, string> = {}, ...options: string[]): { calls: string[]; exitCode: number | null; said: string } {
+function run(env: Record<string, string> = {}, ...options: string[]): ReturnType<typeof runOn> {
+  return runOn(process.execPath, env, options);
+}
+
+function runOn(node: string, env: Record<string, string>, options: string[]): { calls: string[]; exitCode: number | null; said: string } {
   write('calls', '');
-  const answer = spawnSync(process.execPath, ['.config/ensure-installed.mjs', ...options], {
+  const answer = spawnSync(node, ['.config/ensure-installed.mjs', ...options], {
     cwd: tree,
     encoding: 'utf8',
     env: { ...process.env, npm_execpath: join(tree, 'npm.cjs'), npm_node_execpath: process.execPath, ...env },
@@ -90,4 +94,12 @@ test("a failing installation shows npm's words, ends with 1 and is tried again",
   expect(failed).toMatchObject({ calls: ['npm ci'], exitCode: 1 });
   expect(failed.said).toMatch(/npm ci\), once failed after \d+ s \(exit code 7\)[^]*no network/);
   expect(run().calls).toContain('npm ci');
+});
+
+test('the Node that npm brought is laid out again where an installation took it away, also when it runs this itself', () => {
+  const brought = join(tree, '.config/node/node_modules', `node-${process.platform}-${process.arch}`, 'bin/node');
+  mkdirSync(dirname(brought), { recursive: true });
+  copyFileSync(process.execPath, brought);
+  expect(runOn(brought, {}, [])).toMatchObject({ calls: ['npm ci'], exitCode: 0 });
+  expect(realpathSync(join(tree, 'node_modules/.bin/node'))).toBe(realpathSync(brought));
 });

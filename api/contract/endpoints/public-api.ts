@@ -1,9 +1,18 @@
 import { z } from 'zod';
-import { releaseSummarySchema, signingKeySchema } from '../documents/release-documents.js';
+import {
+  catalogueDocumentSchema,
+  checkDocumentSchema,
+  releaseSummarySchema,
+  signingKeySchema,
+  variantDocumentSchema,
+} from '../documents/release-documents.js';
 
-export const releasesResponse = z.strictObject({ items: z.array(releaseSummarySchema), nextCursor: z.string().nullable() });
+const nextCursor = z.string().nullable().describe('What to send as cursor for the items that follow; null at the end');
+const listOf = <Item extends z.ZodType>(item: Item, order: string) => z.strictObject({ items: z.array(item).describe(order), nextCursor });
 
-export const signingKeysResponse = z.strictObject({ items: z.array(signingKeySchema), nextCursor: z.string().nullable() });
+export const releasesResponse = listOf(releaseSummarySchema, 'Newest edition first');
+
+export const signingKeysResponse = listOf(signingKeySchema, 'Newest first');
 
 /** Filters of a category's standings; each narrows the rows, places stay as published. */
 export const standingsQuery = z.strictObject({
@@ -15,7 +24,29 @@ export const standingsQuery = z.strictObject({
 });
 export type StandingsQuery = z.infer<typeof standingsQuery>;
 
-export const problemsResponse = z.strictObject({
-  items: z.array(z.strictObject({ code: z.string(), status: z.int(), title: z.string(), explains: z.string() })),
-  nextCursor: z.string().nullable(),
-});
+const publishedMaker = catalogueDocumentSchema.shape.makers.element;
+const publishedLine = publishedMaker.shape.lines.element;
+
+export const publishedMakersResponse = listOf(publishedMaker, 'Makers with their lines, by slug');
+
+export const publishedLinesResponse = listOf(
+  publishedLine.extend({ maker: publishedMaker.pick({ slug: true, name: true }).describe('Its maker') }),
+  'Lines with their variants, by maker and line',
+);
+
+export const publishedChecksResponse = listOf(checkDocumentSchema, 'As the edition pinned them');
+
+export const variantHistoryResponse = variantDocumentSchema.pick({ variant: true, history: true });
+
+export const variantSpecimensResponse = variantDocumentSchema.pick({ variant: true, submissions: true });
+
+export const problemKindSchema = z
+  .strictObject({
+    code: z.string().describe('Stable code'),
+    status: z.int().describe('HTTP status'),
+    title: z.string().describe('The kind of problem, in a line'),
+    explains: z.string().describe('What to do about it'),
+  })
+  .describe('A kind of problem that the API answers with');
+
+export const problemsResponse = listOf(problemKindSchema, 'By the part of the program that they come from');

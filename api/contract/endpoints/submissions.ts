@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import { problemSchema } from '../problem.js';
-import { submissionContent } from '../submission-content.js';
 import { SUBMISSION_STATES } from '../submission-states.js';
 
 const decimal = z.string().describe('A decimal number as text');
@@ -106,7 +105,7 @@ export const submissionResponse = z.strictObject({
   draft: z.record(z.string(), z.unknown()).nullable().describe('A draft as typed'),
 });
 
-export const previewResponse = z.strictObject({
+export const submissionPreview = z.strictObject({
   edition: heading.edition,
   spool: heading.spool,
   method: heading.method,
@@ -120,8 +119,8 @@ export const previewResponse = z.strictObject({
   findings: z.array(finding).describe('What the checks found'),
 });
 export const previewAnswer = z.union([
-  previewResponse,
-  z.strictObject({ submissions: z.array(previewResponse).describe('In the order of the file') }),
+  submissionPreview,
+  z.strictObject({ submissions: z.array(submissionPreview).describe('In the order of the file') }),
 ]);
 
 const handedInSummary = submissionSummary.extend({ findings: z.array(finding).describe('What the checks found, in words for its tester') });
@@ -141,12 +140,7 @@ export const handInQuery = z.strictObject({
 /** Body of hand-in and preview, for the description: it is read from the request itself, as it may be a stream. */
 export const handInBody = {
   description: 'One submission as JSON, or CSV with a header row: as text/csv, or as the one file of a form.',
-  schema: {
-    oneOf: [
-      z.toJSONSchema(submissionContent, { io: 'input', unrepresentable: 'any' }) as Record<string, unknown>,
-      { type: 'string', description: 'CSV, UTF-8, at most 50 MB' },
-    ],
-  },
+  schema: { type: 'object' },
 };
 
 const DRAFT_LIMIT = 1_000_000;
@@ -203,5 +197,5 @@ export type SubmissionResponse = z.infer<typeof submissionResponse>;
 export type SubmissionSummary = z.infer<typeof submissionSummary>;
 export type HandedInSummary = z.infer<typeof handedInSummary>;
 export type SubmissionsQuery = z.infer<typeof submissionsQuery>;
-export type PreviewResponse = z.infer<typeof previewResponse>;
+export type PreviewResponse = z.infer<typeof submissionPreview>;
 export type DraftContent = z.infer<typeof draftContent>;

@@ -3,6 +3,9 @@ import type { ExecutionContext } from '@nestjs/common';
 import type { FastifyRequest } from 'fastify';
 import type { Role } from '../../contract/roles.js';
 
+/** Carries the secret of a session. */
+export const SESSION_COOKIE = 'fairpull_session';
+
 /** Who asks. */
 export interface Actor {
   readonly accountId: string;

@@ -1,6 +1,6 @@
 import { applyDecorators, HttpCode, SetMetadata } from '@nestjs/common';
 import { RouteConfig } from '@nestjs/platform-fastify';
-import { ApiBearerAuth, ApiHeader, ApiOperation, ApiResponse } from '@nestjs/swagger';
+import { ApiHeader, ApiOperation, ApiResponse } from '@nestjs/swagger';
 import type { ZodType } from 'zod';
 import type { Access } from './access.js';
 import type { BodyConfig } from './body-rules.js';
@@ -12,6 +12,8 @@ export interface EndpointDeclaration {
   readonly status?: 200 | 201 | 202 | 204;
   /** Schema of the answer; null for no body or for stored bytes. */
   readonly answer: ZodType | null;
+  /** Schema of JSON that is sent as the bytes that are stored. */
+  readonly stored?: ZodType;
   /** Media type of an answer without schema. */
   readonly mediaType?: string;
   /** Whether the change needs If-Match. */
@@ -30,26 +32,22 @@ export const ENDPOINT = Symbol('endpoint');
 
 /** Declares an endpoint: who may call it, what it answers, and its description. A route without it stops the start. */
 export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
-  const { summary, allow, status = 200, answer, mediaType, needsIfMatch, takes, isUnlimited } = declaration;
+  const { summary, allow, status = 200, answer, stored, mediaType, needsIfMatch, takes, needsSession, isUnlimited } = declaration;
+  const schema = answer ?? stored;
   const body: BodyConfig = { takesReadings: takes !== undefined, takesFiles: takes === 'files' };
   const who = allow === 'anyone' ? 'anyone' : allow === 'signedIn' ? 'anybody signed in' : allow.join(', ');
+  const credentials = allow === 'anyone' ? [] : [{ session: [] }, ...(needsSession ? [] : [{ token: [] }])];
   const decorators = [
     SetMetadata(ENDPOINT, declaration),
     RouteConfig({ ...body, ...(isUnlimited ? { rateLimit: false } : {}) }),
     HttpCode(status),
-    ApiOperation({ summary, description: `${summary} For: ${who}.`, ...(allow === 'anyone' ? { security: [] } : {}) }),
+    ApiOperation({ summary, description: `${summary} For: ${who}.`, security: credentials }),
     ApiResponse({
       status,
       description: 'As asked',
-      ...(answer ? { standardSchema: answer } : mediaType ? { content: { [mediaType]: { schema: { type: 'string' } } } } : {}),
-    }),
-    ApiResponse({
-      status: '4XX',
-      description: 'A problem (RFC 9457)',
-      content: { 'application/problem+json': { schema: { $ref: '#/components/schemas/Problem' } } },
+      ...(schema ? { standardSchema: schema } : mediaType ? { content: { [mediaType]: { schema: { type: 'string' } } } } : {}),
     }),
   ];
-  if (allow !== 'anyone') decorators.push(ApiBearerAuth('token'));
   if (needsIfMatch)
     decorators.push(
       ApiHeader({ name: 'If-Match', required: true, description: 'ETag of the resource as last read', schema: { type: 'string' } }),

@@ -39,6 +39,19 @@ export async function waitUntilSiteIsBuilt(url: string): Promise<boolean> {
   return false;
 }
 
+/** Waits until a release is there to read; false when the program that loads them ended before. */
+export async function waitUntilPublished(loader: Program, url: string): Promise<boolean> {
+  while (loader.isRunning()) {
+    const editions = await fetch(`${url}/v1/editions`).then(
+      (answer) => answer.json() as Promise<{ items?: unknown[] }>,
+      () => ({ items: [] }),
+    );
+    if ((editions.items ?? []).length > 0) return true;
+    await pause(ASK_AGAIN_MS);
+  }
+  return false;
+}
+
 /** Empty when ready, else what came instead. */
 async function ask(url: string): Promise<string> {
   try {

@@ -1,11 +1,11 @@
 import { useEffect, useRef, useState } from 'preact/hooks';
 import type { z } from 'zod';
-import { previewResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { submissionPreview } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
 import { NoAnswer } from '../http/problem.js';
 import { wordsOf } from '../words/words-of.js';
 
-export type Preview = z.infer<typeof previewResponse>;
+export type Preview = z.infer<typeof submissionPreview>;
 
 const REST_MS = 250;
 
@@ -19,7 +19,7 @@ export function usePreview(content: object | null): { readonly preview: Preview 
     if (content === null) return;
     const number = (newest.current += 1);
     const timer = setTimeout(() => {
-      ask(previewResponse, 'POST', 'submissions/preview', { body: content }).then(
+      ask(submissionPreview, 'POST', 'submissions/preview', { body: content }).then(
         (answer) => {
           if (number !== newest.current) return;
           setPreview(answer);

@@ -1,6 +1,6 @@
 import { useState } from 'preact/hooks';
 import { z } from 'zod';
-import { handedInAnswer, previewResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { handedInAnswer, submissionPreview } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
@@ -8,7 +8,7 @@ import type { Fault } from '../http/problem.js';
 import { Findings } from '../parts/findings.js';
 import { wordsOf } from '../words/words-of.js';
 
-const filePreview = z.strictObject({ submissions: z.array(previewResponse) });
+const filePreview = z.strictObject({ submissions: z.array(submissionPreview) });
 
 interface Looked {
   readonly name: string;

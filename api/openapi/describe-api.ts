@@ -1,16 +1,17 @@
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { DocumentBuilder, SwaggerModule } from '@nestjs/swagger';
 import type { OpenAPIObject } from '@nestjs/swagger';
-import { z } from 'zod';
 import type { ZodType } from 'zod';
-import type { Config } from './config.js';
+import type { Config } from '../config.js';
+import { SESSION_COOKIE } from '../platform/http/access.js';
+import { problemSchema } from '../contract/problem.js';
+import { submissionContent } from '../contract/submission-content.js';
+import { Components } from './components.js';
 import { describeConventions } from './describe-conventions.js';
-import { problemSchema } from './contract/problem.js';
 
-const converted = (schema: ZodType, io: 'input' | 'output') => {
-  const { $schema: _, ...json } = z.toJSONSchema(schema, { io, unrepresentable: 'any' });
-  return json as Record<string, unknown>;
-};
+/** Names of operations: whatever the method is called, it reads with get and says else what it does. */
+const DONE: Readonly<Record<string, string>> = { post: 'create', put: 'replace', patch: 'change', list: 'get', read: 'get' };
+const operationId = (method: string): string => method.replace(/^(post|put|patch|list|read)(?=[A-Z])/, (verb) => DONE[verb] ?? verb);
 
 /** The OpenAPI 3.1 document, made from the schemas that validate and serialise. */
 export function describeApi(app: NestFastifyApplication, config: Config): OpenAPIObject {
@@ -24,18 +25,27 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
     .setLicense('MIT', 'https://opensource.org/license/mit')
     .addServer(config.PUBLIC_URL)
     .addBearerAuth({ type: 'http', scheme: 'bearer', bearerFormat: 'opaque' }, 'token')
+    .addApiKey(
+      { type: 'apiKey', in: 'cookie', name: SESSION_COOKIE, description: 'Session of a person at a browser (POST /v1/sessions)' },
+      'session',
+    )
+    .addApiKey(
+      { type: 'apiKey', in: 'header', name: 'X-CSRF-Token', description: 'csrfToken of the sign-in, with every change of a session' },
+      'csrf',
+    )
     .build();
+  const components = new Components();
   const document = SwaggerModule.createDocument(app, heading, {
-    operationIdFactory: (_controller, method) => method,
-    standardSchemaConverter: (schema, { schemaType }) => ({ schema: converted(schema as ZodType, schemaType) }),
+    operationIdFactory: (_controller, method) => operationId(method),
+    standardSchemaConverter: (schema, { schemaType }) => ({ schema: components.convert(schema as ZodType, schemaType) }),
   });
-  document.components = {
-    ...document.components,
-    schemas: { ...document.components?.schemas, Problem: converted(problemSchema, 'output') },
-  };
+  components.convert(problemSchema, 'output');
+  components.convert(submissionContent, 'input');
+  document.components = { ...document.components, schemas: components.schemas };
   describeConventions(document);
   return document;
 }
+
 /** Serves the document at /v1/openapi.json and a page to read it at /docs. */
 export function serveOpenApi(app: NestFastifyApplication, config: Config): void {
   SwaggerModule.setup('docs', app, () => describeApi(app, config), { jsonDocumentUrl: 'v1/openapi.json', customSiteTitle: 'Fairpull API' });

@@ -5,6 +5,7 @@ import { isWord, term, tokens } from '../../site/src/words/search-terms.js';
 import { setWords } from '../../site/src/words/lead-words.js';
 import { isRuled, markWords } from '../../site/src/words/marks.js';
 import { strengthClass, strengthClassWords } from '../../site/src/words/strength-class.js';
+import { couldBeFirstWords } from '../../site/src/words/could-be-first-words.js';
 import { decisionWords } from '../../site/src/words/claim-words.js';
 import { placesAllowed } from '../../site/src/words/group-words.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
@@ -36,6 +37,12 @@ test('who could be first is said with a number, and not at all where a release d
   expect(setWords(rows)).toBe('the best is one of 2 (95 %)');
   expect(setWords(rows.slice(1))).toBe('no other could be the best (95 %)');
   expect(setWords([{ place: 1, group: 1 }])).toBe('');
+  expect(
+    setWords([
+      { place: 1, group: 1, couldBeFirst: true },
+      { place: null, group: null, couldBeFirst: true },
+    ]),
+  ).toBe('no other could be the best (95 %)');
 });
 
 test('rated strengths fall into classes in newtons, the lower end within', () => {
@@ -113,4 +120,14 @@ test('a chance that rounds to certainty is not called certain', () => {
 test('a decimal number is one word of a search, the same with and without its last zero, and no beginning of another', () => {
   expect(tokens('PE 1.0, 0.20 mm').map(term)).toEqual(['pe', '1', '0.2', 'mm']);
   expect(['0.20', '20', 'lb'].map(isWord)).toEqual([false, false, true]);
+});
+
+test('a table says who could be the best, of those that are placed', () => {
+  const row = (couldBeFirst: boolean | null, place: number | null = 1) => ({ place, couldBeFirst });
+  expect(couldBeFirstWords([row(true), row(true), row(false), row(true, null)])).toBe(
+    'The best of this table is one of 2 variants of 3, with 95 % confidence.',
+  );
+  expect(couldBeFirstWords([row(true), row(false)])).toContain('the one in first place');
+  expect(couldBeFirstWords([row(true), row(true)])).toContain('rules out none');
+  expect(couldBeFirstWords([row(null), { place: 1 }])).toBeNull();
 });

@@ -6,7 +6,7 @@ import { fullName } from './variant-words.js';
 export function setWords(rows: readonly Marked[]): string {
   const count = couldBeFirstCount(rows);
   if (count === null) return '';
-  if (count <= 1) return 'no other could be the best (95 %)';
+  if (count === 1) return 'no other could be the best (95 %)';
   return `the best is one of ${count} (95 %)`;
 }
 

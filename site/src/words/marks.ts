@@ -12,9 +12,10 @@ export function markWords({ place, group, couldBeFirst }: Marked): string {
   return parts.filter((part) => part !== null).join(', ');
 }
 
-/** How many variants the set holds that has the best of the table with 95 %; null where the release does not tell the set. */
+/** How many of the placed the set holds that has the best of the table with 95 %; null where the release does not tell the set. */
 export function couldBeFirstCount(rows: readonly Marked[]): number | null {
-  return rows.some(({ couldBeFirst }) => typeof couldBeFirst === 'boolean') ? rows.filter(({ couldBeFirst }) => couldBeFirst).length : null;
+  const count = rows.filter(({ place, couldBeFirst }) => place !== null && couldBeFirst === true).length;
+  return count === 0 ? null : count;
 }
 
 /** Whether a thin rule stands above a row: where the set of those that could be first ends, and where placed rows end. */

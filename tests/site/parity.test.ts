@@ -40,9 +40,9 @@ const textOf = (html: string): string =>
 const numbersIn = (text: string): string[] => text.match(/-?\d+(?:\.\d+)?/g) ?? [];
 
 /** Rows of the table of standings: label of the cell → its text. */
-function rowsOf(html: string, mark: 'id="standings"' | 'class="sheet overall"'): Map<string, string>[] {
+function rowsOf(html: string, mark: 'id="standings"' | 'class="sheet overall standings"'): Map<string, string>[] {
   const [, table = ''] = new RegExp(`<table[^>]*${mark}[^>]*>([\\s\\S]*?)</table>`).exec(html) ?? [];
-  return [...table.matchAll(/<tr(?![^>]*group-head)[^>]*>([\s\S]*?)<\/tr>/g)]
+  return [...table.matchAll(/<tr[^>]*>([\s\S]*?)<\/tr>/g)]
     .map(
       ([, row = '']) =>
         new Map(
@@ -91,7 +91,7 @@ test('categories: place, value, interval, places allowed, specimens, testers, ri
 
 test('overall: place, score, and the place in each category', async () => {
   const { overall, scheme } = (await document('edition.json')) as EditionDocument;
-  const shown = rowsOf(await page('editions/2026'), 'class="sheet overall"');
+  const shown = rowsOf(await page('editions/2026'), 'class="sheet overall standings"');
   expect(shown).toHaveLength(overall.length);
   overall.forEach((row, i) => {
     const cells = shown[i]!;

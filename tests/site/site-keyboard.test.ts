@@ -52,15 +52,19 @@ test('by keyboard alone: front page, category, filter, variant, specimen', async
   await tabTo(page, /^a {2}Breaking stress/);
   await page.keyboard.press('Enter');
   await page.waitForURL('**/editions/2026/breaking-stress/');
+  await tabTo(page, /^summary .*Filter/);
+  await page.keyboard.press('Enter');
   await tabTo(page, /^select construction/);
   await page.keyboard.press('ArrowDown');
   await page.waitForURL(/\?construction=/);
-  expect(await page.locator('[role=status]').textContent()).toMatch(/^\d+ of \d+ rows/);
+  expect(await page.locator('[role=status]').textContent()).toMatch(/^Shown: .*: \d+ of \d+\./);
   await page.locator('#standings tbody tr[data-construction]:visible a').first().waitFor();
   const name = (await page.locator('#standings tbody tr[data-construction]:visible a').first().innerText()).slice(0, 12);
   await tabTo(page, new RegExp(`^a {2}${name}`));
   await page.keyboard.press('Enter');
   await page.waitForURL('**/variants/**');
+  await tabTo(page, /^summary .*Every submission/);
+  await page.keyboard.press('Enter');
   await tabTo(page, /^summary .*specimens counted/);
   await page.keyboard.press('Enter');
   const specimens = page.getByRole('table', { name: /Readings as they were entered/ }).first();
@@ -71,23 +75,38 @@ test('by keyboard alone: front page, category, filter, variant, specimen', async
 
 test('rows are sorted within their groups alone, from the keyboard, and the order lives in the address', async () => {
   const page = await open('/editions/2026/breaking-stress/');
-  const groups = () =>
-    page
-      .locator('#standings tbody')
-      .evaluateAll((bodies) =>
-        bodies.map((body) => [...body.querySelectorAll('tr:not(.group-head) a')].map((link) => link.textContent ?? '')),
-      );
+  const groups = async () => {
+    const rows = await page
+      .locator('#standings tbody tr')
+      .evaluateAll((all) => all.map((row) => [row.getAttribute('data-group') ?? '', row.querySelector('a')?.textContent ?? ''] as const));
+    const runs: string[][] = [];
+    rows.forEach(([group, name], index) => (group === rows[index - 1]?.[0] ? runs.at(-1)!.push(name) : runs.push([name])));
+    return runs;
+  };
   const published = await groups();
+  await page.click('row-filter summary');
   await page.locator('select[name=order]').focus();
   await page.keyboard.press('ArrowDown');
   await page.waitForURL('**/?order=name');
   const sorted = await groups();
   expect(sorted).toEqual(published.map((names) => names.toSorted((one, other) => one.localeCompare(other, 'en', { numeric: true }))));
   expect(sorted).not.toEqual(published);
-  expect(await page.locator('row-filter [role=status]').textContent()).toMatch(/Within each group by name\.$/);
+  expect(await page.locator('row-filter [role=status]').textContent()).toMatch(/within each group by name\./);
   await page.reload();
   expect(await groups()).toEqual(sorted);
-  await page.click('row-filter button');
+  await page.click('row-filter summary');
+  await page.click('row-filter .all');
   expect(await groups()).toEqual(published);
+  await page.context().close();
+}, 60_000);
+
+test('an address of one submission lands on its readings, open', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  await page.locator('#standings tbody a').first().click();
+  await page.waitForURL('**/variants/**');
+  const details = page.locator('#submissions > details').first();
+  expect(await details.isVisible()).toBe(false);
+  await page.goto(`${page.url()}#${await details.getAttribute('id')}`);
+  await details.getByRole('table').first().waitFor();
   await page.context().close();
 }, 60_000);

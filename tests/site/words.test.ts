@@ -1,7 +1,13 @@
+import type { CategoryDocument, OverallRow, VariantName } from '../../api/contract/documents/release-documents.js';
+import { entriesSentence, valuesSentence } from '../../site/src/words/change-sentences.js';
+import { chanceWords } from '../../site/src/words/chance-words.js';
+import { isWord, term, tokens } from '../../site/src/words/search-terms.js';
+import { setWords } from '../../site/src/words/lead-words.js';
+import { isRuled, markWords } from '../../site/src/words/marks.js';
+import { strengthClass, strengthClassWords } from '../../site/src/words/strength-class.js';
 import { couldBeFirstWords } from '../../site/src/words/could-be-first-words.js';
-import { byGroup } from '../../site/src/words/by-group.js';
 import { decisionWords } from '../../site/src/words/claim-words.js';
-import { groupWords, placesAllowed } from '../../site/src/words/group-words.js';
+import { placesAllowed } from '../../site/src/words/group-words.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { nameOf } from '../../site/src/words/quantity-words.js';
 import { seriesWords } from '../../site/src/words/series-words.js';
@@ -15,18 +21,53 @@ test('blanks bring the decimal points of a column under each other and leave the
   expect(column.map((value) => padToPoint(value, places))).toEqual(['\u2008\u2007\u2007\u2007', '\u2007\u2007', '']);
 });
 
-test('rows are cut where the group changes, and stay in published order', () => {
-  const rows = [
-    { group: 1, slug: 'a' },
-    { group: 1, slug: 'b' },
-    { group: 2, slug: 'c' },
-    { group: null, slug: 'd' },
-  ];
-  expect(byGroup(rows).map(({ group, rows: members }) => [group, members.map(({ slug }) => slug).join('')])).toEqual([
-    [1, 'ab'],
-    [2, 'c'],
-    [null, 'd'],
-  ]);
+const rows = [
+  { place: 1, group: 1, couldBeFirst: true },
+  { place: 2, group: 1, couldBeFirst: true },
+  { place: 3, group: 2, couldBeFirst: false },
+  { place: null, group: null, couldBeFirst: false },
+];
+
+test('a thin rule stands where the set of those that could be first ends, and above those without a place; nowhere else', () => {
+  expect(rows.map((_, index) => isRuled(rows, index))).toEqual([false, false, true, true]);
+  expect(rows.map(markWords)).toEqual(['could be first, group 1', 'could be first, group 1', 'group 2', 'not placed']);
+});
+
+test('who could be first is said with a number, and not at all where a release does not tell it', () => {
+  expect(setWords(rows)).toBe('the best is one of 2 (95 %)');
+  expect(setWords(rows.slice(1))).toBe('no other could be the best (95 %)');
+  expect(setWords([{ place: 1, group: 1 }])).toBe('');
+  expect(
+    setWords([
+      { place: 1, group: 1, couldBeFirst: true },
+      { place: null, group: null, couldBeFirst: true },
+    ]),
+  ).toBe('no other could be the best (95 %)');
+});
+
+test('rated strengths fall into classes in newtons, the lower end within', () => {
+  expect(['24.9', '25', '92.4', '1200', null].map(strengthClass)).toEqual(['0', '25', '75', '1000', null]);
+  expect(strengthClassWords('75')).toBe('75 to 100 N');
+  expect(strengthClassWords('1000')).toBe('1000 N and more');
+});
+
+const variant = (line: string) => ({ line: { slug: 'x', name: line }, size: 'PE 1.0' }) as VariantName;
+const changed = (line: string, percent: string, kind = 'changed') => ({ variant: variant(line), change: { kind, percent } });
+
+test('what changed is told largest first, what moved within noise is counted and not named', () => {
+  const document = {
+    category: { name: 'Knot' },
+    rows: [changed('A', '2.0'), changed('B', '-9.1'), changed('C', '1.0', 'withinNoise'), changed('D', '3.0'), changed('E', '4.0')],
+  };
+  expect(valuesSentence([document as CategoryDocument])).toBe(
+    '4 of 5 values changed beyond noise: B PE 1.0 (Knot −9.1 %), E PE 1.0 (Knot +4.0 %), D PE 1.0 (Knot +3.0 %) and 1 more.',
+  );
+});
+
+test('who is new and who is gone is named, and that nobody is', () => {
+  const overall = [{ variant: variant('A'), movement: { kind: 'new' } }] as OverallRow[];
+  expect(entriesSentence({ overall }, [variant('B'), variant('C')])).toBe('1 is new (A PE 1.0); 2 are gone (B PE 1.0, C PE 1.0).');
+  expect(entriesSentence({ overall: [] }, [])).toBe('The same variants were tested.');
 });
 
 test('an interval that is not stated is said, never made up', () => {
@@ -46,17 +87,6 @@ test('a change within noise shows no percentage, so that none is read into it', 
   expect(changeWords({ kind: 'notComparable', percent: null })).toBe('not comparable');
   expect(changeWords({ kind: 'changed', percent: '4.0' })).toBe('+4.0 %');
   expect(changeWords({ kind: 'changed', percent: '-4.0' })).toBe('-4.0 %');
-});
-
-test('a group whose rows others stand between says how many it has in all, and is continued by its name', () => {
-  const runs = byGroup([{ group: 1 }, { group: 2 }, { group: 1 }, { group: 1 }]);
-  expect(runs.map(({ group, count, isContinued }) => [group, count, isContinued])).toEqual([
-    [1, 3, false],
-    [2, 1, false],
-    [1, 3, true],
-  ]);
-  expect(groupWords(1, 3)).toEqual({ name: 'Top group', says: '3 variants, too close to call among themselves' });
-  expect(groupWords(1, 3, true)).toEqual({ name: 'Top group, continued', says: 'of 3 variants in all' });
 });
 
 test.each([
@@ -81,6 +111,15 @@ test('what a method yields is told in words', () => {
   expect(seriesWords({ code: 'untreated', kind: 'breakingForce', treatment: null })).toBe('Breaking force, untreated.');
   expect(seriesWords({ code: 'outline', kind: 'diameterAlongStations', stations: 3 })).toMatch(/at 3 stations/);
   expect(seriesWords({ code: 'mass', kind: 'linearDensity' })).toBe('Mass and length of pieces.');
+});
+
+test('a chance that rounds to certainty is not called certain', () => {
+  expect([0, 1, 99, 100, undefined].map(chanceWords)).toEqual(['<1 %', '1 %', '99 %', '>99 %', 'not stated']);
+});
+
+test('a decimal number is one word of a search, the same with and without its last zero, and no beginning of another', () => {
+  expect(tokens('PE 1.0, 0.20 mm').map(term)).toEqual(['pe', '1', '0.2', 'mm']);
+  expect(['0.20', '20', 'lb'].map(isWord)).toEqual([false, false, true]);
 });
 
 test('a table says who could be the best, of those that are placed', () => {

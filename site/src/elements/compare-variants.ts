@@ -1,3 +1,5 @@
+import { chanceWords } from '../words/chance-words.js';
+
 interface Compared {
   readonly slug: string;
   readonly name: string;
@@ -99,7 +101,7 @@ function chances({ pairs }: Edition, variants: readonly Chosen[]): HTMLElement {
     placed,
     placed.map((row): [Cell, ...Cell[]] => [
       row.name,
-      ...placed.map((column) => (row === column ? 'itself' : `${pairs.aheadPercent[at(row)]?.[at(column)] ?? '?'} %`)),
+      ...placed.map((column) => (row === column ? 'itself' : chanceWords(pairs.aheadPercent[at(row)]?.[at(column)]))),
     ]),
   );
 }

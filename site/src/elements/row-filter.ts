@@ -1,12 +1,23 @@
+type Field = HTMLSelectElement | HTMLInputElement;
+
 /** Shows only the rows of a table that have what is chosen, sorted within their groups; the choice lives in the address, so that it can be sent and kept. */
 class RowFilter extends HTMLElement {
   connectedCallback() {
+    const details = this.querySelector('details');
     this.read();
     this.apply();
     this.addEventListener('change', () => this.write());
-    this.querySelector('button')?.addEventListener('click', () => {
-      for (const select of this.selects) select.value = '';
+    this.querySelector('.all')?.addEventListener('click', () => {
+      for (const field of this.fields) field.value = '';
       this.write();
+    });
+    const close = () => {
+      details?.removeAttribute('open');
+      details?.querySelector('summary')?.focus();
+    };
+    this.querySelector('.done')?.addEventListener('click', close);
+    this.addEventListener('keydown', ({ key }) => {
+      if (key === 'Escape' && details?.open) close();
     });
     addEventListener('popstate', () => {
       this.read();
@@ -16,60 +27,83 @@ class RowFilter extends HTMLElement {
 
   private readonly published = new Map<HTMLElement, number>();
 
-  private get selects() {
-    return [...this.querySelectorAll('select')];
+  private get fields() {
+    return [...this.querySelectorAll<Field>('select, input')];
   }
 
   private read() {
     const chosen = new URLSearchParams(location.search);
-    for (const select of this.selects) {
-      const value = chosen.get(select.name) ?? '';
-      select.value = [...select.options].some((option) => option.value === value) ? value : '';
+    for (const field of this.fields) {
+      const value = chosen.get(field.name) ?? '';
+      const isKnown = !(field instanceof HTMLSelectElement) || [...field.options].some((option) => option.value === value);
+      field.value = isKnown ? value : '';
     }
   }
 
   private write() {
     const chosen = new URLSearchParams();
-    for (const { name, value } of this.selects) if (value) chosen.set(name, value);
+    for (const { name, value } of this.fields) if (value) chosen.set(name, value);
     const query = chosen.toString();
     history.replaceState(null, '', query ? `?${query}` : location.pathname);
     this.apply();
   }
 
   private apply() {
-    const chosen = this.selects.filter(({ name, value }) => name !== 'order' && value !== '');
+    const chosen = this.fields.filter(({ name, value }) => name !== 'order' && value !== '');
     const order = this.querySelector<HTMLSelectElement>('select[name=order]');
-    const bodies = document.getElementById(this.dataset['table'] ?? '')?.querySelectorAll('tbody') ?? [];
-    let [shown, all] = [0, 0];
-    for (const body of bodies) {
-      const rows = [...body.querySelectorAll<HTMLElement>('tr:not(.group-head)')];
-      this.sort(body, rows, order?.value ?? '');
-      for (const row of rows) row.hidden = chosen.some(({ name, value }) => row.dataset[name] !== value);
-      const count = rows.filter(({ hidden }) => !hidden).length;
-      body.hidden = count === 0;
-      shown += count;
-      all += rows.length;
-    }
-    const count = chosen.length === 0 ? `All ${all} rows.` : `${shown} of ${all} rows. Places and groups stay those of the whole table.`;
-    this.tell(order && order.value !== '' ? `${count} Within each group by ${order.selectedOptions[0]?.text ?? order.value}.` : count);
+    const body = document.getElementById(this.dataset['table'] ?? '')?.querySelector('tbody');
+    if (!body) return;
+    const rows = [...body.querySelectorAll<HTMLElement>('tr')];
+    this.sort(body, rows, order?.value ?? '');
+    for (const row of rows) row.hidden = !chosen.every((field) => holds(field, row));
+    const shown = rows.filter(({ hidden }) => !hidden).length;
+    const count = chosen.length === 0 ? `all ${rows.length}` : `${chosen.map(wordsOf).join(', ')}: ${shown} of ${rows.length}`;
+    const sorted = order && order.value !== '' ? `; within each group by ${order.selectedOptions[0]?.text ?? order.value}` : '';
+    this.tell(count + sorted);
   }
 
   /** Rows never leave their group: within one the published order may be chance. */
   private sort(body: HTMLElement, rows: readonly HTMLElement[], by: string) {
     for (const row of rows) if (!this.published.has(row)) this.published.set(row, this.published.size);
+    const at = (row: HTMLElement) => this.published.get(row) ?? 0;
+    const inOrder = rows.toSorted((one, other) => at(one) - at(other));
     const keyOf = (row: HTMLElement) => (by === 'name' ? (row.querySelector('a')?.textContent ?? '') : (row.dataset[by] ?? ''));
-    const sorted = [...rows].sort(
-      (one, other) =>
-        (by === '' ? 0 : keyOf(one).localeCompare(keyOf(other), 'en', { numeric: true })) ||
-        (this.published.get(one) ?? 0) - (this.published.get(other) ?? 0),
-    );
+    const compare = (one: HTMLElement, other: HTMLElement) =>
+      (by === '' ? 0 : keyOf(one).localeCompare(keyOf(other), 'en', { numeric: true })) || at(one) - at(other);
+    const sorted = runsOf(inOrder).flatMap((run) => run.toSorted(compare));
     if (sorted.some((row, index) => row !== rows[index])) body.append(...sorted);
   }
 
-  private tell(sentence: string) {
-    const status = this.querySelector('[role=status]');
-    if (status) status.textContent = sentence;
+  private tell(words: string) {
+    const [state, status] = [this.querySelector('.state'), this.querySelector('[role=status]')];
+    if (state) state.textContent = words;
+    if (status) status.textContent = `Shown: ${words}. Places and groups stay those of the whole table.`;
   }
+}
+
+/** Neighbours of one group. */
+function runsOf(rows: readonly HTMLElement[]): HTMLElement[][] {
+  const runs: HTMLElement[][] = [];
+  for (const row of rows) {
+    const run = runs.at(-1);
+    if (run && run[0]?.dataset['group'] === row.dataset['group']) run.push(row);
+    else runs.push([row]);
+  }
+  return runs;
+}
+
+/** Whether a row has what a field asks for: the same, or within an end of a range. */
+function holds({ name, value }: Field, row: HTMLElement): boolean {
+  const [, quantity, end] = /^(.+)-(from|to)$/.exec(name) ?? [];
+  if (quantity === undefined) return row.dataset[name] === value;
+  const own = row.dataset[quantity];
+  if (own === undefined) return false;
+  return end === 'from' ? Number(own) >= Number(value) : Number(own) <= Number(value);
+}
+
+function wordsOf(field: Field): string {
+  if (field instanceof HTMLSelectElement) return field.selectedOptions[0]?.text ?? field.value;
+  return `${field.name.replace('-', ' ')} ${field.value} mm`;
 }
 
 customElements.define('row-filter', RowFilter);

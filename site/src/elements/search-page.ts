@@ -1,4 +1,5 @@
 import MiniSearch from 'minisearch';
+import { isWord, term, tokens } from '../words/search-terms.js';
 
 interface Entry {
   readonly id: string;
@@ -34,7 +35,13 @@ class SearchPage extends HTMLElement {
     history.replaceState(null, '', address);
     this.show(
       words,
-      words === '' ? [] : ((await this.loaded()).search(words, { prefix: true, fuzzy: 0.2, combineWith: 'AND' }) as unknown as Entry[]),
+      words === ''
+        ? []
+        : ((await this.loaded()).search(words, {
+            prefix: isWord,
+            fuzzy: (word) => isWord(word) && 0.2,
+            combineWith: 'AND',
+          }) as unknown as Entry[]),
     );
   }
 
@@ -42,7 +49,12 @@ class SearchPage extends HTMLElement {
     this.index ??= fetch('/search-index.json')
       .then((answer) => answer.json() as Promise<Entry[]>)
       .then((entries) => {
-        const index = new MiniSearch<Entry>({ fields: ['name', 'more', 'kind'], storeFields: ['name', 'more', 'kind'] });
+        const index = new MiniSearch<Entry>({
+          fields: ['name', 'more', 'kind', 'also'],
+          storeFields: ['name', 'more', 'kind'],
+          tokenize: tokens,
+          processTerm: term,
+        });
         index.addAll(entries);
         return index;
       });

@@ -1,26 +1,91 @@
 import { loadReleases } from '../release/load-releases.js';
 import { addressesOf } from '../release/addresses.js';
+import { rowOf } from '../release/by-slug.js';
+import type { Release } from '../release/load-release.js';
+import { measuresOf, type Measures } from '../release/measures-of.js';
 import { methodWords } from '../words/method-words.js';
 import { fullName, makeWords } from '../words/variant-words.js';
 
-/** Everything that can be looked for by name: makers, lines, variants and methods, each once. */
+interface Entry {
+  id: string;
+  kind: string;
+  name: string;
+  /** Shown below the name, and looked through as well. */
+  more: string;
+  /** Looked through and not shown. */
+  also?: string;
+}
+
+/** Everything that can be looked for: makers, lines, variants with their figures, methods with their knots, errata; each once, of its newest edition. */
 export async function GET(): Promise<Response> {
   const { current } = await loadReleases();
-  const found = new Map<string, { id: string; kind: string; name: string; more: string }>();
-  for (const release of current) {
-    const { edition, revision, makers, methods } = await release.catalogue();
-    const addresses = await addressesOf(edition.slug, revision);
-    const add = (id: string | null, kind: string, name: string, more = '') => {
-      if (id !== null && !found.has(`${kind} ${name}`)) found.set(`${kind} ${name}`, { id, kind, name, more });
-    };
-    for (const maker of makers) {
-      add(`/makers/${maker.slug}/`, 'maker', maker.name);
-      for (const line of maker.lines) {
-        add(`/lines/${line.slug}/`, 'line', `${maker.name} ${line.name}`, makeWords(line));
-        for (const variant of line.variants) add(addresses.variant(variant.slug), 'variant', fullName(variant), makeWords(variant));
-      }
+  const found = new Map<string, Entry>();
+  for (const release of current)
+    for (const entry of await entriesOf(release)) {
+      const key = `${entry.kind} ${entry.name}`;
+      if (!found.has(key)) found.set(key, entry);
     }
-    for (const { slug, number } of methods) add(`/methods/${slug}/${number}/`, 'method', `${methodWords(slug)}, version ${number}`);
-  }
   return Response.json([...found.values()]);
+}
+
+async function entriesOf(release: Release): Promise<Entry[]> {
+  const [{ makers, methods }, variants] = [await release.catalogue(), await variantsOf(release)];
+  const { edition, revision, erratum } = release.summary;
+  const named = makers.flatMap((maker): Entry[] => [
+    { id: `/makers/${maker.slug}/`, kind: 'maker', name: maker.name, more: '' },
+    ...maker.lines.map((line) => ({ id: `/lines/${line.slug}/`, kind: 'line', name: `${maker.name} ${line.name}`, more: makeWords(line) })),
+  ]);
+  const errata: Entry[] = erratum
+    ? [
+        {
+          id: `/editions/${edition}/#erratum`,
+          kind: 'erratum',
+          name: `Erratum: ${release.summary.editionName}, revision ${revision}`,
+          more: erratum.words,
+          also: 'errata',
+        },
+      ]
+    : [];
+  return [...named, ...variants, ...(await Promise.all(methods.map(({ slug, number }) => methodEntry(release, slug, number)))), ...errata];
+}
+
+async function variantsOf(release: Release): Promise<Entry[]> {
+  const [{ makers }, measures, { overall }] = [await release.catalogue(), await measuresOf(release), await release.edition()];
+  const addresses = await addressesOf(release.summary.edition, release.summary.revision);
+  const variants = makers.flatMap(({ lines }) => lines.flatMap((line) => line.variants.map((variant) => ({ line, variant }))));
+  return variants.flatMap(({ line, variant }) => {
+    const id = addresses.variant(variant.slug);
+    const place = rowOf(overall, variant.slug)?.place;
+    const more = [place ? `place ${place}` : 'no place', ...figureWords(measures.get(variant.slug)), makeWords(line)].join(', ');
+    return id === null
+      ? []
+      : [{ id, kind: 'variant', name: fullName(variant), more, also: labelWords(variant, measures.get(variant.slug)) }];
+  });
+}
+
+const figureWords = (measures: Measures | undefined): string[] =>
+  [measures?.force, measures?.diameter].flatMap((figure) => (figure ? [`${figure.value} ${figure.unit}`] : []));
+
+/** What is on the label as one says it, and the diameter to a hundredth: `20 lb lbf 0.2 mm`. */
+function labelWords(
+  { ratedStrength, peNumber }: { ratedStrength: { value: string; unit: string } | null; peNumber: string | null },
+  measures: Measures | undefined,
+): string {
+  const strength = ratedStrength
+    ? `${ratedStrength.value} ${ratedStrength.unit} ${ratedStrength.unit.replace('lbf', 'lb').replace('kgf', 'kg')}`
+    : '';
+  const diameter = measures?.diameter ? `${Number(measures.diameter.value).toFixed(2)} mm` : '';
+  return [strength, peNumber ? `PE ${peNumber}` : '', diameter].filter(Boolean).join(' ');
+}
+
+async function methodEntry(release: Release, slug: string, number: number): Promise<Entry> {
+  const { series = [], name } = await release.method(slug, number);
+  const treatments = series.flatMap((one) => (one.kind === 'breakingForce' && one.treatment ? [one.treatment.name] : []));
+  return {
+    id: `/methods/${slug}/${number}/`,
+    kind: 'method',
+    name: `${methodWords(slug)}, version ${number}`,
+    more: treatments.join(', '),
+    also: name,
+  };
 }

@@ -1,0 +1,24 @@
+import type { Category, CategoryRow } from '../../../api/contract/documents/release-documents.js';
+import { couldBeFirstCount, type Marked } from './marks.js';
+import { fullName } from './variant-words.js';
+
+/** `the best is one of 8 (95 %)`, `no other could be the best (95 %)`; empty where the release does not tell the set. */
+export function setWords(rows: readonly Marked[]): string {
+  const count = couldBeFirstCount(rows);
+  if (count === null) return '';
+  if (count === 1) return 'no other could be the best (95 %)';
+  return `the best is one of ${count} (95 %)`;
+}
+
+/** What a person could quote of a category: `Tidewick Brinearrow, PE 1.0, moss green: 2896 MPa; the best is one of 8 (95 %)`. */
+export function leadWords(category: Pick<Category, 'unit'>, rows: readonly CategoryRow[]): string {
+  const first = rows.filter(({ place }) => place === 1);
+  const [one] = first;
+  if (!one) return '';
+  const set = setWords(rows);
+  return `${first.map(({ variant }) => fullName(variant)).join(' and ')}: ${one.figure.value} ${category.unit}${set && `; ${set}`}`;
+}
+
+/** Why two rows whose intervals do not meet can stand too close to call, and more rows in the first group than could be first. */
+export const WHY_APART =
+  'Each interval is for its value alone. Groups and places allowed hold for all pairs of the table at once, and among so many some look apart by chance: so they ask more of a pair than its two intervals do. Who could be first asks of the first place only.';

@@ -1,0 +1,27 @@
+/** What a quiet mark beside a row says: whether its variant could be first, and its group. */
+export interface Marked {
+  place: number | null;
+  group: number | null;
+  couldBeFirst?: boolean | null | undefined;
+}
+
+/** In words, for a reader who sees no mark. */
+export function markWords({ place, group, couldBeFirst }: Marked): string {
+  if (place === null) return 'not placed';
+  const parts = [couldBeFirst ? 'could be first' : null, group === null ? null : `group ${group}`];
+  return parts.filter((part) => part !== null).join(', ');
+}
+
+/** How many of the placed the set holds that has the best of the table with 95 %; null where the release does not tell the set. */
+export function couldBeFirstCount(rows: readonly Marked[]): number | null {
+  const count = rows.filter(({ place, couldBeFirst }) => place !== null && couldBeFirst === true).length;
+  return count === 0 ? null : count;
+}
+
+/** Whether a thin rule stands above a row: where the set of those that could be first ends, and where placed rows end. */
+export function isRuled(rows: readonly Marked[], index: number): boolean {
+  const [before, row] = [rows[index - 1], rows[index]];
+  if (!before || !row) return false;
+  const lastOfFirst = rows.findLastIndex(({ couldBeFirst }) => couldBeFirst === true);
+  return index === lastOfFirst + 1 || (before.place === null) !== (row.place === null);
+}

@@ -1,5 +1,6 @@
 /** The only reader of process.env. */
 import { z } from 'zod';
+import './contract/input-words.js';
 
 const flag = z.enum(['true', 'false']).transform((text) => text === 'true');
 

@@ -67,7 +67,9 @@ export function inputWords(issue: z.core.$ZodRawIssue): string {
         ? `It is missing; expected ${KINDS[issue.expected] ?? 'a value'}`
         : `Found ${shown(input)}, expected ${KINDS[issue.expected] ?? 'another value'}`;
     case 'invalid_value':
-      return input === undefined ? `It is missing; expected ${list(issue.values)}` : `Found ${shown(input)}, expected ${list(issue.values)}`;
+      return input === undefined
+        ? `It is missing; expected ${list(issue.values)}`
+        : `Found ${shown(input)}, expected ${list(issue.values)}`;
     case 'too_small':
       return `Found ${sized(issue.origin, input)}, expected ${issue.inclusive === false ? `more than ${issue.minimum}` : bound(true, issue.origin, issue.minimum)}`;
     case 'too_big':
@@ -78,6 +80,10 @@ export function inputWords(issue: z.core.$ZodRawIssue): string {
       return `Found ${shown(input)}, expected a multiple of ${issue.divisor}`;
     case 'unrecognized_keys':
       return `${issue.keys.map((key) => `"${key}"`).join(', ')}: no such field here; remove it or correct its name`;
+    case 'invalid_union':
+      if (issue.discriminator !== undefined && issue.options)
+        return `Found ${shown(issue.input === undefined ? undefined : (issue.input as Record<string, unknown>)[issue.discriminator])} for its ${issue.discriminator}, expected ${list(issue.options)}`;
+      return `Found ${shown(input)}, expected one of the forms that the description of this field tells`;
     default:
       return `Found ${shown(input)}, expected one of the forms that the description of this field tells`;
   }

@@ -58,6 +58,14 @@ function sized(origin: string, input: unknown): string {
 
 const list = (values: readonly unknown[]): string => `${values.length > 1 ? 'one of ' : ''}${values.map(String).join(', ')}`;
 
+/** Which of several forms an input has is told by one of its fields, or not at all. */
+function unionWords({ input, discriminator, options }: z.core.$ZodRawIssue<z.core.$ZodIssueInvalidUnion>): string {
+  if (discriminator === undefined || !Array.isArray(options))
+    return `Found ${shown(input)}, expected one of the forms that the description of this field tells`;
+  const found = typeof input === 'object' && input !== null ? (input as Record<string, unknown>)[discriminator] : input;
+  return `Found ${shown(found)} as "${discriminator}", expected ${list(options)}`;
+}
+
 /** @returns what was found and what is expected, without a full stop */
 export function inputWords(issue: z.core.$ZodRawIssue): string {
   const { input } = issue;
@@ -81,9 +89,7 @@ export function inputWords(issue: z.core.$ZodRawIssue): string {
     case 'unrecognized_keys':
       return `${issue.keys.map((key) => `"${key}"`).join(', ')}: no such field here; remove it or correct its name`;
     case 'invalid_union':
-      if (issue.discriminator !== undefined && issue.options)
-        return `Found ${shown(issue.input === undefined ? undefined : (issue.input as Record<string, unknown>)[issue.discriminator])} for its ${issue.discriminator}, expected ${list(issue.options)}`;
-      return `Found ${shown(input)}, expected one of the forms that the description of this field tells`;
+      return unionWords(issue);
     default:
       return `Found ${shown(input)}, expected one of the forms that the description of this field tells`;
   }

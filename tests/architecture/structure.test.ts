@@ -12,7 +12,7 @@ const SHARED_STORES = [
 ];
 
 describe('the structure of api/', () => {
-  const { mutualFolders, pastReadModels, writers } = measureStructure();
+  const { mutualFolders, pastReadModels, unusedFormulas, writers } = measureStructure();
 
   test('no two folders import each other', () => {
     expect(mutualFolders).toEqual([]);
@@ -20,6 +20,16 @@ describe('the structure of api/', () => {
 
   test('features meet at read models; they write through four shared stores and nothing else', () => {
     expect([...new Set(pastReadModels.map((arrow) => arrow.split(' → ')[1]))].sort()).toEqual(SHARED_STORES);
+  });
+
+  test('a program uses each formula; what only tests need lies with them', () => {
+    expect(unusedFormulas).toEqual([
+      'api/measurement/claims/monofilament-number.ts',
+      'api/measurement/random/normal-deviate.ts', // by the next alone
+      'api/measurement/ranking/plan-season.ts',
+      'api/measurement/ranking/specimens-and-submissions.ts',
+      'api/measurement/references.ts', // named by docstrings, which a test holds against it
+    ]);
   });
 
   test('each table is written by one file', () => {
@@ -41,7 +51,13 @@ describe('the measure itself', () => {
       'prisma/models/a.prisma',
       'model SpoolLabel {\n  id String\n  @@map("spool_label")\n}\nmodel Pull {\n  id String\n  @@map("pull")\n}\n',
     );
-    write('api/one/one.store.ts', `import '../two/two.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`);
+    write('package.json', '{ "scripts": { "start": "node api/one/one.store.ts" } }');
+    write('api/measurement/used.ts', '');
+    write('api/measurement/unused.ts', '');
+    write(
+      'api/one/one.store.ts',
+      `import '../two/two.js';\nimport '../measurement/used.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`,
+    );
     write('api/two/two.ts', `import '../one/one.read-model.js';\nexport const words = 'UPDATE nothing';\n`);
     write('api/two/two.store.ts', 'await tx.$executeRaw`DELETE FROM "pull" WHERE true`;\nawait tx.spoolLabel.findMany({});\n');
     write('api/one/one.read-model.ts', Array.from({ length: 202 }, () => '//').join('\n'));
@@ -54,6 +70,7 @@ describe('the measure itself', () => {
     const found = measureStructure(root);
     expect(found.mutualFolders).toEqual(['one ↔ two']);
     expect(found.pastReadModels).toEqual(['api/one/one.store.ts → api/two/two.ts']);
+    expect(found.unusedFormulas).toEqual(['api/measurement/unused.ts']);
     expect(found.longFiles).toEqual(['api/one/one.read-model.ts']);
     expect(found.writers).toEqual(
       new Map([

@@ -13,6 +13,8 @@ export interface Structure {
   readonly pastReadModels: readonly string[];
   /** Files of more than 200 lines, generated ones apart. */
   readonly longFiles: readonly string[];
+  /** Files of api/measurement/ that no program comes to by its imports. */
+  readonly unusedFormulas: readonly string[];
   /** Table → files that write it. */
   readonly writers: ReadonlyMap<string, readonly string[]>;
 }
@@ -92,6 +94,31 @@ function tablesWritten({ text, tree }: Source, tables: ReadonlyMap<string, strin
   return [...new Set(written)].filter((table) => known.has(table));
 }
 
+/** Programs: the files of api/ that a command of package.json starts, and what these start by name. */
+function programs(root: string): string[] {
+  const { scripts } = JSON.parse(readFileSync(join(root, 'package.json'), 'utf8')) as { scripts: Record<string, string> };
+  return [
+    ...Object.values(scripts)
+      .join(' ')
+      .matchAll(/\bapi\/\S+\.ts\b/g),
+  ]
+    .map(([path]) => path)
+    .concat('api/main.ts', 'api/worker.ts');
+}
+
+function unusedFormulas(root: string, sources: readonly Source[]): string[] {
+  const byPath = new Map(sources.map((source) => [source.path, source]));
+  const reached = new Set<string>();
+  const waiting = programs(root);
+  for (let path = waiting.pop(); path !== undefined; path = waiting.pop()) {
+    const source = byPath.get(path);
+    if (!source || reached.has(path)) continue;
+    reached.add(path);
+    waiting.push(...importsOf(source));
+  }
+  return [...byPath.keys()].filter((path) => path.startsWith('api/measurement/') && !reached.has(path));
+}
+
 /** Measures the checkout at `root`. */
 export function measureStructure(root = '.'): Structure {
   const sources = sourcesBelow(root);
@@ -108,11 +135,12 @@ export function measureStructure(root = '.'): Structure {
       .filter(([from, to]) => ![from, to].some((path) => SHARED_ROOMS.includes(roomOf(path))) && !/\.(read-model|module)\.ts$/.test(to))
       .map(([from, to]) => `${from} → ${to}`),
     longFiles: sources.filter(({ text }) => text.split('\n').length > LONG + 1).map(({ path }) => path),
+    unusedFormulas: unusedFormulas(root, sources),
     writers,
   };
 }
 
-function print({ mutualFolders, pastReadModels, longFiles, writers }: Structure): void {
+function print({ mutualFolders, pastReadModels, longFiles, unusedFormulas, writers }: Structure): void {
   const several = [...writers].filter(([, files]) => files.length > 1);
   const lines = [
     `folders that import each other: ${mutualFolders.length}`,
@@ -120,6 +148,8 @@ function print({ mutualFolders, pastReadModels, longFiles, writers }: Structure)
     `imports between features past read models: ${pastReadModels.length}, to ${new Set(pastReadModels.map((one) => one.split(' → ')[1])).size} files`,
     `files of more than ${LONG} lines: ${longFiles.length}`,
     ...longFiles.map((path) => `  ${path}`),
+    `files of measurement/ that no program uses: ${unusedFormulas.length}`,
+    ...unusedFormulas.map((path) => `  ${path}`),
     `tables written by more than one file: ${several.length} of ${writers.size}`,
     ...several.map(([table, files]) => `  ${table}: ${files.join(', ')}`),
   ];

@@ -4,7 +4,7 @@
  */
 import { createHash } from 'node:crypto';
 import { decideClaim } from '../../api/measurement/claims/decide-claim.js';
-import { welchTest } from '../../api/measurement/comparison/welch-test.js';
+import { welchTest } from '../measurement/support/formulas/welch-test.js';
 import { moderatedVariances } from '../../api/measurement/consensus/moderated-variances.js';
 import { normalDeviate } from '../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../api/measurement/random/random-stream.js';

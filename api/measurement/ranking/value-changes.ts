@@ -1,6 +1,8 @@
 import { falseDiscoveryAdjusted } from '../comparison/false-discovery.js';
 import { tCdf } from '../distributions/t-distribution.js';
+import type { OwnVariance } from '../consensus/moderated-variances.js';
 import { median } from '../summary/median.js';
+import { ratioVariance } from '../uncertainty/ratio-variance.js';
 
 /** A value of one edition with how well it is known beside the others of its table. */
 export interface ValueInTable {
@@ -51,10 +53,7 @@ export function valueChanges(now: ReadonlyMap<string, ValueInTable>, before: Rea
   const logs = both.map(({ mine, theirs }) => Math.log(mine.value / theirs.value));
   const shift = median(logs);
   const changes = both.map(({ id, mine, theirs }, i) => {
-    const variances = [mine, theirs].map(({ standardUncertainty }) => standardUncertainty ** 2) as [number, number];
-    const variance = variances[0] + variances[1];
-    const welch = variances[0] ** 2 / mine.degreesOfFreedom + variances[1] ** 2 / theirs.degreesOfFreedom;
-    const degreesOfFreedom = welch === 0 ? Infinity : variance ** 2 / welch;
+    const { variance, degreesOfFreedom } = ratioVariance(squared(mine), squared(theirs));
     const standardUncertainty = Math.sqrt(variance);
     const beyond = logs[i]! - shift;
     const isJudged = both.length >= FEWEST_TOLD && standardUncertainty > 0;
@@ -75,3 +74,8 @@ export function valueChanges(now: ReadonlyMap<string, ValueInTable>, before: Rea
     isChange: adjusted[i]! <= MOST_NOISE,
   }));
 }
+
+const squared = ({ standardUncertainty, degreesOfFreedom }: ValueInTable): OwnVariance => ({
+  variance: standardUncertainty ** 2,
+  degreesOfFreedom,
+});

@@ -2,7 +2,7 @@
 import { valueBudgets } from '../../measurement/bench-model/value-budget.js';
 import type { ValueUncertainty, VarianceParts } from '../../measurement/bench-model/value-budget.js';
 import type { FittedSeries } from '../../measurement/bench-model/fit-series.js';
-import { tQuantile } from '../../measurement/distributions/t-distribution.js';
+import { valueInterval } from '../../measurement/uncertainty/value-interval.js';
 import type { ModelEvidence, ModelSeries } from '../../measurement/ranking/model-evidence.js';
 import { productTails } from '../../measurement/ranking/product-tails.js';
 
@@ -70,6 +70,5 @@ export function intervalOf({
   degreesOfFreedom,
 }: Pick<Estimate, 'value' | 'standardUncertainty' | 'degreesOfFreedom'>): { low: number; high: number } | null {
   if (standardUncertainty === null) return null;
-  const halfWidth = standardUncertainty * tQuantile(0.975, Math.min(1e6, Math.max(1, degreesOfFreedom)));
-  return { low: value - halfWidth, high: value + halfWidth };
+  return valueInterval(value, standardUncertainty, degreesOfFreedom);
 }

@@ -1,4 +1,5 @@
 /** The series of readings that results are made of: which specimens of which method, and how they scatter. Pure. */
+import { resolutionUncertainty } from '../../measurement/uncertainty/standard-uncertainty.js';
 import { moderatedVariances } from '../../measurement/consensus/moderated-variances.js';
 import type { OwnVariance } from '../../measurement/consensus/moderated-variances.js';
 import { isTreated } from '../../readings/method-series.js';
@@ -81,6 +82,6 @@ export function editionSeries(part: SeriesPart, submissions: readonly ResultSubm
 }
 
 function ofMean(moderated: OwnVariance | null, n: number, relativeStep: number): OwnVariance | null {
-  const variance = Math.max(moderated?.variance ?? 0, relativeStep ** 2 / 12) / n;
+  const variance = Math.max(moderated?.variance ?? 0, resolutionUncertainty(relativeStep) ** 2) / n;
   return moderated && variance > 0 ? { variance, degreesOfFreedom: moderated.degreesOfFreedom } : null;
 }

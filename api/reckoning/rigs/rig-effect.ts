@@ -1,7 +1,7 @@
 import { pooledBetweenVariance } from '../../measurement/consensus/pooled-between-variance.js';
 import type { MeanWithUncertainty } from '../../measurement/consensus/consensus.js';
 import { mean } from '../../measurement/summary/mean.js';
-import { standardDeviation } from '../../measurement/summary/standard-deviation.js';
+import { repeatabilityUncertainty } from '../../measurement/uncertainty/standard-uncertainty.js';
 import type { ControlChart } from './control-charts.js';
 
 /** What rigs differ by, as the control line tells it. */
@@ -60,6 +60,6 @@ function rigOnLine({ instrument, pulls }: ControlChart): RigOnLine[] {
   const last = counted.at(-1);
   if (!last?.judged?.limits) return [];
   const good = counted.filter(({ judged }) => judged?.state !== 'outOfControl').map(({ meanN }) => meanN);
-  const standardUncertainty = standardDeviation(good) / Math.sqrt(good.length);
+  const standardUncertainty = repeatabilityUncertainty(good);
   return [{ rig: instrument, pulls: good.length, lastDay: last.pull.benchDay, mean: mean(good), standardUncertainty }];
 }

@@ -1,4 +1,5 @@
 /** An edition's results and standings from its evidence. Pure. */
+import { calibrationUncertainty } from '../../measurement/uncertainty/standard-uncertainty.js';
 import { computeStandings } from '../../measurement/ranking/standings.js';
 import type { Standings } from '../../measurement/ranking/standings.js';
 import { parseQuantity } from '../../measurement/units/parse-quantity.js';
@@ -65,7 +66,7 @@ function calibrationOf(submission: SubmissionEvidence, instrument: InstrumentEvi
   const calibration = instrument?.calibrations.find(({ certificate }) => certificate === named);
   if (!calibration) return null;
   const { certificate, expandedUncertaintyPercent, coverageFactor } = calibration;
-  return { certificate, relative: Number(expandedUncertaintyPercent) / Number(coverageFactor) / 100 };
+  return { certificate, relative: calibrationUncertainty(Number(expandedUncertaintyPercent), Number(coverageFactor)) / 100 };
 }
 
 /** Step of the display in the unit of its figures: N of a force, mm of a length. */

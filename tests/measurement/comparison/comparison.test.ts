@@ -1,6 +1,6 @@
 import { equivalenceTest } from '../support/formulas/equivalence-test.js';
-import { pairedTest, welchTest } from '../../../api/measurement/comparison/welch-test.js';
-import type { DifferenceTest } from '../../../api/measurement/comparison/welch-test.js';
+import { pairedTest, welchTest } from '../support/formulas/welch-test.js';
+import type { DifferenceTest } from '../support/formulas/welch-test.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
 

@@ -1,5 +1,5 @@
 import { derSimonianLaird } from '../support/formulas/dersimonian-laird.js';
-import { mandelPaule } from '../../../api/measurement/consensus/mandel-paule.js';
+import { mandelPaule } from '../support/formulas/mandel-paule.js';
 import { moderatedVariances } from '../../../api/measurement/consensus/moderated-variances.js';
 import { pooledBetweenVariance } from '../../../api/measurement/consensus/pooled-between-variance.js';
 import { errorCode } from '../support/error-code.js';

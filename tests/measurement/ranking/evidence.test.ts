@@ -1,4 +1,4 @@
-import { mandelPaule } from '../../../api/measurement/consensus/mandel-paule.js';
+import { mandelPaule } from '../support/formulas/mandel-paule.js';
 import { evidenceOfSubmissions } from '../support/former-ranking/evidence-of-submissions.js';
 import type { SubmissionEvidence } from '../support/former-ranking/evidence.js';
 import { productOfEvidence } from '../support/former-ranking/product-of-evidence.js';

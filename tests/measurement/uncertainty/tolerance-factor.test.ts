@@ -1,5 +1,5 @@
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
-import { specimensForKnownSpread, specimensForOwnSpread } from '../../../api/measurement/uncertainty/specimens-needed.js';
+import { specimensForKnownSpread, specimensForOwnSpread } from '../support/formulas/specimens-needed.js';
 import {
   howeToleranceFactor,
   oneSidedToleranceFactor,

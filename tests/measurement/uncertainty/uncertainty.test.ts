@@ -1,16 +1,16 @@
-import { combineBudget } from '../../../api/measurement/uncertainty/combine-budget.js';
-import type { BudgetComponent } from '../../../api/measurement/uncertainty/combine-budget.js';
-import { coverageFactor } from '../../../api/measurement/uncertainty/coverage-factor.js';
+import { combineBudget } from '../support/formulas/combine-budget.js';
+import type { BudgetComponent } from '../support/formulas/combine-budget.js';
+import { coverageFactor } from '../support/formulas/coverage-factor.js';
 import { propagateDistributions } from '../support/formulas/propagate-distributions.js';
-import { circleStressRelativeUncertainty, combineRelative } from '../../../api/measurement/uncertainty/relative-uncertainty.js';
+import { circleStressRelativeUncertainty, combineRelative } from '../support/formulas/relative-uncertainty.js';
 import {
   calibrationUncertainty,
-  limitsUncertainty,
   repeatabilityUncertainty,
   resolutionUncertainty,
 } from '../../../api/measurement/uncertainty/standard-uncertainty.js';
 import { acceptanceLimit, conformityProbability, guardBandedLimit } from '../../../api/measurement/claims/decide-claim.js';
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
+import { limitsUncertainty } from '../support/formulas/limits-uncertainty.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
 

@@ -1,4 +1,4 @@
-import { mandelPaule } from '../../../../api/measurement/consensus/mandel-paule.js';
+import { mandelPaule } from '../formulas/mandel-paule.js';
 import { requireMeans } from '../../../../api/measurement/consensus/require-means.js';
 import { chiSquareQuantile } from '../../../../api/measurement/distributions/chi-square-distribution.js';
 import { MeasurementError } from '../../../../api/measurement/errors.js';

@@ -2,7 +2,7 @@ import { tCdf } from '../../../../api/measurement/distributions/t-distribution.j
 import { requireProbability } from '../../../../api/measurement/distributions/require-domain.js';
 import { MeasurementError } from '../../../../api/measurement/errors.js';
 import type { SampleSummary } from '../../../../api/measurement/summary/sample-summary.js';
-import { welchTest } from '../../../../api/measurement/comparison/welch-test.js';
+import { welchTest } from './welch-test.js';
 
 export interface EquivalenceTest {
   difference: number;

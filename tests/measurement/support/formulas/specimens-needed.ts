@@ -1,7 +1,7 @@
-import { normalQuantile } from '../distributions/normal-distribution.js';
-import { tQuantile } from '../distributions/t-distribution.js';
-import { requirePositive } from '../figures/require-positive.js';
-import { MeasurementError } from '../errors.js';
+import { normalQuantile } from '../../../../api/measurement/distributions/normal-distribution.js';
+import { tQuantile } from '../../../../api/measurement/distributions/t-distribution.js';
+import { requirePositive } from '../../../../api/measurement/figures/require-positive.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
 
 const MOST_SPECIMENS = 100_000;
 

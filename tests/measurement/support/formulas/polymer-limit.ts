@@ -1,4 +1,4 @@
-import { requirePositive } from '../figures/require-positive.js';
+import { requirePositive } from '../../../../api/measurement/figures/require-positive.js';
 
 const AVOGADRO_PER_MOL = 6.02214076e23;
 

@@ -1,6 +1,6 @@
-import { MeasurementError } from '../errors.js';
-import { requireNotNegative } from '../figures/require-positive.js';
-import { compensatedSum } from '../summary/compensated-sum.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { requireNotNegative } from '../../../../api/measurement/figures/require-positive.js';
+import { compensatedSum } from '../../../../api/measurement/summary/compensated-sum.js';
 
 /** One factor of a product of powers. */
 export interface RelativeFactor {

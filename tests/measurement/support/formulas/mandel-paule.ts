@@ -1,6 +1,6 @@
-import type { Consensus, MeanWithUncertainty } from './consensus.js';
-import { requireMeans } from './require-means.js';
-import { weightedMean } from './weighted-mean.js';
+import type { Consensus, MeanWithUncertainty } from '../../../../api/measurement/consensus/consensus.js';
+import { requireMeans } from '../../../../api/measurement/consensus/require-means.js';
+import { weightedMean } from '../../../../api/measurement/consensus/weighted-mean.js';
 
 const ITERATIONS = 200;
 

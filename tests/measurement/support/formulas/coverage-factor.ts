@@ -1,5 +1,5 @@
-import { tQuantile } from '../distributions/t-distribution.js';
-import { requireDegreesOfFreedom } from '../distributions/require-domain.js';
+import { tQuantile } from '../../../../api/measurement/distributions/t-distribution.js';
+import { requireDegreesOfFreedom } from '../../../../api/measurement/distributions/require-domain.js';
 
 /**
  * Coverage factor for a level of confidence, with the effective degrees of freedom cut to a whole number.

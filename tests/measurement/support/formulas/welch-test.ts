@@ -1,7 +1,7 @@
-import { tCdf, tQuantile } from '../distributions/t-distribution.js';
-import { MeasurementError } from '../errors.js';
-import { sampleSummary } from '../summary/sample-summary.js';
-import type { SampleSummary } from '../summary/sample-summary.js';
+import { tCdf, tQuantile } from '../../../../api/measurement/distributions/t-distribution.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { sampleSummary } from '../../../../api/measurement/summary/sample-summary.js';
+import type { SampleSummary } from '../../../../api/measurement/summary/sample-summary.js';
 
 export interface DifferenceTest {
   /** first less second */

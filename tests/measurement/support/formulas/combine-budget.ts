@@ -1,7 +1,7 @@
-import { requireDegreesOfFreedom } from '../distributions/require-domain.js';
-import { MeasurementError } from '../errors.js';
-import { requireNotNegative } from '../figures/require-positive.js';
-import { compensatedSum } from '../summary/compensated-sum.js';
+import { requireDegreesOfFreedom } from '../../../../api/measurement/distributions/require-domain.js';
+import { MeasurementError } from '../../../../api/measurement/errors.js';
+import { requireNotNegative } from '../../../../api/measurement/figures/require-positive.js';
+import { compensatedSum } from '../../../../api/measurement/summary/compensated-sum.js';
 
 export interface BudgetComponent {
   name: string;

@@ -1,0 +1,31 @@
+import { z } from 'zod';
+import { decimal, slug } from './published-fields.js';
+
+export const sensitivitySchema = z
+  .strictObject({
+    leftOut: z
+      .array(
+        z.strictObject({
+          kind: z.enum(['category', 'tester', 'rig', 'entry']).describe('What is left out'),
+          name: z.string().describe('Code, display name or slug of what is left out'),
+          first: z.array(slug).describe('Variants in first place then'),
+          swappedPairs: z.int().describe('Pairs of variants whose order turns round'),
+          swaps: z.array(z.strictObject({ ahead: slug, behind: slug })).describe('The first of these pairs: who is then ahead of whom'),
+          dropped: z.array(slug).describe('Variants that are then no longer placed'),
+        }),
+      )
+      .describe('The overall order without each category, tester and rig, and without each entry that turns a pair round'),
+    weights: z
+      .strictObject({
+        firstPlaces: z
+          .array(z.strictObject({ variant: slug, percent: decimal }))
+          .describe('Share of all weights, drawn evenly, under which a variant is first'),
+        smallestChange: z
+          .strictObject({ variant: slug, weightMovedPercent: decimal })
+          .nullable()
+          .describe('Smallest part of the weight that, moved to other categories, brings another variant to the first score'),
+      })
+      .nullable()
+      .describe('What first place owes to the weights; null where the scheme knows none'),
+  })
+  .describe('What the overall order hangs on');

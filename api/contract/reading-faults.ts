@@ -23,7 +23,9 @@ export interface ReadingFault {
 export function unitFault(role: string, unit: string, dimension: Dimension): string | null {
   const symbols = Object.entries(UNITS).flatMap(([symbol, known]) => (known.dimension === dimension ? [symbol] : []));
   const isFitting = orNull(() => UNITS[findUnit(unit)].dimension) === dimension;
-  return isFitting ? null : `Found "${unit}"; a ${role} is a ${dimension}: ${symbols.join(', ')}${unitMeant(unit).replace(/^ (.*)\.$/, '. $1')}`;
+  return isFitting
+    ? null
+    : `Found "${unit}"; a ${role} is a ${dimension}: ${symbols.join(', ')}${unitMeant(unit).replace(/^ (.*)\.$/, '. $1')}`;
 }
 
 /** Readings that stand twice for the same role and station. */

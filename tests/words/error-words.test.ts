@@ -5,7 +5,8 @@ import '../../api/contract/input-words.js';
 import { sentencesOf } from './schema-walk.js';
 
 /** Sentences of zod's own, from its English words (zod/v4/locales/en.js). */
-const OF_THE_LIBRARY = /\bInvalid\b|\bUnrecognized\b|Too (small|big)|\breceived\b|expected (string|array|object|boolean|undefined)\b|must match/;
+const OF_THE_LIBRARY =
+  /\bInvalid\b|\bUnrecognized\b|Too (small|big)|\breceived\b|expected (string|array|object|boolean|undefined)\b|must match/;
 /** A name out of the code: twoWords( or twoWords: at the beginning. */
 const OF_THE_CODE = /^[a-z]+[A-Z]\w*: |\w\(\)|\[object |\bundefined\b|\bNaN\b/;
 

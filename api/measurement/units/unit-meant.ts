@@ -13,6 +13,6 @@ const FORCE_MEANT: Readonly<Record<string, string>> = {
 
 /** @returns a sentence that offers the unit of force where one of mass was typed, else nothing; it is offered, never taken */
 export function unitMeant(symbol: string): string {
-  const key = symbol.trim().toLowerCase();
-  return Object.hasOwn(FORCE_MEANT, key) ? ` Where a force is meant, write ${FORCE_MEANT[key]}.` : '';
+  const meant = new Map(Object.entries(FORCE_MEANT)).get(symbol.trim().toLowerCase());
+  return meant === undefined ? '' : ` Where a force is meant, write ${meant}.`;
 }

@@ -1,5 +1,4 @@
 import { StandardSchemaValidationPipe } from '@nestjs/common';
-import '../../contract/input-words.js';
 import { platformProblems } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { InputFault } from '../errors/problem.js';

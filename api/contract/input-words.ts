@@ -28,7 +28,7 @@ function shown(input: unknown): string {
   if (Number.isNaN(input)) return 'what is no number';
   if (Array.isArray(input)) return 'a list';
   if (typeof input === 'object' && input !== null) return 'an object of fields';
-  const text = String(input as string | number | boolean | null);
+  const text = typeof input === 'string' ? input : JSON.stringify(input);
   const short = text.length > LONGEST_SHOWN ? `${text.slice(0, LONGEST_SHOWN)}…` : text;
   return typeof input === 'string' ? `"${short}"` : short;
 }

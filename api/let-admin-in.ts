@@ -14,7 +14,7 @@ const admins = (await accounts.get(AccountsReadModel).all()).filter(({ roles, is
 const admin = admins.find((account) => account.email === email);
 if (admin) {
   const { address, expiresAt } = await accounts.get(MakePasswordReset).run(null, admin.id);
-  console.log(`curl '${address}' --json '{"password":"at least twelve characters"}'   # serves once, until ${expiresAt}`);
+  console.log(`Open ${address} and set a new password; it serves once, until ${expiresAt}.`);
 } else {
   console.error(
     `Found "${email ?? ''}"; expected the address of an admin: ${admins.map((account) => account.email).join(', ') || 'there is none'}.`,

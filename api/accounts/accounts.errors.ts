@@ -34,6 +34,11 @@ export const accountProblems = declareProblems({
     title: 'The address to set a password is used, expired or unknown',
     explains: 'It serves once, within a day, and only the last one that was made. Ask an admin for a new one.',
   },
+  'accounts/no-mail': {
+    status: 409,
+    title: 'This house sends no mail',
+    explains: 'Ask an admin for an address to set a new password; an admin gets one at the machine of the house.',
+  },
   'accounts/disabled': {
     status: 409,
     title: 'The account is disabled',

@@ -10,6 +10,7 @@ import { AcceptInvitation } from './accept-invitation.js';
 import { AccountsController } from './accounts.controller.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import { AccountsStore } from './accounts.store.js';
+import { AskForReset } from './ask-for-reset.js';
 import { Attempts } from './attempts.js';
 import { ChangeAccount } from './change-account.js';
 import { ChangePassword } from './change-password.js';
@@ -30,6 +31,7 @@ import { SignIn } from './sign-in.js';
     AcceptInvitation,
     AccountsReadModel,
     AccountsStore,
+    AskForReset,
     Attempts,
     ChangeAccount,
     ChangePassword,

@@ -22,6 +22,7 @@ export const signInOf = (email: string, knownNetwork: string | null): Tried => (
   waitsFrom: FOR_ONE,
 });
 export const passwordOf = (accountId: string): Tried => ({ subject: `password ${accountId}`, waitsFrom: FOR_ONE });
+export const lettersTo = (email: string): Tried => ({ subject: `letters to ${email}`, waitsFrom: FOR_ONE });
 export const secretsFrom = (network: string): Tried => ({ subject: `secrets from ${network}`, waitsFrom: FOR_NETWORK });
 
 /** Counts each try before its secret is looked at, so that tries that come all at once are counted all the same. */

@@ -7,6 +7,7 @@ import { networkOf } from '../platform/http/network.js';
 import { toRoles, toToken } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import * as schemas from '../contract/endpoints/accounts.js';
+import { AskForReset } from './ask-for-reset.js';
 import { ChangePassword } from './change-password.js';
 import { EndAccess } from './end-access.js';
 import { MakePasswordReset } from './make-password-reset.js';
@@ -16,6 +17,7 @@ import { ResetPassword } from './reset-password.js';
 export class CredentialsController {
   constructor(
     private readonly change: ChangePassword,
+    private readonly asking: AskForReset,
     private readonly resets: MakePasswordReset,
     private readonly resetting: ResetPassword,
     private readonly ending: EndAccess,
@@ -37,7 +39,7 @@ export class CredentialsController {
 
   @Post('accounts/:id/password-resets')
   @Endpoint({
-    summary: 'Make a one-time address at which somebody sets a new password; it is shown once, hand it over yourself.',
+    summary: 'Make a one-time address at which somebody sets a new password; it is shown once, and mailed if the house has a mail server.',
     allow: ['admin'],
     status: 201,
     answer: schemas.passwordResetResponse,
@@ -46,6 +48,17 @@ export class CredentialsController {
   })
   postPasswordReset(@CurrentActor() actor: Actor, @Param('id', { schema: schemas.idParameter }) id: string) {
     return this.resets.run(actor, id);
+  }
+
+  @Post('password-resets')
+  @Endpoint({
+    summary: 'Have an address to set a new password mailed to you. The answer is the same whether there is an account or not.',
+    allow: 'anyone',
+    status: 204,
+    answer: null,
+  })
+  postLostPassword(@Body({ schema: schemas.lostPasswordRequest }) { email }: schemas.LostPasswordRequest, @Ip() address: string) {
+    return this.asking.run(email, networkOf(address));
   }
 
   @Post('password-resets/:secret/password')

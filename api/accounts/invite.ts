@@ -5,6 +5,8 @@ import type { Config } from '../config.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
+import type { Letter } from '../platform/mail/mail.js';
+import { Mail } from '../platform/mail/mail.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { toRoles } from './account.js';
 import type { InvitationRequest } from '../contract/endpoints/accounts.js';
@@ -21,10 +23,11 @@ export class Invite {
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
     private readonly identifiers: Identifiers,
+    private readonly mail: Mail,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
-  async run(actor: Actor | null, { roles, note }: InvitationRequest) {
+  async run(actor: Actor | null, { roles, note, email }: InvitationRequest) {
     const secret = this.identifiers.secret();
     const createdAt = this.clock.now();
     const expiresAt = new Date(createdAt.getTime() + VALID_DAYS * 86_400_000);
@@ -42,6 +45,13 @@ export class Invite {
     });
     // Behind the #, so that no server or proxy writes the secret into a log.
     const address = `${this.config.PUBLIC_URL}/desk/invitation/#${secret}`;
-    return { id: invitation.id, secret, address, roles: toRoles(roles), expiresAt: expiresAt.toISOString() };
+    const isMailed = email !== undefined && (await this.mail.send(this.letter(email, address)));
+    return { id: invitation.id, secret, address, isMailed, roles: toRoles(roles), expiresAt: expiresAt.toISOString() };
+  }
+
+  private letter(to: string, address: string): Letter {
+    const house = this.config.HOUSE_NAME;
+    const text = `You are invited to ${house}. Make your account here, within ${VALID_DAYS} days; the address serves once:\n\n${address}\n`;
+    return { to, subject: `Your invitation to ${house}`, text };
   }
 }

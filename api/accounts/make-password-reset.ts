@@ -7,6 +7,8 @@ import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
+import type { Letter } from '../platform/mail/mail.js';
+import { Mail } from '../platform/mail/mail.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { accountProblems } from './accounts.errors.js';
 import { AccountsStore } from './accounts.store.js';
@@ -22,6 +24,7 @@ export class MakePasswordReset {
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
     private readonly identifiers: Identifiers,
+    private readonly mail: Mail,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -30,14 +33,22 @@ export class MakePasswordReset {
     const createdAt = this.clock.now();
     const expiresAt = new Date(createdAt.getTime() + VALID_HOURS * 3_600_000);
     const madeBy = actor?.accountId ?? null;
-    await this.database.transaction(async (tx) => {
+    const email = await this.database.transaction(async (tx) => {
       const account = await this.store.accountById(tx, accountId);
       if (!account) throw new Problem(platformProblems['request/not-found'], `No account has the id ${accountId}.`);
       if (account.isDisabled) throw new Problem(accountProblems['accounts/disabled']);
       await this.store.makeReset(tx, { accountId, tokenHash: sha256(secret), madeBy, createdAt, expiresAt });
       await this.audit.record(tx, { actorId: madeBy, action: 'account.resetMade', objectType: 'account', objectId: accountId });
+      return account.email;
     });
     const address = `${this.config.PUBLIC_URL}/desk/new-password/#${secret}`;
-    return { secret, address, expiresAt: expiresAt.toISOString() };
+    const isMailed = await this.mail.send(letter(this.config.HOUSE_NAME, email, address));
+    return { secret, address, isMailed, expiresAt: expiresAt.toISOString() };
   }
 }
+
+const letter = (house: string, to: string, address: string): Letter => ({
+  to,
+  subject: `A new password at ${house}`,
+  text: `Set a new password here, within ${VALID_HOURS} hours; the address serves once:\n\n${address}\n\nIf you did not ask for it, do nothing: your password stays.\n`,
+});

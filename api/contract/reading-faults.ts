@@ -1,6 +1,7 @@
 /** What is wrong between the readings of one specimen. Pure. */
 import { MeasurementError } from '../measurement/errors.js';
 import { findUnit } from '../measurement/units/find-unit.js';
+import { unitMeant } from '../measurement/units/unit-meant.js';
 import { parseQuantity } from '../measurement/units/parse-quantity.js';
 import { UNITS } from '../measurement/units/unit-table.js';
 import type { Dimension } from '../measurement/units/unit-table.js';
@@ -22,7 +23,9 @@ export interface ReadingFault {
 export function unitFault(role: string, unit: string, dimension: Dimension): string | null {
   const symbols = Object.entries(UNITS).flatMap(([symbol, known]) => (known.dimension === dimension ? [symbol] : []));
   const isFitting = orNull(() => UNITS[findUnit(unit)].dimension) === dimension;
-  return isFitting ? null : `Found "${unit}"; a ${role} is a ${dimension}: ${symbols.join(', ')}`;
+  return isFitting
+    ? null
+    : `Found "${unit}"; a ${role} is a ${dimension}: ${symbols.join(', ')}${unitMeant(unit).replace(/^ (.*)\.$/, '. $1')}`;
 }
 
 /** Readings that stand twice for the same role and station. */

@@ -1,5 +1,6 @@
 /** What one tester hands in, the same by JSON and by CSV. Numbers are exact decimal texts with the tester's unit; condition stands on the specimen. */
 import { z } from 'zod';
+import './input-words.js';
 import { dateAtBench } from './bench-day.js';
 import { narrowAboveWide, repeatedReadings, unitFault } from './reading-faults.js';
 

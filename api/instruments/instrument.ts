@@ -21,6 +21,6 @@ export function readRange(kind: InstrumentKind, entered: Entered, pointer: strin
   } catch (error) {
     if (!(error instanceof MeasurementError)) throw error;
     const isUnit = error.code === 'units/unknown-symbol' || error.code === 'units/wrong-dimension';
-    return { fault: { pointer: `${pointer}/${isUnit ? 'unit' : 'text'}`, detail: error.message, code: error.code } };
+    return { fault: { pointer: `${pointer}/${isUnit ? 'unit' : 'text'}`, detail: error.inWords, code: error.code } };
   }
 }

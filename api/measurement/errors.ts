@@ -13,4 +13,10 @@ export class MeasurementError extends Error {
     this.name = 'MeasurementError';
     this.code = code;
   }
+
+  /** The message without the name of the function, for whoever typed the input. */
+  get inWords(): string {
+    const words = this.message.replace(/^[a-z]\w*: /, '');
+    return words.charAt(0).toUpperCase() + words.slice(1);
+  }
 }

@@ -15,6 +15,7 @@ import { FileStore } from './file-store/file-store.js';
 import { Readiness } from './http/readiness.js';
 import { IdempotentAnswersStore } from './http/idempotent-answers.store.js';
 import { Identifiers } from './identifiers/identifiers.js';
+import { Mail } from './mail/mail.js';
 import { Jobs } from './jobs/jobs.js';
 import { ObjectStorage } from './object-storage/object-storage.js';
 
@@ -50,6 +51,7 @@ export class PlatformModule implements OnApplicationShutdown {
       FileStore,
       IdempotentAnswersStore,
       Jobs,
+      Mail,
       ObjectStorage,
       Readiness,
     ];

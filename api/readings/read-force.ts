@@ -16,6 +16,6 @@ export function readForce({ text, unit }: { text: string; unit: string }, index:
     return { enteredText: force.text, enteredUnit: force.unit, valueSi: force.si };
   } catch (error) {
     if (!(error instanceof MeasurementError)) throw error;
-    return { fault: { pointer: `/readings/${index}`, detail: error.message, code: error.code } };
+    return { fault: { pointer: `/readings/${index}`, detail: error.inWords, code: error.code } };
   }
 }

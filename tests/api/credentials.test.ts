@@ -188,3 +188,9 @@ test('what lets nobody in any more is cleaned away, and nothing else', async () 
   expect(await countOf('sign_in_failure')).toBe(0);
   expect(await countOf('password_reset')).toBe(0);
 });
+
+test('a house without mail says who helps with a forgotten password', async () => {
+  const answer = await t.call('post', '/v1/password-resets').send({ email: admin.email }).expect(409);
+  expect(codeOf(answer)).toBe('accounts/no-mail');
+  expect(answer.body.explains ?? answer.body.detail).toBeTruthy();
+});

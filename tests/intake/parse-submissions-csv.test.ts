@@ -68,7 +68,7 @@ test.each([
   ['NaN', (text: string) => text.replace('36.10', 'NaN'), 3, 'decimal number'],
   ['a specimen twice', (text: string) => text.replace(',63,2,', ',63,1,'), 3, 'twice'],
   ['a row that is too short', (text: string) => text.replace(',36.10,17.9', ',36.10'), 3, 'another number of cells'],
-  ['a reason that is not known', (text: string) => text.replace('brokeAtGrip', 'wind'), 4, 'Invalid option'],
+  ['a reason that is not known', (text: string) => text.replace('brokeAtGrip', 'wind'), 4, 'Found "wind", expected one of brokeAtGrip'],
   ['a word for a number', (text: string) => text.replace(',63,2,', ',63,two,'), 3, 'whole number'],
   ['one submission with two temperatures', (text: string) => text.replace('20.5,63,2', '21.5,63,2'), 3, 'Differs from row 2'],
   ['an open quotation mark', (text: string) => text.replace('36.10', '"36.10'), 7, 'not CSV'],

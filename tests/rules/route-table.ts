@@ -24,6 +24,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['PATCH /v1/accounts/:id', 'admin'],
   ['POST /v1/accounts/me/password-changes', 'session'],
   ['POST /v1/accounts/:id/password-resets', 'session'],
+  ['POST /v1/password-resets', 'anyone'],
   ['POST /v1/password-resets/:secret/password', 'anyone'],
   ['DELETE /v1/accounts/:id/sessions', 'admin'],
   ['GET /v1/accounts/:id/tokens', 'admin'],

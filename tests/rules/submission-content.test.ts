@@ -33,9 +33,9 @@ test('a submission is taken with its numbers as typed', () => {
 });
 
 test.each([
-  ['an unknown field', { ...GOOD, maker: 'x' }, '', 'Unrecognized key'],
-  ['an unknown field of a specimen', { ...GOOD, specimens: [{ ...PULL, colour: 'x' }] }, 'specimens/0', 'Unrecognized key'],
-  ['a number instead of its text', withReading({ value: 36.1 }), 'specimens/0/readings/0/value', 'expected string'],
+  ['an unknown field', { ...GOOD, maker: 'x' }, '', 'no such field here'],
+  ['an unknown field of a specimen', { ...GOOD, specimens: [{ ...PULL, colour: 'x' }] }, 'specimens/0', 'no such field here'],
+  ['a number instead of its text', withReading({ value: 36.1 }), 'specimens/0/readings/0/value', 'expected text'],
   ['a negative force', withReading({ value: '-36.1' }), 'specimens/0/readings/0/value', 'above zero'],
   ['no force', withReading({ value: '0.00' }), 'specimens/0/readings/0/value', 'above zero'],
   ['NaN', withReading({ value: 'NaN' }), 'specimens/0/readings/0/value', 'decimal number with a point'],
@@ -67,7 +67,7 @@ test.each([
     'says why',
   ],
   ['a zone that is none', { ...GOOD, zone: 'Europe/Nowhere' }, 'zone', 'time zone'],
-  ['a day that is none', { ...GOOD, benchDay: '2026-02-30' }, 'benchDay', 'date'],
+  ['a day that is none', { ...GOOD, benchDay: '2026-02-30' }, 'benchDay', 'a day written'],
   [
     'more than all the moisture there is',
     { ...GOOD, ambient: { ...GOOD.ambient, humidityPercent: '100.1' } },

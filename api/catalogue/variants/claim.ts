@@ -26,7 +26,7 @@ export function readClaim(quantity: ClaimedQuantity, printed: Printed): { valueS
   } catch (error) {
     if (!(error instanceof MeasurementError)) throw error;
     const isUnit = error.code === 'units/unknown-symbol' || error.code === 'units/wrong-dimension';
-    return { pointer: isUnit ? '/printed/unit' : '/printed/text', detail: error.message, code: error.code };
+    return { pointer: isUnit ? '/printed/unit' : '/printed/text', detail: error.inWords, code: error.code };
   }
 }
 

@@ -20,6 +20,8 @@ const displayName = z
   })
   .describe('Name shown on published pages, in one script, without invisible characters');
 
+const isMailed = z.boolean().describe('Whether the mail server has taken it; if not, hand the address over');
+
 /** An id that is no UUID is nobody's. */
 export const idParameter = z.uuid().describe('Id, a UUID');
 
@@ -46,11 +48,13 @@ export const accountChange = z.strictObject({ roles: z.array(role).optional(), i
 export const invitationRequest = z.strictObject({
   roles: z.array(role).min(1),
   note: z.string().trim().min(1).max(200).describe('Who it is for'),
+  email: email.optional().describe('Where to send it, if the house has a mail server'),
 });
 export const invitationResponse = z.strictObject({
   id: z.uuid(),
   secret: z.string().describe('Shown once'),
   address: z.string().describe('Page where the invitation is accepted'),
+  isMailed,
   roles: z.array(role),
   expiresAt: z.iso.datetime(),
 });
@@ -76,8 +80,10 @@ export const newPassword = z.strictObject({ password });
 export const passwordResetResponse = z.strictObject({
   secret: z.string().describe('Shown once'),
   address: z.string().describe('Page where the new password is set'),
+  isMailed,
   expiresAt: z.iso.datetime(),
 });
+export const lostPasswordRequest = z.strictObject({ email });
 export const sessionsResponse = z.strictObject({
   items: z.array(
     z.strictObject({
@@ -115,6 +121,7 @@ export const interestsResponse = z.strictObject({ items: z.array(interestRespons
 
 export type SignInRequest = z.infer<typeof signInRequest>;
 export type AcceptanceRequest = z.infer<typeof acceptanceRequest>;
+export type LostPasswordRequest = z.infer<typeof lostPasswordRequest>;
 export type InvitationRequest = z.infer<typeof invitationRequest>;
 export type PasswordChange = z.infer<typeof passwordChange>;
 export type TokenRequest = z.infer<typeof tokenRequest>;

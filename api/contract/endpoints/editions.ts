@@ -52,7 +52,7 @@ const schemeCategory = z.strictObject({
   direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
   weight: z
     .string()
-    .regex(/^\d+(\.\d+)?$/)
+    .regex(/^\d+(\.\d+)?$/, 'Expected a decimal number with a point, e.g. "0.25"')
     .describe('Weight, a decimal'),
   conditions: words.describe('Conditions that define the category'),
   minimum: z

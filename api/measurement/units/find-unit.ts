@@ -1,4 +1,5 @@
 import { MeasurementError } from '../errors.js';
+import { unitMeant } from './unit-meant.js';
 import { UNITS } from './unit-table.js';
 import type { UnitSymbol } from './unit-table.js';
 
@@ -21,6 +22,6 @@ export function findUnit(symbol: string): UnitSymbol {
   if (Object.hasOwn(UNITS, canonical)) return canonical as UnitSymbol;
   throw new MeasurementError(
     'units/unknown-symbol',
-    `findUnit: found the unit "${trimmed.slice(0, 40)}", expected one of ${Object.keys(UNITS).join(', ')}. Write the unit as one of these.`,
+    `findUnit: found the unit "${trimmed.slice(0, 40)}", expected one of ${Object.keys(UNITS).join(', ')}. Write the unit as one of these.${unitMeant(trimmed)}`,
   );
 }

@@ -9,6 +9,7 @@ interface Issue {
   readonly path?: readonly unknown[];
   readonly code?: string;
   readonly keys?: readonly string[];
+  readonly errors?: readonly (readonly Issue[])[];
 }
 
 const escape = (part: unknown): string => String(part).replaceAll('~', '~0').replaceAll('/', '~1');
@@ -27,6 +28,9 @@ export function toFaults(issues: readonly Issue[]): InputFault[] {
         code: 'unknown_field',
       }));
     }
+    // Of several forms the one that fits best is told.
+    const [nearest] = [...(issue.errors ?? [])].sort((a, b) => a.length - b.length);
+    if (nearest && nearest.length > 0) return toFaults(nearest.map((inner) => ({ ...inner, path: [...path, ...(inner.path ?? [])] })));
     return [{ pointer: pointerTo(path), detail: issue.message, code: issue.code ?? 'not_valid' }];
   });
 }

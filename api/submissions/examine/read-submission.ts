@@ -36,7 +36,7 @@ export function readSubmission(
     };
     return { ...read, contentDigest: contentDigest(testerId, read) };
   } catch (error) {
-    if (error instanceof MeasurementError) return [{ pointer: '/specimens', code: error.code, detail: error.message }];
+    if (error instanceof MeasurementError) return [{ pointer: '/specimens', code: error.code, detail: error.inWords }];
     throw error;
   }
 }

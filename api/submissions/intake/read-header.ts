@@ -1,5 +1,6 @@
 import { MeasurementError } from '../../measurement/errors.js';
 import { findUnit } from '../../measurement/units/find-unit.js';
+import { unitMeant } from '../../measurement/units/unit-meant.js';
 import { UNITS } from '../../measurement/units/unit-table.js';
 import { CSV_COLUMNS } from './csv-columns.js';
 import type { RowFault } from './row-fault.js';
@@ -62,7 +63,7 @@ function problemOf(row: number, title: string, name: string, unit: string | null
     return { code: 'unit_unknown', row, column: title, found: unit, expected: name, message };
   }
   if (isKnown(unit)) return null;
-  const message = `"${unit}" is not a known unit. Write one of those known.`;
+  const message = `"${unit}" is not a known unit. Write one of those known.${unitMeant(unit)}`;
   return { code: 'unit_unknown', row, column: title, found: unit, expected: Object.keys(UNITS).join(', '), message };
 }
 

@@ -126,7 +126,7 @@ function placeOne(submission: Locked, trace: ReadTrace, number: number | null, c
   try {
     return { ...trace, number, specimenId: specimen.id, figures: traceFigures(trace.over, trace.samples, conditions) };
   } catch (error) {
-    if (error instanceof MeasurementError) return fault(error.code, `Specimen ${number}: ${error.message}`);
+    if (error instanceof MeasurementError) return fault(error.code, `Specimen ${number}: ${error.inWords}`);
     throw error;
   }
 }

@@ -22,7 +22,8 @@ export function relationsOf(models: readonly string[]): Relations {
   );
 }
 
-const nameOf = (property: ts.ObjectLiteralElementLike): string => (property.name && ts.isIdentifier(property.name) ? property.name.text : '');
+const nameOf = (property: ts.ObjectLiteralElementLike): string =>
+  property.name && ts.isIdentifier(property.name) ? property.name.text : '';
 
 const objectsIn = (node: ts.ObjectLiteralExpression): [string, ts.ObjectLiteralExpression | null][] =>
   node.properties.flatMap((property) =>

@@ -1,5 +1,6 @@
 import { Controller, Get, Param, Post } from '@nestjs/common';
-import * as schemas from '../contract/endpoints/editions.js';
+import { boardResponse } from '../contract/endpoints/board.js';
+import { editionResponse } from '../contract/endpoints/editions.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -25,7 +26,7 @@ export class BoardController {
   ) {}
 
   @Get('editions/:edition/board')
-  @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: schemas.boardResponse })
+  @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: boardResponse })
   async getBoard(@Param('edition') slug: string) {
     const { edition, results } = computeEdition(await this.evidence.of(slug));
     const { id, state } = await this.editions.standOf(slug);
@@ -54,7 +55,7 @@ export class BoardController {
   }
 
   @Post('editions/:edition/closure')
-  @Endpoint({ summary: 'Close: no more submissions.', allow: ['editor'], status: 201, answer: schemas.editionResponse, needsIfMatch: true })
+  @Endpoint({ summary: 'Close: no more submissions.', allow: ['editor'], status: 201, answer: editionResponse, needsIfMatch: true })
   async postClosure(@CurrentActor() actor: Actor, @Param('edition') slug: string, @IfMatch() version: number) {
     await this.closing.run(actor, slug, version);
     const [edition] = await this.editions.editions(slug);

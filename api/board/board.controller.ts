@@ -1,6 +1,8 @@
-import { Controller, Get, Param, Post } from '@nestjs/common';
+import { Controller, Get, Param, Post, Query } from '@nestjs/common';
 import { boardResponse } from '../contract/endpoints/board.js';
 import { editionResponse } from '../contract/endpoints/editions.js';
+import { planQuery, planResponse } from '../contract/endpoints/planning.js';
+import type { PlanQuery } from '../contract/endpoints/planning.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -8,18 +10,20 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
-import { shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
+import { disagreementOf, shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
 import { keyOf } from '../reckoning/results/quantity.js';
 import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { CloseEdition } from './close-edition.js';
 import { closingObstacles } from './closing-obstacles.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
+import { PlanEdition } from './plan-edition.js';
 
 @Controller('v1')
 export class BoardController {
   constructor(
     private readonly closing: CloseEdition,
+    private readonly planning: PlanEdition,
     private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
@@ -43,7 +47,7 @@ export class BoardController {
         return {
           variant,
           missing: [...new Set(lacking.map(({ category }) => category))],
-          needs: lacking.map(wordsOf),
+          needs: [...lacking.map(wordsOf), ...categories.flatMap((category) => disagreementOf(category, variant, results) ?? [])],
           evidence: categories.map((category) => {
             const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
             return { category: category.code, specimens, submissions, testers, rigs };
@@ -52,6 +56,16 @@ export class BoardController {
         };
       }),
     };
+  }
+
+  @Get('editions/:edition/plan')
+  @Endpoint({
+    summary: 'What more rigs, testers, submissions or specimens would buy in a category, by simulation from what is accepted.',
+    allow: ['editor'],
+    answer: planResponse,
+  })
+  getPlan(@Param('edition') slug: string, @Query({ schema: planQuery }) query: PlanQuery) {
+    return this.planning.run(slug, query);
   }
 
   @Post('editions/:edition/closure')

@@ -7,4 +7,15 @@ export const boardProblems = declareProblems({
     explains:
       'An edition closes when every submission that was handed in is accepted, refused or withdrawn, and no accepted one has a held finding without an answer. The errors list everything that stands in the way, which submissions it is, and what to do; GET /v1/editions/{edition}/board lists the same.',
   },
+  'editions/no-such-category': {
+    status: 422,
+    title: 'The scheme of this edition has no such category',
+    explains: 'A plan is made for one category of the edition’s scheme. The detail lists them.',
+  },
+  'editions/nothing-to-plan-from': {
+    status: 409,
+    title: 'Too little is accepted to plan from',
+    explains:
+      'A plan is simulated from what the edition shows: at least two entries need a result that counts in the category, and their submissions must tell how specimens scatter. Accept more, or plan from the edition before.',
+  },
 });

@@ -14,11 +14,12 @@ import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { BoardController } from './board.controller.js';
 import { CloseEdition } from './close-edition.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
+import { PlanEdition } from './plan-edition.js';
 
 @Module({
   imports: [CatalogueModule, ControlPullsModule, EditionsModule, InstrumentsModule, RetestsModule, RoundRobinsModule, SubmissionsModule],
   controllers: [BoardController],
-  providers: [CloseEdition, EditionEvidenceReadModel],
+  providers: [CloseEdition, EditionEvidenceReadModel, PlanEdition],
   exports: [EditionEvidenceReadModel],
 })
 export class BoardModule {}

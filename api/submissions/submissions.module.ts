@@ -28,6 +28,7 @@ import { PreviewsStore } from './hand-in/previews.store.js';
 import { PreviewSubmissions } from './hand-in/preview-submissions.js';
 import { RequireFirst } from './hand-in/require-first.js';
 import { RequireRigsAsSeen } from './hand-in/require-rigs-as-seen.js';
+import { CompleteDraft } from './drafts/complete-draft.js';
 import { SaveDraft } from './drafts/save-draft.js';
 import { TakeBackSubmission } from './hand-in/take-back-submission.js';
 import { SubmissionViewsReadModel } from './views/submission-views.read-model.js';
@@ -63,6 +64,7 @@ import { TracesStore } from './traces/traces.store.js';
     TakeBackSubmission,
     PreviewSubmissions,
     PreviewsStore,
+    CompleteDraft,
     SaveDraft,
     DeleteDraft,
     SubmissionsStore,

@@ -192,3 +192,40 @@ test('two knots, and a pull of any name, count each in its own category', async 
   expect(placed('stress')).toHaveLength(3);
   expect(body.incomplete).toEqual([]);
 }, 60_000);
+
+describe('planning', () => {
+  const asked = (query: string, by = house.editor) => by.call('get', `/v1/editions/knots/plan?${query}`);
+
+  test('says what more of each would buy, and what tells a difference; the same question has the same answer', async () => {
+    const { body } = await asked('category=leader&difference=10').expect(200);
+    expect(body).toMatchObject({
+      edition: 'knots',
+      category: 'leader',
+      entries: 3,
+      differencePercent: '10',
+      season: { rigs: 1, testers: 1, submissions: 1 },
+    });
+    expect(body.alternatives.map(({ more, season }: any) => [more, season])).toEqual([
+      ['rig', { ...body.season, rigs: 2 }],
+      ['tester', { ...body.season, testers: 2 }],
+      ['submission', { ...body.season, submissions: 2 }],
+      ['specimens', { ...body.season, specimens: 2 * body.season.specimens }],
+    ]);
+    for (const { narrowerPercent, standardErrorPercent, expected } of body.alternatives) {
+      expect(Number(narrowerPercent)).toBeCloseTo(100 * (1 - Number(expected.width) / Number(body.expected.width)), -1);
+      expect(Number(standardErrorPercent)).toBeGreaterThanOrEqual(0);
+    }
+    expect(body.needed.map(({ submissions }: any) => submissions)).toEqual([1, 2, 3, 4]);
+    for (const { specimens, powerPercent } of body.needed) expect(Number(powerPercent) >= 80).toBe(specimens !== null);
+    expect((await asked('category=leader&difference=10').expect(200)).body).toEqual(body);
+  }, 60_000);
+
+  test('names what cannot be planned', async () => {
+    const { body } = await asked('category=colour').expect(422);
+    expect(body).toMatchObject({ code: 'editions/no-such-category', detail: expect.stringContaining('stress, knot, leader') });
+    await asked('category=stress&difference=0').expect(422);
+    // These diameters show no scatter, so that nothing is known of how sure a stress is.
+    expect((await asked('category=stress').expect(409)).body.code).toBe('editions/nothing-to-plan-from');
+    await asked('category=stress', house.tester).expect(403);
+  });
+});

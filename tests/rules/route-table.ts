@@ -132,6 +132,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['POST /v1/editions/:edition/exclusions', 'editor'],
   ['DELETE /v1/editions/:edition/exclusions/:variant', 'editor'],
   ['GET /v1/editions/:edition/board', 'editor'],
+  ['GET /v1/editions/:edition/plan', 'editor'],
   ['POST /v1/editions/:edition/previews', 'editor'],
   ['POST /v1/editions/:edition/releases', 'editor'],
   ['GET /v1/editions/:edition/releases/:revision', 'editor'],

@@ -1,3 +1,4 @@
+import { couldBeFirstWords } from '../../site/src/words/could-be-first-words.js';
 import { byGroup } from '../../site/src/words/by-group.js';
 import { decisionWords } from '../../site/src/words/claim-words.js';
 import { groupWords, placesAllowed } from '../../site/src/words/group-words.js';
@@ -80,4 +81,14 @@ test('what a method yields is told in words', () => {
   expect(seriesWords({ code: 'untreated', kind: 'breakingForce', treatment: null })).toBe('Breaking force, untreated.');
   expect(seriesWords({ code: 'outline', kind: 'diameterAlongStations', stations: 3 })).toMatch(/at 3 stations/);
   expect(seriesWords({ code: 'mass', kind: 'linearDensity' })).toBe('Mass and length of pieces.');
+});
+
+test('a table says who could be the best, of those that are placed', () => {
+  const row = (couldBeFirst: boolean | null, place: number | null = 1) => ({ place, couldBeFirst });
+  expect(couldBeFirstWords([row(true), row(true), row(false), row(true, null)])).toBe(
+    'The best of this table is one of 2 variants of 3, with 95 % confidence.',
+  );
+  expect(couldBeFirstWords([row(true), row(false)])).toContain('the one in first place');
+  expect(couldBeFirstWords([row(true), row(true)])).toContain('rules out none');
+  expect(couldBeFirstWords([row(null), { place: 1 }])).toBeNull();
 });

@@ -46,6 +46,10 @@ export const categoryRowSchema = z
   .strictObject({
     ...placed,
     figure: figureSchema,
+    placeInScore: z
+      .int()
+      .optional()
+      .describe('Place that the overall score adds up, where it is another: it counts variants that are left out as well'),
     change: z
       .strictObject({
         kind: z

@@ -7,6 +7,7 @@ import { MeasurementError } from '../errors.js';
 import { requirePositive } from '../figures/require-positive.js';
 import { normalDeviate } from '../random/normal-deviate.js';
 import type { RandomStream } from '../random/random-stream.js';
+import { standardDeviation } from '../summary/standard-deviation.js';
 import { comparePairs } from './compare-pairs.js';
 import { couldBeFirst } from './could-be-first.js';
 import type { ModelEvidence } from './model-evidence.js';
@@ -38,6 +39,8 @@ export interface SeasonBasis {
 export interface ExpectedSeason {
   /** mean number of places in an interval */
   readonly width: number;
+  /** of that mean, over the simulated seasons [1] */
+  readonly widthStandardError: number;
   /** mean size of the set that could be first */
   readonly couldBeFirst: number;
   /** chance to tell two entries apart that differ by as much as was asked [1] */
@@ -70,13 +73,15 @@ export function expectSeason(design: SeasonDesign, basis: SeasonBasis, differenc
   const every = Math.ceil(basis.spreads.length / MOST_SPREADS);
   const spreads = basis.spreads.filter((_, at) => at % every === 0);
   const sums = { width: 0, couldBeFirst: 0, power: 0 };
+  const widths: number[] = [];
   for (let season = 0; season < SEASONS; season++) {
     const found = simulate(design, { ...basis, spreads }, differencePercent / 100, random);
     sums.width += found.width / SEASONS;
+    widths.push(found.width);
     sums.couldBeFirst += found.couldBeFirst / SEASONS;
     sums.power += found.power / SEASONS;
   }
-  return sums;
+  return { ...sums, widthStandardError: standardDeviation(widths) / Math.sqrt(SEASONS) };
 }
 
 function simulate(
@@ -84,7 +89,7 @@ function simulate(
   { values, spreads, cvPercent, level }: SeasonBasis,
   difference: number,
   random: RandomStream,
-): ExpectedSeason {
+): Omit<ExpectedSeason, 'widthStandardError'> {
   const truth = spreads[Math.floor(random.nextUniform() * spreads.length)]!;
   const laidOut = designOf({ submissions: submissionsOf(design, values, truth, cvPercent / 100, random) });
   const fit = fitAt(laidOut, spreads, new Uint8Array(values.length));

@@ -28,11 +28,13 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
   const standing = standings.categories[category.code] ?? [];
   const isTied = competitionTies(standing.map(({ place }) => place));
   const moves = movesIn(context, category, standing);
+  const scored = new Map(standings.overall.map((row) => [row.id, row.categoryPlaces[category.code]]));
   const changed = changedIn(context, category.quantity);
   return standing.flatMap(({ id, place, placeIfIncluded }, i) => {
     const result = results.get(id)?.get(category.quantity);
     if (!result || !rule) return [];
     const variant = nameOf(context, id);
+    const inScore = scored.get(id);
     const certain = context.certainty.categories.get(category.code)?.get(id);
     return [
       {
@@ -46,6 +48,7 @@ function rowsOf(context: ReleaseContext, category: Category): CategoryRow[] {
         movement: movementOf(moves(variant.slug), place),
         ...chancesOf(certain),
         figure: toFigure(result, rule),
+        ...(inScore !== undefined && place !== null && inScore !== place ? { placeInScore: inScore } : {}),
         change: changeOf(context, category, variant.slug, result.estimate, changed),
       },
     ];

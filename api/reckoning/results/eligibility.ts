@@ -27,6 +27,16 @@ export function shortfallsOf(
   );
 }
 
+/** A request for one more submission where those that are there disagree beyond the others; null where they do not. */
+export function disagreementOf(
+  category: QuantityNamed & Pick<SchemeCategory, 'code'>,
+  variant: string,
+  results: EditionResults['results'],
+): string | null {
+  const isApart = results.get(variant)?.get(keyOf(category))?.estimate.isApart ?? false;
+  return isApart ? `one more submission in ${category.code}: those that are there disagree beyond the others` : null;
+}
+
 const NOUNS = { specimens: ['specimen', 'specimens'], testers: ['tester', 'testers'], rigs: ['rig', 'rigs'] } as const;
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];
 

@@ -58,6 +58,7 @@ interface OverTheEdition {
 }
 
 const ABOVE_WHOLE = 'Above 100 %: reported as found; straight and treated pulls scatter.';
+const APART = 'Its submissions disagree beyond those of the others: the interval is the wider for it.';
 
 /**
  * Computes the quantities of all variants at once: they learn their spread from one another.
@@ -168,6 +169,7 @@ function toResult(
 ): Result {
   const estimate = evidence ? estimateOf(evidence, fits) : bareEstimate(value);
   const means = series.map((one) => one.means);
+  const notes = [...(of.quantity === 'retention' && value > 100 ? [ABOVE_WHOLE] : []), ...(estimate.isApart ? [APART] : [])];
   return {
     of,
     estimate,
@@ -177,7 +179,7 @@ function toResult(
     submissions: from.length,
     testers: new Set(from.map(({ tester }) => tester)).size,
     rigs: new Set(from.map(({ rig }) => rig)).size,
-    note: of.quantity === 'retention' && value > 100 ? ABOVE_WHOLE : null,
+    note: notes.length > 0 ? notes.join(' ') : null,
     references: [...from, ...also].map(({ reference }) => reference),
   };
 }

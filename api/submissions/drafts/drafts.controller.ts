@@ -7,7 +7,7 @@ import { IfMatch } from '../../platform/http/if-match.js';
 import { DeleteDraft } from './delete-draft.js';
 import { SaveDraft } from './save-draft.js';
 import { SubmissionViewsReadModel } from '../views/submission-views.read-model.js';
-import { draftHistoryResponse, draftRequest } from '../../contract/endpoints/drafts.js';
+import { draftBeginning, draftHistoryResponse, draftRequest } from '../../contract/endpoints/drafts.js';
 import { submissionResponse } from '../../contract/endpoints/submissions.js';
 
 @Controller('v1/drafts')
@@ -19,8 +19,14 @@ export class DraftsController {
   ) {}
 
   @Post()
-  @Endpoint({ summary: 'Begins a draft, kept as typed.', allow: ['tester'], status: 201, answer: submissionResponse, takes: 'readings' })
-  async beginDraft(@CurrentActor() actor: Actor, @Body({ schema: draftRequest }) { content }: z.infer<typeof draftRequest>) {
+  @Endpoint({
+    summary: 'Begins a draft, from a spool and a method on; it is kept as typed.',
+    allow: ['tester'],
+    status: 201,
+    answer: submissionResponse,
+    takes: 'readings',
+  })
+  async beginDraft(@CurrentActor() actor: Actor, @Body({ schema: draftBeginning }) { content }: z.infer<typeof draftBeginning>) {
     return this.views.one(actor, await this.draft.begin(actor, content));
   }
 

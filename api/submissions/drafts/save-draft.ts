@@ -11,7 +11,8 @@ import { isFound, subjectChanges, unknownNames } from '../examine/subject.js';
 import type { Subject } from '../examine/subject.js';
 import { referenceOf, requireOwn } from '../submission.js';
 import { submissionProblems } from '../submissions.errors.js';
-import type { DraftContent } from '../../contract/endpoints/drafts.js';
+import type { BegunDraft, DraftContent } from '../../contract/endpoints/drafts.js';
+import { CompleteDraft } from './complete-draft.js';
 import { differencesOf } from './draft-differences.js';
 import type { LockedSubmission } from '../submission.js';
 import { EditionsStore } from '../../editions/editions.store.js';
@@ -21,6 +22,7 @@ import { SubmissionsStore } from '../submissions.store.js';
 @Injectable()
 export class SaveDraft {
   constructor(
+    private readonly complete: CompleteDraft,
     private readonly findSubjects: FindSubjects,
     private readonly store: SubmissionsStore,
     private readonly editions: EditionsStore,
@@ -30,7 +32,8 @@ export class SaveDraft {
   ) {}
 
   /** Begins a draft. @returns its reference */
-  async begin(actor: Actor, draft: DraftContent): Promise<string> {
+  async begin(actor: Actor, begun: BegunDraft): Promise<string> {
+    const draft = await this.complete.run(begun);
     const subject = await this.subjectOf(draft);
     const { id, slug } = subject.edition;
     return this.database.transaction(async (tx) => {

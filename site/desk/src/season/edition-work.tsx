@@ -14,6 +14,7 @@ import { BoardMatrix } from './board-matrix.js';
 import { Excluding } from './excluding.js';
 import { Obstacles } from './obstacles.js';
 import { PlannedEdition } from './planned-edition.js';
+import { Planning } from './planning.js';
 import { PreviewTable } from './preview-table.js';
 import { Publishing } from './publishing.js';
 import { Retests } from './retests.js';
@@ -77,6 +78,7 @@ export function EditionWork({ edition, others, onMoved }: Props) {
         <>
           <h2>Entries by category</h2>
           <BoardMatrix {...work.answer} />
+          <Planning slug={slug} categories={work.answer.categories} />
           <h2>As it would stand</h2>
           <PreviewTable slug={slug} />
           {(state === 'open' || state === 'closed') && <Excluding slug={slug} entries={work.answer.board.entries} onChanged={work.again} />}

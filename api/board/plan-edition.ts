@@ -1,0 +1,49 @@
+import { Worker } from 'node:worker_threads';
+import { Injectable } from '@nestjs/common';
+import type { Plan, PlanQuery } from '../contract/endpoints/planning.js';
+import { Problem } from '../platform/errors/problem.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
+import type { PlanTask } from '../reckoning/results/plan-next-season.js';
+import { seasonLearnt } from '../reckoning/results/season-basis.js';
+import { computeEdition } from '../reckoning/standings/compute-edition.js';
+import { boardProblems } from './board.errors.js';
+import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
+
+const THREAD = new URL('planning-thread.ts', import.meta.url);
+
+/** What more rigs, testers, submissions or specimens would buy: simulated from what the edition shows as accepted now. One plan at a time. */
+@Injectable()
+export class PlanEdition {
+  private last: Promise<unknown> = Promise.resolve();
+
+  constructor(private readonly evidence: EditionEvidenceReadModel) {}
+
+  async run(slug: string, { category: code, difference }: PlanQuery): Promise<Plan> {
+    const computed = computeEdition(await this.evidence.of(slug));
+    const { categories } = computed.edition.scheme.rules;
+    const category = categories.find((one) => one.code === code);
+    if (!category) {
+      const known = categories.map((one) => one.code).join(', ');
+      throw new Problem(boardProblems['editions/no-such-category'], `${slug} has no category ${code}, only ${known}.`);
+    }
+    const learnt = seasonLearnt(category, computed);
+    if (!learnt) {
+      const detail = `In ${code} of ${slug} fewer than two entries have a result that counts with an uncertainty.`;
+      throw new Problem(boardProblems['editions/nothing-to-plan-from'], detail);
+    }
+    const task = { ...learnt, differencePercent: difference, digest: sha256(JSON.stringify([slug, code, difference, learnt])) };
+    const next = this.last.then(() => inThread(task));
+    this.last = next.catch(() => undefined);
+    return { edition: slug, category: code, entries: learnt.basis.values.length, differencePercent: String(difference), ...(await next) };
+  }
+}
+
+type Answer = Omit<Plan, 'edition' | 'category' | 'entries' | 'differencePercent'>;
+
+const inThread = (task: PlanTask): Promise<Answer> =>
+  new Promise((resolve, reject) => {
+    const thread = new Worker(THREAD, { workerData: task, execArgv: ['--import', '@swc-node/register/esm-register'] });
+    thread.once('message', resolve);
+    thread.once('error', reject);
+    thread.once('exit', (code) => reject(new Error(`The planning thread ended with ${code} before it answered.`)));
+  });

@@ -1,0 +1,82 @@
+import { useState } from 'preact/hooks';
+import type { SchemeCategory } from '../../../../api/contract/endpoints/editions.js';
+import { planQuery, planResponse } from '../../../../api/contract/endpoints/planning.js';
+import type { Plan } from '../../../../api/contract/endpoints/planning.js';
+import { ask } from '../http/ask.js';
+import { Form } from '../parts/form.js';
+
+interface Props {
+  readonly slug: string;
+  readonly categories: readonly SchemeCategory[];
+}
+
+const MORE: Readonly<Record<Plan['alternatives'][number]['more'], string>> = {
+  rig: 'One more rig',
+  tester: 'One more tester',
+  submission: 'One more submission of each entry',
+  specimens: 'Twice the specimens',
+};
+
+/** What more of anything would buy in one category, simulated from what is accepted. */
+export function Planning({ slug, categories }: Props) {
+  const [plan, setPlan] = useState<Plan | null>(null);
+  return (
+    <details>
+      <summary>What would more testing buy?</summary>
+      <p>Seasons like this one are simulated from what is accepted so far. It takes some seconds.</p>
+      <Form
+        schema={planQuery}
+        submit="Work it out"
+        fields={[
+          {
+            name: 'category',
+            label: 'Category',
+            kind: 'choice',
+            options: categories.map(({ code, name }) => [code, name] as const),
+          },
+          { name: 'difference', label: 'Difference that is to be told, %', kind: 'number', value: '5' },
+        ]}
+        onSend={async ({ category, difference }) => {
+          setPlan(await ask(planResponse, 'GET', `editions/${slug}/plan?category=${category}&difference=${difference}`));
+          return '';
+        }}
+      />
+      {plan && <Found {...plan} />}
+    </details>
+  );
+}
+
+function Found({ season, expected, alternatives, needed, differencePercent, entries }: Plan) {
+  return (
+    <>
+      <p>
+        With {season.rigs} rigs, {season.testers} testers, {season.submissions} submissions of each entry and {season.specimens} specimens
+        of each submission, {entries} entries have place intervals of {expected.width} places on average, {expected.couldBeFirst} could be
+        first, and a difference of {differencePercent} % is told with a chance of {expected.powerPercent} %.
+      </p>
+      <ul class="rows">
+        {alternatives.map(({ more, expected: then, narrowerPercent, standardErrorPercent }) => (
+          <li key={more}>
+            <p>
+              {MORE[more]} narrows the table by {narrowerPercent} % (± {standardErrorPercent} %)
+            </p>
+            <span>
+              {then.width} places, {then.couldBeFirst} could be first, chance {then.powerPercent} %
+            </span>
+          </li>
+        ))}
+      </ul>
+      <p>To tell {differencePercent} % with a chance of 80 %, with these rigs and testers:</p>
+      <ul class="rows">
+        {needed.map(({ submissions, specimens, powerPercent }) => (
+          <li key={submissions}>
+            <p>
+              {submissions} {submissions === 1 ? 'submission' : 'submissions'} of each entry
+            </p>
+            <span>{specimens === null ? `not even 64 specimens: ${powerPercent} %` : `${specimens} specimens of each`}</span>
+          </li>
+        ))}
+      </ul>
+    </>
+  );
+}

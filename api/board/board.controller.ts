@@ -1,5 +1,6 @@
 import { Controller, Get, Param, Post, Query } from '@nestjs/common';
-import * as schemas from '../contract/endpoints/editions.js';
+import { boardResponse } from '../contract/endpoints/board.js';
+import { editionResponse } from '../contract/endpoints/editions.js';
 import { planQuery, planResponse } from '../contract/endpoints/planning.js';
 import type { PlanQuery } from '../contract/endpoints/planning.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
@@ -29,7 +30,7 @@ export class BoardController {
   ) {}
 
   @Get('editions/:edition/board')
-  @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: schemas.boardResponse })
+  @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: boardResponse })
   async getBoard(@Param('edition') slug: string) {
     const { edition, results } = computeEdition(await this.evidence.of(slug));
     const { id, state } = await this.editions.standOf(slug);
@@ -68,7 +69,7 @@ export class BoardController {
   }
 
   @Post('editions/:edition/closure')
-  @Endpoint({ summary: 'Close: no more submissions.', allow: ['editor'], status: 201, answer: schemas.editionResponse, needsIfMatch: true })
+  @Endpoint({ summary: 'Close: no more submissions.', allow: ['editor'], status: 201, answer: editionResponse, needsIfMatch: true })
   async postClosure(@CurrentActor() actor: Actor, @Param('edition') slug: string, @IfMatch() version: number) {
     await this.closing.run(actor, slug, version);
     const [edition] = await this.editions.editions(slug);

@@ -1,5 +1,5 @@
 import { Controller, Param, Post } from '@nestjs/common';
-import * as schemas from '../contract/endpoints/editions.js';
+import { previewResponse } from '../contract/endpoints/previews.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -15,7 +15,7 @@ export class PreviewsController {
     summary: 'Standings as they would be published now, and what changed since the last look and since the release.',
     allow: ['editor'],
     status: 201,
-    answer: schemas.previewResponse,
+    answer: previewResponse,
   })
   async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
     const { compared, since, published } = await this.previewing.run(actor, slug);

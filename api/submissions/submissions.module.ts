@@ -20,6 +20,7 @@ import { DeleteDraft } from './drafts/delete-draft.js';
 import { DraftsController } from './drafts/drafts.controller.js';
 import { EvidenceReadModel } from './examine/evidence.read-model.js';
 import { ExamineSubmissions } from './examine/examine-submissions.js';
+import { GatherBeside } from './examine/gather-beside.js';
 import { FindSubjects } from './examine/find-subjects.js';
 import { HandInRevision } from './hand-in/hand-in-revision.js';
 import { HandInSubmissions } from './hand-in/hand-in-submissions.js';
@@ -55,6 +56,7 @@ import { TracesStore } from './traces/traces.store.js';
     FindSubjects,
     EvidenceReadModel,
     ExamineSubmissions,
+    GatherBeside,
     HandInSubmissions,
     HandInRevision,
     RequireFirst,

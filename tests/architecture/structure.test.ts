@@ -11,8 +11,11 @@ const SHARED_STORES = [
   'api/submissions/submissions.store.ts',
 ];
 
+/** Joins over others' tables, in read models; there shall be fewer, never more. */
+const MOST_READS_ACROSS = 99;
+
 describe('the structure of api/', () => {
-  const { mutualFolders, pastReadModels, unusedFormulas, writers } = measureStructure();
+  const { longFiles, mutualFolders, pastReadModels, readsAcross, unusedFormulas, writers } = measureStructure();
 
   test('no two folders import each other', () => {
     expect(mutualFolders).toEqual([]);
@@ -32,6 +35,12 @@ describe('the structure of api/', () => {
     ]);
   });
 
+  test('no file is long but the public routes, and no more is read through relations of others', () => {
+    expect(longFiles).toEqual(['api/public-api/public-api.controller.ts']);
+    expect(readsAcross.size).toBeGreaterThan(0);
+    expect([...readsAcross.values()].reduce((sum, count) => sum + count, 0)).toBeLessThanOrEqual(MOST_READS_ACROSS);
+  });
+
   test('each table is written by one file', () => {
     expect(writers.size).toBeGreaterThan(40);
     expect([...writers].filter(([, files]) => files.length > 1)).toEqual([]);
@@ -49,7 +58,7 @@ describe('the measure itself', () => {
     root = mkdtempSync(join(tmpdir(), 'fairpull-structure-'));
     write(
       'prisma/models/a.prisma',
-      'model SpoolLabel {\n  id String\n  @@map("spool_label")\n}\nmodel Pull {\n  id String\n  @@map("pull")\n}\n',
+      'model SpoolLabel {\n  id String\n  pull Pull?\n  @@map("spool_label")\n}\nmodel Pull {\n  id String\n  @@map("pull")\n}\n',
     );
     write('package.json', '{ "scripts": { "start": "node api/one/one.store.ts" } }');
     write('api/measurement/used.ts', '');
@@ -59,7 +68,10 @@ describe('the measure itself', () => {
       `import '../two/two.js';\nimport '../measurement/used.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`,
     );
     write('api/two/two.ts', `import '../one/one.read-model.js';\nexport const words = 'UPDATE nothing';\n`);
-    write('api/two/two.store.ts', 'await tx.$executeRaw`DELETE FROM "pull" WHERE true`;\nawait tx.spoolLabel.findMany({});\n');
+    write(
+      'api/two/two.store.ts',
+      'await tx.$executeRaw`DELETE FROM "pull" WHERE true`;\nawait tx.spoolLabel.findMany({ include: { pull: true } });\n',
+    );
     write('api/one/one.read-model.ts', Array.from({ length: 202 }, () => '//').join('\n'));
   });
   afterAll(() => {
@@ -70,6 +82,7 @@ describe('the measure itself', () => {
     const found = measureStructure(root);
     expect(found.mutualFolders).toEqual(['one ↔ two']);
     expect(found.pastReadModels).toEqual(['api/one/one.store.ts → api/two/two.ts']);
+    expect(found.readsAcross).toEqual(new Map([['two → one', 1]]));
     expect(found.unusedFormulas).toEqual(['api/measurement/unused.ts']);
     expect(found.longFiles).toEqual(['api/one/one.read-model.ts']);
     expect(found.writers).toEqual(

@@ -5,6 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize, relative } from 'node:path';
 import ts from 'typescript';
+import { modelsReadThrough, relationsOf } from './reads-across.js';
 
 export interface Structure {
   /** Pairs of folders of api/ that import each other, "a ↔ b". */
@@ -15,6 +16,8 @@ export interface Structure {
   readonly longFiles: readonly string[];
   /** Files of api/measurement/ that no program comes to by its imports. */
   readonly unusedFormulas: readonly string[];
+  /** "reading feature → feature that writes the table" → how often it reads it by a relation. */
+  readonly readsAcross: ReadonlyMap<string, number>;
   /** Table → files that write it. */
   readonly writers: ReadonlyMap<string, readonly string[]>;
 }
@@ -62,10 +65,13 @@ function mutual(edges: readonly (readonly [string, string])[]): string[] {
   return pairs.sort();
 }
 
-/** Prisma's name of a model → its table. */
-function tablesOf(root: string): Map<string, string> {
+function modelsOf(root: string): string[] {
   const folder = join(root, 'prisma/models');
-  const models = readdirSync(folder).map((name) => readFileSync(join(folder, name), 'utf8'));
+  return readdirSync(folder).map((name) => readFileSync(join(folder, name), 'utf8'));
+}
+
+/** Prisma's name of a model → its table. */
+function tablesOf(models: readonly string[]): Map<string, string> {
   return new Map(
     models.flatMap((text) =>
       [...text.matchAll(/^model (\w+) \{[\s\S]*?@@map\("(\w+)"\)/gm)].map(([, model = '', table = '']) => [
@@ -92,6 +98,24 @@ function tablesWritten({ text, tree }: Source, tables: ReadonlyMap<string, strin
   visit(tree);
   const known = new Set(tables.values());
   return [...new Set(written)].filter((table) => known.has(table));
+}
+
+function readsAcross(
+  sources: readonly Source[],
+  models: readonly string[],
+  tables: ReadonlyMap<string, string>,
+  writers: ReadonlyMap<string, readonly string[]>,
+): Map<string, number> {
+  const relations = relationsOf(models);
+  const counts = new Map<string, number>();
+  for (const { path, tree } of sources)
+    for (const model of modelsReadThrough(tree, relations)) {
+      const owner = roomOf(writers.get(tables.get(model) ?? '')?.[0] ?? '');
+      if (owner === '' || owner === roomOf(path) || roomOf(path) === '') continue;
+      const arrow = `${roomOf(path)} → ${owner}`;
+      counts.set(arrow, (counts.get(arrow) ?? 0) + 1);
+    }
+  return new Map([...counts].sort());
 }
 
 /** Programs: the files of api/ that a command of package.json starts, and what these start by name. */
@@ -125,7 +149,8 @@ export function measureStructure(root = '.'): Structure {
   const edges = sources
     .flatMap((source) => importsOf(source).map((to) => [source.path, to] as const))
     .filter(([from, to]) => to.startsWith('api/') && roomOf(from) !== '' && roomOf(to) !== '' && roomOf(from) !== roomOf(to));
-  const tables = tablesOf(root);
+  const models = modelsOf(root);
+  const tables = tablesOf(models);
   const writers = new Map<string, string[]>();
   for (const source of sources)
     for (const table of tablesWritten(source, tables)) writers.set(table, [...(writers.get(table) ?? []), source.path]);
@@ -136,11 +161,12 @@ export function measureStructure(root = '.'): Structure {
       .map(([from, to]) => `${from} → ${to}`),
     longFiles: sources.filter(({ text }) => text.split('\n').length > LONG + 1).map(({ path }) => path),
     unusedFormulas: unusedFormulas(root, sources),
+    readsAcross: readsAcross(sources, models, tables, writers),
     writers,
   };
 }
 
-function print({ mutualFolders, pastReadModels, longFiles, unusedFormulas, writers }: Structure): void {
+function print({ mutualFolders, pastReadModels, longFiles, unusedFormulas, readsAcross: across, writers }: Structure): void {
   const several = [...writers].filter(([, files]) => files.length > 1);
   const lines = [
     `folders that import each other: ${mutualFolders.length}`,
@@ -150,6 +176,8 @@ function print({ mutualFolders, pastReadModels, longFiles, unusedFormulas, write
     ...longFiles.map((path) => `  ${path}`),
     `files of measurement/ that no program uses: ${unusedFormulas.length}`,
     ...unusedFormulas.map((path) => `  ${path}`),
+    `tables of other features read through relations: ${[...across.values()].reduce((sum, count) => sum + count, 0)}`,
+    ...[...across].map(([arrow, count]) => `  ${arrow}: ${count}`),
     `tables written by more than one file: ${several.length} of ${writers.size}`,
     ...several.map(([table, files]) => `  ${table}: ${files.join(', ')}`),
   ];

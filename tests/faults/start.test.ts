@@ -77,6 +77,7 @@ onLinux(
     const key = await readFile(join(folder, 'keys/signing-key.pem'), 'utf8');
     first.child.kill('SIGINT');
     expect(await first.exitCode).toBe(0);
+    expect(first.printed()).not.toMatch(/warning/i);
     await expectNothingLeft();
 
     const second = start();

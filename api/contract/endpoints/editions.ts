@@ -1,9 +1,7 @@
 import { z } from 'zod';
 import { amendmentSchema } from '../amendment.js';
-import { CELL_GROUPS } from '../cell-groups.js';
-import { obstacleSchema } from '../obstacle.js';
 
-const slug = z
+export const slug = z
   .string()
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Use lower-case letters, digits and single hyphens')
@@ -148,60 +146,6 @@ export const editionResponse = z.strictObject({
 });
 export const workingEditionsResponse = z.strictObject({ items: z.array(editionResponse), nextCursor: z.string().nullable() });
 
-export const boardResponse = z.strictObject({
-  edition: slug,
-  state: z.string(),
-  submissions: z.record(z.string(), z.int()).describe('State → count'),
-  inDoubt: z.int().describe('Accepted submissions with a held finding that nobody has answered'),
-  standsInTheWay: z
-    .array(obstacleSchema)
-    .describe('Everything that stands in the way of the next step: of a planned edition its opening, of an open one its closing'),
-  entries: z.array(
-    z.strictObject({
-      variant: slug,
-      missing: z.array(z.string()).describe('Categories without a result that counts'),
-      needs: z.array(z.string()).describe('What it lacks, in words: "one more rig in knot-retention"'),
-      evidence: z
-        .array(z.strictObject({ category: slug, specimens: z.int(), submissions: z.int(), testers: z.int(), rigs: z.int() }))
-        .describe('What is there in each category'),
-      exclusion: exclusionRequest.omit({ variant: true }).nullable(),
-    }),
-  ),
-});
-
-const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
-const previewChange = z.strictObject({
-  about: z.enum(CELL_GROUPS).describe('What the cell is about'),
-  where: z.string().describe('Cell, as an erratum names it in expects: "overall, <variant>, place"'),
-  before: z.string().nullable().describe('What an erratum expects there; null where there was no such cell'),
-  after: z.string().nullable(),
-});
-const previewChanges = z.array(previewChange).describe('Cells that changed since, what readers care about first');
-const previewTables = z.strictObject({
-  overall: z.array(previewRow),
-  categories: z.record(z.string(), z.array(z.strictObject({ variant: slug, place: z.int().nullable(), value: z.string() }))),
-  incomplete: z.array(z.strictObject({ variant: slug, missing: z.array(z.string()) })),
-  excluded: z.array(slug),
-});
-export const previewResponse = z.strictObject({
-  edition: slug,
-  ...previewTables.shape,
-  divisions: z
-    .array(z.strictObject({ division: slug, ...previewTables.shape }))
-    .optional()
-    .describe('Standings of each division, those beside it then being empty; none of an edition with one'),
-  since: z
-    .strictObject({
-      at: z.iso.datetime().describe('The look before'),
-      changes: previewChanges,
-    })
-    .nullable()
-    .describe('Against the look before; null for the first'),
-  published: z
-    .strictObject({ revision: z.int().describe('Revision that readers have'), changes: previewChanges })
-    .nullable()
-    .describe('Against what is published; null where nothing is'),
-});
 export const commitmentsResponse = z.strictObject({
   items: z.array(
     z.strictObject({

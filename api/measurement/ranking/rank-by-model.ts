@@ -5,44 +5,19 @@ import type { RandomStream } from '../random/random-stream.js';
 import { seedFromDigest } from '../random/seed-from-digest.js';
 import { drawPlaces } from './draw-places.js';
 import type { ModelEvidence, ModelSeries } from './model-evidence.js';
+import type { ModelRanking, ModelRankingInput, ModelTable } from './model-ranking.js';
 import { orderSensitivity } from './order-sensitivity.js';
-import type { OrderSensitivity } from './order-sensitivity.js';
 import { pickColumns } from './pick-columns.js';
 import { productErrors, productTails } from './product-tails.js';
 import { publishedValue, weightOf } from './published-value.js';
 import { rankOverall } from './rank-overall.js';
 import type { DrawnForOverall } from './rank-overall.js';
-import type { RankedCategory, RankingRules } from './ranking-input.js';
+import type { RankedCategory } from './ranking-input.js';
 import type { ScoredCategory } from './scheme-scores.js';
 import { settledValues } from './settled-values.js';
 import { standOnce } from './stand-once.js';
 import type { PointTable } from './stand-once.js';
 import { tableCertainty } from './table-certainty.js';
-import type { TableCertainty } from './table-certainty.js';
-
-export interface ModelEntry {
-  readonly id: string;
-  readonly isExcluded: boolean;
-  /** category code → evidence; null or absent without an accepted result */
-  readonly results: Readonly<Record<string, ModelEvidence | null>>;
-}
-
-export interface ModelRankingInput extends RankingRules {
-  readonly series: ModelSeries;
-  readonly entries: readonly ModelEntry[];
-}
-
-/** A table whose series has values only has no places, and says why. */
-export type ModelTable =
-  (TableCertainty & { readonly kind: 'placed' }) | { readonly kind: 'unplaced'; readonly reason: 'nothing-known-of-effects' };
-
-export interface ModelRanking {
-  readonly draws: number;
-  readonly level: number;
-  readonly categories: Readonly<Record<string, ModelTable>>;
-  readonly overall: ModelTable;
-  readonly sensitivity: OrderSensitivity;
-}
 
 /** Fewer draws leave the second digit of a chance to chance (JCGM 101 asks for more than a hundred times 1/(1 − level)). */
 export const FEWEST_DRAWS = 10_000;

@@ -1,7 +1,7 @@
 /** How sure the places of an edition are: simultaneous place intervals, too-close-to-call groups, chances, what the order hangs on. Pure. */
 import type { OrderSensitivity } from '../../measurement/ranking/order-sensitivity.js';
 import { rankByModel } from '../../measurement/ranking/rank-by-model.js';
-import type { ModelTable } from '../../measurement/ranking/rank-by-model.js';
+import type { ModelTable } from '../../measurement/ranking/model-ranking.js';
 import type { RowCertainty } from '../../measurement/ranking/table-certainty.js';
 import type { ComputedEdition } from './compute-edition.js';
 import { shortfallsOf } from '../results/eligibility.js';

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import type { BegunDraft, DraftContent } from '../../contract/endpoints/submissions.js';
+import type { BegunDraft, DraftContent } from '../../contract/endpoints/drafts.js';
 import { EditionsReadModel } from '../../editions/editions.read-model.js';
 import { Clock } from '../../platform/clock/clock.js';
 import type { InputFault } from '../../platform/errors/problem.js';

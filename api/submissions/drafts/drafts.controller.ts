@@ -7,7 +7,8 @@ import { IfMatch } from '../../platform/http/if-match.js';
 import { DeleteDraft } from './delete-draft.js';
 import { SaveDraft } from './save-draft.js';
 import { SubmissionViewsReadModel } from '../views/submission-views.read-model.js';
-import { draftBeginning, draftHistoryResponse, draftRequest, submissionResponse } from '../../contract/endpoints/submissions.js';
+import { draftBeginning, draftHistoryResponse, draftRequest } from '../../contract/endpoints/drafts.js';
+import { submissionResponse } from '../../contract/endpoints/submissions.js';
 
 @Controller('v1/drafts')
 export class DraftsController {

@@ -11,7 +11,7 @@ import { isFound, subjectChanges, unknownNames } from '../examine/subject.js';
 import type { Subject } from '../examine/subject.js';
 import { referenceOf, requireOwn } from '../submission.js';
 import { submissionProblems } from '../submissions.errors.js';
-import type { BegunDraft, DraftContent } from '../../contract/endpoints/submissions.js';
+import type { BegunDraft, DraftContent } from '../../contract/endpoints/drafts.js';
 import { CompleteDraft } from './complete-draft.js';
 import { differencesOf } from './draft-differences.js';
 import type { LockedSubmission } from '../submission.js';

@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import type { Finding } from '../../checks/finding.js';
 import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
@@ -8,59 +7,9 @@ import { platformProblems } from '../../platform/errors/platform.errors.js';
 import { Problem } from '../../platform/errors/problem.js';
 import { changesBetween, handedInCells } from './revision-changes.js';
 import type { RevisionChange } from './revision-changes.js';
-import type { AreaRule } from '../../readings/submission-figures.js';
-import { figuresForTester, toFullFinding, toSpecimenAnswer, toSpecimenInSi, toTesterFinding } from './submission-view.js';
+import { DETAIL, HANDED_IN, REVIEW, SUMMARY, toDetail, toSummary, toTesterFindings } from './submission-rows.read-model.js';
 import { noSubmission, seesAll } from '../submission.js';
-import type { SubmissionState } from '../../contract/submission-states.js';
 import type { HandedInSummary, SubmissionResponse, SubmissionsQuery, SubmissionSummary } from '../../contract/endpoints/submissions.js';
-
-const HEADING = {
-  edition: { select: { slug: true } },
-  spool: { select: { blindCode: true } },
-  methodVersion: { select: { number: true, parameters: true, method: { select: { slug: true } } } },
-  tester: { select: { displayName: true } },
-} satisfies Prisma.SubmissionInclude;
-
-const SUMMARY = {
-  ...HEADING,
-  revisions: { orderBy: { number: 'desc' }, take: 1, select: { handedInAt: true } },
-} satisfies Prisma.SubmissionInclude;
-
-const HANDED_IN = {
-  ...HEADING,
-  revisions: {
-    orderBy: { number: 'desc' },
-    take: 1,
-    select: { handedInAt: true, findings: { orderBy: { id: 'asc' }, select: { id: true, detail: true } } },
-  },
-} satisfies Prisma.SubmissionInclude;
-
-const DETAIL = {
-  ...HEADING,
-  revisions: {
-    orderBy: { number: 'desc' },
-    take: 1,
-    include: {
-      instruments: { include: { instrument: { select: { code: true, kind: true } } }, orderBy: { instrument: { code: 'asc' } } },
-      specimens: {
-        include: { readings: { orderBy: [{ role: 'asc' }, { station: 'asc' }] }, setAside: { select: { reason: true } } },
-        orderBy: { number: 'asc' },
-      },
-      findings: { orderBy: { id: 'asc' } },
-    },
-  },
-  queries: { orderBy: { id: 'asc' } },
-  withdrawal: true,
-} satisfies Prisma.SubmissionInclude;
-
-const REVIEW = {
-  revision: { select: { number: true, submissionId: true } },
-  reviewer: { select: { displayName: true } },
-} satisfies Prisma.ReviewInclude;
-
-type SummaryRow = Prisma.SubmissionGetPayload<{ include: typeof SUMMARY }>;
-type DetailRow = Prisma.SubmissionGetPayload<{ include: typeof DETAIL }>;
-type ReviewRow = Prisma.ReviewGetPayload<{ include: typeof REVIEW }>;
 
 /** Submissions as screens show them. A tester sees the own ones, and of findings what is safe to know. */
 @Injectable()
@@ -193,85 +142,3 @@ export const IN_DOUBT = {
 const visibleTo = (actor: Actor): Prisma.SubmissionWhereInput => ({
   OR: [{ testerId: actor.accountId }, ...(seesAll(actor) ? [{ state: { not: 'draft' } }] : [])],
 });
-
-const toSummary = (row: SummaryRow): SubmissionSummary => ({
-  reference: row.reference,
-  edition: row.edition.slug,
-  spool: row.spool.blindCode,
-  method: { slug: row.methodVersion.method.slug, number: row.methodVersion.number },
-  benchDay: row.benchDay.toISOString().slice(0, 10),
-  state: row.state as SubmissionState,
-  revision: row.revision,
-  version: row.version,
-  tester: row.tester.displayName,
-  handedInAt: row.revisions[0]?.handedInAt.toISOString() ?? null,
-});
-
-function toDetail(actor: Actor, row: DetailRow, reviews: readonly ReviewRow[]): SubmissionResponse {
-  const revision = row.revisions[0];
-  const isOwn = row.testerId === actor.accountId;
-  return {
-    ...toSummary(row),
-    ...toBench(revision),
-    figures: toFigures(revision?.figures, row.methodVersion.parameters, isOwn),
-    findings: (revision?.findings ?? []).flatMap(({ id, detail, resolution }) => {
-      const finding = detail as unknown as Finding;
-      return isOwn ? toTesterFinding(id, finding) : [toFullFinding(id, finding, resolution)];
-    }),
-    reviews: reviews.map(({ revision: { number }, decision, reason, at, reviewer }) => ({
-      revision: number,
-      decision: decision as SubmissionResponse['reviews'][number]['decision'],
-      reason,
-      at: at.toISOString(),
-      reviewer: reviewer.displayName,
-    })),
-    queries: row.queries.map(({ id, revision: asked, specimens, question, askedAt, answer }) => ({
-      id,
-      revision: asked,
-      specimens,
-      question,
-      askedAt: askedAt.toISOString(),
-      answer,
-    })),
-    withdrawal: row.withdrawal && { reason: row.withdrawal.reason, at: row.withdrawal.at.toISOString() },
-    draft: row.draft as Record<string, unknown> | null,
-  };
-}
-
-type Bench = Pick<
-  SubmissionResponse,
-  | 'zone'
-  | 'temperature'
-  | 'temperatureC'
-  | 'humidityPercent'
-  | 'hasSeenLabel'
-  | 'isBlind'
-  | 'note'
-  | 'fewerBecause'
-  | 'instruments'
-  | 'specimens'
->;
-
-const toBench = (revision: DetailRow['revisions'][number] | undefined): Bench => ({
-  zone: revision?.zone ?? null,
-  temperature: revision ? { text: revision.temperatureText, unit: revision.temperatureUnit } : null,
-  temperatureC: revision?.temperatureC.toFixed() ?? null,
-  humidityPercent: revision?.humidityPercent.toFixed() ?? null,
-  hasSeenLabel: revision?.hasSeenLabel ?? null,
-  isBlind: revision?.isBlind ?? null,
-  note: revision?.note ?? null,
-  fewerBecause: revision?.fewerBecause ?? null,
-  instruments: (revision?.instruments ?? []).map(({ instrument, certificate }) => ({ ...instrument, certificate })),
-  specimens: (revision?.specimens ?? []).map((specimen) => toSpecimenAnswer(toSpecimenInSi(specimen))),
-});
-
-const toTesterFindings = (
-  findings: readonly { readonly id: string; readonly detail: Prisma.JsonValue }[],
-): SubmissionResponse['findings'] => findings.flatMap(({ id, detail }) => toTesterFinding(id, detail as unknown as Finding));
-
-function toFigures(figures: Prisma.JsonValue | undefined, parameters: Prisma.JsonValue, isOwn: boolean): SubmissionResponse['figures'] {
-  if (!figures) return null;
-  return isOwn
-    ? figuresForTester(figures as object, (parameters as { areaFrom: AreaRule }).areaFrom)
-    : (figures as Record<string, unknown>);
-}

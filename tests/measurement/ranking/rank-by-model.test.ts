@@ -2,7 +2,7 @@ import { fitSeries } from '../../../api/measurement/bench-model/fit-series.js';
 import type { ModelEvidence, ModelSeries } from '../../../api/measurement/ranking/model-evidence.js';
 import { productTails } from '../../../api/measurement/ranking/product-tails.js';
 import { rankByModel } from '../../../api/measurement/ranking/rank-by-model.js';
-import type { ModelRankingInput } from '../../../api/measurement/ranking/rank-by-model.js';
+import type { ModelRankingInput } from '../../../api/measurement/ranking/model-ranking.js';
 import { expectSeason } from '../../../api/measurement/ranking/plan-season.js';
 import { specimensAndSubmissions } from '../../../api/measurement/ranking/specimens-and-submissions.js';
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';

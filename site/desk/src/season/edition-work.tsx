@@ -1,6 +1,7 @@
 import { useState } from 'preact/hooks';
 import type { z } from 'zod';
-import { boardResponse, editionResponse, schemesResponse } from '../../../../api/contract/endpoints/editions.js';
+import { boardResponse } from '../../../../api/contract/endpoints/board.js';
+import { editionResponse, schemesResponse } from '../../../../api/contract/endpoints/editions.js';
 import type { Obstacle } from '../../../../api/contract/obstacle.js';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';

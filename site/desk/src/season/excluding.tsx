@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { boardResponse } from '../../../../api/contract/endpoints/editions.js';
+import type { boardResponse } from '../../../../api/contract/endpoints/board.js';
 import { exclusionRequest } from '../../../../api/contract/endpoints/editions.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';

@@ -1,4 +1,4 @@
-import { previewResponse } from '../../../../api/contract/endpoints/editions.js';
+import { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import { useState } from 'preact/hooks';
 import type { z } from 'zod';
 import { ask } from '../http/ask.js';

@@ -1,6 +1,6 @@
 import { useEffect, useState } from 'preact/hooks';
 import { z } from 'zod';
-import { previewResponse } from '../../../../api/contract/endpoints/editions.js';
+import { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import { releaseStateResponse, type ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
 import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import { erratumSchema } from '../../../../api/contract/documents/release-documents.js';
-import type { previewResponse } from '../../../../api/contract/endpoints/editions.js';
+import type { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import { releaseRequest, type ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
 import { Form } from '../parts/form.js';
 import type { FieldOptions } from '../parts/form-field.js';

@@ -1,5 +1,5 @@
 import type { z } from 'zod';
-import type { previewResponse } from '../../../../api/contract/endpoints/editions.js';
+import type { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import type { ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
 import { dayOf, timeOf } from '../words/day-of.js';
 

@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { CELL_GROUPS } from '../cell-groups.js';
+import { slug } from './editions.js';
+
+const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
+const previewChange = z.strictObject({
+  about: z.enum(CELL_GROUPS).describe('What the cell is about'),
+  where: z.string().describe('Cell, as an erratum names it in expects: "overall, <variant>, place"'),
+  before: z.string().nullable().describe('What an erratum expects there; null where there was no such cell'),
+  after: z.string().nullable(),
+});
+const previewChanges = z.array(previewChange).describe('Cells that changed since, what readers care about first');
+const previewTables = z.strictObject({
+  overall: z.array(previewRow),
+  categories: z.record(z.string(), z.array(z.strictObject({ variant: slug, place: z.int().nullable(), value: z.string() }))),
+  incomplete: z.array(z.strictObject({ variant: slug, missing: z.array(z.string()) })),
+  excluded: z.array(slug),
+});
+export const previewResponse = z.strictObject({
+  edition: slug,
+  ...previewTables.shape,
+  divisions: z
+    .array(z.strictObject({ division: slug, ...previewTables.shape }))
+    .optional()
+    .describe('Standings of each division, those beside it then being empty; none of an edition with one'),
+  since: z
+    .strictObject({
+      at: z.iso.datetime().describe('The look before'),
+      changes: previewChanges,
+    })
+    .nullable()
+    .describe('Against the look before; null for the first'),
+  published: z
+    .strictObject({ revision: z.int().describe('Revision that readers have'), changes: previewChanges })
+    .nullable()
+    .describe('Against what is published; null where nothing is'),
+});

@@ -14,6 +14,10 @@ import * as roundRobinsDocument from '../contract/documents/round-robins-documen
 import * as trace from '../contract/documents/trace.js';
 import * as accounts from '../contract/endpoints/accounts.js';
 import * as assignments from '../contract/endpoints/assignments.js';
+import * as board from '../contract/endpoints/board.js';
+import * as drafts from '../contract/endpoints/drafts.js';
+import * as planning from '../contract/endpoints/planning.js';
+import * as previews from '../contract/endpoints/previews.js';
 import * as audit from '../contract/endpoints/audit.js';
 import * as catalogue from '../contract/endpoints/catalogue.js';
 import * as controlPulls from '../contract/endpoints/control-pulls.js';
@@ -56,6 +60,10 @@ const ROOMS: readonly object[] = [
   accounts,
   assignments,
   audit,
+  board,
+  drafts,
+  planning,
+  previews,
   catalogue,
   controlPulls,
   editions,

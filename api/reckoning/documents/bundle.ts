@@ -24,7 +24,11 @@ export const tablesIn = (outputs: Bundle['outputs']): readonly Tables[] => ('div
 export function bundleOf(inputs: ReleaseInputs, context: EditionContext, divisions: readonly Tables[]): Bundle {
   const results = publishedResults(context);
   const [only] = divisions;
-  return { ...headingOf(inputs), inputs, outputs: inputs.evidence.edition.divisions || !only ? { results, divisions } : { results, ...only } };
+  return {
+    ...headingOf(inputs),
+    inputs,
+    outputs: inputs.evidence.edition.divisions || !only ? { results, divisions } : { results, ...only },
+  };
 }
 
 const freedomOf = ({ degreesOfFreedom }: { readonly degreesOfFreedom: number }): string => exactDecimal(Math.min(1e6, degreesOfFreedom));

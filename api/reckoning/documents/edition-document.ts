@@ -1,6 +1,13 @@
 import { competitionTies } from './competition-ties.js';
 import { movement } from '../../measurement/ranking/movement.js';
-import type { Category, EditionDocument, EditionOfDivisions, Movement, OverallRow, VariantName } from '../../contract/documents/release-documents.js';
+import type {
+  Category,
+  EditionDocument,
+  EditionOfDivisions,
+  Movement,
+  OverallRow,
+  VariantName,
+} from '../../contract/documents/release-documents.js';
 import { keyOf } from '../results/quantity.js';
 import { shortfallsOf, wordsOf } from '../results/eligibility.js';
 import { chancesOf } from './chances-of.js';

@@ -61,8 +61,9 @@ function productSpreads(parts: readonly { readonly fit: FittedSeries; readonly p
   const lists = parts.map(({ fit }) => fit.atoms.flatMap(({ spreads, count }) => Array.from({ length: count }, () => spreads)));
   const most = Math.max(...lists.map(({ length }) => length));
   return Array.from({ length: most }, (_, at) => {
+    const likely = lists.map((list, k) => list[(at * (1 + 6 * k)) % list.length]);
     const sdOf = (cause: keyof Spreads): number =>
-      Math.sqrt(parts.reduce((sum, { power }, k) => sum + (power * lists[k]![(at * (1 + 6 * k)) % lists[k]!.length]![cause]) ** 2, 0));
+      Math.sqrt(parts.reduce((sum, { power }, k) => sum + (power * (likely[k]?.[cause] ?? 0)) ** 2, 0));
     return { rig: sdOf('rig'), tester: sdOf('tester'), submission: sdOf('submission') };
   });
 }

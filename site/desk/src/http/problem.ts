@@ -15,8 +15,8 @@ export class Refusal extends Error {
   constructor(status: number, answer: Partial<ProblemAnswer>) {
     const what = answer.detail ?? answer.title ?? `The server answered ${status}.`;
     // Faults say themselves what to do.
-    const isSaid = answer.explains === undefined || (answer.errors ?? []).length > 0;
-    super(isSaid ? what : `${what.replace(/[^.!?]$/, '$&.')} ${answer.explains}`);
+    const isSaid = (answer.errors ?? []).length > 0;
+    super(answer.explains === undefined || isSaid ? what : `${what.replace(/[^.!?]$/, '$&.')} ${answer.explains}`);
     this.status = status;
     this.code = answer.code ?? '';
     this.faults = answer.errors ?? [];

@@ -21,6 +21,7 @@ import * as editions from '../contract/endpoints/editions.js';
 import * as inbox from '../contract/endpoints/inbox.js';
 import * as instruments from '../contract/endpoints/instruments.js';
 import * as methods from '../contract/endpoints/methods.js';
+import * as planning from '../contract/endpoints/planning.js';
 import * as proposals from '../contract/endpoints/proposals.js';
 import * as publicApi from '../contract/endpoints/public-api.js';
 import * as releases from '../contract/endpoints/releases.js';
@@ -62,6 +63,7 @@ const ROOMS: readonly object[] = [
   inbox,
   instruments,
   methods,
+  planning,
   proposals,
   publicApi,
   releases,

@@ -14,17 +14,17 @@ import * as roundRobinsDocument from '../contract/documents/round-robins-documen
 import * as trace from '../contract/documents/trace.js';
 import * as accounts from '../contract/endpoints/accounts.js';
 import * as assignments from '../contract/endpoints/assignments.js';
-import * as board from '../contract/endpoints/board.js';
-import * as drafts from '../contract/endpoints/drafts.js';
-import * as planning from '../contract/endpoints/planning.js';
-import * as previews from '../contract/endpoints/previews.js';
 import * as audit from '../contract/endpoints/audit.js';
+import * as board from '../contract/endpoints/board.js';
 import * as catalogue from '../contract/endpoints/catalogue.js';
 import * as controlPulls from '../contract/endpoints/control-pulls.js';
+import * as drafts from '../contract/endpoints/drafts.js';
 import * as editions from '../contract/endpoints/editions.js';
 import * as inbox from '../contract/endpoints/inbox.js';
 import * as instruments from '../contract/endpoints/instruments.js';
 import * as methods from '../contract/endpoints/methods.js';
+import * as planning from '../contract/endpoints/planning.js';
+import * as previews from '../contract/endpoints/previews.js';
 import * as proposals from '../contract/endpoints/proposals.js';
 import * as publicApi from '../contract/endpoints/public-api.js';
 import * as releases from '../contract/endpoints/releases.js';
@@ -61,15 +61,15 @@ const ROOMS: readonly object[] = [
   assignments,
   audit,
   board,
-  drafts,
-  planning,
-  previews,
   catalogue,
   controlPulls,
+  drafts,
   editions,
   inbox,
   instruments,
   methods,
+  planning,
+  previews,
   proposals,
   publicApi,
   releases,

@@ -24,7 +24,8 @@ export const begunDraft = z
     methodVersion: draftFields.methodVersion.optional().describe('Version of the method; left out: the one that the edition pins'),
     benchDay: draftFields.benchDay.optional().describe('Local date of the bench day; left out: today, UTC'),
   })
-  .refine(isShort, TOO_LONG);
+  .refine(isShort, TOO_LONG)
+  .describe('What a draft is begun with: spool and method; the rest is found, or kept as typed');
 export const draftBeginning = z.strictObject({ content: begunDraft });
 
 export const draftHistoryResponse = z.strictObject({

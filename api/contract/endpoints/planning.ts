@@ -34,7 +34,7 @@ export const PLANNED_CHANGES = ['rig', 'tester', 'submission', 'specimens'] as c
 
 export const planResponse = z.strictObject({
   edition: slug.describe('Slug of the edition'),
-  category: slug.describe('Category that was asked for'),
+  category: slug.describe('Category of the scheme'),
   entries: z.int().describe('Entries with a result that counts'),
   differencePercent: percent,
   season: seasonDesign.describe('The season as it is: rigs and testers as they took part, the usual numbers of submissions and specimens'),

@@ -76,15 +76,12 @@ test('a spool gets a blind code of its own, with its check character', async () 
 test('only editors hold the key', async () => {
   const { blindCode } = await addSpool();
   const reviewer = await t.caller(['reviewer', 'admin']);
+  const proposal = await proposed(blindCode);
   for (const other of [tester, reviewer]) {
     await other.call('post', '/v1/catalogue/spools').send(SPOOL).expect(403);
     await other.call('get', '/v1/catalogue/spools').expect(403);
     await other.call('get', `/v1/catalogue/spools/${blindCode}`).expect(403);
-    await other
-      .call('post', reidentifications(blindCode))
-      .set('If-Match', '"1"')
-      .send({ proposal: await proposed(blindCode) })
-      .expect(403);
+    await other.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send({ proposal }).expect(403);
   }
   await t.call('get', '/v1/spools').expect(401);
   await editor.call('get', '/v1/spools').expect(403);
@@ -189,7 +186,8 @@ describe('re-identification', () => {
 
   test('goes to another variant that is on record', async () => {
     const { blindCode } = await addSpool();
-    const [first, second] = [await proposed(blindCode), await proposed(blindCode)];
+    const another = await t.caller(['reviewer']);
+    const [first, second] = [await proposed(blindCode), await proposeReidentification(another, blindCode, OTHER_VARIANT.slug, REASON)];
     await editor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send({ proposal: first }).expect(201);
     const { body } = await editor.call('post', reidentifications(blindCode)).set('If-Match', '"2"').send({ proposal: second }).expect(422);
     expect(body.errors).toEqual([expect.objectContaining({ pointer: '/variant', code: 'unchanged' })]);

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { normaliseBlindCode } from '../contract/blind-code.js';
 import type { AssignmentRequest } from '../contract/endpoints/assignments.js';
+import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -18,48 +19,38 @@ export class Assign {
   constructor(
     private readonly database: Database,
     private readonly store: AssignmentsStore,
+    private readonly methods: MethodsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, slug: string, { tester, method, spools, specimens, dueOn }: AssignmentRequest): Promise<void> {
-    const codes = spools.map(normaliseBlindCode);
+  async run(actor: Actor, slug: string, request: AssignmentRequest): Promise<void> {
+    const { method, specimens, dueOn, ...asked } = request;
+    const codes = asked.spools.map(normaliseBlindCode);
+    const askedMethod = await this.methods.idOf(method);
     await this.database.transaction(async (tx) => {
       const edition = await this.store.edition(tx, slug);
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (edition.state !== 'planned' && edition.state !== 'open')
         throw new Problem(assignmentProblems['assignments/too-late'], `The edition ${slug} is ${edition.state}.`);
-      const pinned = edition.methods.find(({ methodVersion }) => methodVersion.method.slug === method)?.methodVersion.method;
+      const methodId = edition.methods.find(({ methodVersion }) => methodVersion.methodId === askedMethod)?.methodVersion.methodId ?? null;
+      const work = { editionId: edition.id, methodId, testerId: asked.tester };
       const known = await this.store.spools(tx, codes);
-      const standing = pinned && (await this.store.standing(tx, { editionId: edition.id, methodId: pinned.id, testerId: tester }));
       const faults: InputFault[] = [
-        ...((await this.store.isTester(tx, tester))
-          ? []
-          : [{ pointer: '/tester', code: 'not_a_tester', detail: 'Nobody of this id is a tester; GET /v1/testers lists them.' }]),
-        ...(pinned ? [] : [{ pointer: '/method', code: 'not_pinned', detail: `The edition ${slug} is not tested by "${method}".` }]),
-        ...codes.flatMap((code, index) =>
-          spoolFaults(`/spools/${index}`, { code, isTwice: codes.indexOf(code) < index, id: known.get(code), standing }),
-        ),
+        ...((await this.store.isTester(tx, asked.tester)) ? [] : [NOT_A_TESTER]),
+        ...(methodId === null
+          ? [{ pointer: '/method', code: 'not_pinned', detail: `The edition ${slug} is not tested by "${method}".` }]
+          : []),
+        ...spoolFaults(codes, known, await this.store.standing(tx, work)),
       ];
-      if (faults.length > 0 || !pinned) throw notValid(faults);
-      const work = {
-        editionId: edition.id,
-        methodId: pinned.id,
-        testerId: tester,
-        specimens,
-        dueOn: dueOn === null ? null : new Date(dueOn),
-      };
+      if (faults.length > 0 || methodId === null) throw notValid(faults);
+      const given = { ...work, methodId, specimens, dueOn: dueOn === null ? null : new Date(dueOn), givenAt: this.clock.now() };
       await this.store.give(
         tx,
-        [...known.values()].map((spoolId) => ({ ...work, spoolId, givenAt: this.clock.now() })),
+        [...known.values()].map((spoolId) => ({ ...given, spoolId })),
       );
-      await this.audit.record(tx, {
-        actorId: actor.accountId,
-        action: 'assignments.given',
-        objectType: 'edition',
-        objectId: slug,
-        after: { tester, method, spools: codes, specimens, dueOn },
-      });
+      const after = { ...request, spools: codes };
+      await this.audit.record(tx, { actorId: actor.accountId, action: 'assignments.given', objectType: 'edition', objectId: slug, after });
     });
   }
 
@@ -72,23 +63,19 @@ export class Assign {
   }
 }
 
-interface Asked {
-  readonly code: string;
-  readonly isTwice: boolean;
-  readonly id: string | undefined;
-  readonly standing: ReadonlySet<string> | undefined;
-}
+const NOT_A_TESTER: InputFault = {
+  pointer: '/tester',
+  code: 'not_a_tester',
+  detail: 'Nobody of this id is a tester; GET /v1/testers lists them.',
+};
 
-function spoolFaults(pointer: string, { code, isTwice, id, standing }: Asked): InputFault[] {
-  if (isTwice) return [{ pointer, code: 'duplicate', detail: `${code} is named twice; name it once.` }];
-  if (id === undefined) return [{ pointer, code: 'spool_unknown', detail: `No spool carries the code ${code}.` }];
-  if (standing?.has(id) === true)
-    return [
-      {
-        pointer,
-        code: 'duplicate',
-        detail: `The tester is asked for ${code} by this method already; take that back first to ask otherwise.`,
-      },
-    ];
-  return [];
-}
+const spoolFaults = (codes: readonly string[], known: ReadonlyMap<string, string>, standing: ReadonlySet<string>): InputFault[] =>
+  codes.flatMap((code, index) => {
+    const pointer = `/spools/${index}`;
+    const id = known.get(code);
+    if (codes.indexOf(code) < index) return [{ pointer, code: 'duplicate', detail: `${code} is named twice; name it once.` }];
+    if (id === undefined) return [{ pointer, code: 'spool_unknown', detail: `No spool carries the code ${code}.` }];
+    if (!standing.has(id)) return [];
+    const detail = `The tester is asked for ${code} by this method already; take that back first to ask otherwise.`;
+    return [{ pointer, code: 'duplicate', detail }];
+  });

@@ -5,12 +5,14 @@
  * They bind nobody: whatever a tester hands in is taken as ever.
  */
 import { Module } from '@nestjs/common';
+import { MethodsModule } from '../methods/methods.module.js';
 import { Assign } from './assign.js';
 import { AssignmentsController } from './assignments.controller.js';
 import { AssignmentsReadModel } from './assignments.read-model.js';
 import { AssignmentsStore } from './assignments.store.js';
 
 @Module({
+  imports: [MethodsModule],
   controllers: [AssignmentsController],
   providers: [Assign, AssignmentsReadModel, AssignmentsStore],
   exports: [AssignmentsReadModel],

@@ -22,7 +22,7 @@ export class AssignmentsStore {
       select: {
         id: true,
         state: true,
-        methods: { select: { methodVersion: { select: { method: { select: { id: true, slug: true } } } } } },
+        methods: { select: { methodVersion: { select: { methodId: true } } } },
       },
     });
   }
@@ -38,7 +38,11 @@ export class AssignmentsStore {
   }
 
   /** Ids of the spools that the tester is asked for already. */
-  async standing(tx: Transaction, { editionId, methodId, testerId }: Pick<NewAssignment, 'editionId' | 'methodId' | 'testerId'>) {
+  async standing(
+    tx: Transaction,
+    { editionId, methodId, testerId }: Pick<NewAssignment, 'editionId' | 'testerId'> & { methodId: string | null },
+  ) {
+    if (methodId === null) return new Set<string>();
     const rows = await tx.assignment.findMany({ where: { editionId, methodId, testerId, takenBackAt: null }, select: { spoolId: true } });
     return new Set(rows.map(({ spoolId }) => spoolId));
   }

@@ -6,6 +6,7 @@ import { CONSTRUCTIONS } from './constructions.js';
 export const TAKEN_BY_ADDRESSES = [
   'all',
   'amendments',
+  'assignments',
   'board',
   'catalogue',
   'claims',
@@ -18,7 +19,9 @@ export const TAKEN_BY_ADDRESSES = [
   'labels',
   'opening',
   'overall',
+  'map',
   'pairs',
+  'plan',
   'planning',
   'previews',
   'records',

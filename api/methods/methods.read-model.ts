@@ -25,6 +25,11 @@ export class MethodsReadModel {
     return versions.find((version) => version.number === number) ?? null;
   }
 
+  /** Row of a method; null when there is none. */
+  async idOf(slug: string): Promise<string | null> {
+    return (await this.database.client.method.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
+  }
+
   /** Every version of a method by its number; none of an unknown one. */
   async versionsOf(slug: string): Promise<MethodVersion[]> {
     const method = await this.database.client.method.findUnique({ where: { slug }, include: WITH_VERSIONS });

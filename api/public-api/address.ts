@@ -24,6 +24,7 @@ const OF_AN_EDITION: Readonly<Record<string, string>> = {
 };
 /** Of those, what a division has for itself. */
 const OF_A_DIVISION = ['standings', 'records', 'pairs'];
+const SLUG = /^[a-z0-9]+(-[a-z0-9]+)*$/;
 const REVISION = /^\d{1,6}$/;
 
 /** The file at an address; null where none can stand. @param path without a query */
@@ -66,7 +67,7 @@ function ofTables(what: string, rest: readonly string[]): string | null {
 
 /** What is no document of the edition is the name of a division, which has tables of its own. */
 function ofDivision(division: string, [what = '', ...rest]: readonly string[]): string | null {
-  if (division === '' || isTaken(division) || !(what === '' || OF_A_DIVISION.includes(what))) return null;
+  if (!SLUG.test(division) || isTaken(division) || !(what === '' || OF_A_DIVISION.includes(what))) return null;
   const name = ofTables(what, rest);
   return name === null ? null : `divisions/${division}/${name}`;
 }

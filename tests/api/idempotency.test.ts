@@ -150,16 +150,19 @@ test('what is read inside a transaction sees what it wrote, and afterwards the p
 test('a lock that is held too long is told as busy', async () => {
   const database = t.app.get(Database, { strict: false });
   const made = await maker('lock', 'larch').expect(201);
-  let done = () => {};
+  const isHeld = Promise.withResolvers<undefined>();
+  const isAnswered = Promise.withResolvers<undefined>();
   const holding = database.transaction(async (tx) => {
     await tx.$queryRaw`SELECT 1 FROM maker WHERE slug = 'larch' FOR UPDATE`;
-    await new Promise<void>((resolve) => (done = resolve));
+    isHeld.resolve(undefined);
+    await isAnswered.promise;
   });
+  await isHeld.promise;
   const answer = await editor
     .call('patch', '/v1/catalogue/makers/larch')
     .set('If-Match', made.headers['etag'] ?? '')
     .send({ name: 'Larch & Sons' });
-  done();
+  isAnswered.resolve(undefined);
   await holding;
   expect(answer.status).toBe(503);
   expect(answer.body.code).toBe('record/busy');

@@ -28,9 +28,6 @@ describe('the structure of api/', () => {
   test('a program uses each formula; what only tests need lies with them', () => {
     expect(unusedFormulas).toEqual([
       'api/measurement/claims/monofilament-number.ts',
-      'api/measurement/random/normal-deviate.ts', // by the next alone
-      'api/measurement/ranking/plan-season.ts',
-      'api/measurement/ranking/specimens-and-submissions.ts',
       'api/measurement/references.ts', // named by docstrings, which a test holds against it
     ]);
   });

@@ -194,7 +194,7 @@ const words = (html: string): string =>
 
 /** Rows of the overall table as the page shows them, by variant. */
 function rowsOnPage(html: string): Map<string, string> {
-  const table = /<table class="sheet overall"[\s\S]*?<\/table>/.exec(html)?.[0] ?? '';
+  const table = /<table class="sheet overall[^"]*"[\s\S]*?<\/table>/.exec(html)?.[0] ?? '';
   const rows = [...table.matchAll(/<tr\b[\s\S]*?<\/tr>/g)].map(([row]) => row).filter((row) => row.includes('data-label="Place"'));
   return new Map(
     rows.map((row) => {

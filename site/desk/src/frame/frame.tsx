@@ -12,6 +12,7 @@ import { Foot } from './foot.js';
 import { Masthead } from './masthead.js';
 import { PasswordDialog } from './password-dialog.js';
 import { SignIn } from './sign-in.js';
+import { whenQuiet } from './when-quiet.js';
 
 interface Props {
   readonly Screen: ComponentType<{ account: Account }>;
@@ -27,7 +28,7 @@ export function Frame({ Screen, roles }: Props) {
   const [answered, setAnswered] = useState<(() => void) | null>(null);
 
   useEffect(() => {
-    setAsker(() => new Promise<void>((done) => setAnswered(() => done)));
+    setAsker(() => new Promise<void>((done) => whenQuiet(() => setAnswered(() => done))));
     ask(accountResponse, 'GET', 'accounts/me', { isOpen: true }).then(setSeat, (error: unknown) => {
       setSeat(error instanceof Refusal && error.status === 401 ? { is: 'empty' } : { is: 'failed', words: wordsOf(error) });
     });

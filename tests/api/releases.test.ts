@@ -138,7 +138,8 @@ test('the record refuses to change or lose what is published', async () => {
     "state = 'building'",
   ])
     await expect(sql(`UPDATE release SET ${change}`)).rejects.toMatchObject({ code: 'FP001' });
-  for (const change of ['DELETE FROM release', 'TRUNCATE release CASCADE']) await expect(sql(change)).rejects.toMatchObject({ code: 'FP001' });
+  for (const change of ['DELETE FROM release', 'TRUNCATE release CASCADE'])
+    await expect(sql(change)).rejects.toMatchObject({ code: 'FP001' });
 });
 
 describe('a second revision', () => {

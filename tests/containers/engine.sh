@@ -18,9 +18,10 @@ if [ ! -x /usr/sbin/dockerd ] || ! command -v debootstrap >/dev/null; then
 fi
 plugin=$scratch/config/cli-plugins/docker-compose
 if [ ! -x "$plugin" ]; then
-  # The compose plugin comes from the next release of Debian; nothing of it is installed.
+  # The compose plugin comes from the next release of Debian, from where this machine takes its own; nothing of it is installed.
+  mirror=$(apt-get indextargets --format '$(REPO_URI)' | grep -v security | head -n 1)
   mkdir -p "$(dirname "$plugin")" "$scratch/apt/lists/partial"
-  printf 'Types: deb\nURIs: http://deb.debian.org/debian\nSuites: trixie\nComponents: main\nSigned-By: /usr/share/keyrings/debian-archive-keyring.gpg\n' >"$scratch/apt/next.sources"
+  printf "Types: deb\nURIs: $mirror\nSuites: trixie\nComponents: main\nSigned-By: /usr/share/keyrings/debian-archive-keyring.gpg\n" >"$scratch/apt/next.sources"
   next=(-o Dir::Etc::sourcelist=/dev/null -o "Dir::Etc::sourceparts=$scratch/apt" -o "Dir::State::lists=$scratch/apt/lists" -o Dir::Cache::pkgcache= -o Dir::Cache::srcpkgcache=)
   (cd "$scratch/apt" && apt-get "${next[@]}" update -qq && apt-get "${next[@]}" download -qq docker-compose && dpkg-deb -x docker-compose_*.deb content) \
     >>"$scratch/apt.log" 2>&1 || skip "the compose plugin could not be fetched (see $scratch/apt.log)"

@@ -2,6 +2,7 @@ import { submissionResponse } from '../../../../api/contract/endpoints/submissio
 import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { NoAnswer, Refusal } from '../http/problem.js';
+import { whenQuiet } from '../parts/when-quiet.js';
 import { wordsOf } from '../words/words-of.js';
 import { dropCopy, isSame, keepCopy } from './device-copy.js';
 import type { DeviceCopy } from './device-copy.js';
@@ -124,7 +125,10 @@ export class SheetKeeper {
       if (current === null) throw error;
       const isOurs = isSame(current.theirs, before) || isSame(current.theirs, sheet);
       if (isOurs) this.update({ copy: { ...this.state.copy, sent: current.theirs, version: current.version } });
-      else this.update({ conflict: current });
+      else {
+        await new Promise<void>(whenQuiet);
+        this.update({ conflict: current });
+      }
     }
   }
 

@@ -6,13 +6,13 @@ import { ask } from '../http/ask.js';
 import { setAsker } from '../http/ask-password.js';
 import { Refusal } from '../http/problem.js';
 import { forgetSession } from '../http/session.js';
+import { whenQuiet } from '../parts/when-quiet.js';
 import { wordsOf } from '../words/words-of.js';
 import type { Account } from './account.js';
 import { Foot } from './foot.js';
 import { Masthead } from './masthead.js';
 import { PasswordDialog } from './password-dialog.js';
 import { SignIn } from './sign-in.js';
-import { whenQuiet } from './when-quiet.js';
 
 interface Props {
   readonly Screen: ComponentType<{ account: Account }>;

@@ -7,6 +7,8 @@ interface Props {
   readonly categories: readonly SchemeCategory[];
 }
 
+const counted = (count: number | undefined, what: string): string => `${count ?? 0} ${what}${count === 1 ? '' : 's'}`;
+
 /** Entry by category: enough, or what is there so far; what lacks stands at the end of the row, in words. */
 export function BoardMatrix({ board, categories }: Props) {
   const complete = board.entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
@@ -42,7 +44,7 @@ export function BoardMatrix({ board, categories }: Props) {
                       {missing.includes(code) ? <span class="signal">not yet</span> : 'enough'}
                       <br />
                       <span class="soft small">
-                        {there?.specimens ?? 0} specimens, {there?.testers ?? 0} testers, {there?.rigs ?? 0} rigs
+                        {counted(there?.specimens, 'specimen')}, {counted(there?.testers, 'tester')}, {counted(there?.rigs, 'rig')}
                       </span>
                     </td>
                   );

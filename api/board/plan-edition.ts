@@ -7,6 +7,7 @@ import type { PlanTask } from '../reckoning/results/plan-next-season.js';
 import { seasonLearnt } from '../reckoning/results/season-basis.js';
 import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { boardProblems } from './board.errors.js';
+import { editionProblems } from '../editions/editions.errors.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 
 const THREAD = new URL('planning-thread.ts', import.meta.url);
@@ -18,20 +19,27 @@ export class PlanEdition {
 
   constructor(private readonly evidence: EditionEvidenceReadModel) {}
 
-  async run(slug: string, { category: code, difference }: PlanQuery): Promise<Plan> {
-    const computed = computeEdition(await this.evidence.of(slug));
-    const { categories } = computed.edition.scheme.rules;
+  async run(slug: string, { category: code, division, difference }: PlanQuery): Promise<Plan> {
+    const { edition, ...computed } = computeEdition(await this.evidence.of(slug));
+    const asked = edition.divisions?.find((one) => one.slug === division);
+    const ranked = division === undefined ? edition : asked;
+    if (!ranked?.scheme) {
+      const known = (edition.divisions ?? []).map((one) => one.slug).join(', ');
+      throw new Problem(editionProblems['editions/no-such-division'], `${slug} has ${known ? `the divisions ${known}` : 'one division'}.`);
+    }
+    const { categories } = ranked.scheme.rules;
+    const results = new Map([...computed.results].filter(([variant]) => asked?.variants.includes(variant) ?? true));
     const category = categories.find((one) => one.code === code);
     if (!category) {
       const known = categories.map((one) => one.code).join(', ');
       throw new Problem(boardProblems['editions/no-such-category'], `${slug} has no category ${code}, only ${known}.`);
     }
-    const learnt = seasonLearnt(category, computed);
+    const learnt = seasonLearnt(category, { ...computed, results });
     if (!learnt) {
       const detail = `In ${code} of ${slug} fewer than two entries have a result that counts with an uncertainty.`;
       throw new Problem(boardProblems['editions/nothing-to-plan-from'], detail);
     }
-    const task = { ...learnt, differencePercent: difference, digest: sha256(JSON.stringify([slug, code, difference, learnt])) };
+    const task = { ...learnt, differencePercent: difference, digest: sha256(JSON.stringify([slug, ...(division ? [division] : []), code, difference, learnt])) };
     const next = this.last.then(() => inThread(task));
     this.last = next.catch(() => undefined);
     return { edition: slug, category: code, entries: learnt.basis.values.length, differencePercent: String(difference), ...(await next) };

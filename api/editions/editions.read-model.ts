@@ -6,6 +6,7 @@ import { schemeRules } from '../contract/endpoints/editions.js';
 import type { Amendment } from '../contract/amendment.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Obstacle } from '../contract/obstacle.js';
+import { comparedIn, divisionObstacles, plannedDivisions, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
 import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
@@ -58,12 +59,21 @@ export class EditionsReadModel {
     const edition = await this.database.client.edition.findUniqueOrThrow({
       where: { slug },
       include: {
-        scheme: true,
+        ...WITH_DIVISIONS,
         methods: { include: { methodVersion: { include: { method: true } } } },
-        _count: { select: { entries: true } },
+        entries: { include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } },
       },
     });
-    return openingObstacles(toOpening(edition, edition._count.entries));
+    return openingObstacles(toOpening(edition, edition.entries));
+  }
+
+  /** Entries that are in no division of an edition that is known to be there, or could be in several. */
+  async divisionObstacles(slug: string): Promise<Obstacle[]> {
+    const { divisions, entries } = await this.database.client.edition.findUniqueOrThrow({
+      where: { slug },
+      include: { divisions: true, entries: { include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } } },
+    });
+    return divisionObstacles(divisions, entries);
   }
 
   /** Variants entered in an edition, by id. */
@@ -87,7 +97,7 @@ export class EditionsReadModel {
       where: slug === undefined ? {} : { slug },
       orderBy: { slug: 'asc' },
       include: {
-        scheme: true,
+        ...WITH_DIVISIONS,
         previous: true,
         ...WITH_METHODS,
         amendments: { orderBy: { id: 'asc' } },
@@ -98,7 +108,7 @@ export class EditionsReadModel {
       slug: row.slug,
       name: row.name,
       state: row.state as 'planned' | 'open' | 'closed' | 'published',
-      scheme: { slug: row.scheme.slug, number: row.scheme.number },
+      ...plannedDivisions(row.divisions),
       opensOn: day(row.opensOn),
       closesOn: day(row.closesOn),
       previous: row.previous?.slug ?? null,
@@ -144,15 +154,14 @@ export class EditionsReadModel {
     const edition = await this.database.client.edition.findUnique({
       where: { slug },
       include: {
-        scheme: true,
+        ...WITH_DIVISIONS,
         previous: { select: { slug: true } },
         ...WITH_METHODS,
         amendments: { orderBy: { id: 'asc' } },
-        entries: { include: { exclusion: true, variant: { select: { slug: true } } }, orderBy: { variant: { slug: 'asc' } } },
+        entries: { include: { exclusion: true, ...WITH_WHAT_DIVIDES }, orderBy: { variant: { slug: 'asc' } } },
       },
     });
     if (!edition) return null;
-    const { scheme } = edition;
     return {
       id: edition.id,
       slug: edition.slug,
@@ -164,7 +173,7 @@ export class EditionsReadModel {
       ...(edition.amendments.length > 0 ? { amendments: edition.amendments.map(toAmendment) } : {}),
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
-      scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
+      ...comparedIn(edition.divisions, edition.entries),
       methods: edition.methods.map(({ methodVersion }) => toPinnedMethod(methodVersion)),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,

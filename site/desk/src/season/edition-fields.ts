@@ -52,7 +52,7 @@ export const editionFields = ({ schemes, methods }: Choices, others: readonly st
     label: 'Scheme',
     kind: 'choice',
     options: schemes.map((scheme) => [versioned(scheme), `${scheme.name}, version ${scheme.number}`] as const),
-    ...(current && { value: versioned(current.scheme) }),
+    ...(current?.scheme && { value: versioned(current.scheme) }),
   },
   { name: 'opensOn', label: 'Opens on', kind: 'date', ...(current && { value: current.opensOn }) },
   { name: 'closesOn', label: 'Closes on', kind: 'date', ...(current && { value: current.closesOn }) },

@@ -9,8 +9,9 @@ export const boardProblems = declareProblems({
   },
   'editions/no-such-category': {
     status: 422,
-    title: 'The scheme of this edition has no such category',
-    explains: 'A plan is made for one category of the edition’s scheme. The detail lists them.',
+    title: 'There is no such category to plan for',
+    explains:
+      'A plan is made for one category of the edition’s scheme, or of the scheme of one division, which is named then. The detail lists them.',
   },
   'editions/nothing-to-plan-from': {
     status: 409,

@@ -1,5 +1,5 @@
 /** Which division of an edition an entry is in: the one that an editor says, else the one whose rule fits its line. Pure. */
-import { schemeRules } from '../contract/endpoints/editions.js';
+import { schemeRules } from '../contract/endpoints/schemes.js';
 import type { PlannedDivision } from '../contract/endpoints/editions.js';
 import { divisionRuleSchema, takes } from '../contract/division.js';
 import type { DivisionRule } from '../contract/division.js';
@@ -11,6 +11,11 @@ export const WITH_WHAT_DIVIDES = {
   overruling: true,
   variant: { select: { slug: true, line: { select: { material: true, construction: true } } } },
 } satisfies Prisma.EntryInclude;
+
+export const WITH_DIVIDED = {
+  ...WITH_DIVISIONS,
+  entries: { include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } },
+} satisfies Prisma.EditionInclude;
 
 interface Division {
   readonly id: string;
@@ -48,7 +53,11 @@ interface SchemedRow extends PlannedRow {
 }
 
 /** The scheme of an edition with one division, which has no name; else its divisions. */
-function oneOrSeveral<D extends PlannedRow, S, N>(rows: readonly D[], scheme: (row: D) => S, named: (row: D, slug: string, name: string) => N) {
+function oneOrSeveral<D extends PlannedRow, S, N>(
+  rows: readonly D[],
+  scheme: (row: D) => S,
+  named: (row: D, slug: string, name: string) => N,
+) {
   const [first] = rows;
   if (!first) throw new Error('An edition has no division; expected at least one.');
   return first.slug === null ? { scheme: scheme(first) } : { divisions: rows.map((row) => named(row, row.slug ?? '', row.name ?? '')) };

@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { DivisionRule } from '../contract/division.js';
-import { schemeRules } from '../contract/endpoints/editions.js';
+import { schemeRules } from '../contract/endpoints/schemes.js';
 import type { EditionRequest, PlannedDivision } from '../contract/endpoints/editions.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Database } from '../platform/database/database.js';

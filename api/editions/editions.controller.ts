@@ -11,6 +11,7 @@ import { AmendEdition } from './amend-edition.js';
 import { ChangeEdition } from './change-edition.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from '../contract/endpoints/editions.js';
+import * as scheming from '../contract/endpoints/schemes.js';
 import { ExcludeEntry } from './exclude-entry.js';
 import { OpenEdition } from './open-edition.js';
 import { OverruleDivision } from './overrule-division.js';
@@ -31,14 +32,14 @@ export class EditionsController {
   ) {}
 
   @Post('schemes')
-  @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: schemas.schemeResponse })
-  async postScheme(@CurrentActor() actor: Actor, @Body({ schema: schemas.schemeRequest }) input: schemas.SchemeRequest) {
+  @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: scheming.schemeResponse })
+  async postScheme(@CurrentActor() actor: Actor, @Body({ schema: scheming.schemeRequest }) input: scheming.SchemeRequest) {
     await this.schemes.run(actor, input);
     return input;
   }
 
   @Get('schemes')
-  @Endpoint({ summary: 'All schemes.', allow: ['editor', 'reviewer'], answer: schemas.schemesResponse })
+  @Endpoint({ summary: 'All schemes.', allow: ['editor', 'reviewer'], answer: scheming.schemesResponse })
   async getSchemes() {
     return { items: await this.editions.schemes(), nextCursor: null };
   }

@@ -2,11 +2,11 @@ import { Injectable } from '@nestjs/common';
 import { methodSeriesListSchema } from '../contract/method-series.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
-import { schemeRules } from '../contract/endpoints/editions.js';
+import { schemeRules } from '../contract/endpoints/schemes.js';
 import type { Amendment } from '../contract/amendment.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Obstacle } from '../contract/obstacle.js';
-import { comparedIn, divisionObstacles, plannedDivisions, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
+import { comparedIn, divisionObstacles, plannedDivisions, WITH_DIVIDED, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
 import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
@@ -59,9 +59,8 @@ export class EditionsReadModel {
     const edition = await this.database.client.edition.findUniqueOrThrow({
       where: { slug },
       include: {
-        ...WITH_DIVISIONS,
-        methods: { include: { methodVersion: { include: { method: true } } } },
-        entries: { include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } },
+        ...WITH_DIVIDED,
+        ...WITH_METHODS,
       },
     });
     return openingObstacles(toOpening(edition, edition.entries));
@@ -71,7 +70,7 @@ export class EditionsReadModel {
   async divisionObstacles(slug: string): Promise<Obstacle[]> {
     const { divisions, entries } = await this.database.client.edition.findUniqueOrThrow({
       where: { slug },
-      include: { divisions: true, entries: { include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } } },
+      include: WITH_DIVIDED,
     });
     return divisionObstacles(divisions, entries);
   }

@@ -8,7 +8,7 @@ import { WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
 import { requireState } from './edition.js';
 import type { EditionState } from './edition.js';
 import type { DivisionRow } from './edition-parts.read-model.js';
-import type { SchemeRequest } from '../contract/endpoints/editions.js';
+import type { SchemeRequest } from '../contract/endpoints/schemes.js';
 
 /** The only writer of schemes, editions with their divisions, entries, exclusions and overrulings. */
 @Injectable()

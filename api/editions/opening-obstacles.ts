@@ -1,5 +1,5 @@
-import { schemeRules } from '../contract/endpoints/editions.js';
-import type { SchemeRules } from '../contract/endpoints/editions.js';
+import { schemeRules } from '../contract/endpoints/schemes.js';
+import type { SchemeRules } from '../contract/endpoints/schemes.js';
 import { methodSeriesListSchema } from '../contract/method-series.js';
 import type { Obstacle } from '../contract/obstacle.js';
 import { categoryFaults } from './category-faults.js';
@@ -32,7 +32,9 @@ export function openingObstacles({ opensOn, closesOn, divisions, entries, catego
   const outside = pinned.filter((version) => version.effectiveFrom > closesOn || (version.effectiveUntil ?? opensOn) < opensOn);
   const names = outside.map(({ slug, number }) => `${slug} ${number}`);
   return [
-    ...(entries.length > 0 ? [] : obstacle('no_entries', 'No variant is entered', [], 'Enter variants: POST /v1/editions/{edition}/entries.', 1)),
+    ...(entries.length > 0
+      ? []
+      : obstacle('no_entries', 'No variant is entered', [], 'Enter variants: POST /v1/editions/{edition}/entries.', 1)),
     ...divisionObstacles(divisions, entries),
     ...obstacle('cannot_count', 'No result could ever count in categories of the scheme', never, PATCH_IT),
     ...obstacle(

@@ -30,7 +30,10 @@ export class OverruleDivision {
       const into = divisions.find((one) => one.slug === division);
       if (!into) {
         const known = divisions.flatMap((one) => one.slug ?? []).join(', ');
-        throw new Problem(editionProblems['editions/no-such-division'], `${slug} has ${known ? `the divisions ${known}` : 'one division'}.`);
+        throw new Problem(
+          editionProblems['editions/no-such-division'],
+          `${slug} has ${known ? `the divisions ${known}` : 'one division'}.`,
+        );
       }
       await this.store.overrule(tx, { entryId: id, divisionId: into.id, reason, byId: actor.accountId, at: this.clock.now() });
       await this.audit.record(tx, {

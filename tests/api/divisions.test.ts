@@ -1,5 +1,12 @@
 /** An edition with several divisions, from the plan to its second revision, through the API. */
-import type { CategoryDocument, EditionDocument, EditionOfDivisions, VariantDocument } from '../../api/contract/documents/release-documents.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  EditionOfDivisions,
+  VariantDocument,
+} from '../../api/contract/documents/release-documents.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, handInEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { runSql } from '../support/run-sql.js';
@@ -104,10 +111,16 @@ describe('each entry is in one division before the edition opens', () => {
   });
 
   test.each([
-    ['edition_has_divisions', `UPDATE division SET slug = NULL, name = NULL, materials = '{}' WHERE position = 0 AND slug = 'braided'`],
+    [
+      'edition_has_divisions',
+      `UPDATE division SET slug = NULL, name = NULL, materials = '{}', constructions = '{}' WHERE slug = 'braided'`,
+    ],
     ['division_is_named_or_alone', `UPDATE division SET name = NULL WHERE slug = 'nylon'`],
     ['overruling_has_a_reason', `UPDATE overruling SET reason = ' '`],
-    ['edition_has_divisions', `INSERT INTO edition (id, slug, name, state, opens_on, closes_on) VALUES (gen_random_uuid(), 'x', 'x', 'planned', now(), now())`],
+    [
+      'edition_has_divisions',
+      `INSERT INTO edition (id, slug, name, state, opens_on, closes_on) VALUES (gen_random_uuid(), 'x', 'x', 'planned', now(), now())`,
+    ],
   ])('%s is a rule of the record', async (rule, statement) => {
     await expect(sql(statement)).rejects.toThrow(rule);
   });
@@ -138,12 +151,17 @@ test('the preview and the plan of a season are those of each division', async ()
     ['nylon', ['force']],
   ]);
   const planned = (query: string) => house.editor.call('get', `/v1/editions/2026/plan?category=force${query}`);
-  for (const query of ['', '&division=pvdf']) expect((await planned(query).expect(422)).body.code).toBe('editions/no-such-division');
-  expect((await planned('&division=braided').expect(422)).body.code).toBe('editions/no-such-category');
+  for (const query of ['', '&division=pvdf', '&division=braided'])
+    expect((await planned(query).expect(422)).body).toMatchObject({
+      code: 'editions/no-such-category',
+      detail: '2026 has no category force there, only braided: stress, knot, abrasion; nylon: force.',
+    });
+  expect((await planned('&division=nylon').expect(200)).body).toMatchObject({ entries: 4 });
 });
 
 describe('published', () => {
   beforeAll(async () => {
+    await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
     expect(await publish(house.editor, '2026')).toBe(1);
   }, 90_000);
 
@@ -172,7 +190,7 @@ describe('published', () => {
     await house.editor.call('delete', '/v1/editions/2026/overrulings/gannet-30').expect(404);
     const { variant, place } = (await read<EditionDocument>('/nylon')).overall[0]!;
     const expects = [{ where: `overall, ${variant.slug}, place`, before: String(place) }];
-    await publish(house.editor, '2026', { reasonCode: 'clerical', words: 'It is a braid after all.', expects });
+    await publish(house.editor, '2026', { reasonCode: 'catalogueError', words: 'It is a braid after all.', expects });
     const { divisions, erratum } = await read<EditionOfDivisions>('');
     expect(divisions.map(({ variants }) => variants.length)).toEqual([2, 3]);
     expect(erratum!.changes.map(({ where }) => where)).toContain('overall, gannet-30, score');

@@ -1,6 +1,6 @@
 /** Inputs of a release invented from a number: a small house with its testers, rigs, spools and readings. Nothing is fetched, nothing is stored. */
 import type { ComparedEvidence, EditionEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
-import { schemeRules } from '../../api/contract/endpoints/editions.js';
+import { schemeRules } from '../../api/contract/endpoints/schemes.js';
 import { parseQuantity } from '../../api/measurement/units/parse-quantity.js';
 import type { VariantName } from '../../api/contract/documents/release-documents.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';

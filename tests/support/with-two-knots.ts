@@ -1,4 +1,4 @@
-import { schemeRules } from '../../api/contract/endpoints/editions.js';
+import { schemeRules } from '../../api/contract/endpoints/schemes.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import type { ComparedEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
 import type { SubmissionEvidence } from '../../api/reckoning/evidence/submission-evidence.js';

@@ -9,7 +9,7 @@ import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
 import type { Amendment } from '../../contract/amendment.js';
 import type { DivisionRule } from '../../contract/division.js';
-import type { SchemeRules } from '../../contract/endpoints/editions.js';
+import type { SchemeRules } from '../../contract/endpoints/schemes.js';
 import type { PinnedMethod } from '../results/quantity.js';
 
 export interface EntryEvidence {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { schemesResponse, type editionResponse } from '../../../../api/contract/endpoints/editions.js';
+import { type editionResponse } from '../../../../api/contract/endpoints/editions.js';
+import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
 import { methodsResponse } from '../../../../api/contract/endpoints/methods.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';

@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { methodSeriesListSchema } from '../contract/method-series.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { schemeRules } from '../contract/endpoints/schemes.js';
@@ -7,6 +6,7 @@ import type { Amendment } from '../contract/amendment.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Obstacle } from '../contract/obstacle.js';
 import { comparedIn, divisionObstacles, plannedDivisions, WITH_DIVIDED, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
+import { toPinnedMethod } from './edition.js';
 import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
@@ -186,18 +186,3 @@ export class EditionsReadModel {
     };
   }
 }
-
-interface PinnedRow {
-  readonly number: number;
-  readonly series: unknown;
-  readonly parameters: unknown;
-  readonly method: { readonly slug: string };
-}
-
-/** A pinned version with what it yields, and what it states of its own reproducibility; a version from before that was asked states none. */
-const toPinnedMethod = ({ number, series, parameters, method }: PinnedRow) => ({
-  slug: method.slug,
-  number,
-  series: methodSeriesListSchema.parse(series),
-  reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
-});

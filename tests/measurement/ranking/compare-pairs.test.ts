@@ -1,30 +1,12 @@
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { tDeviate } from '../../../api/measurement/random/t-deviate.js';
 import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
 import { couldBeFirst } from '../../../api/measurement/ranking/could-be-first.js';
 import { largestScoreQuantile } from '../../../api/measurement/ranking/largest-scores.js';
 import { normalScore, studentOfScore } from '../../../api/measurement/ranking/normal-score.js';
+import { independent } from './ranking-fixtures.js';
 
-const DRAWS = 40_000;
 const all = (n: number, value: number): Float64Array => Float64Array.from({ length: n * n }, (_, at) => (at % (n + 1) === 0 ? 0 : value));
-
-/** Independent means, each with its own standard error and Student's t; differences by Welch. */
-function independent(goodness: readonly number[], errors: readonly number[], degrees: readonly number[], seed = 1) {
-  const n = goodness.length;
-  const random = randomStream([seed, 2, 3, 4]);
-  const drawn = new Float64Array(DRAWS * n);
-  for (let at = 0; at < drawn.length; at++) drawn[at] = errors[at % n]! * tDeviate(random, degrees[at % n]!);
-  const [s, v] = [new Float64Array(n * n), new Float64Array(n * n)];
-  for (let i = 0; i < n; i++)
-    for (let j = 0; j < n; j++) {
-      if (i === j) continue;
-      const [a, b] = [errors[i]! ** 2, errors[j]! ** 2];
-      s[i * n + j] = Math.sqrt(a + b);
-      v[i * n + j] = (a + b) ** 2 / (a ** 2 / degrees[i]! + b ** 2 / degrees[j]!);
-    }
-  return { goodness: Float64Array.from(goodness), errors: drawn, differenceUncertainty: s, degreesOfFreedom: v };
-}
 
 function plainQuantile(errors: Float64Array, precision: Float64Array, degrees: Float64Array, n: number, level: number): number {
   const largest = Array.from({ length: errors.length / n }, (_, draw) => {
@@ -66,7 +48,7 @@ test.each([
 
 // Studentized range of 6 groups, ν = ∞: q(0.95) = 4.030, over √2 (table in any textbook; R: qtukey(.95, 6, Inf)/sqrt(2) = 2.8497).
 test('with equal normal errors the first critical value is that of Tukey’s test', () => {
-  const table = independent([0, 0, 0, 0, 0, 0], [1, 1, 1, 1, 1, 1], new Array<number>(6).fill(Infinity));
+  const table = independent([0, 0, 0, 0, 0, 0], [1, 1, 1, 1, 1, 1]);
   expect(comparePairs(table, 0.95).firstCritical!).toBeCloseTo(2.85, 1);
 });
 
@@ -100,18 +82,18 @@ test('a pair’s joint probability is that of Games and Howell', () => {
 });
 
 test('step-down tells more apart than one step: pairs told apart leave with their reverse', () => {
-  const far = independent([60, 50, 0, 0], [1, 1, 1, 1], new Array<number>(4).fill(Infinity));
+  const far = independent([60, 50, 0, 0], [1, 1, 1, 1]);
   const { firstCritical, criticalValue } = comparePairs(far, 0.95);
   // One pair is left, in both directions: the two-sided 95 % point.
   expect(criticalValue!).toBeCloseTo(1.96, 1);
   expect(firstCritical!).toBeGreaterThan(2.5);
-  const between = independent([60, 50, 2.2 * Math.SQRT2, 0], [1, 1, 1, 1], new Array<number>(4).fill(Infinity));
+  const between = independent([60, 50, 2.2 * Math.SQRT2, 0], [1, 1, 1, 1]);
   expect(comparePairs(between, 0.95).isAhead[2 * 4 + 3]).toBe(1);
 });
 
 test('one entry with hardly any degrees of freedom does not decide for the others', () => {
   const goodness = [0, 0, 0, 0, 0, 0, 5.2, 0];
-  const calm = comparePairs(independent(goodness, new Array<number>(8).fill(1), new Array<number>(8).fill(Infinity)), 0.95);
+  const calm = comparePairs(independent(goodness, new Array<number>(8).fill(1)), 0.95);
   const wild = comparePairs(independent(goodness, new Array<number>(8).fill(1), [3, ...new Array<number>(7).fill(Infinity)]), 0.95);
   expect(Math.abs(wild.firstCritical! - calm.firstCritical!)).toBeLessThan(0.2);
   for (const other of [1, 2, 3, 4, 5, 7]) expect(wild.isAhead[6 * 8 + other]).toBe(1);
@@ -157,6 +139,6 @@ test('an entry is judged by those that could rival it alone', () => {
 /** Whether an entry could be first that one other leads by a score, among others that stand so far from it. */
 function setAt(deficit: number, others: number, rest: number): number {
   const goodness = [deficit * Math.SQRT2, 0, ...new Array<number>(others - 1).fill(rest)];
-  const table = independent(goodness, new Array<number>(others + 1).fill(1), new Array<number>(others + 1).fill(Infinity));
+  const table = independent(goodness, new Array<number>(others + 1).fill(1));
   return couldBeFirst(table, comparePairs(table, 0.95), 0.95)[1]!;
 }

@@ -53,10 +53,17 @@ function criticalAgainst(i: number, table: ComparedTable, level: number, beta: n
     if (s > 0) others[j * n + i] = itself[i * n + j] = 1 / s;
   }
   const farthest = largestScoreQuantile(errors, { n, precision: itself, degreesOfFreedom }, 1 - beta);
-  const setBack = goodness.map((value, j) => {
+  const setBack = Float64Array.from(goodness, (value, j) => {
     const s = differenceUncertainty[i * n + j]!;
     return Math.min(0, value - goodness[i]! + (s > 0 ? s * studentOfScore(farthest, degreesOfFreedom[i * n + j]!) : 0));
   });
-  const rivals = errors.map((error, at) => error + setBack[at % n]!);
+  const rivals = rivalsOf(errors, setBack);
   return largestScoreQuantile(rivals, { n, precision: others, degreesOfFreedom }, level + beta);
+}
+
+function rivalsOf(errors: Float64Array, setBack: Float64Array): Float64Array {
+  const n = setBack.length;
+  const rivals = new Float64Array(errors.length);
+  for (let from = 0; from < errors.length; from += n) for (let j = 0; j < n; j++) rivals[from + j] = errors[from + j]! + setBack[j]!;
+  return rivals;
 }

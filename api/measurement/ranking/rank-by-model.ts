@@ -49,10 +49,11 @@ export function rankByModel(input: ModelRankingInput): ModelRanking {
   const table = pointTable(ordered);
   const standings = standOnce(table);
   const rankedIds = standings.ranked.map((i) => table.entries[i]!.id);
-  const ranked = ordered.categories.map((category) => ({
-    code: category.code,
-    ...rankOne(category, ordered, { drawn, draws, level, rankedIds }),
-  }));
+  const ranked = ordered.categories.map((category, at) => {
+    const one = { code: category.code, ...rankOne(category, ordered, { drawn, draws, level, rankedIds }) };
+    forgetDrawn(drawn, ordered, at + 1);
+    return one;
+  });
   const forOverall = ranked.flatMap((one) => one.forOverall ?? []);
   const isPlaced = forOverall.length === ranked.length;
   return {
@@ -71,6 +72,16 @@ function drawAll(series: ModelSeries, draws: number, random: RandomStream): Map<
     if (fit.kind === 'fitted') drawn.set(key, drawSeries(fit, draws, random));
   }
   return drawn;
+}
+
+/** Draws are large: those of a series that no further category is made of make room. */
+function forgetDrawn(drawn: Map<string, Float64Array>, { categories, entries }: ModelRankingInput, from: number): void {
+  const needed = new Set(
+    categories
+      .slice(from)
+      .flatMap(({ code }) => entries.flatMap(({ results }) => results[code]?.factors.map(({ series }) => series) ?? [])),
+  );
+  for (const key of drawn.keys()) if (!needed.has(key)) drawn.delete(key);
 }
 
 interface Drawing {

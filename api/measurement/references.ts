@@ -54,7 +54,8 @@ export const REFERENCES = {
   'ROSNER-1983': 'Rosner 1983, Percentage points for a generalized ESD many-outlier procedure, Technometrics 25',
   'SATTERTHWAITE-1946': 'Satterthwaite 1946, An approximate distribution of estimates of variance components, Biometrics Bulletin 2',
   'SCHUIRMANN-1987': 'Schuirmann 1987, A comparison of the two one-sided tests procedure, J. Pharmacokin. Biopharm. 15',
-  'SCHMIDLI-2014': 'Schmidli et al. 2014, Robust meta-analytic-predictive priors in clinical trials with historical control information, Biometrics 70',
+  'SCHMIDLI-2014':
+    'Schmidli et al. 2014, Robust meta-analytic-predictive priors in clinical trials with historical control information, Biometrics 70',
   'SEARLE-1992': 'Searle, Casella & McCulloch 1992, Variance components',
   'SMYTH-2004': 'Smyth 2004, Linear models and empirical Bayes methods, Stat. Appl. Genet. Mol. Biol. 3',
   'STUDENT-1908': 'Student 1908, The probable error of a mean, Biometrika 6',

@@ -28,7 +28,11 @@ const DIFFERENT: Readonly<Record<string, Partial<Season>>> = {
 
 /** Who knows the spreads themselves and nothing else: no procedure that has to find them can be narrower. */
 const knowing = ({ design, isApart }: FittedSeries, { rigSd, testerSd, submissionSd }: Season): FittedSeries =>
-  fitAt(design, [{ rig: rigSd, tester: testerSd, submission: submissionSd }], isApart.map(() => 0));
+  fitAt(
+    design,
+    [{ rig: rigSd, tester: testerSd, submission: submissionSd }],
+    isApart.map(() => 0),
+  );
 
 /** What the tables of a fitted season say. */
 function tablesOf(fit: FittedSeries, random: RandomStream) {

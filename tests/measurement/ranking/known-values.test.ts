@@ -144,9 +144,7 @@ describe('special results', () => {
 
   test('values that tie as published share a place; the interval holds it', () => {
     const input = inputOf({ a: [known(10.004, 0), known(10.001, 0)] });
-    const { rows } = rankKnown({ ...input, categories: [{ code: 'a', direction: 'more', weight: '1', places: 2 }] }).categories[
-      'a'
-    ]!;
+    const { rows } = rankKnown({ ...input, categories: [{ code: 'a', direction: 'more', weight: '1', places: 2 }] }).categories['a']!;
     expect(rows.map(({ place, low, high }) => [place, low, high])).toEqual([
       [1, 1, 1],
       [1, 1, 2],

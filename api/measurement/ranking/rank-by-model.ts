@@ -65,17 +65,18 @@ export function rankByModel(input: ModelRankingInput): ModelRanking {
   };
 }
 
-function drawAll(series: ModelSeries, draws: number, random: RandomStream): Map<string, Float64Array> {
-  const drawn = new Map<string, Float64Array>();
+/** Kept to seven digits, half as large: they wait until their categories come. */
+function drawAll(series: ModelSeries, draws: number, random: RandomStream): Map<string, Float32Array> {
+  const drawn = new Map<string, Float32Array>();
   for (const key of Object.keys(series).sort()) {
     const fit = series[key]!;
-    if (fit.kind === 'fitted') drawn.set(key, drawSeries(fit, draws, random));
+    if (fit.kind === 'fitted') drawn.set(key, new Float32Array(drawSeries(fit, draws, random)));
   }
   return drawn;
 }
 
 /** Draws are large: those of a series that no further category is made of make room. */
-function forgetDrawn(drawn: Map<string, Float64Array>, { categories, entries }: ModelRankingInput, from: number): void {
+function forgetDrawn(drawn: Map<string, Float32Array>, { categories, entries }: ModelRankingInput, from: number): void {
   const needed = new Set(
     categories
       .slice(from)
@@ -85,7 +86,7 @@ function forgetDrawn(drawn: Map<string, Float64Array>, { categories, entries }: 
 }
 
 interface Drawing {
-  readonly drawn: ReadonlyMap<string, Float64Array>;
+  readonly drawn: ReadonlyMap<string, Float32Array>;
   readonly draws: number;
   readonly level: number;
   readonly rankedIds: readonly string[];

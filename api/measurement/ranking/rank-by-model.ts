@@ -49,10 +49,11 @@ export function rankByModel(input: ModelRankingInput): ModelRanking {
   const table = pointTable(ordered);
   const standings = standOnce(table);
   const rankedIds = standings.ranked.map((i) => table.entries[i]!.id);
-  const ranked = ordered.categories.map((category) => ({
-    code: category.code,
-    ...rankOne(category, ordered, { drawn, draws, level, rankedIds }),
-  }));
+  const ranked = ordered.categories.map((category, at) => {
+    const one = { code: category.code, ...rankOne(category, ordered, { drawn, draws, level, rankedIds }) };
+    forgetDrawn(drawn, ordered, at + 1);
+    return one;
+  });
   const forOverall = ranked.flatMap((one) => one.forOverall ?? []);
   const isPlaced = forOverall.length === ranked.length;
   return {
@@ -64,17 +65,28 @@ export function rankByModel(input: ModelRankingInput): ModelRanking {
   };
 }
 
-function drawAll(series: ModelSeries, draws: number, random: RandomStream): Map<string, Float64Array> {
-  const drawn = new Map<string, Float64Array>();
+/** Kept to seven digits, half as large: they wait until their categories come. */
+function drawAll(series: ModelSeries, draws: number, random: RandomStream): Map<string, Float32Array> {
+  const drawn = new Map<string, Float32Array>();
   for (const key of Object.keys(series).sort()) {
     const fit = series[key]!;
-    if (fit.kind === 'fitted') drawn.set(key, drawSeries(fit, draws, random));
+    if (fit.kind === 'fitted') drawn.set(key, new Float32Array(drawSeries(fit, draws, random)));
   }
   return drawn;
 }
 
+/** Draws are large: those of a series that no further category is made of make room. */
+function forgetDrawn(drawn: Map<string, Float32Array>, { categories, entries }: ModelRankingInput, from: number): void {
+  const needed = new Set(
+    categories
+      .slice(from)
+      .flatMap(({ code }) => entries.flatMap(({ results }) => results[code]?.factors.map(({ series }) => series) ?? [])),
+  );
+  for (const key of drawn.keys()) if (!needed.has(key)) drawn.delete(key);
+}
+
 interface Drawing {
-  readonly drawn: ReadonlyMap<string, Float64Array>;
+  readonly drawn: ReadonlyMap<string, Float32Array>;
   readonly draws: number;
   readonly level: number;
   readonly rankedIds: readonly string[];

@@ -109,7 +109,12 @@ export class PublicApiController {
 
   @Get('editions/:edition/standings')
   @ApiParam({ name: 'edition', schema: TEXT })
-  @Endpoint({ summary: 'Overall standings, with the edition they belong to; of one with several divisions, what they are.', allow: 'anyone', answer: null, stored: editionFileSchema })
+  @Endpoint({
+    summary: 'Overall standings, with the edition they belong to; of one with several divisions, what they are.',
+    allow: 'anyone',
+    answer: null,
+    stored: editionFileSchema,
+  })
   getOverallStandings(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return this.send(request, reply);
   }

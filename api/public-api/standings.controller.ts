@@ -69,7 +69,11 @@ export class StandingsController {
     answer: null,
     stored: categoryDocumentSchema,
   })
-  getDivisionCategory(@Query({ schema: standingsQuery }) query: StandingsQuery, @Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+  getDivisionCategory(
+    @Query({ schema: standingsQuery }) query: StandingsQuery,
+    @Req() request: FastifyRequest,
+    @Res() reply: FastifyReply,
+  ) {
     return this.filtered(query, request, reply);
   }
 

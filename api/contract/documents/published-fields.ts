@@ -6,7 +6,9 @@ export const FORMAT_VERSION = 3;
 
 export const formatVersion = z
   .literal([1, 2, FORMAT_VERSION])
-  .describe('Version of this document format; since 2 methods state their series and quantities are named by them, since 3 an edition may have divisions');
+  .describe(
+    'Version of this document format; since 2 methods state their series and quantities are named by them, since 3 an edition may have divisions',
+  );
 
 export const decimal = z
   .string()

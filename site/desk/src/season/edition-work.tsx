@@ -40,7 +40,8 @@ export function EditionWork({ edition, others, onMoved }: Props) {
     return {
       board,
       categories:
-        schemes.items.find(({ slug: of, number }) => of === edition.scheme?.slug && number === edition.scheme.number)?.rules.categories ?? [],
+        schemes.items.find(({ slug: of, number }) => of === edition.scheme?.slug && number === edition.scheme.number)?.rules.categories ??
+        [],
     };
   }, [slug, version]);
   const entered = work.answer?.board.entries.map(({ variant }) => variant) ?? [];

@@ -4,18 +4,17 @@ import type { PlannedDivision } from '../contract/endpoints/editions.js';
 import { divisionRuleSchema, takes } from '../contract/division.js';
 import type { DivisionRule } from '../contract/division.js';
 import type { Obstacle } from '../contract/obstacle.js';
-import type { Prisma } from '../platform/database/generated/client.js';
 
-export const WITH_DIVISIONS = { divisions: { include: { scheme: true }, orderBy: { position: 'asc' } } } satisfies Prisma.EditionInclude;
+export const WITH_DIVISIONS = { divisions: { include: { scheme: true }, orderBy: { position: 'asc' } } } as const;
 export const WITH_WHAT_DIVIDES = {
   overruling: true,
   variant: { select: { slug: true, line: { select: { material: true, construction: true } } } },
-} satisfies Prisma.EntryInclude;
+} as const;
 
 export const WITH_DIVIDED = {
   ...WITH_DIVISIONS,
   entries: { include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } },
-} satisfies Prisma.EditionInclude;
+} as const;
 
 interface Division {
   readonly id: string;

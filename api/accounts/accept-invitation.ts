@@ -38,7 +38,10 @@ export class AcceptInvitation {
       if (!isDuplicate(error)) throw error;
       if (await this.accounts.byEmail(request.email))
         throw new Problem(accountProblems['accounts/address-taken'], `${request.email} has an account.`);
-      throw new Problem(accountProblems['accounts/name-taken'], `Found “${request.displayName}”, which cannot be told from the name of another.`);
+      throw new Problem(
+        accountProblems['accounts/name-taken'],
+        `Found “${request.displayName}”, which cannot be told from the name of another.`,
+      );
     }
   }
 

@@ -4959,6 +4959,7 @@ export const AccountScalarFieldEnum = {
   id: 'id',
   email: 'email',
   displayName: 'displayName',
+  nameAsSeen: 'nameAsSeen',
   passwordHash: 'passwordHash',
   roles: 'roles',
   isDisabled: 'isDisabled',

@@ -133,6 +133,7 @@ export const AccountScalarFieldEnum = {
   id: 'id',
   email: 'email',
   displayName: 'displayName',
+  nameAsSeen: 'nameAsSeen',
   passwordHash: 'passwordHash',
   roles: 'roles',
   isDisabled: 'isDisabled',

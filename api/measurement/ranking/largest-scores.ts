@@ -1,3 +1,4 @@
+import { LargestSeen, tailOfDraws } from './largest-seen.js';
 import { normalScore } from './normal-score.js';
 
 /** The pairs that are open, and how the difference of each is judged; n·n. */
@@ -24,7 +25,7 @@ export interface PairScales {
  */
 export function largestScoreQuantile(errors: Float64Array, { n, precision, degreesOfFreedom }: PairScales, level: number): number {
   const draws = errors.length / n;
-  const tail = new LargestSeen(Math.max(1, draws - Math.ceil(level * (draws + 1)) + 1));
+  const tail = new LargestSeen(tailOfDraws(draws, level));
   const [asFirst, asSecond] = finestPrecisions(precision, n);
   const ahead = new Uint16Array(n);
   const behind = new Uint16Array(n);
@@ -70,32 +71,4 @@ function finestPrecisions(precision: Float64Array, n: number): [asFirst: Float64
     }
   }
   return [asFirst, asSecond];
-}
-
-/** The largest numbers seen so far, as a heap with the smallest of them on top; all 0 at first. */
-class LargestSeen {
-  private readonly heap: Float64Array;
-
-  constructor(size: number) {
-    this.heap = new Float64Array(size);
-  }
-
-  get smallest(): number {
-    return this.heap[0]!;
-  }
-
-  add(value: number): void {
-    const { heap } = this;
-    if (value <= heap[0]!) return;
-    let at = 0;
-    for (;;) {
-      let child = 2 * at + 1;
-      if (child >= heap.length) break;
-      if (child + 1 < heap.length && heap[child + 1]! < heap[child]!) child += 1;
-      if (heap[child]! >= value) break;
-      heap[at] = heap[child]!;
-      at = child;
-    }
-    heap[at] = value;
-  }
 }

@@ -61,22 +61,26 @@ export function boundedErrors(errors: Float64Array, n: number): BoundedErrors {
  */
 export function farthestAbove({ n, errors, lowest }: BoundedErrors, i: number, others: OthersOfOne, level: number): number {
   const { precision, degreesOfFreedom } = others;
-  const tail = new LargestSeen(tailOfDraws(lowest.length, level));
+  const size = tailOfDraws(lowest.length, level);
+  const tail = new LargestSeen(size);
   const finest = precision.reduce((most, one) => Math.max(most, one), 0);
-  for (let draw = 0; draw < lowest.length; draw++) {
-    const from = draw * n;
-    const value = errors[from + i]!;
+  // A score is never above its difference over the uncertainty; the draws where that is largest come first, and most others need no look.
+  const bounds = lowest.map((low, draw) => (errors[draw * n + i]! - low) * finest);
+  const first = new LargestSeen(size);
+  for (const bound of bounds) first.add(bound);
+  const look = (draw: number) => {
+    const own = errors.subarray(draw * n, draw * n + n);
     let largest = tail.smallest;
-    // A score is never above its difference over the uncertainty.
-    if ((value - lowest[draw]!) * finest <= largest) continue;
     for (let j = 0; j < n; j++) {
-      const t = (value - errors[from + j]!) * precision[j]!;
+      const t = (own[i]! - own[j]!) * precision[j]!;
       if (t <= largest) continue;
       const score = normalScore(t, degreesOfFreedom[j]!);
       if (score > largest) largest = score;
     }
     tail.add(largest);
-  }
+  };
+  bounds.forEach((bound, draw) => bound >= first.smallest && look(draw));
+  bounds.forEach((bound, draw) => bound < first.smallest && bound > tail.smallest && look(draw));
   return tail.smallest;
 }
 

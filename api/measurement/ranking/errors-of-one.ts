@@ -35,8 +35,8 @@ export function boundedErrors(errors: Float64Array, n: number): BoundedErrors {
   const highest = new Float64Array(errors.length / n);
   for (let draw = 0; draw < lowest.length; draw++) {
     const own = errors.subarray(draw * n, draw * n + n);
-    let [low, high] = [Infinity, -Infinity];
-    for (let i = 0; i < n; i++) {
+    let [low, high] = [own[0]!, own[0]!];
+    for (let i = 1; i < n; i++) {
       if (own[i]! < low) low = own[i]!;
       if (own[i]! > high) high = own[i]!;
     }

@@ -59,7 +59,8 @@ export function boundedErrors(errors: Float64Array, n: number): BoundedErrors {
  * @see WESTFALL-YOUNG-1993
  * @example farthestAbove(boundedErrors(Float64Array.of(1, 0), 2), 0, { precision: Float64Array.of(0, 1), degreesOfFreedom: Float64Array.of(9, Infinity) }, 0.5) // 1
  */
-export function farthestAbove({ n, errors, lowest }: BoundedErrors, i: number, others: OthersOfOne, level: number): number {
+export function farthestAbove(drawn: BoundedErrors, i: number, others: OthersOfOne, level: number): number {
+  const { n, errors, lowest } = drawn;
   const { precision, degreesOfFreedom } = others;
   const size = tailOfDraws(lowest.length, level);
   const tail = new LargestSeen(size);
@@ -97,7 +98,8 @@ export function farthestAbove({ n, errors, lowest }: BoundedErrors, i: number, o
  * @see WESTFALL-YOUNG-1993
  * @example isReached(boundedErrors(Float64Array.of(0, 1), 2), 0, Float64Array.of(Infinity, 1), 0.5) // true
  */
-export function isReached({ n, errors, lowest, highest }: BoundedErrors, i: number, reach: Float64Array, level: number): boolean {
+export function isReached(drawn: BoundedErrors, i: number, reach: Float64Array, level: number): boolean {
+  const { n, errors, lowest, highest } = drawn;
   const rivals = Uint32Array.from(reach.keys())
     .filter((j) => reach[j]! < Infinity)
     .sort((a, b) => reach[a]! - reach[b]!);

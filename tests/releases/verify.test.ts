@@ -107,7 +107,11 @@ describe('whoever holds a release', () => {
   }, 60_000);
 
   test('finds several in a folder, or one at its own address', async () => {
-    for (const [place, count] of [[folder, 2], [`${address}/v1/releases/2026/2/`, 1]] as const) expect(await releasesAt(place)).toHaveLength(count);
+    for (const [place, count] of [
+      [folder, 2],
+      [`${address}/v1/releases/2026/2/`, 1],
+    ] as const)
+      expect(await releasesAt(place)).toHaveLength(count);
   });
 });
 

@@ -14,8 +14,7 @@ const { expm1, log1p, sqrt } = Math;
  */
 export function normalScore(t: number, degreesOfFreedom: number): number {
   if (degreesOfFreedom > MOST_DEGREES) return t;
-  const z =
-    ((8 * degreesOfFreedom + 1) / (8 * degreesOfFreedom + 3)) * sqrt(degreesOfFreedom * log1p((t * t) / degreesOfFreedom));
+  const z = ((8 * degreesOfFreedom + 1) / (8 * degreesOfFreedom + 3)) * sqrt(degreesOfFreedom * log1p((t * t) / degreesOfFreedom));
   return t < 0 ? -z : z;
 }
 

@@ -307,3 +307,13 @@ export type DraftSave = Prisma.DraftSaveModel
  * How often a tester looked at previews of a spool.
  */
 export type SpoolPreviews = Prisma.SpoolPreviewsModel
+/**
+ * Model Webhook
+ * An address that is told of changes.
+ */
+export type Webhook = Prisma.WebhookModel
+/**
+ * Model WebhookAttempt
+ * One attempt to tell a webhook of a change. Append-only.
+ */
+export type WebhookAttempt = Prisma.WebhookAttemptModel

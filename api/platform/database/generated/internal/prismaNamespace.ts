@@ -454,7 +454,9 @@ export const ModelName = {
   Finding: 'Finding',
   Trace: 'Trace',
   DraftSave: 'DraftSave',
-  SpoolPreviews: 'SpoolPreviews'
+  SpoolPreviews: 'SpoolPreviews',
+  Webhook: 'Webhook',
+  WebhookAttempt: 'WebhookAttempt'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -470,7 +472,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -4766,6 +4768,154 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    Webhook: {
+      payload: Prisma.$WebhookPayload<ExtArgs>
+      fields: Prisma.WebhookFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.WebhookFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.WebhookFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        findFirst: {
+          args: Prisma.WebhookFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.WebhookFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        findMany: {
+          args: Prisma.WebhookFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>[]
+        }
+        create: {
+          args: Prisma.WebhookCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        createMany: {
+          args: Prisma.WebhookCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.WebhookCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>[]
+        }
+        delete: {
+          args: Prisma.WebhookDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        update: {
+          args: Prisma.WebhookUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        deleteMany: {
+          args: Prisma.WebhookDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.WebhookUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.WebhookUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>[]
+        }
+        upsert: {
+          args: Prisma.WebhookUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        aggregate: {
+          args: Prisma.WebhookAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateWebhook>
+        }
+        groupBy: {
+          args: Prisma.WebhookGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.WebhookCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookCountAggregateOutputType> | number
+        }
+      }
+    }
+    WebhookAttempt: {
+      payload: Prisma.$WebhookAttemptPayload<ExtArgs>
+      fields: Prisma.WebhookAttemptFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.WebhookAttemptFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.WebhookAttemptFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        findFirst: {
+          args: Prisma.WebhookAttemptFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.WebhookAttemptFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        findMany: {
+          args: Prisma.WebhookAttemptFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>[]
+        }
+        create: {
+          args: Prisma.WebhookAttemptCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        createMany: {
+          args: Prisma.WebhookAttemptCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.WebhookAttemptCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>[]
+        }
+        delete: {
+          args: Prisma.WebhookAttemptDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        update: {
+          args: Prisma.WebhookAttemptUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        deleteMany: {
+          args: Prisma.WebhookAttemptDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.WebhookAttemptUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.WebhookAttemptUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>[]
+        }
+        upsert: {
+          args: Prisma.WebhookAttemptUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        aggregate: {
+          args: Prisma.WebhookAttemptAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateWebhookAttempt>
+        }
+        groupBy: {
+          args: Prisma.WebhookAttemptGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookAttemptGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.WebhookAttemptCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookAttemptCountAggregateOutputType> | number
+        }
+      }
+    }
   }
 } & {
   other: {
@@ -5556,6 +5706,39 @@ export const SpoolPreviewsScalarFieldEnum = {
 export type SpoolPreviewsScalarFieldEnum = (typeof SpoolPreviewsScalarFieldEnum)[keyof typeof SpoolPreviewsScalarFieldEnum]
 
 
+export const WebhookScalarFieldEnum = {
+  id: 'id',
+  address: 'address',
+  note: 'note',
+  kinds: 'kinds',
+  secret: 'secret',
+  createdById: 'createdById',
+  createdAt: 'createdAt',
+  toldUpTo: 'toldUpTo',
+  failures: 'failures',
+  failingSince: 'failingSince',
+  pausedAt: 'pausedAt',
+  pausedBecause: 'pausedBecause',
+  endedAt: 'endedAt'
+} as const
+
+export type WebhookScalarFieldEnum = (typeof WebhookScalarFieldEnum)[keyof typeof WebhookScalarFieldEnum]
+
+
+export const WebhookAttemptScalarFieldEnum = {
+  id: 'id',
+  webhookId: 'webhookId',
+  changeNumber: 'changeNumber',
+  at: 'at',
+  isDelivered: 'isDelivered',
+  status: 'status',
+  words: 'words',
+  tookMs: 'tookMs'
+} as const
+
+export type WebhookAttemptScalarFieldEnum = (typeof WebhookAttemptScalarFieldEnum)[keyof typeof WebhookAttemptScalarFieldEnum]
+
+
 export const SortOrder = {
   asc: 'asc',
   desc: 'desc'
@@ -5923,6 +6106,8 @@ export type GlobalOmitConfig = {
   trace?: Prisma.TraceOmit
   draftSave?: Prisma.DraftSaveOmit
   spoolPreviews?: Prisma.SpoolPreviewsOmit
+  webhook?: Prisma.WebhookOmit
+  webhookAttempt?: Prisma.WebhookAttemptOmit
 }
 
 /* Types for Logging */

@@ -108,7 +108,9 @@ export const ModelName = {
   Finding: 'Finding',
   Trace: 'Trace',
   DraftSave: 'DraftSave',
-  SpoolPreviews: 'SpoolPreviews'
+  SpoolPreviews: 'SpoolPreviews',
+  Webhook: 'Webhook',
+  WebhookAttempt: 'WebhookAttempt'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -876,6 +878,39 @@ export const SpoolPreviewsScalarFieldEnum = {
 } as const
 
 export type SpoolPreviewsScalarFieldEnum = (typeof SpoolPreviewsScalarFieldEnum)[keyof typeof SpoolPreviewsScalarFieldEnum]
+
+
+export const WebhookScalarFieldEnum = {
+  id: 'id',
+  address: 'address',
+  note: 'note',
+  kinds: 'kinds',
+  secret: 'secret',
+  createdById: 'createdById',
+  createdAt: 'createdAt',
+  toldUpTo: 'toldUpTo',
+  failures: 'failures',
+  failingSince: 'failingSince',
+  pausedAt: 'pausedAt',
+  pausedBecause: 'pausedBecause',
+  endedAt: 'endedAt'
+} as const
+
+export type WebhookScalarFieldEnum = (typeof WebhookScalarFieldEnum)[keyof typeof WebhookScalarFieldEnum]
+
+
+export const WebhookAttemptScalarFieldEnum = {
+  id: 'id',
+  webhookId: 'webhookId',
+  changeNumber: 'changeNumber',
+  at: 'at',
+  isDelivered: 'isDelivered',
+  status: 'status',
+  words: 'words',
+  tookMs: 'tookMs'
+} as const
+
+export type WebhookAttemptScalarFieldEnum = (typeof WebhookAttemptScalarFieldEnum)[keyof typeof WebhookAttemptScalarFieldEnum]
 
 
 export const SortOrder = {

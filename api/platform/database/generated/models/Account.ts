@@ -249,6 +249,7 @@ export type AccountWhereInput = {
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
   assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
+  webhooks?: Prisma.WebhookListRelationFilter
 }
 
 export type AccountOrderByWithRelationInput = {
@@ -273,6 +274,7 @@ export type AccountOrderByWithRelationInput = {
   roundRobins?: Prisma.RoundRobinTesterOrderByRelationAggregateInput
   assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   resets?: Prisma.PasswordResetOrderByRelationAggregateInput
+  webhooks?: Prisma.WebhookOrderByRelationAggregateInput
 }
 
 export type AccountWhereUniqueInput = Prisma.AtLeast<{
@@ -300,6 +302,7 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
   assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
+  webhooks?: Prisma.WebhookListRelationFilter
 }, "id" | "email" | "displayName">
 
 export type AccountOrderByWithAggregationInput = {
@@ -354,6 +357,7 @@ export type AccountCreateInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateInput = {
@@ -378,6 +382,7 @@ export type AccountUncheckedCreateInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUpdateInput = {
@@ -402,6 +407,7 @@ export type AccountUpdateInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateInput = {
@@ -426,6 +432,7 @@ export type AccountUncheckedUpdateInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateManyInput = {
@@ -724,6 +731,20 @@ export type AccountUpdateOneRequiredWithoutSubmissionsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutSubmissionsInput, Prisma.AccountUpdateWithoutSubmissionsInput>, Prisma.AccountUncheckedUpdateWithoutSubmissionsInput>
 }
 
+export type AccountCreateNestedOneWithoutWebhooksInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutWebhooksInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutWebhooksNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutWebhooksInput
+  upsert?: Prisma.AccountUpsertWithoutWebhooksInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutWebhooksInput, Prisma.AccountUpdateWithoutWebhooksInput>, Prisma.AccountUncheckedUpdateWithoutWebhooksInput>
+}
+
 export type AccountCreateWithoutSessionsInput = {
   id?: string
   email: string
@@ -745,6 +766,7 @@ export type AccountCreateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutSessionsInput = {
@@ -768,6 +790,7 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutSessionsInput = {
@@ -807,6 +830,7 @@ export type AccountUpdateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSessionsInput = {
@@ -830,6 +854,7 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutResetsInput = {
@@ -853,6 +878,7 @@ export type AccountCreateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutResetsInput = {
@@ -876,6 +902,7 @@ export type AccountUncheckedCreateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutResetsInput = {
@@ -915,6 +942,7 @@ export type AccountUpdateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutResetsInput = {
@@ -938,6 +966,7 @@ export type AccountUncheckedUpdateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutTokensInput = {
@@ -961,6 +990,7 @@ export type AccountCreateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutTokensInput = {
@@ -984,6 +1014,7 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutTokensInput = {
@@ -1023,6 +1054,7 @@ export type AccountUpdateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutTokensInput = {
@@ -1046,6 +1078,7 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutInterestsInput = {
@@ -1069,6 +1102,7 @@ export type AccountCreateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutInterestsInput = {
@@ -1092,6 +1126,7 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutInterestsInput = {
@@ -1131,6 +1166,7 @@ export type AccountUpdateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutInterestsInput = {
@@ -1154,6 +1190,7 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutAssignmentsInput = {
@@ -1177,6 +1214,7 @@ export type AccountCreateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutAssignmentsInput = {
@@ -1200,6 +1238,7 @@ export type AccountUncheckedCreateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutAssignmentsInput = {
@@ -1239,6 +1278,7 @@ export type AccountUpdateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutAssignmentsInput = {
@@ -1262,6 +1302,7 @@ export type AccountUncheckedUpdateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutControlPullsInput = {
@@ -1285,6 +1326,7 @@ export type AccountCreateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutControlPullsInput = {
@@ -1308,6 +1350,7 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutControlPullsInput = {
@@ -1347,6 +1390,7 @@ export type AccountUpdateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutControlPullsInput = {
@@ -1370,6 +1414,7 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutProposalsInput = {
@@ -1393,6 +1438,7 @@ export type AccountCreateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutProposalsInput = {
@@ -1416,6 +1462,7 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutProposalsInput = {
@@ -1455,6 +1502,7 @@ export type AccountUpdateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutProposalsInput = {
@@ -1478,6 +1526,7 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutProposalEndsInput = {
@@ -1501,6 +1550,7 @@ export type AccountCreateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutProposalEndsInput = {
@@ -1524,6 +1574,7 @@ export type AccountUncheckedCreateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutProposalEndsInput = {
@@ -1563,6 +1614,7 @@ export type AccountUpdateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutProposalEndsInput = {
@@ -1586,6 +1638,7 @@ export type AccountUncheckedUpdateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutReviewsInput = {
@@ -1609,6 +1662,7 @@ export type AccountCreateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutReviewsInput = {
@@ -1632,6 +1686,7 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutReviewsInput = {
@@ -1671,6 +1726,7 @@ export type AccountUpdateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutReviewsInput = {
@@ -1694,6 +1750,7 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutClaimsInput = {
@@ -1717,6 +1774,7 @@ export type AccountCreateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutClaimsInput = {
@@ -1740,6 +1798,7 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutClaimsInput = {
@@ -1779,6 +1838,7 @@ export type AccountUpdateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutClaimsInput = {
@@ -1802,6 +1862,7 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutJudgementsInput = {
@@ -1825,6 +1886,7 @@ export type AccountCreateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutJudgementsInput = {
@@ -1848,6 +1910,7 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutJudgementsInput = {
@@ -1887,6 +1950,7 @@ export type AccountUpdateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutJudgementsInput = {
@@ -1910,6 +1974,7 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutRoundRobinsInput = {
@@ -1933,6 +1998,7 @@ export type AccountCreateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutRoundRobinsInput = {
@@ -1956,6 +2022,7 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutRoundRobinsInput = {
@@ -1995,6 +2062,7 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
@@ -2018,6 +2086,7 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutSubmissionsInput = {
@@ -2041,6 +2110,7 @@ export type AccountCreateWithoutSubmissionsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountUncheckedCreateWithoutSubmissionsInput = {
@@ -2064,6 +2134,7 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
 }
 
 export type AccountCreateOrConnectWithoutSubmissionsInput = {
@@ -2103,6 +2174,7 @@ export type AccountUpdateWithoutSubmissionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSubmissionsInput = {
@@ -2117,6 +2189,119 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
   tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
   interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+}
+
+export type AccountCreateWithoutWebhooksInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+}
+
+export type AccountUncheckedCreateWithoutWebhooksInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+}
+
+export type AccountCreateOrConnectWithoutWebhooksInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+}
+
+export type AccountUpsertWithoutWebhooksInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutWebhooksInput, Prisma.AccountUncheckedUpdateWithoutWebhooksInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutWebhooksInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutWebhooksInput, Prisma.AccountUncheckedUpdateWithoutWebhooksInput>
+}
+
+export type AccountUpdateWithoutWebhooksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutWebhooksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
   reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
@@ -2147,6 +2332,7 @@ export type AccountCountOutputType = {
   roundRobins: number
   assignments: number
   resets: number
+  webhooks: number
 }
 
 export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -2163,6 +2349,7 @@ export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   roundRobins?: boolean | AccountCountOutputTypeCountRoundRobinsArgs
   assignments?: boolean | AccountCountOutputTypeCountAssignmentsArgs
   resets?: boolean | AccountCountOutputTypeCountResetsArgs
+  webhooks?: boolean | AccountCountOutputTypeCountWebhooksArgs
 }
 
 /**
@@ -2266,6 +2453,13 @@ export type AccountCountOutputTypeCountResetsArgs<ExtArgs extends runtime.Types.
   where?: Prisma.PasswordResetWhereInput
 }
 
+/**
+ * AccountCountOutputType without action
+ */
+export type AccountCountOutputTypeCountWebhooksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.WebhookWhereInput
+}
+
 
 export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -2289,6 +2483,7 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
   assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
+  webhooks?: boolean | Prisma.Account$webhooksArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["account"]>
 
@@ -2340,6 +2535,7 @@ export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
   assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
+  webhooks?: boolean | Prisma.Account$webhooksArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type AccountIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -2361,6 +2557,7 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     roundRobins: Prisma.$RoundRobinTesterPayload<ExtArgs>[]
     assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     resets: Prisma.$PasswordResetPayload<ExtArgs>[]
+    webhooks: Prisma.$WebhookPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2793,6 +2990,7 @@ export interface Prisma__AccountClient<T, Null = never, ExtArgs extends runtime.
   roundRobins<T extends Prisma.Account$roundRobinsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$roundRobinsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RoundRobinTesterPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   assignments<T extends Prisma.Account$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   resets<T extends Prisma.Account$resetsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$resetsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PasswordResetPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  webhooks<T extends Prisma.Account$webhooksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$webhooksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -3532,6 +3730,30 @@ export type Account$resetsArgs<ExtArgs extends runtime.Types.Extensions.Internal
   take?: number
   skip?: number
   distinct?: Prisma.PasswordResetScalarFieldEnum | Prisma.PasswordResetScalarFieldEnum[]
+}
+
+/**
+ * Account.webhooks
+ */
+export type Account$webhooksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Webhook
+   */
+  select?: Prisma.WebhookSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Webhook
+   */
+  omit?: Prisma.WebhookOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.WebhookInclude<ExtArgs> | null
+  where?: Prisma.WebhookWhereInput
+  orderBy?: Prisma.WebhookOrderByWithRelationInput | Prisma.WebhookOrderByWithRelationInput[]
+  cursor?: Prisma.WebhookWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.WebhookScalarFieldEnum | Prisma.WebhookScalarFieldEnum[]
 }
 
 /**

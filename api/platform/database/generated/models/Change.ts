@@ -218,6 +218,7 @@ export type ChangeWhereInput = {
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
   edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
   release?: Prisma.XOR<Prisma.ReleaseNullableScalarRelationFilter, Prisma.ReleaseWhereInput> | null
+  attempts?: Prisma.WebhookAttemptListRelationFilter
 }
 
 export type ChangeOrderByWithRelationInput = {
@@ -228,6 +229,7 @@ export type ChangeOrderByWithRelationInput = {
   releaseId?: Prisma.SortOrderInput | Prisma.SortOrder
   edition?: Prisma.EditionOrderByWithRelationInput
   release?: Prisma.ReleaseOrderByWithRelationInput
+  attempts?: Prisma.WebhookAttemptOrderByRelationAggregateInput
 }
 
 export type ChangeWhereUniqueInput = Prisma.AtLeast<{
@@ -241,6 +243,7 @@ export type ChangeWhereUniqueInput = Prisma.AtLeast<{
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
   edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
   release?: Prisma.XOR<Prisma.ReleaseNullableScalarRelationFilter, Prisma.ReleaseWhereInput> | null
+  attempts?: Prisma.WebhookAttemptListRelationFilter
 }, "number">
 
 export type ChangeOrderByWithAggregationInput = {
@@ -273,6 +276,7 @@ export type ChangeCreateInput = {
   kind: string
   edition: Prisma.EditionCreateNestedOneWithoutChangesInput
   release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
+  attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUncheckedCreateInput = {
@@ -281,6 +285,7 @@ export type ChangeUncheckedCreateInput = {
   kind: string
   editionId: string
   releaseId?: string | null
+  attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUpdateInput = {
@@ -289,6 +294,7 @@ export type ChangeUpdateInput = {
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
   release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
+  attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateInput = {
@@ -297,6 +303,7 @@ export type ChangeUncheckedUpdateInput = {
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   editionId?: Prisma.StringFieldUpdateOperationsInput | string
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeCreateManyInput = {
@@ -361,6 +368,11 @@ export type ChangeMinOrderByAggregateInput = {
 
 export type ChangeSumOrderByAggregateInput = {
   number?: Prisma.SortOrder
+}
+
+export type ChangeScalarRelationFilter = {
+  is?: Prisma.ChangeWhereInput
+  isNot?: Prisma.ChangeWhereInput
 }
 
 export type ChangeCreateNestedManyWithoutEditionInput = {
@@ -455,11 +467,26 @@ export type BigIntFieldUpdateOperationsInput = {
   divide?: bigint | number
 }
 
+export type ChangeCreateNestedOneWithoutAttemptsInput = {
+  create?: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+  connectOrCreate?: Prisma.ChangeCreateOrConnectWithoutAttemptsInput
+  connect?: Prisma.ChangeWhereUniqueInput
+}
+
+export type ChangeUpdateOneRequiredWithoutAttemptsNestedInput = {
+  create?: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+  connectOrCreate?: Prisma.ChangeCreateOrConnectWithoutAttemptsInput
+  upsert?: Prisma.ChangeUpsertWithoutAttemptsInput
+  connect?: Prisma.ChangeWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.ChangeUpdateToOneWithWhereWithoutAttemptsInput, Prisma.ChangeUpdateWithoutAttemptsInput>, Prisma.ChangeUncheckedUpdateWithoutAttemptsInput>
+}
+
 export type ChangeCreateWithoutEditionInput = {
   number: bigint | number
   at: Date | string
   kind: string
   release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
+  attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUncheckedCreateWithoutEditionInput = {
@@ -467,6 +494,7 @@ export type ChangeUncheckedCreateWithoutEditionInput = {
   at: Date | string
   kind: string
   releaseId?: string | null
+  attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeCreateOrConnectWithoutEditionInput = {
@@ -511,6 +539,7 @@ export type ChangeCreateWithoutReleaseInput = {
   at: Date | string
   kind: string
   edition: Prisma.EditionCreateNestedOneWithoutChangesInput
+  attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUncheckedCreateWithoutReleaseInput = {
@@ -518,6 +547,7 @@ export type ChangeUncheckedCreateWithoutReleaseInput = {
   at: Date | string
   kind: string
   editionId: string
+  attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeCreateOrConnectWithoutReleaseInput = {
@@ -546,6 +576,54 @@ export type ChangeUpdateManyWithWhereWithoutReleaseInput = {
   data: Prisma.XOR<Prisma.ChangeUpdateManyMutationInput, Prisma.ChangeUncheckedUpdateManyWithoutReleaseInput>
 }
 
+export type ChangeCreateWithoutAttemptsInput = {
+  number: bigint | number
+  at: Date | string
+  kind: string
+  edition: Prisma.EditionCreateNestedOneWithoutChangesInput
+  release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
+}
+
+export type ChangeUncheckedCreateWithoutAttemptsInput = {
+  number: bigint | number
+  at: Date | string
+  kind: string
+  editionId: string
+  releaseId?: string | null
+}
+
+export type ChangeCreateOrConnectWithoutAttemptsInput = {
+  where: Prisma.ChangeWhereUniqueInput
+  create: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+}
+
+export type ChangeUpsertWithoutAttemptsInput = {
+  update: Prisma.XOR<Prisma.ChangeUpdateWithoutAttemptsInput, Prisma.ChangeUncheckedUpdateWithoutAttemptsInput>
+  create: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+  where?: Prisma.ChangeWhereInput
+}
+
+export type ChangeUpdateToOneWithWhereWithoutAttemptsInput = {
+  where?: Prisma.ChangeWhereInput
+  data: Prisma.XOR<Prisma.ChangeUpdateWithoutAttemptsInput, Prisma.ChangeUncheckedUpdateWithoutAttemptsInput>
+}
+
+export type ChangeUpdateWithoutAttemptsInput = {
+  number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
+  at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  kind?: Prisma.StringFieldUpdateOperationsInput | string
+  edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
+  release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
+}
+
+export type ChangeUncheckedUpdateWithoutAttemptsInput = {
+  number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
+  at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  kind?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+}
+
 export type ChangeCreateManyEditionInput = {
   number: bigint | number
   at: Date | string
@@ -558,6 +636,7 @@ export type ChangeUpdateWithoutEditionInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
+  attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateWithoutEditionInput = {
@@ -565,6 +644,7 @@ export type ChangeUncheckedUpdateWithoutEditionInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateManyWithoutEditionInput = {
@@ -586,6 +666,7 @@ export type ChangeUpdateWithoutReleaseInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
+  attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateWithoutReleaseInput = {
@@ -593,6 +674,7 @@ export type ChangeUncheckedUpdateWithoutReleaseInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateManyWithoutReleaseInput = {
@@ -603,6 +685,35 @@ export type ChangeUncheckedUpdateManyWithoutReleaseInput = {
 }
 
 
+/**
+ * Count Type ChangeCountOutputType
+ */
+
+export type ChangeCountOutputType = {
+  attempts: number
+}
+
+export type ChangeCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  attempts?: boolean | ChangeCountOutputTypeCountAttemptsArgs
+}
+
+/**
+ * ChangeCountOutputType without action
+ */
+export type ChangeCountOutputTypeDefaultArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the ChangeCountOutputType
+   */
+  select?: Prisma.ChangeCountOutputTypeSelect<ExtArgs> | null
+}
+
+/**
+ * ChangeCountOutputType without action
+ */
+export type ChangeCountOutputTypeCountAttemptsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.WebhookAttemptWhereInput
+}
+
 
 export type ChangeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   number?: boolean
@@ -612,6 +723,8 @@ export type ChangeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   releaseId?: boolean
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
+  attempts?: boolean | Prisma.Change$attemptsArgs<ExtArgs>
+  _count?: boolean | Prisma.ChangeCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["change"]>
 
 export type ChangeSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -646,6 +759,8 @@ export type ChangeOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
 export type ChangeInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
+  attempts?: boolean | Prisma.Change$attemptsArgs<ExtArgs>
+  _count?: boolean | Prisma.ChangeCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type ChangeIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
@@ -661,6 +776,7 @@ export type $ChangePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs
   objects: {
     edition: Prisma.$EditionPayload<ExtArgs>
     release: Prisma.$ReleasePayload<ExtArgs> | null
+    attempts: Prisma.$WebhookAttemptPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     number: bigint
@@ -1067,6 +1183,7 @@ export interface Prisma__ChangeClient<T, Null = never, ExtArgs extends runtime.T
   readonly [Symbol.toStringTag]: "PrismaPromise"
   edition<T extends Prisma.EditionDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.EditionDefaultArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   release<T extends Prisma.Change$releaseArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$releaseArgs<ExtArgs>>): Prisma.Prisma__ReleaseClient<runtime.Types.Result.GetResult<Prisma.$ReleasePayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  attempts<T extends Prisma.Change$attemptsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$attemptsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookAttemptPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1518,6 +1635,30 @@ export type Change$releaseArgs<ExtArgs extends runtime.Types.Extensions.Internal
    */
   include?: Prisma.ReleaseInclude<ExtArgs> | null
   where?: Prisma.ReleaseWhereInput
+}
+
+/**
+ * Change.attempts
+ */
+export type Change$attemptsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the WebhookAttempt
+   */
+  select?: Prisma.WebhookAttemptSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the WebhookAttempt
+   */
+  omit?: Prisma.WebhookAttemptOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.WebhookAttemptInclude<ExtArgs> | null
+  where?: Prisma.WebhookAttemptWhereInput
+  orderBy?: Prisma.WebhookAttemptOrderByWithRelationInput | Prisma.WebhookAttemptOrderByWithRelationInput[]
+  cursor?: Prisma.WebhookAttemptWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.WebhookAttemptScalarFieldEnum | Prisma.WebhookAttemptScalarFieldEnum[]
 }
 
 /**

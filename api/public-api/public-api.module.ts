@@ -8,10 +8,11 @@ import { ChangesController } from './changes.controller.js';
 import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublishedFiles } from './published-files.js';
 import { PublicApiController } from './public-api.controller.js';
+import { ResultsController } from './results.controller.js';
 
 @Module({
   imports: [ReleasesModule],
-  controllers: [ChangesController, EditionDocumentsController, PublicApiController],
+  controllers: [ChangesController, EditionDocumentsController, PublicApiController, ResultsController],
   providers: [PublishedFiles],
   exports: [PublishedFiles],
 })

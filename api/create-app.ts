@@ -11,7 +11,8 @@ import { randomUUID } from 'node:crypto';
 import { AppModule } from './app.module.js';
 import type { Config } from './config.js';
 import { addHouseMetrics } from './house-metrics.js';
-import { serveOpenApi } from './openapi/describe-api.js';
+import { describeApi, serveOpenApi } from './openapi/describe-api.js';
+import { serveClient } from './openapi/serve-client.js';
 import { registerAnyPage } from './platform/http/any-page.js';
 import { registerAnswerHeaders } from './platform/http/answer-headers.js';
 import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
@@ -58,6 +59,7 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   await registerPlugins(adapter.getInstance<FastifyInstance>(), config);
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
+  serveClient(adapter.getInstance<FastifyInstance>(), () => describeApi(app, config));
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
   app.enableShutdownHooks();
   await app.init();

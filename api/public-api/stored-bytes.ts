@@ -86,7 +86,7 @@ export function sendBytes(
 /** The part that was asked for (RFC 9110, 14); the whole where it cannot be understood or what the client has is another. */
 function sendPart(request: IncomingMessage, response: ServerResponse, { bytes, etag, heads }: StoredBytes, lifetime: Lifetime): void {
   const whole = heads[lifetime].whole;
-  const range = rangeOf(request.headers.range ?? '', request.headers['if-range'], etag, bytes.length);
+  const range = rangeOf(request.headers.range ?? '', [request.headers['if-range']].flat()[0], etag, bytes.length);
   if (range === 'whole') response.writeHead(200, whole).end(request.method === 'HEAD' ? undefined : bytes);
   else if (range === 'none') response.writeHead(416, ['Content-Range', `bytes */${bytes.length}`, ...heads[lifetime].notModified]).end();
   else {

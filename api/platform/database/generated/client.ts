@@ -117,6 +117,11 @@ export type KeyReading = Prisma.KeyReadingModel
  */
 export type SpoolReidentification = Prisma.SpoolReidentificationModel
 /**
+ * Model Succession
+ * What took the place of a maker, a line or a variant. Append-only.
+ */
+export type Succession = Prisma.SuccessionModel
+/**
  * Model ControlLine
  * The house's reference spool of one lot, which watches the rigs for drift. Another lot is another control line. Append-only.
  */

@@ -412,6 +412,7 @@ export const ModelName = {
   Spool: 'Spool',
   KeyReading: 'KeyReading',
   SpoolReidentification: 'SpoolReidentification',
+  Succession: 'Succession',
   ControlLine: 'ControlLine',
   ControlPull: 'ControlPull',
   ControlReading: 'ControlReading',
@@ -472,7 +473,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "succession" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1583,6 +1584,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.SpoolReidentificationCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.SpoolReidentificationCountAggregateOutputType> | number
+        }
+      }
+    }
+    Succession: {
+      payload: Prisma.$SuccessionPayload<ExtArgs>
+      fields: Prisma.SuccessionFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.SuccessionFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.SuccessionFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        findFirst: {
+          args: Prisma.SuccessionFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.SuccessionFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        findMany: {
+          args: Prisma.SuccessionFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>[]
+        }
+        create: {
+          args: Prisma.SuccessionCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        createMany: {
+          args: Prisma.SuccessionCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.SuccessionCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>[]
+        }
+        delete: {
+          args: Prisma.SuccessionDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        update: {
+          args: Prisma.SuccessionUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        deleteMany: {
+          args: Prisma.SuccessionDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.SuccessionUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.SuccessionUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>[]
+        }
+        upsert: {
+          args: Prisma.SuccessionUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        aggregate: {
+          args: Prisma.SuccessionAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateSuccession>
+        }
+        groupBy: {
+          args: Prisma.SuccessionGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SuccessionGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.SuccessionCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SuccessionCountAggregateOutputType> | number
         }
       }
     }
@@ -5157,6 +5232,19 @@ export const SpoolReidentificationScalarFieldEnum = {
 export type SpoolReidentificationScalarFieldEnum = (typeof SpoolReidentificationScalarFieldEnum)[keyof typeof SpoolReidentificationScalarFieldEnum]
 
 
+export const SuccessionScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  slug: 'slug',
+  successor: 'successor',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type SuccessionScalarFieldEnum = (typeof SuccessionScalarFieldEnum)[keyof typeof SuccessionScalarFieldEnum]
+
+
 export const ControlLineScalarFieldEnum = {
   id: 'id',
   code: 'code',
@@ -5441,7 +5529,8 @@ export const ChangeScalarFieldEnum = {
   at: 'at',
   kind: 'kind',
   editionId: 'editionId',
-  releaseId: 'releaseId'
+  releaseId: 'releaseId',
+  thing: 'thing'
 } as const
 
 export type ChangeScalarFieldEnum = (typeof ChangeScalarFieldEnum)[keyof typeof ChangeScalarFieldEnum]
@@ -6063,6 +6152,7 @@ export type GlobalOmitConfig = {
   spool?: Prisma.SpoolOmit
   keyReading?: Prisma.KeyReadingOmit
   spoolReidentification?: Prisma.SpoolReidentificationOmit
+  succession?: Prisma.SuccessionOmit
   controlLine?: Prisma.ControlLineOmit
   controlPull?: Prisma.ControlPullOmit
   controlReading?: Prisma.ControlReadingOmit

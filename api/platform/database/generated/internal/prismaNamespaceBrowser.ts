@@ -66,6 +66,7 @@ export const ModelName = {
   Spool: 'Spool',
   KeyReading: 'KeyReading',
   SpoolReidentification: 'SpoolReidentification',
+  Succession: 'Succession',
   ControlLine: 'ControlLine',
   ControlPull: 'ControlPull',
   ControlReading: 'ControlReading',
@@ -329,6 +330,19 @@ export const SpoolReidentificationScalarFieldEnum = {
 } as const
 
 export type SpoolReidentificationScalarFieldEnum = (typeof SpoolReidentificationScalarFieldEnum)[keyof typeof SpoolReidentificationScalarFieldEnum]
+
+
+export const SuccessionScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  slug: 'slug',
+  successor: 'successor',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type SuccessionScalarFieldEnum = (typeof SuccessionScalarFieldEnum)[keyof typeof SuccessionScalarFieldEnum]
 
 
 export const ControlLineScalarFieldEnum = {
@@ -615,7 +629,8 @@ export const ChangeScalarFieldEnum = {
   at: 'at',
   kind: 'kind',
   editionId: 'editionId',
-  releaseId: 'releaseId'
+  releaseId: 'releaseId',
+  thing: 'thing'
 } as const
 
 export type ChangeScalarFieldEnum = (typeof ChangeScalarFieldEnum)[keyof typeof ChangeScalarFieldEnum]

@@ -250,6 +250,7 @@ export type AccountWhereInput = {
   assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
   webhooks?: Prisma.WebhookListRelationFilter
+  successions?: Prisma.SuccessionListRelationFilter
 }
 
 export type AccountOrderByWithRelationInput = {
@@ -275,6 +276,7 @@ export type AccountOrderByWithRelationInput = {
   assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   resets?: Prisma.PasswordResetOrderByRelationAggregateInput
   webhooks?: Prisma.WebhookOrderByRelationAggregateInput
+  successions?: Prisma.SuccessionOrderByRelationAggregateInput
 }
 
 export type AccountWhereUniqueInput = Prisma.AtLeast<{
@@ -303,6 +305,7 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
   webhooks?: Prisma.WebhookListRelationFilter
+  successions?: Prisma.SuccessionListRelationFilter
 }, "id" | "email" | "displayName">
 
 export type AccountOrderByWithAggregationInput = {
@@ -358,6 +361,7 @@ export type AccountCreateInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateInput = {
@@ -383,6 +387,7 @@ export type AccountUncheckedCreateInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountUpdateInput = {
@@ -408,6 +413,7 @@ export type AccountUpdateInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateInput = {
@@ -433,6 +439,7 @@ export type AccountUncheckedUpdateInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateManyInput = {
@@ -619,6 +626,20 @@ export type AccountUpdateOneRequiredWithoutAssignmentsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.AccountUpdateWithoutAssignmentsInput>, Prisma.AccountUncheckedUpdateWithoutAssignmentsInput>
 }
 
+export type AccountCreateNestedOneWithoutSuccessionsInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutSuccessionsInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutSuccessionsNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutSuccessionsInput
+  upsert?: Prisma.AccountUpsertWithoutSuccessionsInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutSuccessionsInput, Prisma.AccountUpdateWithoutSuccessionsInput>, Prisma.AccountUncheckedUpdateWithoutSuccessionsInput>
+}
+
 export type AccountCreateNestedOneWithoutControlPullsInput = {
   create?: Prisma.XOR<Prisma.AccountCreateWithoutControlPullsInput, Prisma.AccountUncheckedCreateWithoutControlPullsInput>
   connectOrCreate?: Prisma.AccountCreateOrConnectWithoutControlPullsInput
@@ -767,6 +788,7 @@ export type AccountCreateWithoutSessionsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutSessionsInput = {
@@ -791,6 +813,7 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutSessionsInput = {
@@ -831,6 +854,7 @@ export type AccountUpdateWithoutSessionsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSessionsInput = {
@@ -855,6 +879,7 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutResetsInput = {
@@ -879,6 +904,7 @@ export type AccountCreateWithoutResetsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutResetsInput = {
@@ -903,6 +929,7 @@ export type AccountUncheckedCreateWithoutResetsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutResetsInput = {
@@ -943,6 +970,7 @@ export type AccountUpdateWithoutResetsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutResetsInput = {
@@ -967,6 +995,7 @@ export type AccountUncheckedUpdateWithoutResetsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutTokensInput = {
@@ -991,6 +1020,7 @@ export type AccountCreateWithoutTokensInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutTokensInput = {
@@ -1015,6 +1045,7 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutTokensInput = {
@@ -1055,6 +1086,7 @@ export type AccountUpdateWithoutTokensInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutTokensInput = {
@@ -1079,6 +1111,7 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutInterestsInput = {
@@ -1103,6 +1136,7 @@ export type AccountCreateWithoutInterestsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutInterestsInput = {
@@ -1127,6 +1161,7 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutInterestsInput = {
@@ -1167,6 +1202,7 @@ export type AccountUpdateWithoutInterestsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutInterestsInput = {
@@ -1191,6 +1227,7 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutAssignmentsInput = {
@@ -1215,6 +1252,7 @@ export type AccountCreateWithoutAssignmentsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutAssignmentsInput = {
@@ -1239,6 +1277,7 @@ export type AccountUncheckedCreateWithoutAssignmentsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutAssignmentsInput = {
@@ -1279,6 +1318,7 @@ export type AccountUpdateWithoutAssignmentsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutAssignmentsInput = {
@@ -1301,6 +1341,123 @@ export type AccountUncheckedUpdateWithoutAssignmentsInput = {
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
+}
+
+export type AccountCreateWithoutSuccessionsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+}
+
+export type AccountUncheckedCreateWithoutSuccessionsInput = {
+  id?: string
+  email: string
+  displayName: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+}
+
+export type AccountCreateOrConnectWithoutSuccessionsInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+}
+
+export type AccountUpsertWithoutSuccessionsInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutSuccessionsInput, Prisma.AccountUncheckedUpdateWithoutSuccessionsInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutSuccessionsInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutSuccessionsInput, Prisma.AccountUncheckedUpdateWithoutSuccessionsInput>
+}
+
+export type AccountUpdateWithoutSuccessionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutSuccessionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
@@ -1327,6 +1484,7 @@ export type AccountCreateWithoutControlPullsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutControlPullsInput = {
@@ -1351,6 +1509,7 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutControlPullsInput = {
@@ -1391,6 +1550,7 @@ export type AccountUpdateWithoutControlPullsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutControlPullsInput = {
@@ -1415,6 +1575,7 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutProposalsInput = {
@@ -1439,6 +1600,7 @@ export type AccountCreateWithoutProposalsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutProposalsInput = {
@@ -1463,6 +1625,7 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutProposalsInput = {
@@ -1503,6 +1666,7 @@ export type AccountUpdateWithoutProposalsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutProposalsInput = {
@@ -1527,6 +1691,7 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutProposalEndsInput = {
@@ -1551,6 +1716,7 @@ export type AccountCreateWithoutProposalEndsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutProposalEndsInput = {
@@ -1575,6 +1741,7 @@ export type AccountUncheckedCreateWithoutProposalEndsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutProposalEndsInput = {
@@ -1615,6 +1782,7 @@ export type AccountUpdateWithoutProposalEndsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutProposalEndsInput = {
@@ -1639,6 +1807,7 @@ export type AccountUncheckedUpdateWithoutProposalEndsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutReviewsInput = {
@@ -1663,6 +1832,7 @@ export type AccountCreateWithoutReviewsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutReviewsInput = {
@@ -1687,6 +1857,7 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutReviewsInput = {
@@ -1727,6 +1898,7 @@ export type AccountUpdateWithoutReviewsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutReviewsInput = {
@@ -1751,6 +1923,7 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutClaimsInput = {
@@ -1775,6 +1948,7 @@ export type AccountCreateWithoutClaimsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutClaimsInput = {
@@ -1799,6 +1973,7 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutClaimsInput = {
@@ -1839,6 +2014,7 @@ export type AccountUpdateWithoutClaimsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutClaimsInput = {
@@ -1863,6 +2039,7 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutJudgementsInput = {
@@ -1887,6 +2064,7 @@ export type AccountCreateWithoutJudgementsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutJudgementsInput = {
@@ -1911,6 +2089,7 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutJudgementsInput = {
@@ -1951,6 +2130,7 @@ export type AccountUpdateWithoutJudgementsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutJudgementsInput = {
@@ -1975,6 +2155,7 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutRoundRobinsInput = {
@@ -1999,6 +2180,7 @@ export type AccountCreateWithoutRoundRobinsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutRoundRobinsInput = {
@@ -2023,6 +2205,7 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutRoundRobinsInput = {
@@ -2063,6 +2246,7 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
@@ -2087,6 +2271,7 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutSubmissionsInput = {
@@ -2111,6 +2296,7 @@ export type AccountCreateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutSubmissionsInput = {
@@ -2135,6 +2321,7 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
   webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutSubmissionsInput = {
@@ -2175,6 +2362,7 @@ export type AccountUpdateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSubmissionsInput = {
@@ -2199,6 +2387,7 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
   webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutWebhooksInput = {
@@ -2223,6 +2412,7 @@ export type AccountCreateWithoutWebhooksInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutWebhooksInput = {
@@ -2247,6 +2437,7 @@ export type AccountUncheckedCreateWithoutWebhooksInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutWebhooksInput = {
@@ -2287,6 +2478,7 @@ export type AccountUpdateWithoutWebhooksInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutWebhooksInput = {
@@ -2311,6 +2503,7 @@ export type AccountUncheckedUpdateWithoutWebhooksInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 
@@ -2333,6 +2526,7 @@ export type AccountCountOutputType = {
   assignments: number
   resets: number
   webhooks: number
+  successions: number
 }
 
 export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -2350,6 +2544,7 @@ export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   assignments?: boolean | AccountCountOutputTypeCountAssignmentsArgs
   resets?: boolean | AccountCountOutputTypeCountResetsArgs
   webhooks?: boolean | AccountCountOutputTypeCountWebhooksArgs
+  successions?: boolean | AccountCountOutputTypeCountSuccessionsArgs
 }
 
 /**
@@ -2460,6 +2655,13 @@ export type AccountCountOutputTypeCountWebhooksArgs<ExtArgs extends runtime.Type
   where?: Prisma.WebhookWhereInput
 }
 
+/**
+ * AccountCountOutputType without action
+ */
+export type AccountCountOutputTypeCountSuccessionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.SuccessionWhereInput
+}
+
 
 export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -2484,6 +2686,7 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   webhooks?: boolean | Prisma.Account$webhooksArgs<ExtArgs>
+  successions?: boolean | Prisma.Account$successionsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["account"]>
 
@@ -2536,6 +2739,7 @@ export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
   webhooks?: boolean | Prisma.Account$webhooksArgs<ExtArgs>
+  successions?: boolean | Prisma.Account$successionsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type AccountIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -2558,6 +2762,7 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     resets: Prisma.$PasswordResetPayload<ExtArgs>[]
     webhooks: Prisma.$WebhookPayload<ExtArgs>[]
+    successions: Prisma.$SuccessionPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2991,6 +3196,7 @@ export interface Prisma__AccountClient<T, Null = never, ExtArgs extends runtime.
   assignments<T extends Prisma.Account$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   resets<T extends Prisma.Account$resetsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$resetsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PasswordResetPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   webhooks<T extends Prisma.Account$webhooksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$webhooksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  successions<T extends Prisma.Account$successionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$successionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SuccessionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -3754,6 +3960,30 @@ export type Account$webhooksArgs<ExtArgs extends runtime.Types.Extensions.Intern
   take?: number
   skip?: number
   distinct?: Prisma.WebhookScalarFieldEnum | Prisma.WebhookScalarFieldEnum[]
+}
+
+/**
+ * Account.successions
+ */
+export type Account$successionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Succession
+   */
+  select?: Prisma.SuccessionSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Succession
+   */
+  omit?: Prisma.SuccessionOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.SuccessionInclude<ExtArgs> | null
+  where?: Prisma.SuccessionWhereInput
+  orderBy?: Prisma.SuccessionOrderByWithRelationInput | Prisma.SuccessionOrderByWithRelationInput[]
+  cursor?: Prisma.SuccessionWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.SuccessionScalarFieldEnum | Prisma.SuccessionScalarFieldEnum[]
 }
 
 /**

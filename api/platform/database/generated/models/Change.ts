@@ -56,6 +56,7 @@ export type ChangeCountAggregateOutputType = {
   kind: number
   editionId: number
   releaseId: number
+  thing: number
   _all: number
 }
 
@@ -90,6 +91,7 @@ export type ChangeCountAggregateInputType = {
   kind?: true
   editionId?: true
   releaseId?: true
+  thing?: true
   _all?: true
 }
 
@@ -183,8 +185,9 @@ export type ChangeGroupByOutputType = {
   number: bigint
   at: Date
   kind: string
-  editionId: string
+  editionId: string | null
   releaseId: string | null
+  thing: runtime.JsonValue | null
   _count: ChangeCountAggregateOutputType | null
   _avg: ChangeAvgAggregateOutputType | null
   _sum: ChangeSumAggregateOutputType | null
@@ -214,9 +217,10 @@ export type ChangeWhereInput = {
   number?: Prisma.BigIntFilter<"Change"> | bigint | number
   at?: Prisma.DateTimeFilter<"Change"> | Date | string
   kind?: Prisma.StringFilter<"Change"> | string
-  editionId?: Prisma.UuidFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
-  edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
+  thing?: Prisma.JsonNullableFilter<"Change">
+  edition?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   release?: Prisma.XOR<Prisma.ReleaseNullableScalarRelationFilter, Prisma.ReleaseWhereInput> | null
   attempts?: Prisma.WebhookAttemptListRelationFilter
 }
@@ -225,8 +229,9 @@ export type ChangeOrderByWithRelationInput = {
   number?: Prisma.SortOrder
   at?: Prisma.SortOrder
   kind?: Prisma.SortOrder
-  editionId?: Prisma.SortOrder
+  editionId?: Prisma.SortOrderInput | Prisma.SortOrder
   releaseId?: Prisma.SortOrderInput | Prisma.SortOrder
+  thing?: Prisma.SortOrderInput | Prisma.SortOrder
   edition?: Prisma.EditionOrderByWithRelationInput
   release?: Prisma.ReleaseOrderByWithRelationInput
   attempts?: Prisma.WebhookAttemptOrderByRelationAggregateInput
@@ -239,9 +244,10 @@ export type ChangeWhereUniqueInput = Prisma.AtLeast<{
   NOT?: Prisma.ChangeWhereInput | Prisma.ChangeWhereInput[]
   at?: Prisma.DateTimeFilter<"Change"> | Date | string
   kind?: Prisma.StringFilter<"Change"> | string
-  editionId?: Prisma.UuidFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
-  edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
+  thing?: Prisma.JsonNullableFilter<"Change">
+  edition?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   release?: Prisma.XOR<Prisma.ReleaseNullableScalarRelationFilter, Prisma.ReleaseWhereInput> | null
   attempts?: Prisma.WebhookAttemptListRelationFilter
 }, "number">
@@ -250,8 +256,9 @@ export type ChangeOrderByWithAggregationInput = {
   number?: Prisma.SortOrder
   at?: Prisma.SortOrder
   kind?: Prisma.SortOrder
-  editionId?: Prisma.SortOrder
+  editionId?: Prisma.SortOrderInput | Prisma.SortOrder
   releaseId?: Prisma.SortOrderInput | Prisma.SortOrder
+  thing?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.ChangeCountOrderByAggregateInput
   _avg?: Prisma.ChangeAvgOrderByAggregateInput
   _max?: Prisma.ChangeMaxOrderByAggregateInput
@@ -266,15 +273,17 @@ export type ChangeScalarWhereWithAggregatesInput = {
   number?: Prisma.BigIntWithAggregatesFilter<"Change"> | bigint | number
   at?: Prisma.DateTimeWithAggregatesFilter<"Change"> | Date | string
   kind?: Prisma.StringWithAggregatesFilter<"Change"> | string
-  editionId?: Prisma.UuidWithAggregatesFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableWithAggregatesFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableWithAggregatesFilter<"Change"> | string | null
+  thing?: Prisma.JsonNullableWithAggregatesFilter<"Change">
 }
 
 export type ChangeCreateInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  edition: Prisma.EditionCreateNestedOneWithoutChangesInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionCreateNestedOneWithoutChangesInput
   release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
   attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
@@ -283,8 +292,9 @@ export type ChangeUncheckedCreateInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
@@ -292,7 +302,8 @@ export type ChangeUpdateInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionUpdateOneWithoutChangesNestedInput
   release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
   attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
@@ -301,8 +312,9 @@ export type ChangeUncheckedUpdateInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
@@ -310,22 +322,25 @@ export type ChangeCreateManyInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUpdateManyMutationInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUncheckedUpdateManyInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeListRelationFilter = {
@@ -344,6 +359,7 @@ export type ChangeCountOrderByAggregateInput = {
   kind?: Prisma.SortOrder
   editionId?: Prisma.SortOrder
   releaseId?: Prisma.SortOrder
+  thing?: Prisma.SortOrder
 }
 
 export type ChangeAvgOrderByAggregateInput = {
@@ -485,6 +501,7 @@ export type ChangeCreateWithoutEditionInput = {
   number: bigint | number
   at: Date | string
   kind: string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
   attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
@@ -494,6 +511,7 @@ export type ChangeUncheckedCreateWithoutEditionInput = {
   at: Date | string
   kind: string
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
@@ -530,15 +548,17 @@ export type ChangeScalarWhereInput = {
   number?: Prisma.BigIntFilter<"Change"> | bigint | number
   at?: Prisma.DateTimeFilter<"Change"> | Date | string
   kind?: Prisma.StringFilter<"Change"> | string
-  editionId?: Prisma.UuidFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
+  thing?: Prisma.JsonNullableFilter<"Change">
 }
 
 export type ChangeCreateWithoutReleaseInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  edition: Prisma.EditionCreateNestedOneWithoutChangesInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionCreateNestedOneWithoutChangesInput
   attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
 
@@ -546,7 +566,8 @@ export type ChangeUncheckedCreateWithoutReleaseInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
@@ -580,7 +601,8 @@ export type ChangeCreateWithoutAttemptsInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  edition: Prisma.EditionCreateNestedOneWithoutChangesInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionCreateNestedOneWithoutChangesInput
   release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
 }
 
@@ -588,8 +610,9 @@ export type ChangeUncheckedCreateWithoutAttemptsInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeCreateOrConnectWithoutAttemptsInput = {
@@ -612,7 +635,8 @@ export type ChangeUpdateWithoutAttemptsInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionUpdateOneWithoutChangesNestedInput
   release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
 }
 
@@ -620,8 +644,9 @@ export type ChangeUncheckedUpdateWithoutAttemptsInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeCreateManyEditionInput = {
@@ -629,12 +654,14 @@ export type ChangeCreateManyEditionInput = {
   at: Date | string
   kind: string
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUpdateWithoutEditionInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
   attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
@@ -644,6 +671,7 @@ export type ChangeUncheckedUpdateWithoutEditionInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
@@ -652,20 +680,23 @@ export type ChangeUncheckedUpdateManyWithoutEditionInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeCreateManyReleaseInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUpdateWithoutReleaseInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionUpdateOneWithoutChangesNestedInput
   attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
 
@@ -673,7 +704,8 @@ export type ChangeUncheckedUpdateWithoutReleaseInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
@@ -681,7 +713,8 @@ export type ChangeUncheckedUpdateManyWithoutReleaseInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 
@@ -721,7 +754,8 @@ export type ChangeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  thing?: boolean
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
   attempts?: boolean | Prisma.Change$attemptsArgs<ExtArgs>
   _count?: boolean | Prisma.ChangeCountOutputTypeDefaultArgs<ExtArgs>
@@ -733,7 +767,8 @@ export type ChangeSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extens
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  thing?: boolean
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }, ExtArgs["result"]["change"]>
 
@@ -743,7 +778,8 @@ export type ChangeSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extens
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  thing?: boolean
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }, ExtArgs["result"]["change"]>
 
@@ -753,28 +789,29 @@ export type ChangeSelectScalar = {
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
+  thing?: boolean
 }
 
-export type ChangeOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"number" | "at" | "kind" | "editionId" | "releaseId", ExtArgs["result"]["change"]>
+export type ChangeOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"number" | "at" | "kind" | "editionId" | "releaseId" | "thing", ExtArgs["result"]["change"]>
 export type ChangeInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
   attempts?: boolean | Prisma.Change$attemptsArgs<ExtArgs>
   _count?: boolean | Prisma.ChangeCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type ChangeIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }
 export type ChangeIncludeUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }
 
 export type $ChangePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Change"
   objects: {
-    edition: Prisma.$EditionPayload<ExtArgs>
+    edition: Prisma.$EditionPayload<ExtArgs> | null
     release: Prisma.$ReleasePayload<ExtArgs> | null
     attempts: Prisma.$WebhookAttemptPayload<ExtArgs>[]
   }
@@ -782,11 +819,15 @@ export type $ChangePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs
     number: bigint
     at: Date
     /**
-     * edition.opened, edition.closed, release.published, erratum.published.
+     * edition.opened, edition.closed, release.published, erratum.published, variant.renamed, variant.reidentified, thing.succeeded.
      */
     kind: string
-    editionId: string
+    editionId: string | null
     releaseId: string | null
+    /**
+     * What was renamed or succeeded; null of editions and releases.
+     */
+    thing: runtime.JsonValue | null
   }, ExtArgs["result"]["change"]>
   composites: {}
 }
@@ -1181,7 +1222,7 @@ readonly fields: ChangeFieldRefs;
  */
 export interface Prisma__ChangeClient<T, Null = never, ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs, GlobalOmitOptions = {}> extends Prisma.PrismaPromise<T> {
   readonly [Symbol.toStringTag]: "PrismaPromise"
-  edition<T extends Prisma.EditionDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.EditionDefaultArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
+  edition<T extends Prisma.Change$editionArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$editionArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   release<T extends Prisma.Change$releaseArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$releaseArgs<ExtArgs>>): Prisma.Prisma__ReleaseClient<runtime.Types.Result.GetResult<Prisma.$ReleasePayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   attempts<T extends Prisma.Change$attemptsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$attemptsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookAttemptPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
@@ -1218,6 +1259,7 @@ export interface ChangeFieldRefs {
   readonly kind: Prisma.FieldRef<"Change", 'String'>
   readonly editionId: Prisma.FieldRef<"Change", 'String'>
   readonly releaseId: Prisma.FieldRef<"Change", 'String'>
+  readonly thing: Prisma.FieldRef<"Change", 'Json'>
 }
     
 
@@ -1616,6 +1658,25 @@ export type ChangeDeleteManyArgs<ExtArgs extends runtime.Types.Extensions.Intern
    * Limit how many Changes to delete.
    */
   limit?: number
+}
+
+/**
+ * Change.edition
+ */
+export type Change$editionArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Edition
+   */
+  select?: Prisma.EditionSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Edition
+   */
+  omit?: Prisma.EditionOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.EditionInclude<ExtArgs> | null
+  where?: Prisma.EditionWhereInput
 }
 
 /**

@@ -9,10 +9,11 @@ import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublishedFiles } from './published-files.js';
 import { PublicApiController } from './public-api.controller.js';
 import { ResultsController } from './results.controller.js';
+import { StandingsController } from './standings.controller.js';
 
 @Module({
   imports: [ReleasesModule],
-  controllers: [ChangesController, EditionDocumentsController, PublicApiController, ResultsController],
+  controllers: [ChangesController, EditionDocumentsController, PublicApiController, ResultsController, StandingsController],
   providers: [PublishedFiles],
   exports: [PublishedFiles],
 })

@@ -1,7 +1,7 @@
 /** Every screen of the desk: axe, width, weight, content policy. */
 import { gzipSync } from 'node:zlib';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { BrowserContext, Page } from 'playwright-core';
+import { faultsOfPage } from '../support/axe.js';
 import { VARIANT } from '../support/catalogue-fixtures.js';
 import { contentFor, planRoundRobin, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
@@ -69,26 +69,6 @@ afterAll(async () => {
   await b.t.close();
 });
 
-/** What is wrong with a page at each width, and with its colours in each theme. Of axe's rules only that of contrast looks at colours. */
-async function faultsOf(page: Page, name: string): Promise<string[]> {
-  const faults: string[] = [];
-  await page.evaluate('document.querySelectorAll("details").forEach((one) => { one.open = true; })');
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    // Colours are those of a theme, whatever the width; all else was looked at in the light.
-    for (const width of colorScheme === 'dark' ? WIDTHS.slice(1, 2) : WIDTHS) {
-      await page.setViewportSize({ width, height: 900 });
-      const axe = new AxeBuilder({ page }).setLegacyMode(true);
-      const { violations, passes } = await (colorScheme === 'dark' ? axe.withRules(['color-contrast']) : axe).analyze();
-      if (passes.length === 0) faults.push(`${name}: axe looked at nothing`);
-      for (const { id, nodes } of violations) faults.push(`${name} ${colorScheme} ${width}: ${id} at ${nodes[0]?.html.slice(0, 140)}`);
-      const wider = (await page.evaluate('document.documentElement.scrollWidth - innerWidth')) as number;
-      if (wider > 0) faults.push(`${name} ${width}: ${wider} px too wide`);
-    }
-  }
-  return faults;
-}
-
 /** Waits until nothing is being fetched any more. */
 async function settled(page: Page): Promise<void> {
   await page.locator('main h1').waitFor();
@@ -115,14 +95,14 @@ test('no screen has a violation, scrolls sideways or breaks its content policy, 
     await settled(page);
     await page.getByRole('button', { name: 'Sign out' }).waitFor();
     const small = (await page.evaluate(SMALL)) as string[];
-    faults.push(...small.map((one) => `${path}: below ${TARGET_PX} px: ${one}`), ...(await faultsOf(page, `${role} ${path}`)));
+    faults.push(...small.map((one) => `${path}: below ${TARGET_PX} px: ${one}`), ...(await faultsOfPage(page, `${role} ${path}`, WIDTHS)));
     await page.close();
   }
   const open = await (await desk.device()).newPage();
   for (const path of ['/desk/', '/desk/invitation/#nobody', '/desk/new-password/#nobody']) {
     await open.goto(desk.url + path);
     await settled(open);
-    faults.push(...(await faultsOf(open, path)));
+    faults.push(...(await faultsOfPage(open, path, WIDTHS)));
   }
   expect(faults).toEqual([]);
   expect(desk.complaints).toEqual([]);

@@ -27,6 +27,8 @@ export function couldBeFirst(table: ComparedTable, { firstCritical, isAhead }: P
   const n = goodness.length;
   const could = new Uint8Array(n);
   const beta = SHARE_OF_FIRST_STEP * (1 - level);
+  // One room for all: draws are large.
+  let rivals: Float64Array | undefined;
   // No comparison of several is decided by less than a comparison of two would be.
   const surely = normalQuantile(level + beta);
   for (let i = 0; i < n; i++) {
@@ -38,13 +40,16 @@ export function couldBeFirst(table: ComparedTable, { firstCritical, isAhead }: P
       else most = Math.max(most, normalScore((goodness[j]! - goodness[i]!) / s, degreesOfFreedom[j * n + i]!));
     }
     if (isBehindForSure) continue;
-    const isOpen = most > surely && most <= (firstCritical ?? 0);
-    if (most <= surely || (isOpen && most <= criticalAgainst(i, table, level, beta))) could[i] = 1;
+    if (most <= surely) could[i] = 1;
+    else if (most <= (firstCritical ?? 0)) {
+      rivals ??= new Float64Array(table.errors.length);
+      if (most <= criticalAgainst(i, table, level, beta, rivals)) could[i] = 1;
+    }
   }
   return could;
 }
 
-function criticalAgainst(i: number, table: ComparedTable, level: number, beta: number): number {
+function criticalAgainst(i: number, table: ComparedTable, level: number, beta: number, rivals: Float64Array): number {
   const { goodness, errors, differenceUncertainty, degreesOfFreedom } = table;
   const n = goodness.length;
   const [others, itself] = [new Float64Array(n * n), new Float64Array(n * n)];
@@ -57,13 +62,6 @@ function criticalAgainst(i: number, table: ComparedTable, level: number, beta: n
     const s = differenceUncertainty[i * n + j]!;
     return Math.min(0, value - goodness[i]! + (s > 0 ? s * studentOfScore(farthest, degreesOfFreedom[i * n + j]!) : 0));
   });
-  const rivals = rivalsOf(errors, setBack);
-  return largestScoreQuantile(rivals, { n, precision: others, degreesOfFreedom }, level + beta);
-}
-
-function rivalsOf(errors: Float64Array, setBack: Float64Array): Float64Array {
-  const n = setBack.length;
-  const rivals = new Float64Array(errors.length);
   for (let from = 0; from < errors.length; from += n) for (let j = 0; j < n; j++) rivals[from + j] = errors[from + j]! + setBack[j]!;
-  return rivals;
+  return largestScoreQuantile(rivals, { n, precision: others, degreesOfFreedom }, level + beta);
 }

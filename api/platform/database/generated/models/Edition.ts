@@ -42,7 +42,6 @@ export type EditionMinAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
-  schemeId: string | null
   state: string | null
   opensOn: Date | null
   closesOn: Date | null
@@ -59,7 +58,6 @@ export type EditionMaxAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
-  schemeId: string | null
   state: string | null
   opensOn: Date | null
   closesOn: Date | null
@@ -76,7 +74,6 @@ export type EditionCountAggregateOutputType = {
   id: number
   slug: number
   name: number
-  schemeId: number
   state: number
   opensOn: number
   closesOn: number
@@ -108,7 +105,6 @@ export type EditionMinAggregateInputType = {
   id?: true
   slug?: true
   name?: true
-  schemeId?: true
   state?: true
   opensOn?: true
   closesOn?: true
@@ -125,7 +121,6 @@ export type EditionMaxAggregateInputType = {
   id?: true
   slug?: true
   name?: true
-  schemeId?: true
   state?: true
   opensOn?: true
   closesOn?: true
@@ -142,7 +137,6 @@ export type EditionCountAggregateInputType = {
   id?: true
   slug?: true
   name?: true
-  schemeId?: true
   state?: true
   opensOn?: true
   closesOn?: true
@@ -247,7 +241,6 @@ export type EditionGroupByOutputType = {
   id: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date
   closesOn: Date
@@ -288,7 +281,6 @@ export type EditionWhereInput = {
   id?: Prisma.UuidFilter<"Edition"> | string
   slug?: Prisma.StringFilter<"Edition"> | string
   name?: Prisma.StringFilter<"Edition"> | string
-  schemeId?: Prisma.UuidFilter<"Edition"> | string
   state?: Prisma.StringFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
@@ -300,9 +292,9 @@ export type EditionWhereInput = {
   checkSet?: Prisma.JsonNullableFilter<"Edition">
   submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
   version?: Prisma.IntFilter<"Edition"> | number
-  scheme?: Prisma.XOR<Prisma.SchemeScalarRelationFilter, Prisma.SchemeWhereInput>
   previous?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   next?: Prisma.EditionListRelationFilter
+  divisions?: Prisma.DivisionListRelationFilter
   methods?: Prisma.EditionMethodListRelationFilter
   entries?: Prisma.EntryListRelationFilter
   submissions?: Prisma.SubmissionListRelationFilter
@@ -318,7 +310,6 @@ export type EditionOrderByWithRelationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -330,9 +321,9 @@ export type EditionOrderByWithRelationInput = {
   checkSet?: Prisma.SortOrderInput | Prisma.SortOrder
   submissionsNumbered?: Prisma.SortOrder
   version?: Prisma.SortOrder
-  scheme?: Prisma.SchemeOrderByWithRelationInput
   previous?: Prisma.EditionOrderByWithRelationInput
   next?: Prisma.EditionOrderByRelationAggregateInput
+  divisions?: Prisma.DivisionOrderByRelationAggregateInput
   methods?: Prisma.EditionMethodOrderByRelationAggregateInput
   entries?: Prisma.EntryOrderByRelationAggregateInput
   submissions?: Prisma.SubmissionOrderByRelationAggregateInput
@@ -351,7 +342,6 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   OR?: Prisma.EditionWhereInput[]
   NOT?: Prisma.EditionWhereInput | Prisma.EditionWhereInput[]
   name?: Prisma.StringFilter<"Edition"> | string
-  schemeId?: Prisma.UuidFilter<"Edition"> | string
   state?: Prisma.StringFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
@@ -363,9 +353,9 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   checkSet?: Prisma.JsonNullableFilter<"Edition">
   submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
   version?: Prisma.IntFilter<"Edition"> | number
-  scheme?: Prisma.XOR<Prisma.SchemeScalarRelationFilter, Prisma.SchemeWhereInput>
   previous?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   next?: Prisma.EditionListRelationFilter
+  divisions?: Prisma.DivisionListRelationFilter
   methods?: Prisma.EditionMethodListRelationFilter
   entries?: Prisma.EntryListRelationFilter
   submissions?: Prisma.SubmissionListRelationFilter
@@ -381,7 +371,6 @@ export type EditionOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -407,7 +396,6 @@ export type EditionScalarWhereWithAggregatesInput = {
   id?: Prisma.UuidWithAggregatesFilter<"Edition"> | string
   slug?: Prisma.StringWithAggregatesFilter<"Edition"> | string
   name?: Prisma.StringWithAggregatesFilter<"Edition"> | string
-  schemeId?: Prisma.UuidWithAggregatesFilter<"Edition"> | string
   state?: Prisma.StringWithAggregatesFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeWithAggregatesFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeWithAggregatesFilter<"Edition"> | Date | string
@@ -435,9 +423,9 @@ export type EditionCreateInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -453,7 +441,6 @@ export type EditionUncheckedCreateInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -466,6 +453,7 @@ export type EditionUncheckedCreateInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -491,9 +479,9 @@ export type EditionUpdateInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -509,7 +497,6 @@ export type EditionUncheckedUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -522,6 +509,7 @@ export type EditionUncheckedUpdateInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -537,7 +525,6 @@ export type EditionCreateManyInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -571,7 +558,6 @@ export type EditionUncheckedUpdateManyInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -590,6 +576,11 @@ export type EditionScalarRelationFilter = {
   isNot?: Prisma.EditionWhereInput
 }
 
+export type EditionNullableScalarRelationFilter = {
+  is?: Prisma.EditionWhereInput | null
+  isNot?: Prisma.EditionWhereInput | null
+}
+
 export type EditionListRelationFilter = {
   every?: Prisma.EditionWhereInput
   some?: Prisma.EditionWhereInput
@@ -600,16 +591,10 @@ export type EditionOrderByRelationAggregateInput = {
   _count?: Prisma.SortOrder
 }
 
-export type EditionNullableScalarRelationFilter = {
-  is?: Prisma.EditionWhereInput | null
-  isNot?: Prisma.EditionWhereInput | null
-}
-
 export type EditionCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -633,7 +618,6 @@ export type EditionMaxOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -650,7 +634,6 @@ export type EditionMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -681,48 +664,6 @@ export type EditionUpdateOneRequiredWithoutAssignmentsNestedInput = {
   upsert?: Prisma.EditionUpsertWithoutAssignmentsInput
   connect?: Prisma.EditionWhereUniqueInput
   update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.EditionUpdateWithoutAssignmentsInput>, Prisma.EditionUncheckedUpdateWithoutAssignmentsInput>
-}
-
-export type EditionCreateNestedManyWithoutSchemeInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-}
-
-export type EditionUncheckedCreateNestedManyWithoutSchemeInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-}
-
-export type EditionUpdateManyWithoutSchemeNestedInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  upsert?: Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  set?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  disconnect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  delete?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  update?: Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput[]
-  updateMany?: Prisma.EditionUpdateManyWithWhereWithoutSchemeInput | Prisma.EditionUpdateManyWithWhereWithoutSchemeInput[]
-  deleteMany?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
-}
-
-export type EditionUncheckedUpdateManyWithoutSchemeNestedInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  upsert?: Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  set?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  disconnect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  delete?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  update?: Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput[]
-  updateMany?: Prisma.EditionUpdateManyWithWhereWithoutSchemeInput | Prisma.EditionUpdateManyWithWhereWithoutSchemeInput[]
-  deleteMany?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
 }
 
 export type EditionCreateNestedOneWithoutNextInput = {
@@ -781,6 +722,20 @@ export type EditionUncheckedUpdateManyWithoutPreviousNestedInput = {
   update?: Prisma.EditionUpdateWithWhereUniqueWithoutPreviousInput | Prisma.EditionUpdateWithWhereUniqueWithoutPreviousInput[]
   updateMany?: Prisma.EditionUpdateManyWithWhereWithoutPreviousInput | Prisma.EditionUpdateManyWithWhereWithoutPreviousInput[]
   deleteMany?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
+}
+
+export type EditionCreateNestedOneWithoutDivisionsInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutDivisionsInput
+  connect?: Prisma.EditionWhereUniqueInput
+}
+
+export type EditionUpdateOneRequiredWithoutDivisionsNestedInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutDivisionsInput
+  upsert?: Prisma.EditionUpsertWithoutDivisionsInput
+  connect?: Prisma.EditionWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutDivisionsInput, Prisma.EditionUpdateWithoutDivisionsInput>, Prisma.EditionUncheckedUpdateWithoutDivisionsInput>
 }
 
 export type EditionCreateNestedOneWithoutAmendmentsInput = {
@@ -911,9 +866,9 @@ export type EditionCreateWithoutAssignmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -928,7 +883,6 @@ export type EditionUncheckedCreateWithoutAssignmentsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -941,6 +895,7 @@ export type EditionUncheckedCreateWithoutAssignmentsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -981,9 +936,9 @@ export type EditionUpdateWithoutAssignmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -998,7 +953,6 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1011,6 +965,7 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1019,107 +974,6 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionCreateWithoutSchemeInput = {
-  id?: string
-  slug: string
-  name: string
-  state: string
-  opensOn: Date | string
-  closesOn: Date | string
-  closedOn?: Date | string | null
-  blindKeyDigest?: string | null
-  blindKey?: string | null
-  checkSetVersion?: number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: number
-  version?: number
-  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
-  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
-  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
-  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
-  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
-  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
-  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
-  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
-  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
-  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
-  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
-}
-
-export type EditionUncheckedCreateWithoutSchemeInput = {
-  id?: string
-  slug: string
-  name: string
-  state: string
-  opensOn: Date | string
-  closesOn: Date | string
-  closedOn?: Date | string | null
-  previousId?: string | null
-  blindKeyDigest?: string | null
-  blindKey?: string | null
-  checkSetVersion?: number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: number
-  version?: number
-  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
-  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
-  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
-  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
-  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
-  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
-  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
-  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
-  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
-  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
-}
-
-export type EditionCreateOrConnectWithoutSchemeInput = {
-  where: Prisma.EditionWhereUniqueInput
-  create: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput>
-}
-
-export type EditionCreateManySchemeInputEnvelope = {
-  data: Prisma.EditionCreateManySchemeInput | Prisma.EditionCreateManySchemeInput[]
-  skipDuplicates?: boolean
-}
-
-export type EditionUpsertWithWhereUniqueWithoutSchemeInput = {
-  where: Prisma.EditionWhereUniqueInput
-  update: Prisma.XOR<Prisma.EditionUpdateWithoutSchemeInput, Prisma.EditionUncheckedUpdateWithoutSchemeInput>
-  create: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput>
-}
-
-export type EditionUpdateWithWhereUniqueWithoutSchemeInput = {
-  where: Prisma.EditionWhereUniqueInput
-  data: Prisma.XOR<Prisma.EditionUpdateWithoutSchemeInput, Prisma.EditionUncheckedUpdateWithoutSchemeInput>
-}
-
-export type EditionUpdateManyWithWhereWithoutSchemeInput = {
-  where: Prisma.EditionScalarWhereInput
-  data: Prisma.XOR<Prisma.EditionUpdateManyMutationInput, Prisma.EditionUncheckedUpdateManyWithoutSchemeInput>
-}
-
-export type EditionScalarWhereInput = {
-  AND?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
-  OR?: Prisma.EditionScalarWhereInput[]
-  NOT?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
-  id?: Prisma.UuidFilter<"Edition"> | string
-  slug?: Prisma.StringFilter<"Edition"> | string
-  name?: Prisma.StringFilter<"Edition"> | string
-  schemeId?: Prisma.UuidFilter<"Edition"> | string
-  state?: Prisma.StringFilter<"Edition"> | string
-  opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
-  closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
-  closedOn?: Prisma.DateTimeNullableFilter<"Edition"> | Date | string | null
-  previousId?: Prisma.UuidNullableFilter<"Edition"> | string | null
-  blindKeyDigest?: Prisma.StringNullableFilter<"Edition"> | string | null
-  blindKey?: Prisma.StringNullableFilter<"Edition"> | string | null
-  checkSetVersion?: Prisma.IntNullableFilter<"Edition"> | number | null
-  checkSet?: Prisma.JsonNullableFilter<"Edition">
-  submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
-  version?: Prisma.IntFilter<"Edition"> | number
 }
 
 export type EditionCreateWithoutNextInput = {
@@ -1136,8 +990,8 @@ export type EditionCreateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1153,7 +1007,6 @@ export type EditionUncheckedCreateWithoutNextInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1165,6 +1018,7 @@ export type EditionUncheckedCreateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1195,8 +1049,8 @@ export type EditionCreateWithoutPreviousInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1212,7 +1066,6 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1224,6 +1077,7 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1270,8 +1124,8 @@ export type EditionUpdateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1287,7 +1141,6 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1299,6 +1152,7 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1326,6 +1180,150 @@ export type EditionUpdateManyWithWhereWithoutPreviousInput = {
   data: Prisma.XOR<Prisma.EditionUpdateManyMutationInput, Prisma.EditionUncheckedUpdateManyWithoutPreviousInput>
 }
 
+export type EditionScalarWhereInput = {
+  AND?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
+  OR?: Prisma.EditionScalarWhereInput[]
+  NOT?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
+  id?: Prisma.UuidFilter<"Edition"> | string
+  slug?: Prisma.StringFilter<"Edition"> | string
+  name?: Prisma.StringFilter<"Edition"> | string
+  state?: Prisma.StringFilter<"Edition"> | string
+  opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
+  closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
+  closedOn?: Prisma.DateTimeNullableFilter<"Edition"> | Date | string | null
+  previousId?: Prisma.UuidNullableFilter<"Edition"> | string | null
+  blindKeyDigest?: Prisma.StringNullableFilter<"Edition"> | string | null
+  blindKey?: Prisma.StringNullableFilter<"Edition"> | string | null
+  checkSetVersion?: Prisma.IntNullableFilter<"Edition"> | number | null
+  checkSet?: Prisma.JsonNullableFilter<"Edition">
+  submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
+  version?: Prisma.IntFilter<"Edition"> | number
+}
+
+export type EditionCreateWithoutDivisionsInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+}
+
+export type EditionUncheckedCreateWithoutDivisionsInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  previousId?: string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+}
+
+export type EditionCreateOrConnectWithoutDivisionsInput = {
+  where: Prisma.EditionWhereUniqueInput
+  create: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+}
+
+export type EditionUpsertWithoutDivisionsInput = {
+  update: Prisma.XOR<Prisma.EditionUpdateWithoutDivisionsInput, Prisma.EditionUncheckedUpdateWithoutDivisionsInput>
+  create: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+  where?: Prisma.EditionWhereInput
+}
+
+export type EditionUpdateToOneWithWhereWithoutDivisionsInput = {
+  where?: Prisma.EditionWhereInput
+  data: Prisma.XOR<Prisma.EditionUpdateWithoutDivisionsInput, Prisma.EditionUncheckedUpdateWithoutDivisionsInput>
+}
+
+export type EditionUpdateWithoutDivisionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+}
+
+export type EditionUncheckedUpdateWithoutDivisionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+}
+
 export type EditionCreateWithoutAmendmentsInput = {
   id?: string
   slug: string
@@ -1340,9 +1338,9 @@ export type EditionCreateWithoutAmendmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1357,7 +1355,6 @@ export type EditionUncheckedCreateWithoutAmendmentsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1370,6 +1367,7 @@ export type EditionUncheckedCreateWithoutAmendmentsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1410,9 +1408,9 @@ export type EditionUpdateWithoutAmendmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1427,7 +1425,6 @@ export type EditionUncheckedUpdateWithoutAmendmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1440,6 +1437,7 @@ export type EditionUncheckedUpdateWithoutAmendmentsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1464,9 +1462,9 @@ export type EditionCreateWithoutPreviewsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1481,7 +1479,6 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1494,6 +1491,7 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1534,9 +1532,9 @@ export type EditionUpdateWithoutPreviewsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1551,7 +1549,6 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1564,6 +1561,7 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1588,9 +1586,9 @@ export type EditionCreateWithoutMethodsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
@@ -1605,7 +1603,6 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1618,6 +1615,7 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
@@ -1658,9 +1656,9 @@ export type EditionUpdateWithoutMethodsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
@@ -1675,7 +1673,6 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1688,6 +1685,7 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
@@ -1712,9 +1710,9 @@ export type EditionCreateWithoutEntriesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
@@ -1729,7 +1727,6 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1742,6 +1739,7 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
@@ -1782,9 +1780,9 @@ export type EditionUpdateWithoutEntriesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
@@ -1799,7 +1797,6 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1812,6 +1809,7 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
@@ -1836,9 +1834,9 @@ export type EditionCreateWithoutReleasesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1853,7 +1851,6 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1866,6 +1863,7 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1906,9 +1904,9 @@ export type EditionUpdateWithoutReleasesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1923,7 +1921,6 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1936,6 +1933,7 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1960,9 +1958,9 @@ export type EditionCreateWithoutChangesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1977,7 +1975,6 @@ export type EditionUncheckedCreateWithoutChangesInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1990,6 +1987,7 @@ export type EditionUncheckedCreateWithoutChangesInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -2030,9 +2028,9 @@ export type EditionUpdateWithoutChangesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -2047,7 +2045,6 @@ export type EditionUncheckedUpdateWithoutChangesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2060,6 +2057,7 @@ export type EditionUncheckedUpdateWithoutChangesInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -2084,9 +2082,9 @@ export type EditionCreateWithoutRetestDrawInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -2101,7 +2099,6 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -2114,6 +2111,7 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -2154,9 +2152,9 @@ export type EditionUpdateWithoutRetestDrawInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -2171,7 +2169,6 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2184,6 +2181,7 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -2208,9 +2206,9 @@ export type EditionCreateWithoutSubmissionsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
@@ -2225,7 +2223,6 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -2238,6 +2235,7 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
@@ -2278,9 +2276,9 @@ export type EditionUpdateWithoutSubmissionsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
@@ -2295,7 +2293,6 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2308,6 +2305,7 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
@@ -2316,101 +2314,12 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionCreateManySchemeInput = {
-  id?: string
-  slug: string
-  name: string
-  state: string
-  opensOn: Date | string
-  closesOn: Date | string
-  closedOn?: Date | string | null
-  previousId?: string | null
-  blindKeyDigest?: string | null
-  blindKey?: string | null
-  checkSetVersion?: number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: number
-  version?: number
-}
-
-export type EditionUpdateWithoutSchemeInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  state?: Prisma.StringFieldUpdateOperationsInput | string
-  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
-  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
-  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
-  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
-  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
-  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
-  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
-  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
-  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
-  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
-  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionUncheckedUpdateWithoutSchemeInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  state?: Prisma.StringFieldUpdateOperationsInput | string
-  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
-  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
-  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
-  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
-  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
-  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
-  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
-  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
-  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
-  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionUncheckedUpdateManyWithoutSchemeInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  state?: Prisma.StringFieldUpdateOperationsInput | string
-  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
-  version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
 export type EditionCreateManyPreviousInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -2437,8 +2346,8 @@ export type EditionUpdateWithoutPreviousInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -2454,7 +2363,6 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2466,6 +2374,7 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -2481,7 +2390,6 @@ export type EditionUncheckedUpdateManyWithoutPreviousInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2501,6 +2409,7 @@ export type EditionUncheckedUpdateManyWithoutPreviousInput = {
 
 export type EditionCountOutputType = {
   next: number
+  divisions: number
   methods: number
   entries: number
   submissions: number
@@ -2513,6 +2422,7 @@ export type EditionCountOutputType = {
 
 export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   next?: boolean | EditionCountOutputTypeCountNextArgs
+  divisions?: boolean | EditionCountOutputTypeCountDivisionsArgs
   methods?: boolean | EditionCountOutputTypeCountMethodsArgs
   entries?: boolean | EditionCountOutputTypeCountEntriesArgs
   submissions?: boolean | EditionCountOutputTypeCountSubmissionsArgs
@@ -2538,6 +2448,13 @@ export type EditionCountOutputTypeDefaultArgs<ExtArgs extends runtime.Types.Exte
  */
 export type EditionCountOutputTypeCountNextArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.EditionWhereInput
+}
+
+/**
+ * EditionCountOutputType without action
+ */
+export type EditionCountOutputTypeCountDivisionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.DivisionWhereInput
 }
 
 /**
@@ -2601,7 +2518,6 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2613,9 +2529,9 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   checkSet?: boolean
   submissionsNumbered?: boolean
   version?: boolean
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
   next?: boolean | Prisma.Edition$nextArgs<ExtArgs>
+  divisions?: boolean | Prisma.Edition$divisionsArgs<ExtArgs>
   methods?: boolean | Prisma.Edition$methodsArgs<ExtArgs>
   entries?: boolean | Prisma.Edition$entriesArgs<ExtArgs>
   submissions?: boolean | Prisma.Edition$submissionsArgs<ExtArgs>
@@ -2632,7 +2548,6 @@ export type EditionSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2644,7 +2559,6 @@ export type EditionSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   checkSet?: boolean
   submissionsNumbered?: boolean
   version?: boolean
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }, ExtArgs["result"]["edition"]>
 
@@ -2652,7 +2566,6 @@ export type EditionSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2664,7 +2577,6 @@ export type EditionSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   checkSet?: boolean
   submissionsNumbered?: boolean
   version?: boolean
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }, ExtArgs["result"]["edition"]>
 
@@ -2672,7 +2584,6 @@ export type EditionSelectScalar = {
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2686,11 +2597,11 @@ export type EditionSelectScalar = {
   version?: boolean
 }
 
-export type EditionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "schemeId" | "state" | "opensOn" | "closesOn" | "closedOn" | "previousId" | "blindKeyDigest" | "blindKey" | "checkSetVersion" | "checkSet" | "submissionsNumbered" | "version", ExtArgs["result"]["edition"]>
+export type EditionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "state" | "opensOn" | "closesOn" | "closedOn" | "previousId" | "blindKeyDigest" | "blindKey" | "checkSetVersion" | "checkSet" | "submissionsNumbered" | "version", ExtArgs["result"]["edition"]>
 export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
   next?: boolean | Prisma.Edition$nextArgs<ExtArgs>
+  divisions?: boolean | Prisma.Edition$divisionsArgs<ExtArgs>
   methods?: boolean | Prisma.Edition$methodsArgs<ExtArgs>
   entries?: boolean | Prisma.Edition$entriesArgs<ExtArgs>
   submissions?: boolean | Prisma.Edition$submissionsArgs<ExtArgs>
@@ -2703,20 +2614,18 @@ export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type EditionIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }
 export type EditionIncludeUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }
 
 export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Edition"
   objects: {
-    scheme: Prisma.$SchemePayload<ExtArgs>
     previous: Prisma.$EditionPayload<ExtArgs> | null
     next: Prisma.$EditionPayload<ExtArgs>[]
+    divisions: Prisma.$DivisionPayload<ExtArgs>[]
     methods: Prisma.$EditionMethodPayload<ExtArgs>[]
     entries: Prisma.$EntryPayload<ExtArgs>[]
     submissions: Prisma.$SubmissionPayload<ExtArgs>[]
@@ -2731,7 +2640,6 @@ export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     id: string
     slug: string
     name: string
-    schemeId: string
     /**
      * planned, open, closed, published.
      */
@@ -3158,9 +3066,9 @@ readonly fields: EditionFieldRefs;
  */
 export interface Prisma__EditionClient<T, Null = never, ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs, GlobalOmitOptions = {}> extends Prisma.PrismaPromise<T> {
   readonly [Symbol.toStringTag]: "PrismaPromise"
-  scheme<T extends Prisma.SchemeDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.SchemeDefaultArgs<ExtArgs>>): Prisma.Prisma__SchemeClient<runtime.Types.Result.GetResult<Prisma.$SchemePayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   previous<T extends Prisma.Edition$previousArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$previousArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   next<T extends Prisma.Edition$nextArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$nextArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  divisions<T extends Prisma.Edition$divisionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$divisionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$DivisionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   methods<T extends Prisma.Edition$methodsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$methodsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionMethodPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   entries<T extends Prisma.Edition$entriesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$entriesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   submissions<T extends Prisma.Edition$submissionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$submissionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SubmissionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
@@ -3202,7 +3110,6 @@ export interface EditionFieldRefs {
   readonly id: Prisma.FieldRef<"Edition", 'String'>
   readonly slug: Prisma.FieldRef<"Edition", 'String'>
   readonly name: Prisma.FieldRef<"Edition", 'String'>
-  readonly schemeId: Prisma.FieldRef<"Edition", 'String'>
   readonly state: Prisma.FieldRef<"Edition", 'String'>
   readonly opensOn: Prisma.FieldRef<"Edition", 'DateTime'>
   readonly closesOn: Prisma.FieldRef<"Edition", 'DateTime'>
@@ -3655,6 +3562,30 @@ export type Edition$nextArgs<ExtArgs extends runtime.Types.Extensions.InternalAr
   take?: number
   skip?: number
   distinct?: Prisma.EditionScalarFieldEnum | Prisma.EditionScalarFieldEnum[]
+}
+
+/**
+ * Edition.divisions
+ */
+export type Edition$divisionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Division
+   */
+  select?: Prisma.DivisionSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Division
+   */
+  omit?: Prisma.DivisionOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.DivisionInclude<ExtArgs> | null
+  where?: Prisma.DivisionWhereInput
+  orderBy?: Prisma.DivisionOrderByWithRelationInput | Prisma.DivisionOrderByWithRelationInput[]
+  cursor?: Prisma.DivisionWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.DivisionScalarFieldEnum | Prisma.DivisionScalarFieldEnum[]
 }
 
 /**

@@ -21,8 +21,9 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => t.close());
 
-const operations = (): [string, any][] =>
-  Object.entries<any>(document.paths).flatMap(([path, item]) =>
+const operations = (): [string, any][] => operationsOf(document);
+const operationsOf = (described: any): [string, any][] =>
+  Object.entries<any>(described.paths).flatMap(([path, item]) =>
     Object.entries<any>(item)
       .filter(([verb]) => VERBS.includes(verb))
       .map(([verb, operation]): [string, any] => [`${verb.toUpperCase()} ${path}`, operation]),
@@ -147,7 +148,7 @@ interface Part {
 
 /** Every body, and every answer to what was done, that carries something. */
 const partsOf = (described: any): Part[] =>
-  operations().flatMap(([where, { requestBody, responses }]) => {
+  operationsOf(described).flatMap(([where, { requestBody, responses }]) => {
     const answers = Object.entries<any>(responses).flatMap(([status, one]) => (status.startsWith('2') ? [one] : []));
     return [requestBody, ...answers].flatMap((one) =>
       Object.entries<any>(one?.content ?? {}).map(([type, { schema, example }]) => ({ where: `${where} ${type}`, schema, example })),

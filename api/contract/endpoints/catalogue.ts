@@ -29,7 +29,9 @@ export const successionRequest = z.strictObject({
   successor: slug.describe('Slug of what takes its place'),
   reason: z.string().trim().min(1, 'Say it in words').max(2000).describe('Why, e.g. the maker sells it under another name'),
 });
-export const successionSchema = successionRequest.extend({ at: z.iso.datetime().describe('Since when, RFC 3339 in UTC') });
+export const successionSchema = successionRequest
+  .extend({ at: z.iso.datetime().describe('Since when, RFC 3339 in UTC') })
+  .describe('What took the place of something, and since when');
 export const successionsResponse = z.strictObject({ items: z.array(successionSchema).describe('Oldest first'), nextCursor });
 export type SuccessionRequest = z.infer<typeof successionRequest>;
 

@@ -50,6 +50,8 @@ test('slugs never change: no route takes another one', async () => {
 });
 
 test('who follows changes is told of successors, and of new names of what was published', async () => {
+  const { body } = await house.editor.call('get', '/v1/catalogue/successions').expect(200);
+  expect(body.items).toHaveLength(3);
   expect((await changes()).map(({ kind, thing }) => [kind, thing])).toEqual([
     ['thing.succeeded', { kind: 'variant', slug: 'gannet-20', successor: 'gannet-30' }],
     ['thing.succeeded', { kind: 'maker', slug: 'marlow-quay', successor: 'seven-weirs' }],

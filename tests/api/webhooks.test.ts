@@ -174,7 +174,9 @@ test('admins alone keep webhooks, and read a secret once', async () => {
   for (const [method, path] of [['get', ''], ['post', '']] as const) await editor.call(method, `/v1/webhooks${path}`).expect(403);
   const { id, secret } = await addWebhook();
   expect(secret).toMatch(/^whsec_[A-Za-z0-9+/]{43}=$/);
-  expect(JSON.stringify(await read(id))).not.toContain(secret);
+  const listed = await admin.call('get', '/v1/webhooks').expect(200);
+  expect(listed.body.items.map((one: any) => one.id)).toContain(id);
+  expect(JSON.stringify([listed.body, await read(id)])).not.toContain(secret);
   const { body } = await admin.call('get', '/v1/audit').expect(200);
   expect(JSON.stringify(body)).not.toContain(secret);
   await end(id);

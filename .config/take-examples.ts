@@ -18,7 +18,10 @@ const SECRETS: Readonly<Record<string, string>> = {
 
 const [, , described = '', noted = ''] = process.argv;
 const document = JSON.parse(await readFile(described, 'utf8'));
-const exchanges = (await readFile(noted, 'utf8')).trim().split('\n').map((line) => JSON.parse(line) as Exchange);
+const exchanges = (await readFile(noted, 'utf8'))
+  .trim()
+  .split('\n')
+  .map((line) => JSON.parse(line) as Exchange);
 const isValid = schemaChecker(document);
 
 /** A value without its long lists and secrets. */
@@ -38,7 +41,8 @@ function bestOf(values: readonly unknown[], schema: unknown): unknown {
 }
 
 const examples: Record<string, { body?: unknown; answer?: unknown }> = {};
-const fits = (template: string, path: string) => new RegExp(`^${template.replace(/[.]/g, '\\.').replace(/\{[^}]+\}/g, '[^/]+')}$`).test(path);
+const fits = (template: string, path: string) =>
+  new RegExp(`^${template.replace(/[.]/g, '\\.').replace(/\{[^}]+\}/g, '[^/]+')}$`).test(path);
 const templates = Object.keys(document.paths).toSorted((a, b) => a.split('{').length - b.split('{').length);
 const byOperation = Map.groupBy(exchanges, ({ method, path }) => `${method} ${templates.find((one) => fits(one, path)) ?? ''}`);
 for (const [path, item] of Object.entries<any>(document.paths))
@@ -47,12 +51,30 @@ for (const [path, item] of Object.entries<any>(document.paths))
     const answer = Object.entries<any>(operation.responses).find(([status]) => status.startsWith('2'))?.[1].content?.['application/json'];
     const body = operation.requestBody?.content?.['application/json'];
     const example = {
-      ...(body && { body: bestOf(own.flatMap(({ sent }) => (sent ? [sent] : [])), body.schema) }),
-      ...(answer && { answer: bestOf(own.map((one) => one.answer), answer.schema) }),
+      ...(body && {
+        body: bestOf(
+          own.flatMap(({ sent }) => (sent ? [sent] : [])),
+          body.schema,
+        ),
+      }),
+      ...(answer && {
+        answer: bestOf(
+          own.map((one) => one.answer),
+          answer.schema,
+        ),
+      }),
     };
     examples[operation.operationId] = example;
-    for (const [part, of] of [['body', body], ['answer', answer]] as const)
+    for (const [part, of] of [
+      ['body', body],
+      ['answer', answer],
+    ] as const)
       if (of && example[part] === undefined) process.stdout.write(`No ${part}: ${method} ${path} (${own.length} exchanges)\n`);
   }
-const lines = Object.entries(examples).filter(([, one]) => Object.keys(one).length > 0).toSorted(([a], [b]) => (a < b ? -1 : 1));
-await writeFile('api/openapi/examples.json', `{\n${lines.map(([id, one]) => `${JSON.stringify(id)}: ${JSON.stringify(one)}`).join(',\n')}\n}\n`);
+const lines = Object.entries(examples)
+  .filter(([, one]) => Object.keys(one).length > 0)
+  .toSorted(([a], [b]) => (a < b ? -1 : 1));
+await writeFile(
+  'api/openapi/examples.json',
+  `{\n${lines.map(([id, one]) => `${JSON.stringify(id)}: ${JSON.stringify(one)}`).join(',\n')}\n}\n`,
+);

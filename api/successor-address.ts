@@ -8,7 +8,8 @@ type Kind = (typeof KINDS)[keyof typeof KINDS];
  * @returns the same address under the slug of the successor; null where it leads nowhere else
  */
 export function successorAddress(address: string, successorOf: (kind: Kind, slug: string) => string | null): string | null {
-  const [, before = '', collection = '', slug = '', rest = ''] = /^(\/v1)?\/(makers|lines|variants)\/([a-z0-9-]+)((?:[/?].*)?)$/.exec(address) ?? [];
+  const [, before = '', collection = '', slug = '', rest = ''] =
+    /^(\/v1)?\/(makers|lines|variants)\/([a-z0-9-]+)((?:[/?].*)?)$/.exec(address) ?? [];
   if (!Object.hasOwn(KINDS, collection)) return null;
   const successor = successorOf(KINDS[collection as keyof typeof KINDS], slug);
   return successor === null ? null : `${before}/${collection}/${successor}${rest}`;

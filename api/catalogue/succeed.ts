@@ -23,7 +23,13 @@ export class Succeed {
       if (!(await this.store.lockRow(tx, kind, slug))) throw notOnRecord(kind, slug);
       if (!(await this.store.lockRow(tx, kind, successor))) throw unknownReference('/successor', kind, successor);
       await this.store.succeed(tx, { ...request, byId: actor.accountId, at: this.clock.now() });
-      await this.audit.record(tx, { actorId: actor.accountId, action: `${kind}.succeeded`, objectType: kind, objectId: slug, after: request });
+      await this.audit.record(tx, {
+        actorId: actor.accountId,
+        action: `${kind}.succeeded`,
+        objectType: kind,
+        objectId: slug,
+        after: request,
+      });
     });
   }
 }

@@ -26,7 +26,9 @@ export class SuccessionsReadModel implements OnApplicationShutdown {
       channel: CHANNEL,
       everyMs: LOOK_EVERY_MS,
       look: async (client) => {
-        const { rows } = await client.query<{ kind: string; slug: string; successor: string }>('SELECT kind, slug, successor FROM succession');
+        const { rows } = await client.query<{ kind: string; slug: string; successor: string }>(
+          'SELECT kind, slug, successor FROM succession',
+        );
         this.next = new Map(rows.map(({ kind, slug, successor }) => [`${kind} ${slug}`, successor]));
       },
     });

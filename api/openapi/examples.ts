@@ -30,7 +30,7 @@ export function addExamples(document: OpenAPIObject): void {
       const { requestBody, responses } = operation;
       if (requestBody && 'content' in requestBody) fill(requestBody.content, body, path.endsWith('/traces') ? TRACE : HAND_IN);
       for (const [status, response] of Object.entries(responses))
-        if (status.startsWith('2') && response && 'content' in response && response.content) fill(response.content, answer, undefined);
+        if (status.startsWith('2') && response && 'content' in response) fill(response.content ?? {}, answer, undefined);
     }
 }
 

@@ -14,6 +14,10 @@ export function serveClient(fastify: FastifyInstance, describe: () => OpenAPIObj
   for (const [name, type, part] of FILES)
     fastify.get(`/client/${name}`, async (_request, reply) => {
       const client = await (made ??= typedClient(describe()));
-      return reply.header('Access-Control-Allow-Origin', '*').header('Cross-Origin-Resource-Policy', 'cross-origin').type(type).send(client[part]);
+      return reply
+        .header('Access-Control-Allow-Origin', '*')
+        .header('Cross-Origin-Resource-Policy', 'cross-origin')
+        .type(type)
+        .send(client[part]);
     });
 }

@@ -44,7 +44,9 @@ async function typesOf(description: OpenAPIObject): Promise<string> {
   // It reads the document as data, and may write into what it reads.
   const described = astToString(await openapiTS(JSON.stringify(description)));
   const parts = ['openapi-typescript-helpers', 'openapi-fetch'].map((name) => readFile(declarationsOf(name), 'utf8'));
-  const libraries = (await Promise.all(parts)).map((text) => text.replace(/^import [^;]*;$/gms, '').replace(/export (type )?\{[^}]*\};?/g, ''));
+  const libraries = (await Promise.all(parts)).map((text) =>
+    text.replace(/^import [^;]*;$/gms, '').replace(/export (type )?\{[^}]*\};?/g, ''),
+  );
   return [described, ...libraries.map((text) => text.replace(/^\/\/# sourceMappingURL.*$/gm, '')), DECLARED].join('\n');
 }
 

@@ -53,7 +53,10 @@ const ofRelease = (edition: string, revision: string, rest: readonly string[]): 
   REVISION.test(revision) && rest.length > 0 ? { edition, revision: Number(revision), path: rest.join('/') } : null;
 
 function ofEdition(edition: string, what: string, rest: readonly string[]): Address | null {
-  const name = what === 'variants' && rest.length === 1 ? `variants/${rest[0] ?? ''}` : (ofTables(what, rest) ?? (what === 'divisions' ? ofDivision(rest) : null));
+  const name =
+    what === 'variants' && rest.length === 1
+      ? `variants/${rest[0] ?? ''}`
+      : (ofTables(what, rest) ?? (what === 'divisions' ? ofDivision(rest) : null));
   return name === null ? null : { edition, revision: null, path: `documents/${name}.json` };
 }
 

@@ -52,7 +52,17 @@ export function storedBytes(bytes: Buffer, mediaType: string, digest: string, co
   const type = IS_TEXT.test(mediaType) && !mediaType.includes(';') ? `${mediaType}; charset=utf-8` : mediaType;
   const pressed = coding === null ? [] : ['Content-Encoding', coding];
   const headsFor = (lifetime: Lifetime): Heads => {
-    const notModified = ['ETag', etag, 'Cache-Control', CACHING[lifetime], 'Vary', 'Accept-Encoding', 'Accept-Ranges', 'bytes', ...FOR_ANY_PAGE];
+    const notModified = [
+      'ETag',
+      etag,
+      'Cache-Control',
+      CACHING[lifetime],
+      'Vary',
+      'Accept-Encoding',
+      'Accept-Ranges',
+      'bytes',
+      ...FOR_ANY_PAGE,
+    ];
     return { notModified, whole: ['Content-Type', type, 'Content-Length', String(bytes.length), ...pressed, ...notModified] };
   };
   return { bytes, etag, heads: { immutable: headsFor('immutable'), revalidate: headsFor('revalidate') } };
@@ -70,12 +80,7 @@ const FOR_ANY_PAGE = [
 ];
 
 /** Sends the bytes, past everything that works on answers; 304 to a client that has them already, in whatever coding. */
-export function sendBytes(
-  request: IncomingMessage,
-  response: ServerResponse,
-  stored: StoredBytes,
-  lifetime: Lifetime,
-): void {
+export function sendBytes(request: IncomingMessage, response: ServerResponse, stored: StoredBytes, lifetime: Lifetime): void {
   const { bytes, etag, heads } = stored;
   const seen = request.headers['if-none-match'];
   if (seen !== undefined && (seen === etag || hasSeen(seen, etag))) response.writeHead(304, heads[lifetime].notModified).end();

@@ -79,7 +79,12 @@ export class WebhooksController {
   }
 
   @Post(':id/pause')
-  @Endpoint({ summary: 'Tells a webhook nothing for a while; nothing is lost.', allow: ['admin'], status: 200, answer: schemas.webhookSchema })
+  @Endpoint({
+    summary: 'Tells a webhook nothing for a while; nothing is lost.',
+    allow: ['admin'],
+    status: 200,
+    answer: schemas.webhookSchema,
+  })
   async pauseWebhook(
     @CurrentActor() actor: Actor,
     @Param('id', ID) id: string,

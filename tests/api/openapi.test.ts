@@ -176,7 +176,11 @@ test('examples of bodies are sent as they stand: none is refused for its form', 
     const call = admin.browse(verb!.toLowerCase() as 'post', at);
     if (parameters.some(({ name }: any) => name === 'If-Match')) void call.set('If-Match', '"1"');
     const { status, body } = await call.send(example);
-    if (status === 400 || status >= 500 || body.code === 'request/not-valid' && (body.errors ?? []).some(({ code }: any) => FORM.includes(code)))
+    if (
+      status === 400 ||
+      status >= 500 ||
+      (body.code === 'request/not-valid' && (body.errors ?? []).some(({ code }: any) => FORM.includes(code)))
+    )
       refused.push(`${where}: ${status} ${JSON.stringify(body.errors ?? body)}`);
   }
   expect(refused).toEqual([]);

@@ -181,7 +181,18 @@ test('what is not there is a problem that says so', async () => {
 });
 
 test('every public document of an edition is there, by every address that leads to it', async () => {
-  const inEdition = ['', '/records', '/pairs', '/withdrawn', '/claims', '/round-robins', '/retest-results', '/rigs', '/catalogue', '/standings'];
+  const inEdition = [
+    '',
+    '/records',
+    '/pairs',
+    '/withdrawn',
+    '/claims',
+    '/round-robins',
+    '/retest-results',
+    '/rigs',
+    '/catalogue',
+    '/standings',
+  ];
   const paths = [
     ...inEdition.map((path) => `/v1/editions/2026${path}`),
     '/v1/editions/2026/variants/gannet-20',
@@ -216,8 +227,14 @@ test('the archive holds every file that the manifest lists, but itself; the same
   const { sha256: listed } = files.find(({ path }) => path === 'release.zip') as { sha256: string };
   expect(createHash('sha256').update(rawPayload).digest('hex')).toBe(listed);
   const inside = unzipSync(rawPayload);
-  expect(Object.keys(inside).sort()).toEqual(files.map(({ path }) => path).filter((path) => path !== 'release.zip').sort());
-  for (const [path, bytes] of Object.entries(inside)) expect([path, createHash('sha256').update(bytes).digest('hex')]).toEqual([path, shaOf(path)]);
+  expect(Object.keys(inside).sort()).toEqual(
+    files
+      .map(({ path }) => path)
+      .filter((path) => path !== 'release.zip')
+      .sort(),
+  );
+  for (const [path, bytes] of Object.entries(inside))
+    expect([path, createHash('sha256').update(bytes).digest('hex')]).toEqual([path, shaOf(path)]);
 });
 
 // RFC 9110, 14.1.2 and 14.2: the examples of byte ranges, on a file of ours.
@@ -241,6 +258,10 @@ test('a part of a file can be asked for, and goes on where it was cut off', asyn
   }
   expect((await part(`bytes=${size}-`)).statusCode).toBe(416);
   expect((await part('bytes=0-9', { 'if-range': etag })).statusCode).toBe(206);
-  for (const [range, more] of [['bytes=0-9', { 'if-range': '"another"' }], ['bytes=0-1,5-6', {}], ['lines=1-2', {}]] as const)
+  for (const [range, more] of [
+    ['bytes=0-9', { 'if-range': '"another"' }],
+    ['bytes=0-1,5-6', {}],
+    ['lines=1-2', {}],
+  ] as const)
     expect((await part(range, more)).statusCode).toBe(200);
 });

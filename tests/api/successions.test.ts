@@ -60,7 +60,11 @@ test('who follows changes is told of successors, and of new names of what was pu
   const rename = (name: string) => runSql(house.t.databaseUrl, `UPDATE maker SET name = $1 WHERE slug = 'seven-weirs'`, [name]);
   await rename('Not Yet Out');
   expect(await changes()).toHaveLength(3);
-  await openEdition(house.editor, '2026', VARIANTS.map(({ slug }) => slug));
+  await openEdition(
+    house.editor,
+    '2026',
+    VARIANTS.map(({ slug }) => slug),
+  );
   await runSql(
     house.t.databaseUrl,
     `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at) SELECT gen_random_uuid(), id, 1, 'building', $1, now() FROM edition`,

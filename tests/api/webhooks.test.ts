@@ -156,7 +156,10 @@ test('what was told is told again from where one likes, under the same ids; an a
   await turnEditions(1);
   await telling.run({ id });
   const [first, second] = receiver.received.map(({ headers }) => String(headers['webhook-id']));
-  await admin.call('post', `/v1/webhooks/${id}/replays`).send({ after: Number(first?.slice('change_'.length)) }).expect(202);
+  await admin
+    .call('post', `/v1/webhooks/${id}/replays`)
+    .send({ after: Number(first?.slice('change_'.length)) })
+    .expect(202);
   await telling.run({ id });
   expect(receiver.received.map(({ headers }) => headers['webhook-id'])).toEqual([first, second, second]);
   await admin.call('post', `/v1/webhooks/${id}/pause`).send({ reason: 'Moving house' }).expect(200);
@@ -171,7 +174,11 @@ test('what was told is told again from where one likes, under the same ids; an a
 
 test('admins alone keep webhooks, and read a secret once', async () => {
   const editor = await t.caller(['editor', 'reviewer', 'tester']);
-  for (const [method, path] of [['get', ''], ['post', '']] as const) await editor.call(method, `/v1/webhooks${path}`).expect(403);
+  for (const [method, path] of [
+    ['get', ''],
+    ['post', ''],
+  ] as const)
+    await editor.call(method, `/v1/webhooks${path}`).expect(403);
   const { id, secret } = await addWebhook();
   expect(secret).toMatch(/^whsec_[A-Za-z0-9+/]{43}=$/);
   const listed = await admin.call('get', '/v1/webhooks').expect(200);
@@ -183,8 +190,29 @@ test('admins alone keep webhooks, and read a secret once', async () => {
 });
 
 // The registries of special-purpose addresses: RFC 6890 and what IANA added to them.
-const NEAR = ['127.0.0.1', '10.1.2.3', '172.16.0.1', '192.168.1.1', '169.254.169.254', '100.64.0.1', '0.0.0.0', '224.0.0.1', '255.255.255.255'];
-const NEAR_6 = ['::1', '::', 'fe80::1', 'fc00::1', 'fd12::1', '::ffff:127.0.0.1', '::ffff:10.0.0.1', '64:ff9b::7f00:1', '2002:7f00:1::', 'ff02::1'];
+const NEAR = [
+  '127.0.0.1',
+  '10.1.2.3',
+  '172.16.0.1',
+  '192.168.1.1',
+  '169.254.169.254',
+  '100.64.0.1',
+  '0.0.0.0',
+  '224.0.0.1',
+  '255.255.255.255',
+];
+const NEAR_6 = [
+  '::1',
+  '::',
+  'fe80::1',
+  'fc00::1',
+  'fd12::1',
+  '::ffff:127.0.0.1',
+  '::ffff:10.0.0.1',
+  '64:ff9b::7f00:1',
+  '2002:7f00:1::',
+  'ff02::1',
+];
 
 test('private, loopback and other special addresses are refused, also behind a name, in odd spellings, and when a name moves there', async () => {
   for (const address of [...NEAR, ...NEAR_6]) expect([address, isFar(address)]).toEqual([address, false]);

@@ -91,7 +91,14 @@ const texts: readonly string[] = [
   specimens.submissions.map(({ reference }) => reference).join(),
   wording.purpose,
 ];
-const counts: readonly number[] = [actions.items, commitments.items, claims.items, roundRobins.items, retests.pairs, withdrawn.items, records.records, pairs.variants].map(
-  ({ length }) => length,
-);
+const counts: readonly number[] = [
+  actions.items,
+  commitments.items,
+  claims.items,
+  roundRobins.items,
+  retests.pairs,
+  withdrawn.items,
+  records.records,
+  pairs.variants,
+].map(({ length }) => length);
 process.stdout.write(JSON.stringify({ read, texts: texts.map(({ length }) => length), counts }));

@@ -129,9 +129,12 @@ test.each([
   expect(addressOf(path)).toEqual({ edition: '2026', revision: null, path: `documents/${document}.json` });
 });
 
-test.each(['board', 'braided', 'divisions/braided/claims', 'divisions/braided/standings/knot/x', 'rigs/pairs'])('nothing stands at %s of an edition', (path) => {
-  expect(addressOf(`/v1/editions/2026/${path}`)).toBeNull();
-});
+test.each(['board', 'braided', 'divisions/braided/claims', 'divisions/braided/standings/knot/x', 'rigs/pairs'])(
+  'nothing stands at %s of an edition',
+  (path) => {
+    expect(addressOf(`/v1/editions/2026/${path}`)).toBeNull();
+  },
+);
 
 test('every other address of an edition is taken', () => {
   for (const name of ['standings', 'records', 'pairs', 'variants', 'board', 'claims', 'rigs']) expect(isTaken(name)).toBe(true);

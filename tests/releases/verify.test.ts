@@ -8,6 +8,8 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { ARCHIVE, archiveOf } from '../../api/reckoning/release-archive.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
@@ -192,6 +194,24 @@ describe('nothing is changed unseen', () => {
   });
 });
 
+test('whoever unpacked the archive has the release, but for manifest and signature; what is in it is what lies beside it', async () => {
+  const { differences } = await withCopy(async (copy) => {
+    await rm(join(copy, ARCHIVE));
+    return verdictOf(copy);
+  });
+  expect(differences).toEqual([]);
+  const forged = await withCopy(async (copy) => {
+    const other = Buffer.from(await readFile(join(copy, ARCHIVE)));
+    const manifest = JSON.parse(await readFile(join(copy, 'manifest.json'), 'utf8'));
+    other[other.length - 1] = 1;
+    await writeFile(join(copy, ARCHIVE), other);
+    manifest.files.find(({ path }: any) => path === ARCHIVE).sha256 = sha256(other);
+    await writeFile(join(copy, 'manifest.json'), canonicalJson(manifest));
+    return verdictOf(copy);
+  });
+  expect(forged.differences.map(({ file }) => file)).toContain(ARCHIVE);
+});
+
 describe('a release of another program', () => {
   /** A copy whose script is another, and in which values of the edition are changed before it is sealed. */
   const ofAnother = (script: string, change: (edition: any) => void) =>
@@ -267,11 +287,14 @@ async function sealAnew(copy: string, change: (read: (path: string) => Promise<s
   const changed = await change(read);
   const all = [];
   for (const { path, mediaType } of files) {
+    if (path === ARCHIVE) continue;
     const content = changed.get(path) ?? (await read(path));
     await writeFile(join(copy, path), content);
     all.push({ path, mediaType, content });
   }
-  const text = canonicalJson(manifestOf(all, heading));
+  const archive = archiveOf(all);
+  await writeFile(join(copy, ARCHIVE), archive.content);
+  const text = canonicalJson(manifestOf([...all, archive], heading));
   const { publicKey, privateKey } = generateKeyPairSync('ed25519');
   await writeFile(join(copy, 'manifest.json'), text);
   const signature = {

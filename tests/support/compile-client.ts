@@ -25,7 +25,11 @@ const OPTIONS = {
  * @param program path of its source
  * @returns what the compiler says; nothing where all is well
  */
-export async function compileAgainst(folder: string, program: string, { module, types }: { module: string; types: string }): Promise<string> {
+export async function compileAgainst(
+  folder: string,
+  program: string,
+  { module, types }: { module: string; types: string },
+): Promise<string> {
   await writeFile(join(folder, 'package.json'), '{"type":"module"}');
   await writeFile(join(folder, 'fairpull.mjs'), module);
   await writeFile(join(folder, 'fairpull.d.mts'), types);

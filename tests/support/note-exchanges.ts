@@ -18,7 +18,12 @@ export function noting(method: string, path: string, test: Test): Test {
   return test.on('response', (answer: { status: number; body: unknown }) => {
     if (answer.status >= 300) return;
     const sent = (test as unknown as { _data?: unknown })._data;
-    const exchange: Exchange = { method, path: path.split('?')[0] ?? '', sent: typeof sent === 'object' ? sent : null, answer: answer.body };
+    const exchange: Exchange = {
+      method,
+      path: path.split('?')[0] ?? '',
+      sent: typeof sent === 'object' ? sent : null,
+      answer: answer.body,
+    };
     appendFileSync(NOTES, `${JSON.stringify(exchange)}\n`);
   });
 }

@@ -2,7 +2,10 @@ import { z } from 'zod';
 import { CHANGE_KINDS, publicChangeSchema } from '../documents/changes.js';
 
 export const webhookRequest = z.strictObject({
-  address: z.url({ protocol: /^https?$/ }).max(2000).describe('Address that events are posted to; https, unless the operator lets it be a near one'),
+  address: z
+    .url({ protocol: /^https?$/ })
+    .max(2000)
+    .describe('Address that events are posted to; https, unless the operator lets it be a near one'),
   kinds: z.array(z.enum(CHANGE_KINDS)).min(1).max(20).describe('Kinds of changes that it is told of'),
   note: z.string().trim().min(1).max(200).describe('Whose it is and what for'),
 });
@@ -34,7 +37,10 @@ export const newWebhookResponse = webhookSchema.extend({
 export const webhookPauseRequest = z.strictObject({ reason: z.string().trim().min(1).max(200).describe('Why, a sentence') });
 
 export const webhookReplayRequest = z.strictObject({
-  after: z.int().min(0).describe('Number of the last change that need not be told again; every later one is told anew, under the same webhook-id'),
+  after: z
+    .int()
+    .min(0)
+    .describe('Number of the last change that need not be told again; every later one is told anew, under the same webhook-id'),
 });
 
 export const webhookDeliverySchema = z

@@ -1,4 +1,3 @@
-import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { jsonFile } from '../release-files.js';
 import type { ReleaseFile } from '../release-files.js';
 import type { ReleaseInputs } from '../release-inputs.js';
@@ -38,11 +37,9 @@ export function roCrateFile(inputs: ReleaseInputs, files: readonly ReleaseFile[]
   });
 }
 
-const fileOf = ({ path, mediaType, content }: ReleaseFile) => ({
+const fileOf = ({ path, mediaType }: ReleaseFile) => ({
   '@id': path,
   '@type': 'File',
   name: path,
   encodingFormat: mediaType.split(';')[0],
-  contentSize: String(Buffer.byteLength(content)),
-  sha256: sha256(content),
 });

@@ -6,7 +6,6 @@ import { canonicalJson } from '../../reckoning/canonical-json.js';
 import { computeRelease } from '../../reckoning/compute-release.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { ARCHIVE, archiveOf } from '../../reckoning/release-archive.js';
-import type { ReleaseFile } from '../../reckoning/release-files.js';
 import { citationFiles } from '../../reckoning/citation/citation-files.js';
 import { countFigures, differencesOf } from './differences.js';
 import type { Difference } from './differences.js';
@@ -67,7 +66,7 @@ export async function verifyRelease(source: ReleaseSource, program?: string): Pr
     figures: computed.figures,
     differences: [
       ...canonical('manifest.json', manifestText),
-      ...sealed,
+      ...(sealed.length > 0 ? sealed : archiveFaults(manifest, texts)),
       ...signatureFaults(signature, manifestText),
       ...(await unlisted(source, manifest)),
       ...(isOwn ? computed.differences : []),
@@ -134,10 +133,11 @@ function signatureFaults(bytes: Uint8Array | null, manifestText: string): Differ
 }
 
 /** What is in the archive is what lies beside it, byte for byte. */
-function archiveFaults(manifest: Manifest, computed: readonly ReleaseFile[], script: string | undefined): Difference[] {
-  const found = manifest.files.find(({ path }) => path === ARCHIVE)?.sha256;
-  if (found === undefined || script === undefined) return [];
-  const expected = sha256(archiveOf([...computed, { path: SCRIPT, mediaType: '', content: script }]).content);
+function archiveFaults({ files }: Manifest, texts: ReadonlyMap<string, string>): Difference[] {
+  const found = files.find(({ path }) => path === ARCHIVE)?.sha256;
+  if (found === undefined) return [];
+  const inside = files.filter(({ path }) => path !== ARCHIVE).map(({ path }) => ({ path, mediaType: '', content: texts.get(path) ?? '' }));
+  const expected = sha256(archiveOf(inside).content);
   return found === expected ? [] : [{ file: ARCHIVE, where: '', found: `SHA-256 ${found}`, expected: `SHA-256 ${expected}` }];
 }
 
@@ -176,6 +176,6 @@ function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap
   const documents = computed.filter(({ path }) => path.startsWith('documents/'));
   return {
     figures: documents.reduce((sum, { content }) => sum + countFigures(JSON.parse(content)), 0),
-    differences: [...differences, ...extra, ...headed, ...archiveFaults(manifest, computed, texts.get(SCRIPT))],
+    differences: [...differences, ...extra, ...headed],
   };
 }

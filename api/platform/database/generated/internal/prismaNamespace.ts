@@ -5184,6 +5184,7 @@ export const AccountScalarFieldEnum = {
   id: 'id',
   email: 'email',
   displayName: 'displayName',
+  nameAsSeen: 'nameAsSeen',
   passwordHash: 'passwordHash',
   roles: 'roles',
   isDisabled: 'isDisabled',

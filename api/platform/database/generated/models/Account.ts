@@ -38,6 +38,7 @@ export type AccountMinAggregateOutputType = {
   id: string | null
   email: string | null
   displayName: string | null
+  nameAsSeen: string | null
   passwordHash: string | null
   isDisabled: boolean | null
   createdAt: Date | null
@@ -48,6 +49,7 @@ export type AccountMaxAggregateOutputType = {
   id: string | null
   email: string | null
   displayName: string | null
+  nameAsSeen: string | null
   passwordHash: string | null
   isDisabled: boolean | null
   createdAt: Date | null
@@ -58,6 +60,7 @@ export type AccountCountAggregateOutputType = {
   id: number
   email: number
   displayName: number
+  nameAsSeen: number
   passwordHash: number
   roles: number
   isDisabled: number
@@ -79,6 +82,7 @@ export type AccountMinAggregateInputType = {
   id?: true
   email?: true
   displayName?: true
+  nameAsSeen?: true
   passwordHash?: true
   isDisabled?: true
   createdAt?: true
@@ -89,6 +93,7 @@ export type AccountMaxAggregateInputType = {
   id?: true
   email?: true
   displayName?: true
+  nameAsSeen?: true
   passwordHash?: true
   isDisabled?: true
   createdAt?: true
@@ -99,6 +104,7 @@ export type AccountCountAggregateInputType = {
   id?: true
   email?: true
   displayName?: true
+  nameAsSeen?: true
   passwordHash?: true
   roles?: true
   isDisabled?: true
@@ -197,6 +203,7 @@ export type AccountGroupByOutputType = {
   id: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles: string[]
   isDisabled: boolean
@@ -231,6 +238,7 @@ export type AccountWhereInput = {
   id?: Prisma.UuidFilter<"Account"> | string
   email?: Prisma.StringFilter<"Account"> | string
   displayName?: Prisma.StringFilter<"Account"> | string
+  nameAsSeen?: Prisma.StringFilter<"Account"> | string
   passwordHash?: Prisma.StringFilter<"Account"> | string
   roles?: Prisma.StringNullableListFilter<"Account">
   isDisabled?: Prisma.BoolFilter<"Account"> | boolean
@@ -257,6 +265,7 @@ export type AccountOrderByWithRelationInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   roles?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
@@ -283,6 +292,7 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   id?: string
   email?: string
   displayName?: string
+  nameAsSeen?: string
   AND?: Prisma.AccountWhereInput | Prisma.AccountWhereInput[]
   OR?: Prisma.AccountWhereInput[]
   NOT?: Prisma.AccountWhereInput | Prisma.AccountWhereInput[]
@@ -306,12 +316,13 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   resets?: Prisma.PasswordResetListRelationFilter
   webhooks?: Prisma.WebhookListRelationFilter
   successions?: Prisma.SuccessionListRelationFilter
-}, "id" | "email" | "displayName">
+}, "id" | "email" | "displayName" | "nameAsSeen">
 
 export type AccountOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   roles?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
@@ -331,6 +342,7 @@ export type AccountScalarWhereWithAggregatesInput = {
   id?: Prisma.UuidWithAggregatesFilter<"Account"> | string
   email?: Prisma.StringWithAggregatesFilter<"Account"> | string
   displayName?: Prisma.StringWithAggregatesFilter<"Account"> | string
+  nameAsSeen?: Prisma.StringWithAggregatesFilter<"Account"> | string
   passwordHash?: Prisma.StringWithAggregatesFilter<"Account"> | string
   roles?: Prisma.StringNullableListFilter<"Account">
   isDisabled?: Prisma.BoolWithAggregatesFilter<"Account"> | boolean
@@ -342,6 +354,7 @@ export type AccountCreateInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -368,6 +381,7 @@ export type AccountUncheckedCreateInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -394,6 +408,7 @@ export type AccountUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -420,6 +435,7 @@ export type AccountUncheckedUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -446,6 +462,7 @@ export type AccountCreateManyInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -457,6 +474,7 @@ export type AccountUpdateManyMutationInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -468,6 +486,7 @@ export type AccountUncheckedUpdateManyInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -487,6 +506,7 @@ export type AccountCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   roles?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
@@ -502,6 +522,7 @@ export type AccountMaxOrderByAggregateInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
@@ -512,6 +533,7 @@ export type AccountMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
@@ -770,6 +792,7 @@ export type AccountCreateWithoutSessionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -795,6 +818,7 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -836,6 +860,7 @@ export type AccountUpdateWithoutSessionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -861,6 +886,7 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -886,6 +912,7 @@ export type AccountCreateWithoutResetsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -911,6 +938,7 @@ export type AccountUncheckedCreateWithoutResetsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -952,6 +980,7 @@ export type AccountUpdateWithoutResetsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -977,6 +1006,7 @@ export type AccountUncheckedUpdateWithoutResetsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1002,6 +1032,7 @@ export type AccountCreateWithoutTokensInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1027,6 +1058,7 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1068,6 +1100,7 @@ export type AccountUpdateWithoutTokensInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1093,6 +1126,7 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1118,6 +1152,7 @@ export type AccountCreateWithoutInterestsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1143,6 +1178,7 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1184,6 +1220,7 @@ export type AccountUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1209,6 +1246,7 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1234,6 +1272,7 @@ export type AccountCreateWithoutAssignmentsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1259,6 +1298,7 @@ export type AccountUncheckedCreateWithoutAssignmentsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1300,6 +1340,7 @@ export type AccountUpdateWithoutAssignmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1325,6 +1366,7 @@ export type AccountUncheckedUpdateWithoutAssignmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1350,6 +1392,7 @@ export type AccountCreateWithoutSuccessionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1375,6 +1418,7 @@ export type AccountUncheckedCreateWithoutSuccessionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1416,6 +1460,7 @@ export type AccountUpdateWithoutSuccessionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1441,6 +1486,7 @@ export type AccountUncheckedUpdateWithoutSuccessionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1466,6 +1512,7 @@ export type AccountCreateWithoutControlPullsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1491,6 +1538,7 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1532,6 +1580,7 @@ export type AccountUpdateWithoutControlPullsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1557,6 +1606,7 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1582,6 +1632,7 @@ export type AccountCreateWithoutProposalsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1607,6 +1658,7 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1648,6 +1700,7 @@ export type AccountUpdateWithoutProposalsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1673,6 +1726,7 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1698,6 +1752,7 @@ export type AccountCreateWithoutProposalEndsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1723,6 +1778,7 @@ export type AccountUncheckedCreateWithoutProposalEndsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1764,6 +1820,7 @@ export type AccountUpdateWithoutProposalEndsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1789,6 +1846,7 @@ export type AccountUncheckedUpdateWithoutProposalEndsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1814,6 +1872,7 @@ export type AccountCreateWithoutReviewsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1839,6 +1898,7 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1880,6 +1940,7 @@ export type AccountUpdateWithoutReviewsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1905,6 +1966,7 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1930,6 +1992,7 @@ export type AccountCreateWithoutClaimsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1955,6 +2018,7 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1996,6 +2060,7 @@ export type AccountUpdateWithoutClaimsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2021,6 +2086,7 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2046,6 +2112,7 @@ export type AccountCreateWithoutJudgementsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2071,6 +2138,7 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2112,6 +2180,7 @@ export type AccountUpdateWithoutJudgementsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2137,6 +2206,7 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2162,6 +2232,7 @@ export type AccountCreateWithoutRoundRobinsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2187,6 +2258,7 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2228,6 +2300,7 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2253,6 +2326,7 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2278,6 +2352,7 @@ export type AccountCreateWithoutSubmissionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2303,6 +2378,7 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2344,6 +2420,7 @@ export type AccountUpdateWithoutSubmissionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2369,6 +2446,7 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2394,6 +2472,7 @@ export type AccountCreateWithoutWebhooksInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2419,6 +2498,7 @@ export type AccountUncheckedCreateWithoutWebhooksInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2460,6 +2540,7 @@ export type AccountUpdateWithoutWebhooksInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2485,6 +2566,7 @@ export type AccountUncheckedUpdateWithoutWebhooksInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2667,6 +2749,7 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2694,6 +2777,7 @@ export type AccountSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2705,6 +2789,7 @@ export type AccountSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2716,6 +2801,7 @@ export type AccountSelectScalar = {
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2723,7 +2809,7 @@ export type AccountSelectScalar = {
   version?: boolean
 }
 
-export type AccountOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "email" | "displayName" | "passwordHash" | "roles" | "isDisabled" | "createdAt" | "version", ExtArgs["result"]["account"]>
+export type AccountOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "email" | "displayName" | "nameAsSeen" | "passwordHash" | "roles" | "isDisabled" | "createdAt" | "version", ExtArgs["result"]["account"]>
 export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   sessions?: boolean | Prisma.Account$sessionsArgs<ExtArgs>
   tokens?: boolean | Prisma.Account$tokensArgs<ExtArgs>
@@ -2774,6 +2860,10 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
      * Name shown on published pages; unique, because evidence names people by it.
      */
     displayName: string
+    /**
+     * What is seen of the name (name-as-seen.ts): nobody passes for another.
+     */
+    nameAsSeen: string
     /**
      * argon2id, encoded form.
      */
@@ -3229,6 +3319,7 @@ export interface AccountFieldRefs {
   readonly id: Prisma.FieldRef<"Account", 'String'>
   readonly email: Prisma.FieldRef<"Account", 'String'>
   readonly displayName: Prisma.FieldRef<"Account", 'String'>
+  readonly nameAsSeen: Prisma.FieldRef<"Account", 'String'>
   readonly passwordHash: Prisma.FieldRef<"Account", 'String'>
   readonly roles: Prisma.FieldRef<"Account", 'String[]'>
   readonly isDisabled: Prisma.FieldRef<"Account", 'Boolean'>

@@ -87,6 +87,7 @@ export const ModelName = {
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
   SupersededRow: 'SupersededRow',
+  RequestCount: 'RequestCount',
   Proposal: 'Proposal',
   ProposalEnd: 'ProposalEnd',
   Release: 'Release',
@@ -606,6 +607,15 @@ export const SupersededRowScalarFieldEnum = {
 } as const
 
 export type SupersededRowScalarFieldEnum = (typeof SupersededRowScalarFieldEnum)[keyof typeof SupersededRowScalarFieldEnum]
+
+
+export const RequestCountScalarFieldEnum = {
+  network: 'network',
+  beganAt: 'beganAt',
+  requests: 'requests'
+} as const
+
+export type RequestCountScalarFieldEnum = (typeof RequestCountScalarFieldEnum)[keyof typeof RequestCountScalarFieldEnum]
 
 
 export const ProposalScalarFieldEnum = {

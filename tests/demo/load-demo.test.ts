@@ -35,8 +35,8 @@ const read = async <Document>(path: string): Promise<Document> => {
   return (await answer.json()) as Document;
 };
 const edition = (slug: string) => read<EditionOfDivisions>(`/v1/editions/${slug}`);
-const division = (slug: string, name = 'braided') => read<EditionDocument>(`/v1/editions/${slug}/${name}`);
-const category = (slug: string, name: string, code: string) => read<CategoryDocument>(`/v1/editions/${slug}/${name}/standings/${code}`);
+const division = (slug: string, name = 'braided') => read<EditionDocument>(`/v1/editions/${slug}/divisions/${name}`);
+const category = (slug: string, name: string, code: string) => read<CategoryDocument>(`/v1/editions/${slug}/divisions/${name}/standings/${code}`);
 const DIVISIONS = ['braided', 'nylon', 'fluorocarbon'];
 
 beforeAll(async () => {

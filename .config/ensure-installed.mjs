@@ -15,6 +15,8 @@ const isForStart = process.argv.includes('--for-start');
 /** The oldest Node that every part of the program runs on. */
 const OLDEST_NODE = [22, 15];
 const TICK_MS = 10_000;
+/** End of the stamp of an installation from which was left out what the start does not need. */
+const LACKS_FOR_TESTS = ' for the start';
 
 const read = (file) => (existsSync(file) ? readFileSync(file, 'utf8') : '');
 const digest = (...parts) => createHash('sha256').update(parts.join('\n')).digest('hex');
@@ -60,10 +62,11 @@ function isInstalledByHand(lock) {
 async function ensureInstalled() {
   const lock = read(join(ROOT, 'package-lock.json'));
   if (lock === '') fail('package-lock.json is missing: this is not a whole checkout. Clone the repository again.');
-  const [all, forStart] = [digest(lock), digest(lock, 'for start')];
+  const [all, forStart] = [digest(lock), `${digest(lock)}${LACKS_FOR_TESTS}`];
   const stamp = read(INSTALL_STAMP);
   if (stamp === all || (isForStart && stamp === forStart)) return;
-  if (!isInstalledByHand(lock)) {
+  const lacksForTests = !isForStart && stamp.endsWith(LACKS_FOR_TESTS);
+  if (lacksForTests || !isInstalledByHand(lock)) {
     await install('Installing packages (npm ci), once', isForStart ? ['--omit=dev'] : []);
     if (isForStart) leaveOutWhatDevelopersRead();
   }

@@ -83,7 +83,7 @@ async function registerPlugins(fastify: FastifyInstance, config: Config): Promis
     timeWindow: '1 minute',
     enableDraftSpec: true,
   });
-  fastify.addContentTypeParser('text/csv', (_request, payload, done) => {
+  fastify.addContentTypeParser(['text/csv', 'image/jpeg', 'image/png', 'image/webp'], (_request, payload, done) => {
     done(null, payload);
   });
 }

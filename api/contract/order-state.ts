@@ -4,7 +4,7 @@ import { z } from 'zod';
 export const orderStateSchema = z.strictObject({
   state: z.enum(['waiting', 'running', 'retrying', 'done', 'calledOff', 'failed']),
   attempts: z.int().describe('How often it was taken up'),
-  words: z.string().nullable().describe('Why the last attempt failed; null when none did'),
+  words: z.string().nullable().describe('Why the last attempt failed, or what one that is done has to say; null where there is nothing'),
   nextAttemptAt: z.iso.datetime().nullable().describe('When it may be taken up next; null when it is not waiting'),
 });
 export type OrderState = z.infer<typeof orderStateSchema>;

@@ -92,7 +92,7 @@ function refusalsOf(address: string, verb: string, operation: Operation, needsMa
     ...(isChange ? [409] : []),
     ...(address.includes('{secret}') ? [410] : []),
     ...(takesBody ? [413, 415] : []),
-    ...(takesBody || has(operation, 'query') || has(operation, 'path') ? [422] : []),
+    ...(takesBody || has(operation, 'query') || has(operation, 'path') || (verb === 'post' && !isOpen(operation)) ? [422] : []),
     ...(needsMatch ? [412, 428] : []),
     429,
     503,

@@ -40,6 +40,8 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/interests', 'signedIn'],
   ['GET /v1/audit', 'admin'],
   ['GET /v1/operations/orders', 'admin'],
+  ['GET /v1/operations/backups', 'admin'],
+  ['POST /v1/operations/backups', 'admin'],
   ['GET /v1/inbox', 'signedIn'],
 
   ['POST /v1/catalogue/makers', 'editor'],

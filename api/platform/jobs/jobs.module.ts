@@ -41,7 +41,12 @@ class OperationsController {
   }
 
   @Post('backups')
-  @Endpoint({ summary: 'Orders a backup at once; it is read through when it is made.', allow: ['admin'], status: 202, answer: backupsResponse })
+  @Endpoint({
+    summary: 'Orders a backup at once; it is read through when it is made.',
+    allow: ['admin'],
+    status: 202,
+    answer: backupsResponse,
+  })
   async postBackup(@CurrentActor() actor: Actor) {
     if ((await this.jobs.timesOf(BACKUPS.name)) === null) throw new Problem(platformProblems['operations/no-backups']);
     await this.database.transaction(async (tx) => {

@@ -4,11 +4,15 @@ import { ask } from '../http/ask.js';
 import { Refusal } from '../http/problem.js';
 import type { Account } from './account.js';
 import { SECTIONS } from './sections.js';
+import type { Section } from './sections.js';
 
 interface Props {
   readonly account: Account | null;
   readonly onLeft?: () => void;
 }
+
+/** So many sections fit a line of a phone. */
+const FEW = 3;
 
 const here = (path: string) => (window.location.pathname === path ? 'page' : undefined);
 
@@ -27,19 +31,7 @@ export function Masthead({ account, onLeft }: Props) {
       <a class="house" href="/desk/" aria-current={here('/desk/')}>
         Desk
       </a>
-      {account && (
-        <nav aria-label="Sections">
-          <ul>
-            {mine.map(({ path, name }) => (
-              <li key={path}>
-                <a href={path} aria-current={here(path)}>
-                  {name}
-                </a>
-              </li>
-            ))}
-          </ul>
-        </nav>
-      )}
+      {account && <Sections mine={mine} />}
       {account && (
         <ul class="person">
           <li>
@@ -60,5 +52,34 @@ export function Masthead({ account, onLeft }: Props) {
         </ul>
       )}
     </header>
+  );
+}
+
+/** In a row where there is room; behind their own name on a phone, where many would push the work out of sight. */
+function Sections({ mine }: { mine: readonly Section[] }) {
+  const list = (
+    <ul>
+      {mine.map(({ path, name }) => (
+        <li key={path}>
+          <a href={path} aria-current={here(path)}>
+            {name}
+          </a>
+        </li>
+      ))}
+    </ul>
+  );
+  const current = mine.find(({ path }) => path === window.location.pathname)?.name ?? 'Sections';
+  return (
+    <>
+      <nav aria-label="Sections" class={mine.length > FEW ? 'wide' : ''}>
+        {list}
+      </nav>
+      {mine.length > FEW && (
+        <details class="narrow-sections">
+          <summary>{current}</summary>
+          <nav aria-label="Sections">{list}</nav>
+        </details>
+      )}
+    </>
   );
 }

@@ -3,6 +3,7 @@ import { linesResponse, makersResponse, variantsResponse } from '../../../../api
 import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { AddSpool } from '../catalogue/add-spool.js';
 import { CatalogueRows } from '../catalogue/catalogue-rows.js';
+import { PasteTable } from '../catalogue/paste-table.js';
 import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
@@ -33,6 +34,7 @@ export function Catalogue() {
       <h1>Catalogue</h1>
       <h2>Add a spool</h2>
       <AddSpool onAdded={added} />
+      <PasteTable onAdded={added} />
       <CatalogueRows of={rows} />
       <h2>Spools and their labels</h2>
       <p>Tick spools, print their labels, stick them over the makers’ own. Testers see the code alone.</p>

@@ -2,10 +2,12 @@ import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import { answerRequest, queriesResponse, queryResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionResponse, submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { RecordsToSend } from '../bench/records-to-send.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { Photos } from '../parts/photos.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
@@ -66,11 +68,26 @@ export function OwnSubmissions() {
             <span>{STATES[state]}</span>
             {state === 'draft' && <TakeAway reference={reference} version={version} onGone={loaded.again} />}
             {(state === 'submitted' || state === 'returned') && <TakeBack reference={reference} version={version} onBack={loaded.again} />}
+            {state === 'submitted' && <Beside reference={reference} />}
             {(state === 'draft' || state === 'returned') && <a href={`/desk/enter/?draft=${reference}`}>Go on</a>}
           </li>
         ))}
       </ul>
     </>
+  );
+}
+
+/** Photos and records of pulls that come later than the readings. */
+function Beside({ reference }: { reference: string }) {
+  const [isOpen, setIsOpen] = useState(false);
+  return (
+    <details class="whole" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+      <summary>
+        Photos, records<span class="only-heard"> of {reference}</span>
+      </summary>
+      {isOpen && <Photos of={`submissions/${reference}`} first="break" canAdd />}
+      {isOpen && <RecordsToSend reference={reference} />}
+    </details>
   );
 }
 

@@ -9,7 +9,11 @@ interface Props {
 
 const counted = (count: number | undefined, what: string): string => `${count ?? 0} ${what}${count === 1 ? '' : 's'}`;
 
-/** Entry by category: enough, or what is there so far; what lacks stands at the end of the row, in words. */
+/** What an entry lacks in a category: the words of the board without its code. */
+const lackingIn = (code: string, needs: readonly string[]): string[] =>
+  needs.filter((words) => words.split(/[ :,]/).includes(code)).map((words) => words.replace(` in ${code}`, ''));
+
+/** Entry by category: enough, or what lacks, in words, over what is there so far. */
 export function BoardMatrix({ board, categories }: Props) {
   const complete = board.entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
@@ -27,7 +31,6 @@ export function BoardMatrix({ board, categories }: Props) {
                   {name}
                 </th>
               ))}
-              <th scope="col">Lacks</th>
             </tr>
           </thead>
           <tbody>
@@ -41,7 +44,9 @@ export function BoardMatrix({ board, categories }: Props) {
                   const there = evidence.find(({ category }) => category === code);
                   return (
                     <td key={code}>
-                      {missing.includes(code) ? <span class="signal">not yet</span> : 'enough'}
+                      <span class={missing.includes(code) ? 'signal' : ''}>
+                        {lackingIn(code, needs).join(', ') || (missing.includes(code) ? 'not yet' : 'enough')}
+                      </span>
                       <br />
                       <span class="soft small">
                         {counted(there?.specimens, 'specimen')}, {counted(there?.testers, 'tester')}, {counted(there?.rigs, 'rig')}
@@ -49,7 +54,6 @@ export function BoardMatrix({ board, categories }: Props) {
                     </td>
                   );
                 })}
-                <td>{needs.join('; ')}</td>
               </tr>
             ))}
           </tbody>

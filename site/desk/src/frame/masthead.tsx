@@ -11,9 +11,6 @@ interface Props {
   readonly onLeft?: () => void;
 }
 
-/** So many sections fit a line of a phone. */
-const FEW = 3;
-
 const here = (path: string) => (window.location.pathname === path ? 'page' : undefined);
 
 export function Masthead({ account, onLeft }: Props) {
@@ -31,10 +28,10 @@ export function Masthead({ account, onLeft }: Props) {
       <a class="house" href="/desk/" aria-current={here('/desk/')}>
         Desk
       </a>
-      {account && <Sections mine={mine} />}
+      {account && <Sections mine={mine} name={account.displayName} />}
       {account && (
         <ul class="person">
-          <li>
+          <li class="wide">
             <a href="/desk/account/" aria-current={here('/desk/account/')}>
               {account.displayName}
             </a>
@@ -55,31 +52,32 @@ export function Masthead({ account, onLeft }: Props) {
   );
 }
 
-/** In a row where there is room; behind their own name on a phone, where many would push the work out of sight. */
-function Sections({ mine }: { mine: readonly Section[] }) {
-  const list = (
-    <ul>
-      {mine.map(({ path, name }) => (
-        <li key={path}>
-          <a href={path} aria-current={here(path)}>
-            {name}
-          </a>
-        </li>
-      ))}
-    </ul>
-  );
+/** In a row where there is room; behind their own name on a phone, with the account, where they would push the work out of sight. */
+function Sections({ mine, name }: { mine: readonly Section[]; name: string }) {
+  const items = mine.map(({ path, name: section }) => <Item key={path} path={path} name={section} />);
   const current = mine.find(({ path }) => path === window.location.pathname)?.name ?? 'Sections';
   return (
     <>
-      <nav aria-label="Sections" class={mine.length > FEW ? 'wide' : ''}>
-        {list}
+      <nav aria-label="Sections" class="wide">
+        <ul>{items}</ul>
       </nav>
-      {mine.length > FEW && (
-        <details class="narrow-sections">
-          <summary>{current}</summary>
-          <nav aria-label="Sections">{list}</nav>
-        </details>
-      )}
+      <details class="narrow-sections">
+        <summary>{current}</summary>
+        <nav aria-label="Sections">
+          <ul>
+            {items}
+            <Item path="/desk/account/" name={name} />
+          </ul>
+        </nav>
+      </details>
     </>
   );
 }
+
+const Item = ({ path, name }: { path: string; name: string }) => (
+  <li>
+    <a href={path} aria-current={here(path)}>
+      {name}
+    </a>
+  </li>
+);

@@ -31,7 +31,7 @@ export function SignIn({ onSignedIn }: { onSignedIn: (account: Account) => void 
         <Form
           schema={lostPasswordRequest}
           submit="Send the letter"
-          fields={[{ name: 'email', label: 'E-mail of the account', kind: 'email', autocomplete: 'username' }]}
+          fields={[{ name: 'email', label: 'Address of your account', kind: 'email', autocomplete: 'username' }]}
           onSend={async (request) => {
             await ask(z.unknown(), 'POST', 'password-resets', { body: request, isOpen: true });
             return 'If there is such an account, the letter is on its way. Its address works once.';

@@ -20,14 +20,20 @@ const kindOf = (submission: SubmissionResponse): string => [...new Set(heldOf(su
 /** Equal cases: submissions with the same kinds of findings, looked at one by one and decided with one reason. */
 export function DecideTogether({ submissions, are, onDecided }: Props) {
   const groups = [...Map.groupBy(submissions, kindOf)].filter(([, cases]) => cases.length > 1);
-  if (groups.length === 0) return null;
+  const [told, setTold] = useState<readonly string[]>([]);
+  if (groups.length + told.length === 0) return null;
   return (
     <section>
       <h2>Equal cases</h2>
       <p>The same was found on each of a group. Tick those that you have looked at; one reason stands under all of them.</p>
       {groups.map(([kind, cases]) => (
-        <Group key={kind} {...{ kind, cases, are, onDecided }} />
+        <Group key={kind} {...{ kind, cases, are, onDecided }} onTell={setTold} />
       ))}
+      <ul role="status" class="plain">
+        {told.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
     </section>
   );
 }
@@ -35,20 +41,22 @@ export function DecideTogether({ submissions, are, onDecided }: Props) {
 interface GroupProps extends Omit<Props, 'submissions'> {
   readonly kind: string;
   readonly cases: readonly SubmissionResponse[];
+  /** Says what became of each; it stays when the group is gone. */
+  readonly onTell: (lines: readonly string[]) => void;
 }
 
-function Group({ kind, cases, are, onDecided }: GroupProps) {
+function Group({ kind, cases, are, onDecided, onTell }: GroupProps) {
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const [words, setWords] = useState('');
-  const [told, setTold] = useState<readonly string[]>([]);
   const [isAtWork, setIsAtWork] = useState(false);
   const isWanting = ticked.length === 0 || (kind !== '' && words.trim() === '');
   const decide = async () => {
     setIsAtWork(true);
-    setTold([]);
+    const told: string[] = [];
     for (const [index, one] of cases.filter(({ reference }) => ticked.includes(reference)).entries()) {
       const said = await carryOut(one, are, words.trim()).catch((error: unknown) => `not decided: ${wordsOf(error)}`);
-      setTold((before) => [...before, `${index + 1} of ${ticked.length}, ${one.reference}: ${said}`]);
+      told.push(`${index + 1} of ${ticked.length}, ${one.reference}: ${said}`);
+      onTell([...told]);
     }
     setIsAtWork(false);
     setTicked([]);
@@ -85,11 +93,6 @@ function Group({ kind, cases, are, onDecided }: GroupProps) {
           {are === 'waiting' ? `Accept ${ticked.length}` : `Answer ${ticked.length}`} with this reason
         </button>
       </p>
-      <ul role="status" class="plain">
-        {told.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
     </details>
   );
 }

@@ -11,6 +11,8 @@ import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { SOURCE_WORDS } from '../words/kind-words.js';
 
+const AT_ONCE = 30;
+
 /** Maker, line, variant, claim and spool in one go; then the labels that testers see instead of all that. */
 export function Catalogue() {
   const spools = useLoaded(() => allPages(spoolsResponse, 'catalogue/spools?limit=200'));
@@ -28,12 +30,20 @@ export function Catalogue() {
   };
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const tick = (code: string, isTicked: boolean) => setTicked(isTicked ? [...ticked, code] : ticked.filter((one) => one !== code));
+  const [sought, setSought] = useState('');
+  const [shown, setShown] = useState(AT_ONCE);
+  const found = (spools.answer ?? []).filter((spool) =>
+    [spool.blindCode, spool.variant, spool.place].some((text) => text.toLowerCase().includes(sought.trim().toLowerCase())),
+  );
   const labels = `/v1/catalogue/labels?${ticked.map((code) => `code=${code}`).join('&')}`;
   return (
     <>
       <h1>Catalogue</h1>
-      <h2>Add a spool</h2>
-      <AddSpool onAdded={added} />
+      <h2>Add</h2>
+      <details open={spools.answer?.length === 0}>
+        <summary>One spool</summary>
+        <AddSpool onAdded={added} />
+      </details>
       <PasteTable onAdded={added} />
       <CatalogueRows of={rows} />
       <h2>Spools and their labels</h2>
@@ -49,8 +59,14 @@ export function Catalogue() {
       </p>
       <Loading of={spools} />
       {spools.answer?.length === 0 && <p class="soft">There is no spool yet; the form above makes the first.</p>}
+      {spools.answer && spools.answer.length > AT_ONCE && (
+        <label class="field narrow">
+          Only those whose code, variant or place has
+          <input type="search" value={sought} onInput={(event) => setSought(event.currentTarget.value)} />
+        </label>
+      )}
       <ul class="rows">
-        {spools.answer?.map(({ blindCode, variant, source, obtainedOn, place }) => (
+        {found.slice(0, shown).map(({ blindCode, variant, source, obtainedOn, place }) => (
           <li key={blindCode}>
             <label class="tick">
               <input
@@ -69,6 +85,11 @@ export function Catalogue() {
           </li>
         ))}
       </ul>
+      {found.length > shown && (
+        <button type="button" onClick={() => setShown(found.length)}>
+          All {found.length}
+        </button>
+      )}
     </>
   );
 }

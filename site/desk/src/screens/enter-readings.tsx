@@ -94,14 +94,14 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
       </p>
       <EntryTable {...{ sheet, columns, treatment }} hasStations={isByStation} onType={(next, isRowDone) => keeper.keep(next, isRowDone)} />
       <SavingLine keeping={now} />
+      <Findings findings={preview?.findings ?? []} isTester />
+      {fault !== '' && <p class="signal">{fault}</p>}
       <BesideSheet
         {...{ sheet, columns }}
         reference={now.copy.reference}
         onFill={(next) => keeper.keep(next, true)}
         onRecords={(more) => setRecords([...records, ...more])}
       />
-      <Findings findings={preview?.findings ?? []} isTester />
-      {fault !== '' && <p class="signal">{fault}</p>}
       <label class="tick">
         <input
           type="checkbox"

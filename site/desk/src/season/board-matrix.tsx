@@ -7,11 +7,30 @@ interface Props {
   readonly categories: readonly SchemeCategory[];
 }
 
-const counted = (count: number | undefined, what: string): string => `${count ?? 0} ${what}${count === 1 ? '' : 's'}`;
-
 /** What an entry lacks in a category: the words of the board without its code. */
 const lackingIn = (code: string, needs: readonly string[]): string[] =>
   needs.filter((words) => words.split(/[ :,]/).includes(code)).map((words) => words.replace(` in ${code}`, ''));
+
+interface CellProps {
+  readonly code: string;
+  readonly isMissing: boolean;
+  readonly needs: readonly string[];
+  readonly there: Props['board']['entries'][number]['evidence'][number] | undefined;
+}
+
+function Cell({ code, isMissing, needs, there }: CellProps) {
+  if (!there || there.specimens === 0) return <span class={isMissing ? 'signal' : ''}>{isMissing ? 'nothing yet' : 'enough'}</span>;
+  const lacking = lackingIn(code, needs).join(', ');
+  return (
+    <>
+      <span class={isMissing ? 'signal' : ''}>{lacking || (isMissing ? 'not yet' : 'enough')}</span>
+      <br />
+      <span class="soft small">
+        {there.specimens} · {there.testers} · {there.rigs}
+      </span>
+    </>
+  );
+}
 
 /** Entry by category: enough, or what lacks, in words, over what is there so far. */
 export function BoardMatrix({ board, categories }: Props) {
@@ -19,7 +38,7 @@ export function BoardMatrix({ board, categories }: Props) {
   return (
     <>
       <p>
-        {complete} of {board.entries.length} entries have a result in every category.
+        {complete} of {board.entries.length} entries have a result in every category. Below each: specimens, testers, rigs.
       </p>
       <div class="matrix" tabIndex={0} role="region" aria-label="Entries by category">
         <table>
@@ -41,16 +60,14 @@ export function BoardMatrix({ board, categories }: Props) {
                   {exclusion !== null && <span class="soft"> excluded</span>}
                 </th>
                 {categories.map(({ code }) => {
-                  const there = evidence.find(({ category }) => category === code);
                   return (
                     <td key={code}>
-                      <span class={missing.includes(code) ? 'signal' : ''}>
-                        {lackingIn(code, needs).join(', ') || (missing.includes(code) ? 'not yet' : 'enough')}
-                      </span>
-                      <br />
-                      <span class="soft small">
-                        {counted(there?.specimens, 'specimen')}, {counted(there?.testers, 'tester')}, {counted(there?.rigs, 'rig')}
-                      </span>
+                      <Cell
+                        code={code}
+                        isMissing={missing.includes(code)}
+                        needs={needs}
+                        there={evidence.find(({ category }) => category === code)}
+                      />
                     </td>
                   );
                 })}

@@ -81,7 +81,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
         </p>
       )}
       {isOpen && deciding?.why !== null && deciding?.why !== undefined && !canDecide && <p class="signal">{deciding.why}</p>}
-      <p class="soft">
+      <p class="soft keys">
         Keys while you are not typing: <kbd>c</kbd> claim, <kbd>a</kbd> accept, <kbd>r</kbd> return, <kbd>f</kbd> refuse, <kbd>n</kbd> next
       </p>
       <p class="acts">

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { linesResponse, makersResponse, variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { AddSpool } from '../catalogue/add-spool.js';
@@ -16,6 +16,9 @@ const AT_ONCE = 30;
 /** Maker, line, variant, claim and spool in one go; then the labels that testers see instead of all that. */
 export function Catalogue() {
   const spools = useLoaded(() => allPages(spoolsResponse, 'catalogue/spools?limit=200'));
+  // The form stays open where it made the first spool.
+  const wasEmpty = useRef<boolean | null>(null);
+  if (spools.answer) wasEmpty.current ??= spools.answer.length === 0;
   const rows = useLoaded(async () => {
     const [makers, lines, variants] = await Promise.all([
       allPages(makersResponse, 'catalogue/makers?limit=200'),
@@ -40,7 +43,7 @@ export function Catalogue() {
     <>
       <h1>Catalogue</h1>
       <h2>Add</h2>
-      <details open={spools.answer?.length === 0}>
+      <details open={wasEmpty.current === true}>
         <summary>One spool</summary>
         <AddSpool onAdded={added} />
       </details>

@@ -19,7 +19,7 @@ interface CellProps {
 }
 
 function Cell({ code, isMissing, needs, there }: CellProps) {
-  if (!there || there.specimens === 0) return <span class={isMissing ? 'signal' : ''}>{isMissing ? 'nothing yet' : 'enough'}</span>;
+  if (!there || there.specimens === 0) return isMissing ? <strong>nothing yet</strong> : <>enough</>;
   const lacking = lackingIn(code, needs).join(', ');
   return (
     <>

@@ -100,12 +100,12 @@ async function openEdition(page: Page): Promise<string[]> {
   await page.getByText('Many at once').click();
   const row = (day: string) => `Quaymade\tQuaymade 8\t8\tPE 2\tgrey\t30\t${day}\tA shop by the harbour`;
   const header = 'maker\tline\tends\tsize\tcolour\tclaim\tday\tplace';
-  await page.getByLabel('The table').fill([header, row('1.2.2026')].join('\n'));
+  await page.getByLabel('The table', { exact: true }).fill([header, row('1.2.2026')].join('\n'));
   await page
     .getByRole('region', { name: 'as it was read' })
     .getByText(/^day: /)
     .waitFor();
-  await page.getByLabel('The table').fill([header, row('2026-02-01')].join('\n'));
+  await page.getByLabel('The table', { exact: true }).fill([header, row('2026-02-01')].join('\n'));
   await page.getByRole('button', { name: 'Add 1 spool', exact: true }).click();
   await page.getByText(/^code [0-9A-Z]{7}$/).waitFor();
   await page.locator('.rows .code').nth(1).waitFor();

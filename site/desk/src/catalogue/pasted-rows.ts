@@ -59,7 +59,9 @@ function rowOf(cells: readonly string[], titles: readonly string[], line: number
     put(entered, place.split('/'), cell === '' ? fallback : place === 'line/carriers' ? Number(cell) : cell);
   }
   const parsed = rowRequest.safeParse(withClaim(entered));
-  const faults = parsed.success ? [] : parsed.error.issues.map(({ path, message }) => `${titleAt(path.join('/'))}: ${message}`);
+  // The day of the claim is that of the spool, and is told once.
+  const issues = parsed.success ? [] : parsed.error.issues.filter(({ path }) => path.join('/') !== 'claim/seenOn');
+  const faults = issues.map(({ path, message }) => `${titleAt(path.join('/'))}: ${message}`);
   return { line, cells, request: parsed.success ? parsed.data : null, faults };
 }
 

@@ -39,11 +39,13 @@ export function RecordsToSend({ reference, records = [] }: Props) {
   useEffect(() => void sendAll(records), []);
   return (
     <>
-      <ul role="status" class="plain">
-        {said.map((words) => (
-          <li key={words}>{words}</li>
-        ))}
-      </ul>
+      <div role="status">
+        <ul class="plain">
+          {said.map((words) => (
+            <li key={words}>{words}</li>
+          ))}
+        </ul>
+      </div>
       <details>
         <summary>Add the record of a pull (force over extension or time)</summary>
         <label class="narrow">

@@ -29,11 +29,13 @@ export function DecideTogether({ submissions, are, onDecided }: Props) {
       {groups.map(([kind, cases]) => (
         <Group key={kind} {...{ kind, cases, are, onDecided }} onTell={setTold} />
       ))}
-      <ul role="status" class="plain">
-        {told.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      <div role="status">
+        <ul class="plain">
+          {told.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      </div>
     </section>
   );
 }

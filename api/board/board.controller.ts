@@ -19,6 +19,9 @@ import { closingObstacles } from './closing-obstacles.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { PlanEdition } from './plan-edition.js';
 
+/** Of an entry that no division takes. */
+const NOTHING = { categories: [] };
+
 @Controller('v1')
 export class BoardController {
   constructor(
@@ -40,9 +43,14 @@ export class BoardController {
       state,
       submissions: await this.submissions.countByState(id),
       inDoubt: unsettled.inDoubt.length,
-      standsInTheWay: state === 'planned' ? await this.editions.openingObstacles(slug) : closingObstacles(unsettled),
+      standsInTheWay:
+        state === 'planned'
+          ? await this.editions.openingObstacles(slug)
+          : [...(await this.editions.divisionObstacles(slug)), ...closingObstacles(unsettled)],
       entries: edition.entries.map(({ variant, exclusion }) => {
-        const { categories } = edition.scheme.rules;
+        const division = edition.divisions?.find(({ variants }) => variants.includes(variant));
+        const { categories } = (division ?? edition).scheme?.rules ?? NOTHING;
+        const overruled = division?.overruled.find((one) => one.variant === variant);
         const lacking = categories.flatMap((category) => shortfallsOf(category, variant, results));
         return {
           variant,
@@ -53,6 +61,8 @@ export class BoardController {
             return { category: category.code, specimens, submissions, testers, rigs };
           }),
           exclusion,
+          ...(division && { division: division.slug }),
+          ...(overruled && { overruled: overruled.reason }),
         };
       }),
     };

@@ -5,12 +5,13 @@ export const boardProblems = declareProblems({
     status: 409,
     title: 'Work in this edition is not finished',
     explains:
-      'An edition closes when every submission that was handed in is accepted, refused or withdrawn, and no accepted one has a held finding without an answer. The errors list everything that stands in the way, which submissions it is, and what to do; GET /v1/editions/{edition}/board lists the same.',
+      'An edition closes when every submission that was handed in is accepted, refused or withdrawn, no accepted one has a held finding without an answer, and each entry is in one division. The errors list everything that stands in the way, which submissions it is, and what to do; GET /v1/editions/{edition}/board lists the same.',
   },
   'editions/no-such-category': {
     status: 422,
-    title: 'The scheme of this edition has no such category',
-    explains: 'A plan is made for one category of the edition’s scheme. The detail lists them.',
+    title: 'There is no such category to plan for',
+    explains:
+      'A plan is made for one category of the edition’s scheme, or of the scheme of one division, which is named then. The detail lists them.',
   },
   'editions/nothing-to-plan-from': {
     status: 409,

@@ -8,13 +8,15 @@ import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { obstacleFaults } from '../contract/obstacle.js';
 import { boardProblems } from './board.errors.js';
 import { closingObstacles } from './closing-obstacles.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { EditionsStore } from '../editions/editions.store.js';
 
-/** Closes an edition: no submission is taken any more, none may still wait for somebody, and none that counts may be in doubt; what stands in the way is told all at once. */
+/** Closes an edition: no submission is taken any more, none may still wait for somebody, each entry is in one division, and none that counts may be in doubt; what stands in the way is told all at once. */
 @Injectable()
 export class CloseEdition {
   constructor(
     private readonly store: EditionsStore,
+    private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,
     private readonly database: Database,
     private readonly audit: AuditTrail,
@@ -24,7 +26,8 @@ export class CloseEdition {
   async run(actor: Actor, slug: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['open']);
-      const obstacles = closingObstacles(await this.submissions.unsettledIn(edition.id, tx));
+      const unsettled = await this.submissions.unsettledIn(edition.id, tx);
+      const obstacles = [...(await this.editions.divisionObstacles(slug)), ...closingObstacles(unsettled)];
       if (obstacles.length > 0) {
         const detail = `${obstacles.map(({ what }) => what).join('; ')}.`;
         throw new Problem(boardProblems['editions/work-in-progress'], detail, obstacleFaults(obstacles));

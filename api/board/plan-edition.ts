@@ -3,6 +3,7 @@ import { Injectable } from '@nestjs/common';
 import type { Plan, PlanQuery } from '../contract/endpoints/planning.js';
 import { Problem } from '../platform/errors/problem.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
+import type { SchemeEvidence } from '../reckoning/evidence/edition-evidence.js';
 import type { PlanTask } from '../reckoning/results/plan-next-season.js';
 import { seasonLearnt } from '../reckoning/results/season-basis.js';
 import { computeEdition } from '../reckoning/standings/compute-edition.js';
@@ -18,25 +19,34 @@ export class PlanEdition {
 
   constructor(private readonly evidence: EditionEvidenceReadModel) {}
 
-  async run(slug: string, { category: code, difference }: PlanQuery): Promise<Plan> {
-    const computed = computeEdition(await this.evidence.of(slug));
-    const { categories } = computed.edition.scheme.rules;
+  async run(slug: string, { category: code, division, difference }: PlanQuery): Promise<Plan> {
+    const { edition, ...computed } = computeEdition(await this.evidence.of(slug));
+    const asked = edition.divisions?.find((one) => one.slug === division);
+    const ranked = division === undefined ? edition : asked;
+    const categories = ranked?.scheme?.rules.categories ?? [];
+    const results = new Map([...computed.results].filter(([variant]) => asked?.variants.includes(variant) ?? true));
     const category = categories.find((one) => one.code === code);
     if (!category) {
-      const known = categories.map((one) => one.code).join(', ');
-      throw new Problem(boardProblems['editions/no-such-category'], `${slug} has no category ${code}, only ${known}.`);
+      const only = edition.divisions ? edition.divisions.map((one) => `${one.slug}: ${codesOf(one.scheme)}`) : [codesOf(edition.scheme)];
+      throw new Problem(boardProblems['editions/no-such-category'], `${slug} has no category ${code} there, only ${only.join('; ')}.`);
     }
-    const learnt = seasonLearnt(category, computed);
+    const learnt = seasonLearnt(category, { ...computed, results });
     if (!learnt) {
       const detail = `In ${code} of ${slug} fewer than two entries have a result that counts with an uncertainty.`;
       throw new Problem(boardProblems['editions/nothing-to-plan-from'], detail);
     }
-    const task = { ...learnt, differencePercent: difference, digest: sha256(JSON.stringify([slug, code, difference, learnt])) };
+    const task = {
+      ...learnt,
+      differencePercent: difference,
+      digest: sha256(JSON.stringify([slug, ...(division ? [division] : []), code, difference, learnt])),
+    };
     const next = this.last.then(() => inThread(task));
     this.last = next.catch(() => undefined);
     return { edition: slug, category: code, entries: learnt.basis.values.length, differencePercent: String(difference), ...(await next) };
   }
 }
+
+const codesOf = ({ rules }: SchemeEvidence): string => rules.categories.map((one) => one.code).join(', ');
 
 type Answer = Omit<Plan, 'edition' | 'category' | 'entries' | 'differencePercent'>;
 

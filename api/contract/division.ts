@@ -18,8 +18,9 @@ export const TAKEN_BY_ADDRESSES = [
   'exclusions',
   'labels',
   'opening',
-  'overall',
   'map',
+  'overall',
+  'overrulings',
   'pairs',
   'plan',
   'planning',
@@ -58,6 +59,9 @@ interface Made {
 }
 
 /** Whether a division takes a line. Case counts for nothing: a material is written by hand. */
-export const takes = ({ materials, constructions }: DivisionRule, { material, construction }: Made): boolean =>
+export const takes = (
+  { materials, constructions }: { readonly materials: readonly string[]; readonly constructions: readonly string[] },
+  { material, construction }: Made,
+): boolean =>
   (materials.length === 0 || materials.some((one) => one.toLowerCase() === material.toLowerCase())) &&
   (constructions.length === 0 || constructions.some((one) => one === construction));

@@ -5,7 +5,7 @@ import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
 import { categoryFaults } from './category-faults.js';
-import type { SchemeRequest } from '../contract/endpoints/editions.js';
+import type { SchemeRequest } from '../contract/endpoints/schemes.js';
 import { EditionsStore } from './editions.store.js';
 
 /** Adds a scheme, which never changes: every category names a series that a method on record yields. */

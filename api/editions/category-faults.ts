@@ -2,7 +2,7 @@
 import { isTreated, untreatedOf } from '../readings/method-series.js';
 import type { MethodSeries } from '../contract/method-series.js';
 import type { InputFault } from '../platform/errors/problem.js';
-import type { QuantityKind, SchemeCategory } from '../contract/endpoints/editions.js';
+import type { QuantityKind, SchemeCategory } from '../contract/endpoints/schemes.js';
 import type { PinnedMethod } from '../reckoning/results/quantity.js';
 
 /** A version that may serve, with how it finds the cross-section. */

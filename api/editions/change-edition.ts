@@ -23,8 +23,8 @@ export class ChangeEdition {
   ) {}
 
   async run(actor: Actor, slug: string, version: number, change: EditionChange): Promise<void> {
-    const { scheme, previous, methods, opensOn, closesOn, name } = change;
-    const schemeId = scheme && (await this.parts.schemeId(scheme));
+    const { previous, methods, opensOn, closesOn, name } = change;
+    const divisions = await this.parts.divisions(change);
     const previousId = previous === undefined ? undefined : await this.parts.previousId(previous, slug);
     const versionIds = methods && (await this.parts.versionIds(methods));
     await this.database.transaction(async (tx) => {
@@ -35,11 +35,11 @@ export class ChangeEdition {
         throw notValid([{ pointer: closesOn ? '/closesOn' : '/opensOn', detail, code: 'ends_before_it_starts' }]);
       }
       const [before] = await this.editions.editions(slug);
+      if (divisions) await this.store.divideInstead(tx, edition.id, divisions);
       if (versionIds) await this.store.pinInstead(tx, edition.id, versionIds);
       await this.store.touch(tx, edition.id, {
         ...days,
         ...(name === undefined ? {} : { name }),
-        ...(schemeId === undefined ? {} : { schemeId }),
         ...(previousId === undefined ? {} : { previousId }),
       });
       await this.record(tx, actor, 'edition.changed', slug, before, change);

@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
-import { schemeRules } from '../contract/endpoints/editions.js';
+import type { DivisionRule } from '../contract/division.js';
+import { schemeRules } from '../contract/endpoints/schemes.js';
+import type { EditionRequest, PlannedDivision } from '../contract/endpoints/editions.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -10,6 +12,14 @@ import { editionProblems } from './editions.errors.js';
 interface Numbered {
   readonly slug: string;
   readonly number: number;
+}
+
+type NamedDivision = Pick<PlannedDivision, 'takes' | 'scheme'> & { readonly slug: string | null; readonly name: string | null };
+
+/** A division as it is put on record. */
+export interface DivisionRow extends Omit<NamedDivision, 'takes' | 'scheme'>, DivisionRule {
+  readonly position: number;
+  readonly schemeId: string;
 }
 
 const unknown = (what: string) => new Problem(editionProblems['editions/unknown-reference'], `Not on record: ${what}.`);
@@ -23,26 +33,33 @@ export class EditionParts {
     private readonly catalogue: CatalogueReadModel,
   ) {}
 
-  async schemeId(named: Numbered): Promise<string> {
-    return (await this.scheme(named)).id;
-  }
-
   async versionIds(methods: readonly Numbered[]): Promise<string[]> {
     return (await this.versions(methods)).map(({ id }) => id);
   }
 
-  /** @throws Problem 422 where a category of the scheme could never count by these methods */
-  async countable(named: Numbered, methods: readonly Numbered[]): Promise<{ schemeId: string; versionIds: string[] }> {
-    const scheme = await this.scheme(named);
+  /** What an edition is to be ranked by: one division without a name that takes everything, or several. */
+  async divisions({ scheme, divisions }: Pick<EditionRequest, 'scheme' | 'divisions'>): Promise<DivisionRow[] | undefined> {
+    const named = divisions ?? (scheme && [{ slug: null, name: null, takes: { materials: [], constructions: [] }, scheme }]);
+    return named && Promise.all(named.map(async (one, position) => this.division(one, position)));
+  }
+
+  private async division({ slug, name, takes, scheme }: NamedDivision, position: number): Promise<DivisionRow> {
+    return { position, slug, name, ...takes, schemeId: (await this.scheme(scheme)).id };
+  }
+
+  /** @throws Problem 422 where a category of a scheme could never count by these methods */
+  async requireCountable({ scheme, divisions = [], methods }: EditionRequest): Promise<void> {
     const versions = await this.versions(methods);
-    const faults = categoryFaults(schemeRules.parse(scheme.rules).categories, versions, 'pin a version of it among the methods');
-    if (faults.length > 0)
-      throw new Problem(
-        editionProblems['editions/cannot-count'],
-        `Categories of the scheme ${named.slug} number ${named.number} that no result could ever count in.`,
-        faults.map((fault) => ({ ...fault, pointer: '/methods' })),
-      );
-    return { schemeId: scheme.id, versionIds: versions.map(({ id }) => id) };
+    for (const named of [...(scheme ? [scheme] : []), ...divisions.map((division) => division.scheme)]) {
+      const { rules } = await this.scheme(named);
+      const faults = categoryFaults(schemeRules.parse(rules).categories, versions, 'pin a version of it among the methods');
+      if (faults.length > 0)
+        throw new Problem(
+          editionProblems['editions/cannot-count'],
+          `Categories of the scheme ${named.slug} number ${named.number} that no result could ever count in.`,
+          faults.map((fault) => ({ ...fault, pointer: '/methods' })),
+        );
+    }
   }
 
   private async scheme({ slug, number }: Numbered) {

@@ -1,3 +1,4 @@
+import { methodSeriesListSchema } from '../contract/method-series.js';
 import { Problem } from '../platform/errors/problem.js';
 import { editionProblems } from './editions.errors.js';
 
@@ -18,3 +19,18 @@ export function requireState(
     `Edition ${edition.slug} is ${edition.state}; this needs it to be ${allowed.join(' or ')}.${wayOn && ` ${wayOn}`}`,
   );
 }
+
+interface PinnedRow {
+  readonly number: number;
+  readonly series: unknown;
+  readonly parameters: unknown;
+  readonly method: { readonly slug: string };
+}
+
+/** A pinned version with what it yields, and what it states of its own reproducibility; a version from before that was asked states none. */
+export const toPinnedMethod = ({ number, series, parameters, method }: PinnedRow) => ({
+  slug: method.slug,
+  number,
+  series: methodSeriesListSchema.parse(series),
+  reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
+});

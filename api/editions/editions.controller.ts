@@ -11,8 +11,10 @@ import { AmendEdition } from './amend-edition.js';
 import { ChangeEdition } from './change-edition.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import * as schemas from '../contract/endpoints/editions.js';
+import * as scheming from '../contract/endpoints/schemes.js';
 import { ExcludeEntry } from './exclude-entry.js';
 import { OpenEdition } from './open-edition.js';
+import { OverruleDivision } from './overrule-division.js';
 import { PlanEdition } from './plan-edition.js';
 
 @Controller('v1')
@@ -25,18 +27,19 @@ export class EditionsController {
     private readonly entering: AddEntries,
     private readonly opening: OpenEdition,
     private readonly excluding: ExcludeEntry,
+    private readonly overruling: OverruleDivision,
     private readonly editions: EditionsReadModel,
   ) {}
 
   @Post('schemes')
-  @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: schemas.schemeResponse })
-  async postScheme(@CurrentActor() actor: Actor, @Body({ schema: schemas.schemeRequest }) input: schemas.SchemeRequest) {
+  @Endpoint({ summary: 'Add a scheme; it never changes.', allow: ['editor'], status: 201, answer: scheming.schemeResponse })
+  async postScheme(@CurrentActor() actor: Actor, @Body({ schema: scheming.schemeRequest }) input: scheming.SchemeRequest) {
     await this.schemes.run(actor, input);
     return input;
   }
 
   @Get('schemes')
-  @Endpoint({ summary: 'All schemes.', allow: ['editor', 'reviewer'], answer: schemas.schemesResponse })
+  @Endpoint({ summary: 'All schemes.', allow: ['editor', 'reviewer'], answer: scheming.schemesResponse })
   async getSchemes() {
     return { items: await this.editions.schemes(), nextCursor: null };
   }
@@ -62,7 +65,7 @@ export class EditionsController {
 
   @Patch('editions/:edition')
   @Endpoint({
-    summary: 'Change a planned edition: name, scheme, days, methods, the edition before.',
+    summary: 'Change a planned edition: name, scheme or divisions, days, methods, the edition before.',
     allow: ['editor'],
     answer: schemas.editionResponse,
     needsIfMatch: true,
@@ -125,7 +128,7 @@ export class EditionsController {
 
   @Post('editions/:edition/opening')
   @Endpoint({
-    summary: 'Open: pins scheme, methods and checks.',
+    summary: 'Open: pins schemes, methods and checks.',
     allow: ['editor'],
     status: 201,
     answer: schemas.editionResponse,
@@ -151,6 +154,28 @@ export class EditionsController {
   @Endpoint({ summary: 'Take an excluded entry in again.', allow: ['editor'], status: 204, answer: null })
   async deleteExclusion(@CurrentActor() actor: Actor, @Param('edition') slug: string, @Param('variant') variant: string): Promise<void> {
     await this.excluding.undo(actor, slug, variant);
+  }
+
+  @Post('editions/:edition/overrulings')
+  @Endpoint({
+    summary: 'Put an entry into a division whatever the rule says, with the reason; a published edition shows it with its next revision.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.editionResponse,
+  })
+  async postOverruling(
+    @CurrentActor() actor: Actor,
+    @Param('edition') slug: string,
+    @Body({ schema: schemas.overrulingRequest }) input: schemas.OverrulingRequest,
+  ) {
+    await this.overruling.run(actor, slug, input);
+    return this.one(slug);
+  }
+
+  @Delete('editions/:edition/overrulings/:variant')
+  @Endpoint({ summary: 'Let the rule decide on the division of an entry again.', allow: ['editor'], status: 204, answer: null })
+  async deleteOverruling(@CurrentActor() actor: Actor, @Param('edition') slug: string, @Param('variant') variant: string): Promise<void> {
+    await this.overruling.undo(actor, slug, variant);
   }
 
   @Get('commitments')

@@ -39,9 +39,14 @@ export const editionProblems = declareProblems({
     title: 'Another edition is told against this one',
     explains: 'Change what the other edition follows first (PATCH /v1/editions/{edition} with previous); the detail names it.',
   },
+  'editions/no-such-division': {
+    status: 422,
+    title: 'The edition has no such division',
+    explains: 'Name one of its divisions; leave it out where everything is compared with everything. The detail lists them.',
+  },
   'editions/interest': {
     status: 409,
     title: 'You have declared an interest in this maker',
-    explains: 'Somebody without a tie to the maker decides on exclusions of its variants.',
+    explains: 'Somebody without a tie to the maker decides on exclusions of its variants and on their division.',
   },
 });

@@ -1,6 +1,6 @@
 /**
  * Purpose: ranking exercises. States: planned → open → closed → published.
- * Editors plan, enter, open and exclude; until it opens they change it or take it away, while it is open they amend it with a reason; opening pins scheme, method versions and checks and seals the key of blind codes.
+ * Editors plan, enter, open, exclude, and put entries into divisions; until it opens they change it or take it away, while it is open they amend it with a reason; opening pins scheme, method versions and checks and seals the key of blind codes.
  * What stands in an edition, and its closing, is the board's.
  */
 import { Module } from '@nestjs/common';
@@ -15,8 +15,10 @@ import { EditionParts } from './edition-parts.read-model.js';
 import { EditionsController } from './editions.controller.js';
 import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
+import { EntryToChange } from './entry-to-change.js';
 import { ExcludeEntry } from './exclude-entry.js';
 import { OpenEdition } from './open-edition.js';
+import { OverruleDivision } from './overrule-division.js';
 import { PlanEdition } from './plan-edition.js';
 
 @Module({
@@ -30,8 +32,10 @@ import { PlanEdition } from './plan-edition.js';
     EditionParts,
     EditionsReadModel,
     EditionsStore,
+    EntryToChange,
     ExcludeEntry,
     OpenEdition,
+    OverruleDivision,
     PlanEdition,
   ],
   exports: [EditionsReadModel, EditionsStore],

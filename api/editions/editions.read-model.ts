@@ -1,11 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { methodSeriesListSchema } from '../contract/method-series.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
-import { schemeRules } from '../contract/endpoints/editions.js';
+import { schemeRules } from '../contract/endpoints/schemes.js';
 import type { Amendment } from '../contract/amendment.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Obstacle } from '../contract/obstacle.js';
+import { comparedIn, divisionObstacles, plannedDivisions, WITH_DIVIDED, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
+import { toPinnedMethod } from './edition.js';
 import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
@@ -58,12 +59,20 @@ export class EditionsReadModel {
     const edition = await this.database.client.edition.findUniqueOrThrow({
       where: { slug },
       include: {
-        scheme: true,
-        methods: { include: { methodVersion: { include: { method: true } } } },
-        _count: { select: { entries: true } },
+        ...WITH_DIVIDED,
+        ...WITH_METHODS,
       },
     });
-    return openingObstacles(toOpening(edition, edition._count.entries));
+    return openingObstacles(toOpening(edition, edition.entries));
+  }
+
+  /** Entries that are in no division of an edition that is known to be there, or could be in several. */
+  async divisionObstacles(slug: string): Promise<Obstacle[]> {
+    const { divisions, entries } = await this.database.client.edition.findUniqueOrThrow({
+      where: { slug },
+      include: WITH_DIVIDED,
+    });
+    return divisionObstacles(divisions, entries);
   }
 
   /** Variants entered in an edition, by id. */
@@ -87,7 +96,7 @@ export class EditionsReadModel {
       where: slug === undefined ? {} : { slug },
       orderBy: { slug: 'asc' },
       include: {
-        scheme: true,
+        ...WITH_DIVISIONS,
         previous: true,
         ...WITH_METHODS,
         amendments: { orderBy: { id: 'asc' } },
@@ -98,7 +107,7 @@ export class EditionsReadModel {
       slug: row.slug,
       name: row.name,
       state: row.state as 'planned' | 'open' | 'closed' | 'published',
-      scheme: { slug: row.scheme.slug, number: row.scheme.number },
+      ...plannedDivisions(row.divisions),
       opensOn: day(row.opensOn),
       closesOn: day(row.closesOn),
       previous: row.previous?.slug ?? null,
@@ -144,15 +153,14 @@ export class EditionsReadModel {
     const edition = await this.database.client.edition.findUnique({
       where: { slug },
       include: {
-        scheme: true,
+        ...WITH_DIVISIONS,
         previous: { select: { slug: true } },
         ...WITH_METHODS,
         amendments: { orderBy: { id: 'asc' } },
-        entries: { include: { exclusion: true, variant: { select: { slug: true } } }, orderBy: { variant: { slug: 'asc' } } },
+        entries: { include: { exclusion: true, ...WITH_WHAT_DIVIDES }, orderBy: { variant: { slug: 'asc' } } },
       },
     });
     if (!edition) return null;
-    const { scheme } = edition;
     return {
       id: edition.id,
       slug: edition.slug,
@@ -164,7 +172,7 @@ export class EditionsReadModel {
       ...(edition.amendments.length > 0 ? { amendments: edition.amendments.map(toAmendment) } : {}),
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
-      scheme: { slug: scheme.slug, number: scheme.number, name: scheme.name, words: scheme.words, rules: schemeRules.parse(scheme.rules) },
+      ...comparedIn(edition.divisions, edition.entries),
       methods: edition.methods.map(({ methodVersion }) => toPinnedMethod(methodVersion)),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,
@@ -178,18 +186,3 @@ export class EditionsReadModel {
     };
   }
 }
-
-interface PinnedRow {
-  readonly number: number;
-  readonly series: unknown;
-  readonly parameters: unknown;
-  readonly method: { readonly slug: string };
-}
-
-/** A pinned version with what it yields, and what it states of its own reproducibility; a version from before that was asked states none. */
-const toPinnedMethod = ({ number, series, parameters, method }: PinnedRow) => ({
-  slug: method.slug,
-  number,
-  series: methodSeriesListSchema.parse(series),
-  reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
-});

@@ -4,19 +4,44 @@ import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
+import { WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
 import { requireState } from './edition.js';
 import type { EditionState } from './edition.js';
-import type { SchemeRequest } from '../contract/endpoints/editions.js';
+import type { DivisionRow } from './edition-parts.read-model.js';
+import type { SchemeRequest } from '../contract/endpoints/schemes.js';
 
-/** The only writer of schemes, editions, entries and exclusions. */
+/** The only writer of schemes, editions with their divisions, entries, exclusions and overrulings. */
 @Injectable()
 export class EditionsStore {
   createScheme(tx: Transaction, { rules, ...named }: SchemeRequest) {
     return tx.scheme.create({ data: { ...named, rules: rules } });
   }
 
-  createEdition(tx: Transaction, data: Prisma.EditionUncheckedCreateInput, methodVersionIds: readonly string[]) {
-    return tx.edition.create({ data: { ...data, methods: { create: methodVersionIds.map((methodVersionId) => ({ methodVersionId })) } } });
+  createEdition(
+    tx: Transaction,
+    data: Prisma.EditionUncheckedCreateInput,
+    divisions: readonly DivisionRow[],
+    methodVersionIds: readonly string[],
+  ) {
+    return tx.edition.create({
+      data: {
+        ...data,
+        divisions: { create: [...divisions] },
+        methods: { create: methodVersionIds.map((methodVersionId) => ({ methodVersionId })) },
+      },
+    });
+  }
+
+  /** Other divisions in place of those of a planned edition; what was overruled stays so in a division that keeps its name. */
+  async divideInstead(tx: Transaction, editionId: string, divisions: readonly DivisionRow[]): Promise<void> {
+    const overrulings = await tx.overruling.findMany({ where: { division: { editionId } }, include: { division: true } });
+    await tx.overruling.deleteMany({ where: { division: { editionId } } });
+    await tx.division.deleteMany({ where: { editionId } });
+    for (const division of divisions) {
+      const { id, slug } = await tx.division.create({ data: { editionId, ...division } });
+      const kept = overrulings.filter(({ division: { slug: before } }) => before !== null && before === slug);
+      await tx.overruling.createMany({ data: kept.map(({ division: _, ...overruling }) => ({ ...overruling, divisionId: id })) });
+    }
   }
 
   /** Locks the edition's row for a change of state and gives it as it stands. */
@@ -24,7 +49,7 @@ export class EditionsStore {
     await tx.$queryRaw`SELECT 1 FROM edition WHERE slug = ${slug} FOR UPDATE`;
     return tx.edition.findUnique({
       where: { slug },
-      include: { scheme: true, methods: { include: { methodVersion: { include: { method: true } } } } },
+      include: { ...WITH_DIVISIONS, methods: { include: { methodVersion: { include: { method: true } } } } },
     });
   }
 
@@ -83,12 +108,15 @@ export class EditionsStore {
 
   async removeEntry(tx: Transaction, id: string): Promise<void> {
     await tx.exclusion.deleteMany({ where: { entryId: id } });
+    await tx.overruling.deleteMany({ where: { entryId: id } });
     await tx.entry.delete({ where: { id } });
   }
 
   /** Takes a planned edition away with all that was planned of it. */
   async delete(tx: Transaction, id: string): Promise<void> {
     await tx.exclusion.deleteMany({ where: { entry: { editionId: id } } });
+    await tx.overruling.deleteMany({ where: { entry: { editionId: id } } });
+    await tx.division.deleteMany({ where: { editionId: id } });
     await tx.entry.deleteMany({ where: { editionId: id } });
     await tx.editionMethod.deleteMany({ where: { editionId: id } });
     await tx.edition.delete({ where: { id } });
@@ -111,19 +139,30 @@ export class EditionsStore {
     return `salt ${salt}\n${spools.map((spool) => `${spool.blindCode} ${spool.variant.slug}\n`).join('')}`;
   }
 
-  countEntries(tx: Transaction, editionId: string): Promise<number> {
-    return tx.entry.count({ where: { editionId } });
+  /** Entries with what decides on their division. */
+  dividedEntries(tx: Transaction, editionId: string) {
+    return tx.entry.findMany({ where: { editionId }, include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } });
   }
 
   findEntry(tx: Transaction, editionId: string, variantSlug: string) {
     return tx.entry.findFirst({
       where: { editionId, variant: { slug: variantSlug } },
-      include: { exclusion: true, variant: { include: { line: true } } },
+      include: { exclusion: true, overruling: { include: { division: true } }, variant: { include: { line: true } } },
     });
   }
 
   exclude(tx: Transaction, data: { entryId: string; reasonCode: string; words: string; effect: string; byId: string; at: Date }) {
     return tx.exclusion.create({ data });
+  }
+
+  async overrule(tx: Transaction, data: { entryId: string; divisionId: string; reason: string; byId: string; at: Date }): Promise<void> {
+    await this.follow(tx, data.entryId);
+    await tx.overruling.create({ data });
+  }
+
+  /** The rule decides again. */
+  follow(tx: Transaction, entryId: string) {
+    return tx.overruling.deleteMany({ where: { entryId } });
   }
 
   readmit(tx: Transaction, entryId: string) {

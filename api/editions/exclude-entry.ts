@@ -1,23 +1,22 @@
 import { Injectable } from '@nestjs/common';
-import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
-import type { Transaction } from '../platform/database/database.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireState } from './edition.js';
-import { editionProblems } from './editions.errors.js';
 import type { ExclusionRequest } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
+import { EntryToChange } from './entry-to-change.js';
+
+const UNTIL_PUBLISHED = ['planned', 'open', 'closed'] as const;
 
 /** Leaves an entry out with a reason, or takes it in again; until the edition is published. */
 @Injectable()
 export class ExcludeEntry {
   constructor(
     private readonly store: EditionsStore,
-    private readonly accounts: AccountsReadModel,
+    private readonly entries: EntryToChange,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -25,7 +24,7 @@ export class ExcludeEntry {
 
   async run(actor: Actor, slug: string, { variant, ...exclusion }: ExclusionRequest): Promise<void> {
     await this.database.transaction(async (tx) => {
-      const entry = await this.entryToChange(tx, actor, slug, variant);
+      const entry = await this.entries.lock(tx, actor, slug, variant, UNTIL_PUBLISHED);
       await this.store.exclude(tx, { entryId: entry.id, ...exclusion, byId: actor.accountId, at: this.clock.now() });
       await this.audit.record(tx, {
         actorId: actor.accountId,
@@ -39,7 +38,7 @@ export class ExcludeEntry {
 
   async undo(actor: Actor, slug: string, variant: string): Promise<void> {
     await this.database.transaction(async (tx) => {
-      const { id, exclusion } = await this.entryToChange(tx, actor, slug, variant);
+      const { id, exclusion } = await this.entries.lock(tx, actor, slug, variant, UNTIL_PUBLISHED);
       if (!exclusion) throw new Problem(platformProblems['request/not-found'], `${variant} is not excluded.`);
       await this.store.readmit(tx, id);
       await this.audit.record(tx, {
@@ -50,16 +49,5 @@ export class ExcludeEntry {
         before: exclusion,
       });
     });
-  }
-
-  private async entryToChange(tx: Transaction, actor: Actor, slug: string, variant: string) {
-    const edition = await this.store.lock(tx, slug);
-    const entry = edition && (await this.store.findEntry(tx, edition.id, variant));
-    if (!entry) throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no entry ${variant}.`);
-    requireState(edition, ['planned', 'open', 'closed']);
-    if (await this.accounts.hasInterest(actor.accountId, entry.variant.line.makerId))
-      throw new Problem(editionProblems['editions/interest']);
-    await this.store.touch(tx, edition.id);
-    return entry;
   }
 }

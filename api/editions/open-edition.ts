@@ -11,7 +11,7 @@ import { obstacleFaults } from '../contract/obstacle.js';
 import { EditionsStore } from './editions.store.js';
 import { openingObstacles, toOpening } from './opening-obstacles.js';
 
-/** Opens an edition: from now on its scheme, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
+/** Opens an edition: from now on its divisions with their schemes, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
 @Injectable()
 export class OpenEdition {
   constructor(
@@ -24,7 +24,7 @@ export class OpenEdition {
   async run(actor: Actor, slug: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['planned']);
-      const obstacles = openingObstacles(toOpening(edition, await this.store.countEntries(tx, edition.id)));
+      const obstacles = openingObstacles(toOpening(edition, await this.store.dividedEntries(tx, edition.id)));
       if (obstacles.length > 0) {
         const detail = `${obstacles.map(({ what, references }) => [what, references.join(', ')].filter(Boolean).join(': ')).join('; ')}.`;
         throw new Problem(editionProblems['editions/nothing-to-open'], detail, obstacleFaults(obstacles));

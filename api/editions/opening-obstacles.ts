@@ -1,8 +1,9 @@
-import { schemeRules } from '../contract/endpoints/editions.js';
-import type { SchemeRules } from '../contract/endpoints/editions.js';
+import { schemeRules } from '../contract/endpoints/schemes.js';
+import type { SchemeRules } from '../contract/endpoints/schemes.js';
 import { methodSeriesListSchema } from '../contract/method-series.js';
 import type { Obstacle } from '../contract/obstacle.js';
 import { categoryFaults } from './category-faults.js';
+import { divisionObstacles } from './divisions.js';
 import type { YieldingVersion } from './category-faults.js';
 
 interface PinnedVersion extends YieldingVersion {
@@ -15,7 +16,8 @@ interface PinnedVersion extends YieldingVersion {
 export interface Opening {
   readonly opensOn: string;
   readonly closesOn: string;
-  readonly entries: number;
+  readonly divisions: Parameters<typeof divisionObstacles>[0];
+  readonly entries: Parameters<typeof divisionObstacles>[1];
   readonly categories: SchemeRules['categories'];
   readonly pinned: readonly PinnedVersion[];
 }
@@ -23,14 +25,17 @@ export interface Opening {
 const PATCH_IT = 'Pin versions that yield what is ranked: PATCH /v1/editions/{edition} with methods.';
 
 /** Everything that stands in the way of opening an edition, each with its way on. */
-export function openingObstacles({ opensOn, closesOn, entries, categories, pinned }: Opening): Obstacle[] {
+export function openingObstacles({ opensOn, closesOn, divisions, entries, categories, pinned }: Opening): Obstacle[] {
   const obstacle = (code: string, what: string, references: readonly string[], remedy: string, count = references.length): Obstacle[] =>
     count === 0 ? [] : [{ code, what, count, references: [...references], remedy }];
   const never = categoryFaults(categories, pinned, 'pin a version of it').map(({ detail }) => detail);
   const outside = pinned.filter((version) => version.effectiveFrom > closesOn || (version.effectiveUntil ?? opensOn) < opensOn);
   const names = outside.map(({ slug, number }) => `${slug} ${number}`);
   return [
-    ...(entries > 0 ? [] : obstacle('no_entries', 'No variant is entered', [], 'Enter variants: POST /v1/editions/{edition}/entries.', 1)),
+    ...(entries.length > 0
+      ? []
+      : obstacle('no_entries', 'No variant is entered', [], 'Enter variants: POST /v1/editions/{edition}/entries.', 1)),
+    ...divisionObstacles(divisions, entries),
     ...obstacle('cannot_count', 'No result could ever count in categories of the scheme', never, PATCH_IT),
     ...obstacle(
       'method_not_in_force',
@@ -46,7 +51,7 @@ const day = (date: Date): string => date.toISOString().slice(0, 10);
 interface OpeningRow {
   readonly opensOn: Date;
   readonly closesOn: Date;
-  readonly scheme: { readonly rules: unknown };
+  readonly divisions: readonly (Opening['divisions'][number] & { readonly scheme: { readonly rules: unknown } })[];
   readonly methods: readonly {
     readonly methodVersion: {
       readonly number: number;
@@ -60,11 +65,12 @@ interface OpeningRow {
 }
 
 /** What an edition is to open with, from its row. */
-export const toOpening = ({ opensOn, closesOn, scheme, methods }: OpeningRow, entries: number): Opening => ({
+export const toOpening = ({ opensOn, closesOn, divisions, methods }: OpeningRow, entries: Opening['entries']): Opening => ({
   opensOn: day(opensOn),
   closesOn: day(closesOn),
+  divisions,
   entries,
-  categories: schemeRules.parse(scheme.rules).categories,
+  categories: divisions.flatMap(({ scheme }) => schemeRules.parse(scheme.rules).categories),
   pinned: methods.map(({ methodVersion: { number, effectiveFrom, effectiveUntil, method, series, parameters } }) => ({
     slug: method.slug,
     number,

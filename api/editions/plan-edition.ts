@@ -6,7 +6,7 @@ import { EditionParts } from './edition-parts.read-model.js';
 import type { EditionRequest } from '../contract/endpoints/editions.js';
 import { EditionsStore } from './editions.store.js';
 
-/** Plans an edition: a scheme, dates, the edition before, and the method versions to pin. */
+/** Plans an edition: a scheme or divisions that each have one, dates, the edition before, and the method versions to pin. */
 @Injectable()
 export class PlanEdition {
   constructor(
@@ -17,19 +17,21 @@ export class PlanEdition {
   ) {}
 
   async run(actor: Actor, input: EditionRequest): Promise<void> {
-    const { scheme, previous, methods, opensOn, closesOn, ...named } = input;
-    const { schemeId, versionIds } = await this.parts.countable(scheme, methods);
+    const { slug, name, previous, methods, opensOn, closesOn } = input;
+    const divisions = (await this.parts.divisions(input)) ?? [];
+    await this.parts.requireCountable(input);
+    const versionIds = await this.parts.versionIds(methods);
     const previousId = await this.parts.previousId(previous);
     await this.database.transaction(async (tx) => {
       const data = {
-        ...named,
-        schemeId,
+        slug,
+        name,
         state: 'planned',
         opensOn: new Date(opensOn),
         closesOn: new Date(closesOn),
         previousId,
       };
-      await this.store.createEdition(tx, data, versionIds);
+      await this.store.createEdition(tx, data, divisions, versionIds);
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'edition.planned',

@@ -49,10 +49,13 @@ export const REFERENCES = {
   'PATTERSON-THOMPSON-1971': 'Patterson & Thompson 1971, Recovery of inter-block information when block sizes are unequal, Biometrika 58',
   'PE-NUMBER-TABLE': 'Trade association table of PE braid numbers: number 1 states 200 denier (from memory, common practice)',
   'ROBINSON-1991': 'Robinson 1991, That BLUP is a good thing: the estimation of random effects, Statistical Science 6',
+  'ROMANO-SHAIKH-WOLF-2014': 'Romano, Shaikh & Wolf 2014, A practical two-step method for testing moment inequalities, Econometrica 82',
   'ROMANO-WOLF-2005': 'Romano & Wolf 2005, Exact and approximate stepdown methods for multiple hypothesis testing, J. Am. Stat. Assoc. 100',
   'ROSNER-1983': 'Rosner 1983, Percentage points for a generalized ESD many-outlier procedure, Technometrics 25',
   'SATTERTHWAITE-1946': 'Satterthwaite 1946, An approximate distribution of estimates of variance components, Biometrics Bulletin 2',
   'SCHUIRMANN-1987': 'Schuirmann 1987, A comparison of the two one-sided tests procedure, J. Pharmacokin. Biopharm. 15',
+  'SCHMIDLI-2014':
+    'Schmidli et al. 2014, Robust meta-analytic-predictive priors in clinical trials with historical control information, Biometrics 70',
   'SEARLE-1992': 'Searle, Casella & McCulloch 1992, Variance components',
   'SMYTH-2004': 'Smyth 2004, Linear models and empirical Bayes methods, Stat. Appl. Genet. Mol. Biol. 3',
   'STUDENT-1908': 'Student 1908, The probable error of a mean, Biometrika 6',

@@ -5,8 +5,6 @@ import { problemsAnswer } from '../error-catalogue.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { press } from '../platform/http/press.js';
-import { sha256 } from '../platform/identifiers/identifiers.js';
 import { PublishedReleases } from '../releases/published-releases.read-model.js';
 import type { KnownRelease } from '../releases/published-releases.read-model.js';
 import { provenanceOf } from './provenance.js';
@@ -18,26 +16,21 @@ import {
   publishedMakersResponse,
   releasesResponse,
   signingKeysResponse,
-  standingsQuery,
   variantHistoryResponse,
   variantSpecimensResponse,
 } from '../contract/endpoints/public-api.js';
-import type { StandingsQuery } from '../contract/endpoints/public-api.js';
 import {
-  categoryDocumentSchema,
   editionFileSchema,
   manifestSchema,
   methodDocumentSchema,
   releaseSignatureSchema,
   variantDocumentSchema,
 } from '../contract/documents/release-documents.js';
-import type { CatalogueDocument, CategoryDocument, CategoryRow, VariantDocument } from '../contract/documents/release-documents.js';
+import type { CatalogueDocument, VariantDocument } from '../contract/documents/release-documents.js';
 import type { RigsDocument } from '../contract/documents/rigs-document.js';
 import { PublishedFiles } from './published-files.js';
-import { sendPublished } from './serve-published.js';
-import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
+import { sendJson, sendPublished } from './serve-published.js';
 
-const JSON_TYPE = 'application/json';
 /** Of a part of an address that leads to a stored file and is read as a whole. */
 const TEXT = { type: 'string' } as const;
 const notFound = (what: string) => new Problem(platformProblems['request/not-found'], `Nothing published is called ${what}.`);
@@ -105,7 +98,7 @@ export class PublicApiController {
   @Get('editions/:edition')
   @ApiParam({ name: 'edition', schema: TEXT })
   @Endpoint({
-    summary: 'An edition as published: overall standings, scheme, evidence.',
+    summary: 'An edition as published: overall standings, scheme, evidence; of one with several divisions, what they are.',
     allow: 'anyone',
     answer: null,
     stored: editionFileSchema,
@@ -116,29 +109,14 @@ export class PublicApiController {
 
   @Get('editions/:edition/standings')
   @ApiParam({ name: 'edition', schema: TEXT })
-  @Endpoint({ summary: 'Overall standings, with the edition they belong to.', allow: 'anyone', answer: null, stored: editionFileSchema })
-  getOverallStandings(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
-  }
-
-  @Get('editions/:edition/standings/:category')
   @Endpoint({
-    summary: 'Standings of a category; filters narrow the rows, places stay as published.',
+    summary: 'Overall standings, with the edition they belong to; of one with several divisions, what they are.',
     allow: 'anyone',
     answer: null,
-    stored: categoryDocumentSchema,
+    stored: editionFileSchema,
   })
-  async getStandings(
-    @Param('edition') edition: string,
-    @Param('category') category: string,
-    @Query({ schema: standingsQuery }) query: StandingsQuery,
-    @Req() request: FastifyRequest,
-    @Res() reply: FastifyReply,
-  ) {
-    if (Object.keys(query).length === 0) return this.send(request, reply);
-    const document = await this.releases.document<CategoryDocument>(this.current(edition), `documents/standings/${category}.json`);
-    if (!document) throw notFound(category);
-    await sendJson(request, reply, { ...document, rows: document.rows.filter((row) => fits(row, query)) });
+  getOverallStandings(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return this.send(request, reply);
   }
 
   @Get('editions/:edition/variants/:variant/provenance')
@@ -273,23 +251,4 @@ export class PublicApiController {
     if (!document) throw notFound('any edition');
     return document;
   }
-}
-
-/** Sends what is made from stored documents, with the digest of the text as ETag. */
-async function sendJson(request: FastifyRequest, reply: FastifyReply, value: unknown): Promise<void> {
-  const bytes = Buffer.from(JSON.stringify(value));
-  const coding = codingFor(request.raw, bytes.length);
-  const stored = storedBytes(coding === null ? bytes : await press(bytes, coding), JSON_TYPE, sha256(bytes), coding);
-  reply.hijack();
-  sendBytes(request.raw, reply.raw, stored, 'revalidate');
-}
-
-function fits({ variant }: CategoryRow, { maker, material, construction, carriers, peNumber }: StandingsQuery): boolean {
-  return (
-    (maker === undefined || variant.maker.slug === maker) &&
-    (material === undefined || variant.material === material) &&
-    (construction === undefined || variant.construction === construction) &&
-    (carriers === undefined || variant.carriers === carriers) &&
-    (peNumber === undefined || variant.peNumber === peNumber)
-  );
 }

@@ -8,10 +8,11 @@ import { ChangesController } from './changes.controller.js';
 import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublishedFiles } from './published-files.js';
 import { PublicApiController } from './public-api.controller.js';
+import { StandingsController } from './standings.controller.js';
 
 @Module({
   imports: [ReleasesModule],
-  controllers: [ChangesController, EditionDocumentsController, PublicApiController],
+  controllers: [ChangesController, EditionDocumentsController, PublicApiController, StandingsController],
   providers: [PublishedFiles],
   exports: [PublishedFiles],
 })

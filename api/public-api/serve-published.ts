@@ -1,7 +1,9 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { TakeRequest } from '../platform/http/front-door.js';
-import { codingFor, sendBytes } from './stored-bytes.js';
+import { press } from '../platform/http/press.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
+import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 import type { StoredBytes } from './stored-bytes.js';
 import type { FoundFile, PublishedFiles } from './published-files.js';
 
@@ -27,6 +29,15 @@ export async function sendPublished(request: FastifyRequest, reply: FastifyReply
   const bytes = files.inMemory(found, coding) ?? (await files.load(found, coding));
   reply.hijack();
   send(request.raw, reply.raw, found, bytes);
+}
+
+/** Sends what is made from stored documents, with the digest of the text as ETag. */
+export async function sendJson(request: FastifyRequest, reply: FastifyReply, value: unknown): Promise<void> {
+  const bytes = Buffer.from(JSON.stringify(value));
+  const coding = codingFor(request.raw, bytes.length);
+  const stored = storedBytes(coding === null ? bytes : await press(bytes, coding), 'application/json', sha256(bytes), coding);
+  reply.hijack();
+  sendBytes(request.raw, reply.raw, stored, 'revalidate');
 }
 
 const send = (request: IncomingMessage, response: ServerResponse, { isMoved }: FoundFile, bytes: StoredBytes): void =>

@@ -34,6 +34,11 @@ export const releaseProblems = declareProblems({
     title: 'What is published is not known yet',
     explains: 'The server has just started and its database does not answer. Ask again in a moment.',
   },
+  'releases/entry-in-no-division': {
+    status: 409,
+    title: 'An entry is in none of the divisions, or could be in several',
+    explains: 'Its line was corrected since the edition closed, or a rule does not fit. The errors list such entries and what to do.',
+  },
   'releases/no-standings': {
     status: 409,
     title: 'There is nothing to publish',

@@ -116,11 +116,12 @@ describe('opening', () => {
       .send({ ...SCHEME, number: 7 })
       .expect(201);
     for (const change of [
-      `scheme_id = (SELECT id FROM scheme WHERE number = 7)`,
-      `blind_key_digest = repeat('0', 64)`,
-      `check_set_version = check_set_version + 1`,
+      `UPDATE division SET scheme_id = (SELECT id FROM scheme WHERE number = 7) WHERE edition_id = (SELECT id FROM edition WHERE slug = 'seen')`,
+      `UPDATE edition SET blind_key_digest = repeat('0', 64) WHERE slug = 'seen'`,
+      `UPDATE edition SET check_set_version = check_set_version + 1 WHERE slug = 'seen'`,
+      `DELETE FROM division WHERE edition_id = (SELECT id FROM edition WHERE slug = 'seen')`,
     ])
-      await expect(sql(`UPDATE edition SET ${change} WHERE slug = 'seen'`)).rejects.toMatchObject({
+      await expect(sql(change)).rejects.toMatchObject({
         code: 'FP001',
         message: expect.stringContaining('opening_pins_the_rules'),
       });

@@ -46,9 +46,11 @@ async function submission(blindCode: string, testerId: string, state: 'draft' | 
   ]);
   await runSql(
     t.databaseUrl,
-    `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on) VALUES ($1, $2, 'e', $3, 'open', '2026-01-01', '2026-12-31')`,
+    `WITH planned AS (INSERT INTO edition (id, slug, name, state, opens_on, closes_on) VALUES ($1, $2, 'e', 'planned', '2026-01-01', '2026-12-31'))
+     INSERT INTO division (id, edition_id, position, materials, constructions, scheme_id) VALUES (gen_random_uuid(), $1, 0, '{}', '{}', $3)`,
     [ids.edition, slug, ids.scheme],
   );
+  await runSql(t.databaseUrl, `UPDATE edition SET state = 'open' WHERE id = $1`, [ids.edition]);
   await runSql(t.databaseUrl, `INSERT INTO method (id, slug, name) VALUES ($1, $2, 'm')`, [ids.method, slug]);
   await runSql(
     t.databaseUrl,

@@ -4,6 +4,7 @@
  */
 import { decideClaim } from '../../api/measurement/claims/decide-claim.js';
 import { drawSeries } from '../../api/measurement/bench-model/draw-series.js';
+import { fitAt } from '../../api/measurement/bench-model/fit-series.js';
 import type { FittedSeries } from '../../api/measurement/bench-model/fit-series.js';
 import { valueBudgets } from '../../api/measurement/bench-model/value-budget.js';
 import type { RandomStream } from '../../api/measurement/random/random-stream.js';
@@ -25,11 +26,16 @@ const DIFFERENT: Readonly<Record<string, Partial<Season>>> = {
   'differ: N = 40': { entries: 40, spread: 0.05 },
 };
 
-/** Whether every interval holds its true place: nobody is told to be ahead of one that is as good or better. */
-function trial(season: Season, random: RandomStream) {
-  const truth = truthOf(season, random);
-  const n = truth.length;
-  const fit = fitted(season, truth, random);
+/** Who knows the spreads themselves and nothing else: no procedure that has to find them can be narrower. */
+const knowing = ({ design, isApart }: FittedSeries, { rigSd, testerSd, submissionSd }: Season): FittedSeries =>
+  fitAt(
+    design,
+    [{ rig: rigSd, tester: testerSd, submission: submissionSd }],
+    isApart.map(() => 0),
+  );
+
+/** What the tables of a fitted season say. */
+function tablesOf(fit: FittedSeries, random: RandomStream) {
   const tails = productTails(evidenceOf(fit), { force: fit });
   const table = {
     goodness: fit.values.map(Math.log),
@@ -39,14 +45,22 @@ function trial(season: Season, random: RandomStream) {
   };
   const comparison = comparePairs(table, LEVEL);
   const could = couldBeFirst(table, comparison, LEVEL);
-  let [told, isHeld] = [0, true];
-  comparison.isAhead.forEach((isAhead, at) => {
-    told += isAhead;
-    if (isAhead === 1 && truth[Math.floor(at / n)]! <= truth[at % n]!) isHeld = false;
-  });
+  const n = could.length;
+  const told = comparison.isAhead.reduce((sum, one) => sum + one, 0);
+  return { isAhead: comparison.isAhead, could, width: n - (2 * told) / n, first: could.reduce((sum, one) => sum + one, 0) };
+}
+
+/** Whether every interval holds its true place: nobody is told to be ahead of one that is as good or better. */
+function trial(season: Season, random: RandomStream) {
+  const truth = truthOf(season, random);
+  const n = truth.length;
+  const fit = fitted(season, truth, random);
+  const { isAhead, could, width, first } = tablesOf(fit, random);
+  const isHeld = !isAhead.some((one, at) => one === 1 && truth[Math.floor(at / n)]! <= truth[at % n]!);
   const best = Math.max(...truth);
   const isBestHeld = truth.every((value, i) => value < best || could[i] === 1);
-  return { isHeld, isBestHeld, width: n - (2 * told) / n, first: could.reduce((sum, one) => sum + one, 0), claims: claimsAt(fit) };
+  const bound = season.spread === 0 ? { width: 0, first: 0 } : tablesOf(knowing(fit, season), random);
+  return { isHeld, isBestHeld, width, first, bound, claims: claimsAt(fit) };
 }
 
 /** Claims that are exactly true and found to fall short, of all claims; true values are 100 where entries are equal. */
@@ -61,7 +75,7 @@ function claimsAt(fit: FittedSeries): { short: number; all: number } {
 
 function row(name: string, own: Partial<Season>, trials: number): void {
   const season = { ...PLAIN, ...own };
-  const sums = { held: 0, best: 0, width: 0, first: 0, short: 0, shortSquares: 0 };
+  const sums = { held: 0, best: 0, width: 0, first: 0, boundWidth: 0, boundFirst: 0, short: 0, shortSquares: 0 };
   for (let t = 0; t < trials; t++) {
     const found = trial(season, streamOf(`${name} ${t}`));
     const short = found.claims.short / found.claims.all;
@@ -69,14 +83,18 @@ function row(name: string, own: Partial<Season>, trials: number): void {
     sums.best += Number(found.isBestHeld);
     sums.width += found.width;
     sums.first += found.first;
+    sums.boundWidth += found.bound.width;
+    sums.boundFirst += found.bound.first;
     sums.short += short;
     sums.shortSquares += short * short;
   }
   const short = sums.short / trials;
   const error = Math.sqrt(Math.max(0, sums.shortSquares / trials - short * short) / trials);
   const isEqual = season.spread === 0;
+  const each = (sum: number): string => (sum / trials).toFixed(1);
+  const bound = isEqual ? '–' : `${each(sums.boundWidth)} / ${each(sums.boundFirst)}`;
   console.log(
-    `| ${name} | ${withError(sums.held / trials, trials)} | ${(sums.width / trials).toFixed(1)} | ${(sums.first / trials).toFixed(1)} | ${isEqual ? '–' : percent(sums.best / trials)} | ${isEqual ? `${percent(short)} ± ${percent(error)}` : '–'} |`,
+    `| ${name} | ${withError(sums.held / trials, trials)} | ${each(sums.width)} | ${each(sums.first)} | ${bound} | ${isEqual ? '–' : percent(sums.best / trials)} | ${isEqual ? `${percent(short)} ± ${percent(error)}` : '–'} |`,
   );
 }
 
@@ -85,6 +103,6 @@ const trials = Number(asked);
 const wanted = (name: string): boolean => only.length === 0 || only.some((part) => name.includes(part));
 console.log(`${trials} trials a row, ${DRAWS} draws\n`);
 console.log(
-  '| setting | joint coverage, % | width | could be first | holds the best, % | claims falsely short, % |\n|---|---|---|---|---|---|',
+  '| setting | joint coverage, % | width | could be first | both by one who knows the spreads | holds the best, % | claims falsely short, % |\n|---|---|---|---|---|---|---|',
 );
 for (const [name, own] of Object.entries({ ...EQUAL, ...DIFFERENT })) if (wanted(name)) row(name, own, trials);

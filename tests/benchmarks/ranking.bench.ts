@@ -1,11 +1,10 @@
 /**
- * Time and memory of a whole ranking, against the same algorithm in numpy (ranking.py), each in a process of its own.
+ * Time and memory of fitting and ranking a whole edition, against the same algorithm in numpy (ranking.py), each in a process of its own.
  * node --import @swc-node/register/esm-register tests/benchmarks/ranking.bench.ts [entries …]
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
-import { rankWithUncertainty } from '../measurement/support/former-ranking/rank-with-uncertainty.js';
-import { rankingCase } from './ranking-case.js';
+import { rankInvented } from './ranking-case.js';
 
 interface Measured {
   entries: number;
@@ -21,9 +20,8 @@ const HERE = fileURLToPath(import.meta.url);
 const ONE = '--one';
 
 function measureHere(entries: number, draws: number): Measured {
-  const input = rankingCase(entries, CATEGORIES, draws);
   const before = process.cpuUsage();
-  rankWithUncertainty(input);
+  rankInvented(entries, CATEGORIES, draws);
   const { user, system } = process.cpuUsage(before);
   return { entries, draws, seconds: (user + system) / 1e6, megabytes: process.resourceUsage().maxRSS / 1024 };
 }
@@ -82,6 +80,6 @@ function report(sizes: readonly number[]): void {
 const [first, second, third] = process.argv.slice(2);
 if (first === ONE) console.log(JSON.stringify(measureHere(Number(second), Number(third))));
 else {
-  report(first === undefined ? [50, 100, 200] : process.argv.slice(2).map(Number));
+  report(first === undefined ? [50, 100, 200, 500] : process.argv.slice(2).map(Number));
   reportDraws();
 }

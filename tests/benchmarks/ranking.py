@@ -1,4 +1,4 @@
-"""The algorithm of ranking.bench.ts in numpy: the same model, draws, comparison and scheme; other random numbers.
+"""The algorithm of ranking.bench.ts in numpy: the same model, grid, draws, comparison and scheme; other random numbers.
 
 python3 tests/benchmarks/ranking.py ENTRIES CATEGORIES DRAWS  ->  one line of JSON
 """
@@ -10,41 +10,159 @@ import time
 
 import numpy as np
 
+RIGS, TESTERS, SPECIMENS, CV = 3, 5, 8, 0.031
+COARSE = np.array([0, 0.1, 0.2, 0.35, 0.55, 0.8, 1.15, 1.65, 2.5, 4])
+SCALE = {"submission": 0.02, "rig": 0.015, "tester": 0.015}
+NONE = {"submission": 0.2, "rig": 0.4, "tester": 0.4}
 
-def errors_of(values, own, degrees, rig, rig_sd, draws, effects, rng):
-    return own * rng.standard_t(degrees, (draws, len(values))) + values * rig_sd * effects[:, rig]
+
+def measured(n, rng):
+    truth = 100 * (1 + 0.05 * rng.standard_normal(n))
+    rig, tester = rng.integers(RIGS, size=(n, 2)), (rng.integers(TESTERS, size=(n, 1)) + [[0, 1]]) % TESTERS
+    effect = 0.01 * rng.standard_normal(RIGS)[rig] + 0.01 * rng.standard_normal(TESTERS)[tester]
+    means = truth[:, None] * (1 + effect + CV * rng.standard_normal((n, 2)) / np.sqrt(SPECIMENS))
+    columns = np.zeros((n, 2, RIGS + TESTERS))
+    np.put_along_axis(columns, rig[:, :, None], 1, axis=2)
+    np.put_along_axis(columns, RIGS + tester[:, :, None], 1, axis=2)
+    return means, columns, np.full((n, 2), CV**2 / SPECIMENS), 14 * n
 
 
-def uncertainty_of_differences(values, own, rig, rig_sd):
-    loads = np.zeros((len(values), rig.max() + 1))
-    loads[np.arange(len(values)), rig] = values * rig_sd
-    shared = ((loads[:, None, :] - loads[None, :, :]) ** 2).sum(axis=2)
-    s = np.sqrt(own[:, None] ** 2 + own[None, :] ** 2 + shared)
+def level_of(y, columns, v, submission):
+    """What a submission spread leaves: shares, means, mean loads, and M, q of the within-variant contrasts."""
+    w = 1 / (submission**2 + v)
+    total = w.sum(axis=1)
+    shares = w / total[:, None]
+    loads = np.einsum("is,isc->ic", shares, columns)
+    means = (shares * y).sum(axis=1)
+    centred = columns - loads[:, None, :]
+    rest = y - means[:, None]
+    m = np.einsum("is,isc,isd->cd", w, centred, centred)
+    q = np.einsum("is,isc,is->c", w, centred, rest)
+    logs = -np.log(w).sum() + np.log(total).sum()
+    return shares, means, loads, m, q, logs + (w * rest**2).sum(), 1 / total
+
+
+def weights_of(levels, axes):
+    """Likelihood x prior x cell width over the grid, normalised."""
+    rig, tester = np.meshgrid(axes["rig"], axes["tester"], indexing="ij")
+    sds = np.concatenate([np.repeat(rig.reshape(-1, 1), RIGS, axis=1), np.repeat(tester.reshape(-1, 1), TESTERS, axis=1)], axis=1)
+    logs = []
+    for _, _, _, m, q, constant, _ in levels:
+        lower = np.linalg.cholesky(np.eye(RIGS + TESTERS) + sds[:, :, None] * m * sds[:, None, :])
+        explained = np.linalg.solve(lower, (sds * q)[:, :, None])[:, :, 0]
+        determinant = 2 * np.log(np.diagonal(lower, axis1=1, axis2=2)).sum(axis=1)
+        logs.append(-0.5 * (constant + determinant - (explained**2).sum(axis=1)))
+    log = np.array(logs).reshape(len(levels), *rig.shape)
+    for at, cause in enumerate(("submission", "rig", "tester")):
+        axis = axes[cause]
+        width = (np.append(axis[1:], axis[-1]) - np.append(axis[0], axis[:-1])) / 2
+        width = width + (axis == 0) * NONE[cause] / (1 - NONE[cause]) * SCALE[cause] * 4 / 3
+        prior = -2.5 * np.log1p((axis / SCALE[cause]) ** 2 / 4) + np.log(width)
+        log = log + prior.reshape([-1 if at == k else 1 for k in range(3)])
+    weight = np.exp(log - log.max())
+    return weight / weight.sum()
+
+
+def fine_axis(mass, axis):
+    total = np.cumsum(mass)
+    low, high = np.searchsorted(total, 0.002), len(axis) - 1 - np.searchsorted(np.cumsum(mass[::-1]), 0.002)
+    return np.linspace(axis[max(0, low - 1)], axis[min(len(axis) - 1, high + 1)], 10)
+
+
+def fitted(y, columns, v):
+    axes = {cause: COARSE * scale for cause, scale in SCALE.items()}
+    weight = weights_of([level_of(y, columns, v, s) for s in axes["submission"]], axes)
+    axes = {
+        cause: fine_axis(weight.sum(axis=tuple({0, 1, 2} - {at})), axes[cause]) for at, cause in enumerate(("submission", "rig", "tester"))
+    }
+    levels = [level_of(y, columns, v, s) for s in axes["submission"]]
+    cumulated = np.cumsum(weights_of(levels, axes))
+    drawn = np.searchsorted(cumulated, (np.arange(200) + 0.5) / 200)
+    atoms = []
+    for cell, count in zip(*np.unique(np.minimum(drawn, 999), return_counts=True)):
+        a, b, c = np.unravel_index(cell, (10, 10, 10))
+        shares, means, loads, m, q, _, own = levels[a]
+        sds = np.repeat([axes["rig"][b], axes["tester"][c]], [RIGS, TESTERS])
+        inner = np.linalg.inv(np.eye(RIGS + TESTERS) + sds[:, None] * m * sds[None, :])
+        covariance = sds[:, None] * inner * sds[None, :]
+        factor = np.linalg.cholesky(covariance + 1e-18 * np.eye(RIGS + TESTERS))
+        atoms.append((count / 200, own, (shares**4 * v**2).sum(axis=1), means - loads @ (covariance @ q), loads @ factor))
+    return atoms
+
+
+def tails_of(atoms, centre, degrees):
+    n = len(centre)
+    variance, fourth, welch = np.zeros((n, n)), np.zeros((n, n)), np.zeros((n, n))
+    for share, own, squares, mean, loads in atoms:
+        gram = loads @ loads.T
+        shared = np.diag(gram)[:, None] + np.diag(gram)[None, :] - 2 * gram
+        v = own[:, None] + own[None, :] + shared
+        shift = (mean - centre)[:, None] - (mean - centre)[None, :]
+        variance += share * (v + shift**2)
+        fourth += share * (3 * v**2 + 6 * v * shift**2 + shift**4)
+        welch += share * (squares[:, None] + squares[None, :]) / degrees
+    excess = np.maximum(0, fourth - 3 * variance**2) / variance**2
+    with np.errstate(divide="ignore"):
+        mixture = 4 + 6 / excess
+        scale = np.where(excess == 0, 1, (mixture - 2) / mixture)
+        s = np.sqrt(variance * scale)
+        degrees = 1 / (np.where(excess == 0, 0, 1 / mixture) + welch / variance**2)
     np.fill_diagonal(s, np.inf)
-    return s
+    return s, degrees
 
 
-def critical_value(errors, s, still_open, level):
+def drawn_errors(atoms, centre, degrees, draws, rng):
+    owner = rng.choice(len(atoms), size=draws, p=[share for share, *_ in atoms])
+    errors = np.empty((draws, len(centre)))
+    for at, (_, own, _, mean, loads) in enumerate(atoms):
+        rows = np.flatnonzero(owner == at)
+        t = rng.standard_t(degrees, (len(rows), len(centre)))
+        errors[rows] = mean - centre + np.sqrt(own) * t - rng.standard_normal((len(rows), loads.shape[1])) @ loads.T
+    return errors
+
+
+def normal_score(t, degrees):
+    z = (8 * degrees + 1) / (8 * degrees + 3) * np.sqrt(degrees * np.log1p(t * t / degrees))
+    return np.where(t < 0, -z, z)
+
+
+def critical_score(errors, s, degrees, still_open, level):
+    """A score is never farther from 0 than its t, so that only what is above the largest seen is turned into one."""
     largest = np.zeros(len(errors))
     for i in range(s.shape[0]):
         others = np.flatnonzero(still_open[i])
-        if len(others):
-            t = (errors[:, [i]] - errors[:, others]) / s[i, others]
-            np.maximum(largest, t.max(axis=1), out=largest)
+        if len(others) == 0:
+            continue
+        t = (errors[:, [i]] - errors[:, others]) / s[i, others]
+        rows, cols = np.nonzero(t > largest[:, None])
+        np.maximum.at(largest, rows, normal_score(t[rows, cols], degrees[i, others[cols]]))
     return np.sort(largest)[int(np.ceil(level * (len(errors) + 1))) - 1]
 
 
-def place_sets(values, errors, s, level=0.95):
+def place_sets(values, errors, s, degrees, level=0.95):
     n = len(values)
     ahead = np.zeros((n, n), bool)
     still_open = np.isfinite(s)
-    t = (values[:, None] - values[None, :]) / s
+    z = normal_score((values[:, None] - values[None, :]) / s, degrees)
     while True:
-        told = still_open & (t > critical_value(errors, s, still_open, level))
+        told = still_open & (z > critical_score(errors, s, degrees, still_open, level))
         if not told.any():
-            return 1 + ahead.sum(axis=0), n - ahead.sum(axis=1)
+            return ahead, z
         ahead |= told
-        still_open &= ~told
+        still_open &= ~(told | told.T)
+
+
+def could_be_first(values, errors, s, degrees, z, level=0.95, beta=0.005):
+    could = z.max(axis=0) <= 1.695
+    for i in np.flatnonzero(~could & (z.max(axis=0) < 5)):
+        mine = np.delete(np.arange(len(values)), i)
+        t = (errors[:, mine] - errors[:, [i]]) / s[i, mine]
+        farthest = np.quantile(normal_score(-t, degrees[i, mine]).max(axis=1), 1 - beta)
+        scaled = farthest * (8 * degrees[i, mine] + 3) / (8 * degrees[i, mine] + 1)
+        bound = values[mine] - values[i] + s[i, mine] * np.sqrt(degrees[i, mine] * np.expm1(scaled**2 / degrees[i, mine]))
+        rivals = normal_score(t + np.minimum(0, bound) / s[i, mine], degrees[i, mine]).max(axis=1)
+        could[i] = z[:, i].max() <= np.quantile(rivals, level + beta)
+    return could
 
 
 def places_of(goodness):
@@ -56,16 +174,18 @@ def places_of(goodness):
 
 def main(entries, categories, draws):
     rng = np.random.default_rng(1)
-    rig = np.arange(entries) % 4
     started = time.process_time()
-    effects = rng.standard_normal((draws, 4))
-    scores = np.zeros((draws, entries))
-    point = np.zeros(entries)
+    scores, point = np.zeros((draws, entries)), np.zeros(entries)
     for _ in range(categories):
-        values = 100 * (1 + 0.05 * rng.standard_normal(entries))
-        own = 0.05 * values / np.sqrt(10)
-        errors = errors_of(values, own, 15, rig, 0.01, draws, effects, rng)
-        place_sets(values, errors, uncertainty_of_differences(values, own, rig, 0.01))
+        means, columns, v, degrees = measured(entries, rng)
+        centre = means.mean(axis=1)
+        atoms = fitted(means / centre[:, None] - 1, columns, v)
+        shift = sum(share * mean for share, _, _, mean, _ in atoms)
+        values = np.log(centre * (1 + shift))
+        s, nu = tails_of(atoms, shift, degrees)
+        errors = drawn_errors(atoms, shift, degrees, draws, rng)
+        _, z = place_sets(values, errors, s, nu)
+        could_be_first(values, errors, s, nu, z)
         scores += places_of(values + errors)
         point += places_of(values[None, :])[0]
     deviations = scores.mean(axis=0) - scores
@@ -73,7 +193,7 @@ def main(entries, categories, draws):
     spread = np.diag(covariance)
     s = np.sqrt(np.maximum(spread[:, None] + spread[None, :] - 2 * covariance, 1e-12))
     np.fill_diagonal(s, np.inf)
-    place_sets(-point, deviations, s)
+    place_sets(-point, deviations, s, np.full_like(s, 1e9))
     seconds = time.process_time() - started
     megabytes = resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
     print(json.dumps({"entries": entries, "seconds": seconds, "megabytes": megabytes}))

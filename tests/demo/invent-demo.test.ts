@@ -1,5 +1,5 @@
 import { claimRequest, lineRequest, makerRequest, variantRequest } from '../../api/contract/endpoints/catalogue.js';
-import { schemeRequest } from '../../api/contract/endpoints/editions.js';
+import { schemeRequest } from '../../api/contract/endpoints/schemes.js';
 import { equivalentSolidDiameterMm } from '../../api/measurement/figures/cross-section.js';
 import { methodVersionRequest } from '../../api/contract/endpoints/methods.js';
 import { submissionContent } from '../../api/contract/submission-content.js';

@@ -1,8 +1,7 @@
 /** Every screen of the desk: axe, width, weight, content policy. */
 import { gzipSync } from 'node:zlib';
-import axe from 'axe-core';
-import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
+import { faultsOfPage } from '../support/axe.js';
 import { VARIANT } from '../support/catalogue-fixtures.js';
 import { contentFor, planRoundRobin, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
@@ -70,35 +69,6 @@ afterAll(async () => {
   await b.t.close();
 });
 
-/** Rules that a width may break which another keeps; all others are looked at where most and where least of a page is shown. */
-const OF_LAYOUT = ['target-size', 'scrollable-region-focusable', 'color-contrast', 'bypass', 'landmark-one-main'];
-
-/** What axe finds on a page as it is; its script is in the page already. */
-async function violationsOf(page: Page, rules: readonly string[] | null): Promise<string[]> {
-  const options = { resultTypes: ['violations'], ...(rules && { runOnly: { type: 'rule', values: rules } }) };
-  const { violations, passes } = (await page.evaluate(`axe.run(document, ${JSON.stringify(options)})`)) as AxeResults;
-  if (passes.length === 0) return ['axe looked at nothing'];
-  return violations.map(({ id, nodes }) => `${id} at ${nodes[0]?.html.slice(0, 140)}`);
-}
-
-/** What is wrong with a page at each width, and with its colours in each theme. Of axe's rules only that of contrast looks at colours. */
-async function faultsOf(page: Page, name: string): Promise<string[]> {
-  const faults: string[] = [];
-  await page.evaluate('document.querySelectorAll("details").forEach((one) => { one.open = true; })');
-  await page.evaluate(axe.source);
-  for (const width of WIDTHS) {
-    await page.setViewportSize({ width, height: 900 });
-    const found = await violationsOf(page, width === 768 ? OF_LAYOUT : null);
-    faults.push(...found.map((fault) => `${name} ${width}: ${fault}`));
-    const wider = (await page.evaluate('document.documentElement.scrollWidth - innerWidth')) as number;
-    if (wider > 0) faults.push(`${name} ${width}: ${wider} px too wide`);
-  }
-  // Colours are those of a theme, whatever the width; all else was looked at in the light.
-  await page.emulateMedia({ colorScheme: 'dark' });
-  faults.push(...(await violationsOf(page, ['color-contrast'])).map((fault) => `${name} dark: ${fault}`));
-  return faults;
-}
-
 /** Waits until nothing is being fetched any more. */
 async function settled(page: Page): Promise<void> {
   await page.locator('main h1').waitFor();
@@ -123,7 +93,7 @@ test('no screen has a violation, scrolls sideways or breaks its content policy, 
       await settled(page);
       await page.getByRole('button', { name: 'Sign out' }).waitFor();
       const small = (await page.evaluate(SMALL)) as string[];
-      faults.push(...small.map((one) => `${path}: below ${TARGET_PX} px: ${one}`), ...(await faultsOf(page, `${role} ${path}`)));
+      faults.push(...small.map((one) => `${path}: below ${TARGET_PX} px: ${one}`), ...(await faultsOfPage(page, `${role} ${path}`, WIDTHS)));
     }
   };
   // Two at once: while one waits for the server, the other is looked at.
@@ -132,7 +102,7 @@ test('no screen has a violation, scrolls sideways or breaks its content policy, 
   for (const path of ['/desk/', '/desk/invitation/#nobody', '/desk/new-password/#nobody']) {
     await open.goto(desk.url + path);
     await settled(open);
-    faults.push(...(await faultsOf(open, path)));
+    faults.push(...(await faultsOfPage(open, path, WIDTHS)));
   }
   expect(faults).toEqual([]);
   expect(desk.complaints).toEqual([]);

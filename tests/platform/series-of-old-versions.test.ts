@@ -2,7 +2,7 @@
 import { cp, mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { schemeRules } from '../../api/contract/endpoints/editions.js';
+import { schemeRules } from '../../api/contract/endpoints/schemes.js';
 import { keyOf } from '../../api/reckoning/results/quantity.js';
 import { methodParametersSchema } from '../../api/contract/endpoints/methods.js';
 import { methodSeriesListSchema } from '../../api/contract/method-series.js';

@@ -16,7 +16,7 @@ import { inventInputs } from '../support/invent-inputs.js';
 const ANY = { materials: [], constructions: [] };
 const one = inventInputs(5, { variants: 6, testers: 3, rigs: 2, specimens: 4 });
 const slugs = one.variants.map(({ slug }) => slug);
-const { scheme } = one.evidence.edition;
+const { scheme, ...edition } = one.evidence.edition;
 const categories = scheme.rules.categories.filter(({ code }) => code !== 'knot');
 const withoutKnot = { ...scheme, slug: 'plain', rules: { ...scheme.rules, categories } };
 const [first, second] = [slugs.slice(0, 3), slugs.slice(3)];
@@ -25,7 +25,7 @@ const divisions = [
   { slug: 'braided', name: 'Braided', takes: ANY, scheme, variants: first, overruled: [] },
   { slug: 'nylon', name: 'Nylon', takes: ANY, scheme: withoutKnot, variants: second, overruled },
 ];
-const several: ReleaseInputs = { ...one, evidence: { ...one.evidence, edition: { ...one.evidence.edition, divisions } } };
+const several: ReleaseInputs = { ...one, evidence: { ...one.evidence, edition: { ...edition, divisions } } };
 
 const filesOf = (inputs: ReleaseInputs) => new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
 const [whole, divided] = [filesOf(one), filesOf(several)];

@@ -1,19 +1,19 @@
 import type { EditionDocument } from '../../api/contract/documents/release-documents.js';
 import { editionDocumentSchema } from '../../api/contract/documents/release-documents.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
-import type { EditionEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
+import type { ComparedEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 const inputs = inventInputs(2);
 const { opensOn, closesOn } = inputs.evidence.edition;
 
-function documentsWith(change: Partial<EditionEvidence['edition']>) {
+function documentsWith(change: Partial<ComparedEvidence['edition']>) {
   const evidence = { ...inputs.evidence, edition: { ...inputs.evidence.edition, ...change } };
   return computeRelease({ ...inputs, evidence })
     .filter(({ path }) => path.startsWith('documents/'))
     .map(({ path, content }) => ({ path, document: JSON.parse(content) as Partial<EditionDocument> }));
 }
-const editionWith = (change: Partial<EditionEvidence['edition']>) =>
+const editionWith = (change: Partial<ComparedEvidence['edition']>) =>
   editionDocumentSchema.parse(documentsWith(change).find(({ path }) => path === 'documents/edition.json')!.document);
 
 test('every document says the day on which the edition was closed, not the planned one', () => {

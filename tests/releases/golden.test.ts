@@ -22,7 +22,8 @@ import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { runVerify } from '../support/run-verify.js';
 
 const GOLDEN = fileURLToPath(new URL('golden', import.meta.url));
-const FORMATS = ['format-1', 'format-2'];
+const FORMATS = ['format-1', 'format-2', 'format-3'];
+const [NOW, ...BEFORE] = FORMATS.toReversed();
 const NAMES = ['2026-1', '2026-2', '2027-1'];
 const SURROUNDINGS = { TZ: 'Asia/Tokyo', LC_ALL: 'de_DE.UTF-8' };
 const read = (...path: string[]): unknown => JSON.parse(readFileSync(join(GOLDEN, ...path), 'utf8'));
@@ -58,23 +59,23 @@ test.each(FORMATS)(
 );
 
 test.each(NAMES)(
-  'format-2/%s: the program of today computes every value that was published',
+  '%s of the format of today: the program of today computes every value that was published',
   (name) => {
-    const { inputs } = read('format-2', name, 'bundle.json') as Bundle;
+    const { inputs } = read(NOW!, name, 'bundle.json') as Bundle;
     const computed = new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
-    const documents = documentsOf('format-2', name);
+    const documents = documentsOf(NOW!, name);
     expect(documents.length).toBeGreaterThan(10);
     for (const path of documents)
-      expect([path, lost(read('format-2', name, path), JSON.parse(computed.get(path) ?? 'null'))]).toEqual([path, []]);
+      expect([path, lost(read(NOW!, name, path), JSON.parse(computed.get(path) ?? 'null'))]).toEqual([path, []]);
   },
   60_000,
 );
 
-describe('format 1 and the program of today', () => {
+describe.each(BEFORE)('%s and the program of today', (before) => {
   test('it checks digests, signature and chain, says that it recomputed nothing, and does not end as if all were well', async () => {
-    const folder = join(GOLDEN, 'format-1');
+    const folder = join(GOLDEN, before);
     for (const source of await releasesAt(folder)) expect(await verifyRelease(source)).toMatchObject({ figures: null, differences: [] });
-    const { code, output } = await runVerify(join(GOLDEN, 'format-2/2026-1/verify.mjs'), folder, SURROUNDINGS);
+    const { code, output } = await runVerify(join(GOLDEN, NOW!, '2026-1/verify.mjs'), folder, SURROUNDINGS);
     expect(code).toBe(2);
     expect(output.match(/NOT recomputed: .* Run the verify\.mjs that lies in it\./g)).toHaveLength(NAMES.length);
   });
@@ -88,11 +89,11 @@ describe('format 1 and the program of today', () => {
       'variants/': variantDocumentSchema,
       'methods/': methodDocumentSchema,
     };
-    manifestSchema.parse(read('format-1', name, 'manifest.json'));
+    manifestSchema.parse(read(before, name, 'manifest.json'));
     for (const [part, schema] of Object.entries(schemas)) {
-      const own = documentsOf('format-1', name).filter((path) => path.includes(`documents/${part}`));
+      const own = documentsOf(before, name).filter((path) => path.includes(`documents/${part}`));
       expect([part, own.length > 0]).toEqual([part, true]);
-      for (const path of own) expect(schema.safeParse(read('format-1', name, path)).error).toBeUndefined();
+      for (const path of own) expect(schema.safeParse(read(before, name, path)).error).toBeUndefined();
     }
   });
 
@@ -100,8 +101,10 @@ describe('format 1 and the program of today', () => {
     const quantities = (format: string) =>
       new Set((read(format, '2026-1', 'bundle.json') as Bundle).outputs.results.map(({ quantity }) => keyNow(quantity)));
     // The scheme ranks no honesty, and what it does not rank is not derived any more.
-    const now = quantities('format-2');
-    expect([...quantities('format-1')].filter((key) => !now.has(key))).toEqual(['strengthHonesty/straight-pull/untreated']);
+    const now = quantities(NOW!);
+    expect([...quantities(before)].filter((key) => !now.has(key))).toEqual(
+      before === 'format-1' ? ['strengthHonesty/straight-pull/untreated'] : [],
+    );
   });
 });
 

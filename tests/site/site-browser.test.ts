@@ -1,8 +1,8 @@
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { AxeBuilder } from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
+import { axeFaults, faultsOfPage } from '../support/axe.js';
 import { launchBrowser } from '../support/browser.js';
 import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
@@ -68,28 +68,9 @@ async function open(path: string, options: Parameters<Browser['newContext']>[0] 
   return page;
 }
 
-/** axe on the page as it stands; of its rules only that of contrast looks at colours, so that alone is asked again in the other theme. */
-async function analyse(page: Page, isContrastOnly: boolean) {
-  const axe = new AxeBuilder({ page }).setLegacyMode(true);
-  const { violations, passes } = await (isContrastOnly ? axe.withRules(['color-contrast']) : axe).analyze();
-  return passes.length === 0 ? [{ id: 'axe looked at nothing', nodes: [] }] : violations;
-}
-
-/** What is wrong with a page at each width and in each theme: axe's violations, and anything that has to be scrolled sideways. */
 async function faultsOf(path: string): Promise<string[]> {
   const page = await open(path);
-  await page.evaluate('document.querySelectorAll("details").forEach((one) => { one.open = true; })');
-  const faults: string[] = [];
-  for (const colorScheme of ['light', 'dark'] as const) {
-    await page.emulateMedia({ colorScheme });
-    for (const width of WIDTHS) {
-      await page.setViewportSize({ width, height: 900 });
-      for (const { id, nodes } of await analyse(page, colorScheme === 'dark'))
-        faults.push(`${path} ${colorScheme} ${width}: ${id} at ${nodes[0]?.html.slice(0, 120)}`);
-      const wider = await page.evaluate<number>('document.documentElement.scrollWidth - innerWidth');
-      if (wider > 0) faults.push(`${path} ${width}: ${wider} px too wide`);
-    }
-  }
+  const faults = await faultsOfPage(page, path, WIDTHS);
   await page.context().close();
   return faults;
 }
@@ -240,8 +221,7 @@ test('variants are compared side by side, with the published chances, and the ch
   expect([cells[0], cells[3]]).toEqual(['itself', 'itself']);
   const parts = [cells[1]!, cells[2]!].map((cell) => (cell === '>99 %' ? 100 : cell === '<1 %' ? 0 : Number.parseInt(cell)));
   expect(parts[0]! + parts[1]!).toBe(100);
-  const { violations } = await new AxeBuilder({ page }).analyze();
-  expect(violations.map(({ id }) => id)).toEqual([]);
+  expect(await axeFaults(page)).toEqual([]);
   // One without a place has figures and no chances; the others keep theirs.
   await page.locator('compare-variants select').nth(3).selectOption(unplaced);
   await page.locator('.compared caption', { hasText: 'only placed variants' }).waitFor();

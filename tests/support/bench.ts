@@ -129,9 +129,11 @@ async function openEdition(sql: Bench['sql'], slug: string, methods: string[], r
     JSON.stringify(rules),
   ]);
   await sql(
-    `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on) VALUES ($1, $2, 'e', $3, 'open', '2026-01-01', '2026-12-31')`,
+    `WITH planned AS (INSERT INTO edition (id, slug, name, state, opens_on, closes_on) VALUES ($1, $2, 'e', 'planned', '2026-01-01', '2026-12-31'))
+     INSERT INTO division (id, edition_id, position, materials, constructions, scheme_id) VALUES (gen_random_uuid(), $1, 0, '{}', '{}', $3)`,
     [edition, slug, scheme],
   );
+  await sql(`UPDATE edition SET state = 'open' WHERE id = $1`, [edition]);
   await sql(`INSERT INTO entry (id, edition_id, variant_id) SELECT gen_random_uuid(), $1, id FROM variant WHERE slug = ANY($2)`, [
     edition,
     [VARIANT.slug, OTHER_VARIANT.slug],

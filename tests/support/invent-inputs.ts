@@ -1,6 +1,6 @@
 /** Inputs of a release invented from a number: a small house with its testers, rigs, spools and readings. Nothing is fetched, nothing is stored. */
-import type { EditionEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
-import { schemeRules } from '../../api/contract/endpoints/editions.js';
+import type { ComparedEvidence, EditionEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
+import { schemeRules } from '../../api/contract/endpoints/schemes.js';
 import { parseQuantity } from '../../api/measurement/units/parse-quantity.js';
 import type { VariantName } from '../../api/contract/documents/release-documents.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
@@ -31,12 +31,12 @@ export function sizeBy(seed: number): InventedSize {
 }
 
 /** The same number and size give the same inputs. */
-export function inventInputs(seed: number, size: InventedSize = sizeBy(seed)): ReleaseInputs {
+export function inventInputs(seed: number, size: InventedSize = sizeBy(seed)): ReleaseInputs & { readonly evidence: ComparedEvidence } {
   const draws = new Draws(seed * 7919 + 1);
   const variants = inventVariants(size.variants).toSorted((one, other) => (one.slug < other.slug ? -1 : 1));
   const submissions = variants.flatMap((variant, index) => submissionsOf(variant, index, size, draws));
   const rules = schemeRules.parse({ ...SCHEME.rules, combine: draws.pick(COMBINING), tieBreak: draws.pick(['none', 'mostFirsts']) });
-  const edition: EditionEvidence['edition'] = {
+  const edition: ComparedEvidence['edition'] = {
     slug: '2026',
     name: 'Winter 2026',
     opensOn: '2025-10-01',

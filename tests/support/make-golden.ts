@@ -1,6 +1,6 @@
 /**
  * `node --import @swc-node/register/esm-register tests/support/make-golden.ts <folder>`: three releases that are kept as written, a
- * first, its correction, and the year after. Made anew only for a new format, in a folder of its own.
+ * first, its correction, and the year after, which is divided. Made anew only for a new format, in a folder of its own.
  */
 import { join } from 'node:path';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
@@ -54,14 +54,34 @@ const corrected: ReleaseInputs = {
 };
 const correctedDigest = sha256(await writeRelease(join(folder, '2026-2'), corrected));
 
-const { edition } = first.evidence;
+const { scheme, ...edition } = first.evidence.edition;
+const slugs = first.variants.map(({ slug }) => slug);
+const takes = { materials: [], constructions: [] };
 await writeRelease(join(folder, '2027-1'), {
   ...first,
   publishedAt: '2027-03-01T09:00:00.000Z',
   previousDigest: correctedDigest,
   evidence: {
     ...first.evidence,
-    edition: { ...edition, slug: '2027', name: 'Winter 2027', opensOn: '2026-10-01', closesOn: '2027-02-15', previous: '2026' },
+    edition: {
+      ...edition,
+      slug: '2027',
+      name: 'Winter 2027',
+      opensOn: '2026-10-01',
+      closesOn: '2027-02-15',
+      previous: '2026',
+      divisions: [
+        { slug: 'braided', name: 'Braided', takes, scheme, variants: slugs.slice(0, 3), overruled: [] },
+        {
+          slug: 'solid',
+          name: 'Solid',
+          takes,
+          scheme,
+          variants: slugs.slice(3),
+          overruled: [{ variant: slugs.at(-1)!, reason: 'Sold as braid, and made of one strand.' }],
+        },
+      ],
+    },
   },
   earlier: [earlierEdition(computeRelease(corrected), correctedDigest)],
 });

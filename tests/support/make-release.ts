@@ -1,6 +1,7 @@
 import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import { FORMAT_VERSION } from '../../api/contract/documents/release-documents.js';
 import { CSV_COLUMNS } from '../../api/submissions/intake/csv-columns.js';
 import type {
   EditionDocument,
@@ -107,7 +108,7 @@ function filesOf(season: Season, revision: number, correctedYear: number, note: 
     ['documents/round-robins.json', json({ ...headingOf(season, revision), items: inventedRoundRobins() })],
     ['documents/withdrawn.json', json({ ...headingOf(season, revision), items: [] })],
     ['verify.mjs', '// verifies\n'],
-    ['bundle.json', json({ formatVersion: 2, edition: String(season.year), revision })],
+    ['bundle.json', json({ formatVersion: FORMAT_VERSION, edition: String(season.year), revision })],
     ...Object.entries(csvOf(season)),
   ]);
 }
@@ -123,7 +124,7 @@ async function writeRelease(
   const files = filesOf(season, revision, correctedYear, note);
   const { edition, publishedAt } = headingOf(season, revision);
   const manifest: Manifest = {
-    formatVersion: 2,
+    formatVersion: FORMAT_VERSION,
     edition: edition.slug,
     revision,
     publishedAt,

@@ -1,12 +1,13 @@
-import { schemeRules } from '../../api/contract/endpoints/editions.js';
+import { schemeRules } from '../../api/contract/endpoints/schemes.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
+import type { ComparedEvidence } from '../../api/reckoning/evidence/edition-evidence.js';
 import type { SubmissionEvidence } from '../../api/reckoning/evidence/submission-evidence.js';
 
 /** What each variant keeps with the second knot against the first, in turn: enough to rank them otherwise. */
 const AGAINST_THE_FIRST = [1.5, 0.9, 1.2, 1.05, 0.8];
 
 /** The same inputs with a second knot, a method and a category of its own. */
-export function withTwoKnots(inputs: ReleaseInputs): ReleaseInputs {
+export function withTwoKnots<Inputs extends ReleaseInputs & { readonly evidence: ComparedEvidence }>(inputs: Inputs): Inputs {
   const { evidence, methods } = inputs;
   const { edition, submissions } = evidence;
   const { rules } = edition.scheme;

@@ -2,11 +2,13 @@
 import { z } from 'zod';
 
 /** Of the documents and the inputs that they are computed from; raised when a program of before could not read them. */
-export const FORMAT_VERSION = 2;
+export const FORMAT_VERSION = 3;
 
 export const formatVersion = z
-  .literal([1, FORMAT_VERSION])
-  .describe('Version of this document format; since 2 methods state their series and quantities are named by them');
+  .literal([1, 2, FORMAT_VERSION])
+  .describe(
+    'Version of this document format; since 2 methods state their series and quantities are named by them, since 3 an edition may have divisions',
+  );
 
 export const decimal = z
   .string()

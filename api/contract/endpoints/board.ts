@@ -19,6 +19,8 @@ export const boardResponse = z.strictObject({
         .array(z.strictObject({ category: slug, specimens: z.int(), submissions: z.int(), testers: z.int(), rigs: z.int() }))
         .describe('What is there in each category'),
       exclusion: exclusionRequest.omit({ variant: true }).nullable(),
+      division: slug.optional().describe('Division that it is in; none where there is one, and none while that is not settled'),
+      overruled: z.string().optional().describe('Why an editor put it there, whatever the rule says'),
     }),
   ),
 });

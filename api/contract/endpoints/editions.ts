@@ -1,113 +1,60 @@
 import { z } from 'zod';
 import { amendmentSchema } from '../amendment.js';
+import { divisionRuleSchema, isTaken } from '../division.js';
 
 export const slug = z
   .string()
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Use lower-case letters, digits and single hyphens')
   .describe('Readable identifier; never changes');
-const words = z.string().trim().min(1).max(2000);
+export const words = z.string().trim().min(1).max(2000);
 const version = z.int().describe('Number in the ETag');
 
-/** What can be ranked, in the order in which it is listed. */
-export const QUANTITIES = [
-  'breakingForce',
-  'diameter',
-  'outOfRoundness',
-  'linearDensity',
-  'apparentStress',
-  'retention',
-  'strengthHonesty',
-] as const;
-export type QuantityKind = (typeof QUANTITIES)[number];
-
-/** Unit that each is computed in. */
-const UNIT_OF: Readonly<Record<QuantityKind, string>> = {
-  breakingForce: 'N',
-  diameter: 'mm',
-  outOfRoundness: '%',
-  linearDensity: 'tex',
-  apparentStress: 'MPa',
-  retention: '%',
-  strengthHonesty: '%',
-};
-
-const schemeCategory = z.strictObject({
-  code: slug,
-  name: words.describe('Name on the page'),
-  quantity: z.enum(QUANTITIES).describe('Quantity that is ranked'),
-  method: slug.describe('Method whose readings are ranked'),
-  series: slug.describe('Code of its series: the treated one of a retention, the force of a stress or an honesty'),
-  section: z
-    .strictObject({ method: slug.describe('Method that measures the diameter'), series: slug.describe('Code of its series') })
-    .nullable()
-    .default(null)
-    .describe('Diameters that a stress is taken over; null of every other quantity'),
-  unit: z.string().describe('SI unit'),
-  places: z.int().min(0).max(6).describe('Decimal places of the published value'),
-  tradeUnit: z.string().nullable().describe('Trade unit'),
-  tradePlaces: z.int().min(0).max(6).nullable().describe('Decimal places in the trade unit'),
-  direction: z.enum(['more', 'less']).describe('Whether more or less is better'),
-  weight: z
-    .string()
-    .regex(/^\d+(\.\d+)?$/, 'Expected a decimal number with a point, e.g. "0.25"')
-    .describe('Weight, a decimal'),
-  conditions: words.describe('Conditions that define the category'),
-  minimum: z
-    .strictObject({
-      specimens: z.int().min(1).max(1000).describe('Valid specimens'),
-      testers: z.int().min(1).max(100).describe('Testers'),
-      rigs: z.int().min(1).max(100).describe('Rigs'),
-    })
-    .default({ specimens: 1, testers: 1, rigs: 1 })
-    .describe('Least evidence of a result that counts'),
-});
-
-export const schemeRules = z
-  .strictObject({
-    combine: z
-      .enum(['sumOfPlaces', 'weightedSumOfPlaces', 'meanStandardScore', 'pairwiseWins'])
-      .describe('How category results become a score'),
-    countPlaces: z.enum(['beforeExclusions', 'afterExclusions']).describe('When category places are counted'),
-    tieBreak: z.enum(['none', 'mostFirsts']).describe('Tie-break'),
-    categories: z.array(schemeCategory).min(1).describe('Categories in order'),
-  })
-  .describe('Rules of the scheme');
-
-/** Rules that can be followed; what is on record was held against the rules of its day. */
-const soundRules = schemeRules.superRefine(({ categories }, context) => {
-  categories.forEach(({ code, quantity, section, unit }, index) => {
-    const refuse = (field: string, message: string) => {
-      context.addIssue({ code: 'custom', path: ['categories', index, field], message });
-    };
-    if (categories.findIndex((other) => other.code === code) < index)
-      refuse('code', `Category "${code}" is there twice; give each its own code.`);
-    if ((quantity === 'apparentStress') !== (section !== null))
-      refuse('section', 'A stress names the method and series of the diameters that it is taken over; no other quantity does.');
-    if (unit !== UNIT_OF[quantity]) refuse('unit', `Found "${unit}", expected ${UNIT_OF[quantity]}: ${quantity} is computed in it.`);
-  });
-});
-
-export const schemeRequest = z.strictObject({ slug, number: z.int().min(1), name: words, words, rules: soundRules });
-export const schemeResponse = z.strictObject({ slug, number: z.int(), name: z.string(), words: z.string(), rules: schemeRules });
-export const schemesResponse = z.strictObject({ items: z.array(schemeResponse), nextCursor: z.string().nullable() });
-
 const numbered = z.strictObject({ slug, number: z.int().min(1) });
+const plannedDivision = z.strictObject({
+  slug: slug
+    .refine((name) => !isTaken(name), { message: 'An edition has something else at this address; take another name' })
+    .describe('Its part of addresses; a season that goes on with a division calls it the same'),
+  name: words.describe('Name on the page'),
+  takes: divisionRuleSchema,
+  scheme: numbered.describe('Scheme that it is ranked by'),
+});
 const editionFields = {
   name: words,
-  scheme: numbered,
+  scheme: numbered.optional().describe('Scheme, of an edition in which everything is compared with everything'),
+  divisions: z
+    .array(plannedDivision)
+    .min(2)
+    .max(50)
+    .refine((divisions) => new Set(divisions.map((division) => division.slug)).size === divisions.length, {
+      message: 'Two divisions have the same slug; give each its own',
+    })
+    .optional()
+    .describe('Instead of a scheme: what may be compared, each by itself, in the order in which they are shown'),
   opensOn: z.iso.date(),
   closesOn: z.iso.date(),
   previous: slug.nullable().describe('Edition that movement is told against'),
   methods: z.array(numbered).min(1).max(100).describe('Method versions to pin'),
 };
+interface Ranked {
+  readonly scheme?: unknown;
+  readonly divisions?: unknown;
+}
+const rankedOnce = ({ scheme, divisions }: Ranked) => scheme === undefined || divisions === undefined;
+const RANKED_TWICE = { message: 'Found a scheme and divisions; a division has its own scheme. Send one of the two.', path: ['divisions'] };
 export const editionRequest = z
   .strictObject({ slug, ...editionFields })
+  .refine(({ scheme, divisions }) => scheme !== undefined || divisions !== undefined, {
+    message: 'Nothing to rank by; send a scheme, or divisions that each have one',
+    path: ['scheme'],
+  })
+  .refine(rankedOnce, RANKED_TWICE)
   .refine((edition) => edition.closesOn >= edition.opensOn, { message: 'The edition closes before it opens', path: ['closesOn'] });
 
 export const editionChange = z
   .strictObject(editionFields)
   .partial()
+  .refine(rankedOnce, RANKED_TWICE)
   .refine((change) => Object.keys(change).length > 0, { message: 'Nothing to change; send at least one field.' });
 
 const variants = z.array(slug).min(1).max(2000);
@@ -129,11 +76,18 @@ export const exclusionRequest = z.strictObject({
   effect: z.enum(['closedUp', 'shownUnplaced']).describe('Whether the others move up'),
 });
 
+export const overrulingRequest = z.strictObject({
+  variant: slug.describe('Entry'),
+  division: slug.describe('Division that it goes into, whatever the rule says'),
+  reason: words.describe('Why, in words that readers see'),
+});
+
 export const editionResponse = z.strictObject({
   slug,
   name: z.string(),
   state: z.enum(['planned', 'open', 'closed', 'published']),
-  scheme: z.strictObject({ slug, number: z.int() }),
+  scheme: numbered.optional().describe('Scheme; none of an edition with several divisions, which each have one'),
+  divisions: z.array(plannedDivision).optional().describe('What is compared by itself; none where everything is compared with everything'),
   opensOn: z.iso.date(),
   closesOn: z.iso.date(),
   previous: slug.nullable(),
@@ -156,11 +110,10 @@ export const commitmentsResponse = z.strictObject({
   nextCursor: z.string().nullable(),
 });
 
-export type SchemeRules = z.infer<typeof schemeRules>;
-export type SchemeCategory = SchemeRules['categories'][number];
-export type SchemeRequest = z.infer<typeof schemeRequest>;
 export type EditionRequest = z.infer<typeof editionRequest>;
 export type EntriesRequest = z.infer<typeof entriesRequest>;
 export type ExclusionRequest = z.infer<typeof exclusionRequest>;
+export type OverrulingRequest = z.infer<typeof overrulingRequest>;
+export type PlannedDivision = z.infer<typeof plannedDivision>;
 export type EditionChange = z.infer<typeof editionChange>;
 export type AmendmentRequest = z.infer<typeof amendmentRequest>;

@@ -8,6 +8,7 @@ const percent = z.string().describe('Percent, a decimal');
 
 export const planQuery = z.strictObject({
   category: slug.describe('Category of the scheme'),
+  division: slug.optional().describe('Division whose scheme it is; needed where there are several'),
   difference: z.coerce.number().min(0.1).max(100).default(5).describe('Difference between two entries that is to be told [%]'),
 });
 export type PlanQuery = z.infer<typeof planQuery>;

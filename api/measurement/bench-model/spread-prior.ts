@@ -55,15 +55,20 @@ export function widthOfNone(reproducibility: number | null, cause: Cause): numbe
   return (chanceOfNone / (1 - chanceOfNone)) * priorScale(reproducibility, cause) * HALF_T_MASS;
 }
 
+/** Density of ln s² where what is told is of other days or people and says nothing: even over a factor of seven either way in s, as likely as not. */
+const DENSITY_WHERE_OFF = 1 / 8;
+
 /**
  * Log density of a set of spreads before the season is looked at.
  *
- * Formula: Σ −5/2·ln(1 + (σ/A)²/4) − Σ told ½d(ln σ² + s²/σ²): half-t of four degrees of freedom times the likelihood of s² with d degrees each
+ * Formula: Σ −5/2·ln(1 + (σ/A)²/4) + Σ told ln(√(h/2π)·(r·e^(1 − r))^h + ⅛), h = d/2, r = s²/σ²: half-t of four degrees of freedom times the density of ln s² with d degrees each (Stirling's
+ * constant), mixed with an even one, so that what the season contradicts gives way to it
  * @param spreads σ [1]
  * @param series the reproducibility that gives A, and told standard deviations s [1] with degrees of freedom d
- * @returns log density but for a constant; −∞ where what is told excludes a spread
+ * @returns log density but for a constant
  * @throws nothing
  * @see GELMAN-2006
+ * @see SCHMIDLI-2014
  * @example logPrior({ rig: 0, tester: 0, submission: 0 }, { reproducibility: 0.01, told: [] }) // 0
  */
 export function logPrior(spreads: Spreads, { reproducibility, told }: Pick<BenchSeries, 'reproducibility' | 'told'>): number {
@@ -71,9 +76,14 @@ export function logPrior(spreads: Spreads, { reproducibility, told }: Pick<Bench
   for (const cause of CAUSES)
     sum -= ((PRIOR_DEGREES + 1) / 2) * Math.log1p((spreads[cause] / priorScale(reproducibility, cause)) ** 2 / PRIOR_DEGREES);
   for (const { cause, relativeSd, degreesOfFreedom } of told) {
-    const variance = spreads[cause] ** 2;
-    if (variance === 0 && relativeSd > 0) return -Infinity;
-    if (variance > 0) sum -= (degreesOfFreedom / 2) * (Math.log(variance) + relativeSd ** 2 / variance);
+    const half = degreesOfFreedom / 2;
+    sum += Math.log(Math.sqrt(half / (2 * Math.PI)) * likelihoodOf(spreads[cause] ** 2, relativeSd ** 2) ** half + DENSITY_WHERE_OFF);
   }
   return sum;
+}
+
+/** r·e^(1 − r) of what was found against what is: 1 where they are the same, also where both are none. */
+function likelihoodOf(variance: number, told: number): number {
+  if (variance === 0) return told === 0 ? 1 : 0;
+  return (told / variance) * Math.exp(1 - told / variance);
 }

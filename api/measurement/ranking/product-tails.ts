@@ -65,7 +65,7 @@ export function productTails(evidence: readonly ModelEvidence[], series: ModelSe
 export function productErrors(
   evidence: readonly ModelEvidence[],
   series: ModelSeries,
-  drawn: ReadonlyMap<string, Float64Array>,
+  drawn: ReadonlyMap<string, Float32Array>,
   draws: number,
 ): Float64Array {
   const n = evidence.length;

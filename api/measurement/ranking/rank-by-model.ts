@@ -1,8 +1,7 @@
-import { drawSeries } from '../bench-model/draw-series.js';
 import { MeasurementError } from '../errors.js';
 import { randomStream } from '../random/random-stream.js';
-import type { RandomStream } from '../random/random-stream.js';
 import { seedFromDigest } from '../random/seed-from-digest.js';
+import { drawEverySeries, forgetDrawn } from './drawn-series.js';
 import { drawPlaces } from './draw-places.js';
 import type { ModelEvidence, ModelSeries } from './model-evidence.js';
 import type { ModelRanking, ModelRankingInput, ModelTable } from './model-ranking.js';
@@ -45,14 +44,15 @@ export function rankByModel(input: ModelRankingInput): ModelRanking {
     entries: [...input.entries].sort((a, b) => (a.id < b.id ? -1 : 1)),
     categories: [...input.categories].sort((a, b) => (a.code < b.code ? -1 : 1)),
   };
-  const drawn = drawAll(input.series, draws, random);
+  const drawn = drawEverySeries(input.series, draws, random);
   const table = pointTable(ordered);
   const standings = standOnce(table);
   const rankedIds = standings.ranked.map((i) => table.entries[i]!.id);
-  const ranked = ordered.categories.map((category) => ({
-    code: category.code,
-    ...rankOne(category, ordered, { drawn, draws, level, rankedIds }),
-  }));
+  const ranked = ordered.categories.map((category, at) => {
+    const one = { code: category.code, ...rankOne(category, ordered, { drawn, draws, level, rankedIds }) };
+    forgetDrawn(drawn, ordered.categories.slice(at + 1), ordered.entries);
+    return one;
+  });
   const forOverall = ranked.flatMap((one) => one.forOverall ?? []);
   const isPlaced = forOverall.length === ranked.length;
   return {
@@ -64,17 +64,8 @@ export function rankByModel(input: ModelRankingInput): ModelRanking {
   };
 }
 
-function drawAll(series: ModelSeries, draws: number, random: RandomStream): Map<string, Float64Array> {
-  const drawn = new Map<string, Float64Array>();
-  for (const key of Object.keys(series).sort()) {
-    const fit = series[key]!;
-    if (fit.kind === 'fitted') drawn.set(key, drawSeries(fit, draws, random));
-  }
-  return drawn;
-}
-
 interface Drawing {
-  readonly drawn: ReadonlyMap<string, Float64Array>;
+  readonly drawn: ReadonlyMap<string, Float32Array>;
   readonly draws: number;
   readonly level: number;
   readonly rankedIds: readonly string[];

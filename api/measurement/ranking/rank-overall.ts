@@ -43,7 +43,7 @@ export function rankOverall(
   const found = categories.map((category) => category.found);
   const places = schemePlaces(schemeScores(found, m, rules.combine), found, m, rules.tieBreak);
   const settled = categories.map((category) => category.settled);
-  const errors = turnedAboutMean(schemeScores(settled, m, rules.combine), m);
+  const errors = turnAboutMean(schemeScores(settled, m, rules.combine), m);
   const goodness = standings.scores.map((score) => -score);
   return tableCertainty({
     hasPairs: true,
@@ -58,16 +58,16 @@ export function rankOverall(
   });
 }
 
-function turnedAboutMean(scores: Float64Array, m: number): Float64Array {
+/** Turns scores into deviations of which more is better, in their place. */
+function turnAboutMean(scores: Float64Array, m: number): Float64Array {
   const draws = scores.length / m;
-  const errors = new Float64Array(scores.length);
   for (let i = 0; i < m; i++) {
     let sum = 0;
     for (let at = i; at < scores.length; at += m) sum += scores[at]!;
     const mean = sum / draws;
-    for (let at = i; at < scores.length; at += m) errors[at] = mean - scores[at]!;
+    for (let at = i; at < scores.length; at += m) scores[at] = mean - scores[at]!;
   }
-  return errors;
+  return scores;
 }
 
 function rootMeanSquareDifferences(errors: Float64Array, m: number): Float64Array {

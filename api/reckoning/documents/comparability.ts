@@ -1,4 +1,4 @@
-import type { SchemeCategory } from '../../contract/endpoints/editions.js';
+import type { SchemeCategory } from '../../contract/endpoints/schemes.js';
 import { keyOf } from '../results/quantity.js';
 import type { Category } from '../../contract/documents/release-documents.js';
 import type { ReleaseContext } from './release-context.js';

@@ -2,29 +2,39 @@
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { canonicalJson } from '../canonical-json.js';
 import type { EditionContext, ReleaseContext } from './release-context.js';
-import type { DivisionEvidence } from '../evidence/edition-evidence.js';
+import type { ComparedEvidence } from '../evidence/edition-evidence.js';
 import type { EarlierEdition } from '../release-inputs.js';
 import { certaintyOf } from '../standings/certainty.js';
 import { standingsOf } from '../standings/compute-edition.js';
-import type { ComputedResults } from '../standings/compute-edition.js';
+import type { EditionResults } from '../results/results.js';
 
 /** Ranks what may be compared: one context for an edition with one division, else one a division, in the order of the editor. */
 export function compare(context: EditionContext): ReleaseContext[] {
-  const { divisions } = context.evidence.edition;
-  if (!divisions) return [ranked(context, seededBy(context))];
+  const { edition } = context.evidence;
+  if (!edition.divisions) return [ranked(context, { ...context.evidence, edition }, context.computed, {})];
+  const { divisions, scheme: _, ...whole } = edition;
   return divisions.map((division) => {
-    const own = { ...within(context, division), division };
-    return ranked(own, { ...seededBy(context), scheme: division.scheme.rules, division: division.slug });
+    const own = new Set(division.variants);
+    const entries = whole.entries.filter(({ variant }) => own.has(variant));
+    const evidence = {
+      ...context.evidence,
+      edition: { ...whole, scheme: division.scheme, entries },
+      submissions: context.evidence.submissions.filter(({ variant }) => own.has(variant)),
+    };
+    const earlier = context.earlier.map((one) => earlierWithin(one, division.slug, own));
+    return { ...ranked({ ...context, earlier }, evidence, within(context.computed, own), { division: division.slug }), division };
   });
 }
 
-function ranked<C extends EditionContext>(context: C, seed: object): C & ReleaseContext {
-  const computed = { ...context.computed, standings: standingsOf(context.computed) };
-  return { ...context, computed, certainty: certaintyOf(computed, sha256(canonicalJson(seed))) };
+/** @param seed goes into the seed of the draws beside the readings and the scheme */
+function ranked(context: EditionContext, evidence: ComparedEvidence, results: EditionResults, seed: object): ReleaseContext {
+  const compared = { ...results, ...evidence };
+  const computed = { ...compared, standings: standingsOf(compared) };
+  return { ...context, evidence, computed, certainty: certaintyOf(computed, sha256(canonicalJson({ ...seededBy(evidence), ...seed }))) };
 }
 
 /** What the draws are seeded by: every counted reading by its submission, and the scheme. Nobody can choose it without changing a reading. */
-const seededBy = ({ evidence: { edition, submissions } }: EditionContext) => ({
+const seededBy = ({ edition, submissions }: ComparedEvidence) => ({
   edition: edition.slug,
   scheme: edition.scheme.rules,
   submissions: submissions.map(({ reference, specimens }) => ({
@@ -33,23 +43,12 @@ const seededBy = ({ evidence: { edition, submissions } }: EditionContext) => ({
   })),
 });
 
-/** What a division sees: its own entries and their evidence under its own scheme, with results fitted over the whole edition. */
-function within(context: EditionContext, { slug, scheme, variants }: DivisionEvidence): EditionContext {
-  const own = new Set(variants);
-  const { divisions: _, ...whole } = context.evidence.edition;
-  const evidence = {
-    ...context.evidence,
-    edition: { ...whole, scheme, entries: whole.entries.filter(({ variant }) => own.has(variant)) },
-    submissions: context.evidence.submissions.filter(({ variant }) => own.has(variant)),
-  };
-  const computed: ComputedResults = {
-    ...context.computed,
-    ...evidence,
-    results: only(context.computed.results, own),
-    besideTable: new Map([...context.computed.besideTable].map(([key, tails]) => [key, only(tails, own)])),
-  };
-  return { ...context, evidence, computed, earlier: context.earlier.map((one) => earlierWithin(one, slug, own)) };
-}
+/** What a division sees of results that are fitted over the whole edition: those of its own entries. */
+const within = (results: EditionResults, own: ReadonlySet<string>): EditionResults => ({
+  ...results,
+  results: only(results.results, own),
+  besideTable: new Map([...results.besideTable].map(([key, tails]) => [key, only(tails, own)])),
+});
 
 const only = <T>(all: ReadonlyMap<string, T>, own: ReadonlySet<string>): ReadonlyMap<string, T> =>
   new Map([...all].filter(([variant]) => own.has(variant)));

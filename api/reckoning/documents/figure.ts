@@ -1,4 +1,4 @@
-import type { QuantityKind } from '../../contract/endpoints/editions.js';
+import type { QuantityKind } from '../../contract/endpoints/schemes.js';
 import { intervalOf } from '../results/estimate.js';
 import type { EditionQuantity } from '../results/quantity.js';
 import type { Result } from '../results/results.js';

@@ -3,7 +3,7 @@ import { computeEdition } from '../standings/compute-edition.js';
 import type { ComputedEdition, ComputedResults } from '../standings/compute-edition.js';
 import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { VariantName } from '../../contract/documents/release-documents.js';
-import type { DivisionEvidence } from '../evidence/edition-evidence.js';
+import type { ComparedEvidence, DivisionEvidence } from '../evidence/edition-evidence.js';
 import type { ReleaseInputs } from '../release-inputs.js';
 
 /** The inputs of a release with the results that follow from them. */
@@ -13,6 +13,7 @@ export interface EditionContext extends ReleaseInputs {
 
 /** What is compared: the edition itself, or one of its divisions, with the standings and how sure they are. */
 export interface ReleaseContext extends EditionContext {
+  readonly evidence: ComparedEvidence;
   readonly computed: ComputedEdition;
   readonly certainty: Certainty;
   /** Absent where the edition has one division. */

@@ -9,7 +9,7 @@ import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
 import type { Amendment } from '../../contract/amendment.js';
 import type { DivisionRule } from '../../contract/division.js';
-import type { SchemeRules } from '../../contract/endpoints/editions.js';
+import type { SchemeRules } from '../../contract/endpoints/schemes.js';
 import type { PinnedMethod } from '../results/quantity.js';
 
 export interface EntryEvidence {
@@ -37,8 +37,20 @@ export interface DivisionEvidence {
   readonly overruled: readonly { readonly variant: string; readonly reason: string }[];
 }
 
+/** What an edition is ranked by: everything under one scheme, or divisions each under its own, in the order of the editor. */
+type Compared = OneScheme | { readonly scheme?: undefined; readonly divisions: readonly DivisionEvidence[] };
+interface OneScheme {
+  readonly scheme: SchemeEvidence;
+  readonly divisions?: undefined;
+}
+
+/** The evidence of what is compared: of an edition with one division, or of one of several. */
+export interface ComparedEvidence extends EditionEvidence {
+  readonly edition: EditionEvidence['edition'] & OneScheme;
+}
+
 export interface EditionEvidence {
-  readonly edition: {
+  readonly edition: Compared & {
     readonly slug: string;
     readonly name: string;
     readonly opensOn: string;
@@ -50,10 +62,6 @@ export interface EditionEvidence {
     /** Slug of the edition before; null for the first. */
     readonly previous: string | null;
     readonly blindKeyDigest: string | null;
-    /** Of an edition with one division; with several each has its own, and this is that of the first. */
-    readonly scheme: SchemeEvidence;
-    /** In the order of the editor; absent where there is one, which shows nowhere. */
-    readonly divisions?: readonly DivisionEvidence[];
     /** Pinned versions with what they yield, by slug. */
     readonly methods: readonly PinnedMethod[];
     readonly entries: readonly EntryEvidence[];

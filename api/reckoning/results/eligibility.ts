@@ -1,5 +1,5 @@
 /** What an entry still needs to count in a category. Pure. */
-import type { SchemeCategory } from '../../contract/endpoints/editions.js';
+import type { SchemeCategory } from '../../contract/endpoints/schemes.js';
 import { keyOf } from './quantity.js';
 import type { QuantityNamed } from './quantity.js';
 import type { EditionResults } from './results.js';

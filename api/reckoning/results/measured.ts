@@ -6,7 +6,7 @@ import { fitSeries } from '../../measurement/bench-model/fit-series.js';
 import type { FittedSeries, ValuesOnly } from '../../measurement/bench-model/fit-series.js';
 import type { ModelEvidence } from '../../measurement/ranking/model-evidence.js';
 import { ratioVariance } from '../../measurement/uncertainty/ratio-variance.js';
-import type { QuantityKind } from '../../contract/endpoints/editions.js';
+import type { QuantityKind } from '../../contract/endpoints/schemes.js';
 import type { CauseEffects } from '../evidence/effects-evidence.js';
 import type { EditionQuantity } from './quantity.js';
 import type { EditionSeries, ResultSubmission } from './series.js';

@@ -1,8 +1,8 @@
 /** What can be computed from the series of methods, and what it is made of. Pure. */
 import { untreatedOf, isTreated } from '../../readings/method-series.js';
 import type { MethodSeries } from '../../contract/method-series.js';
-import { QUANTITIES } from '../../contract/endpoints/editions.js';
-import type { QuantityKind, SchemeCategory } from '../../contract/endpoints/editions.js';
+import { QUANTITIES } from '../../contract/endpoints/schemes.js';
+import type { QuantityKind, SchemeCategory } from '../../contract/endpoints/schemes.js';
 
 /** A version that an edition pinned, with what it yields. */
 export interface PinnedMethod {

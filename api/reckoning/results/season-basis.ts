@@ -5,7 +5,7 @@ import type { SeasonBasis, SeasonDesign } from '../../measurement/ranking/plan-s
 import { productTails } from '../../measurement/ranking/product-tails.js';
 import { settledValues } from '../../measurement/ranking/settled-values.js';
 import { median } from '../../measurement/summary/median.js';
-import type { SchemeCategory } from '../../contract/endpoints/editions.js';
+import type { SchemeCategory } from '../../contract/endpoints/schemes.js';
 import { shortfallsOf } from './eligibility.js';
 import { keyOf } from './quantity.js';
 import type { EditionResults } from './results.js';

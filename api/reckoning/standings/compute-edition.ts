@@ -7,7 +7,7 @@ import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import { figuresOfEvidence } from '../evidence/submission-evidence.js';
 import type { SubmissionEvidence } from '../evidence/submission-evidence.js';
 import type { InstrumentEvidence } from '../evidence/instrument-evidence.js';
-import type { EditionEvidence } from '../evidence/edition-evidence.js';
+import type { ComparedEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
 import { knownEffects } from '../rigs/known-effects.js';
 import { shortfallsOf } from '../results/eligibility.js';
 import { keyOf, quantitiesOf } from '../results/quantity.js';
@@ -16,10 +16,10 @@ import type { EditionResults } from '../results/results.js';
 import type { ResultSubmission } from '../results/series.js';
 
 /** The evidence of a whole edition with the results that follow. */
-export interface ComputedResults extends EditionEvidence, EditionResults {}
+export type ComputedResults = EditionEvidence & EditionResults;
 
 /** The same of what is compared, an edition with one division or a division, with its standings. */
-export interface ComputedEdition extends ComputedResults {
+export interface ComputedEdition extends ComparedEvidence, EditionResults {
   readonly standings: Standings;
 }
 
@@ -32,7 +32,7 @@ export function rigOf({ instruments }: Pick<SubmissionEvidence, 'instruments'>):
 }
 
 /** Computes the results of all entries, over all divisions: rigs and testers pull every kind of line. */
-export function computeEdition(evidence: EditionEvidence): ComputedResults {
+export function computeEdition<Evidence extends EditionEvidence>(evidence: Evidence): Evidence & EditionResults {
   const { edition, submissions, claims, instruments } = evidence;
   const claimedForceN = new Map(
     claims.filter(({ quantity }) => quantity === 'breakingForce').map(({ variant, valueSi }) => [variant, Number(valueSi)]),
@@ -82,7 +82,7 @@ function resolutionOf({ resolution }: InstrumentEvidence): number | null {
 }
 
 /** Standings of the entries under their scheme. */
-export function standingsOf({ edition: { scheme, entries }, results }: ComputedResults): Standings {
+export function standingsOf({ edition: { scheme, entries }, results }: ComparedEvidence & EditionResults): Standings {
   const { categories, combine, countPlaces, tieBreak } = scheme.rules;
   const valued = entries.map(({ variant, exclusion }) => ({
     id: variant,

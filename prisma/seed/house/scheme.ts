@@ -1,4 +1,4 @@
-import type { SchemeRequest } from '../../../api/contract/endpoints/editions.js';
+import type { SchemeRequest } from '../../../api/contract/endpoints/schemes.js';
 
 const shared = { direction: 'more', weight: '1', minimum: { specimens: 5, testers: 1, rigs: 1 } } as const;
 const share = { ...shared, section: null, unit: '%', places: 1, tradeUnit: null, tradePlaces: null } as const;

@@ -31,7 +31,7 @@ export const EXCLUSIONS = [
   },
   {
     season: '2026',
-    variant: 'lanternweft-0-28',
+    variant: 'lanternweft-0-25',
     reasonCode: 'notObtainable',
     effect: 'shownUnplaced',
     words:

@@ -77,14 +77,18 @@ test('draws have the moments that the pairs are judged by', () => {
   }
 });
 
-test('what is told enters beside what the season shows, and neither replaces the other', () => {
-  const spreadOf = (series: BenchSeries): number => spreadsOf(fitted(series)).find(({ cause }) => cause === 'submission')!.relativeSd;
-  const alone = spreadOf(seriesOf(noisy(0.03)));
-  const told = spreadOf(seriesOf(noisy(0.03), { told: [{ cause: 'submission', relativeSd: 0.005, degreesOfFreedom: 6 }] }));
-  const surer = spreadOf(seriesOf(noisy(0.03), { told: [{ cause: 'submission', relativeSd: 0.005, degreesOfFreedom: 60 }] }));
-  expect(told).toBeLessThan(alone);
-  expect(surer).toBeLessThan(told);
-  expect(surer).toBeGreaterThan(0.005);
+test('what is told enters beside what the season shows, and gives way where that contradicts it', () => {
+  const spreadWith = (relativeSd: number, degreesOfFreedom: number): number =>
+    spreadsOf(fitted(seriesOf(noisy(0.03), { told: [{ cause: 'submission', relativeSd, degreesOfFreedom }] }))).find(
+      ({ cause }) => cause === 'submission',
+    )!.relativeSd;
+  const alone = spreadsOf(fitted(seriesOf(noisy(0.03)))).find(({ cause }) => cause === 'submission')!.relativeSd;
+  const near = 0.7 * alone;
+  expect(spreadWith(near, 6)).toBeLessThan(alone);
+  expect(spreadWith(near, 60)).toBeLessThan(spreadWith(near, 6));
+  expect(spreadWith(near, 60)).toBeGreaterThan(near);
+  // Ten times smaller, and sure of it: of other days, it seems. Also that there is none at all.
+  for (const far of [alone / 10, 0]) expect(Math.abs(spreadWith(far, 60) / alone - 1)).toBeLessThan(0.02);
 });
 
 test('one submission each: a floor from what the method states, values only where nothing is known', () => {

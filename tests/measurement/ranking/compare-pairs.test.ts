@@ -1,30 +1,12 @@
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { tDeviate } from '../../../api/measurement/random/t-deviate.js';
 import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
 import { couldBeFirst } from '../../../api/measurement/ranking/could-be-first.js';
 import { largestScoreQuantile } from '../../../api/measurement/ranking/largest-scores.js';
 import { normalScore, studentOfScore } from '../../../api/measurement/ranking/normal-score.js';
+import { independent } from './ranking-fixtures.js';
 
-const DRAWS = 40_000;
 const all = (n: number, value: number): Float64Array => Float64Array.from({ length: n * n }, (_, at) => (at % (n + 1) === 0 ? 0 : value));
-
-/** Independent means, each with its own standard error and Student's t; differences by Welch. */
-function independent(goodness: readonly number[], errors: readonly number[], degrees: readonly number[], seed = 1) {
-  const n = goodness.length;
-  const random = randomStream([seed, 2, 3, 4]);
-  const drawn = new Float64Array(DRAWS * n);
-  for (let at = 0; at < drawn.length; at++) drawn[at] = errors[at % n]! * tDeviate(random, degrees[at % n]!);
-  const [s, v] = [new Float64Array(n * n), new Float64Array(n * n)];
-  for (let i = 0; i < n; i++)
-    for (let j = 0; j < n; j++) {
-      if (i === j) continue;
-      const [a, b] = [errors[i]! ** 2, errors[j]! ** 2];
-      s[i * n + j] = Math.sqrt(a + b);
-      v[i * n + j] = (a + b) ** 2 / (a ** 2 / degrees[i]! + b ** 2 / degrees[j]!);
-    }
-  return { goodness: Float64Array.from(goodness), errors: drawn, differenceUncertainty: s, degreesOfFreedom: v };
-}
 
 function plainQuantile(errors: Float64Array, precision: Float64Array, degrees: Float64Array, n: number, level: number): number {
   const largest = Array.from({ length: errors.length / n }, (_, draw) => {
@@ -66,7 +48,7 @@ test.each([
 
 // Studentized range of 6 groups, ν = ∞: q(0.95) = 4.030, over √2 (table in any textbook; R: qtukey(.95, 6, Inf)/sqrt(2) = 2.8497).
 test('with equal normal errors the first critical value is that of Tukey’s test', () => {
-  const table = independent([0, 0, 0, 0, 0, 0], [1, 1, 1, 1, 1, 1], new Array<number>(6).fill(Infinity));
+  const table = independent([0, 0, 0, 0, 0, 0], [1, 1, 1, 1, 1, 1]);
   expect(comparePairs(table, 0.95).firstCritical!).toBeCloseTo(2.85, 1);
 });
 
@@ -100,18 +82,18 @@ test('a pair’s joint probability is that of Games and Howell', () => {
 });
 
 test('step-down tells more apart than one step: pairs told apart leave with their reverse', () => {
-  const far = independent([60, 50, 0, 0], [1, 1, 1, 1], new Array<number>(4).fill(Infinity));
+  const far = independent([60, 50, 0, 0], [1, 1, 1, 1]);
   const { firstCritical, criticalValue } = comparePairs(far, 0.95);
   // One pair is left, in both directions: the two-sided 95 % point.
   expect(criticalValue!).toBeCloseTo(1.96, 1);
   expect(firstCritical!).toBeGreaterThan(2.5);
-  const between = independent([60, 50, 2.2 * Math.SQRT2, 0], [1, 1, 1, 1], new Array<number>(4).fill(Infinity));
+  const between = independent([60, 50, 2.2 * Math.SQRT2, 0], [1, 1, 1, 1]);
   expect(comparePairs(between, 0.95).isAhead[2 * 4 + 3]).toBe(1);
 });
 
 test('one entry with hardly any degrees of freedom does not decide for the others', () => {
   const goodness = [0, 0, 0, 0, 0, 0, 5.2, 0];
-  const calm = comparePairs(independent(goodness, new Array<number>(8).fill(1), new Array<number>(8).fill(Infinity)), 0.95);
+  const calm = comparePairs(independent(goodness, new Array<number>(8).fill(1)), 0.95);
   const wild = comparePairs(independent(goodness, new Array<number>(8).fill(1), [3, ...new Array<number>(7).fill(Infinity)]), 0.95);
   expect(Math.abs(wild.firstCritical! - calm.firstCritical!)).toBeLessThan(0.2);
   for (const other of [1, 2, 3, 4, 5, 7]) expect(wild.isAhead[6 * 8 + other]).toBe(1);
@@ -134,19 +116,29 @@ test('pairs without uncertainty are told apart by any difference, and equal ones
 });
 
 /**
- * Multiple comparisons with the best (Hsu 1984) use Dunnett's one-sided points; with equal known variances (correlation ½) at 95 %
- * Dunnett 1955, table 1a, ν = ∞: 2.06 for 3 others, 2.16 for 4, 2.42 for 9 (R by integration: 2.062, 2.160, 2.417).
+ * Multiple comparisons with the best (Hsu 1984) use Dunnett's one-sided points; with equal known variances (correlation ½), by integration of Φ(x + c√2)^k φ(x) (checked against Dunnett 1955,
+ * table 1a, ν = ∞: 2.06, 2.16 and 2.42 at 95 %). A tenth of the error rate goes into the first step, so that 95.5 % are left.
  */
 test.each([
-  [3, 2.062],
-  [4, 2.16],
-  [9, 2.417],
-])('among %d others an entry could be first up to Dunnett’s %d', (others, critical) => {
-  const setAt = (deficit: number): number => {
-    const goodness = [deficit * Math.SQRT2, 0, ...new Array<number>(others - 1).fill(-9)];
-    const table = independent(goodness, new Array<number>(others + 1).fill(1), new Array<number>(others + 1).fill(Infinity));
-    return couldBeFirst(table, comparePairs(table, 0.95), 0.95)[1]!;
-  };
-  expect(setAt(critical - 0.04)).toBe(1);
-  expect(setAt(critical + 0.04)).toBe(0);
+  [3, 2.108],
+  [4, 2.205],
+  [9, 2.46],
+])('among %d others beside it an entry could be first up to Dunnett’s %d', (others, critical) => {
+  expect(setAt(critical - 0.05, others, 0)).toBe(1);
+  expect(setAt(critical + 0.05, others, 0)).toBe(0);
 });
+
+/** Romano, Shaikh & Wolf 2014: who is surely behind does not raise what an entry is judged by; one rival is left: Φ⁻¹(0.955) = 1.695. */
+test('an entry is judged by those that could rival it alone', () => {
+  expect(setAt(1.695 - 0.05, 9, -9)).toBe(1);
+  expect(setAt(1.695 + 0.05, 9, -9)).toBe(0);
+  // One that may well be as good as itself still counts.
+  expect(setAt(2.2, 9, -1)).toBe(1);
+});
+
+/** Whether an entry could be first that one other leads by a score, among others that stand so far from it. */
+function setAt(deficit: number, others: number, rest: number): number {
+  const goodness = [deficit * Math.SQRT2, 0, ...new Array<number>(others - 1).fill(rest)];
+  const table = independent(goodness, new Array<number>(others + 1).fill(1));
+  return couldBeFirst(table, comparePairs(table, 0.95), 0.95)[1]!;
+}

@@ -1,8 +1,7 @@
-import { rankWithUncertainty } from '../support/former-ranking/rank-with-uncertainty.js';
-import { inputOf, known } from './ranking-fixtures.js';
+import { inputOf, known, rankKnown } from './ranking-fixtures.js';
 
 const column = (values: readonly number[]) => values.map((value) => known(value, 0.1));
-const sensitivity = (...args: Parameters<typeof inputOf>) => rankWithUncertainty(inputOf(...args)).sensitivity;
+const sensitivity = (...args: Parameters<typeof inputOf>) => rankKnown(inputOf(...args)).sensitivity;
 
 // Places: a 1 2 3, b 1 2 3, c 3 1 2
 const columns = { a: column([9, 8, 7]), b: column([9, 8, 7]), c: column([1, 3, 2]) };
@@ -21,7 +20,7 @@ test('each category left out: who is first then, and which pairs turn round', ()
 test('a pair that turns round without a category is named, the one that is then ahead first', () => {
   // Weighted: c counts so much that it decides
   const input = inputOf(columns, { combine: 'weightedSumOfPlaces' });
-  const { leftOut } = rankWithUncertainty({
+  const { leftOut } = rankKnown({
     ...input,
     categories: input.categories.map((category) => ({ ...category, weight: category.code === 'c' ? '5' : '1' })),
   }).sensitivity;
@@ -116,7 +115,7 @@ describe('weights', () => {
       { a: column([9, 6, 8, 7]), b: column([9, 8, 7, 6]), c: column([1, 9, 2, 3]) },
       { combine: 'weightedSumOfPlaces' },
     );
-    const weighted = rankWithUncertainty({
+    const weighted = rankKnown({
       ...input,
       categories: input.categories.map((category, c) => ({ ...category, weight: ['1', '8', '1'][c]! })),
     });

@@ -1,27 +1,19 @@
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
-import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { seedFromDigest } from '../../../api/measurement/random/seed-from-digest.js';
 import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
-import { differenceUncertainties, drawErrors } from '../support/former-ranking/draw-errors.js';
+import { competitionPlaces } from '../../../api/measurement/ranking/competition-places.js';
 import { chanceAhead, drawPlaces } from '../../../api/measurement/ranking/draw-places.js';
 import { overallScores } from '../../../api/measurement/ranking/overall-scores.js';
 import { placeSets } from '../../../api/measurement/ranking/place-sets.js';
-import { rankWithUncertainty } from '../support/former-ranking/rank-with-uncertainty.js';
 import { named, referenceCases } from '../support/reference-cases.js';
-import { DIGEST, idOf, inputOf, known } from './ranking-fixtures.js';
+import { independent } from './ranking-fixtures.js';
 
 const ranking = referenceCases('ranking');
 const DRAWS = 40_000;
 const within = (p: number): number => 4 * Math.sqrt((p * (1 - p)) / DRAWS) + 1e-4;
 
 function drawn(mu: readonly number[], sd: readonly number[]) {
-  const errors = drawErrors(
-    mu.map((value, i) => known(value, sd[i]!)),
-    new Map(),
-    DRAWS,
-    randomStream(seedFromDigest(DIGEST)),
-  );
-  return drawPlaces(Float64Array.from(mu), errors);
+  const { goodness, errors } = independent(mu, sd);
+  return drawPlaces(goodness, errors);
 }
 
 /** Share of the draws in which each entry has each place. */
@@ -75,10 +67,10 @@ test(named(ranking['K04-borda']!), () => {
 
 describe(named(ranking['K09-csranks-pisa']!), () => {
   const { inputs, expected } = ranking['K09-csranks-pisa']!;
-  const result = rankWithUncertainty(inputOf({ maths: inputs.estimate.map((value: number, i: number) => known(value, inputs.se[i])) }));
-  const rows = (inputs.names as string[]).map((_, i) => result.categories['maths']!.rows.find(({ id }) => id === idOf(i))!);
+  const places = competitionPlaces(inputs.estimate.map(String), 'more');
+  const rows = placeSets(comparePairs(independent(inputs.estimate, inputs.se), 0.95).isAhead, places);
 
-  test('places', () => expect(rows.map(({ place }) => place)).toEqual(expected.rank));
+  test('places', () => expect(places).toEqual(expected.rank));
 
   test('simultaneous place intervals, within one place', () => {
     rows.forEach(({ low, high }, i) => {
@@ -99,8 +91,8 @@ test(named(ranking['K10-bonferroni-rank-sets']!), () => {
   const z = normalQuantile(1 - inputs.alpha / (n * (n - 1)));
   expect(Math.abs(z / expected.z - 1)).toBeLessThanOrEqual(1e-9);
   // With one draw of z standard deviations per pair in place of the drawn quantile, max-t becomes Bonferroni.
-  const evidence = inputs.estimate.map((value: number, i: number) => known(value, inputs.se[i]));
-  const s = differenceUncertainties(evidence, {});
+  const table = independent(inputs.estimate, inputs.se);
+  const s = table.differenceUncertainty;
   const isAhead = new Uint8Array(n * n);
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) if (i !== j && (inputs.estimate[i] - inputs.estimate[j]) / s[i * n + j]! > z) isAhead[i * n + j] = 1;
@@ -109,16 +101,7 @@ test(named(ranking['K10-bonferroni-rank-sets']!), () => {
   expect(sets.map(({ low }) => low)).toEqual(expected.L);
   expect(sets.map(({ high }) => high)).toEqual(expected.U);
   // Max-t draws are never wider than Bonferroni.
-  const errors = drawErrors(evidence, new Map(), DRAWS, randomStream(seedFromDigest(DIGEST)));
-  const comparison = comparePairs(
-    {
-      goodness: Float64Array.from(inputs.estimate),
-      errors,
-      differenceUncertainty: s,
-      degreesOfFreedom: new Float64Array(s.length).fill(Infinity),
-    },
-    0.95,
-  );
+  const comparison = comparePairs(table, 0.95);
   expect(comparison.criticalValue).toBeLessThan(z + 0.03);
   placeSets(comparison.isAhead, [1, 2, 3, 4, 5, 6]).forEach(({ low, high }, i) => {
     expect(low).toBeGreaterThanOrEqual(expected.L[i]);

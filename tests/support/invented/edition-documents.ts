@@ -1,3 +1,4 @@
+import { FORMAT_VERSION } from '../../../api/contract/documents/release-documents.js';
 import type { CatalogueDocument, Category, CategoryDocument, EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import { inventedChecks } from './invented-methods.js';
 import { inventedCategories } from './measure-edition.js';
@@ -9,7 +10,7 @@ export type Heading = Pick<EditionDocument, 'formatVersion' | 'house' | 'isDemo'
 export function headingOf(season: Season, revision: number): Heading {
   const { year } = season;
   return {
-    formatVersion: 2,
+    formatVersion: FORMAT_VERSION,
     house: 'North Quay Line Trials',
     isDemo: true,
     edition: { slug: String(year), name: `Winter ${year}`, openedOn: `${year - 1}-10-01`, closedOn: `${year}-02-15` },

@@ -1,3 +1,4 @@
+import { FORMAT_VERSION } from '../../../api/contract/documents/release-documents.js';
 import type { CheckDocument, MethodDocument } from '../../../api/contract/documents/release-documents.js';
 
 const CAUTIONS = [
@@ -13,7 +14,7 @@ const treated = (code: string, kind: 'knot' | 'abrasion', name: string, words: s
 ];
 
 const straightPull: MethodDocument = {
-  formatVersion: 2,
+  formatVersion: FORMAT_VERSION,
   slug: 'straight-pull',
   name: 'Straight pull',
   number: 1,

@@ -123,6 +123,16 @@ export type Scheme = Prisma.SchemeModel
  */
 export type Edition = Prisma.EditionModel
 /**
+ * Model Division
+ * What may be compared within an edition; one alone has neither name nor rule. Fixed when the edition opens.
+ */
+export type Division = Prisma.DivisionModel
+/**
+ * Model Overruling
+ * Why an editor put an entry into a division whatever the rule says.
+ */
+export type Overruling = Prisma.OverrulingModel
+/**
  * Model EditionAmendment
  * What an open edition took besides, with the reason. Append-only.
  */

@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { boardResponse } from '../../../../api/contract/endpoints/board.js';
-import type { SchemeCategory } from '../../../../api/contract/endpoints/editions.js';
+import type { SchemeCategory } from '../../../../api/contract/endpoints/schemes.js';
 
 interface Props {
   readonly board: z.infer<typeof boardResponse>;

@@ -1,5 +1,6 @@
 import { z } from 'zod';
-import { schemesResponse, type editionResponse } from '../../../../api/contract/endpoints/editions.js';
+import { type editionResponse } from '../../../../api/contract/endpoints/editions.js';
+import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
 import { methodsResponse } from '../../../../api/contract/endpoints/methods.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
@@ -52,7 +53,7 @@ export const editionFields = ({ schemes, methods }: Choices, others: readonly st
     label: 'Scheme',
     kind: 'choice',
     options: schemes.map((scheme) => [versioned(scheme), `${scheme.name}, version ${scheme.number}`] as const),
-    ...(current && { value: versioned(current.scheme) }),
+    ...(current?.scheme && { value: versioned(current.scheme) }),
   },
   { name: 'opensOn', label: 'Opens on', kind: 'date', ...(current && { value: current.opensOn }) },
   { name: 'closesOn', label: 'Closes on', kind: 'date', ...(current && { value: current.closesOn }) },

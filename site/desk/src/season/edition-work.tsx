@@ -1,7 +1,8 @@
 import { useState } from 'preact/hooks';
 import type { z } from 'zod';
 import { boardResponse } from '../../../../api/contract/endpoints/board.js';
-import { editionResponse, schemesResponse } from '../../../../api/contract/endpoints/editions.js';
+import { editionResponse } from '../../../../api/contract/endpoints/editions.js';
+import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
 import type { Obstacle } from '../../../../api/contract/obstacle.js';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
@@ -39,7 +40,8 @@ export function EditionWork({ edition, others, onMoved }: Props) {
     return {
       board,
       categories:
-        schemes.items.find((one) => one.slug === edition.scheme.slug && one.number === edition.scheme.number)?.rules.categories ?? [],
+        schemes.items.find(({ slug: of, number }) => of === edition.scheme?.slug && number === edition.scheme.number)?.rules.categories ??
+        [],
     };
   }, [slug, version]);
   const entered = work.answer?.board.entries.map(({ variant }) => variant) ?? [];

@@ -1,4 +1,5 @@
-import { editionRequest, editionResponse, schemeRequest, schemeResponse } from '../../../../api/contract/endpoints/editions.js';
+import { editionRequest, editionResponse } from '../../../../api/contract/endpoints/editions.js';
+import { schemeRequest, schemeResponse } from '../../../../api/contract/endpoints/schemes.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';

@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import type { SchemeCategory } from '../../../../api/contract/endpoints/editions.js';
+import type { SchemeCategory } from '../../../../api/contract/endpoints/schemes.js';
 import { planQuery, planResponse } from '../../../../api/contract/endpoints/planning.js';
 import type { Plan } from '../../../../api/contract/endpoints/planning.js';
 import { ask } from '../http/ask.js';

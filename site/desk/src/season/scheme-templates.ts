@@ -1,4 +1,4 @@
-import type { SchemeCategory, SchemeRequest } from '../../../../api/contract/endpoints/editions.js';
+import type { SchemeCategory, SchemeRequest } from '../../../../api/contract/endpoints/schemes.js';
 
 const share = {
   section: null,

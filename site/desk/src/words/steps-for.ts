@@ -1,7 +1,8 @@
 /** What each role has done and has to do next, from what is on record. */
 import { accountsResponse } from '../../../../api/contract/endpoints/accounts.js';
 import { controlLinesResponse, rigsResponse } from '../../../../api/contract/endpoints/control-pulls.js';
-import { schemesResponse, workingEditionsResponse } from '../../../../api/contract/endpoints/editions.js';
+import { workingEditionsResponse } from '../../../../api/contract/endpoints/editions.js';
+import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
 import { instrumentsResponse } from '../../../../api/contract/endpoints/instruments.js';
 import { methodsResponse } from '../../../../api/contract/endpoints/methods.js';
 import { queriesResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';

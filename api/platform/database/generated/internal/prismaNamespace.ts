@@ -418,6 +418,8 @@ export const ModelName = {
   ControlPullStrike: 'ControlPullStrike',
   Scheme: 'Scheme',
   Edition: 'Edition',
+  Division: 'Division',
+  Overruling: 'Overruling',
   EditionAmendment: 'EditionAmendment',
   EditionPreview: 'EditionPreview',
   EditionMethod: 'EditionMethod',
@@ -471,7 +473,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "photo" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -2026,6 +2028,154 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.EditionCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.EditionCountAggregateOutputType> | number
+        }
+      }
+    }
+    Division: {
+      payload: Prisma.$DivisionPayload<ExtArgs>
+      fields: Prisma.DivisionFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.DivisionFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.DivisionFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>
+        }
+        findFirst: {
+          args: Prisma.DivisionFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.DivisionFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>
+        }
+        findMany: {
+          args: Prisma.DivisionFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>[]
+        }
+        create: {
+          args: Prisma.DivisionCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>
+        }
+        createMany: {
+          args: Prisma.DivisionCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.DivisionCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>[]
+        }
+        delete: {
+          args: Prisma.DivisionDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>
+        }
+        update: {
+          args: Prisma.DivisionUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>
+        }
+        deleteMany: {
+          args: Prisma.DivisionDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.DivisionUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.DivisionUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>[]
+        }
+        upsert: {
+          args: Prisma.DivisionUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DivisionPayload>
+        }
+        aggregate: {
+          args: Prisma.DivisionAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateDivision>
+        }
+        groupBy: {
+          args: Prisma.DivisionGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.DivisionGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.DivisionCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.DivisionCountAggregateOutputType> | number
+        }
+      }
+    }
+    Overruling: {
+      payload: Prisma.$OverrulingPayload<ExtArgs>
+      fields: Prisma.OverrulingFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.OverrulingFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.OverrulingFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>
+        }
+        findFirst: {
+          args: Prisma.OverrulingFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.OverrulingFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>
+        }
+        findMany: {
+          args: Prisma.OverrulingFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>[]
+        }
+        create: {
+          args: Prisma.OverrulingCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>
+        }
+        createMany: {
+          args: Prisma.OverrulingCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.OverrulingCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>[]
+        }
+        delete: {
+          args: Prisma.OverrulingDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>
+        }
+        update: {
+          args: Prisma.OverrulingUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>
+        }
+        deleteMany: {
+          args: Prisma.OverrulingDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.OverrulingUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.OverrulingUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>[]
+        }
+        upsert: {
+          args: Prisma.OverrulingUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$OverrulingPayload>
+        }
+        aggregate: {
+          args: Prisma.OverrulingAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateOverruling>
+        }
+        groupBy: {
+          args: Prisma.OverrulingGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.OverrulingGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.OverrulingCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.OverrulingCountAggregateOutputType> | number
         }
       }
     }
@@ -4884,6 +5034,7 @@ export const AccountScalarFieldEnum = {
   id: 'id',
   email: 'email',
   displayName: 'displayName',
+  nameAsSeen: 'nameAsSeen',
   passwordHash: 'passwordHash',
   roles: 'roles',
   isDisabled: 'isDisabled',
@@ -5150,7 +5301,6 @@ export const EditionScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
-  schemeId: 'schemeId',
   state: 'state',
   opensOn: 'opensOn',
   closesOn: 'closesOn',
@@ -5165,6 +5315,31 @@ export const EditionScalarFieldEnum = {
 } as const
 
 export type EditionScalarFieldEnum = (typeof EditionScalarFieldEnum)[keyof typeof EditionScalarFieldEnum]
+
+
+export const DivisionScalarFieldEnum = {
+  id: 'id',
+  editionId: 'editionId',
+  position: 'position',
+  slug: 'slug',
+  name: 'name',
+  materials: 'materials',
+  constructions: 'constructions',
+  schemeId: 'schemeId'
+} as const
+
+export type DivisionScalarFieldEnum = (typeof DivisionScalarFieldEnum)[keyof typeof DivisionScalarFieldEnum]
+
+
+export const OverrulingScalarFieldEnum = {
+  entryId: 'entryId',
+  divisionId: 'divisionId',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type OverrulingScalarFieldEnum = (typeof OverrulingScalarFieldEnum)[keyof typeof OverrulingScalarFieldEnum]
 
 
 export const EditionAmendmentScalarFieldEnum = {
@@ -5979,6 +6154,8 @@ export type GlobalOmitConfig = {
   controlPullStrike?: Prisma.ControlPullStrikeOmit
   scheme?: Prisma.SchemeOmit
   edition?: Prisma.EditionOmit
+  division?: Prisma.DivisionOmit
+  overruling?: Prisma.OverrulingOmit
   editionAmendment?: Prisma.EditionAmendmentOmit
   editionPreview?: Prisma.EditionPreviewOmit
   editionMethod?: Prisma.EditionMethodOmit

@@ -72,6 +72,8 @@ export const ModelName = {
   ControlPullStrike: 'ControlPullStrike',
   Scheme: 'Scheme',
   Edition: 'Edition',
+  Division: 'Division',
+  Overruling: 'Overruling',
   EditionAmendment: 'EditionAmendment',
   EditionPreview: 'EditionPreview',
   EditionMethod: 'EditionMethod',
@@ -132,6 +134,7 @@ export const AccountScalarFieldEnum = {
   id: 'id',
   email: 'email',
   displayName: 'displayName',
+  nameAsSeen: 'nameAsSeen',
   passwordHash: 'passwordHash',
   roles: 'roles',
   isDisabled: 'isDisabled',
@@ -398,7 +401,6 @@ export const EditionScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
-  schemeId: 'schemeId',
   state: 'state',
   opensOn: 'opensOn',
   closesOn: 'closesOn',
@@ -413,6 +415,31 @@ export const EditionScalarFieldEnum = {
 } as const
 
 export type EditionScalarFieldEnum = (typeof EditionScalarFieldEnum)[keyof typeof EditionScalarFieldEnum]
+
+
+export const DivisionScalarFieldEnum = {
+  id: 'id',
+  editionId: 'editionId',
+  position: 'position',
+  slug: 'slug',
+  name: 'name',
+  materials: 'materials',
+  constructions: 'constructions',
+  schemeId: 'schemeId'
+} as const
+
+export type DivisionScalarFieldEnum = (typeof DivisionScalarFieldEnum)[keyof typeof DivisionScalarFieldEnum]
+
+
+export const OverrulingScalarFieldEnum = {
+  entryId: 'entryId',
+  divisionId: 'divisionId',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type OverrulingScalarFieldEnum = (typeof OverrulingScalarFieldEnum)[keyof typeof OverrulingScalarFieldEnum]
 
 
 export const EditionAmendmentScalarFieldEnum = {

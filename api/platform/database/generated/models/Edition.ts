@@ -42,7 +42,6 @@ export type EditionMinAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
-  schemeId: string | null
   state: string | null
   opensOn: Date | null
   closesOn: Date | null
@@ -59,7 +58,6 @@ export type EditionMaxAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
-  schemeId: string | null
   state: string | null
   opensOn: Date | null
   closesOn: Date | null
@@ -76,7 +74,6 @@ export type EditionCountAggregateOutputType = {
   id: number
   slug: number
   name: number
-  schemeId: number
   state: number
   opensOn: number
   closesOn: number
@@ -108,7 +105,6 @@ export type EditionMinAggregateInputType = {
   id?: true
   slug?: true
   name?: true
-  schemeId?: true
   state?: true
   opensOn?: true
   closesOn?: true
@@ -125,7 +121,6 @@ export type EditionMaxAggregateInputType = {
   id?: true
   slug?: true
   name?: true
-  schemeId?: true
   state?: true
   opensOn?: true
   closesOn?: true
@@ -142,7 +137,6 @@ export type EditionCountAggregateInputType = {
   id?: true
   slug?: true
   name?: true
-  schemeId?: true
   state?: true
   opensOn?: true
   closesOn?: true
@@ -247,7 +241,6 @@ export type EditionGroupByOutputType = {
   id: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date
   closesOn: Date
@@ -288,7 +281,6 @@ export type EditionWhereInput = {
   id?: Prisma.UuidFilter<"Edition"> | string
   slug?: Prisma.StringFilter<"Edition"> | string
   name?: Prisma.StringFilter<"Edition"> | string
-  schemeId?: Prisma.UuidFilter<"Edition"> | string
   state?: Prisma.StringFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
@@ -300,9 +292,9 @@ export type EditionWhereInput = {
   checkSet?: Prisma.JsonNullableFilter<"Edition">
   submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
   version?: Prisma.IntFilter<"Edition"> | number
-  scheme?: Prisma.XOR<Prisma.SchemeScalarRelationFilter, Prisma.SchemeWhereInput>
   previous?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   next?: Prisma.EditionListRelationFilter
+  divisions?: Prisma.DivisionListRelationFilter
   methods?: Prisma.EditionMethodListRelationFilter
   entries?: Prisma.EntryListRelationFilter
   submissions?: Prisma.SubmissionListRelationFilter
@@ -318,7 +310,6 @@ export type EditionOrderByWithRelationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -330,9 +321,9 @@ export type EditionOrderByWithRelationInput = {
   checkSet?: Prisma.SortOrderInput | Prisma.SortOrder
   submissionsNumbered?: Prisma.SortOrder
   version?: Prisma.SortOrder
-  scheme?: Prisma.SchemeOrderByWithRelationInput
   previous?: Prisma.EditionOrderByWithRelationInput
   next?: Prisma.EditionOrderByRelationAggregateInput
+  divisions?: Prisma.DivisionOrderByRelationAggregateInput
   methods?: Prisma.EditionMethodOrderByRelationAggregateInput
   entries?: Prisma.EntryOrderByRelationAggregateInput
   submissions?: Prisma.SubmissionOrderByRelationAggregateInput
@@ -351,7 +342,6 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   OR?: Prisma.EditionWhereInput[]
   NOT?: Prisma.EditionWhereInput | Prisma.EditionWhereInput[]
   name?: Prisma.StringFilter<"Edition"> | string
-  schemeId?: Prisma.UuidFilter<"Edition"> | string
   state?: Prisma.StringFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
@@ -363,9 +353,9 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   checkSet?: Prisma.JsonNullableFilter<"Edition">
   submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
   version?: Prisma.IntFilter<"Edition"> | number
-  scheme?: Prisma.XOR<Prisma.SchemeScalarRelationFilter, Prisma.SchemeWhereInput>
   previous?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   next?: Prisma.EditionListRelationFilter
+  divisions?: Prisma.DivisionListRelationFilter
   methods?: Prisma.EditionMethodListRelationFilter
   entries?: Prisma.EntryListRelationFilter
   submissions?: Prisma.SubmissionListRelationFilter
@@ -381,7 +371,6 @@ export type EditionOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -407,7 +396,6 @@ export type EditionScalarWhereWithAggregatesInput = {
   id?: Prisma.UuidWithAggregatesFilter<"Edition"> | string
   slug?: Prisma.StringWithAggregatesFilter<"Edition"> | string
   name?: Prisma.StringWithAggregatesFilter<"Edition"> | string
-  schemeId?: Prisma.UuidWithAggregatesFilter<"Edition"> | string
   state?: Prisma.StringWithAggregatesFilter<"Edition"> | string
   opensOn?: Prisma.DateTimeWithAggregatesFilter<"Edition"> | Date | string
   closesOn?: Prisma.DateTimeWithAggregatesFilter<"Edition"> | Date | string
@@ -435,9 +423,9 @@ export type EditionCreateInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -453,7 +441,6 @@ export type EditionUncheckedCreateInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -466,6 +453,7 @@ export type EditionUncheckedCreateInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -491,9 +479,9 @@ export type EditionUpdateInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -509,7 +497,6 @@ export type EditionUncheckedUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -522,6 +509,7 @@ export type EditionUncheckedUpdateInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -537,7 +525,6 @@ export type EditionCreateManyInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -571,7 +558,6 @@ export type EditionUncheckedUpdateManyInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -590,6 +576,11 @@ export type EditionScalarRelationFilter = {
   isNot?: Prisma.EditionWhereInput
 }
 
+export type EditionNullableScalarRelationFilter = {
+  is?: Prisma.EditionWhereInput | null
+  isNot?: Prisma.EditionWhereInput | null
+}
+
 export type EditionListRelationFilter = {
   every?: Prisma.EditionWhereInput
   some?: Prisma.EditionWhereInput
@@ -600,16 +591,10 @@ export type EditionOrderByRelationAggregateInput = {
   _count?: Prisma.SortOrder
 }
 
-export type EditionNullableScalarRelationFilter = {
-  is?: Prisma.EditionWhereInput | null
-  isNot?: Prisma.EditionWhereInput | null
-}
-
 export type EditionCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -633,7 +618,6 @@ export type EditionMaxOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -650,7 +634,6 @@ export type EditionMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
-  schemeId?: Prisma.SortOrder
   state?: Prisma.SortOrder
   opensOn?: Prisma.SortOrder
   closesOn?: Prisma.SortOrder
@@ -681,48 +664,6 @@ export type EditionUpdateOneRequiredWithoutAssignmentsNestedInput = {
   upsert?: Prisma.EditionUpsertWithoutAssignmentsInput
   connect?: Prisma.EditionWhereUniqueInput
   update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.EditionUpdateWithoutAssignmentsInput>, Prisma.EditionUncheckedUpdateWithoutAssignmentsInput>
-}
-
-export type EditionCreateNestedManyWithoutSchemeInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-}
-
-export type EditionUncheckedCreateNestedManyWithoutSchemeInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-}
-
-export type EditionUpdateManyWithoutSchemeNestedInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  upsert?: Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  set?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  disconnect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  delete?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  update?: Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput[]
-  updateMany?: Prisma.EditionUpdateManyWithWhereWithoutSchemeInput | Prisma.EditionUpdateManyWithWhereWithoutSchemeInput[]
-  deleteMany?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
-}
-
-export type EditionUncheckedUpdateManyWithoutSchemeNestedInput = {
-  create?: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput> | Prisma.EditionCreateWithoutSchemeInput[] | Prisma.EditionUncheckedCreateWithoutSchemeInput[]
-  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSchemeInput | Prisma.EditionCreateOrConnectWithoutSchemeInput[]
-  upsert?: Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpsertWithWhereUniqueWithoutSchemeInput[]
-  createMany?: Prisma.EditionCreateManySchemeInputEnvelope
-  set?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  disconnect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  delete?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  connect?: Prisma.EditionWhereUniqueInput | Prisma.EditionWhereUniqueInput[]
-  update?: Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput | Prisma.EditionUpdateWithWhereUniqueWithoutSchemeInput[]
-  updateMany?: Prisma.EditionUpdateManyWithWhereWithoutSchemeInput | Prisma.EditionUpdateManyWithWhereWithoutSchemeInput[]
-  deleteMany?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
 }
 
 export type EditionCreateNestedOneWithoutNextInput = {
@@ -781,6 +722,20 @@ export type EditionUncheckedUpdateManyWithoutPreviousNestedInput = {
   update?: Prisma.EditionUpdateWithWhereUniqueWithoutPreviousInput | Prisma.EditionUpdateWithWhereUniqueWithoutPreviousInput[]
   updateMany?: Prisma.EditionUpdateManyWithWhereWithoutPreviousInput | Prisma.EditionUpdateManyWithWhereWithoutPreviousInput[]
   deleteMany?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
+}
+
+export type EditionCreateNestedOneWithoutDivisionsInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutDivisionsInput
+  connect?: Prisma.EditionWhereUniqueInput
+}
+
+export type EditionUpdateOneRequiredWithoutDivisionsNestedInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutDivisionsInput
+  upsert?: Prisma.EditionUpsertWithoutDivisionsInput
+  connect?: Prisma.EditionWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutDivisionsInput, Prisma.EditionUpdateWithoutDivisionsInput>, Prisma.EditionUncheckedUpdateWithoutDivisionsInput>
 }
 
 export type EditionCreateNestedOneWithoutAmendmentsInput = {
@@ -909,9 +864,9 @@ export type EditionCreateWithoutAssignmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -926,7 +881,6 @@ export type EditionUncheckedCreateWithoutAssignmentsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -939,6 +893,7 @@ export type EditionUncheckedCreateWithoutAssignmentsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -979,9 +934,9 @@ export type EditionUpdateWithoutAssignmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -996,7 +951,6 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1009,6 +963,7 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1017,107 +972,6 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionCreateWithoutSchemeInput = {
-  id?: string
-  slug: string
-  name: string
-  state: string
-  opensOn: Date | string
-  closesOn: Date | string
-  closedOn?: Date | string | null
-  blindKeyDigest?: string | null
-  blindKey?: string | null
-  checkSetVersion?: number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: number
-  version?: number
-  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
-  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
-  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
-  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
-  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
-  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
-  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
-  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
-  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
-  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
-  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
-}
-
-export type EditionUncheckedCreateWithoutSchemeInput = {
-  id?: string
-  slug: string
-  name: string
-  state: string
-  opensOn: Date | string
-  closesOn: Date | string
-  closedOn?: Date | string | null
-  previousId?: string | null
-  blindKeyDigest?: string | null
-  blindKey?: string | null
-  checkSetVersion?: number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: number
-  version?: number
-  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
-  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
-  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
-  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
-  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
-  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
-  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
-  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
-  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
-  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
-}
-
-export type EditionCreateOrConnectWithoutSchemeInput = {
-  where: Prisma.EditionWhereUniqueInput
-  create: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput>
-}
-
-export type EditionCreateManySchemeInputEnvelope = {
-  data: Prisma.EditionCreateManySchemeInput | Prisma.EditionCreateManySchemeInput[]
-  skipDuplicates?: boolean
-}
-
-export type EditionUpsertWithWhereUniqueWithoutSchemeInput = {
-  where: Prisma.EditionWhereUniqueInput
-  update: Prisma.XOR<Prisma.EditionUpdateWithoutSchemeInput, Prisma.EditionUncheckedUpdateWithoutSchemeInput>
-  create: Prisma.XOR<Prisma.EditionCreateWithoutSchemeInput, Prisma.EditionUncheckedCreateWithoutSchemeInput>
-}
-
-export type EditionUpdateWithWhereUniqueWithoutSchemeInput = {
-  where: Prisma.EditionWhereUniqueInput
-  data: Prisma.XOR<Prisma.EditionUpdateWithoutSchemeInput, Prisma.EditionUncheckedUpdateWithoutSchemeInput>
-}
-
-export type EditionUpdateManyWithWhereWithoutSchemeInput = {
-  where: Prisma.EditionScalarWhereInput
-  data: Prisma.XOR<Prisma.EditionUpdateManyMutationInput, Prisma.EditionUncheckedUpdateManyWithoutSchemeInput>
-}
-
-export type EditionScalarWhereInput = {
-  AND?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
-  OR?: Prisma.EditionScalarWhereInput[]
-  NOT?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
-  id?: Prisma.UuidFilter<"Edition"> | string
-  slug?: Prisma.StringFilter<"Edition"> | string
-  name?: Prisma.StringFilter<"Edition"> | string
-  schemeId?: Prisma.UuidFilter<"Edition"> | string
-  state?: Prisma.StringFilter<"Edition"> | string
-  opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
-  closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
-  closedOn?: Prisma.DateTimeNullableFilter<"Edition"> | Date | string | null
-  previousId?: Prisma.UuidNullableFilter<"Edition"> | string | null
-  blindKeyDigest?: Prisma.StringNullableFilter<"Edition"> | string | null
-  blindKey?: Prisma.StringNullableFilter<"Edition"> | string | null
-  checkSetVersion?: Prisma.IntNullableFilter<"Edition"> | number | null
-  checkSet?: Prisma.JsonNullableFilter<"Edition">
-  submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
-  version?: Prisma.IntFilter<"Edition"> | number
 }
 
 export type EditionCreateWithoutNextInput = {
@@ -1134,8 +988,8 @@ export type EditionCreateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1151,7 +1005,6 @@ export type EditionUncheckedCreateWithoutNextInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1163,6 +1016,7 @@ export type EditionUncheckedCreateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1193,8 +1047,8 @@ export type EditionCreateWithoutPreviousInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1210,7 +1064,6 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1222,6 +1075,7 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1268,8 +1122,8 @@ export type EditionUpdateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1285,7 +1139,6 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1297,6 +1150,7 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1324,6 +1178,150 @@ export type EditionUpdateManyWithWhereWithoutPreviousInput = {
   data: Prisma.XOR<Prisma.EditionUpdateManyMutationInput, Prisma.EditionUncheckedUpdateManyWithoutPreviousInput>
 }
 
+export type EditionScalarWhereInput = {
+  AND?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
+  OR?: Prisma.EditionScalarWhereInput[]
+  NOT?: Prisma.EditionScalarWhereInput | Prisma.EditionScalarWhereInput[]
+  id?: Prisma.UuidFilter<"Edition"> | string
+  slug?: Prisma.StringFilter<"Edition"> | string
+  name?: Prisma.StringFilter<"Edition"> | string
+  state?: Prisma.StringFilter<"Edition"> | string
+  opensOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
+  closesOn?: Prisma.DateTimeFilter<"Edition"> | Date | string
+  closedOn?: Prisma.DateTimeNullableFilter<"Edition"> | Date | string | null
+  previousId?: Prisma.UuidNullableFilter<"Edition"> | string | null
+  blindKeyDigest?: Prisma.StringNullableFilter<"Edition"> | string | null
+  blindKey?: Prisma.StringNullableFilter<"Edition"> | string | null
+  checkSetVersion?: Prisma.IntNullableFilter<"Edition"> | number | null
+  checkSet?: Prisma.JsonNullableFilter<"Edition">
+  submissionsNumbered?: Prisma.IntFilter<"Edition"> | number
+  version?: Prisma.IntFilter<"Edition"> | number
+}
+
+export type EditionCreateWithoutDivisionsInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+}
+
+export type EditionUncheckedCreateWithoutDivisionsInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  previousId?: string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+}
+
+export type EditionCreateOrConnectWithoutDivisionsInput = {
+  where: Prisma.EditionWhereUniqueInput
+  create: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+}
+
+export type EditionUpsertWithoutDivisionsInput = {
+  update: Prisma.XOR<Prisma.EditionUpdateWithoutDivisionsInput, Prisma.EditionUncheckedUpdateWithoutDivisionsInput>
+  create: Prisma.XOR<Prisma.EditionCreateWithoutDivisionsInput, Prisma.EditionUncheckedCreateWithoutDivisionsInput>
+  where?: Prisma.EditionWhereInput
+}
+
+export type EditionUpdateToOneWithWhereWithoutDivisionsInput = {
+  where?: Prisma.EditionWhereInput
+  data: Prisma.XOR<Prisma.EditionUpdateWithoutDivisionsInput, Prisma.EditionUncheckedUpdateWithoutDivisionsInput>
+}
+
+export type EditionUpdateWithoutDivisionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+}
+
+export type EditionUncheckedUpdateWithoutDivisionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+}
+
 export type EditionCreateWithoutAmendmentsInput = {
   id?: string
   slug: string
@@ -1338,9 +1336,9 @@ export type EditionCreateWithoutAmendmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1355,7 +1353,6 @@ export type EditionUncheckedCreateWithoutAmendmentsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1368,6 +1365,7 @@ export type EditionUncheckedCreateWithoutAmendmentsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1408,9 +1406,9 @@ export type EditionUpdateWithoutAmendmentsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1425,7 +1423,6 @@ export type EditionUncheckedUpdateWithoutAmendmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1438,6 +1435,7 @@ export type EditionUncheckedUpdateWithoutAmendmentsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1462,9 +1460,9 @@ export type EditionCreateWithoutPreviewsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1479,7 +1477,6 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1492,6 +1489,7 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1532,9 +1530,9 @@ export type EditionUpdateWithoutPreviewsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1549,7 +1547,6 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1562,6 +1559,7 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1586,9 +1584,9 @@ export type EditionCreateWithoutMethodsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
@@ -1603,7 +1601,6 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1616,6 +1613,7 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
@@ -1656,9 +1654,9 @@ export type EditionUpdateWithoutMethodsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
@@ -1673,7 +1671,6 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1686,6 +1683,7 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
@@ -1710,9 +1708,9 @@ export type EditionCreateWithoutEntriesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
@@ -1727,7 +1725,6 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1740,6 +1737,7 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
@@ -1780,9 +1778,9 @@ export type EditionUpdateWithoutEntriesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
@@ -1797,7 +1795,6 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1810,6 +1807,7 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
@@ -1834,9 +1832,9 @@ export type EditionCreateWithoutReleasesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1851,7 +1849,6 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1864,6 +1861,7 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -1904,9 +1902,9 @@ export type EditionUpdateWithoutReleasesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -1921,7 +1919,6 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -1934,6 +1931,7 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -1958,9 +1956,9 @@ export type EditionCreateWithoutChangesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -1975,7 +1973,6 @@ export type EditionUncheckedCreateWithoutChangesInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -1988,6 +1985,7 @@ export type EditionUncheckedCreateWithoutChangesInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -2028,9 +2026,9 @@ export type EditionUpdateWithoutChangesInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -2045,7 +2043,6 @@ export type EditionUncheckedUpdateWithoutChangesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2058,6 +2055,7 @@ export type EditionUncheckedUpdateWithoutChangesInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -2082,9 +2080,9 @@ export type EditionCreateWithoutRetestDrawInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
@@ -2099,7 +2097,6 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -2112,6 +2109,7 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
@@ -2152,9 +2150,9 @@ export type EditionUpdateWithoutRetestDrawInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -2169,7 +2167,6 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2182,6 +2179,7 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -2206,9 +2204,9 @@ export type EditionCreateWithoutSubmissionsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: number
   version?: number
-  scheme: Prisma.SchemeCreateNestedOneWithoutEditionsInput
   previous?: Prisma.EditionCreateNestedOneWithoutNextInput
   next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
@@ -2223,7 +2221,6 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -2236,6 +2233,7 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   submissionsNumbered?: number
   version?: number
   next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
   methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
   releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
@@ -2276,9 +2274,9 @@ export type EditionUpdateWithoutSubmissionsInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
@@ -2293,7 +2291,6 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2306,6 +2303,7 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
@@ -2314,101 +2312,12 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionCreateManySchemeInput = {
-  id?: string
-  slug: string
-  name: string
-  state: string
-  opensOn: Date | string
-  closesOn: Date | string
-  closedOn?: Date | string | null
-  previousId?: string | null
-  blindKeyDigest?: string | null
-  blindKey?: string | null
-  checkSetVersion?: number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: number
-  version?: number
-}
-
-export type EditionUpdateWithoutSchemeInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  state?: Prisma.StringFieldUpdateOperationsInput | string
-  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
-  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
-  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
-  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
-  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
-  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
-  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
-  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
-  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
-  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
-  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionUncheckedUpdateWithoutSchemeInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  state?: Prisma.StringFieldUpdateOperationsInput | string
-  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
-  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
-  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
-  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
-  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
-  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
-  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
-  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
-  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
-  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
-}
-
-export type EditionUncheckedUpdateManyWithoutSchemeInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  state?: Prisma.StringFieldUpdateOperationsInput | string
-  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
-  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
-  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
-  version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
 export type EditionCreateManyPreviousInput = {
   id?: string
   slug: string
   name: string
-  schemeId: string
   state: string
   opensOn: Date | string
   closesOn: Date | string
@@ -2435,8 +2344,8 @@ export type EditionUpdateWithoutPreviousInput = {
   checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
-  scheme?: Prisma.SchemeUpdateOneRequiredWithoutEditionsNestedInput
   next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
@@ -2452,7 +2361,6 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2464,6 +2372,7 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
   version?: Prisma.IntFieldUpdateOperationsInput | number
   next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
   methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
@@ -2479,7 +2388,6 @@ export type EditionUncheckedUpdateManyWithoutPreviousInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
-  schemeId?: Prisma.StringFieldUpdateOperationsInput | string
   state?: Prisma.StringFieldUpdateOperationsInput | string
   opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
@@ -2499,6 +2407,7 @@ export type EditionUncheckedUpdateManyWithoutPreviousInput = {
 
 export type EditionCountOutputType = {
   next: number
+  divisions: number
   methods: number
   entries: number
   submissions: number
@@ -2511,6 +2420,7 @@ export type EditionCountOutputType = {
 
 export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   next?: boolean | EditionCountOutputTypeCountNextArgs
+  divisions?: boolean | EditionCountOutputTypeCountDivisionsArgs
   methods?: boolean | EditionCountOutputTypeCountMethodsArgs
   entries?: boolean | EditionCountOutputTypeCountEntriesArgs
   submissions?: boolean | EditionCountOutputTypeCountSubmissionsArgs
@@ -2536,6 +2446,13 @@ export type EditionCountOutputTypeDefaultArgs<ExtArgs extends runtime.Types.Exte
  */
 export type EditionCountOutputTypeCountNextArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   where?: Prisma.EditionWhereInput
+}
+
+/**
+ * EditionCountOutputType without action
+ */
+export type EditionCountOutputTypeCountDivisionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.DivisionWhereInput
 }
 
 /**
@@ -2599,7 +2516,6 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2611,9 +2527,9 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   checkSet?: boolean
   submissionsNumbered?: boolean
   version?: boolean
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
   next?: boolean | Prisma.Edition$nextArgs<ExtArgs>
+  divisions?: boolean | Prisma.Edition$divisionsArgs<ExtArgs>
   methods?: boolean | Prisma.Edition$methodsArgs<ExtArgs>
   entries?: boolean | Prisma.Edition$entriesArgs<ExtArgs>
   submissions?: boolean | Prisma.Edition$submissionsArgs<ExtArgs>
@@ -2630,7 +2546,6 @@ export type EditionSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2642,7 +2557,6 @@ export type EditionSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   checkSet?: boolean
   submissionsNumbered?: boolean
   version?: boolean
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }, ExtArgs["result"]["edition"]>
 
@@ -2650,7 +2564,6 @@ export type EditionSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2662,7 +2575,6 @@ export type EditionSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   checkSet?: boolean
   submissionsNumbered?: boolean
   version?: boolean
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }, ExtArgs["result"]["edition"]>
 
@@ -2670,7 +2582,6 @@ export type EditionSelectScalar = {
   id?: boolean
   slug?: boolean
   name?: boolean
-  schemeId?: boolean
   state?: boolean
   opensOn?: boolean
   closesOn?: boolean
@@ -2684,11 +2595,11 @@ export type EditionSelectScalar = {
   version?: boolean
 }
 
-export type EditionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "schemeId" | "state" | "opensOn" | "closesOn" | "closedOn" | "previousId" | "blindKeyDigest" | "blindKey" | "checkSetVersion" | "checkSet" | "submissionsNumbered" | "version", ExtArgs["result"]["edition"]>
+export type EditionOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "state" | "opensOn" | "closesOn" | "closedOn" | "previousId" | "blindKeyDigest" | "blindKey" | "checkSetVersion" | "checkSet" | "submissionsNumbered" | "version", ExtArgs["result"]["edition"]>
 export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
   next?: boolean | Prisma.Edition$nextArgs<ExtArgs>
+  divisions?: boolean | Prisma.Edition$divisionsArgs<ExtArgs>
   methods?: boolean | Prisma.Edition$methodsArgs<ExtArgs>
   entries?: boolean | Prisma.Edition$entriesArgs<ExtArgs>
   submissions?: boolean | Prisma.Edition$submissionsArgs<ExtArgs>
@@ -2701,20 +2612,18 @@ export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type EditionIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }
 export type EditionIncludeUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  scheme?: boolean | Prisma.SchemeDefaultArgs<ExtArgs>
   previous?: boolean | Prisma.Edition$previousArgs<ExtArgs>
 }
 
 export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Edition"
   objects: {
-    scheme: Prisma.$SchemePayload<ExtArgs>
     previous: Prisma.$EditionPayload<ExtArgs> | null
     next: Prisma.$EditionPayload<ExtArgs>[]
+    divisions: Prisma.$DivisionPayload<ExtArgs>[]
     methods: Prisma.$EditionMethodPayload<ExtArgs>[]
     entries: Prisma.$EntryPayload<ExtArgs>[]
     submissions: Prisma.$SubmissionPayload<ExtArgs>[]
@@ -2729,7 +2638,6 @@ export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     id: string
     slug: string
     name: string
-    schemeId: string
     /**
      * planned, open, closed, published.
      */
@@ -3156,9 +3064,9 @@ readonly fields: EditionFieldRefs;
  */
 export interface Prisma__EditionClient<T, Null = never, ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs, GlobalOmitOptions = {}> extends Prisma.PrismaPromise<T> {
   readonly [Symbol.toStringTag]: "PrismaPromise"
-  scheme<T extends Prisma.SchemeDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.SchemeDefaultArgs<ExtArgs>>): Prisma.Prisma__SchemeClient<runtime.Types.Result.GetResult<Prisma.$SchemePayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   previous<T extends Prisma.Edition$previousArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$previousArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   next<T extends Prisma.Edition$nextArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$nextArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  divisions<T extends Prisma.Edition$divisionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$divisionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$DivisionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   methods<T extends Prisma.Edition$methodsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$methodsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionMethodPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   entries<T extends Prisma.Edition$entriesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$entriesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   submissions<T extends Prisma.Edition$submissionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$submissionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SubmissionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
@@ -3200,7 +3108,6 @@ export interface EditionFieldRefs {
   readonly id: Prisma.FieldRef<"Edition", 'String'>
   readonly slug: Prisma.FieldRef<"Edition", 'String'>
   readonly name: Prisma.FieldRef<"Edition", 'String'>
-  readonly schemeId: Prisma.FieldRef<"Edition", 'String'>
   readonly state: Prisma.FieldRef<"Edition", 'String'>
   readonly opensOn: Prisma.FieldRef<"Edition", 'DateTime'>
   readonly closesOn: Prisma.FieldRef<"Edition", 'DateTime'>
@@ -3653,6 +3560,30 @@ export type Edition$nextArgs<ExtArgs extends runtime.Types.Extensions.InternalAr
   take?: number
   skip?: number
   distinct?: Prisma.EditionScalarFieldEnum | Prisma.EditionScalarFieldEnum[]
+}
+
+/**
+ * Edition.divisions
+ */
+export type Edition$divisionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Division
+   */
+  select?: Prisma.DivisionSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Division
+   */
+  omit?: Prisma.DivisionOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.DivisionInclude<ExtArgs> | null
+  where?: Prisma.DivisionWhereInput
+  orderBy?: Prisma.DivisionOrderByWithRelationInput | Prisma.DivisionOrderByWithRelationInput[]
+  cursor?: Prisma.DivisionWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.DivisionScalarFieldEnum | Prisma.DivisionScalarFieldEnum[]
 }
 
 /**

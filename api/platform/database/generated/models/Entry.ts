@@ -211,6 +211,7 @@ export type EntryWhereInput = {
   edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
   variant?: Prisma.XOR<Prisma.VariantScalarRelationFilter, Prisma.VariantWhereInput>
   exclusion?: Prisma.XOR<Prisma.ExclusionNullableScalarRelationFilter, Prisma.ExclusionWhereInput> | null
+  overruling?: Prisma.XOR<Prisma.OverrulingNullableScalarRelationFilter, Prisma.OverrulingWhereInput> | null
 }
 
 export type EntryOrderByWithRelationInput = {
@@ -221,6 +222,7 @@ export type EntryOrderByWithRelationInput = {
   edition?: Prisma.EditionOrderByWithRelationInput
   variant?: Prisma.VariantOrderByWithRelationInput
   exclusion?: Prisma.ExclusionOrderByWithRelationInput
+  overruling?: Prisma.OverrulingOrderByWithRelationInput
 }
 
 export type EntryWhereUniqueInput = Prisma.AtLeast<{
@@ -235,6 +237,7 @@ export type EntryWhereUniqueInput = Prisma.AtLeast<{
   edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
   variant?: Prisma.XOR<Prisma.VariantScalarRelationFilter, Prisma.VariantWhereInput>
   exclusion?: Prisma.XOR<Prisma.ExclusionNullableScalarRelationFilter, Prisma.ExclusionWhereInput> | null
+  overruling?: Prisma.XOR<Prisma.OverrulingNullableScalarRelationFilter, Prisma.OverrulingWhereInput> | null
 }, "id" | "editionId_variantId">
 
 export type EntryOrderByWithAggregationInput = {
@@ -265,6 +268,7 @@ export type EntryCreateInput = {
   edition: Prisma.EditionCreateNestedOneWithoutEntriesInput
   variant: Prisma.VariantCreateNestedOneWithoutEntriesInput
   exclusion?: Prisma.ExclusionCreateNestedOneWithoutEntryInput
+  overruling?: Prisma.OverrulingCreateNestedOneWithoutEntryInput
 }
 
 export type EntryUncheckedCreateInput = {
@@ -273,6 +277,7 @@ export type EntryUncheckedCreateInput = {
   variantId: string
   version?: number
   exclusion?: Prisma.ExclusionUncheckedCreateNestedOneWithoutEntryInput
+  overruling?: Prisma.OverrulingUncheckedCreateNestedOneWithoutEntryInput
 }
 
 export type EntryUpdateInput = {
@@ -281,6 +286,7 @@ export type EntryUpdateInput = {
   edition?: Prisma.EditionUpdateOneRequiredWithoutEntriesNestedInput
   variant?: Prisma.VariantUpdateOneRequiredWithoutEntriesNestedInput
   exclusion?: Prisma.ExclusionUpdateOneWithoutEntryNestedInput
+  overruling?: Prisma.OverrulingUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryUncheckedUpdateInput = {
@@ -289,6 +295,7 @@ export type EntryUncheckedUpdateInput = {
   variantId?: Prisma.StringFieldUpdateOperationsInput | string
   version?: Prisma.IntFieldUpdateOperationsInput | number
   exclusion?: Prisma.ExclusionUncheckedUpdateOneWithoutEntryNestedInput
+  overruling?: Prisma.OverrulingUncheckedUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryCreateManyInput = {
@@ -318,6 +325,11 @@ export type EntryListRelationFilter = {
 
 export type EntryOrderByRelationAggregateInput = {
   _count?: Prisma.SortOrder
+}
+
+export type EntryScalarRelationFilter = {
+  is?: Prisma.EntryWhereInput
+  isNot?: Prisma.EntryWhereInput
 }
 
 export type EntryEditionIdVariantIdCompoundUniqueInput = {
@@ -352,11 +364,6 @@ export type EntryMinOrderByAggregateInput = {
 
 export type EntrySumOrderByAggregateInput = {
   version?: Prisma.SortOrder
-}
-
-export type EntryScalarRelationFilter = {
-  is?: Prisma.EntryWhereInput
-  isNot?: Prisma.EntryWhereInput
 }
 
 export type EntryCreateNestedManyWithoutVariantInput = {
@@ -443,6 +450,20 @@ export type EntryUncheckedUpdateManyWithoutEditionNestedInput = {
   deleteMany?: Prisma.EntryScalarWhereInput | Prisma.EntryScalarWhereInput[]
 }
 
+export type EntryCreateNestedOneWithoutOverrulingInput = {
+  create?: Prisma.XOR<Prisma.EntryCreateWithoutOverrulingInput, Prisma.EntryUncheckedCreateWithoutOverrulingInput>
+  connectOrCreate?: Prisma.EntryCreateOrConnectWithoutOverrulingInput
+  connect?: Prisma.EntryWhereUniqueInput
+}
+
+export type EntryUpdateOneRequiredWithoutOverrulingNestedInput = {
+  create?: Prisma.XOR<Prisma.EntryCreateWithoutOverrulingInput, Prisma.EntryUncheckedCreateWithoutOverrulingInput>
+  connectOrCreate?: Prisma.EntryCreateOrConnectWithoutOverrulingInput
+  upsert?: Prisma.EntryUpsertWithoutOverrulingInput
+  connect?: Prisma.EntryWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.EntryUpdateToOneWithWhereWithoutOverrulingInput, Prisma.EntryUpdateWithoutOverrulingInput>, Prisma.EntryUncheckedUpdateWithoutOverrulingInput>
+}
+
 export type EntryCreateNestedOneWithoutExclusionInput = {
   create?: Prisma.XOR<Prisma.EntryCreateWithoutExclusionInput, Prisma.EntryUncheckedCreateWithoutExclusionInput>
   connectOrCreate?: Prisma.EntryCreateOrConnectWithoutExclusionInput
@@ -462,6 +483,7 @@ export type EntryCreateWithoutVariantInput = {
   version?: number
   edition: Prisma.EditionCreateNestedOneWithoutEntriesInput
   exclusion?: Prisma.ExclusionCreateNestedOneWithoutEntryInput
+  overruling?: Prisma.OverrulingCreateNestedOneWithoutEntryInput
 }
 
 export type EntryUncheckedCreateWithoutVariantInput = {
@@ -469,6 +491,7 @@ export type EntryUncheckedCreateWithoutVariantInput = {
   editionId: string
   version?: number
   exclusion?: Prisma.ExclusionUncheckedCreateNestedOneWithoutEntryInput
+  overruling?: Prisma.OverrulingUncheckedCreateNestedOneWithoutEntryInput
 }
 
 export type EntryCreateOrConnectWithoutVariantInput = {
@@ -512,6 +535,7 @@ export type EntryCreateWithoutEditionInput = {
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutEntriesInput
   exclusion?: Prisma.ExclusionCreateNestedOneWithoutEntryInput
+  overruling?: Prisma.OverrulingCreateNestedOneWithoutEntryInput
 }
 
 export type EntryUncheckedCreateWithoutEditionInput = {
@@ -519,6 +543,7 @@ export type EntryUncheckedCreateWithoutEditionInput = {
   variantId: string
   version?: number
   exclusion?: Prisma.ExclusionUncheckedCreateNestedOneWithoutEntryInput
+  overruling?: Prisma.OverrulingUncheckedCreateNestedOneWithoutEntryInput
 }
 
 export type EntryCreateOrConnectWithoutEditionInput = {
@@ -547,11 +572,60 @@ export type EntryUpdateManyWithWhereWithoutEditionInput = {
   data: Prisma.XOR<Prisma.EntryUpdateManyMutationInput, Prisma.EntryUncheckedUpdateManyWithoutEditionInput>
 }
 
+export type EntryCreateWithoutOverrulingInput = {
+  id?: string
+  version?: number
+  edition: Prisma.EditionCreateNestedOneWithoutEntriesInput
+  variant: Prisma.VariantCreateNestedOneWithoutEntriesInput
+  exclusion?: Prisma.ExclusionCreateNestedOneWithoutEntryInput
+}
+
+export type EntryUncheckedCreateWithoutOverrulingInput = {
+  id?: string
+  editionId: string
+  variantId: string
+  version?: number
+  exclusion?: Prisma.ExclusionUncheckedCreateNestedOneWithoutEntryInput
+}
+
+export type EntryCreateOrConnectWithoutOverrulingInput = {
+  where: Prisma.EntryWhereUniqueInput
+  create: Prisma.XOR<Prisma.EntryCreateWithoutOverrulingInput, Prisma.EntryUncheckedCreateWithoutOverrulingInput>
+}
+
+export type EntryUpsertWithoutOverrulingInput = {
+  update: Prisma.XOR<Prisma.EntryUpdateWithoutOverrulingInput, Prisma.EntryUncheckedUpdateWithoutOverrulingInput>
+  create: Prisma.XOR<Prisma.EntryCreateWithoutOverrulingInput, Prisma.EntryUncheckedCreateWithoutOverrulingInput>
+  where?: Prisma.EntryWhereInput
+}
+
+export type EntryUpdateToOneWithWhereWithoutOverrulingInput = {
+  where?: Prisma.EntryWhereInput
+  data: Prisma.XOR<Prisma.EntryUpdateWithoutOverrulingInput, Prisma.EntryUncheckedUpdateWithoutOverrulingInput>
+}
+
+export type EntryUpdateWithoutOverrulingInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  edition?: Prisma.EditionUpdateOneRequiredWithoutEntriesNestedInput
+  variant?: Prisma.VariantUpdateOneRequiredWithoutEntriesNestedInput
+  exclusion?: Prisma.ExclusionUpdateOneWithoutEntryNestedInput
+}
+
+export type EntryUncheckedUpdateWithoutOverrulingInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  variantId?: Prisma.StringFieldUpdateOperationsInput | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  exclusion?: Prisma.ExclusionUncheckedUpdateOneWithoutEntryNestedInput
+}
+
 export type EntryCreateWithoutExclusionInput = {
   id?: string
   version?: number
   edition: Prisma.EditionCreateNestedOneWithoutEntriesInput
   variant: Prisma.VariantCreateNestedOneWithoutEntriesInput
+  overruling?: Prisma.OverrulingCreateNestedOneWithoutEntryInput
 }
 
 export type EntryUncheckedCreateWithoutExclusionInput = {
@@ -559,6 +633,7 @@ export type EntryUncheckedCreateWithoutExclusionInput = {
   editionId: string
   variantId: string
   version?: number
+  overruling?: Prisma.OverrulingUncheckedCreateNestedOneWithoutEntryInput
 }
 
 export type EntryCreateOrConnectWithoutExclusionInput = {
@@ -582,6 +657,7 @@ export type EntryUpdateWithoutExclusionInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   edition?: Prisma.EditionUpdateOneRequiredWithoutEntriesNestedInput
   variant?: Prisma.VariantUpdateOneRequiredWithoutEntriesNestedInput
+  overruling?: Prisma.OverrulingUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryUncheckedUpdateWithoutExclusionInput = {
@@ -589,6 +665,7 @@ export type EntryUncheckedUpdateWithoutExclusionInput = {
   editionId?: Prisma.StringFieldUpdateOperationsInput | string
   variantId?: Prisma.StringFieldUpdateOperationsInput | string
   version?: Prisma.IntFieldUpdateOperationsInput | number
+  overruling?: Prisma.OverrulingUncheckedUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryCreateManyVariantInput = {
@@ -602,6 +679,7 @@ export type EntryUpdateWithoutVariantInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   edition?: Prisma.EditionUpdateOneRequiredWithoutEntriesNestedInput
   exclusion?: Prisma.ExclusionUpdateOneWithoutEntryNestedInput
+  overruling?: Prisma.OverrulingUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryUncheckedUpdateWithoutVariantInput = {
@@ -609,6 +687,7 @@ export type EntryUncheckedUpdateWithoutVariantInput = {
   editionId?: Prisma.StringFieldUpdateOperationsInput | string
   version?: Prisma.IntFieldUpdateOperationsInput | number
   exclusion?: Prisma.ExclusionUncheckedUpdateOneWithoutEntryNestedInput
+  overruling?: Prisma.OverrulingUncheckedUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryUncheckedUpdateManyWithoutVariantInput = {
@@ -628,6 +707,7 @@ export type EntryUpdateWithoutEditionInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutEntriesNestedInput
   exclusion?: Prisma.ExclusionUpdateOneWithoutEntryNestedInput
+  overruling?: Prisma.OverrulingUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryUncheckedUpdateWithoutEditionInput = {
@@ -635,6 +715,7 @@ export type EntryUncheckedUpdateWithoutEditionInput = {
   variantId?: Prisma.StringFieldUpdateOperationsInput | string
   version?: Prisma.IntFieldUpdateOperationsInput | number
   exclusion?: Prisma.ExclusionUncheckedUpdateOneWithoutEntryNestedInput
+  overruling?: Prisma.OverrulingUncheckedUpdateOneWithoutEntryNestedInput
 }
 
 export type EntryUncheckedUpdateManyWithoutEditionInput = {
@@ -653,6 +734,7 @@ export type EntrySelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
   exclusion?: boolean | Prisma.Entry$exclusionArgs<ExtArgs>
+  overruling?: boolean | Prisma.Entry$overrulingArgs<ExtArgs>
 }, ExtArgs["result"]["entry"]>
 
 export type EntrySelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -685,6 +767,7 @@ export type EntryInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
   exclusion?: boolean | Prisma.Entry$exclusionArgs<ExtArgs>
+  overruling?: boolean | Prisma.Entry$overrulingArgs<ExtArgs>
 }
 export type EntryIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
@@ -701,6 +784,7 @@ export type $EntryPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
     edition: Prisma.$EditionPayload<ExtArgs>
     variant: Prisma.$VariantPayload<ExtArgs>
     exclusion: Prisma.$ExclusionPayload<ExtArgs> | null
+    overruling: Prisma.$OverrulingPayload<ExtArgs> | null
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1104,6 +1188,7 @@ export interface Prisma__EntryClient<T, Null = never, ExtArgs extends runtime.Ty
   edition<T extends Prisma.EditionDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.EditionDefaultArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   variant<T extends Prisma.VariantDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.VariantDefaultArgs<ExtArgs>>): Prisma.Prisma__VariantClient<runtime.Types.Result.GetResult<Prisma.$VariantPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   exclusion<T extends Prisma.Entry$exclusionArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Entry$exclusionArgs<ExtArgs>>): Prisma.Prisma__ExclusionClient<runtime.Types.Result.GetResult<Prisma.$ExclusionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  overruling<T extends Prisma.Entry$overrulingArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Entry$overrulingArgs<ExtArgs>>): Prisma.Prisma__OverrulingClient<runtime.Types.Result.GetResult<Prisma.$OverrulingPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1554,6 +1639,25 @@ export type Entry$exclusionArgs<ExtArgs extends runtime.Types.Extensions.Interna
    */
   include?: Prisma.ExclusionInclude<ExtArgs> | null
   where?: Prisma.ExclusionWhereInput
+}
+
+/**
+ * Entry.overruling
+ */
+export type Entry$overrulingArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Overruling
+   */
+  select?: Prisma.OverrulingSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Overruling
+   */
+  omit?: Prisma.OverrulingOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.OverrulingInclude<ExtArgs> | null
+  where?: Prisma.OverrulingWhereInput
 }
 
 /**

@@ -220,7 +220,7 @@ export type SchemeWhereInput = {
   name?: Prisma.StringFilter<"Scheme"> | string
   words?: Prisma.StringFilter<"Scheme"> | string
   rules?: Prisma.JsonFilter<"Scheme">
-  editions?: Prisma.EditionListRelationFilter
+  divisions?: Prisma.DivisionListRelationFilter
 }
 
 export type SchemeOrderByWithRelationInput = {
@@ -230,7 +230,7 @@ export type SchemeOrderByWithRelationInput = {
   name?: Prisma.SortOrder
   words?: Prisma.SortOrder
   rules?: Prisma.SortOrder
-  editions?: Prisma.EditionOrderByRelationAggregateInput
+  divisions?: Prisma.DivisionOrderByRelationAggregateInput
 }
 
 export type SchemeWhereUniqueInput = Prisma.AtLeast<{
@@ -244,7 +244,7 @@ export type SchemeWhereUniqueInput = Prisma.AtLeast<{
   name?: Prisma.StringFilter<"Scheme"> | string
   words?: Prisma.StringFilter<"Scheme"> | string
   rules?: Prisma.JsonFilter<"Scheme">
-  editions?: Prisma.EditionListRelationFilter
+  divisions?: Prisma.DivisionListRelationFilter
 }, "id" | "slug_number">
 
 export type SchemeOrderByWithAggregationInput = {
@@ -280,7 +280,7 @@ export type SchemeCreateInput = {
   name: string
   words: string
   rules: Prisma.JsonNullValueInput | runtime.InputJsonValue
-  editions?: Prisma.EditionCreateNestedManyWithoutSchemeInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutSchemeInput
 }
 
 export type SchemeUncheckedCreateInput = {
@@ -290,7 +290,7 @@ export type SchemeUncheckedCreateInput = {
   name: string
   words: string
   rules: Prisma.JsonNullValueInput | runtime.InputJsonValue
-  editions?: Prisma.EditionUncheckedCreateNestedManyWithoutSchemeInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutSchemeInput
 }
 
 export type SchemeUpdateInput = {
@@ -300,7 +300,7 @@ export type SchemeUpdateInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   words?: Prisma.StringFieldUpdateOperationsInput | string
   rules?: Prisma.JsonNullValueInput | runtime.InputJsonValue
-  editions?: Prisma.EditionUpdateManyWithoutSchemeNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutSchemeNestedInput
 }
 
 export type SchemeUncheckedUpdateInput = {
@@ -310,7 +310,7 @@ export type SchemeUncheckedUpdateInput = {
   name?: Prisma.StringFieldUpdateOperationsInput | string
   words?: Prisma.StringFieldUpdateOperationsInput | string
   rules?: Prisma.JsonNullValueInput | runtime.InputJsonValue
-  editions?: Prisma.EditionUncheckedUpdateManyWithoutSchemeNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutSchemeNestedInput
 }
 
 export type SchemeCreateManyInput = {
@@ -383,21 +383,21 @@ export type SchemeScalarRelationFilter = {
   isNot?: Prisma.SchemeWhereInput
 }
 
-export type SchemeCreateNestedOneWithoutEditionsInput = {
-  create?: Prisma.XOR<Prisma.SchemeCreateWithoutEditionsInput, Prisma.SchemeUncheckedCreateWithoutEditionsInput>
-  connectOrCreate?: Prisma.SchemeCreateOrConnectWithoutEditionsInput
+export type SchemeCreateNestedOneWithoutDivisionsInput = {
+  create?: Prisma.XOR<Prisma.SchemeCreateWithoutDivisionsInput, Prisma.SchemeUncheckedCreateWithoutDivisionsInput>
+  connectOrCreate?: Prisma.SchemeCreateOrConnectWithoutDivisionsInput
   connect?: Prisma.SchemeWhereUniqueInput
 }
 
-export type SchemeUpdateOneRequiredWithoutEditionsNestedInput = {
-  create?: Prisma.XOR<Prisma.SchemeCreateWithoutEditionsInput, Prisma.SchemeUncheckedCreateWithoutEditionsInput>
-  connectOrCreate?: Prisma.SchemeCreateOrConnectWithoutEditionsInput
-  upsert?: Prisma.SchemeUpsertWithoutEditionsInput
+export type SchemeUpdateOneRequiredWithoutDivisionsNestedInput = {
+  create?: Prisma.XOR<Prisma.SchemeCreateWithoutDivisionsInput, Prisma.SchemeUncheckedCreateWithoutDivisionsInput>
+  connectOrCreate?: Prisma.SchemeCreateOrConnectWithoutDivisionsInput
+  upsert?: Prisma.SchemeUpsertWithoutDivisionsInput
   connect?: Prisma.SchemeWhereUniqueInput
-  update?: Prisma.XOR<Prisma.XOR<Prisma.SchemeUpdateToOneWithWhereWithoutEditionsInput, Prisma.SchemeUpdateWithoutEditionsInput>, Prisma.SchemeUncheckedUpdateWithoutEditionsInput>
+  update?: Prisma.XOR<Prisma.XOR<Prisma.SchemeUpdateToOneWithWhereWithoutDivisionsInput, Prisma.SchemeUpdateWithoutDivisionsInput>, Prisma.SchemeUncheckedUpdateWithoutDivisionsInput>
 }
 
-export type SchemeCreateWithoutEditionsInput = {
+export type SchemeCreateWithoutDivisionsInput = {
   id?: string
   slug: string
   number: number
@@ -406,7 +406,7 @@ export type SchemeCreateWithoutEditionsInput = {
   rules: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
-export type SchemeUncheckedCreateWithoutEditionsInput = {
+export type SchemeUncheckedCreateWithoutDivisionsInput = {
   id?: string
   slug: string
   number: number
@@ -415,23 +415,23 @@ export type SchemeUncheckedCreateWithoutEditionsInput = {
   rules: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
-export type SchemeCreateOrConnectWithoutEditionsInput = {
+export type SchemeCreateOrConnectWithoutDivisionsInput = {
   where: Prisma.SchemeWhereUniqueInput
-  create: Prisma.XOR<Prisma.SchemeCreateWithoutEditionsInput, Prisma.SchemeUncheckedCreateWithoutEditionsInput>
+  create: Prisma.XOR<Prisma.SchemeCreateWithoutDivisionsInput, Prisma.SchemeUncheckedCreateWithoutDivisionsInput>
 }
 
-export type SchemeUpsertWithoutEditionsInput = {
-  update: Prisma.XOR<Prisma.SchemeUpdateWithoutEditionsInput, Prisma.SchemeUncheckedUpdateWithoutEditionsInput>
-  create: Prisma.XOR<Prisma.SchemeCreateWithoutEditionsInput, Prisma.SchemeUncheckedCreateWithoutEditionsInput>
+export type SchemeUpsertWithoutDivisionsInput = {
+  update: Prisma.XOR<Prisma.SchemeUpdateWithoutDivisionsInput, Prisma.SchemeUncheckedUpdateWithoutDivisionsInput>
+  create: Prisma.XOR<Prisma.SchemeCreateWithoutDivisionsInput, Prisma.SchemeUncheckedCreateWithoutDivisionsInput>
   where?: Prisma.SchemeWhereInput
 }
 
-export type SchemeUpdateToOneWithWhereWithoutEditionsInput = {
+export type SchemeUpdateToOneWithWhereWithoutDivisionsInput = {
   where?: Prisma.SchemeWhereInput
-  data: Prisma.XOR<Prisma.SchemeUpdateWithoutEditionsInput, Prisma.SchemeUncheckedUpdateWithoutEditionsInput>
+  data: Prisma.XOR<Prisma.SchemeUpdateWithoutDivisionsInput, Prisma.SchemeUncheckedUpdateWithoutDivisionsInput>
 }
 
-export type SchemeUpdateWithoutEditionsInput = {
+export type SchemeUpdateWithoutDivisionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   number?: Prisma.IntFieldUpdateOperationsInput | number
@@ -440,7 +440,7 @@ export type SchemeUpdateWithoutEditionsInput = {
   rules?: Prisma.JsonNullValueInput | runtime.InputJsonValue
 }
 
-export type SchemeUncheckedUpdateWithoutEditionsInput = {
+export type SchemeUncheckedUpdateWithoutDivisionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   number?: Prisma.IntFieldUpdateOperationsInput | number
@@ -455,11 +455,11 @@ export type SchemeUncheckedUpdateWithoutEditionsInput = {
  */
 
 export type SchemeCountOutputType = {
-  editions: number
+  divisions: number
 }
 
 export type SchemeCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  editions?: boolean | SchemeCountOutputTypeCountEditionsArgs
+  divisions?: boolean | SchemeCountOutputTypeCountDivisionsArgs
 }
 
 /**
@@ -475,8 +475,8 @@ export type SchemeCountOutputTypeDefaultArgs<ExtArgs extends runtime.Types.Exten
 /**
  * SchemeCountOutputType without action
  */
-export type SchemeCountOutputTypeCountEditionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  where?: Prisma.EditionWhereInput
+export type SchemeCountOutputTypeCountDivisionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.DivisionWhereInput
 }
 
 
@@ -487,7 +487,7 @@ export type SchemeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   name?: boolean
   words?: boolean
   rules?: boolean
-  editions?: boolean | Prisma.Scheme$editionsArgs<ExtArgs>
+  divisions?: boolean | Prisma.Scheme$divisionsArgs<ExtArgs>
   _count?: boolean | Prisma.SchemeCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["scheme"]>
 
@@ -520,7 +520,7 @@ export type SchemeSelectScalar = {
 
 export type SchemeOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "number" | "name" | "words" | "rules", ExtArgs["result"]["scheme"]>
 export type SchemeInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  editions?: boolean | Prisma.Scheme$editionsArgs<ExtArgs>
+  divisions?: boolean | Prisma.Scheme$divisionsArgs<ExtArgs>
   _count?: boolean | Prisma.SchemeCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type SchemeIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -529,7 +529,7 @@ export type SchemeIncludeUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
 export type $SchemePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Scheme"
   objects: {
-    editions: Prisma.$EditionPayload<ExtArgs>[]
+    divisions: Prisma.$DivisionPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -935,7 +935,7 @@ readonly fields: SchemeFieldRefs;
  */
 export interface Prisma__SchemeClient<T, Null = never, ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs, GlobalOmitOptions = {}> extends Prisma.PrismaPromise<T> {
   readonly [Symbol.toStringTag]: "PrismaPromise"
-  editions<T extends Prisma.Scheme$editionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Scheme$editionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  divisions<T extends Prisma.Scheme$divisionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Scheme$divisionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$DivisionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1364,27 +1364,27 @@ export type SchemeDeleteManyArgs<ExtArgs extends runtime.Types.Extensions.Intern
 }
 
 /**
- * Scheme.editions
+ * Scheme.divisions
  */
-export type Scheme$editionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+export type Scheme$divisionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   /**
-   * Select specific fields to fetch from the Edition
+   * Select specific fields to fetch from the Division
    */
-  select?: Prisma.EditionSelect<ExtArgs> | null
+  select?: Prisma.DivisionSelect<ExtArgs> | null
   /**
-   * Omit specific fields from the Edition
+   * Omit specific fields from the Division
    */
-  omit?: Prisma.EditionOmit<ExtArgs> | null
+  omit?: Prisma.DivisionOmit<ExtArgs> | null
   /**
    * Choose, which related nodes to fetch as well
    */
-  include?: Prisma.EditionInclude<ExtArgs> | null
-  where?: Prisma.EditionWhereInput
-  orderBy?: Prisma.EditionOrderByWithRelationInput | Prisma.EditionOrderByWithRelationInput[]
-  cursor?: Prisma.EditionWhereUniqueInput
+  include?: Prisma.DivisionInclude<ExtArgs> | null
+  where?: Prisma.DivisionWhereInput
+  orderBy?: Prisma.DivisionOrderByWithRelationInput | Prisma.DivisionOrderByWithRelationInput[]
+  cursor?: Prisma.DivisionWhereUniqueInput
   take?: number
   skip?: number
-  distinct?: Prisma.EditionScalarFieldEnum | Prisma.EditionScalarFieldEnum[]
+  distinct?: Prisma.DivisionScalarFieldEnum | Prisma.DivisionScalarFieldEnum[]
 }
 
 /**

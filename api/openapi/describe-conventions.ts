@@ -74,7 +74,12 @@ function describeBody(operation: Operation): void {
     content['text/csv'] = { schema: { type: 'string', description: 'CSV with a header row (RFC 4180), UTF-8, at most 50 MB' } };
   if (content['multipart/form-data'])
     content['multipart/form-data'] = {
-      schema: { type: 'object', description: 'A form with one file', properties: { file: content['text/csv'] ? FILE : PICTURE }, required: ['file'] },
+      schema: {
+        type: 'object',
+        description: 'A form with one file',
+        properties: { file: content['text/csv'] ? FILE : PICTURE },
+        required: ['file'],
+      },
     };
   const sent = content['application/json']?.schema;
   if (sent && 'text/csv' in content) content['application/json'] = { schema: { $ref: HAND_IN } };

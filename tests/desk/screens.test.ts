@@ -93,7 +93,10 @@ test('no screen has a violation, scrolls sideways or breaks its content policy, 
       await settled(page);
       await page.getByRole('button', { name: 'Sign out' }).waitFor();
       const small = (await page.evaluate(SMALL)) as string[];
-      faults.push(...small.map((one) => `${path}: below ${TARGET_PX} px: ${one}`), ...(await faultsOfPage(page, `${role} ${path}`, WIDTHS)));
+      faults.push(
+        ...small.map((one) => `${path}: below ${TARGET_PX} px: ${one}`),
+        ...(await faultsOfPage(page, `${role} ${path}`, WIDTHS)),
+      );
     }
   };
   // Two at once: while one waits for the server, the other is looked at.

@@ -39,7 +39,7 @@ export class AddPhoto {
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, subject: Subject, { bytes, shows, specimen = undefined }: PhotoToAdd): Promise<void> {
+  async run(actor: Actor, subject: Subject, { bytes, shows, specimen }: PhotoToAdd): Promise<void> {
     const picture = await cleanPicture(bytes);
     const digest = sha256(picture.bytes);
     const kept = { specimen: specimen ?? null, shows, digest, width: picture.width, height: picture.height };

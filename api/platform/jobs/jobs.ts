@@ -85,14 +85,15 @@ export class Jobs {
       .map((job) => ({ queue: job.name, order: job.data, orderedAt: job.createdOn.toISOString(), ...stateOfOrder(job) }));
   }
 
-  /** Lets this process carry out the orders of a queue, one at a time. What fails is told in the log and tried again a few times. */
-  async carryOut(queue: OrderQueue, work: (data: object) => Promise<string | void>): Promise<void> {
+  /** Lets this process carry out the orders of a queue, one at a time; a sentence that the work comes back with is kept. What fails is told in the log and tried again a few times. */
+  async carryOut(queue: OrderQueue, work: (data: object) => Promise<unknown>): Promise<void> {
     await this.prepare(queue);
     const options = { pollingIntervalSeconds: 0.5, batchSize: 1, includeMetadata: true } as const;
     await this.boss.work<object, string | undefined, typeof options>(queue.name, options, async ([job]) => {
       if (!job) return undefined;
       try {
-        return (await work(job.data)) ?? undefined;
+        const words = await work(job.data);
+        return typeof words === 'string' ? words : undefined;
       } catch (error) {
         this.log.error(failureInWords(job, error), error instanceof Error ? error.stack : undefined);
         throw error;
@@ -117,7 +118,7 @@ export class Jobs {
   }
 
   /** Lets one of all workers do this at the times of a cron line, UTC. */
-  async every(name: string, cron: string, work: () => Promise<string | void>): Promise<void> {
+  async every(name: string, cron: string, work: () => Promise<unknown>): Promise<void> {
     await this.carryOut({ name, policy: 'short' }, work);
     await this.boss.schedule(name, cron);
   }

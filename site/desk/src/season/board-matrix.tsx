@@ -3,7 +3,9 @@ import type { boardResponse } from '../../../../api/contract/endpoints/board.js'
 import type { SchemeCategory } from '../../../../api/contract/endpoints/schemes.js';
 
 interface Props {
-  readonly board: z.infer<typeof boardResponse>;
+  /** Of the division; empty where everything is compared with everything. */
+  readonly name: string;
+  readonly entries: z.infer<typeof boardResponse>['entries'];
   readonly categories: readonly SchemeCategory[];
 }
 
@@ -15,7 +17,7 @@ interface CellProps {
   readonly code: string;
   readonly isMissing: boolean;
   readonly needs: readonly string[];
-  readonly there: Props['board']['entries'][number]['evidence'][number] | undefined;
+  readonly there: Props['entries'][number]['evidence'][number] | undefined;
 }
 
 function Cell({ code, isMissing, needs, there }: CellProps) {
@@ -33,27 +35,28 @@ function Cell({ code, isMissing, needs, there }: CellProps) {
 }
 
 /** Entry by category: enough, or what lacks, in words, over what is there so far. */
-export function BoardMatrix({ board, categories }: Props) {
-  const complete = board.entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
+export function BoardMatrix({ name, entries, categories }: Props) {
+  const complete = entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
     <>
+      {name !== '' && <h3>{name}</h3>}
       <p>
-        {complete} of {board.entries.length} entries have a result in every category. Below each: specimens, testers, rigs.
+        {complete} of {entries.length} entries have a result in every category. Below each: specimens, testers, rigs.
       </p>
-      <div class="matrix" tabIndex={0} role="region" aria-label="Entries by category">
+      <div class="matrix" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
         <table>
           <thead>
             <tr>
               <th scope="col">Entry</th>
-              {categories.map(({ code, name }) => (
+              {categories.map(({ code, name: category }) => (
                 <th scope="col" key={code}>
-                  {name}
+                  {category}
                 </th>
               ))}
             </tr>
           </thead>
           <tbody>
-            {board.entries.map(({ variant, missing, needs, evidence, exclusion }) => (
+            {entries.map(({ variant, missing, needs, evidence, exclusion }) => (
               <tr key={variant}>
                 <th scope="row">
                   {variant}

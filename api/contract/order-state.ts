@@ -19,4 +19,13 @@ export const openOrdersResponse = z.strictObject({
   ),
   nextCursor: z.string().nullable(),
 });
+/** Backups are orders as well: what each said of itself, and when the next is made. */
+export const backupsResponse = z.strictObject({
+  times: z.string().nullable().describe('When one is made: minute, hour, day, month, weekday as in cron, UTC; null where none is'),
+  nextAt: z.iso.datetime().nullable().describe('When the next is made; null where none is'),
+  items: z
+    .array(orderStateSchema.extend({ orderedAt: z.iso.datetime(), endedAt: z.iso.datetime().nullable().describe('Null until it ended') }))
+    .describe('Of the last week, newest first; each is read through after it was made, and the words say so'),
+  nextCursor: z.null(),
+});
 export type OpenOrder = z.infer<typeof openOrdersResponse>['items'][number];

@@ -23,7 +23,6 @@ import * as editions from '../contract/endpoints/editions.js';
 import * as inbox from '../contract/endpoints/inbox.js';
 import * as instruments from '../contract/endpoints/instruments.js';
 import * as methods from '../contract/endpoints/methods.js';
-import * as operations from '../contract/endpoints/operations.js';
 import * as photos from '../contract/endpoints/photos.js';
 import * as planning from '../contract/endpoints/planning.js';
 import * as previews from '../contract/endpoints/previews.js';
@@ -72,7 +71,6 @@ const ROOMS: readonly object[] = [
   inbox,
   instruments,
   methods,
-  operations,
   photos,
   planning,
   previews,

@@ -1,8 +1,7 @@
 /** Purpose: shows operators what the worker has to do and where it failed, and the backups; orders one at once. */
 import { Controller, Get, Module, Post } from '@nestjs/common';
 import { CronExpressionParser } from 'cron-parser';
-import { backupsResponse } from '../../contract/endpoints/operations.js';
-import { openOrdersResponse } from '../../contract/order-state.js';
+import { backupsResponse, openOrdersResponse } from '../../contract/order-state.js';
 import { AuditTrail } from '../audit/audit-trail.store.js';
 import { Clock } from '../clock/clock.js';
 import { Database } from '../database/database.js';

@@ -1,6 +1,5 @@
 import type { z } from 'zod';
-import { backupsResponse } from '../../../../api/contract/endpoints/operations.js';
-import { openOrdersResponse } from '../../../../api/contract/order-state.js';
+import { backupsResponse, openOrdersResponse } from '../../../../api/contract/order-state.js';
 import type { OrderState } from '../../../../api/contract/order-state.js';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';

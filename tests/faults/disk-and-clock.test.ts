@@ -62,31 +62,33 @@ async function refuse(folder: string, revision: number): Promise<void> {
 test.each([
   ['full', 'size=64k', /could not be written: ENOSPC.*The disk is full. Make room; nothing that is published is lost/],
   ['read-only', 'ro', /could not be written: .*read-only. Mount it so that it can be written; nothing that is published is lost/],
-])('a disk that is %s: the release before stands, the fault is named, and the order is carried out once there is room', async (_, options, words) => {
-  const before = await states();
-  const revision = await orderNext('A name.');
-  const folder = join(house.t.dataFolder, 'files/releases/2026', String(revision));
-  await mkdir(folder, { recursive: true });
-  const unmount = mount(folder, options);
-  if (!unmount) return refuse(folder, revision);
-  try {
+])(
+  'a disk that is %s: the release before stands, the fault is named, and the order is carried out once there is room',
+  async (_, options, words) => {
+    const before = await states();
+    const revision = await orderNext('A name.');
+    const folder = join(house.t.dataFolder, 'files/releases/2026', String(revision));
+    await mkdir(folder, { recursive: true });
+    const unmount = mount(folder, options);
+    if (!unmount) return refuse(folder, revision);
+    try {
+      await work().publishDue();
+      expect(said.join('\n')).toMatch(words);
+      expect(await states()).toEqual(before);
+      expect((await stateOf(revision)).state).toBe('building');
+      await house.t.call('get', `/v1/releases/2026/${revision - 1}/documents/edition.json`).expect(200);
+    } finally {
+      unmount();
+    }
     await work().publishDue();
-    expect(said.join('\n')).toMatch(words);
-    expect(await states()).toEqual(before);
-    expect((await stateOf(revision)).state).toBe('building');
-    await house.t.call('get', `/v1/releases/2026/${revision - 1}/documents/edition.json`).expect(200);
-  } finally {
-    unmount();
-  }
-  await work().publishDue();
-  expect((await stateOf(revision)).state).toBe('published');
-  expect((await readdir(folder)).filter((name) => name.endsWith('.part'))).toEqual([]);
-});
+    expect((await stateOf(revision)).state).toBe('published');
+    expect((await readdir(folder)).filter((name) => name.endsWith('.part'))).toEqual([]);
+  },
+);
 
 test('a database that takes no changes: said with when to ask again, reads go on, and the same key does the work later', async () => {
   const { editor, t } = house;
-  const add = () =>
-    editor.call('post', '/v1/catalogue/makers').set('Idempotency-Key', 'once').send({ slug: 'ternwick', name: 'Ternwick' });
+  const add = () => editor.call('post', '/v1/catalogue/makers').set('Idempotency-Key', 'once').send({ slug: 'ternwick', name: 'Ternwick' });
   const address = new URL(t.databaseUrl);
   const name = address.pathname.slice(1);
   address.pathname = '/postgres';

@@ -54,9 +54,14 @@ function toProblem(error: unknown): Problem {
     return new Problem(known['request/malformed'], 'The form cannot be read to its end. Send multipart/form-data with one file, whole.');
   if (isUnreachable(error)) return new Problem(known['server/not-ready'], 'The database does not answer.', [], { 'Retry-After': '5' });
   if (isFrozen(error))
-    return new Problem(known['server/not-ready'], 'The database takes no changes now: it is read-only or its disk is full. Nothing was stored.', [], {
-      'Retry-After': '30',
-    });
+    return new Problem(
+      known['server/not-ready'],
+      'The database takes no changes now: it is read-only or its disk is full. Nothing was stored.',
+      [],
+      {
+        'Retry-After': '30',
+      },
+    );
   const rule = brokenRule(error);
   if (rule !== null) return new Problem(known['record/rule-broken'], rule);
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);

@@ -10,6 +10,7 @@ import { PublishedFiles } from './published-files.js';
 import { PublishedCatalogueController } from './published-catalogue.controller.js';
 import { PublishedReleasesController } from './published-releases.controller.js';
 import { PublishedVariantsController } from './published-variants.controller.js';
+import { ResultsController } from './results.controller.js';
 import { StandingsController } from './standings.controller.js';
 
 @Module({
@@ -20,6 +21,7 @@ import { StandingsController } from './standings.controller.js';
     PublishedCatalogueController,
     PublishedReleasesController,
     PublishedVariantsController,
+    ResultsController,
     StandingsController,
   ],
   providers: [PublishedFiles],

@@ -7,7 +7,13 @@ import { promisify } from 'node:util';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
-import type { CategoryDocument, EditionDocument, EditionOfDivisions, ReleaseSummary, VariantDocument } from '../../api/contract/documents/release-documents.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  EditionOfDivisions,
+  ReleaseSummary,
+  VariantDocument,
+} from '../../api/contract/documents/release-documents.js';
 import type { RetestsDocument } from '../../api/contract/documents/retests-document.js';
 import type { RigsDocument } from '../../api/contract/documents/rigs-document.js';
 import type { RoundRobinsDocument } from '../../api/contract/documents/round-robins-document.js';
@@ -36,7 +42,8 @@ const read = async <Document>(path: string): Promise<Document> => {
 };
 const edition = (slug: string) => read<EditionOfDivisions>(`/v1/editions/${slug}`);
 const division = (slug: string, name = 'braided') => read<EditionDocument>(`/v1/editions/${slug}/divisions/${name}`);
-const category = (slug: string, name: string, code: string) => read<CategoryDocument>(`/v1/editions/${slug}/divisions/${name}/standings/${code}`);
+const category = (slug: string, name: string, code: string) =>
+  read<CategoryDocument>(`/v1/editions/${slug}/divisions/${name}/standings/${code}`);
 const DIVISIONS = ['braided', 'nylon', 'fluorocarbon'];
 
 beforeAll(async () => {

@@ -1,12 +1,3 @@
-import { execFile } from 'node:child_process';
-import { mkdtemp, rm } from 'node:fs/promises';
-import type { AddressInfo } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
-import { promisify } from 'node:util';
-import type { NestFastifyApplication } from '@nestjs/platform-fastify';
-import { readConfig } from '../../api/config.js';
-import { createApp } from '../../api/create-app.js';
 import type {
   CategoryDocument,
   EditionDocument,
@@ -22,21 +13,17 @@ import { inventDemo } from '../../prisma/seed/demo.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
 import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
-import { createTestDatabase } from '../support/test-database.js';
-import type { TestDatabase } from '../support/test-database.js';
+import { loadDemoHouse } from '../support/demo-house.js';
+import type { DemoHouse } from '../support/demo-house.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First of the nylon lines in two winters. */
 const FALLEN = 'lanternweft-0-28';
 const demo = inventDemo();
-let database: TestDatabase | undefined;
-let dataFolder: string;
-let app: NestFastifyApplication | undefined;
-let url: string;
-let told: string[] = [];
+let house: DemoHouse;
 
 const read = async <Document>(path: string): Promise<Document> => {
-  const answer = await fetch(`${url}${path}`);
+  const answer = await fetch(`${house.url}${path}`);
   if (!answer.ok) throw new Error(`${path} was answered by ${answer.status}: ${await answer.text()}`);
   return (await answer.json()) as Document;
 };
@@ -47,28 +34,9 @@ const category = (slug: string, name: string, code: string) =>
 const DIVISIONS = ['braided', 'nylon', 'fluorocarbon'];
 
 beforeAll(async () => {
-  database = await createTestDatabase();
-  dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-demo-'));
-  const house = {
-    DATABASE_URL: database.url,
-    DATA_FOLDER: dataFolder,
-    LOG_LEVEL: 'error',
-    IS_DEMO: 'true',
-    HOUSE_NAME: 'North Quay Line Trials',
-  };
-  const program = ['--import', './.config/load-typescript.mjs', 'tests/support/load-demo.ts'];
-  const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
-  told = stdout.trim().split('\n');
-  app = await createApp({ config: readConfig(house) });
-  await app.listen(0, '127.0.0.1');
-  url = `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`;
+  house = await loadDemoHouse();
 }, 600_000);
-
-afterAll(async () => {
-  await app?.close();
-  await database?.drop();
-  await rm(dataFolder, { recursive: true, force: true });
-}, 60_000);
+afterAll(() => house.close(), 60_000);
 
 test('three winters are published on their own dates, one of them twice', async () => {
   const { items } = await read<{ items: ReleaseSummary[] }>('/v1/releases');
@@ -81,7 +49,7 @@ test('three winters are published on their own dates, one of them twice', async 
     ]),
   );
   expect(items).toHaveLength(4);
-  expect(told).toHaveLength(8);
+  expect(house.told).toHaveLength(8);
 });
 
 test.each([0, 1, 2])('season %i is placed as its readings say, to the last digit', async (index) => {
@@ -216,7 +184,7 @@ test('a retention above 100 % is published as found, with a note', async () => {
 });
 
 test('the file under an expired certificate left nothing behind', async () => {
-  const reviewer = await HouseClient.signedIn(url, demoReviewers[0]);
+  const reviewer = await HouseClient.signedIn(house.url, demoReviewers[0]);
   const references: string[] = [];
   for (let cursor: string | null = ''; cursor !== null;) {
     const page: { items: { reference: string }[]; nextCursor: string | null } = await reviewer.get(
@@ -236,7 +204,7 @@ test('the control charts are published with the day on which the rig was out, an
   const out = charts.map(({ points }) => points.filter(({ state }) => state === 'outOfControl').map(({ benchDay }) => benchDay));
   for (const days of out) expect(days).toContain('2024-02-03');
   expect(instruments.filter(({ code }) => ['O1', 'M1', 'B1'].includes(code)).every((gauge) => gauge.charts.length === 0)).toBe(true);
-  const editor = await HouseClient.signedIn(url, demoEditor);
+  const editor = await HouseClient.signedIn(house.url, demoEditor);
   for (const slug of ['2024', '2025', '2026', '2027'])
     expect(await editor.get<object>(`/v1/editions/${slug}/board`)).toMatchObject({ inDoubt: 0 });
   await editor.signOut();
@@ -257,7 +225,7 @@ test('a round robin tells what testers differ by, near to what was put into them
   expect(items[0]!.levels.map(({ cells }) => cells.length)).toEqual([5, 5, 5]);
   const { effects } = await read<RigsDocument>('/v1/editions/2026/rigs');
   const told = effects!.find(({ cause }) => cause === 'tester')!;
-  expect(told).toMatchObject({ quantity: 'breakingForce/straight-pull/untreated', degreesOfFreedom: 12, source: 'roundRobin' });
+  expect(house.told).toMatchObject({ quantity: 'breakingForce/straight-pull/untreated', degreesOfFreedom: 12, source: 'roundRobin' });
   // They read 1, 1.004, 0.996, 1.002 and 0.997 of the true force, a standard deviation of 0.33 % (prisma/seed/bench/conditions.ts); five
   // means of eight specimens of 4 % tell it within about 1 %.
   expect(Number(told.relativePercent)).toBeLessThan(1.3);
@@ -283,7 +251,7 @@ test('the records of the load frame are published with their figures, and the sl
 });
 
 test('states of all submissions are those of the plan', async () => {
-  const editor = await HouseClient.signedIn(url, demoEditor);
+  const editor = await HouseClient.signedIn(house.url, demoEditor);
   const states = await Promise.all(
     ['2024', '2025', '2026', '2027'].map(
       async (slug) => (await editor.get<{ submissions: Record<string, number> }>(`/v1/editions/${slug}/board`)).submissions,
@@ -311,7 +279,7 @@ test('the corrected unit slip stands in the second revision', async () => {
 
 test('no token of the loader is left', async () => {
   for (const account of [demoAdmin, demoEditor, ...demoReviewers, ...demoTesters]) {
-    const person = await HouseClient.signedIn(url, account);
+    const person = await HouseClient.signedIn(house.url, account);
     expect((await person.get<{ items: object[] }>('/v1/tokens')).items).toHaveLength(1);
     await person.signOut();
   }

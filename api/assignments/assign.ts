@@ -74,7 +74,7 @@ const spoolFaults = (codes: readonly string[], known: ReadonlyMap<string, string
     const pointer = `/spools/${index}`;
     const id = known.get(code);
     if (codes.indexOf(code) < index) return [{ pointer, code: 'duplicate', detail: `${code} is named twice; name it once.` }];
-    if (id === undefined) return [{ pointer, code: 'spool_unknown', detail: `No spool carries the code ${code}.` }];
+    if (id === undefined) return [{ pointer, code: 'spool_unknown', detail: `No spool in use carries the code ${code}. Look it up in the list of spools.` }];
     if (!standing.has(id)) return [];
     const detail = `The tester is asked for ${code} by this method already; take that back first to ask otherwise.`;
     return [{ pointer, code: 'duplicate', detail }];

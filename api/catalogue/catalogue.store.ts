@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
+import type { Retirement } from '../contract/retired.js';
 import type { Construction } from '../contract/constructions.js';
 
 interface LineFields {
@@ -90,8 +91,8 @@ export class CatalogueStore {
     return kind === 'line' ? this.lockLine(tx, slug) : this.lockVariant(tx, slug);
   }
 
-  async retire(tx: Transaction, kind: RetirableKind, id: string, retired: { on: Date; reason: string } | null): Promise<void> {
-    const change = { where: { id }, data: { retiredOn: retired?.on ?? null, retiredReason: retired?.reason ?? null, ...ONE_MORE } };
+  async retire(tx: Transaction, kind: RetirableKind, id: string, retired: Retirement): Promise<void> {
+    const change = { where: { id }, data: { ...retired, ...ONE_MORE } };
     if (kind === 'maker') await tx.maker.update(change);
     else if (kind === 'line') await tx.line.update(change);
     else await tx.variant.update(change);

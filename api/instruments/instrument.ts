@@ -3,6 +3,8 @@ import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
 import type { ParsedQuantity } from '../measurement/units/parse-quantity.js';
 import { DIMENSION_OF_KIND } from '../contract/instrument-kinds.js';
 import type { Entered, InstrumentKind } from '../contract/instrument-kinds.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 
 /** One half of a range, read; or what is wrong with it. */
@@ -24,3 +26,18 @@ export function readRange(kind: InstrumentKind, entered: Entered, pointer: strin
     return { fault: { pointer: `${pointer}/${isUnit ? 'unit' : 'text'}`, detail: error.inWords, code: error.code } };
   }
 }
+
+export const instrumentNotOnRecord = (code: string): Problem =>
+  new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record. Look it up in the list.`);
+
+/** What is measured with an instrument after it was retired. Days as ISO 8601 texts. */
+export const retiredFault = (code: string, benchDay: string, retired: { readonly on: string } | null, pointer: string): InputFault[] =>
+  retired === null || benchDay <= retired.on
+    ? []
+    : [
+        {
+          pointer,
+          code: 'retired',
+          detail: `${code} is out of use since ${retired.on}; found a bench day of ${benchDay}. Name the instrument that was used, correct the day, or ask an editor to take ${code} into use again.`,
+        },
+      ];

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import { CLAIM_BASES, CLAIMED_QUANTITIES } from '../claims.js';
 import { CONSTRUCTIONS } from '../constructions.js';
 import { formerSchema, supersedingReason } from '../former.js';
+import { retiredSchema } from '../retired.js';
 
 const slug = z
   .string()
@@ -25,10 +26,7 @@ export const pageQuery = z.strictObject({
 export const makerRequest = z.strictObject({ slug, name: name.describe('Name of the company') });
 export const makerChange = z.strictObject({ name: name.describe('Name of the company'), reason: supersedingReason.optional() });
 const standing = {
-  retired: z
-    .strictObject({ on: z.iso.date(), reason: z.string() })
-    .nullable()
-    .describe('Since when and why nothing new is put under it; it stays readable'),
+  retired: retiredSchema,
   former: formerSchema.optional(),
   version,
 };

@@ -5127,6 +5127,8 @@ export const SpoolScalarFieldEnum = {
   place: 'place',
   lot: 'lot',
   lengthM: 'lengthM',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -5329,6 +5331,8 @@ export const InstrumentScalarFieldEnum = {
   resolutionText: 'resolutionText',
   resolutionUnit: 'resolutionUnit',
   resolutionSi: 'resolutionSi',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 

@@ -301,6 +301,8 @@ export const SpoolScalarFieldEnum = {
   place: 'place',
   lot: 'lot',
   lengthM: 'lengthM',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -503,6 +505,8 @@ export const InstrumentScalarFieldEnum = {
   resolutionText: 'resolutionText',
   resolutionUnit: 'resolutionUnit',
   resolutionSi: 'resolutionSi',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 

@@ -45,6 +45,8 @@ export type SpoolMinAggregateOutputType = {
   place: string | null
   lot: string | null
   lengthM: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -57,6 +59,8 @@ export type SpoolMaxAggregateOutputType = {
   place: string | null
   lot: string | null
   lengthM: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -69,6 +73,8 @@ export type SpoolCountAggregateOutputType = {
   place: number
   lot: number
   lengthM: number
+  retiredOn: number
+  retiredReason: number
   version: number
   _all: number
 }
@@ -93,6 +99,8 @@ export type SpoolMinAggregateInputType = {
   place?: true
   lot?: true
   lengthM?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -105,6 +113,8 @@ export type SpoolMaxAggregateInputType = {
   place?: true
   lot?: true
   lengthM?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -117,6 +127,8 @@ export type SpoolCountAggregateInputType = {
   place?: true
   lot?: true
   lengthM?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
   _all?: true
 }
@@ -216,6 +228,8 @@ export type SpoolGroupByOutputType = {
   place: string
   lot: string | null
   lengthM: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number
   _count: SpoolCountAggregateOutputType | null
   _avg: SpoolAvgAggregateOutputType | null
@@ -251,6 +265,8 @@ export type SpoolWhereInput = {
   place?: Prisma.StringFilter<"Spool"> | string
   lot?: Prisma.StringNullableFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Spool"> | string | null
   version?: Prisma.IntFilter<"Spool"> | number
   variant?: Prisma.XOR<Prisma.VariantScalarRelationFilter, Prisma.VariantWhereInput>
   submissions?: Prisma.SubmissionListRelationFilter
@@ -270,6 +286,8 @@ export type SpoolOrderByWithRelationInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrderInput | Prisma.SortOrder
   lengthM?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   variant?: Prisma.VariantOrderByWithRelationInput
   submissions?: Prisma.SubmissionOrderByRelationAggregateInput
@@ -292,6 +310,8 @@ export type SpoolWhereUniqueInput = Prisma.AtLeast<{
   place?: Prisma.StringFilter<"Spool"> | string
   lot?: Prisma.StringNullableFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Spool"> | string | null
   version?: Prisma.IntFilter<"Spool"> | number
   variant?: Prisma.XOR<Prisma.VariantScalarRelationFilter, Prisma.VariantWhereInput>
   submissions?: Prisma.SubmissionListRelationFilter
@@ -311,6 +331,8 @@ export type SpoolOrderByWithAggregationInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrderInput | Prisma.SortOrder
   lengthM?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   _count?: Prisma.SpoolCountOrderByAggregateInput
   _avg?: Prisma.SpoolAvgOrderByAggregateInput
@@ -331,6 +353,8 @@ export type SpoolScalarWhereWithAggregatesInput = {
   place?: Prisma.StringWithAggregatesFilter<"Spool"> | string
   lot?: Prisma.StringNullableWithAggregatesFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableWithAggregatesFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableWithAggregatesFilter<"Spool"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"Spool"> | number
 }
 
@@ -342,6 +366,8 @@ export type SpoolCreateInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -361,6 +387,8 @@ export type SpoolUncheckedCreateInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -378,6 +406,8 @@ export type SpoolUpdateInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -397,6 +427,8 @@ export type SpoolUncheckedUpdateInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -415,6 +447,8 @@ export type SpoolCreateManyInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -426,6 +460,8 @@ export type SpoolUpdateManyMutationInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -438,6 +474,8 @@ export type SpoolUncheckedUpdateManyInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -465,6 +503,8 @@ export type SpoolCountOrderByAggregateInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrder
   lengthM?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -482,6 +522,8 @@ export type SpoolMaxOrderByAggregateInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrder
   lengthM?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -494,6 +536,8 @@ export type SpoolMinOrderByAggregateInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrder
   lengthM?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -644,6 +688,8 @@ export type SpoolCreateWithoutAssignmentsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -662,6 +708,8 @@ export type SpoolUncheckedCreateWithoutAssignmentsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -694,6 +742,8 @@ export type SpoolUpdateWithoutAssignmentsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -712,6 +762,8 @@ export type SpoolUncheckedUpdateWithoutAssignmentsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -728,6 +780,8 @@ export type SpoolCreateWithoutVariantInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
@@ -745,6 +799,8 @@ export type SpoolUncheckedCreateWithoutVariantInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -792,6 +848,8 @@ export type SpoolScalarWhereInput = {
   place?: Prisma.StringFilter<"Spool"> | string
   lot?: Prisma.StringNullableFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Spool"> | string | null
   version?: Prisma.IntFilter<"Spool"> | number
 }
 
@@ -803,6 +861,8 @@ export type SpoolCreateWithoutKeyReadingsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -821,6 +881,8 @@ export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -853,6 +915,8 @@ export type SpoolUpdateWithoutKeyReadingsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -871,6 +935,8 @@ export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -887,6 +953,8 @@ export type SpoolCreateWithoutReidentificationsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -905,6 +973,8 @@ export type SpoolUncheckedCreateWithoutReidentificationsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
@@ -937,6 +1007,8 @@ export type SpoolUpdateWithoutReidentificationsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -955,6 +1027,8 @@ export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
@@ -971,6 +1045,8 @@ export type SpoolCreateWithoutRetestInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -989,6 +1065,8 @@ export type SpoolUncheckedCreateWithoutRetestInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -1021,6 +1099,8 @@ export type SpoolUpdateWithoutRetestInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -1039,6 +1119,8 @@ export type SpoolUncheckedUpdateWithoutRetestInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1055,6 +1137,8 @@ export type SpoolCreateWithoutSubmissionsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
@@ -1073,6 +1157,8 @@ export type SpoolUncheckedCreateWithoutSubmissionsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
@@ -1105,6 +1191,8 @@ export type SpoolUpdateWithoutSubmissionsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
@@ -1123,6 +1211,8 @@ export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
@@ -1139,6 +1229,8 @@ export type SpoolCreateWithoutPreviewsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -1157,6 +1249,8 @@ export type SpoolUncheckedCreateWithoutPreviewsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -1189,6 +1283,8 @@ export type SpoolUpdateWithoutPreviewsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -1207,6 +1303,8 @@ export type SpoolUncheckedUpdateWithoutPreviewsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1223,6 +1321,8 @@ export type SpoolCreateManyVariantInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -1234,6 +1334,8 @@ export type SpoolUpdateWithoutVariantInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
@@ -1251,6 +1353,8 @@ export type SpoolUncheckedUpdateWithoutVariantInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1268,6 +1372,8 @@ export type SpoolUncheckedUpdateManyWithoutVariantInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -1347,6 +1453,8 @@ export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
@@ -1367,6 +1475,8 @@ export type SpoolSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["spool"]>
@@ -1380,6 +1490,8 @@ export type SpoolSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["spool"]>
@@ -1393,10 +1505,12 @@ export type SpoolSelectScalar = {
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }
 
-export type SpoolOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "blindCode" | "variantId" | "source" | "obtainedOn" | "place" | "lot" | "lengthM" | "version", ExtArgs["result"]["spool"]>
+export type SpoolOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "blindCode" | "variantId" | "source" | "obtainedOn" | "place" | "lot" | "lengthM" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["spool"]>
 export type SpoolInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
@@ -1446,6 +1560,11 @@ export type $SpoolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
      * Length on the spool [m].
      */
     lengthM: runtime.Decimal | null
+    /**
+     * From when on it is not pulled any more; null while it is in use.
+     */
+    retiredOn: Date | null
+    retiredReason: string | null
     version: number
   }, ExtArgs["result"]["spool"]>
   composites: {}
@@ -1885,6 +2004,8 @@ export interface SpoolFieldRefs {
   readonly place: Prisma.FieldRef<"Spool", 'String'>
   readonly lot: Prisma.FieldRef<"Spool", 'String'>
   readonly lengthM: Prisma.FieldRef<"Spool", 'Decimal'>
+  readonly retiredOn: Prisma.FieldRef<"Spool", 'DateTime'>
+  readonly retiredReason: Prisma.FieldRef<"Spool", 'String'>
   readonly version: Prisma.FieldRef<"Spool", 'Int'>
 }
     

@@ -39,7 +39,7 @@ export class Assign {
       const faults: InputFault[] = [
         ...((await this.store.isTester(tx, asked.tester)) ? [] : [NOT_A_TESTER]),
         ...(methodId === null
-          ? [{ pointer: '/method', code: 'not_pinned', detail: `The edition ${slug} is not tested by "${method}".` }]
+          ? [{ pointer: '/method', code: 'not_pinned', detail: `The edition ${slug} is not tested by "${method}". Name a method that it pins.` }]
           : []),
         ...spoolFaults(codes, known, await this.store.standing(tx, work)),
       ];
@@ -66,7 +66,7 @@ export class Assign {
 const NOT_A_TESTER: InputFault = {
   pointer: '/tester',
   code: 'not_a_tester',
-  detail: 'Nobody of this id is a tester; GET /v1/testers lists them.',
+  detail: 'Nobody of this id is a tester. Look the id up: GET /v1/testers.',
 };
 
 const spoolFaults = (codes: readonly string[], known: ReadonlyMap<string, string>, standing: ReadonlySet<string>): InputFault[] =>

@@ -33,6 +33,12 @@ export class CatalogueStore {
     return tx.maker.findUnique({ where: { slug } });
   }
 
+  /** Names of every maker but one. */
+  async makerNames(tx: Transaction, besides?: string): Promise<string[]> {
+    const rows = await tx.maker.findMany({ where: besides === undefined ? {} : { slug: { not: besides } }, select: { name: true } });
+    return rows.map(({ name }) => name);
+  }
+
   createMaker(tx: Transaction, data: { slug: string; name: string }) {
     return tx.maker.create({ data });
   }
@@ -45,6 +51,12 @@ export class CatalogueStore {
   async lockLine(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM line WHERE slug = ${slug} FOR UPDATE`;
     return tx.line.findUnique({ where: { slug }, include: { maker: true } });
+  }
+
+  /** Names of every line but one. */
+  async lineNames(tx: Transaction, besides?: string): Promise<string[]> {
+    const rows = await tx.line.findMany({ where: besides === undefined ? {} : { slug: { not: besides } }, select: { name: true } });
+    return rows.map(({ name }) => name);
   }
 
   createLine(tx: Transaction, data: LineFields & { slug: string; makerId: string }) {

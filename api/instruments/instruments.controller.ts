@@ -55,7 +55,7 @@ export class InstrumentsController {
     answer: schemas.instrumentResponse,
     needsIfMatch: true,
   })
-  async postRetirement(
+  async postInstrumentRetirement(
     @CurrentActor() actor: Actor,
     @Param('code') code: string,
     @IfMatch() expectedVersion: number,
@@ -67,7 +67,7 @@ export class InstrumentsController {
 
   @Delete(':code/retirement')
   @Endpoint({ summary: 'Take a retired instrument into use again.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
-  deleteRetirement(@CurrentActor() actor: Actor, @Param('code') code: string, @IfMatch() expectedVersion: number): Promise<void> {
+  deleteInstrumentRetirement(@CurrentActor() actor: Actor, @Param('code') code: string, @IfMatch() expectedVersion: number): Promise<void> {
     return this.retire.run(actor, { code, expectedVersion, reason: null });
   }
 

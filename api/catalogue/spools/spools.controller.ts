@@ -90,7 +90,7 @@ export class SpoolsController {
     answer: schemas.spoolResponse,
     needsIfMatch: true,
   })
-  async postRetirement(
+  async postSpoolRetirement(
     @CurrentActor() actor: Actor,
     @Param('code') code: string,
     @IfMatch() expectedVersion: number,
@@ -102,7 +102,7 @@ export class SpoolsController {
 
   @Delete('catalogue/spools/:code/retirement')
   @Endpoint({ summary: 'Take a retired spool into use again.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
-  deleteRetirement(@CurrentActor() actor: Actor, @Param('code') code: string, @IfMatch() expectedVersion: number): Promise<void> {
+  deleteSpoolRetirement(@CurrentActor() actor: Actor, @Param('code') code: string, @IfMatch() expectedVersion: number): Promise<void> {
     return this.retire.run(actor, { kind: 'spool', slug: normaliseBlindCode(code), expectedVersion, reason: null });
   }
 

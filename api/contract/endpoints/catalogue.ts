@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { CLAIM_BASES, CLAIMED_QUANTITIES } from '../claims.js';
 import { CONSTRUCTIONS } from '../constructions.js';
+import { shownName } from '../display-name.js';
 import { formerSchema, supersedingReason } from '../former.js';
 import { retiredSchema } from '../retired.js';
 
@@ -10,7 +11,7 @@ const slug = z
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. north-bay-8')
   .describe('Readable identifier; never changes');
-const name = z.string().trim().min(1).max(120);
+const name = shownName(120);
 const version = z.int().describe('Number in the ETag');
 const nextCursor = z.string().nullable().describe('Send it as cursor to go on; null on the last page');
 const atLeastOne = [

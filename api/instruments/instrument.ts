@@ -29,15 +29,3 @@ export function readRange(kind: InstrumentKind, entered: Entered, pointer: strin
 
 export const instrumentNotOnRecord = (code: string): Problem =>
   new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record. Look it up in the list.`);
-
-/** What is measured with an instrument after it was retired. Days as ISO 8601 texts. */
-export const retiredFault = (code: string, benchDay: string, retired: { readonly on: string } | null, pointer: string): InputFault[] =>
-  retired === null || benchDay <= retired.on
-    ? []
-    : [
-        {
-          pointer,
-          code: 'retired',
-          detail: `${code} is out of use since ${retired.on}; found a bench day of ${benchDay}. Name the instrument that was used, correct the day, or ask an editor to take ${code} into use again.`,
-        },
-      ];

@@ -55,9 +55,9 @@ describe.each(Object.keys(PATHS))('a %s', (kind) => {
 
 describe('what is retired takes nothing new, and what was done with it before stands', () => {
   const content = (benchDay: string, force: number) => ({ ...contentFor(b.otherSpool, { specimens: pulls(force) }), benchDay });
-  const retire = async (path: string) =>
+  const retire = async (path: string): Promise<unknown> =>
     b.editor.call('post', `${path}/retirement`).set('If-Match', `"${await versionOf(path)}"`).send({ reason: 'Used up.' }).expect(201);
-  const inUse = async (path: string) =>
+  const inUse = async (path: string): Promise<unknown> =>
     b.editor.call('delete', `${path}/retirement`).set('If-Match', `"${await versionOf(path)}"`).expect(204);
   let today: string;
   let yesterday: string;

@@ -1,6 +1,6 @@
 import type { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
 import type { EditionsReadModel } from '../../editions/editions.read-model.js';
-import { retiredFault } from '../../instruments/instrument.js';
+import { retiredFault } from '../../contract/retired.js';
 import type { InstrumentOnRecord } from '../../instruments/instruments.read-model.js';
 import type { MethodsReadModel } from '../../methods/methods.read-model.js';
 import type { InputFault } from '../../platform/errors/problem.js';

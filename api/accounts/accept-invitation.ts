@@ -3,7 +3,6 @@ import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
-import { lookalikeOf } from '../platform/identifiers/lookalike.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { isDuplicate } from '../platform/database/database-failure.js';
 import { toAccount } from './account.js';
@@ -46,21 +45,10 @@ export class AcceptInvitation {
       await this.attempts.succeed(tx, null, secretsFrom(network));
       const invitation = await this.store.takeInvitation(tx, sha256(secret), now);
       if (!invitation) throw new Problem(accountProblems['accounts/invitation-not-valid']);
-      const names = await this.store.namesBeside(tx, email);
-      const taken = names.includes(displayName) ? displayName : lookalikeOf(displayName, names);
-      if (taken !== undefined) throw new Problem(accountProblems['accounts/name-taken'], ...nameTaken(displayName, taken));
       const account = await this.store.createAccount(tx, { email, displayName, passwordHash, roles: invitation.roles, createdAt: now });
       const after = { email, displayName, roles: invitation.roles };
       await this.audit.record(tx, { actorId: account.id, action: 'account.made', objectType: 'account', objectId: account.id, after });
       return toAccount(account);
     });
   }
-}
-
-function nameTaken(found: string, taken: string) {
-  const detail =
-    found === taken
-      ? `Somebody is called "${taken}" already. Add an initial or a second name.`
-      : `"${found}" looks like "${taken}", who is on record. Add an initial or a second name.`;
-  return [detail, [{ pointer: '/displayName', detail, code: 'duplicate' }]] as const;
 }

@@ -29,12 +29,6 @@ export const accountProblems = declareProblems({
     explains:
       'Nobody has two accounts. Sign in, or ask an admin for an address to set a new password; an account that is disabled an admin can enable again. The invitation stays valid.',
   },
-  'accounts/name-taken': {
-    status: 409,
-    title: 'This name is, or looks like, that of somebody else',
-    explains:
-      'Results name people by it, and two that look the same would count as one. Add an initial or a second name; the invitation stays valid.',
-  },
   'accounts/reset-not-valid': {
     status: 410,
     title: 'The address to set a password is used, expired or unknown',

@@ -18,12 +18,6 @@ export class AccountsStore {
     return tx.account.create({ data: account });
   }
 
-  /** Names of all people but the one of an address. */
-  async namesBeside(tx: Transaction, email: string): Promise<string[]> {
-    const rows = await tx.account.findMany({ where: { email: { not: email } }, select: { displayName: true } });
-    return rows.map(({ displayName }) => displayName);
-  }
-
   accountById(tx: Transaction, id: string) {
     return tx.account.findUnique({ where: { id } });
   }

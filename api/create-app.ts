@@ -21,6 +21,7 @@ import { jsonLog } from './platform/http/json-log.js';
 import { Metrics, MetricsModule } from './platform/http/metrics.module.js';
 import { FrontDoor } from './platform/http/front-door.js';
 import { Readiness } from './platform/http/readiness.js';
+import { MINUTE_MS, RequestCounts, storeOf } from './platform/http/request-counts.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
@@ -55,7 +56,7 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
     abortOnError: false,
   });
   watchAnswers(adapter.getInstance<FastifyInstance>(), app.select(MetricsModule).get(Metrics));
-  await registerPlugins(adapter.getInstance<FastifyInstance>(), config);
+  await registerPlugins(adapter.getInstance<FastifyInstance>(), config, app.get(RequestCounts, { strict: false }));
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
@@ -70,7 +71,7 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   return app;
 }
 
-async function registerPlugins(fastify: FastifyInstance, config: Config): Promise<void> {
+async function registerPlugins(fastify: FastifyInstance, config: Config, counts: RequestCounts): Promise<void> {
   registerBodyRules(fastify);
   await fastify.register(cookie);
   await registerAnswerHeaders(fastify, config);
@@ -80,7 +81,8 @@ async function registerPlugins(fastify: FastifyInstance, config: Config): Promis
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });
   await fastify.register(rateLimit, {
     max: config.REQUESTS_PER_MINUTE,
-    timeWindow: '1 minute',
+    timeWindow: MINUTE_MS,
+    store: storeOf(counts),
     enableDraftSpec: true,
   });
   fastify.addContentTypeParser('text/csv', (_request, payload, done) => {

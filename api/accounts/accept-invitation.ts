@@ -11,6 +11,7 @@ import { AccountsReadModel } from './accounts.read-model.js';
 import type { AcceptanceRequest, AccountResponse } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { Attempts, secretsFrom } from './attempts.js';
+import { nameAsSeen } from '../platform/identifiers/name-as-seen.js';
 import { hashPassword } from './passwords.js';
 
 /** Makes the account that an invitation promised; an invitation serves once. */
@@ -34,8 +35,13 @@ export class AcceptInvitation {
     try {
       return await this.make(secret, request, passwordHash, network);
     } catch (error) {
-      if (!isDuplicate(error) || !(await this.accounts.byEmail(request.email))) throw error;
-      throw new Problem(accountProblems['accounts/address-taken'], `${request.email} has an account.`);
+      if (!isDuplicate(error)) throw error;
+      if (await this.accounts.byEmail(request.email))
+        throw new Problem(accountProblems['accounts/address-taken'], `${request.email} has an account.`);
+      throw new Problem(
+        accountProblems['accounts/name-taken'],
+        `Found “${request.displayName}”, which cannot be told from the name of another.`,
+      );
     }
   }
 
@@ -45,7 +51,14 @@ export class AcceptInvitation {
       await this.attempts.succeed(tx, null, secretsFrom(network));
       const invitation = await this.store.takeInvitation(tx, sha256(secret), now);
       if (!invitation) throw new Problem(accountProblems['accounts/invitation-not-valid']);
-      const account = await this.store.createAccount(tx, { email, displayName, passwordHash, roles: invitation.roles, createdAt: now });
+      const account = await this.store.createAccount(tx, {
+        email,
+        displayName,
+        nameAsSeen: nameAsSeen(displayName),
+        passwordHash,
+        roles: invitation.roles,
+        createdAt: now,
+      });
       const after = { email, displayName, roles: invitation.roles };
       await this.audit.record(tx, { actorId: account.id, action: 'account.made', objectType: 'account', objectId: account.id, after });
       return toAccount(account);

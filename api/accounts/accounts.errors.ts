@@ -29,6 +29,12 @@ export const accountProblems = declareProblems({
     explains:
       'Nobody has two accounts. Sign in, or ask an admin for an address to set a new password; an account that is disabled an admin can enable again. The invitation stays valid.',
   },
+  'accounts/name-taken': {
+    status: 409,
+    title: 'Somebody here has this name, or one that looks like it',
+    explains:
+      'Published evidence names people, so that names must be told apart by eye. Add a first name, an initial or a place. The invitation stays valid.',
+  },
   'accounts/reset-not-valid': {
     status: 410,
     title: 'The address to set a password is used, expired or unknown',

@@ -4,6 +4,7 @@ import type { Transaction } from '../platform/database/database.js';
 interface NewAccount {
   readonly email: string;
   readonly displayName: string;
+  readonly nameAsSeen: string;
   readonly passwordHash: string;
   readonly roles: string[];
   readonly createdAt: Date;

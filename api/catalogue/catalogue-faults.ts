@@ -1,6 +1,6 @@
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
-import { lookalikeOf } from '../platform/identifiers/lookalike.js';
+import { lookalikeOf } from '../platform/identifiers/name-as-seen.js';
 import { notValid } from '../platform/http/validation.js';
 import { isBlindCode, normaliseBlindCode } from '../contract/blind-code.js';
 

@@ -32,6 +32,27 @@ test('an invitation serves once, and only until it expires', async () => {
   t.clock.time = before;
 });
 
+test('nobody takes a name that looks like that of another, in whatever script or capitals', async () => {
+  const admin = await t.caller(['admin']);
+  const invited = await admin
+    .call('post', '/v1/invitations')
+    .send({ roles: ['tester'], note: 'for the bench' })
+    .expect(201);
+  const accept = (displayName: string) =>
+    t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({
+      email: `${encodeURIComponent(displayName).replaceAll('%', '')}@bench.example`,
+      displayName,
+      password: PASSWORD,
+    });
+  await t.caller(['tester'], 'P. Cocha');
+  // The third is Cyrillic throughout; a capital of another script counts as well (confusables of Unicode Technical Standard 39).
+  for (const same of ['P. Cocha', 'p. cocha', 'Р. Сосһа', 'Р. СОСНА']) {
+    const { body } = await accept(same).expect(409);
+    expect(body).toMatchObject({ code: 'accounts/name-taken', detail: expect.stringContaining(same) });
+  }
+  await accept('P. Cochan').expect(201);
+});
+
 test('a browser needs its CSRF token for a change, not for reading', async () => {
   const { email } = await t.caller(['tester']);
   const session = await t.call('post', '/v1/sessions').send({ email, password: PASSWORD }).expect(201);

@@ -31,7 +31,7 @@ async function query(sql: string): Promise<Record<string, unknown>[]> {
 
 const addAccount = (email: string) =>
   query(
-    `INSERT INTO account (id, email, display_name, password_hash, roles, created_at) VALUES (gen_random_uuid(), '${email}', 'A', 'x', '{tester}', now())`,
+    `INSERT INTO account (id, email, display_name, name_as_seen, password_hash, roles, created_at) VALUES (gen_random_uuid(), '${email}', 'A', 'a', 'x', '{tester}', now())`,
   );
 
 /** The mark of a load whose process is gone; no system gives out this process id (Linux ends at 4 194 304). */

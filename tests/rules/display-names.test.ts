@@ -1,4 +1,4 @@
-import { lookalikeOf } from '../../api/platform/identifiers/lookalike.js';
+import { lookalikeOf } from '../../api/platform/identifiers/name-as-seen.js';
 import { acceptanceRequest } from '../../api/contract/endpoints/accounts.js';
 
 const accept = (displayName: string) =>

@@ -193,6 +193,11 @@ export type IdempotentAnswer = Prisma.IdempotentAnswerModel
  */
 export type SupersededRow = Prisma.SupersededRowModel
 /**
+ * Model RequestCount
+ * How much a network asked of all servers together in its present minute. Not part of the record: unlogged, and in no backup.
+ */
+export type RequestCount = Prisma.RequestCountModel
+/**
  * Model Proposal
  * A proposal to take a submission out of the results, or to say that a spool is another variant; somebody else carries it out. Append-only.
  */

@@ -432,6 +432,7 @@ export const ModelName = {
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
   SupersededRow: 'SupersededRow',
+  RequestCount: 'RequestCount',
   Proposal: 'Proposal',
   ProposalEnd: 'ProposalEnd',
   Release: 'Release',
@@ -472,7 +473,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "requestCount" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -3066,6 +3067,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    RequestCount: {
+      payload: Prisma.$RequestCountPayload<ExtArgs>
+      fields: Prisma.RequestCountFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.RequestCountFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.RequestCountFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        findFirst: {
+          args: Prisma.RequestCountFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.RequestCountFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        findMany: {
+          args: Prisma.RequestCountFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>[]
+        }
+        create: {
+          args: Prisma.RequestCountCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        createMany: {
+          args: Prisma.RequestCountCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.RequestCountCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>[]
+        }
+        delete: {
+          args: Prisma.RequestCountDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        update: {
+          args: Prisma.RequestCountUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        deleteMany: {
+          args: Prisma.RequestCountDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.RequestCountUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.RequestCountUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>[]
+        }
+        upsert: {
+          args: Prisma.RequestCountUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        aggregate: {
+          args: Prisma.RequestCountAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateRequestCount>
+        }
+        groupBy: {
+          args: Prisma.RequestCountGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RequestCountGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.RequestCountCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RequestCountCountAggregateOutputType> | number
+        }
+      }
+    }
     Proposal: {
       payload: Prisma.$ProposalPayload<ExtArgs>
       fields: Prisma.ProposalFieldRefs
@@ -4959,6 +5034,7 @@ export const AccountScalarFieldEnum = {
   id: 'id',
   email: 'email',
   displayName: 'displayName',
+  nameAsSeen: 'nameAsSeen',
   passwordHash: 'passwordHash',
   roles: 'roles',
   isDisabled: 'isDisabled',
@@ -5419,6 +5495,15 @@ export const SupersededRowScalarFieldEnum = {
 } as const
 
 export type SupersededRowScalarFieldEnum = (typeof SupersededRowScalarFieldEnum)[keyof typeof SupersededRowScalarFieldEnum]
+
+
+export const RequestCountScalarFieldEnum = {
+  network: 'network',
+  beganAt: 'beganAt',
+  requests: 'requests'
+} as const
+
+export type RequestCountScalarFieldEnum = (typeof RequestCountScalarFieldEnum)[keyof typeof RequestCountScalarFieldEnum]
 
 
 export const ProposalScalarFieldEnum = {
@@ -6078,6 +6163,7 @@ export type GlobalOmitConfig = {
   auditEvent?: Prisma.AuditEventOmit
   idempotentAnswer?: Prisma.IdempotentAnswerOmit
   supersededRow?: Prisma.SupersededRowOmit
+  requestCount?: Prisma.RequestCountOmit
   proposal?: Prisma.ProposalOmit
   proposalEnd?: Prisma.ProposalEndOmit
   release?: Prisma.ReleaseOmit

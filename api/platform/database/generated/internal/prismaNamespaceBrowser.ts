@@ -86,6 +86,7 @@ export const ModelName = {
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
   SupersededRow: 'SupersededRow',
+  RequestCount: 'RequestCount',
   Proposal: 'Proposal',
   ProposalEnd: 'ProposalEnd',
   Release: 'Release',
@@ -133,6 +134,7 @@ export const AccountScalarFieldEnum = {
   id: 'id',
   email: 'email',
   displayName: 'displayName',
+  nameAsSeen: 'nameAsSeen',
   passwordHash: 'passwordHash',
   roles: 'roles',
   isDisabled: 'isDisabled',
@@ -593,6 +595,15 @@ export const SupersededRowScalarFieldEnum = {
 } as const
 
 export type SupersededRowScalarFieldEnum = (typeof SupersededRowScalarFieldEnum)[keyof typeof SupersededRowScalarFieldEnum]
+
+
+export const RequestCountScalarFieldEnum = {
+  network: 'network',
+  beganAt: 'beganAt',
+  requests: 'requests'
+} as const
+
+export type RequestCountScalarFieldEnum = (typeof RequestCountScalarFieldEnum)[keyof typeof RequestCountScalarFieldEnum]
 
 
 export const ProposalScalarFieldEnum = {

@@ -38,6 +38,7 @@ export type AccountMinAggregateOutputType = {
   id: string | null
   email: string | null
   displayName: string | null
+  nameAsSeen: string | null
   passwordHash: string | null
   isDisabled: boolean | null
   createdAt: Date | null
@@ -48,6 +49,7 @@ export type AccountMaxAggregateOutputType = {
   id: string | null
   email: string | null
   displayName: string | null
+  nameAsSeen: string | null
   passwordHash: string | null
   isDisabled: boolean | null
   createdAt: Date | null
@@ -58,6 +60,7 @@ export type AccountCountAggregateOutputType = {
   id: number
   email: number
   displayName: number
+  nameAsSeen: number
   passwordHash: number
   roles: number
   isDisabled: number
@@ -79,6 +82,7 @@ export type AccountMinAggregateInputType = {
   id?: true
   email?: true
   displayName?: true
+  nameAsSeen?: true
   passwordHash?: true
   isDisabled?: true
   createdAt?: true
@@ -89,6 +93,7 @@ export type AccountMaxAggregateInputType = {
   id?: true
   email?: true
   displayName?: true
+  nameAsSeen?: true
   passwordHash?: true
   isDisabled?: true
   createdAt?: true
@@ -99,6 +104,7 @@ export type AccountCountAggregateInputType = {
   id?: true
   email?: true
   displayName?: true
+  nameAsSeen?: true
   passwordHash?: true
   roles?: true
   isDisabled?: true
@@ -197,6 +203,7 @@ export type AccountGroupByOutputType = {
   id: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles: string[]
   isDisabled: boolean
@@ -231,6 +238,7 @@ export type AccountWhereInput = {
   id?: Prisma.UuidFilter<"Account"> | string
   email?: Prisma.StringFilter<"Account"> | string
   displayName?: Prisma.StringFilter<"Account"> | string
+  nameAsSeen?: Prisma.StringFilter<"Account"> | string
   passwordHash?: Prisma.StringFilter<"Account"> | string
   roles?: Prisma.StringNullableListFilter<"Account">
   isDisabled?: Prisma.BoolFilter<"Account"> | boolean
@@ -255,6 +263,7 @@ export type AccountOrderByWithRelationInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   roles?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
@@ -279,6 +288,7 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   id?: string
   email?: string
   displayName?: string
+  nameAsSeen?: string
   AND?: Prisma.AccountWhereInput | Prisma.AccountWhereInput[]
   OR?: Prisma.AccountWhereInput[]
   NOT?: Prisma.AccountWhereInput | Prisma.AccountWhereInput[]
@@ -300,12 +310,13 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
   assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
-}, "id" | "email" | "displayName">
+}, "id" | "email" | "displayName" | "nameAsSeen">
 
 export type AccountOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   roles?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
@@ -325,6 +336,7 @@ export type AccountScalarWhereWithAggregatesInput = {
   id?: Prisma.UuidWithAggregatesFilter<"Account"> | string
   email?: Prisma.StringWithAggregatesFilter<"Account"> | string
   displayName?: Prisma.StringWithAggregatesFilter<"Account"> | string
+  nameAsSeen?: Prisma.StringWithAggregatesFilter<"Account"> | string
   passwordHash?: Prisma.StringWithAggregatesFilter<"Account"> | string
   roles?: Prisma.StringNullableListFilter<"Account">
   isDisabled?: Prisma.BoolWithAggregatesFilter<"Account"> | boolean
@@ -336,6 +348,7 @@ export type AccountCreateInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -360,6 +373,7 @@ export type AccountUncheckedCreateInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -384,6 +398,7 @@ export type AccountUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -408,6 +423,7 @@ export type AccountUncheckedUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -432,6 +448,7 @@ export type AccountCreateManyInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -443,6 +460,7 @@ export type AccountUpdateManyMutationInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -454,6 +472,7 @@ export type AccountUncheckedUpdateManyInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -473,6 +492,7 @@ export type AccountCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   roles?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
@@ -488,6 +508,7 @@ export type AccountMaxOrderByAggregateInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
@@ -498,6 +519,7 @@ export type AccountMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   email?: Prisma.SortOrder
   displayName?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   passwordHash?: Prisma.SortOrder
   isDisabled?: Prisma.SortOrder
   createdAt?: Prisma.SortOrder
@@ -728,6 +750,7 @@ export type AccountCreateWithoutSessionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -751,6 +774,7 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -790,6 +814,7 @@ export type AccountUpdateWithoutSessionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -813,6 +838,7 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -836,6 +862,7 @@ export type AccountCreateWithoutResetsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -859,6 +886,7 @@ export type AccountUncheckedCreateWithoutResetsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -898,6 +926,7 @@ export type AccountUpdateWithoutResetsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -921,6 +950,7 @@ export type AccountUncheckedUpdateWithoutResetsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -944,6 +974,7 @@ export type AccountCreateWithoutTokensInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -967,6 +998,7 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1006,6 +1038,7 @@ export type AccountUpdateWithoutTokensInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1029,6 +1062,7 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1052,6 +1086,7 @@ export type AccountCreateWithoutInterestsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1075,6 +1110,7 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1114,6 +1150,7 @@ export type AccountUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1137,6 +1174,7 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1160,6 +1198,7 @@ export type AccountCreateWithoutAssignmentsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1183,6 +1222,7 @@ export type AccountUncheckedCreateWithoutAssignmentsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1222,6 +1262,7 @@ export type AccountUpdateWithoutAssignmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1245,6 +1286,7 @@ export type AccountUncheckedUpdateWithoutAssignmentsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1268,6 +1310,7 @@ export type AccountCreateWithoutControlPullsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1291,6 +1334,7 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1330,6 +1374,7 @@ export type AccountUpdateWithoutControlPullsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1353,6 +1398,7 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1376,6 +1422,7 @@ export type AccountCreateWithoutProposalsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1399,6 +1446,7 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1438,6 +1486,7 @@ export type AccountUpdateWithoutProposalsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1461,6 +1510,7 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1484,6 +1534,7 @@ export type AccountCreateWithoutProposalEndsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1507,6 +1558,7 @@ export type AccountUncheckedCreateWithoutProposalEndsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1546,6 +1598,7 @@ export type AccountUpdateWithoutProposalEndsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1569,6 +1622,7 @@ export type AccountUncheckedUpdateWithoutProposalEndsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1592,6 +1646,7 @@ export type AccountCreateWithoutReviewsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1615,6 +1670,7 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1654,6 +1710,7 @@ export type AccountUpdateWithoutReviewsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1677,6 +1734,7 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1700,6 +1758,7 @@ export type AccountCreateWithoutClaimsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1723,6 +1782,7 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1762,6 +1822,7 @@ export type AccountUpdateWithoutClaimsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1785,6 +1846,7 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1808,6 +1870,7 @@ export type AccountCreateWithoutJudgementsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1831,6 +1894,7 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1870,6 +1934,7 @@ export type AccountUpdateWithoutJudgementsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1893,6 +1958,7 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -1916,6 +1982,7 @@ export type AccountCreateWithoutRoundRobinsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1939,6 +2006,7 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -1978,6 +2046,7 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2001,6 +2070,7 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2024,6 +2094,7 @@ export type AccountCreateWithoutSubmissionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2047,6 +2118,7 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   id?: string
   email: string
   displayName: string
+  nameAsSeen: string
   passwordHash: string
   roles?: Prisma.AccountCreaterolesInput | string[]
   isDisabled?: boolean
@@ -2086,6 +2158,7 @@ export type AccountUpdateWithoutSubmissionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2109,6 +2182,7 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   email?: Prisma.StringFieldUpdateOperationsInput | string
   displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
   passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
   roles?: Prisma.AccountUpdaterolesInput | string[]
   isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
@@ -2271,6 +2345,7 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2296,6 +2371,7 @@ export type AccountSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2307,6 +2383,7 @@ export type AccountSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Exten
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2318,6 +2395,7 @@ export type AccountSelectScalar = {
   id?: boolean
   email?: boolean
   displayName?: boolean
+  nameAsSeen?: boolean
   passwordHash?: boolean
   roles?: boolean
   isDisabled?: boolean
@@ -2325,7 +2403,7 @@ export type AccountSelectScalar = {
   version?: boolean
 }
 
-export type AccountOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "email" | "displayName" | "passwordHash" | "roles" | "isDisabled" | "createdAt" | "version", ExtArgs["result"]["account"]>
+export type AccountOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "email" | "displayName" | "nameAsSeen" | "passwordHash" | "roles" | "isDisabled" | "createdAt" | "version", ExtArgs["result"]["account"]>
 export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   sessions?: boolean | Prisma.Account$sessionsArgs<ExtArgs>
   tokens?: boolean | Prisma.Account$tokensArgs<ExtArgs>
@@ -2372,6 +2450,10 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
      * Name shown on published pages; unique, because evidence names people by it.
      */
     displayName: string
+    /**
+     * What is seen of the name (name-as-seen.ts): nobody passes for another.
+     */
+    nameAsSeen: string
     /**
      * argon2id, encoded form.
      */
@@ -2825,6 +2907,7 @@ export interface AccountFieldRefs {
   readonly id: Prisma.FieldRef<"Account", 'String'>
   readonly email: Prisma.FieldRef<"Account", 'String'>
   readonly displayName: Prisma.FieldRef<"Account", 'String'>
+  readonly nameAsSeen: Prisma.FieldRef<"Account", 'String'>
   readonly passwordHash: Prisma.FieldRef<"Account", 'String'>
   readonly roles: Prisma.FieldRef<"Account", 'String[]'>
   readonly isDisabled: Prisma.FieldRef<"Account", 'Boolean'>

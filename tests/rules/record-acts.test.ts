@@ -67,8 +67,8 @@ describe('what is retired takes nothing new, and what was done with it before st
   });
 
   test.each([
-    ['spool', '/spool', () => `/v1/catalogue/spools/${b.otherSpool}`],
-    ['instrument', '/instruments/0', () => '/v1/instruments/R1'],
+    ['spool', '/spool', (): string => `/v1/catalogue/spools/${b.otherSpool}`],
+    ['instrument', '/instruments/0', (): string => '/v1/instruments/R1'],
   ] as const)('%s: a later bench day is refused in words, an earlier one taken', async (kind, pointer, pathOf) => {
     const path = pathOf();
     const before = b.t.clock.time;

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
+import type { SuccessionRequest } from '../contract/endpoints/catalogue.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { Retirement } from '../contract/retired.js';
 import type { Construction } from '../contract/constructions.js';
@@ -37,6 +38,10 @@ export class CatalogueStore {
   async makerNames(tx: Transaction, besides?: string): Promise<string[]> {
     const rows = await tx.maker.findMany({ where: besides === undefined ? {} : { slug: { not: besides } }, select: { name: true } });
     return rows.map(({ name }) => name);
+  }
+
+  async succeed(tx: Transaction, data: SuccessionRequest & { byId: string; at: Date }): Promise<void> {
+    await tx.succession.create({ data });
   }
 
   createMaker(tx: Transaction, data: { slug: string; name: string }) {

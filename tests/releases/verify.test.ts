@@ -1,6 +1,5 @@
 /** A release is verified by anybody, with nothing but its own folder; and nothing in it can be changed unseen. */
 import { execFile } from 'node:child_process';
-import { generateKeyPairSync, sign } from 'node:crypto';
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -8,7 +7,8 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
-import { manifestOf } from '../../api/reckoning/release-files.js';
+import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { ARCHIVE } from '../../api/reckoning/release-archive.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
@@ -17,6 +17,7 @@ import { chainFaults } from '../../api/releases/verify/verify-chain.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
+import { sealAnew } from '../support/seal-anew.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 
 const run = promisify(execFile);
@@ -198,6 +199,24 @@ describe('nothing is changed unseen', () => {
   });
 });
 
+test('whoever unpacked the archive has the release, but for manifest and signature; what is in it is what lies beside it', async () => {
+  const { differences } = await withCopy(async (copy) => {
+    await rm(join(copy, ARCHIVE));
+    return verdictOf(copy);
+  });
+  expect(differences).toEqual([]);
+  const forged = await withCopy(async (copy) => {
+    const other = Buffer.from(await readFile(join(copy, ARCHIVE)));
+    const manifest = JSON.parse(await readFile(join(copy, 'manifest.json'), 'utf8'));
+    other[other.length - 1] = 1;
+    await writeFile(join(copy, ARCHIVE), other);
+    manifest.files.find(({ path }: any) => path === ARCHIVE).sha256 = sha256(other);
+    await writeFile(join(copy, 'manifest.json'), canonicalJson(manifest));
+    return verdictOf(copy);
+  });
+  expect(forged.differences.map(({ file }) => file)).toContain(ARCHIVE);
+});
+
 describe('a release of another program', () => {
   /** A copy whose script is another, and in which values of the edition are changed before it is sealed. */
   const ofAnother = (script: string, change: (edition: any) => void) =>
@@ -264,27 +283,3 @@ test('a chain that leads to a release that is not there is told', async () => {
   expect(chainFaults([second])).toEqual([]);
   expect(chainFaults([second, other])).toContainEqual(expect.objectContaining({ found: 'lost' }));
 });
-
-/** Changes files of a copy, then seals and signs it with a key of one's own. */
-async function sealAnew(copy: string, change: (read: (path: string) => Promise<string>) => Promise<Map<string, string>>): Promise<void> {
-  const read = (path: string) => readFile(join(copy, path), 'utf8');
-  const { files, formatVersion: _, ...heading } = JSON.parse(await read('manifest.json'));
-  const changed = await change(read);
-  const all = [];
-  for (const { path, mediaType } of files) {
-    const content = changed.get(path) ?? (await read(path));
-    await writeFile(join(copy, path), content);
-    all.push({ path, mediaType, content });
-  }
-  const text = canonicalJson(manifestOf(all, heading));
-  const { publicKey, privateKey } = generateKeyPairSync('ed25519');
-  await writeFile(join(copy, 'manifest.json'), text);
-  const signature = {
-    formatVersion: 1,
-    algorithm: 'Ed25519',
-    signed: 'manifest.json',
-    publicKey: publicKey.export({ type: 'spki', format: 'der' }).toString('base64'),
-    signature: sign(null, Buffer.from(text), privateKey).toString('base64'),
-  };
-  await writeFile(join(copy, 'signature.json'), canonicalJson(signature));
-}

@@ -66,6 +66,7 @@ export const ModelName = {
   Spool: 'Spool',
   KeyReading: 'KeyReading',
   SpoolReidentification: 'SpoolReidentification',
+  Succession: 'Succession',
   ControlLine: 'ControlLine',
   ControlPull: 'ControlPull',
   ControlReading: 'ControlReading',
@@ -111,7 +112,9 @@ export const ModelName = {
   Finding: 'Finding',
   Trace: 'Trace',
   DraftSave: 'DraftSave',
-  SpoolPreviews: 'SpoolPreviews'
+  SpoolPreviews: 'SpoolPreviews',
+  Webhook: 'Webhook',
+  WebhookAttempt: 'WebhookAttempt'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -333,6 +336,19 @@ export const SpoolReidentificationScalarFieldEnum = {
 } as const
 
 export type SpoolReidentificationScalarFieldEnum = (typeof SpoolReidentificationScalarFieldEnum)[keyof typeof SpoolReidentificationScalarFieldEnum]
+
+
+export const SuccessionScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  slug: 'slug',
+  successor: 'successor',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type SuccessionScalarFieldEnum = (typeof SuccessionScalarFieldEnum)[keyof typeof SuccessionScalarFieldEnum]
 
 
 export const ControlLineScalarFieldEnum = {
@@ -654,7 +670,8 @@ export const ChangeScalarFieldEnum = {
   at: 'at',
   kind: 'kind',
   editionId: 'editionId',
-  releaseId: 'releaseId'
+  releaseId: 'releaseId',
+  thing: 'thing'
 } as const
 
 export type ChangeScalarFieldEnum = (typeof ChangeScalarFieldEnum)[keyof typeof ChangeScalarFieldEnum]
@@ -917,6 +934,39 @@ export const SpoolPreviewsScalarFieldEnum = {
 } as const
 
 export type SpoolPreviewsScalarFieldEnum = (typeof SpoolPreviewsScalarFieldEnum)[keyof typeof SpoolPreviewsScalarFieldEnum]
+
+
+export const WebhookScalarFieldEnum = {
+  id: 'id',
+  address: 'address',
+  note: 'note',
+  kinds: 'kinds',
+  secret: 'secret',
+  createdById: 'createdById',
+  createdAt: 'createdAt',
+  toldUpTo: 'toldUpTo',
+  failures: 'failures',
+  failingSince: 'failingSince',
+  pausedAt: 'pausedAt',
+  pausedBecause: 'pausedBecause',
+  endedAt: 'endedAt'
+} as const
+
+export type WebhookScalarFieldEnum = (typeof WebhookScalarFieldEnum)[keyof typeof WebhookScalarFieldEnum]
+
+
+export const WebhookAttemptScalarFieldEnum = {
+  id: 'id',
+  webhookId: 'webhookId',
+  changeNumber: 'changeNumber',
+  at: 'at',
+  isDelivered: 'isDelivered',
+  status: 'status',
+  words: 'words',
+  tookMs: 'tookMs'
+} as const
+
+export type WebhookAttemptScalarFieldEnum = (typeof WebhookAttemptScalarFieldEnum)[keyof typeof WebhookAttemptScalarFieldEnum]
 
 
 export const SortOrder = {

@@ -39,7 +39,13 @@ export class Assign {
       const faults: InputFault[] = [
         ...((await this.store.isTester(tx, asked.tester)) ? [] : [NOT_A_TESTER]),
         ...(methodId === null
-          ? [{ pointer: '/method', code: 'not_pinned', detail: `The edition ${slug} is not tested by "${method}". Name a method that it pins.` }]
+          ? [
+              {
+                pointer: '/method',
+                code: 'not_pinned',
+                detail: `The edition ${slug} is not tested by "${method}". Name a method that it pins.`,
+              },
+            ]
           : []),
         ...spoolFaults(codes, known, await this.store.standing(tx, work)),
       ];
@@ -74,7 +80,8 @@ const spoolFaults = (codes: readonly string[], known: ReadonlyMap<string, string
     const pointer = `/spools/${index}`;
     const id = known.get(code);
     if (codes.indexOf(code) < index) return [{ pointer, code: 'duplicate', detail: `${code} is named twice; name it once.` }];
-    if (id === undefined) return [{ pointer, code: 'spool_unknown', detail: `No spool in use carries the code ${code}. Look it up in the list of spools.` }];
+    if (id === undefined)
+      return [{ pointer, code: 'spool_unknown', detail: `No spool in use carries the code ${code}. Look it up in the list of spools.` }];
     if (!standing.has(id)) return [];
     const detail = `The tester is asked for ${code} by this method already; take that back first to ask otherwise.`;
     return [{ pointer, code: 'duplicate', detail }];

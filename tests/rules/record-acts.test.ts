@@ -38,7 +38,8 @@ describe.each(Object.keys(PATHS))('a %s', (kind) => {
     for (const state of ['in use', 'retired'] as const)
       for (const who of ROLES)
         for (const act of ['retire', 'take into use'] as const) {
-          if (state === 'retired') expect(await asked(b.editor, 'post', `${path}/retirement`, await versionOf(path), { reason: 'Worn.' })).toBe('done');
+          if (state === 'retired')
+            expect(await asked(b.editor, 'post', `${path}/retirement`, await versionOf(path), { reason: 'Worn.' })).toBe('done');
           const verb = act === 'retire' ? 'post' : 'delete';
           const cell = `${act} by the ${who}, ${state}`;
           const version = await versionOf(path);
@@ -46,19 +47,33 @@ describe.each(Object.keys(PATHS))('a %s', (kind) => {
           found[cell] = await asked(people[who], verb, `${path}/retirement`, version, body);
           expected[cell] = who === 'editor' ? 'done' : 'access/forbidden';
           if (who === 'editor') expect(await asked(b.editor, verb, `${path}/retirement`, version, body)).toBe('request/if-match-stale');
-          await b.editor.call('delete', `${path}/retirement`).set('If-Match', `"${await versionOf(path)}"`).expect(204);
+          await b.editor
+            .call('delete', `${path}/retirement`)
+            .set('If-Match', `"${await versionOf(path)}"`)
+            .expect(204);
         }
     expect(found).toEqual(expected);
-    await b.editor.call('post', `${path}/retirement`).set('If-Match', `"${await versionOf(path)}"`).send({ reason: '' }).expect(422);
+    await b.editor
+      .call('post', `${path}/retirement`)
+      .set('If-Match', `"${await versionOf(path)}"`)
+      .send({ reason: '' })
+      .expect(422);
   });
 });
 
 describe('what is retired takes nothing new, and what was done with it before stands', () => {
   const content = (benchDay: string, force: number) => ({ ...contentFor(b.otherSpool, { specimens: pulls(force) }), benchDay });
   const retire = async (path: string): Promise<unknown> =>
-    b.editor.call('post', `${path}/retirement`).set('If-Match', `"${await versionOf(path)}"`).send({ reason: 'Used up.' }).expect(201);
+    b.editor
+      .call('post', `${path}/retirement`)
+      .set('If-Match', `"${await versionOf(path)}"`)
+      .send({ reason: 'Used up.' })
+      .expect(201);
   const inUse = async (path: string): Promise<unknown> =>
-    b.editor.call('delete', `${path}/retirement`).set('If-Match', `"${await versionOf(path)}"`).expect(204);
+    b.editor
+      .call('delete', `${path}/retirement`)
+      .set('If-Match', `"${await versionOf(path)}"`)
+      .expect(204);
   let today: string;
   let yesterday: string;
   beforeAll(() => {
@@ -84,7 +99,10 @@ describe('what is retired takes nothing new, and what was done with it before st
       .send(content(yesterday, kind === 'spool' ? 72 : 73))
       .expect(201);
     await inUse(path);
-    await b.tester.call('post', '/v1/submissions').send(content(tomorrow, kind === 'spool' ? 74 : 75)).expect(201);
+    await b.tester
+      .call('post', '/v1/submissions')
+      .send(content(tomorrow, kind === 'spool' ? 74 : 75))
+      .expect(201);
     b.t.clock.time = before;
   });
 
@@ -95,14 +113,26 @@ describe('what is retired takes nothing new, and what was done with it before st
     const ask = { tester: b.tester.accountId, method: 'straight-pull', spools: [b.strangeSpool], specimens: 5, dueOn: null };
     const assigned = await b.editor.call('post', '/v1/editions/2026/assignments').send(ask).expect(422);
     expect(assigned.body.errors[0].detail).toContain('No spool in use carries');
-    const robin = { slug: 'ring', name: 'Ring', words: 'A ring.', method: 'straight-pull', spools: [b.strangeSpool, b.spool, b.otherSpool] };
+    const robin = {
+      slug: 'ring',
+      name: 'Ring',
+      words: 'A ring.',
+      method: 'straight-pull',
+      spools: [b.strangeSpool, b.spool, b.otherSpool],
+    };
     const testers = [b.tester.accountId, b.otherTester.accountId];
     const planned = await b.editor
       .call('post', '/v1/round-robins')
       .send({ ...robin, testers, specimens: 5 })
       .expect(422);
     expect(planned.text).toContain('No spool in use carries');
-    const certificate = { certificate: 'C-9', validFrom: today, validUntil: today, correctionPercent: '0', expandedUncertaintyPercent: '1' };
+    const certificate = {
+      certificate: 'C-9',
+      validFrom: today,
+      validUntil: today,
+      correctionPercent: '0',
+      expandedUncertaintyPercent: '1',
+    };
     const added = await b.editor
       .call('post', `${rig}/calibrations`)
       .send({ ...certificate, coverageFactor: '2' })
@@ -113,8 +143,7 @@ describe('what is retired takes nothing new, and what was done with it before st
   });
 
   test('the record keeps no retirement without a reason', async () => {
-    for (const table of ['spool', 'instrument'])
-      await expect(b.sql(`UPDATE ${table} SET retired_on = now()`)).rejects.toThrow(/says_why/);
+    for (const table of ['spool', 'instrument']) await expect(b.sql(`UPDATE ${table} SET retired_on = now()`)).rejects.toThrow(/says_why/);
   });
 });
 
@@ -138,11 +167,19 @@ describe('an assignment', () => {
   });
 });
 
-test('a correction is the editor\'s; once something rests on it, it needs a reason', async () => {
+test("a correction is the editor's; once something rests on it, it needs a reason", async () => {
   const found: Record<string, string> = {};
   const expected: Record<string, string> = {};
-  const fresh = (await b.editor.call('post', '/v1/catalogue/spools').send({ ...SPOOL, lot: 'L-1' }).expect(201)).body as { blindCode: string };
-  await b.tester.call('post', '/v1/submissions').send(contentFor(b.spool, { specimens: pulls(81) })).expect(201);
+  const fresh = (
+    await b.editor
+      .call('post', '/v1/catalogue/spools')
+      .send({ ...SPOOL, lot: 'L-1' })
+      .expect(201)
+  ).body as { blindCode: string };
+  await b.tester
+    .call('post', '/v1/submissions')
+    .send(contentFor(b.spool, { specimens: pulls(81) }))
+    .expect(201);
   for (const [state, code] of [
     ['nothing rests on it', fresh.blindCode],
     ['a submission rests on it', b.spool],

@@ -16,8 +16,21 @@ export interface ErrorText {
 
 /** What carries a sentence to whoever made a mistake. */
 const FIELDS = new Set(['detail', 'explains', 'title', 'message', 'remedy', 'forTester', 'says', 'words', 'expected']);
-const SAYERS = /^(fault|tell|notOnRecord|onRecordAlready|unknownReference|report|refuse|faultAt|strangers|Problem|MeasurementError|broken)$/;
-const NOT_SAID = new Set(['Error', 'TypeError', 'RangeError', 'log', 'warn', 'error', 'describe', 'Endpoint', 'write', '$queryRaw', '$executeRaw']);
+const SAYERS =
+  /^(fault|tell|notOnRecord|onRecordAlready|unknownReference|report|refuse|faultAt|strangers|Problem|MeasurementError|broken)$/;
+const NOT_SAID = new Set([
+  'Error',
+  'TypeError',
+  'RangeError',
+  'log',
+  'warn',
+  'error',
+  'describe',
+  'Endpoint',
+  'write',
+  '$queryRaw',
+  '$executeRaw',
+]);
 
 const isText = (node: ts.Node): node is ts.StringLiteralLike | ts.TemplateExpression =>
   ts.isStringLiteralLike(node) || ts.isTemplateExpression(node);
@@ -51,7 +64,8 @@ function codeBeside(node: ts.Node): string {
   for (let at = node.parent, depth = 0; !ts.isSourceFile(at) && depth < 6; at = at.parent, depth++) {
     if (ts.isObjectLiteralExpression(at)) {
       for (const property of at.properties)
-        if (ts.isPropertyAssignment(property) && property.name.getText() === 'code' && isText(property.initializer)) return textOf(property.initializer);
+        if (ts.isPropertyAssignment(property) && property.name.getText() === 'code' && isText(property.initializer))
+          return textOf(property.initializer);
       if (ts.isPropertyAssignment(at.parent) && ts.isStringLiteral(at.parent.name)) return at.parent.name.text;
     }
     if (ts.isCallExpression(at) || ts.isNewExpression(at)) {

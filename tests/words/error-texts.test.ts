@@ -7,7 +7,8 @@ const TEXTS = errorTexts();
 const at = ({ file, line, text }: (typeof TEXTS)[number]): string => `${file}:${line} ${text}`;
 
 /** Sentences of zod, of the database driver, of Node and of the CSV reader. */
-const OF_A_LIBRARY = /\bInvalid (input|value|type)\b|Unrecognized key|Too (small|big):|ENOENT|ECONN|\bPrisma|violates|Record is inconsistent|Unexpected token/;
+const OF_A_LIBRARY =
+  /\bInvalid (input|value|type)\b|Unrecognized key|Too (small|big):|ENOENT|ECONN|\bPrisma|violates|Record is inconsistent|Unexpected token/;
 /** A name out of the code where a word belongs: twoWords: or twoWords( at the beginning. */
 const OF_THE_CODE = /^[a-z]+([A-Z]\w*)+[:(]|\bundefined\b|\bNaN\b|\[object |\bnull\b/;
 /** What to do, or what was meant: a verb that begins a sentence or a clause, or "expected". */
@@ -25,7 +26,9 @@ test('none is of a library, none names a function; measurements name one, which 
 
 test('what is wrong with an input says what was meant, or what to do', () => {
   // A fault has a code of lower-case words; what a check looks for is a description, and its finding has an "expected" beside it.
-  const faults = TEXTS.filter(({ file, code, text }) => !file.startsWith('api/checks/') && /^[a-z]+(_[a-z]+)+$/.test(code) && /^[A-Z"‹].* .*[.?]/.test(text));
+  const faults = TEXTS.filter(
+    ({ file, code, text }) => !file.startsWith('api/checks/') && /^[a-z]+(_[a-z]+)+$/.test(code) && /^[A-Z"‹].* .*[.?]/.test(text),
+  );
   expect(faults.length).toBeGreaterThan(60);
   expect(faults.filter(({ text }) => !WAY_ON.test(text) && !text.includes('REMEDY')).map(at)).toEqual([]);
 });
@@ -34,9 +37,15 @@ test('every kind of problem is in the catalogue, is a sentence, and says what it
   const files = globSync('api/*/**/*.errors.ts');
   const declared: string[] = [];
   for (const file of files) {
-    const [kinds] = Object.values((await import(`../../${file.replace(/\.ts$/, '.js')}`)) as Record<string, Record<string, { code: string }>>);
+    const [kinds] = Object.values(
+      (await import(`../../${file.replace(/\.ts$/, '.js')}`)) as Record<string, Record<string, { code: string }>>,
+    );
     declared.push(...Object.keys(kinds!));
   }
   expect(ERROR_CATALOGUE.map(({ code }) => code).sort()).toEqual(declared.sort());
-  expect(ERROR_CATALOGUE.filter(({ title, explains }) => !/^[A-Z].*[.]$/s.test(explains) || explains.split(' ').length < 4 || /[.]$/.test(title))).toEqual([]);
+  expect(
+    ERROR_CATALOGUE.filter(
+      ({ title, explains }) => !/^[A-Z].*[.]$/s.test(explains) || explains.split(' ').length < 4 || /[.]$/.test(title),
+    ),
+  ).toEqual([]);
 });

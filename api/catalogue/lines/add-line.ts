@@ -26,7 +26,8 @@ export class AddLine {
       const maker = await this.store.lockMaker(tx, makerSlug);
       if (!maker) throw unknownReference('/maker', 'maker', makerSlug);
       requireInUse('/maker', maker);
-      if (await this.store.lockLine(tx, input.slug)) throw onRecordAlready(`A line with the slug "${input.slug}" is on record. Choose another slug.`, '/slug');
+      if (await this.store.lockLine(tx, input.slug))
+        throw onRecordAlready(`A line with the slug "${input.slug}" is on record. Choose another slug.`, '/slug');
       requireDistinct(input.name, await this.store.lineNames(tx));
       const line = await this.store.createLine(tx, { ...fields, makerId: maker.id });
       await this.audit.record(tx, {

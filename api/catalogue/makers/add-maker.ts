@@ -18,7 +18,8 @@ export class AddMaker {
 
   run(actor: Actor, input: MakerRequest): Promise<MakerResponse> {
     return this.database.transaction(async (tx) => {
-      if (await this.store.lockMaker(tx, input.slug)) throw onRecordAlready(`A maker with the slug "${input.slug}" is on record. Choose another slug.`, '/slug');
+      if (await this.store.lockMaker(tx, input.slug))
+        throw onRecordAlready(`A maker with the slug "${input.slug}" is on record. Choose another slug.`, '/slug');
       requireDistinct(input.name, await this.store.makerNames(tx));
       const maker = await this.store.createMaker(tx, input);
       await this.audit.record(tx, {

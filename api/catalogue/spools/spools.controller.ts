@@ -126,7 +126,8 @@ export class SpoolsController {
 
   @Get('spools')
   @Endpoint({
-    summary: 'Spools that you were asked for, have begun or have handed in: blind code and length. Of others the code is read on the spool.',
+    summary:
+      'Spools that you were asked for, have begun or have handed in: blind code and length. Of others the code is read on the spool.',
     allow: ['tester'],
     answer: schemas.blindSpoolsResponse,
   })

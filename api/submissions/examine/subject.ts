@@ -28,16 +28,25 @@ export type SoughtSubject = { readonly [K in keyof Subject]: Subject[K] | null }
 /** Names that lead nowhere; a draft may be no better than that. */
 export function unknownNames(naming: Naming, { edition, spool, method }: SoughtSubject): InputFault[] {
   const faults: InputFault[] = [];
-  if (!edition) faults.push(fault('/edition', 'unknown_edition', `No edition is called "${naming.edition}". Read its name again, or ask an editor.`));
+  if (!edition)
+    faults.push(fault('/edition', 'unknown_edition', `No edition is called "${naming.edition}". Read its name again, or ask an editor.`));
   else if (edition.state !== 'open')
     faults.push(
-      fault('/edition', 'edition_not_open', `Edition ${edition.slug} is ${edition.state}; submissions are taken while it is open. Name an open edition, or ask an editor.`),
+      fault(
+        '/edition',
+        'edition_not_open',
+        `Edition ${edition.slug} is ${edition.state}; submissions are taken while it is open. Name an open edition, or ask an editor.`,
+      ),
     );
   if (!spool)
     faults.push(fault('/spool', 'unknown_spool', `No spool carries the code "${naming.spool}". Read the code on the spool again.`));
   if (!method)
     faults.push(
-      fault('/methodVersion', 'unknown_method_version', `There is no version ${naming.methodVersion} of a method "${naming.method}". Read both again in the wording of the method, or ask an editor.`),
+      fault(
+        '/methodVersion',
+        'unknown_method_version',
+        `There is no version ${naming.methodVersion} of a method "${naming.method}". Read both again in the wording of the method, or ask an editor.`,
+      ),
     );
   return faults;
 }

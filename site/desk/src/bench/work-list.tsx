@@ -31,11 +31,7 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
   const nameOf = (slug: string) => methods.find((method) => method.slug === slug)?.name ?? slug;
   return (
     <>
-      <CodeForm
-        methods={current}
-        begun={drafts}
-        day={context.benchDay}
-      />
+      <CodeForm methods={current} begun={drafts} day={context.benchDay} />
       <Asked nameOf={nameOf} />
       <Loading of={work} />
       {drafts.length > 0 && <h3>Begun</h3>}

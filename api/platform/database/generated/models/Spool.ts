@@ -275,6 +275,7 @@ export type SpoolWhereInput = {
   assignments?: Prisma.AssignmentListRelationFilter
   keyReadings?: Prisma.KeyReadingListRelationFilter
   previews?: Prisma.SpoolPreviewsListRelationFilter
+  photos?: Prisma.PhotoListRelationFilter
 }
 
 export type SpoolOrderByWithRelationInput = {
@@ -296,6 +297,7 @@ export type SpoolOrderByWithRelationInput = {
   assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   keyReadings?: Prisma.KeyReadingOrderByRelationAggregateInput
   previews?: Prisma.SpoolPreviewsOrderByRelationAggregateInput
+  photos?: Prisma.PhotoOrderByRelationAggregateInput
 }
 
 export type SpoolWhereUniqueInput = Prisma.AtLeast<{
@@ -320,6 +322,7 @@ export type SpoolWhereUniqueInput = Prisma.AtLeast<{
   assignments?: Prisma.AssignmentListRelationFilter
   keyReadings?: Prisma.KeyReadingListRelationFilter
   previews?: Prisma.SpoolPreviewsListRelationFilter
+  photos?: Prisma.PhotoListRelationFilter
 }, "id" | "blindCode">
 
 export type SpoolOrderByWithAggregationInput = {
@@ -376,6 +379,7 @@ export type SpoolCreateInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateInput = {
@@ -396,6 +400,7 @@ export type SpoolUncheckedCreateInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUpdateInput = {
@@ -416,6 +421,7 @@ export type SpoolUpdateInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateInput = {
@@ -436,6 +442,7 @@ export type SpoolUncheckedUpdateInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateManyInput = {
@@ -546,6 +553,11 @@ export type SpoolSumOrderByAggregateInput = {
   version?: Prisma.SortOrder
 }
 
+export type SpoolNullableScalarRelationFilter = {
+  is?: Prisma.SpoolWhereInput | null
+  isNot?: Prisma.SpoolWhereInput | null
+}
+
 export type SpoolCreateNestedOneWithoutAssignmentsInput = {
   create?: Prisma.XOR<Prisma.SpoolCreateWithoutAssignmentsInput, Prisma.SpoolUncheckedCreateWithoutAssignmentsInput>
   connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutAssignmentsInput
@@ -638,6 +650,22 @@ export type SpoolUpdateOneRequiredWithoutReidentificationsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutReidentificationsInput, Prisma.SpoolUpdateWithoutReidentificationsInput>, Prisma.SpoolUncheckedUpdateWithoutReidentificationsInput>
 }
 
+export type SpoolCreateNestedOneWithoutPhotosInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutPhotosInput
+  connect?: Prisma.SpoolWhereUniqueInput
+}
+
+export type SpoolUpdateOneWithoutPhotosNestedInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutPhotosInput
+  upsert?: Prisma.SpoolUpsertWithoutPhotosInput
+  disconnect?: Prisma.SpoolWhereInput | boolean
+  delete?: Prisma.SpoolWhereInput | boolean
+  connect?: Prisma.SpoolWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutPhotosInput, Prisma.SpoolUpdateWithoutPhotosInput>, Prisma.SpoolUncheckedUpdateWithoutPhotosInput>
+}
+
 export type SpoolCreateNestedOneWithoutRetestInput = {
   create?: Prisma.XOR<Prisma.SpoolCreateWithoutRetestInput, Prisma.SpoolUncheckedCreateWithoutRetestInput>
   connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutRetestInput
@@ -697,6 +725,7 @@ export type SpoolCreateWithoutAssignmentsInput = {
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutAssignmentsInput = {
@@ -716,6 +745,7 @@ export type SpoolUncheckedCreateWithoutAssignmentsInput = {
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutAssignmentsInput = {
@@ -751,6 +781,7 @@ export type SpoolUpdateWithoutAssignmentsInput = {
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutAssignmentsInput = {
@@ -770,6 +801,7 @@ export type SpoolUncheckedUpdateWithoutAssignmentsInput = {
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutVariantInput = {
@@ -789,6 +821,7 @@ export type SpoolCreateWithoutVariantInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutVariantInput = {
@@ -808,6 +841,7 @@ export type SpoolUncheckedCreateWithoutVariantInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutVariantInput = {
@@ -870,6 +904,7 @@ export type SpoolCreateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
@@ -889,6 +924,7 @@ export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutKeyReadingsInput = {
@@ -924,6 +960,7 @@ export type SpoolUpdateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
@@ -943,6 +980,7 @@ export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutReidentificationsInput = {
@@ -962,6 +1000,7 @@ export type SpoolCreateWithoutReidentificationsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutReidentificationsInput = {
@@ -981,6 +1020,7 @@ export type SpoolUncheckedCreateWithoutReidentificationsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutReidentificationsInput = {
@@ -1016,6 +1056,7 @@ export type SpoolUpdateWithoutReidentificationsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
@@ -1031,6 +1072,103 @@ export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolCreateWithoutPhotosInput = {
+  id?: string
+  blindCode: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolUncheckedCreateWithoutPhotosInput = {
+  id?: string
+  blindCode: string
+  variantId: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolCreateOrConnectWithoutPhotosInput = {
+  where: Prisma.SpoolWhereUniqueInput
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+}
+
+export type SpoolUpsertWithoutPhotosInput = {
+  update: Prisma.XOR<Prisma.SpoolUpdateWithoutPhotosInput, Prisma.SpoolUncheckedUpdateWithoutPhotosInput>
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+  where?: Prisma.SpoolWhereInput
+}
+
+export type SpoolUpdateToOneWithWhereWithoutPhotosInput = {
+  where?: Prisma.SpoolWhereInput
+  data: Prisma.XOR<Prisma.SpoolUpdateWithoutPhotosInput, Prisma.SpoolUncheckedUpdateWithoutPhotosInput>
+}
+
+export type SpoolUpdateWithoutPhotosInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolUncheckedUpdateWithoutPhotosInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  variantId?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1054,6 +1192,7 @@ export type SpoolCreateWithoutRetestInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutRetestInput = {
@@ -1073,6 +1212,7 @@ export type SpoolUncheckedCreateWithoutRetestInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutRetestInput = {
@@ -1108,6 +1248,7 @@ export type SpoolUpdateWithoutRetestInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutRetestInput = {
@@ -1127,6 +1268,7 @@ export type SpoolUncheckedUpdateWithoutRetestInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutSubmissionsInput = {
@@ -1146,6 +1288,7 @@ export type SpoolCreateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutSubmissionsInput = {
@@ -1165,6 +1308,7 @@ export type SpoolUncheckedCreateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutSubmissionsInput = {
@@ -1200,6 +1344,7 @@ export type SpoolUpdateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
@@ -1219,6 +1364,7 @@ export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutPreviewsInput = {
@@ -1238,6 +1384,7 @@ export type SpoolCreateWithoutPreviewsInput = {
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutPreviewsInput = {
@@ -1257,6 +1404,7 @@ export type SpoolUncheckedCreateWithoutPreviewsInput = {
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutPreviewsInput = {
@@ -1292,6 +1440,7 @@ export type SpoolUpdateWithoutPreviewsInput = {
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutPreviewsInput = {
@@ -1311,6 +1460,7 @@ export type SpoolUncheckedUpdateWithoutPreviewsInput = {
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateManyVariantInput = {
@@ -1343,6 +1493,7 @@ export type SpoolUpdateWithoutVariantInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutVariantInput = {
@@ -1362,6 +1513,7 @@ export type SpoolUncheckedUpdateWithoutVariantInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateManyWithoutVariantInput = {
@@ -1388,6 +1540,7 @@ export type SpoolCountOutputType = {
   assignments: number
   keyReadings: number
   previews: number
+  photos: number
 }
 
 export type SpoolCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1396,6 +1549,7 @@ export type SpoolCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.
   assignments?: boolean | SpoolCountOutputTypeCountAssignmentsArgs
   keyReadings?: boolean | SpoolCountOutputTypeCountKeyReadingsArgs
   previews?: boolean | SpoolCountOutputTypeCountPreviewsArgs
+  photos?: boolean | SpoolCountOutputTypeCountPhotosArgs
 }
 
 /**
@@ -1443,6 +1597,13 @@ export type SpoolCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Types.
   where?: Prisma.SpoolPreviewsWhereInput
 }
 
+/**
+ * SpoolCountOutputType without action
+ */
+export type SpoolCountOutputTypeCountPhotosArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PhotoWhereInput
+}
+
 
 export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -1463,6 +1624,7 @@ export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   assignments?: boolean | Prisma.Spool$assignmentsArgs<ExtArgs>
   keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
   previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
+  photos?: boolean | Prisma.Spool$photosArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["spool"]>
 
@@ -1519,6 +1681,7 @@ export type SpoolInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   assignments?: boolean | Prisma.Spool$assignmentsArgs<ExtArgs>
   keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
   previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
+  photos?: boolean | Prisma.Spool$photosArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type SpoolIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1538,6 +1701,7 @@ export type $SpoolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
     assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     keyReadings: Prisma.$KeyReadingPayload<ExtArgs>[]
     previews: Prisma.$SpoolPreviewsPayload<ExtArgs>[]
+    photos: Prisma.$PhotoPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1967,6 +2131,7 @@ export interface Prisma__SpoolClient<T, Null = never, ExtArgs extends runtime.Ty
   assignments<T extends Prisma.Spool$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   keyReadings<T extends Prisma.Spool$keyReadingsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$keyReadingsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$KeyReadingPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   previews<T extends Prisma.Spool$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SpoolPreviewsPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  photos<T extends Prisma.Spool$photosArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$photosArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PhotoPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -2544,6 +2709,30 @@ export type Spool$previewsArgs<ExtArgs extends runtime.Types.Extensions.Internal
   take?: number
   skip?: number
   distinct?: Prisma.SpoolPreviewsScalarFieldEnum | Prisma.SpoolPreviewsScalarFieldEnum[]
+}
+
+/**
+ * Spool.photos
+ */
+export type Spool$photosArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Photo
+   */
+  select?: Prisma.PhotoSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Photo
+   */
+  omit?: Prisma.PhotoOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PhotoInclude<ExtArgs> | null
+  where?: Prisma.PhotoWhereInput
+  orderBy?: Prisma.PhotoOrderByWithRelationInput | Prisma.PhotoOrderByWithRelationInput[]
+  cursor?: Prisma.PhotoWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PhotoScalarFieldEnum | Prisma.PhotoScalarFieldEnum[]
 }
 
 /**

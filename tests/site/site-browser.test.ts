@@ -36,6 +36,7 @@ const TEMPLATES = [
   '/editions/2026/map/',
   '/search/?q=brine',
   '/compare/',
+  '/find/?by=breaking-stress',
   '/404.html',
 ];
 const WIDTHS = [320, 768, 1280];
@@ -272,5 +273,60 @@ test('at 320 px a table still reads as a table: its rows, heads and cells keep t
   expect((await row.boundingBox())!.height).toBeLessThan(90);
   await row.getByRole('button', { expanded: false }).click();
   expect(await row.getByRole('cell').count()).toBeGreaterThan(8);
+  await page.context().close();
+}, 60_000);
+
+/** Top of the first figure that a reader sees below the head of a page [CSS px]. */
+const FIRST_FIGURE = `Math.min(...[...document.querySelectorAll('main :is(td.num, .value, strong, dd, .lede)')]
+  .filter((one) => one.checkVisibility() && /\\d\\d|\\d\\.\\d/.test(one.textContent))
+  .map((one) => one.getBoundingClientRect().bottom + scrollY))`;
+
+test('a phone shows the first figure of each page without scrolling, below a head of a sixth of its height', async () => {
+  const page = await open('/', { viewport: { width: 360, height: 740 } });
+  for (const path of [
+    '/',
+    '/editions/2026/',
+    '/editions/2026/breaking-stress/',
+    VARIANT,
+    '/find/',
+    '/editions/2026/labels/',
+    '/records/',
+  ]) {
+    await page.goto(site.url + path);
+    expect([path, await page.evaluate<number>(FIRST_FIGURE)]).toEqual([path, expect.any(Number)]);
+    expect([path, (await page.evaluate<number>(FIRST_FIGURE)) < 740]).toEqual([path, true]);
+  }
+  expect(await page.evaluate<number>('document.querySelector("body > header").getBoundingClientRect().height')).toBeLessThan(150);
+  await page.context().close();
+}, 60_000);
+
+test('a line is found by what is fished and what matters: the list is the published order, the wish lives in the address', async () => {
+  const page = await open('/');
+  await page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name: 'Find a line' }).click();
+  await page.getByLabel('What matters').selectOption({ label: 'Breaking stress' });
+  await page.waitForURL(/by=breaking-stress/);
+  const names = () => page.locator('ol.found a').allInnerTexts();
+  await page.locator('ol.found strong', { hasText: 'MPa' }).first().waitFor();
+  const shown = await names();
+  await page.getByText('Size, diameter, force').click();
+  await page.getByLabel('Diameter from, mm').fill('0.2');
+  await page.getByLabel('Diameter to, mm').fill('0.27');
+  await page.getByLabel('Diameter to, mm').press('Enter');
+  await page.waitForURL(/diameter-to=0\.27/);
+  await page.getByRole('status').filter({ hasText: 'that fit' }).waitFor();
+  const sizes = await page.locator('ol.found .label').allInnerTexts();
+  expect(sizes.length).toBeGreaterThan(0);
+  for (const size of sizes) expect(Math.abs(Number(/([\d.]+) mm/.exec(size)![1]) - 0.235)).toBeLessThanOrEqual(0.035);
+  const narrowed = await names();
+  await page.reload();
+  await page.locator('ol.found strong', { hasText: 'MPa' }).first().waitFor();
+  expect(await names()).toEqual(narrowed);
+  expect(await page.getByLabel('Diameter from, mm').inputValue()).toBe('0.2');
+  // One press away: the published order.
+  await page.getByRole('link', { name: /all \d+ in the published order/ }).click();
+  await page.waitForURL('**/editions/2026/breaking-stress/');
+  const published = await page.locator('#standings tbody tr [role=rowheader] a, #standings tbody tr th a').allInnerTexts();
+  expect(shown.length).toBeGreaterThan(2);
+  expect(published.slice(0, shown.length).map((name) => shown.some((one) => one.startsWith(name)))).toEqual(shown.map(() => true));
   await page.context().close();
 }, 60_000);

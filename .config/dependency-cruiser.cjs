@@ -78,7 +78,7 @@ module.exports = {
           '^api/(reckoning|readings|contract|measurement)/',
           PLAIN_PLUMBING,
           NUMBER_LIBRARIES,
-          '^node_modules/(zod|canonicalize|csv-stringify)/',
+          '^node_modules/(zod|canonicalize|csv-stringify|fflate)/',
         ],
       },
     },
@@ -163,7 +163,7 @@ module.exports = {
   ],
   options: {
     tsPreCompilationDeps: true,
-    exclude: { path: ['^site/(desk/)?(\\.astro|dist)/'] },
+    exclude: { path: ['^site/(desk/)?(\\.astro|dist)/', '^tests/clients/'] },
     doNotFollow: { path: ['^node_modules/', '^api/platform/database/generated/'] },
     enhancedResolveOptions: {
       extensions: ['.ts', '.tsx', '.mjs', '.js', '.cjs', '.json', '.astro'],

@@ -13,6 +13,7 @@ export default tseslint.config(
       'coverage/',
       'dist/',
       'site/.astro/',
+      'tests/clients/',
       'site/public/',
       'site/desk/.astro/',
       'site/desk/public/',

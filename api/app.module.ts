@@ -30,6 +30,7 @@ import { RetestsModule } from './retests/retests.module.js';
 import { ReviewsModule } from './reviews/reviews.module.js';
 import { RoundRobinsModule } from './round-robins/round-robins.module.js';
 import { SubmissionsModule } from './submissions/submissions.module.js';
+import { WebhooksModule } from './webhooks/webhooks.module.js';
 
 /** The features in the order of the work. */
 const FEATURES = [
@@ -49,6 +50,7 @@ const FEATURES = [
   BoardModule,
   ReleasesModule,
   PublicApiModule,
+  WebhooksModule,
   InboxModule,
   AuditModule,
 ];

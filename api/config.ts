@@ -44,6 +44,8 @@ const configSchema = z
       })
       .default(''),
     MAIL_FROM: z.union([z.literal(''), z.email()], { error: 'expected an address of e-mail, e.g. trials@example.org' }).default(''),
+    WEBHOOKS_TO_NEAR_ADDRESSES: flag.default(false),
+    WEBHOOK_TIMEOUT_SECONDS: z.coerce.number().min(0.1).max(60).default(10),
     PATH: z.string().default(''),
     LOG_LEVEL: z.enum(['silent', 'error', 'warn', 'info', 'debug']).default('warn'),
   })

@@ -9,9 +9,12 @@ import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import type { FastifyInstance } from 'fastify';
 import { randomUUID } from 'node:crypto';
 import { AppModule } from './app.module.js';
+import { CatalogueModule } from './catalogue/catalogue.module.js';
+import { SuccessionsReadModel } from './catalogue/successions.read-model.js';
 import type { Config } from './config.js';
 import { addHouseMetrics } from './house-metrics.js';
-import { serveOpenApi } from './openapi/describe-api.js';
+import { describeApi, serveOpenApi } from './openapi/describe-api.js';
+import { serveClient } from './openapi/serve-client.js';
 import { registerAnyPage } from './platform/http/any-page.js';
 import { registerAnswerHeaders } from './platform/http/answer-headers.js';
 import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
@@ -20,7 +23,9 @@ import { frameworkErrors } from './platform/http/framework-errors.js';
 import { jsonLog } from './platform/http/json-log.js';
 import { Metrics, MetricsModule } from './platform/http/metrics.module.js';
 import { FrontDoor } from './platform/http/front-door.js';
+import type { TakeRequest } from './platform/http/front-door.js';
 import { Readiness } from './platform/http/readiness.js';
+import { MINUTE_MS, RequestCounts, storeOf } from './platform/http/request-counts.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
 import type { PlatformOptions } from './platform/platform.module.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
@@ -29,6 +34,7 @@ import { takePublishedReads } from './public-api/serve-published.js';
 import { PublishedReleases } from './releases/published-releases.read-model.js';
 import { ReleasesModule } from './releases/releases.module.js';
 import { serveSite } from './serve-site.js';
+import { successorAddress } from './successor-address.js';
 
 const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
 
@@ -55,22 +61,37 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
     abortOnError: false,
   });
   watchAnswers(adapter.getInstance<FastifyInstance>(), app.select(MetricsModule).get(Metrics));
-  await registerPlugins(adapter.getInstance<FastifyInstance>(), config);
+  await registerPlugins(adapter.getInstance<FastifyInstance>(), config, app.get(RequestCounts, { strict: false }));
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
+  serveClient(adapter.getInstance<FastifyInstance>(), () => describeApi(app, config));
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
   app.enableShutdownHooks();
   await app.init();
+  const successions = app.select(CatalogueModule).get(SuccessionsReadModel);
   const releases = app.select(ReleasesModule).get(PublishedReleases);
   await releases.start();
+  await successions.start();
   addHouseMetrics(app.select(MetricsModule).get(Metrics), releases, config);
   const readiness = app.get(Readiness, { strict: false });
-  door.open(takePublishedReads(app.select(PublicApiModule).get(PublishedFiles)), () => readiness.isEnding());
+  const leading = (address: string) => successorAddress(address, (kind, slug) => successions.successorOf(kind, slug));
+  door.open(leadingOn(leading, takePublishedReads(app.select(PublicApiModule).get(PublishedFiles))), () => readiness.isEnding());
   await adapter.getInstance().ready();
   return app;
 }
 
-async function registerPlugins(fastify: FastifyInstance, config: Config): Promise<void> {
+/** Sends whoever asks for what has a successor to that, before anything else is looked at (RFC 9110, 15.4.9). */
+const leadingOn =
+  (leading: (address: string) => string | null, take: TakeRequest): TakeRequest =>
+  (request, response, leave) => {
+    const isRead = request.method === 'GET' || request.method === 'HEAD';
+    const successor = isRead ? leading(request.url ?? '') : null;
+    if (successor === null) return take(request, response, leave);
+    response.writeHead(308, { Location: successor, 'Cache-Control': 'public, max-age=3600', 'Access-Control-Allow-Origin': '*' }).end();
+    return true;
+  };
+
+async function registerPlugins(fastify: FastifyInstance, config: Config, counts: RequestCounts): Promise<void> {
   registerBodyRules(fastify);
   await fastify.register(cookie);
   await registerAnswerHeaders(fastify, config);
@@ -80,7 +101,8 @@ async function registerPlugins(fastify: FastifyInstance, config: Config): Promis
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });
   await fastify.register(rateLimit, {
     max: config.REQUESTS_PER_MINUTE,
-    timeWindow: '1 minute',
+    timeWindow: MINUTE_MS,
+    store: storeOf(counts),
     enableDraftSpec: true,
   });
   fastify.addContentTypeParser('text/csv', (_request, payload, done) => {

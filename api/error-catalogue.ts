@@ -12,6 +12,7 @@ import { retestProblems } from './retests/retests.errors.js';
 import { reviewProblems } from './reviews/reviews.errors.js';
 import { roundRobinProblems } from './round-robins/round-robins.errors.js';
 import { submissionProblems } from './submissions/submissions.errors.js';
+import { webhookProblems } from './webhooks/webhooks.errors.js';
 
 export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   platformProblems,
@@ -26,6 +27,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   editionProblems,
   boardProblems,
   releaseProblems,
+  webhookProblems,
 ].flatMap((kinds): ProblemKind[] => Object.values(kinds));
 
 /** The catalogue as it is published. */

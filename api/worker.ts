@@ -12,6 +12,8 @@ import { Jobs } from './platform/jobs/jobs.js';
 import { jsonLog } from './platform/http/json-log.js';
 import { ReleaseWork } from './releases/release-work.js';
 import { ReleasesModule } from './releases/releases.module.js';
+import { WebhookWork } from './webhooks/webhook-work.js';
+import { WebhooksModule } from './webhooks/webhooks.module.js';
 
 const config = readConfig();
 const log = new Logger('worker');
@@ -25,6 +27,7 @@ await context.get(Jobs).every('clean-up', '17 * * * *', async () => {
 });
 await scheduleBackups(context.get(Jobs));
 await context.select(ReleasesModule).get(ReleaseWork).start(true);
+await context.select(WebhooksModule).get(WebhookWork).start();
 
 /** One of all workers makes the backup; where none is wished for any more, none is. */
 async function scheduleBackups(jobs: Jobs): Promise<void> {

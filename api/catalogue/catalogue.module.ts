@@ -21,6 +21,9 @@ import { ChangeLine } from './lines/change-line.js';
 import { ChangeMaker } from './makers/change-maker.js';
 import { ChangeSpool } from './spools/change-spool.js';
 import { Retire } from './retire.js';
+import { Succeed } from './succeed.js';
+import { SuccessionsController } from './successions.controller.js';
+import { SuccessionsReadModel } from './successions.read-model.js';
 import { WhatRests } from './what-rests.read-model.js';
 import { ChangeVariant } from './variants/change-variant.js';
 import { CorrectClaim } from './variants/correct-claim.js';
@@ -34,7 +37,7 @@ import { VariantsController } from './variants/variants.controller.js';
 
 @Module({
   imports: [AccountsModule, ProposalsModule],
-  controllers: [MakersController, LinesController, VariantsController, SpoolsController],
+  controllers: [MakersController, LinesController, VariantsController, SpoolsController, SuccessionsController],
   providers: [
     AddClaim,
     AddLine,
@@ -51,10 +54,12 @@ import { VariantsController } from './variants/variants.controller.js';
     CorrectClaim,
     ReidentifySpool,
     Retire,
+    Succeed,
+    SuccessionsReadModel,
     WhatRests,
     SpoolsReadModel,
     SpoolsStore,
   ],
-  exports: [CatalogueReadModel, SpoolsStore],
+  exports: [CatalogueReadModel, SpoolsStore, SuccessionsReadModel],
 })
 export class CatalogueModule {}

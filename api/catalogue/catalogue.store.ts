@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
+import type { SuccessionRequest } from '../contract/endpoints/catalogue.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { Construction } from '../contract/constructions.js';
 
@@ -30,6 +31,10 @@ export class CatalogueStore {
   async lockMaker(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM maker WHERE slug = ${slug} FOR UPDATE`;
     return tx.maker.findUnique({ where: { slug } });
+  }
+
+  async succeed(tx: Transaction, data: SuccessionRequest & { byId: string; at: Date }): Promise<void> {
+    await tx.succession.create({ data });
   }
 
   createMaker(tx: Transaction, data: { slug: string; name: string }) {

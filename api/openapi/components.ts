@@ -35,6 +35,7 @@ import * as schemes from '../contract/endpoints/schemes.js';
 import * as spools from '../contract/endpoints/spools.js';
 import * as submissions from '../contract/endpoints/submissions.js';
 import * as traces from '../contract/endpoints/traces.js';
+import * as webhooks from '../contract/endpoints/webhooks.js';
 import * as former from '../contract/former.js';
 import * as instrumentKinds from '../contract/instrument-kinds.js';
 import * as methodSeries from '../contract/method-series.js';
@@ -81,6 +82,7 @@ const ROOMS: readonly object[] = [
   spools,
   submissions,
   traces,
+  webhooks,
   former,
   instrumentKinds,
   methodSeries,

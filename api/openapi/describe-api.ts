@@ -8,6 +8,7 @@ import { problemSchema } from '../contract/problem.js';
 import { submissionContent } from '../contract/submission-content.js';
 import { Components } from './components.js';
 import { describeConventions } from './describe-conventions.js';
+import { addExamples } from './examples.js';
 
 /** Names of operations: whatever the method is called, it reads with get and says else what it does. */
 const DONE: Readonly<Record<string, string>> = { post: 'create', put: 'replace', patch: 'change', list: 'get', read: 'get' };
@@ -43,6 +44,7 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
   components.convert(submissionContent, 'input');
   document.components = { ...document.components, schemas: components.schemas };
   describeConventions(document);
+  addExamples(document);
   return document;
 }
 

@@ -14,6 +14,8 @@ import { Database } from './database/database.js';
 import { FileStore } from './file-store/file-store.js';
 import { Readiness } from './http/readiness.js';
 import { IdempotentAnswersStore } from './http/idempotent-answers.store.js';
+import { RequestCounts } from './http/request-counts.js';
+import { RequestCountsStore } from './http/request-counts.store.js';
 import { Identifiers } from './identifiers/identifiers.js';
 import { Mail } from './mail/mail.js';
 import { Jobs } from './jobs/jobs.js';
@@ -54,6 +56,8 @@ export class PlatformModule implements OnApplicationShutdown {
       Mail,
       ObjectStorage,
       Readiness,
+      RequestCounts,
+      RequestCountsStore,
     ];
     return { module: PlatformModule, providers, exports: providers };
   }

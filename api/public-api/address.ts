@@ -1,6 +1,4 @@
 /** Which file of which release stands at an address of the public API. Pure. */
-import { isTaken } from '../contract/division.js';
-
 export interface Address {
   /** Slug of an edition; null: the newest that has the file. */
   readonly edition: string | null;
@@ -55,7 +53,10 @@ const ofRelease = (edition: string, revision: string, rest: readonly string[]): 
   REVISION.test(revision) && rest.length > 0 ? { edition, revision: Number(revision), path: rest.join('/') } : null;
 
 function ofEdition(edition: string, what: string, rest: readonly string[]): Address | null {
-  const name = what === 'variants' && rest.length === 1 ? `variants/${rest[0] ?? ''}` : (ofTables(what, rest) ?? ofDivision(what, rest));
+  const name =
+    what === 'variants' && rest.length === 1
+      ? `variants/${rest[0] ?? ''}`
+      : (ofTables(what, rest) ?? (what === 'divisions' ? ofDivision(rest) : null));
   return name === null ? null : { edition, revision: null, path: `documents/${name}.json` };
 }
 
@@ -65,9 +66,9 @@ function ofTables(what: string, rest: readonly string[]): string | null {
   return what === 'standings' && rest.length === 1 ? `standings/${rest[0] ?? ''}` : null;
 }
 
-/** What is no document of the edition is the name of a division, which has tables of its own. */
-function ofDivision(division: string, [what = '', ...rest]: readonly string[]): string | null {
-  if (!SLUG.test(division) || isTaken(division) || !(what === '' || OF_A_DIVISION.includes(what))) return null;
+/** A division has tables of its own. */
+function ofDivision([division = '', what = '', ...rest]: readonly string[]): string | null {
+  if (!SLUG.test(division) || !(what === '' || OF_A_DIVISION.includes(what))) return null;
   const name = ofTables(what, rest);
   return name === null ? null : `divisions/${division}/${name}`;
 }

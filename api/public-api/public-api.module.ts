@@ -8,11 +8,12 @@ import { ChangesController } from './changes.controller.js';
 import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublishedFiles } from './published-files.js';
 import { PublicApiController } from './public-api.controller.js';
+import { ResultsController } from './results.controller.js';
 import { StandingsController } from './standings.controller.js';
 
 @Module({
   imports: [ReleasesModule],
-  controllers: [ChangesController, EditionDocumentsController, PublicApiController, StandingsController],
+  controllers: [ChangesController, EditionDocumentsController, PublicApiController, ResultsController, StandingsController],
   providers: [PublishedFiles],
   exports: [PublishedFiles],
 })

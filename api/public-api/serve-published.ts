@@ -16,7 +16,7 @@ export const takePublishedReads =
   (request, response, leave) => {
     const found = isPlainRead(request) ? fileAt(files, request.url ?? '') : null;
     if (!found) return false;
-    const coding = codingFor(request, found.sizeBytes);
+    const coding = codingFor(request, found.sizeBytes, found.mediaType);
     const known = files.inMemory(found, coding);
     if (known) send(request, response, found, known);
     else files.load(found, coding).then((bytes) => send(request, response, found, bytes), leave);
@@ -25,7 +25,7 @@ export const takePublishedReads =
 
 /** Sends a published file by the ordinary way. */
 export async function sendPublished(request: FastifyRequest, reply: FastifyReply, files: PublishedFiles, found: FoundFile): Promise<void> {
-  const coding = codingFor(request.raw, found.sizeBytes);
+  const coding = codingFor(request.raw, found.sizeBytes, found.mediaType);
   const bytes = files.inMemory(found, coding) ?? (await files.load(found, coding));
   reply.hijack();
   send(request.raw, reply.raw, found, bytes);

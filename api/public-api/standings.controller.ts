@@ -43,7 +43,7 @@ export class StandingsController {
     return this.filtered(query, request, reply);
   }
 
-  @Get(':division')
+  @Get('divisions/:division')
   @ApiParam(EDITION)
   @ApiParam(DIVISION)
   @Endpoint({ summary: 'A division as published: standings, scheme.', allow: 'anyone', answer: null, stored: editionDocumentSchema })
@@ -51,7 +51,7 @@ export class StandingsController {
     return this.send(request, reply);
   }
 
-  @Get(':division/standings')
+  @Get('divisions/:division/standings')
   @ApiParam(EDITION)
   @ApiParam(DIVISION)
   @Endpoint({ summary: 'Overall standings of a division.', allow: 'anyone', answer: null, stored: editionDocumentSchema })
@@ -59,7 +59,7 @@ export class StandingsController {
     return this.send(request, reply);
   }
 
-  @Get(':division/standings/:category')
+  @Get('divisions/:division/standings/:category')
   @ApiParam(EDITION)
   @ApiParam(DIVISION)
   @ApiParam(CATEGORY)
@@ -77,7 +77,7 @@ export class StandingsController {
     return this.filtered(query, request, reply);
   }
 
-  @Get(':division/records')
+  @Get('divisions/:division/records')
   @ApiParam(EDITION)
   @ApiParam(DIVISION)
   @Endpoint({ summary: 'Records and runs at the top of a division.', allow: 'anyone', answer: null, stored: recordsDocumentSchema })
@@ -85,7 +85,7 @@ export class StandingsController {
     return this.send(request, reply);
   }
 
-  @Get(':division/pairs')
+  @Get('divisions/:division/pairs')
   @ApiParam(EDITION)
   @ApiParam(DIVISION)
   @Endpoint({

@@ -5,6 +5,7 @@ import { EXPOSED_HEADERS } from '../platform/http/any-page.js';
 import { hasSeen, REVALIDATE } from '../platform/http/conditional-reads.js';
 import { SMALLEST_TO_PRESS } from '../platform/http/press.js';
 import type { Coding } from '../platform/http/press.js';
+import { rangeOf } from './range-of.js';
 
 /** What caches may do: "immutable" for a release's own files, "revalidate" for addresses that a later release moves. */
 export type Lifetime = 'immutable' | 'revalidate';
@@ -27,6 +28,7 @@ const CACHING: Readonly<Record<Lifetime, string>> = {
   revalidate: REVALIDATE,
 };
 const MOST_HEADERS_KNOWN = 500;
+const IS_TEXT = /json|csv|text|javascript|markdown/;
 // The same few values of Accept-Encoding come again and again, and anybody may invent new ones.
 const negotiator = new Negotiator({
   supportedValues: ['br', 'gzip'],
@@ -34,8 +36,11 @@ const negotiator = new Negotiator({
 });
 
 /** The coding in which bytes of this size go to this client; null for plain. */
-export const codingFor = ({ headers }: IncomingMessage, sizeBytes: number): Coding | null =>
-  sizeBytes < SMALLEST_TO_PRESS ? null : negotiator.negotiate(headers['accept-encoding'] as string);
+export const codingFor = ({ headers }: IncomingMessage, sizeBytes: number, mediaType = 'application/json'): Coding | null =>
+  // A part is a part of the plain bytes, whose digest is known; an archive is pressed already.
+  sizeBytes < SMALLEST_TO_PRESS || headers.range !== undefined || !IS_TEXT.test(mediaType)
+    ? null
+    : negotiator.negotiate(headers['accept-encoding'] as string);
 
 /**
  * Makes bytes ready to be sent again and again.
@@ -44,10 +49,20 @@ export const codingFor = ({ headers }: IncomingMessage, sizeBytes: number): Codi
  */
 export function storedBytes(bytes: Buffer, mediaType: string, digest: string, coding: Coding | null): StoredBytes {
   const etag = coding === null ? `"${digest}"` : `W/"${digest}"`;
-  const type = /json|csv|text/.test(mediaType) ? `${mediaType}; charset=utf-8` : mediaType;
+  const type = IS_TEXT.test(mediaType) && !mediaType.includes(';') ? `${mediaType}; charset=utf-8` : mediaType;
   const pressed = coding === null ? [] : ['Content-Encoding', coding];
   const headsFor = (lifetime: Lifetime): Heads => {
-    const notModified = ['ETag', etag, 'Cache-Control', CACHING[lifetime], 'Vary', 'Accept-Encoding', ...FOR_ANY_PAGE];
+    const notModified = [
+      'ETag',
+      etag,
+      'Cache-Control',
+      CACHING[lifetime],
+      'Vary',
+      'Accept-Encoding',
+      'Accept-Ranges',
+      'bytes',
+      ...FOR_ANY_PAGE,
+    ];
     return { notModified, whole: ['Content-Type', type, 'Content-Length', String(bytes.length), ...pressed, ...notModified] };
   };
   return { bytes, etag, heads: { immutable: headsFor('immutable'), revalidate: headsFor('revalidate') } };
@@ -65,13 +80,25 @@ const FOR_ANY_PAGE = [
 ];
 
 /** Sends the bytes, past everything that works on answers; 304 to a client that has them already, in whatever coding. */
-export function sendBytes(
-  request: IncomingMessage,
-  response: ServerResponse,
-  { bytes, etag, heads }: StoredBytes,
-  lifetime: Lifetime,
-): void {
+export function sendBytes(request: IncomingMessage, response: ServerResponse, stored: StoredBytes, lifetime: Lifetime): void {
+  const { bytes, etag, heads } = stored;
   const seen = request.headers['if-none-match'];
   if (seen !== undefined && (seen === etag || hasSeen(seen, etag))) response.writeHead(304, heads[lifetime].notModified).end();
+  else if (request.headers.range !== undefined) sendPart(request, response, stored, lifetime);
   else response.writeHead(200, heads[lifetime].whole).end(request.method === 'HEAD' ? undefined : bytes);
+}
+
+/** The part that was asked for (RFC 9110, 14); the whole where it cannot be understood or what the client has is another. */
+function sendPart(request: IncomingMessage, response: ServerResponse, { bytes, etag, heads }: StoredBytes, lifetime: Lifetime): void {
+  const whole = heads[lifetime].whole;
+  const range = rangeOf(request.headers.range ?? '', [request.headers['if-range']].flat()[0], etag, bytes.length);
+  if (range === 'whole') response.writeHead(200, whole).end(request.method === 'HEAD' ? undefined : bytes);
+  else if (range === 'none') response.writeHead(416, ['Content-Range', `bytes */${bytes.length}`, ...heads[lifetime].notModified]).end();
+  else {
+    const [type, name] = whole;
+    const part = bytes.subarray(range.from, range.to + 1);
+    const partHeads = [type ?? '', name ?? '', 'Content-Length', String(part.length)];
+    const place = ['Content-Range', `bytes ${range.from}-${range.to}/${bytes.length}`];
+    response.writeHead(206, [...partHeads, ...place, ...heads[lifetime].notModified]).end(request.method === 'HEAD' ? undefined : part);
+  }
 }

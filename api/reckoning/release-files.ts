@@ -10,6 +10,11 @@ export interface ReleaseFile {
   readonly content: string;
 }
 
+/** A file as a manifest lists it: a text, or bytes. */
+export interface SealedFile extends Omit<ReleaseFile, 'content'> {
+  readonly content: string | Uint8Array;
+}
+
 /** A JSON file in canonical form. */
 export const jsonFile = (path: string, value: unknown): ReleaseFile => ({
   path,
@@ -18,7 +23,7 @@ export const jsonFile = (path: string, value: unknown): ReleaseFile => ({
 });
 
 /** Every file with its size and digest, in the order of the paths, and the digest of the release before. */
-export function manifestOf(files: readonly ReleaseFile[], heading: Omit<Manifest, 'files' | 'formatVersion'>): Manifest {
+export function manifestOf(files: readonly SealedFile[], heading: Omit<Manifest, 'files' | 'formatVersion'>): Manifest {
   const listed = files.map(({ path, mediaType, content }) => ({
     path,
     mediaType,

@@ -15,14 +15,15 @@ export class ChangesReadModel {
       take: limit,
       include: { edition: { select: { slug: true } }, release: { select: { revision: true, digest: true, erratum: true } } },
     });
-    return rows.map(({ number, at, kind, edition, release }) => ({
+    return rows.map(({ number, at, kind, edition, release, thing }) => ({
       number: Number(number),
       at: at.toISOString(),
       kind: kind as PublicChange['kind'],
-      edition: edition.slug,
+      edition: edition?.slug ?? null,
+      thing: thing as PublicChange['thing'],
       revision: release?.revision ?? null,
       digest: release?.digest ?? null,
-      manifest: release ? `/v1/releases/${edition.slug}/${release.revision}/manifest.json` : null,
+      manifest: edition && release ? `/v1/releases/${edition.slug}/${release.revision}/manifest.json` : null,
       erratum: (release?.erratum ?? null) as PublicChange['erratum'],
     }));
   }

@@ -2,9 +2,10 @@
 import type { FileStore } from '../platform/file-store/file-store.js';
 import { press, PRESSED_AS, SMALLEST_TO_PRESS } from '../platform/http/press.js';
 import type { Coding } from '../platform/http/press.js';
-import type { ReleaseFile } from '../reckoning/release-files.js';
+import type { ReleaseFile, SealedFile } from '../reckoning/release-files.js';
 
 type Content = Pick<ReleaseFile, 'path' | 'content'>;
+const isText = (file: Pick<SealedFile, 'path' | 'content'>): file is Content => typeof file.content === 'string';
 
 const AT_ONCE = 4;
 
@@ -12,9 +13,9 @@ const AT_ONCE = 4;
 export const pressedPath = (releaseFolder: string, path: string, coding: Coding): string =>
   `${releaseFolder}.pressed/${path}.${PRESSED_AS[coding]}`;
 
-/** Writes the pressed forms of files that are worth it. */
-export async function pressFiles(store: FileStore, folder: string, files: readonly Content[]): Promise<void> {
-  const waiting = files.filter(({ content }) => Buffer.byteLength(content) >= SMALLEST_TO_PRESS);
+/** Writes the pressed forms of texts that are worth it. */
+export async function pressFiles(store: FileStore, folder: string, files: readonly Pick<SealedFile, 'path' | 'content'>[]): Promise<void> {
+  const waiting = files.filter(isText).filter(({ content }) => Buffer.byteLength(content) >= SMALLEST_TO_PRESS);
   while (waiting.length > 0) await Promise.all(waiting.splice(-AT_ONCE).map((file) => writePressed(store, folder, file)));
 }
 

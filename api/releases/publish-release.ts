@@ -25,7 +25,8 @@ import { GatherRelease } from './gather-release.js';
 import { pressFiles } from './pressed-files.js';
 import { PublishedReleases } from './published-releases.read-model.js';
 import { manifestOf } from '../reckoning/release-files.js';
-import type { ReleaseFile } from '../reckoning/release-files.js';
+import { sealedFiles } from '../reckoning/sealed-files.js';
+import type { ReleaseFile, SealedFile } from '../reckoning/release-files.js';
 import { BUILD_SITE } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
@@ -71,8 +72,9 @@ export class PublishRelease {
     const publishedAt = await this.database.transaction((tx) => this.store.fixTime(tx, release.id, this.clock.now(), FIXED_FOR));
     if (publishedAt === null) return;
     const inputs = await this.gather.run(edition, revision, publishedAt, release.erratum as ReleaseRequest['erratum']);
-    const files = [...computeRelease(inputs), await verifyScript()];
-    const tables = checked(files);
+    const computed = computeRelease(inputs);
+    const tables = checked(computed);
+    const files = sealedFiles(inputs, computed, await verifyScript());
     const erratum = tables[0]?.erratum ?? null;
     if (tables.every(({ overall }) => overall.length === 0)) throw new Problem(releaseProblems['releases/no-standings']);
     const { softwareVersion, previousDigest } = inputs;
@@ -103,7 +105,7 @@ export class PublishRelease {
     if (early > 0) await pause(early);
   }
 
-  private async write(folder: string, files: readonly Pick<ReleaseFile, 'path' | 'content'>[]): Promise<void> {
+  private async write(folder: string, files: readonly Pick<SealedFile, 'path' | 'content'>[]): Promise<void> {
     for (const { path, content } of files) await this.files.write(`${folder}/${path}`, content);
     await pressFiles(this.files, folder, files);
   }

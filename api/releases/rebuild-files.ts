@@ -2,7 +2,10 @@ import { Injectable } from '@nestjs/common';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import type { ReleaseSummary } from '../contract/documents/release-documents.js';
+import { citationFiles } from '../reckoning/citation/citation-files.js';
 import { computeRelease } from '../reckoning/compute-release.js';
+import { ARCHIVE, archiveOf } from '../reckoning/release-archive.js';
+import type { ReleaseInputs } from '../reckoning/release-inputs.js';
 import type { Bundle } from '../reckoning/documents/bundle.js';
 import { GatherRelease } from './gather-release.js';
 import { pressFiles } from './pressed-files.js';
@@ -46,7 +49,7 @@ export class RebuildFiles {
 
   private async rebuild(release: PublishedRelease): Promise<RebuiltFiles> {
     const rebuilt: string[] = [];
-    const take = async (contents: ReadonlyMap<string, string>) => {
+    const take = async (contents: ReadonlyMap<string, string | Uint8Array>) => {
       for (const [path, digest] of await this.missing(release)) {
         const content = contents.get(digest);
         if (content === undefined) continue;
@@ -61,6 +64,7 @@ export class RebuildFiles {
       () => this.fromRecord(release),
       () => this.fromBundle(release),
       () => this.twins(release),
+      () => this.archive(release),
     ];
     for (const source of sources) {
       if ((await this.missing(release)).size === 0) break;
@@ -86,13 +90,25 @@ export class RebuildFiles {
   private async fromBundle(release: PublishedRelease) {
     if ((await this.missing(release)).has(BUNDLE)) return new Map<string, string>();
     const { inputs } = await this.releases.kept<Bundle>(release, BUNDLE);
-    return computed(() => computeRelease(inputs));
+    return computed(() => withCitations(inputs));
   }
 
   private async fromRecord(release: PublishedRelease) {
     if (!(await this.missing(release)).has(BUNDLE)) return new Map<string, string>();
     const inputs = await this.gather.again(release).catch(() => null);
-    return inputs === null ? new Map<string, string>() : computed(() => computeRelease(inputs));
+    return inputs === null ? new Map<string, string>() : computed(() => withCitations(inputs));
+  }
+
+  /** From everything that is in it, once that is whole. */
+  private async archive(release: PublishedRelease): Promise<Map<string, string | Uint8Array>> {
+    if ([...(await this.missing(release)).keys()].some((path) => path !== ARCHIVE)) return new Map();
+    const read = release.manifest.files
+      .filter(({ path }) => path !== ARCHIVE)
+      .map(async ({ path, mediaType }) => {
+        const bytes = await this.files.read(`${folderOf(release)}/${path}`);
+        return { path, mediaType, content: bytes?.toString('utf8') ?? '' };
+      });
+    return byDigest([archiveOf(await Promise.all(read)).content]);
   }
 
   /** Files of other releases with the same digest. */
@@ -121,7 +137,13 @@ const digestsOf = ({ manifest, manifestBytes, signature }: PublishedRelease): (r
   ['signature.json', sha256(signature)],
 ];
 
-const byDigest = (contents: readonly string[]): Map<string, string> => new Map(contents.map((content) => [sha256(content), content]));
+const byDigest = <Content extends string | Uint8Array>(contents: readonly Content[]): Map<string, Content> =>
+  new Map(contents.map((content) => [sha256(content), content]));
+
+function withCitations(inputs: ReleaseInputs) {
+  const files = computeRelease(inputs);
+  return [...files, ...citationFiles(inputs, files)];
+}
 
 /** A bundle of another format is none that this program computes from. */
 function computed(compute: () => readonly { readonly content: string }[]): Map<string, string> {

@@ -1,6 +1,10 @@
 import { connect } from 'node:net';
 import type { AddressInfo } from 'node:net';
 import { deflateSync } from 'node:zlib';
+import request from 'supertest';
+import { readConfig } from '../../api/config.js';
+import { createApp } from '../../api/create-app.js';
+import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';
 
@@ -149,4 +153,23 @@ test('health is never limited', async () => {
   expect(limited.headers['content-type']).toContain('application/problem+json');
   await few.call('get', '/health/ready').expect(200);
   await few.close();
+}, 30_000);
+
+test('two servers count together what one network asks', async () => {
+  const one = await createTestApplication({ REQUESTS_PER_MINUTE: '6' });
+  const config = readConfig({ DATABASE_URL: one.databaseUrl, DATA_FOLDER: one.dataFolder, LOG_LEVEL: 'silent', REQUESTS_PER_MINUTE: '6' });
+  const other = await createApp({ config });
+  const told = async () => (await runSql(one.databaseUrl, 'SELECT coalesce(sum(requests), 0)::int AS n FROM request_count'))[0]?.['n'];
+  try {
+    for (let i = 0; i < 4; i++) await one.call('get', '/v1/accounts/me').expect(401);
+    while ((await told()) !== 4) await new Promise((resume) => setTimeout(resume, 20));
+    await request(other.getHttpServer()).get('/v1/accounts/me').expect(401);
+    while ((await told()) !== 5) await new Promise((resume) => setTimeout(resume, 20));
+    await request(other.getHttpServer()).get('/v1/accounts/me').expect(401);
+    const limited = await request(other.getHttpServer()).get('/v1/accounts/me').expect(429);
+    expect(Number(limited.headers['retry-after'])).toBeGreaterThan(0);
+  } finally {
+    await other.close();
+    await one.close();
+  }
 }, 30_000);

@@ -171,16 +171,16 @@ describe('published', () => {
       ['braided', 1],
       ['nylon', 4],
     ]);
-    const nylon = await read<EditionDocument>('/nylon');
+    const nylon = await read<EditionDocument>('/divisions/nylon');
     expect(nylon.overall.map(({ place }) => place).toSorted()).toEqual([1, 2, 3, 4]);
     expect(nylon.overruled).toEqual([{ variant: 'gannet-30', reason: REASON }]);
-    expect(await read('/nylon/standings')).toEqual(nylon);
-    expect((await read<CategoryDocument>('/braided/standings/stress')).rows.map(({ place }) => place)).toEqual([1]);
-    const filtered = await read<CategoryDocument>('/nylon/standings/force?material=nylon');
+    expect(await read('/divisions/nylon/standings')).toEqual(nylon);
+    expect((await read<CategoryDocument>('/divisions/braided/standings/stress')).rows.map(({ place }) => place)).toEqual([1]);
+    const filtered = await read<CategoryDocument>('/divisions/nylon/standings/force?material=nylon');
     expect(filtered.rows.map(({ variant }) => variant.slug.slice(0, 6))).toEqual(['petrel', 'petrel', 'petrel']);
     expect((await read<VariantDocument>('/variants/gannet-30')).overruled).toBe(REASON);
-    await read('/nylon/records');
-    await read('/nylon/pairs');
+    await read('/divisions/nylon/records');
+    await read('/divisions/nylon/pairs');
     for (const path of ['/records', '/pairs', '/standings/force', '/nylon/standings/stress', '/pvdf'])
       await house.t.call('get', `/v1/editions/2026${path}`).expect(404);
   });
@@ -188,12 +188,12 @@ describe('published', () => {
   test('an entry is put back where the rule says by the next revision, with its erratum', async () => {
     await house.editor.call('delete', '/v1/editions/2026/overrulings/gannet-30').expect(204);
     await house.editor.call('delete', '/v1/editions/2026/overrulings/gannet-30').expect(404);
-    const { variant, place } = (await read<EditionDocument>('/nylon')).overall[0]!;
+    const { variant, place } = (await read<EditionDocument>('/divisions/nylon')).overall[0]!;
     const expects = [{ where: `overall, ${variant.slug}, place`, before: String(place) }];
     await publish(house.editor, '2026', { reasonCode: 'catalogueError', words: 'It is a braid after all.', expects });
     const { divisions, erratum } = await read<EditionOfDivisions>('');
     expect(divisions.map(({ variants }) => variants.length)).toEqual([2, 3]);
     expect(erratum!.changes.map(({ where }) => where)).toContain('overall, gannet-30, score');
-    expect((await read<EditionDocument>('/braided')).overruled).toEqual([]);
+    expect((await read<EditionDocument>('/divisions/braided')).overruled).toEqual([]);
   }, 90_000);
 });

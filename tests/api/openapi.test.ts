@@ -1,9 +1,12 @@
 import { execFile } from 'node:child_process';
-import { mkdtemp, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { typedClient } from '../../api/openapi/typed-client.js';
+import { compileAgainst } from '../support/compile-client.js';
 import { gapsOf } from '../support/description-gaps.js';
+import { schemaChecker } from '../support/schema-checker.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
 
@@ -18,8 +21,9 @@ beforeAll(async () => {
 }, 60_000);
 afterAll(() => t.close());
 
-const operations = (): [string, any][] =>
-  Object.entries<any>(document.paths).flatMap(([path, item]) =>
+const operations = (): [string, any][] => operationsOf(document);
+const operationsOf = (described: any): [string, any][] =>
+  Object.entries<any>(described.paths).flatMap(([path, item]) =>
     Object.entries<any>(item)
       .filter(([verb]) => VERBS.includes(verb))
       .map(([verb, operation]): [string, any] => [`${verb.toUpperCase()} ${path}`, operation]),
@@ -135,6 +139,69 @@ test('each kind of gap is found', () => {
   const empty = Object.entries(gapsOf(broken)).filter(([, places]) => places.length === 0);
   expect(empty.map(([kind]) => kind)).toEqual([]);
 });
+
+interface Part {
+  readonly where: string;
+  readonly schema: any;
+  readonly example: any;
+}
+
+/** Every body, and every answer to what was done, that carries something. */
+const partsOf = (described: any): Part[] =>
+  operationsOf(described).flatMap(([where, { requestBody, responses }]) => {
+    const answers = Object.entries<any>(responses).flatMap(([status, one]) => (status.startsWith('2') ? [one] : []));
+    return [requestBody, ...answers].flatMap((one) =>
+      Object.entries<any>(one?.content ?? {}).map(([type, { schema, example }]) => ({ where: `${where} ${type}`, schema, example })),
+    );
+  });
+
+test('every body and every answer has an example, which its schema takes (JSON Schema 2020-12, by another validator)', () => {
+  const isValid = schemaChecker(document);
+  expect(isValid({ $ref: '#/components/schemas/ReleasesResponse' }, { items: [{}], nextCursor: null })).toBe(false);
+  const parts = partsOf(document);
+  expect(parts.length).toBeGreaterThan(180);
+  // Where one is missing: NOTE_EXCHANGES=<file> npm test -- <tests that send it>, then .config/take-examples.ts.
+  expect(parts.filter(({ example }) => example === undefined).map(({ where }) => where)).toEqual([]);
+  expect(parts.filter(({ schema, example }) => !isValid(schema, example)).map(({ where }) => where)).toEqual([]);
+});
+
+test('examples of bodies are sent as they stand: none is refused for its form', async () => {
+  const admin = await t.caller(['admin', 'editor', 'reviewer', 'tester']);
+  const refused: string[] = [];
+  for (const [where, { requestBody, parameters = [] }] of operations()) {
+    const example = requestBody?.content?.['application/json']?.example;
+    const [verb, path = ''] = where.split(' ');
+    if (example === undefined || path.startsWith('/v1/sessions') || path.startsWith('/v1/invitations')) continue;
+    const at = path.replace(/\{(\w+)\}/g, (_, name) => (name === 'id' ? '01a218e2-2132-74aa-9e40-a9fa2e25ace9' : 'none'));
+    const call = admin.browse(verb!.toLowerCase() as 'post', at);
+    if (parameters.some(({ name }: any) => name === 'If-Match')) void call.set('If-Match', '"1"');
+    const { status, body } = await call.send(example);
+    if (
+      status === 400 ||
+      status >= 500 ||
+      (body.code === 'request/not-valid' && (body.errors ?? []).some(({ code }: any) => FORM.includes(code)))
+    )
+      refused.push(`${where}: ${status} ${JSON.stringify(body.errors ?? body)}`);
+  }
+  expect(refused).toEqual([]);
+}, 60_000);
+
+/** Codes of faults that a schema finds. */
+const FORM = ['invalid_type', 'unrecognized_keys', 'invalid_union', 'invalid_value', 'invalid_format'];
+
+test('a program that reads every public document compiles with a client made from the description, without a cast', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'client-'));
+  try {
+    const program = 'tests/clients/read-everything.ts';
+    expect(await readFile(program, 'utf8')).not.toMatch(/\bas\b (?!const)|\bany\b|@ts-|!\./);
+    const client = await typedClient(document);
+    expect(await compileAgainst(folder, program, client)).toBe('');
+    const other = { ...client, types: client.types.replaceAll('sha256: string', 'digest256: string') };
+    expect(await compileAgainst(folder, program, other)).toContain("'sha256' does not exist");
+  } finally {
+    await rm(folder, { recursive: true });
+  }
+}, 60_000);
 
 test('what needs If-Match says so', () => {
   const needs = named(({ parameters }) => (parameters ?? []).some((one: any) => one.name.toLowerCase() === 'if-match' && one.required));

@@ -2,6 +2,9 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
+import { parse as parseCsv } from 'csv-parse/sync';
+import { unzipSync } from 'fflate';
+import { parquetReadObjects } from 'hyparquet';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
@@ -175,4 +178,90 @@ test('what is not there is a problem that says so', async () => {
     expect(body).toMatchObject({ status: 404, code: 'request/not-found', type: expect.stringContaining('/problems/#request-not-found') });
     expect(headers['cache-control']).toBe('no-store');
   }
+});
+
+test('every public document of an edition is there, by every address that leads to it', async () => {
+  const inEdition = [
+    '',
+    '/records',
+    '/pairs',
+    '/withdrawn',
+    '/claims',
+    '/round-robins',
+    '/retest-results',
+    '/rigs',
+    '/catalogue',
+    '/standings',
+  ];
+  const paths = [
+    ...inEdition.map((path) => `/v1/editions/2026${path}`),
+    '/v1/editions/2026/variants/gannet-20',
+    '/v1/editions/2026/variants/gannet-20/provenance',
+    '/v1/releases/2026/1/signature.json',
+    '/v1/variants/gannet-20',
+    '/v1/checks',
+  ];
+  for (const path of paths) await house.t.call('get', path).expect(200);
+});
+
+test('all results of all editions are one table, as CSV and as Parquet (read by another program), the same rows in both', async () => {
+  const csv = await inject('/v1/results.csv');
+  const rows = parseCsv(csv.payload, { columns: true }) as Record<string, string>[];
+  expect(rows).toHaveLength(15);
+  expect(rows[0]).toMatchObject({ edition: '2026', revision: '1', category: 'stress', place: '1', unit: 'MPa' });
+  const { rawPayload, headers } = await inject('/v1/results.parquet');
+  const bytes = rawPayload.buffer.slice(rawPayload.byteOffset, rawPayload.byteOffset + rawPayload.length) as ArrayBuffer;
+  const read = await parquetReadObjects({ file: bytes });
+  expect(read.map((row) => Object.fromEntries(Object.entries(row).map(([name, cell]) => [name, String(cell ?? '')])))).toEqual(
+    rows.map((row) => ({ ...row, ...numbersOf(row) })),
+  );
+  expect((await inject('/v1/results.parquet', { 'if-none-match': String(headers['etag']) })).statusCode).toBe(304);
+});
+
+/** Decimals as a number prints them: "6600.0" and 6600 are one. */
+const numbersOf = (row: Record<string, string>) =>
+  Object.fromEntries(['value', 'low95', 'high95'].map((name) => [name, row[name] === '' ? '' : String(Number(row[name]))]));
+
+test('the archive holds every file that the manifest lists, but itself; the same bytes each time', async () => {
+  const { rawPayload } = await inject('/v1/releases/2026/1/release.zip', { 'accept-encoding': 'br, gzip' });
+  const { sha256: listed } = files.find(({ path }) => path === 'release.zip') as { sha256: string };
+  expect(createHash('sha256').update(rawPayload).digest('hex')).toBe(listed);
+  const inside = unzipSync(rawPayload);
+  expect(Object.keys(inside).sort()).toEqual(
+    files
+      .map(({ path }) => path)
+      .filter((path) => path !== 'release.zip')
+      .sort(),
+  );
+  for (const [path, bytes] of Object.entries(inside))
+    expect([path, createHash('sha256').update(bytes).digest('hex')]).toEqual([path, shaOf(path)]);
+});
+
+// RFC 9110, 14.1.2 and 14.2: the examples of byte ranges, on a file of ours.
+test('a part of a file can be asked for, and goes on where it was cut off', async () => {
+  const whole = (await inject('/v1/releases/2026/1/release.zip')).rawPayload;
+  const etag = `"${shaOf('release.zip')}"`;
+  const size = whole.length;
+  const part = async (range: string, more: Record<string, string> = {}) =>
+    inject('/v1/releases/2026/1/release.zip', { range, 'accept-encoding': 'gzip', ...more });
+  const expected: [string, number, number][] = [
+    ['bytes=0-499', 0, 499],
+    ['bytes=500-999', 500, 999],
+    ['bytes=-500', size - 500, size - 1],
+    [`bytes=${size - 1}-`, size - 1, size - 1],
+    [`bytes=0-${size * 2}`, 0, size - 1],
+  ];
+  for (const [range, from, to] of expected) {
+    const { statusCode, headers, rawPayload } = await part(range);
+    expect([range, statusCode, headers['content-range'], headers['etag']]).toEqual([range, 206, `bytes ${from}-${to}/${size}`, etag]);
+    expect(rawPayload.equals(whole.subarray(from, to + 1))).toBe(true);
+  }
+  expect((await part(`bytes=${size}-`)).statusCode).toBe(416);
+  expect((await part('bytes=0-9', { 'if-range': etag })).statusCode).toBe(206);
+  for (const [range, more] of [
+    ['bytes=0-9', { 'if-range': '"another"' }],
+    ['bytes=0-1,5-6', {}],
+    ['lines=1-2', {}],
+  ] as const)
+    expect((await part(range, more)).statusCode).toBe(200);
 });

@@ -141,11 +141,13 @@ async function startOwn(): Promise<Server> {
     PORT: String(port),
     REQUESTS_PER_MINUTE: '1000000',
   };
-  const child = spawn(process.execPath, [...LOADER, 'api/main.ts'], { env, stdio: ['ignore', 'inherit', 'inherit'] });
+  const child = spawn(process.execPath, [...LOADER, 'api/main.ts'], { env, stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
+  let isListening = false;
+  child.on('message', () => (isListening = true));
   children.push(child);
   const url = `http://127.0.0.1:${port}`;
   const ended = once(child, 'exit').then(([code]) => code as number | null);
-  if (!(await waitUntilReady({ name: 'The server', ended, isRunning: () => child.exitCode === null }, url)))
+  if (!(await waitUntilReady({ name: 'The server', ended, isRunning: () => child.exitCode === null, isListening: () => isListening }, url)))
     throw new Error('The server did not start.');
   return { url, pid: child.pid ?? 0 };
 }

@@ -118,20 +118,23 @@ test('a line goes where the rule on material and construction says, in any case 
 });
 
 test.each([
-  ['/v1/editions/2026/braided', 'divisions/braided/edition'],
-  ['/v1/editions/2026/braided/standings', 'divisions/braided/edition'],
-  ['/v1/editions/2026/braided/standings/knot', 'divisions/braided/standings/knot'],
-  ['/v1/editions/2026/braided/records', 'divisions/braided/records'],
-  ['/v1/editions/2026/braided/pairs', 'divisions/braided/pairs'],
+  ['/v1/editions/2026/divisions/braided', 'divisions/braided/edition'],
+  ['/v1/editions/2026/divisions/braided/standings', 'divisions/braided/edition'],
+  ['/v1/editions/2026/divisions/braided/standings/knot', 'divisions/braided/standings/knot'],
+  ['/v1/editions/2026/divisions/braided/records', 'divisions/braided/records'],
+  ['/v1/editions/2026/divisions/braided/pairs', 'divisions/braided/pairs'],
   ['/v1/editions/2026/records', 'records'],
   ['/v1/editions/2026/variants/records', 'variants/records'],
 ])('%s is documents/%s.json', (path, document) => {
   expect(addressOf(path)).toEqual({ edition: '2026', revision: null, path: `documents/${document}.json` });
 });
 
-test.each(['board', 'braided/claims', 'braided/standings/knot/x', 'rigs/pairs'])('nothing stands at %s of an edition', (path) => {
-  expect(addressOf(`/v1/editions/2026/${path}`)).toBeNull();
-});
+test.each(['board', 'braided', 'divisions/braided/claims', 'divisions/braided/standings/knot/x', 'rigs/pairs'])(
+  'nothing stands at %s of an edition',
+  (path) => {
+    expect(addressOf(`/v1/editions/2026/${path}`)).toBeNull();
+  },
+);
 
 test('every other address of an edition is taken', () => {
   for (const name of ['standings', 'records', 'pairs', 'variants', 'board', 'claims', 'rigs']) expect(isTaken(name)).toBe(true);

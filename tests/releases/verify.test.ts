@@ -1,6 +1,5 @@
 /** A release is verified by anybody, with nothing but its own folder; and nothing in it can be changed unseen. */
 import { execFile } from 'node:child_process';
-import { generateKeyPairSync, sign } from 'node:crypto';
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -8,7 +7,8 @@ import { fileURLToPath } from 'node:url';
 import { promisify } from 'node:util';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
-import { manifestOf } from '../../api/reckoning/release-files.js';
+import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { ARCHIVE } from '../../api/reckoning/release-archive.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
@@ -17,9 +17,11 @@ import { chainFaults } from '../../api/releases/verify/verify-chain.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
+import { sealAnew } from '../support/seal-anew.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 
 const run = promisify(execFile);
+const COMMAND = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-any-command.ts'];
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 let house: House;
@@ -98,15 +100,20 @@ describe('whoever holds a release', () => {
     expect(output).toMatch(/documents\/edition\.json \/overall\/0\/score: found "99"; expected "\d/);
   });
 
-  test('verifies a folder of several with their chain, or an address, by the command', async () => {
-    const command = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-any-command.ts'];
-    for (const place of [folder, address, `${address}/v1/releases/2026/2/`]) {
-      const { code, output } = await ended(process.execPath, [...command, place]);
-      expect([place, code, /figures recomputed, all equal/.test(output)]).toEqual([place, 0, true]);
-    }
-    const nowhere = await ended(process.execPath, [...command, join(folder, '2026-1/csv')]);
+  test('verifies the releases of an address with their chain by the command; a place without one is told', async () => {
+    const { code, output } = await ended(process.execPath, [...COMMAND, address]);
+    expect([code, output.match(/figures recomputed, all equal/g)?.length]).toEqual([0, 1]);
+    const nowhere = await ended(process.execPath, [...COMMAND, join(folder, '2026-1/csv')]);
     expect(nowhere).toMatchObject({ code: 2, output: expect.stringMatching(/No release was found at/) });
   }, 60_000);
+
+  test('finds several in a folder, or one at its own address', async () => {
+    for (const [place, count] of [
+      [folder, 2],
+      [`${address}/v1/releases/2026/2/`, 1],
+    ] as const)
+      expect(await releasesAt(place)).toHaveLength(count);
+  });
 });
 
 test('digest and key are those that the publisher shows', async () => {
@@ -192,6 +199,24 @@ describe('nothing is changed unseen', () => {
   });
 });
 
+test('whoever unpacked the archive has the release, but for manifest and signature; what is in it is what lies beside it', async () => {
+  const { differences } = await withCopy(async (copy) => {
+    await rm(join(copy, ARCHIVE));
+    return verdictOf(copy);
+  });
+  expect(differences).toEqual([]);
+  const forged = await withCopy(async (copy) => {
+    const other = Buffer.from(await readFile(join(copy, ARCHIVE)));
+    const manifest = JSON.parse(await readFile(join(copy, 'manifest.json'), 'utf8'));
+    other[other.length - 1] = 1;
+    await writeFile(join(copy, ARCHIVE), other);
+    manifest.files.find(({ path }: any) => path === ARCHIVE).sha256 = sha256(other);
+    await writeFile(join(copy, 'manifest.json'), canonicalJson(manifest));
+    return verdictOf(copy);
+  });
+  expect(forged.differences.map(({ file }) => file)).toContain(ARCHIVE);
+});
+
 describe('a release of another program', () => {
   /** A copy whose script is another, and in which values of the edition are changed before it is sealed. */
   const ofAnother = (script: string, change: (edition: any) => void) =>
@@ -247,8 +272,7 @@ describe('a release of another program', () => {
   });
 
   test('of another format is verified by the command, too', async () => {
-    const command = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-any-command.ts'];
-    const { code, output } = await ended(process.execPath, [...command, 'tests/releases/golden/format-1']);
+    const { code, output } = await ended(process.execPath, [...COMMAND, 'tests/releases/golden/format-1']);
     expect([code, output.match(/recomputed by the program that lies in it/g)?.length]).toEqual([0, 3]);
   }, 60_000);
 });
@@ -259,27 +283,3 @@ test('a chain that leads to a release that is not there is told', async () => {
   expect(chainFaults([second])).toEqual([]);
   expect(chainFaults([second, other])).toContainEqual(expect.objectContaining({ found: 'lost' }));
 });
-
-/** Changes files of a copy, then seals and signs it with a key of one's own. */
-async function sealAnew(copy: string, change: (read: (path: string) => Promise<string>) => Promise<Map<string, string>>): Promise<void> {
-  const read = (path: string) => readFile(join(copy, path), 'utf8');
-  const { files, formatVersion: _, ...heading } = JSON.parse(await read('manifest.json'));
-  const changed = await change(read);
-  const all = [];
-  for (const { path, mediaType } of files) {
-    const content = changed.get(path) ?? (await read(path));
-    await writeFile(join(copy, path), content);
-    all.push({ path, mediaType, content });
-  }
-  const text = canonicalJson(manifestOf(all, heading));
-  const { publicKey, privateKey } = generateKeyPairSync('ed25519');
-  await writeFile(join(copy, 'manifest.json'), text);
-  const signature = {
-    formatVersion: 1,
-    algorithm: 'Ed25519',
-    signed: 'manifest.json',
-    publicKey: publicKey.export({ type: 'spki', format: 'der' }).toString('base64'),
-    signature: sign(null, Buffer.from(text), privateKey).toString('base64'),
-  };
-  await writeFile(join(copy, 'signature.json'), canonicalJson(signature));
-}

@@ -85,6 +85,8 @@ const WITHOUT_ETAG: Readonly<Record<string, string>> = {
   'DELETE /v1/accounts/:id/sessions': 'ends whatever is there',
   'DELETE /v1/editions/:edition/exclusions/:variant': 'the exclusion never changes, it is there or not',
   'DELETE /v1/editions/:edition/overrulings/:variant': 'the overruling is there or not, and each change of it is on record',
+  'DELETE /v1/webhooks/:id': 'it is told or not, and what it is told of never changes',
+  'DELETE /v1/webhooks/:id/pause': 'the pause is there or not',
   'DELETE /v1/editions/:edition/releases/:revision': 'an order never changes, it is there or not',
 };
 

@@ -11,6 +11,7 @@ import { createApp } from '../../api/create-app.js';
 import { Clock } from '../../api/platform/clock/clock.js';
 import type { Role } from '../../api/contract/roles.js';
 import { Identifiers } from '../../api/platform/identifiers/identifiers.js';
+import { noting } from './note-exchanges.js';
 import { createTestDatabase } from './test-database.js';
 
 export type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
@@ -100,7 +101,7 @@ export async function createTestApplication(env: Record<string, string> = {}, id
     ...env,
   });
   const app = await createApp({ config, clock, identifiers });
-  const call = (method: Method, path: string) => request(app.getHttpServer())[method](path);
+  const call = (method: Method, path: string) => noting(method, path, request(app.getHttpServer())[method](path));
   let made = 0;
 
   const caller = async (roles: readonly Role[], displayName?: string): Promise<Caller> => {

@@ -3,6 +3,7 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { sealedFiles } from '../../api/reckoning/sealed-files.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { verifyScript } from '../../api/releases/verify/verify-script.js';
@@ -11,7 +12,7 @@ const { publicKey, privateKey } = generateKeyPairSync('ed25519');
 
 /** Writes the folder of a release as the program publishes it, signed with a key of the test; answers the text of its manifest. */
 export async function writeRelease(folder: string, inputs: ReleaseInputs): Promise<string> {
-  const files = [...computeRelease(inputs), await verifyScript()];
+  const files = sealedFiles(inputs, computeRelease(inputs), await verifyScript());
   const { revision, publishedAt, softwareVersion, previousDigest } = inputs;
   const manifest = canonicalJson(
     manifestOf(files, { edition: inputs.evidence.edition.slug, revision, publishedAt, softwareVersion, previousDigest }),

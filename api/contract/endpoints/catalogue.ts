@@ -22,6 +22,19 @@ export const pageQuery = z.strictObject({
   cursor: z.string().max(60).optional().describe('nextCursor of the page before'),
 });
 
+export const SUCCEEDED_KINDS = ['maker', 'line', 'variant'] as const;
+export const successionRequest = z.strictObject({
+  kind: z.enum(SUCCEEDED_KINDS).describe('What has a successor'),
+  slug: slug.describe('Slug that stays, and leads on from now'),
+  successor: slug.describe('Slug of what takes its place'),
+  reason: z.string().trim().min(1, 'Say it in words').max(2000).describe('Why, e.g. the maker sells it under another name'),
+});
+export const successionSchema = successionRequest
+  .extend({ at: z.iso.datetime().describe('Since when, RFC 3339 in UTC') })
+  .describe('What took the place of something, and since when');
+export const successionsResponse = z.strictObject({ items: z.array(successionSchema).describe('Oldest first'), nextCursor });
+export type SuccessionRequest = z.infer<typeof successionRequest>;
+
 export const makerRequest = z.strictObject({ slug, name: name.describe('Name of the company') });
 export const makerChange = z.strictObject({ name: name.describe('Name of the company'), reason: supersedingReason.optional() });
 const standing = {

@@ -22,8 +22,18 @@ export interface OwnTail {
  * @see JCGM-100 G.4.1
  * @example ownTail(fit, fit.atoms[0]).variance.length // 2
  */
-export function ownTail(fit: Pick<FittedSeries, 'design' | 'isApart'>, { level, effects }: Atom): OwnTail {
-  const { design, isApart } = fit;
+export function ownTail(fit: Pick<FittedSeries, 'design' | 'isApart'>, atom: Atom): OwnTail {
+  const known = remembered.get(atom);
+  if (known?.design === fit.design && known.isApart === fit.isApart) return known;
+  const found = { ...tailsOf(fit, atom), design: fit.design, isApart: fit.isApart };
+  remembered.set(atom, found);
+  return found;
+}
+
+/** Each variant in turn asks for the tails of all. */
+const remembered = new WeakMap<Atom, OwnTail & Pick<FittedSeries, 'design' | 'isApart'>>();
+
+function tailsOf({ design, isApart }: Pick<FittedSeries, 'design' | 'isApart'>, { level, effects }: Atom): OwnTail {
   const { starts, repeatability, degreesOfFreedom: known } = design;
   const variance = Float64Array.from(level.ownVariance);
   const degreesOfFreedom = new Float64Array(variance.length);

@@ -1,6 +1,9 @@
 import type { RandomStream } from './random-stream.js';
 
 const PER_UINT32 = 2 ** -31;
+/** As in `random-stream.ts`. */
+const { expm1, log, sqrt } = Math;
+const NORMAL = Infinity;
 
 /**
  * Draws from Student's t distribution with ν degrees of freedom; from the normal distribution for ν = ∞.
@@ -22,6 +25,6 @@ export function tDeviate(random: RandomStream, degreesOfFreedom: number): number
     w = u * u + v * v;
   } while (w > 1);
   // expm1 keeps the digits that w^(−2/ν) − 1 loses when ν is large.
-  const square = degreesOfFreedom === Infinity ? -2 * Math.log(w) : degreesOfFreedom * Math.expm1((-2 * Math.log(w)) / degreesOfFreedom);
-  return u * Math.sqrt(square / w);
+  const square = degreesOfFreedom === NORMAL ? -2 * log(w) : degreesOfFreedom * expm1((-2 * log(w)) / degreesOfFreedom);
+  return u * sqrt(square / w);
 }

@@ -68,8 +68,8 @@ function tellApart(goodness: Float64Array, { n, precision, degreesOfFreedom }: P
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < n; j++) {
       const at = i * n + j;
-      if (precision[at] === 0) continue;
-      if (normalScore((goodness[i]! - goodness[j]!) * precision[at]!, degreesOfFreedom[at]!) <= critical) continue;
+      const t = (goodness[i]! - goodness[j]!) * precision[at]!;
+      if (precision[at] === 0 || t <= critical || normalScore(t, degreesOfFreedom[at]!) <= critical) continue;
       isAhead[at] = 1;
       precision[at] = precision[j * n + i] = 0;
       told += 2;

@@ -1,6 +1,7 @@
 import { normalQuantile } from '../distributions/normal-distribution.js';
 import type { ComparedTable, PairComparison } from './compare-pairs.js';
-import { largestScoreQuantile } from './largest-scores.js';
+import { boundedErrors, farthestAbove, isReached } from './errors-of-one.js';
+import type { BoundedErrors } from './errors-of-one.js';
 import { normalScore, studentOfScore } from './normal-score.js';
 
 /** Share of the error rate that finds out who cannot rival an entry anyway (a tenth, as its authors recommend). */
@@ -27,41 +28,39 @@ export function couldBeFirst(table: ComparedTable, { firstCritical, isAhead }: P
   const n = goodness.length;
   const could = new Uint8Array(n);
   const beta = SHARE_OF_FIRST_STEP * (1 - level);
-  // One room for all: draws are large.
-  let rivals: Float64Array | undefined;
   // No comparison of several is decided by less than a comparison of two would be.
   const surely = normalQuantile(level + beta);
+  const drawn = boundedErrors(table.errors, n);
   for (let i = 0; i < n; i++) {
     let [most, isBehindForSure] = [0, false];
     for (let j = 0; j < n; j++) {
       const s = differenceUncertainty[j * n + i]!;
       if (j === i) continue;
       if (s === 0) isBehindForSure ||= isAhead[j * n + i] === 1;
-      else most = Math.max(most, normalScore((goodness[j]! - goodness[i]!) / s, degreesOfFreedom[j * n + i]!));
+      else {
+        const t = (goodness[j]! - goodness[i]!) / s;
+        if (t > most) most = Math.max(most, normalScore(t, degreesOfFreedom[j * n + i]!));
+      }
     }
     if (isBehindForSure) continue;
-    if (most <= surely) could[i] = 1;
-    else if (most <= (firstCritical ?? 0)) {
-      rivals ??= new Float64Array(table.errors.length);
-      if (most <= criticalAgainst(i, table, level, beta, rivals)) could[i] = 1;
-    }
+    const isOpen = most > surely && most <= (firstCritical ?? 0);
+    if (most <= surely || (isOpen && isRivalled(i, most, table, drawn, level, beta))) could[i] = 1;
   }
   return could;
 }
 
-function criticalAgainst(i: number, table: ComparedTable, level: number, beta: number, rivals: Float64Array): number {
-  const { goodness, errors, differenceUncertainty, degreesOfFreedom } = table;
+/** Whether the critical score c_i is `most` at least. */
+function isRivalled(i: number, most: number, table: ComparedTable, drawn: BoundedErrors, level: number, beta: number): boolean {
+  const { goodness, differenceUncertainty } = table;
   const n = goodness.length;
-  const [others, itself] = [new Float64Array(n * n), new Float64Array(n * n)];
-  for (let j = 0; j < n; j++) {
-    const s = differenceUncertainty[j * n + i]!;
-    if (s > 0) others[j * n + i] = itself[i * n + j] = 1 / s;
-  }
-  const farthest = largestScoreQuantile(errors, { n, precision: itself, degreesOfFreedom }, 1 - beta);
-  const setBack = Float64Array.from(goodness, (value, j) => {
-    const s = differenceUncertainty[i * n + j]!;
-    return Math.min(0, value - goodness[i]! + (s > 0 ? s * studentOfScore(farthest, degreesOfFreedom[i * n + j]!) : 0));
+  const s = differenceUncertainty.subarray(i * n, i * n + n);
+  const degreesOfFreedom = table.degreesOfFreedom.subarray(i * n, i * n + n);
+  const precision = s.map((one, j) => (one > 0 && j !== i ? 1 / one : 0));
+  const farthest = farthestAbove(drawn, i, { precision, degreesOfFreedom }, 1 - beta);
+  const reach = s.map((one, j) => {
+    if (precision[j] === 0) return Infinity;
+    const setBack = Math.min(0, goodness[j]! - goodness[i]! + one * studentOfScore(farthest, degreesOfFreedom[j]!));
+    return one * studentOfScore(most, degreesOfFreedom[j]!) - setBack;
   });
-  for (let from = 0; from < errors.length; from += n) for (let j = 0; j < n; j++) rivals[from + j] = errors[from + j]! + setBack[j]!;
-  return largestScoreQuantile(rivals, { n, precision: others, degreesOfFreedom }, level + beta);
+  return isReached(drawn, i, reach, level + beta);
 }

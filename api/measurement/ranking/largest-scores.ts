@@ -1,3 +1,4 @@
+import { LargestSeen, tailOfDraws } from './largest-seen.js';
 import { normalScore } from './normal-score.js';
 
 /** The pairs that are open, and how the difference of each is judged; n·n. */
@@ -24,42 +25,58 @@ export interface PairScales {
  */
 export function largestScoreQuantile(errors: Float64Array, { n, precision, degreesOfFreedom }: PairScales, level: number): number {
   const draws = errors.length / n;
-  const tail = new LargestSeen(Math.max(1, draws - Math.ceil(level * (draws + 1)) + 1));
-  const [asFirst, asSecond] = finestPrecisions(precision, n);
-  const ahead = new Uint16Array(n);
-  const behind = new Uint16Array(n);
-  for (let from = 0; from < errors.length; from += n) {
-    let [low, high] = [Infinity, -Infinity];
-    for (let i = from; i < from + n; i++) {
-      const value = errors[i]!;
-      if (value < low) low = value;
-      if (value > high) high = value;
-    }
-    const floor = tail.smallest;
-    let [firsts, seconds] = [0, 0];
-    for (let i = 0; i < n; i++) {
-      if ((errors[from + i]! - low) * asFirst[i]! > floor) ahead[firsts++] = i;
-      if ((high - errors[from + i]!) * asSecond[i]! > floor) behind[seconds++] = i;
-    }
-    let largest = floor;
-    for (let a = 0; a < firsts; a++) {
-      const i = ahead[a]!;
-      const value = errors[from + i]!;
-      if ((value - low) * asFirst[i]! <= largest) continue;
-      for (let b = 0; b < seconds; b++) {
-        const at = i * n + behind[b]!;
-        const t = (value - errors[from + behind[b]!]!) * precision[at]!;
-        if (t <= largest) continue;
-        const score = normalScore(t, degreesOfFreedom[at]!);
-        if (score > largest) largest = score;
-      }
-    }
-    tail.add(largest);
+  const tail = new LargestSeen(tailOfDraws(draws, level));
+  const finest = finestPrecisions(precision, n);
+  for (let draw = 0; draw < draws; draw++) {
+    const own = errors.subarray(draw * n, draw * n + n);
+    tail.add(largestOfDraw(own, { n, precision, degreesOfFreedom }, finest, tail.smallest));
   }
   return tail.smallest;
 }
 
-function finestPrecisions(precision: Float64Array, n: number): [asFirst: Float64Array, asSecond: Float64Array] {
+/** The largest score of a draw, or the floor where none is above it. */
+function largestOfDraw(own: Float64Array, { n, precision, degreesOfFreedom }: PairScales, finest: FinestPrecisions, floor: number): number {
+  let [lowest, highest] = [0, 0];
+  for (let i = 1; i < n; i++) {
+    if (own[i]! < own[lowest]!) lowest = i;
+    if (own[i]! > own[highest]!) highest = i;
+  }
+  const [low, high] = [own[lowest]!, own[highest]!];
+  const { asFirst, asSecond } = finest;
+  let largest = floor;
+  const lookFrom = (i: number) => {
+    const value = own[i]!;
+    if ((value - low) * asFirst[i]! <= largest) return;
+    for (let j = 0; j < n; j++) {
+      const t = (value - own[j]!) * precision[i * n + j]!;
+      if (t <= largest) continue;
+      const score = normalScore(t, degreesOfFreedom[i * n + j]!);
+      if (score > largest) largest = score;
+    }
+  };
+  const lookAt = (j: number) => {
+    if ((high - own[j]!) * asSecond[j]! <= largest) return;
+    for (let i = 0; i < n; i++) {
+      const t = (own[i]! - own[j]!) * precision[i * n + j]!;
+      if (t <= largest) continue;
+      const score = normalScore(t, degreesOfFreedom[i * n + j]!);
+      if (score > largest) largest = score;
+    }
+  };
+  // Whoever is drawn highest and lowest makes the largest scores: after these most others need no look.
+  lookFrom(highest);
+  lookAt(lowest);
+  for (let i = 0; i < n; i++) lookFrom(i);
+  return largest;
+}
+
+/** The finest precision of each entry as the one above, and as the one below. */
+interface FinestPrecisions {
+  readonly asFirst: Float64Array;
+  readonly asSecond: Float64Array;
+}
+
+function finestPrecisions(precision: Float64Array, n: number): FinestPrecisions {
   const asFirst = new Float64Array(n);
   const asSecond = new Float64Array(n);
   for (let i = 0; i < n; i++) {
@@ -69,33 +86,5 @@ function finestPrecisions(precision: Float64Array, n: number): [asFirst: Float64
       if (p > asSecond[j]!) asSecond[j] = p;
     }
   }
-  return [asFirst, asSecond];
-}
-
-/** The largest numbers seen so far, as a heap with the smallest of them on top; all 0 at first. */
-class LargestSeen {
-  private readonly heap: Float64Array;
-
-  constructor(size: number) {
-    this.heap = new Float64Array(size);
-  }
-
-  get smallest(): number {
-    return this.heap[0]!;
-  }
-
-  add(value: number): void {
-    const { heap } = this;
-    if (value <= heap[0]!) return;
-    let at = 0;
-    for (;;) {
-      let child = 2 * at + 1;
-      if (child >= heap.length) break;
-      if (child + 1 < heap.length && heap[child + 1]! < heap[child]!) child += 1;
-      if (heap[child]! >= value) break;
-      heap[at] = heap[child]!;
-      at = child;
-    }
-    heap[at] = value;
-  }
+  return { asFirst, asSecond };
 }

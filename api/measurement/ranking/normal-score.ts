@@ -1,3 +1,6 @@
+/** As in `api/measurement/random/random-stream.ts`. */
+const { expm1, log1p, sqrt } = Math;
+
 /**
  * Normal score of a Student's t: where a normal variable would stand with the same probability beyond it.
  *
@@ -11,8 +14,7 @@
  */
 export function normalScore(t: number, degreesOfFreedom: number): number {
   if (degreesOfFreedom > MOST_DEGREES) return t;
-  const z =
-    ((8 * degreesOfFreedom + 1) / (8 * degreesOfFreedom + 3)) * Math.sqrt(degreesOfFreedom * Math.log1p((t * t) / degreesOfFreedom));
+  const z = ((8 * degreesOfFreedom + 1) / (8 * degreesOfFreedom + 3)) * sqrt(degreesOfFreedom * log1p((t * t) / degreesOfFreedom));
   return t < 0 ? -z : z;
 }
 
@@ -33,6 +35,6 @@ const MOST_DEGREES = 1e6;
 export function studentOfScore(z: number, degreesOfFreedom: number): number {
   if (degreesOfFreedom > MOST_DEGREES) return z;
   const scaled = (z * (8 * degreesOfFreedom + 3)) / (8 * degreesOfFreedom + 1);
-  const t = Math.sqrt(degreesOfFreedom * Math.expm1((scaled * scaled) / degreesOfFreedom));
+  const t = sqrt(degreesOfFreedom * expm1((scaled * scaled) / degreesOfFreedom));
   return z < 0 ? -t : t;
 }

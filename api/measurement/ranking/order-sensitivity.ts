@@ -89,9 +89,11 @@ function difference(table: PointTable, whole: PointStandings, without: PointTabl
     const now = placesLeft.get(id);
     return now === undefined ? [] : [{ id, before: whole.places[at]!, now }];
   });
+  const farthestBefore = farthestOfThoseBefore(both);
   let swappedPairs = 0;
   const swaps: [string, string][] = [];
   for (const a of both) {
+    if (farthestBefore.get(a.before)! <= a.now) continue;
     for (const b of both) {
       if (!(a.before > b.before && a.now < b.now)) continue;
       swappedPairs += 1;
@@ -104,4 +106,16 @@ function difference(table: PointTable, whole: PointStandings, without: PointTabl
     swaps,
     dropped: whole.ranked.map((i) => table.entries[i]!.id).filter((id) => !placesLeft.has(id) && id !== leftOut),
   };
+}
+
+/** For each place, the last place now of those who were before it: whoever stands behind that now has lost to nobody. */
+function farthestOfThoseBefore(both: readonly { readonly before: number; readonly now: number }[]): Map<number, number> {
+  const farthest = new Map<number, number>();
+  let [place, atPlace, before] = [0, 0, 0];
+  for (const one of [...both].sort((a, b) => a.before - b.before)) {
+    if (one.before !== place) [place, before, atPlace] = [one.before, Math.max(before, atPlace), 0];
+    atPlace = Math.max(atPlace, one.now);
+    farthest.set(place, before);
+  }
+  return farthest;
 }

@@ -20,7 +20,7 @@ const TABLES = `
             FROM pg_index i JOIN pg_attribute k ON k.attrelid = c.oid AND k.attnum = ANY (i.indkey::int2[])
            WHERE i.indrelid = c.oid AND i.indisprimary) AS key
     FROM pg_class c JOIN pg_attribute a ON a.attrelid = c.oid AND a.attnum > 0 AND NOT a.attisdropped
-   WHERE c.relnamespace = current_schema()::regnamespace AND c.relkind = 'r' AND c.relname <> '_prisma_migrations'
+   WHERE c.relnamespace = current_schema()::regnamespace AND c.relkind = 'r' AND c.relpersistence = 'p' AND c.relname <> '_prisma_migrations'
    GROUP BY c.oid, c.relname ORDER BY c.relname COLLATE "C"`;
 
 interface Table {

@@ -7,12 +7,17 @@ const STOP_WITHIN_MS = 15_000;
 const LOADER = '@swc-node/register/esm-register';
 const STOP_WITH_PARENT = new URL('./stop-with-parent.ts', import.meta.url).href;
 
+/** What a server tells its parent once its port is its own. */
+export const LISTENING = 'listening';
+
 /** A TypeScript program of ours that runs as a child. */
 export interface Program {
   readonly name: string;
   /** Its exit code, once it has ended; null when a signal ended it. */
   readonly ended: Promise<number | null>;
   isRunning(): boolean;
+  /** Whether it has said that it listens, as a server does. */
+  isListening(): boolean;
 }
 
 /**
@@ -29,6 +34,8 @@ export function startProgram(closing: ClosingList, name: string, path: string, e
     detached: process.platform !== 'win32',
   });
   let isRunning = true;
+  let isListening = false;
+  child.on('message', (message) => (isListening ||= message === LISTENING));
   const ended = new Promise<number | null>((resolve, reject) => {
     child.once('error', reject);
     child.once('exit', (exitCode) => {
@@ -45,7 +52,7 @@ export function startProgram(closing: ClosingList, name: string, path: string, e
     clearTimeout(timer);
   };
   closing.add(stop);
-  return { name, ended, isRunning: () => isRunning };
+  return { name, ended, isRunning: () => isRunning, isListening: () => isListening };
 }
 
 /**

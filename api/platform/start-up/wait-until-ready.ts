@@ -5,7 +5,7 @@ const READY_WITHIN_MS = 60_000;
 const ASK_AGAIN_MS = 100;
 
 /**
- * Waits until the server says that it can answer, or has ended.
+ * Waits until the server says that it can answer, or has ended. What another program answers at that address does not count.
  * @returns false when the server ended before it was ready
  * @throws Error with the server's last answer when it is not ready within 60 s
  */
@@ -14,7 +14,7 @@ export async function waitUntilReady(server: Program, url: string): Promise<bool
   let answer = 'no answer';
   while (server.isRunning()) {
     answer = await ask(`${url}/health/ready`);
-    if (answer === '') return true;
+    if (answer === '' && server.isListening()) return true;
     if (Date.now() > giveUpAt)
       throw new Error(`The server was not ready within ${READY_WITHIN_MS / 1000} s. ${url}/health/ready: ${answer}`);
     await pause(ASK_AGAIN_MS);

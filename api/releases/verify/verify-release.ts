@@ -5,6 +5,8 @@ import type { Manifest, ReleaseSignature } from '../../contract/documents/releas
 import { canonicalJson } from '../../reckoning/canonical-json.js';
 import { computeRelease } from '../../reckoning/compute-release.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
+import { ARCHIVE, archiveOf } from '../../reckoning/release-archive.js';
+import { citationFiles } from '../../reckoning/citation/citation-files.js';
 import { countFigures, differencesOf } from './differences.js';
 import type { Difference } from './differences.js';
 
@@ -64,7 +66,7 @@ export async function verifyRelease(source: ReleaseSource, program?: string): Pr
     figures: computed.figures,
     differences: [
       ...canonical('manifest.json', manifestText),
-      ...sealed,
+      ...(sealed.length > 0 ? sealed : archiveFaults(manifest, texts)),
       ...signatureFaults(signature, manifestText),
       ...(await unlisted(source, manifest)),
       ...(isOwn ? computed.differences : []),
@@ -91,6 +93,8 @@ const canonical = (file: string, text: string): Difference[] => differencesOf(fi
 
 async function againstManifest(source: ReleaseSource, file: Manifest['files'][number], texts: Map<string, string>): Promise<Difference[]> {
   const bytes = await source.read(file.path);
+  // Whoever unpacked the archive has all that is in it.
+  if (!bytes && file.path === ARCHIVE) return [];
   if (!bytes) return [{ file: file.path, where: '', found: 'no such file', expected: 'the file that the manifest lists' }];
   texts.set(file.path, new TextDecoder().decode(bytes));
   const found = `${bytes.length} bytes, SHA-256 ${sha256(bytes)}`;
@@ -128,6 +132,15 @@ function signatureFaults(bytes: Uint8Array | null, manifestText: string): Differ
   }
 }
 
+/** What is in the archive is what lies beside it, byte for byte. */
+function archiveFaults({ files }: Manifest, texts: ReadonlyMap<string, string>): Difference[] {
+  const found = files.find(({ path }) => path === ARCHIVE)?.sha256;
+  if (found === undefined) return [];
+  const inside = files.filter(({ path }) => path !== ARCHIVE).map(({ path }) => ({ path, mediaType: '', content: texts.get(path) ?? '' }));
+  const expected = sha256(archiveOf(inside).content);
+  return found === expected ? [] : [{ file: ARCHIVE, where: '', found: `SHA-256 ${found}`, expected: `SHA-256 ${expected}` }];
+}
+
 function fingerprintOf(bytes: Uint8Array): string | null {
   try {
     return sha256(Buffer.from((JSON.parse(new TextDecoder().decode(bytes)) as ReleaseSignature).publicKey, 'base64'));
@@ -141,11 +154,14 @@ function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap
   if (bundle === undefined) throw new Error(`${source.name} has no bundle.json; there is nothing to compute from.`);
   const { formatVersion, inputs } = parsed(source, 'bundle.json', bundle) as Pick<Bundle, 'inputs'> & { readonly formatVersion: number };
   if (formatVersion !== FORMAT_VERSION) return { figures: null, differences: [] };
-  const computed = computeRelease(inputs);
-  const paths = new Set(computed.map(({ path }) => path));
+  const listed = new Set(manifest.files.map(({ path }) => path));
+  const release = computeRelease(inputs);
+  // Releases of before there were such files have none, and lack nothing.
+  const computed = [...release, ...citationFiles(inputs, release).filter(({ path }) => listed.has(path))];
+  const paths = new Set([...computed.map(({ path }) => path), SCRIPT, ARCHIVE]);
   const differences = computed.flatMap(({ path, content }) => differencesOf(path, texts.get(path) ?? '', content));
   const extra = manifest.files
-    .filter(({ path }) => !paths.has(path) && path !== SCRIPT)
+    .filter(({ path }) => !paths.has(path))
     .map(({ path }) => ({ file: path, where: '', found: 'a file that nothing computes', expected: 'no such file' }));
   const headings = [
     ['edition', manifest.edition, inputs.evidence.edition.slug],

@@ -93,6 +93,11 @@ export type KeyReading = Prisma.KeyReadingModel
  */
 export type SpoolReidentification = Prisma.SpoolReidentificationModel
 /**
+ * Model Succession
+ * What took the place of a maker, a line or a variant. Append-only.
+ */
+export type Succession = Prisma.SuccessionModel
+/**
  * Model ControlLine
  * The house's reference spool of one lot, which watches the rigs for drift. Another lot is another control line. Append-only.
  */
@@ -192,6 +197,11 @@ export type IdempotentAnswer = Prisma.IdempotentAnswerModel
  * What a row said before it was superseded, because something rested on it already. Append-only.
  */
 export type SupersededRow = Prisma.SupersededRowModel
+/**
+ * Model RequestCount
+ * How much a network asked of all servers together in its present minute. Not part of the record: unlogged, and in no backup.
+ */
+export type RequestCount = Prisma.RequestCountModel
 /**
  * Model Proposal
  * A proposal to take a submission out of the results, or to say that a spool is another variant; somebody else carries it out. Append-only.
@@ -317,3 +327,13 @@ export type DraftSave = Prisma.DraftSaveModel
  * How often a tester looked at previews of a spool.
  */
 export type SpoolPreviews = Prisma.SpoolPreviewsModel
+/**
+ * Model Webhook
+ * An address that is told of changes.
+ */
+export type Webhook = Prisma.WebhookModel
+/**
+ * Model WebhookAttempt
+ * One attempt to tell a webhook of a change. Append-only.
+ */
+export type WebhookAttempt = Prisma.WebhookAttemptModel

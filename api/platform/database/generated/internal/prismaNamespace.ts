@@ -412,6 +412,7 @@ export const ModelName = {
   Spool: 'Spool',
   KeyReading: 'KeyReading',
   SpoolReidentification: 'SpoolReidentification',
+  Succession: 'Succession',
   ControlLine: 'ControlLine',
   ControlPull: 'ControlPull',
   ControlReading: 'ControlReading',
@@ -432,6 +433,7 @@ export const ModelName = {
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
   SupersededRow: 'SupersededRow',
+  RequestCount: 'RequestCount',
   Proposal: 'Proposal',
   ProposalEnd: 'ProposalEnd',
   Release: 'Release',
@@ -456,7 +458,9 @@ export const ModelName = {
   Finding: 'Finding',
   Trace: 'Trace',
   DraftSave: 'DraftSave',
-  SpoolPreviews: 'SpoolPreviews'
+  SpoolPreviews: 'SpoolPreviews',
+  Webhook: 'Webhook',
+  WebhookAttempt: 'WebhookAttempt'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -472,7 +476,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "succession" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "requestCount" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -1583,6 +1587,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.SpoolReidentificationCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.SpoolReidentificationCountAggregateOutputType> | number
+        }
+      }
+    }
+    Succession: {
+      payload: Prisma.$SuccessionPayload<ExtArgs>
+      fields: Prisma.SuccessionFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.SuccessionFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.SuccessionFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        findFirst: {
+          args: Prisma.SuccessionFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.SuccessionFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        findMany: {
+          args: Prisma.SuccessionFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>[]
+        }
+        create: {
+          args: Prisma.SuccessionCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        createMany: {
+          args: Prisma.SuccessionCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.SuccessionCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>[]
+        }
+        delete: {
+          args: Prisma.SuccessionDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        update: {
+          args: Prisma.SuccessionUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        deleteMany: {
+          args: Prisma.SuccessionDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.SuccessionUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.SuccessionUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>[]
+        }
+        upsert: {
+          args: Prisma.SuccessionUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$SuccessionPayload>
+        }
+        aggregate: {
+          args: Prisma.SuccessionAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateSuccession>
+        }
+        groupBy: {
+          args: Prisma.SuccessionGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SuccessionGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.SuccessionCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.SuccessionCountAggregateOutputType> | number
         }
       }
     }
@@ -3063,6 +3141,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.SupersededRowCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.SupersededRowCountAggregateOutputType> | number
+        }
+      }
+    }
+    RequestCount: {
+      payload: Prisma.$RequestCountPayload<ExtArgs>
+      fields: Prisma.RequestCountFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.RequestCountFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.RequestCountFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        findFirst: {
+          args: Prisma.RequestCountFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.RequestCountFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        findMany: {
+          args: Prisma.RequestCountFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>[]
+        }
+        create: {
+          args: Prisma.RequestCountCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        createMany: {
+          args: Prisma.RequestCountCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.RequestCountCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>[]
+        }
+        delete: {
+          args: Prisma.RequestCountDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        update: {
+          args: Prisma.RequestCountUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        deleteMany: {
+          args: Prisma.RequestCountDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.RequestCountUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.RequestCountUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>[]
+        }
+        upsert: {
+          args: Prisma.RequestCountUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RequestCountPayload>
+        }
+        aggregate: {
+          args: Prisma.RequestCountAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateRequestCount>
+        }
+        groupBy: {
+          args: Prisma.RequestCountGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RequestCountGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.RequestCountCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RequestCountCountAggregateOutputType> | number
         }
       }
     }
@@ -4916,6 +5068,154 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    Webhook: {
+      payload: Prisma.$WebhookPayload<ExtArgs>
+      fields: Prisma.WebhookFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.WebhookFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.WebhookFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        findFirst: {
+          args: Prisma.WebhookFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.WebhookFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        findMany: {
+          args: Prisma.WebhookFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>[]
+        }
+        create: {
+          args: Prisma.WebhookCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        createMany: {
+          args: Prisma.WebhookCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.WebhookCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>[]
+        }
+        delete: {
+          args: Prisma.WebhookDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        update: {
+          args: Prisma.WebhookUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        deleteMany: {
+          args: Prisma.WebhookDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.WebhookUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.WebhookUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>[]
+        }
+        upsert: {
+          args: Prisma.WebhookUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookPayload>
+        }
+        aggregate: {
+          args: Prisma.WebhookAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateWebhook>
+        }
+        groupBy: {
+          args: Prisma.WebhookGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.WebhookCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookCountAggregateOutputType> | number
+        }
+      }
+    }
+    WebhookAttempt: {
+      payload: Prisma.$WebhookAttemptPayload<ExtArgs>
+      fields: Prisma.WebhookAttemptFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.WebhookAttemptFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.WebhookAttemptFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        findFirst: {
+          args: Prisma.WebhookAttemptFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.WebhookAttemptFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        findMany: {
+          args: Prisma.WebhookAttemptFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>[]
+        }
+        create: {
+          args: Prisma.WebhookAttemptCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        createMany: {
+          args: Prisma.WebhookAttemptCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.WebhookAttemptCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>[]
+        }
+        delete: {
+          args: Prisma.WebhookAttemptDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        update: {
+          args: Prisma.WebhookAttemptUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        deleteMany: {
+          args: Prisma.WebhookAttemptDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.WebhookAttemptUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.WebhookAttemptUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>[]
+        }
+        upsert: {
+          args: Prisma.WebhookAttemptUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$WebhookAttemptPayload>
+        }
+        aggregate: {
+          args: Prisma.WebhookAttemptAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateWebhookAttempt>
+        }
+        groupBy: {
+          args: Prisma.WebhookAttemptGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookAttemptGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.WebhookAttemptCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.WebhookAttemptCountAggregateOutputType> | number
+        }
+      }
+    }
   }
 } & {
   other: {
@@ -5156,6 +5456,19 @@ export const SpoolReidentificationScalarFieldEnum = {
 } as const
 
 export type SpoolReidentificationScalarFieldEnum = (typeof SpoolReidentificationScalarFieldEnum)[keyof typeof SpoolReidentificationScalarFieldEnum]
+
+
+export const SuccessionScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  slug: 'slug',
+  successor: 'successor',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type SuccessionScalarFieldEnum = (typeof SuccessionScalarFieldEnum)[keyof typeof SuccessionScalarFieldEnum]
 
 
 export const ControlLineScalarFieldEnum = {
@@ -5418,6 +5731,15 @@ export const SupersededRowScalarFieldEnum = {
 export type SupersededRowScalarFieldEnum = (typeof SupersededRowScalarFieldEnum)[keyof typeof SupersededRowScalarFieldEnum]
 
 
+export const RequestCountScalarFieldEnum = {
+  network: 'network',
+  beganAt: 'beganAt',
+  requests: 'requests'
+} as const
+
+export type RequestCountScalarFieldEnum = (typeof RequestCountScalarFieldEnum)[keyof typeof RequestCountScalarFieldEnum]
+
+
 export const ProposalScalarFieldEnum = {
   id: 'id',
   kind: 'kind',
@@ -5466,7 +5788,8 @@ export const ChangeScalarFieldEnum = {
   at: 'at',
   kind: 'kind',
   editionId: 'editionId',
-  releaseId: 'releaseId'
+  releaseId: 'releaseId',
+  thing: 'thing'
 } as const
 
 export type ChangeScalarFieldEnum = (typeof ChangeScalarFieldEnum)[keyof typeof ChangeScalarFieldEnum]
@@ -5729,6 +6052,39 @@ export const SpoolPreviewsScalarFieldEnum = {
 } as const
 
 export type SpoolPreviewsScalarFieldEnum = (typeof SpoolPreviewsScalarFieldEnum)[keyof typeof SpoolPreviewsScalarFieldEnum]
+
+
+export const WebhookScalarFieldEnum = {
+  id: 'id',
+  address: 'address',
+  note: 'note',
+  kinds: 'kinds',
+  secret: 'secret',
+  createdById: 'createdById',
+  createdAt: 'createdAt',
+  toldUpTo: 'toldUpTo',
+  failures: 'failures',
+  failingSince: 'failingSince',
+  pausedAt: 'pausedAt',
+  pausedBecause: 'pausedBecause',
+  endedAt: 'endedAt'
+} as const
+
+export type WebhookScalarFieldEnum = (typeof WebhookScalarFieldEnum)[keyof typeof WebhookScalarFieldEnum]
+
+
+export const WebhookAttemptScalarFieldEnum = {
+  id: 'id',
+  webhookId: 'webhookId',
+  changeNumber: 'changeNumber',
+  at: 'at',
+  isDelivered: 'isDelivered',
+  status: 'status',
+  words: 'words',
+  tookMs: 'tookMs'
+} as const
+
+export type WebhookAttemptScalarFieldEnum = (typeof WebhookAttemptScalarFieldEnum)[keyof typeof WebhookAttemptScalarFieldEnum]
 
 
 export const SortOrder = {
@@ -6055,6 +6411,7 @@ export type GlobalOmitConfig = {
   spool?: Prisma.SpoolOmit
   keyReading?: Prisma.KeyReadingOmit
   spoolReidentification?: Prisma.SpoolReidentificationOmit
+  succession?: Prisma.SuccessionOmit
   controlLine?: Prisma.ControlLineOmit
   controlPull?: Prisma.ControlPullOmit
   controlReading?: Prisma.ControlReadingOmit
@@ -6075,6 +6432,7 @@ export type GlobalOmitConfig = {
   auditEvent?: Prisma.AuditEventOmit
   idempotentAnswer?: Prisma.IdempotentAnswerOmit
   supersededRow?: Prisma.SupersededRowOmit
+  requestCount?: Prisma.RequestCountOmit
   proposal?: Prisma.ProposalOmit
   proposalEnd?: Prisma.ProposalEndOmit
   release?: Prisma.ReleaseOmit
@@ -6100,6 +6458,8 @@ export type GlobalOmitConfig = {
   trace?: Prisma.TraceOmit
   draftSave?: Prisma.DraftSaveOmit
   spoolPreviews?: Prisma.SpoolPreviewsOmit
+  webhook?: Prisma.WebhookOmit
+  webhookAttempt?: Prisma.WebhookAttemptOmit
 }
 
 /* Types for Logging */

@@ -66,6 +66,7 @@ export const ModelName = {
   Spool: 'Spool',
   KeyReading: 'KeyReading',
   SpoolReidentification: 'SpoolReidentification',
+  Succession: 'Succession',
   ControlLine: 'ControlLine',
   ControlPull: 'ControlPull',
   ControlReading: 'ControlReading',
@@ -86,6 +87,7 @@ export const ModelName = {
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
   SupersededRow: 'SupersededRow',
+  RequestCount: 'RequestCount',
   Proposal: 'Proposal',
   ProposalEnd: 'ProposalEnd',
   Release: 'Release',
@@ -110,7 +112,9 @@ export const ModelName = {
   Finding: 'Finding',
   Trace: 'Trace',
   DraftSave: 'DraftSave',
-  SpoolPreviews: 'SpoolPreviews'
+  SpoolPreviews: 'SpoolPreviews',
+  Webhook: 'Webhook',
+  WebhookAttempt: 'WebhookAttempt'
 } as const
 
 export type ModelName = (typeof ModelName)[keyof typeof ModelName]
@@ -330,6 +334,19 @@ export const SpoolReidentificationScalarFieldEnum = {
 } as const
 
 export type SpoolReidentificationScalarFieldEnum = (typeof SpoolReidentificationScalarFieldEnum)[keyof typeof SpoolReidentificationScalarFieldEnum]
+
+
+export const SuccessionScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  slug: 'slug',
+  successor: 'successor',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type SuccessionScalarFieldEnum = (typeof SuccessionScalarFieldEnum)[keyof typeof SuccessionScalarFieldEnum]
 
 
 export const ControlLineScalarFieldEnum = {
@@ -592,6 +609,15 @@ export const SupersededRowScalarFieldEnum = {
 export type SupersededRowScalarFieldEnum = (typeof SupersededRowScalarFieldEnum)[keyof typeof SupersededRowScalarFieldEnum]
 
 
+export const RequestCountScalarFieldEnum = {
+  network: 'network',
+  beganAt: 'beganAt',
+  requests: 'requests'
+} as const
+
+export type RequestCountScalarFieldEnum = (typeof RequestCountScalarFieldEnum)[keyof typeof RequestCountScalarFieldEnum]
+
+
 export const ProposalScalarFieldEnum = {
   id: 'id',
   kind: 'kind',
@@ -640,7 +666,8 @@ export const ChangeScalarFieldEnum = {
   at: 'at',
   kind: 'kind',
   editionId: 'editionId',
-  releaseId: 'releaseId'
+  releaseId: 'releaseId',
+  thing: 'thing'
 } as const
 
 export type ChangeScalarFieldEnum = (typeof ChangeScalarFieldEnum)[keyof typeof ChangeScalarFieldEnum]
@@ -903,6 +930,39 @@ export const SpoolPreviewsScalarFieldEnum = {
 } as const
 
 export type SpoolPreviewsScalarFieldEnum = (typeof SpoolPreviewsScalarFieldEnum)[keyof typeof SpoolPreviewsScalarFieldEnum]
+
+
+export const WebhookScalarFieldEnum = {
+  id: 'id',
+  address: 'address',
+  note: 'note',
+  kinds: 'kinds',
+  secret: 'secret',
+  createdById: 'createdById',
+  createdAt: 'createdAt',
+  toldUpTo: 'toldUpTo',
+  failures: 'failures',
+  failingSince: 'failingSince',
+  pausedAt: 'pausedAt',
+  pausedBecause: 'pausedBecause',
+  endedAt: 'endedAt'
+} as const
+
+export type WebhookScalarFieldEnum = (typeof WebhookScalarFieldEnum)[keyof typeof WebhookScalarFieldEnum]
+
+
+export const WebhookAttemptScalarFieldEnum = {
+  id: 'id',
+  webhookId: 'webhookId',
+  changeNumber: 'changeNumber',
+  at: 'at',
+  isDelivered: 'isDelivered',
+  status: 'status',
+  words: 'words',
+  tookMs: 'tookMs'
+} as const
+
+export type WebhookAttemptScalarFieldEnum = (typeof WebhookAttemptScalarFieldEnum)[keyof typeof WebhookAttemptScalarFieldEnum]
 
 
 export const SortOrder = {

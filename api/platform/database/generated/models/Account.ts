@@ -257,6 +257,8 @@ export type AccountWhereInput = {
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
   assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
+  webhooks?: Prisma.WebhookListRelationFilter
+  successions?: Prisma.SuccessionListRelationFilter
 }
 
 export type AccountOrderByWithRelationInput = {
@@ -282,6 +284,8 @@ export type AccountOrderByWithRelationInput = {
   roundRobins?: Prisma.RoundRobinTesterOrderByRelationAggregateInput
   assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   resets?: Prisma.PasswordResetOrderByRelationAggregateInput
+  webhooks?: Prisma.WebhookOrderByRelationAggregateInput
+  successions?: Prisma.SuccessionOrderByRelationAggregateInput
 }
 
 export type AccountWhereUniqueInput = Prisma.AtLeast<{
@@ -310,6 +314,8 @@ export type AccountWhereUniqueInput = Prisma.AtLeast<{
   roundRobins?: Prisma.RoundRobinTesterListRelationFilter
   assignments?: Prisma.AssignmentListRelationFilter
   resets?: Prisma.PasswordResetListRelationFilter
+  webhooks?: Prisma.WebhookListRelationFilter
+  successions?: Prisma.SuccessionListRelationFilter
 }, "id" | "email" | "displayName" | "nameAsSeen">
 
 export type AccountOrderByWithAggregationInput = {
@@ -367,6 +373,8 @@ export type AccountCreateInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateInput = {
@@ -392,6 +400,8 @@ export type AccountUncheckedCreateInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountUpdateInput = {
@@ -417,6 +427,8 @@ export type AccountUpdateInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateInput = {
@@ -442,6 +454,8 @@ export type AccountUncheckedUpdateInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateManyInput = {
@@ -634,6 +648,20 @@ export type AccountUpdateOneRequiredWithoutAssignmentsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutAssignmentsInput, Prisma.AccountUpdateWithoutAssignmentsInput>, Prisma.AccountUncheckedUpdateWithoutAssignmentsInput>
 }
 
+export type AccountCreateNestedOneWithoutSuccessionsInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutSuccessionsInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutSuccessionsNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutSuccessionsInput
+  upsert?: Prisma.AccountUpsertWithoutSuccessionsInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutSuccessionsInput, Prisma.AccountUpdateWithoutSuccessionsInput>, Prisma.AccountUncheckedUpdateWithoutSuccessionsInput>
+}
+
 export type AccountCreateNestedOneWithoutControlPullsInput = {
   create?: Prisma.XOR<Prisma.AccountCreateWithoutControlPullsInput, Prisma.AccountUncheckedCreateWithoutControlPullsInput>
   connectOrCreate?: Prisma.AccountCreateOrConnectWithoutControlPullsInput
@@ -746,6 +774,20 @@ export type AccountUpdateOneRequiredWithoutSubmissionsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutSubmissionsInput, Prisma.AccountUpdateWithoutSubmissionsInput>, Prisma.AccountUncheckedUpdateWithoutSubmissionsInput>
 }
 
+export type AccountCreateNestedOneWithoutWebhooksInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutWebhooksInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutWebhooksNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutWebhooksInput
+  upsert?: Prisma.AccountUpsertWithoutWebhooksInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutWebhooksInput, Prisma.AccountUpdateWithoutWebhooksInput>, Prisma.AccountUncheckedUpdateWithoutWebhooksInput>
+}
+
 export type AccountCreateWithoutSessionsInput = {
   id?: string
   email: string
@@ -768,6 +810,8 @@ export type AccountCreateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutSessionsInput = {
@@ -792,6 +836,8 @@ export type AccountUncheckedCreateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutSessionsInput = {
@@ -832,6 +878,8 @@ export type AccountUpdateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSessionsInput = {
@@ -856,6 +904,8 @@ export type AccountUncheckedUpdateWithoutSessionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutResetsInput = {
@@ -880,6 +930,8 @@ export type AccountCreateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutResetsInput = {
@@ -904,6 +956,8 @@ export type AccountUncheckedCreateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutResetsInput = {
@@ -944,6 +998,8 @@ export type AccountUpdateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutResetsInput = {
@@ -968,6 +1024,8 @@ export type AccountUncheckedUpdateWithoutResetsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutTokensInput = {
@@ -992,6 +1050,8 @@ export type AccountCreateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutTokensInput = {
@@ -1016,6 +1076,8 @@ export type AccountUncheckedCreateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutTokensInput = {
@@ -1056,6 +1118,8 @@ export type AccountUpdateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutTokensInput = {
@@ -1080,6 +1144,8 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutInterestsInput = {
@@ -1104,6 +1170,8 @@ export type AccountCreateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutInterestsInput = {
@@ -1128,6 +1196,8 @@ export type AccountUncheckedCreateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutInterestsInput = {
@@ -1168,6 +1238,8 @@ export type AccountUpdateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutInterestsInput = {
@@ -1192,6 +1264,8 @@ export type AccountUncheckedUpdateWithoutInterestsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutAssignmentsInput = {
@@ -1216,6 +1290,8 @@ export type AccountCreateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutAssignmentsInput = {
@@ -1240,6 +1316,8 @@ export type AccountUncheckedCreateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutAssignmentsInput = {
@@ -1280,6 +1358,8 @@ export type AccountUpdateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutAssignmentsInput = {
@@ -1304,6 +1384,128 @@ export type AccountUncheckedUpdateWithoutAssignmentsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
+}
+
+export type AccountCreateWithoutSuccessionsInput = {
+  id?: string
+  email: string
+  displayName: string
+  nameAsSeen: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+}
+
+export type AccountUncheckedCreateWithoutSuccessionsInput = {
+  id?: string
+  email: string
+  displayName: string
+  nameAsSeen: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+}
+
+export type AccountCreateOrConnectWithoutSuccessionsInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+}
+
+export type AccountUpsertWithoutSuccessionsInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutSuccessionsInput, Prisma.AccountUncheckedUpdateWithoutSuccessionsInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutSuccessionsInput, Prisma.AccountUncheckedCreateWithoutSuccessionsInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutSuccessionsInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutSuccessionsInput, Prisma.AccountUncheckedUpdateWithoutSuccessionsInput>
+}
+
+export type AccountUpdateWithoutSuccessionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutSuccessionsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
 }
 
 export type AccountCreateWithoutControlPullsInput = {
@@ -1328,6 +1530,8 @@ export type AccountCreateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutControlPullsInput = {
@@ -1352,6 +1556,8 @@ export type AccountUncheckedCreateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutControlPullsInput = {
@@ -1392,6 +1598,8 @@ export type AccountUpdateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutControlPullsInput = {
@@ -1416,6 +1624,8 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutProposalsInput = {
@@ -1440,6 +1650,8 @@ export type AccountCreateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutProposalsInput = {
@@ -1464,6 +1676,8 @@ export type AccountUncheckedCreateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutProposalsInput = {
@@ -1504,6 +1718,8 @@ export type AccountUpdateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutProposalsInput = {
@@ -1528,6 +1744,8 @@ export type AccountUncheckedUpdateWithoutProposalsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutProposalEndsInput = {
@@ -1552,6 +1770,8 @@ export type AccountCreateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutProposalEndsInput = {
@@ -1576,6 +1796,8 @@ export type AccountUncheckedCreateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutProposalEndsInput = {
@@ -1616,6 +1838,8 @@ export type AccountUpdateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutProposalEndsInput = {
@@ -1640,6 +1864,8 @@ export type AccountUncheckedUpdateWithoutProposalEndsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutReviewsInput = {
@@ -1664,6 +1890,8 @@ export type AccountCreateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutReviewsInput = {
@@ -1688,6 +1916,8 @@ export type AccountUncheckedCreateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutReviewsInput = {
@@ -1728,6 +1958,8 @@ export type AccountUpdateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutReviewsInput = {
@@ -1752,6 +1984,8 @@ export type AccountUncheckedUpdateWithoutReviewsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutClaimsInput = {
@@ -1776,6 +2010,8 @@ export type AccountCreateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutClaimsInput = {
@@ -1800,6 +2036,8 @@ export type AccountUncheckedCreateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutClaimsInput = {
@@ -1840,6 +2078,8 @@ export type AccountUpdateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutClaimsInput = {
@@ -1864,6 +2104,8 @@ export type AccountUncheckedUpdateWithoutClaimsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutJudgementsInput = {
@@ -1888,6 +2130,8 @@ export type AccountCreateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutJudgementsInput = {
@@ -1912,6 +2156,8 @@ export type AccountUncheckedCreateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutJudgementsInput = {
@@ -1952,6 +2198,8 @@ export type AccountUpdateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutJudgementsInput = {
@@ -1976,6 +2224,8 @@ export type AccountUncheckedUpdateWithoutJudgementsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutRoundRobinsInput = {
@@ -2000,6 +2250,8 @@ export type AccountCreateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutRoundRobinsInput = {
@@ -2024,6 +2276,8 @@ export type AccountUncheckedCreateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutRoundRobinsInput = {
@@ -2064,6 +2318,8 @@ export type AccountUpdateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
@@ -2088,6 +2344,8 @@ export type AccountUncheckedUpdateWithoutRoundRobinsInput = {
   proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 export type AccountCreateWithoutSubmissionsInput = {
@@ -2112,6 +2370,8 @@ export type AccountCreateWithoutSubmissionsInput = {
   roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
 }
 
 export type AccountUncheckedCreateWithoutSubmissionsInput = {
@@ -2136,6 +2396,8 @@ export type AccountUncheckedCreateWithoutSubmissionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
   resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
 }
 
 export type AccountCreateOrConnectWithoutSubmissionsInput = {
@@ -2176,6 +2438,8 @@ export type AccountUpdateWithoutSubmissionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
 }
 
 export type AccountUncheckedUpdateWithoutSubmissionsInput = {
@@ -2200,6 +2464,128 @@ export type AccountUncheckedUpdateWithoutSubmissionsInput = {
   roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
   resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
+}
+
+export type AccountCreateWithoutWebhooksInput = {
+  id?: string
+  email: string
+  displayName: string
+  nameAsSeen: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
+}
+
+export type AccountUncheckedCreateWithoutWebhooksInput = {
+  id?: string
+  email: string
+  displayName: string
+  nameAsSeen: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  interests?: Prisma.DeclaredInterestUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
+}
+
+export type AccountCreateOrConnectWithoutWebhooksInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+}
+
+export type AccountUpsertWithoutWebhooksInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutWebhooksInput, Prisma.AccountUncheckedUpdateWithoutWebhooksInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutWebhooksInput, Prisma.AccountUncheckedCreateWithoutWebhooksInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutWebhooksInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutWebhooksInput, Prisma.AccountUncheckedUpdateWithoutWebhooksInput>
+}
+
+export type AccountUpdateWithoutWebhooksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutWebhooksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
 
@@ -2221,6 +2607,8 @@ export type AccountCountOutputType = {
   roundRobins: number
   assignments: number
   resets: number
+  webhooks: number
+  successions: number
 }
 
 export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -2237,6 +2625,8 @@ export type AccountCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   roundRobins?: boolean | AccountCountOutputTypeCountRoundRobinsArgs
   assignments?: boolean | AccountCountOutputTypeCountAssignmentsArgs
   resets?: boolean | AccountCountOutputTypeCountResetsArgs
+  webhooks?: boolean | AccountCountOutputTypeCountWebhooksArgs
+  successions?: boolean | AccountCountOutputTypeCountSuccessionsArgs
 }
 
 /**
@@ -2340,6 +2730,20 @@ export type AccountCountOutputTypeCountResetsArgs<ExtArgs extends runtime.Types.
   where?: Prisma.PasswordResetWhereInput
 }
 
+/**
+ * AccountCountOutputType without action
+ */
+export type AccountCountOutputTypeCountWebhooksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.WebhookWhereInput
+}
+
+/**
+ * AccountCountOutputType without action
+ */
+export type AccountCountOutputTypeCountSuccessionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.SuccessionWhereInput
+}
+
 
 export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -2364,6 +2768,8 @@ export type AccountSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
   assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
+  webhooks?: boolean | Prisma.Account$webhooksArgs<ExtArgs>
+  successions?: boolean | Prisma.Account$successionsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["account"]>
 
@@ -2418,6 +2824,8 @@ export type AccountInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   roundRobins?: boolean | Prisma.Account$roundRobinsArgs<ExtArgs>
   assignments?: boolean | Prisma.Account$assignmentsArgs<ExtArgs>
   resets?: boolean | Prisma.Account$resetsArgs<ExtArgs>
+  webhooks?: boolean | Prisma.Account$webhooksArgs<ExtArgs>
+  successions?: boolean | Prisma.Account$successionsArgs<ExtArgs>
   _count?: boolean | Prisma.AccountCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type AccountIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {}
@@ -2439,6 +2847,8 @@ export type $AccountPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     roundRobins: Prisma.$RoundRobinTesterPayload<ExtArgs>[]
     assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     resets: Prisma.$PasswordResetPayload<ExtArgs>[]
+    webhooks: Prisma.$WebhookPayload<ExtArgs>[]
+    successions: Prisma.$SuccessionPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2875,6 +3285,8 @@ export interface Prisma__AccountClient<T, Null = never, ExtArgs extends runtime.
   roundRobins<T extends Prisma.Account$roundRobinsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$roundRobinsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RoundRobinTesterPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   assignments<T extends Prisma.Account$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   resets<T extends Prisma.Account$resetsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$resetsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PasswordResetPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  webhooks<T extends Prisma.Account$webhooksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$webhooksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  successions<T extends Prisma.Account$successionsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Account$successionsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SuccessionPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -3615,6 +4027,54 @@ export type Account$resetsArgs<ExtArgs extends runtime.Types.Extensions.Internal
   take?: number
   skip?: number
   distinct?: Prisma.PasswordResetScalarFieldEnum | Prisma.PasswordResetScalarFieldEnum[]
+}
+
+/**
+ * Account.webhooks
+ */
+export type Account$webhooksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Webhook
+   */
+  select?: Prisma.WebhookSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Webhook
+   */
+  omit?: Prisma.WebhookOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.WebhookInclude<ExtArgs> | null
+  where?: Prisma.WebhookWhereInput
+  orderBy?: Prisma.WebhookOrderByWithRelationInput | Prisma.WebhookOrderByWithRelationInput[]
+  cursor?: Prisma.WebhookWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.WebhookScalarFieldEnum | Prisma.WebhookScalarFieldEnum[]
+}
+
+/**
+ * Account.successions
+ */
+export type Account$successionsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Succession
+   */
+  select?: Prisma.SuccessionSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Succession
+   */
+  omit?: Prisma.SuccessionOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.SuccessionInclude<ExtArgs> | null
+  where?: Prisma.SuccessionWhereInput
+  orderBy?: Prisma.SuccessionOrderByWithRelationInput | Prisma.SuccessionOrderByWithRelationInput[]
+  cursor?: Prisma.SuccessionWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.SuccessionScalarFieldEnum | Prisma.SuccessionScalarFieldEnum[]
 }
 
 /**

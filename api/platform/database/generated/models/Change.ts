@@ -56,6 +56,7 @@ export type ChangeCountAggregateOutputType = {
   kind: number
   editionId: number
   releaseId: number
+  thing: number
   _all: number
 }
 
@@ -90,6 +91,7 @@ export type ChangeCountAggregateInputType = {
   kind?: true
   editionId?: true
   releaseId?: true
+  thing?: true
   _all?: true
 }
 
@@ -183,8 +185,9 @@ export type ChangeGroupByOutputType = {
   number: bigint
   at: Date
   kind: string
-  editionId: string
+  editionId: string | null
   releaseId: string | null
+  thing: runtime.JsonValue | null
   _count: ChangeCountAggregateOutputType | null
   _avg: ChangeAvgAggregateOutputType | null
   _sum: ChangeSumAggregateOutputType | null
@@ -214,20 +217,24 @@ export type ChangeWhereInput = {
   number?: Prisma.BigIntFilter<"Change"> | bigint | number
   at?: Prisma.DateTimeFilter<"Change"> | Date | string
   kind?: Prisma.StringFilter<"Change"> | string
-  editionId?: Prisma.UuidFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
-  edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
+  thing?: Prisma.JsonNullableFilter<"Change">
+  edition?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   release?: Prisma.XOR<Prisma.ReleaseNullableScalarRelationFilter, Prisma.ReleaseWhereInput> | null
+  attempts?: Prisma.WebhookAttemptListRelationFilter
 }
 
 export type ChangeOrderByWithRelationInput = {
   number?: Prisma.SortOrder
   at?: Prisma.SortOrder
   kind?: Prisma.SortOrder
-  editionId?: Prisma.SortOrder
+  editionId?: Prisma.SortOrderInput | Prisma.SortOrder
   releaseId?: Prisma.SortOrderInput | Prisma.SortOrder
+  thing?: Prisma.SortOrderInput | Prisma.SortOrder
   edition?: Prisma.EditionOrderByWithRelationInput
   release?: Prisma.ReleaseOrderByWithRelationInput
+  attempts?: Prisma.WebhookAttemptOrderByRelationAggregateInput
 }
 
 export type ChangeWhereUniqueInput = Prisma.AtLeast<{
@@ -237,18 +244,21 @@ export type ChangeWhereUniqueInput = Prisma.AtLeast<{
   NOT?: Prisma.ChangeWhereInput | Prisma.ChangeWhereInput[]
   at?: Prisma.DateTimeFilter<"Change"> | Date | string
   kind?: Prisma.StringFilter<"Change"> | string
-  editionId?: Prisma.UuidFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
-  edition?: Prisma.XOR<Prisma.EditionScalarRelationFilter, Prisma.EditionWhereInput>
+  thing?: Prisma.JsonNullableFilter<"Change">
+  edition?: Prisma.XOR<Prisma.EditionNullableScalarRelationFilter, Prisma.EditionWhereInput> | null
   release?: Prisma.XOR<Prisma.ReleaseNullableScalarRelationFilter, Prisma.ReleaseWhereInput> | null
+  attempts?: Prisma.WebhookAttemptListRelationFilter
 }, "number">
 
 export type ChangeOrderByWithAggregationInput = {
   number?: Prisma.SortOrder
   at?: Prisma.SortOrder
   kind?: Prisma.SortOrder
-  editionId?: Prisma.SortOrder
+  editionId?: Prisma.SortOrderInput | Prisma.SortOrder
   releaseId?: Prisma.SortOrderInput | Prisma.SortOrder
+  thing?: Prisma.SortOrderInput | Prisma.SortOrder
   _count?: Prisma.ChangeCountOrderByAggregateInput
   _avg?: Prisma.ChangeAvgOrderByAggregateInput
   _max?: Prisma.ChangeMaxOrderByAggregateInput
@@ -263,62 +273,74 @@ export type ChangeScalarWhereWithAggregatesInput = {
   number?: Prisma.BigIntWithAggregatesFilter<"Change"> | bigint | number
   at?: Prisma.DateTimeWithAggregatesFilter<"Change"> | Date | string
   kind?: Prisma.StringWithAggregatesFilter<"Change"> | string
-  editionId?: Prisma.UuidWithAggregatesFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableWithAggregatesFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableWithAggregatesFilter<"Change"> | string | null
+  thing?: Prisma.JsonNullableWithAggregatesFilter<"Change">
 }
 
 export type ChangeCreateInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  edition: Prisma.EditionCreateNestedOneWithoutChangesInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionCreateNestedOneWithoutChangesInput
   release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
+  attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUncheckedCreateInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUpdateInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionUpdateOneWithoutChangesNestedInput
   release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
+  attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeCreateManyInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUpdateManyMutationInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUncheckedUpdateManyInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeListRelationFilter = {
@@ -337,6 +359,7 @@ export type ChangeCountOrderByAggregateInput = {
   kind?: Prisma.SortOrder
   editionId?: Prisma.SortOrder
   releaseId?: Prisma.SortOrder
+  thing?: Prisma.SortOrder
 }
 
 export type ChangeAvgOrderByAggregateInput = {
@@ -361,6 +384,11 @@ export type ChangeMinOrderByAggregateInput = {
 
 export type ChangeSumOrderByAggregateInput = {
   number?: Prisma.SortOrder
+}
+
+export type ChangeScalarRelationFilter = {
+  is?: Prisma.ChangeWhereInput
+  isNot?: Prisma.ChangeWhereInput
 }
 
 export type ChangeCreateNestedManyWithoutEditionInput = {
@@ -455,11 +483,27 @@ export type BigIntFieldUpdateOperationsInput = {
   divide?: bigint | number
 }
 
+export type ChangeCreateNestedOneWithoutAttemptsInput = {
+  create?: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+  connectOrCreate?: Prisma.ChangeCreateOrConnectWithoutAttemptsInput
+  connect?: Prisma.ChangeWhereUniqueInput
+}
+
+export type ChangeUpdateOneRequiredWithoutAttemptsNestedInput = {
+  create?: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+  connectOrCreate?: Prisma.ChangeCreateOrConnectWithoutAttemptsInput
+  upsert?: Prisma.ChangeUpsertWithoutAttemptsInput
+  connect?: Prisma.ChangeWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.ChangeUpdateToOneWithWhereWithoutAttemptsInput, Prisma.ChangeUpdateWithoutAttemptsInput>, Prisma.ChangeUncheckedUpdateWithoutAttemptsInput>
+}
+
 export type ChangeCreateWithoutEditionInput = {
   number: bigint | number
   at: Date | string
   kind: string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
+  attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUncheckedCreateWithoutEditionInput = {
@@ -467,6 +511,8 @@ export type ChangeUncheckedCreateWithoutEditionInput = {
   at: Date | string
   kind: string
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeCreateOrConnectWithoutEditionInput = {
@@ -502,22 +548,27 @@ export type ChangeScalarWhereInput = {
   number?: Prisma.BigIntFilter<"Change"> | bigint | number
   at?: Prisma.DateTimeFilter<"Change"> | Date | string
   kind?: Prisma.StringFilter<"Change"> | string
-  editionId?: Prisma.UuidFilter<"Change"> | string
+  editionId?: Prisma.UuidNullableFilter<"Change"> | string | null
   releaseId?: Prisma.UuidNullableFilter<"Change"> | string | null
+  thing?: Prisma.JsonNullableFilter<"Change">
 }
 
 export type ChangeCreateWithoutReleaseInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  edition: Prisma.EditionCreateNestedOneWithoutChangesInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionCreateNestedOneWithoutChangesInput
+  attempts?: Prisma.WebhookAttemptCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeUncheckedCreateWithoutReleaseInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  attempts?: Prisma.WebhookAttemptUncheckedCreateNestedManyWithoutChangeInput
 }
 
 export type ChangeCreateOrConnectWithoutReleaseInput = {
@@ -546,18 +597,73 @@ export type ChangeUpdateManyWithWhereWithoutReleaseInput = {
   data: Prisma.XOR<Prisma.ChangeUpdateManyMutationInput, Prisma.ChangeUncheckedUpdateManyWithoutReleaseInput>
 }
 
+export type ChangeCreateWithoutAttemptsInput = {
+  number: bigint | number
+  at: Date | string
+  kind: string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionCreateNestedOneWithoutChangesInput
+  release?: Prisma.ReleaseCreateNestedOneWithoutChangesInput
+}
+
+export type ChangeUncheckedCreateWithoutAttemptsInput = {
+  number: bigint | number
+  at: Date | string
+  kind: string
+  editionId?: string | null
+  releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+}
+
+export type ChangeCreateOrConnectWithoutAttemptsInput = {
+  where: Prisma.ChangeWhereUniqueInput
+  create: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+}
+
+export type ChangeUpsertWithoutAttemptsInput = {
+  update: Prisma.XOR<Prisma.ChangeUpdateWithoutAttemptsInput, Prisma.ChangeUncheckedUpdateWithoutAttemptsInput>
+  create: Prisma.XOR<Prisma.ChangeCreateWithoutAttemptsInput, Prisma.ChangeUncheckedCreateWithoutAttemptsInput>
+  where?: Prisma.ChangeWhereInput
+}
+
+export type ChangeUpdateToOneWithWhereWithoutAttemptsInput = {
+  where?: Prisma.ChangeWhereInput
+  data: Prisma.XOR<Prisma.ChangeUpdateWithoutAttemptsInput, Prisma.ChangeUncheckedUpdateWithoutAttemptsInput>
+}
+
+export type ChangeUpdateWithoutAttemptsInput = {
+  number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
+  at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  kind?: Prisma.StringFieldUpdateOperationsInput | string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionUpdateOneWithoutChangesNestedInput
+  release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
+}
+
+export type ChangeUncheckedUpdateWithoutAttemptsInput = {
+  number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
+  at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  kind?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+}
+
 export type ChangeCreateManyEditionInput = {
   number: bigint | number
   at: Date | string
   kind: string
   releaseId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUpdateWithoutEditionInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
   release?: Prisma.ReleaseUpdateOneWithoutChangesNestedInput
+  attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateWithoutEditionInput = {
@@ -565,6 +671,8 @@ export type ChangeUncheckedUpdateWithoutEditionInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateManyWithoutEditionInput = {
@@ -572,36 +680,72 @@ export type ChangeUncheckedUpdateManyWithoutEditionInput = {
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   releaseId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeCreateManyReleaseInput = {
   number: bigint | number
   at: Date | string
   kind: string
-  editionId: string
+  editionId?: string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
 export type ChangeUpdateWithoutReleaseInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  edition?: Prisma.EditionUpdateOneRequiredWithoutChangesNestedInput
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  edition?: Prisma.EditionUpdateOneWithoutChangesNestedInput
+  attempts?: Prisma.WebhookAttemptUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateWithoutReleaseInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  attempts?: Prisma.WebhookAttemptUncheckedUpdateManyWithoutChangeNestedInput
 }
 
 export type ChangeUncheckedUpdateManyWithoutReleaseInput = {
   number?: Prisma.BigIntFieldUpdateOperationsInput | bigint | number
   at?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
-  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  thing?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
 }
 
+
+/**
+ * Count Type ChangeCountOutputType
+ */
+
+export type ChangeCountOutputType = {
+  attempts: number
+}
+
+export type ChangeCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  attempts?: boolean | ChangeCountOutputTypeCountAttemptsArgs
+}
+
+/**
+ * ChangeCountOutputType without action
+ */
+export type ChangeCountOutputTypeDefaultArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the ChangeCountOutputType
+   */
+  select?: Prisma.ChangeCountOutputTypeSelect<ExtArgs> | null
+}
+
+/**
+ * ChangeCountOutputType without action
+ */
+export type ChangeCountOutputTypeCountAttemptsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.WebhookAttemptWhereInput
+}
 
 
 export type ChangeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -610,8 +754,11 @@ export type ChangeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  thing?: boolean
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
+  attempts?: boolean | Prisma.Change$attemptsArgs<ExtArgs>
+  _count?: boolean | Prisma.ChangeCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["change"]>
 
 export type ChangeSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
@@ -620,7 +767,8 @@ export type ChangeSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extens
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  thing?: boolean
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }, ExtArgs["result"]["change"]>
 
@@ -630,7 +778,8 @@ export type ChangeSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extens
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  thing?: boolean
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }, ExtArgs["result"]["change"]>
 
@@ -640,37 +789,45 @@ export type ChangeSelectScalar = {
   kind?: boolean
   editionId?: boolean
   releaseId?: boolean
+  thing?: boolean
 }
 
-export type ChangeOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"number" | "at" | "kind" | "editionId" | "releaseId", ExtArgs["result"]["change"]>
+export type ChangeOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"number" | "at" | "kind" | "editionId" | "releaseId" | "thing", ExtArgs["result"]["change"]>
 export type ChangeInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
+  attempts?: boolean | Prisma.Change$attemptsArgs<ExtArgs>
+  _count?: boolean | Prisma.ChangeCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type ChangeIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }
 export type ChangeIncludeUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
-  edition?: boolean | Prisma.EditionDefaultArgs<ExtArgs>
+  edition?: boolean | Prisma.Change$editionArgs<ExtArgs>
   release?: boolean | Prisma.Change$releaseArgs<ExtArgs>
 }
 
 export type $ChangePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   name: "Change"
   objects: {
-    edition: Prisma.$EditionPayload<ExtArgs>
+    edition: Prisma.$EditionPayload<ExtArgs> | null
     release: Prisma.$ReleasePayload<ExtArgs> | null
+    attempts: Prisma.$WebhookAttemptPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     number: bigint
     at: Date
     /**
-     * edition.opened, edition.closed, release.published, erratum.published.
+     * edition.opened, edition.closed, release.published, erratum.published, variant.renamed, variant.reidentified, thing.succeeded.
      */
     kind: string
-    editionId: string
+    editionId: string | null
     releaseId: string | null
+    /**
+     * What was renamed or succeeded; null of editions and releases.
+     */
+    thing: runtime.JsonValue | null
   }, ExtArgs["result"]["change"]>
   composites: {}
 }
@@ -1065,8 +1222,9 @@ readonly fields: ChangeFieldRefs;
  */
 export interface Prisma__ChangeClient<T, Null = never, ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs, GlobalOmitOptions = {}> extends Prisma.PrismaPromise<T> {
   readonly [Symbol.toStringTag]: "PrismaPromise"
-  edition<T extends Prisma.EditionDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.EditionDefaultArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
+  edition<T extends Prisma.Change$editionArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$editionArgs<ExtArgs>>): Prisma.Prisma__EditionClient<runtime.Types.Result.GetResult<Prisma.$EditionPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   release<T extends Prisma.Change$releaseArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$releaseArgs<ExtArgs>>): Prisma.Prisma__ReleaseClient<runtime.Types.Result.GetResult<Prisma.$ReleasePayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  attempts<T extends Prisma.Change$attemptsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Change$attemptsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$WebhookAttemptPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1101,6 +1259,7 @@ export interface ChangeFieldRefs {
   readonly kind: Prisma.FieldRef<"Change", 'String'>
   readonly editionId: Prisma.FieldRef<"Change", 'String'>
   readonly releaseId: Prisma.FieldRef<"Change", 'String'>
+  readonly thing: Prisma.FieldRef<"Change", 'Json'>
 }
     
 
@@ -1502,6 +1661,25 @@ export type ChangeDeleteManyArgs<ExtArgs extends runtime.Types.Extensions.Intern
 }
 
 /**
+ * Change.edition
+ */
+export type Change$editionArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Edition
+   */
+  select?: Prisma.EditionSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Edition
+   */
+  omit?: Prisma.EditionOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.EditionInclude<ExtArgs> | null
+  where?: Prisma.EditionWhereInput
+}
+
+/**
  * Change.release
  */
 export type Change$releaseArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1518,6 +1696,30 @@ export type Change$releaseArgs<ExtArgs extends runtime.Types.Extensions.Internal
    */
   include?: Prisma.ReleaseInclude<ExtArgs> | null
   where?: Prisma.ReleaseWhereInput
+}
+
+/**
+ * Change.attempts
+ */
+export type Change$attemptsArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the WebhookAttempt
+   */
+  select?: Prisma.WebhookAttemptSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the WebhookAttempt
+   */
+  omit?: Prisma.WebhookAttemptOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.WebhookAttemptInclude<ExtArgs> | null
+  where?: Prisma.WebhookAttemptWhereInput
+  orderBy?: Prisma.WebhookAttemptOrderByWithRelationInput | Prisma.WebhookAttemptOrderByWithRelationInput[]
+  cursor?: Prisma.WebhookAttemptWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.WebhookAttemptScalarFieldEnum | Prisma.WebhookAttemptScalarFieldEnum[]
 }
 
 /**

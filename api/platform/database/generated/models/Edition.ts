@@ -814,10 +814,12 @@ export type EditionCreateNestedOneWithoutChangesInput = {
   connect?: Prisma.EditionWhereUniqueInput
 }
 
-export type EditionUpdateOneRequiredWithoutChangesNestedInput = {
+export type EditionUpdateOneWithoutChangesNestedInput = {
   create?: Prisma.XOR<Prisma.EditionCreateWithoutChangesInput, Prisma.EditionUncheckedCreateWithoutChangesInput>
   connectOrCreate?: Prisma.EditionCreateOrConnectWithoutChangesInput
   upsert?: Prisma.EditionUpsertWithoutChangesInput
+  disconnect?: Prisma.EditionWhereInput | boolean
+  delete?: Prisma.EditionWhereInput | boolean
   connect?: Prisma.EditionWhereUniqueInput
   update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutChangesInput, Prisma.EditionUpdateWithoutChangesInput>, Prisma.EditionUncheckedUpdateWithoutChangesInput>
 }

@@ -1,0 +1,44 @@
+import type { OpenAPIObject } from '@nestjs/swagger';
+import { readFileSync } from 'node:fs';
+
+type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
+interface Example {
+  readonly body?: unknown;
+  readonly answer?: unknown;
+}
+
+/** What was really sent and answered, by the name of the operation; taken by .config/take-examples.ts. */
+const EXAMPLES = JSON.parse(readFileSync(new URL('examples.json', import.meta.url), 'utf8')) as Readonly<Record<string, Example>>;
+const HAND_IN = ['edition,spool,method,bench day,instruments,force [N]', '2027,7KQ2MX4,straight-pull,2026-11-20,R1,162.4', ''].join('\r\n');
+const TRACE = ['time [s],force [N]', '0.0,0.4', '0.5,21.7', ''].join('\r\n');
+
+/** Examples of what is no JSON, by media type. */
+const TEXTS: Readonly<Record<string, string>> = {
+  'text/csv': 'edition,category,variant,place,value,unit\r\n2026,apparent-stress,harbourline-8-pe-1-2,1,1190,MPa\r\n',
+  'text/html': '<!doctype html><title>Labels</title>',
+  'image/svg+xml': '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>',
+  'application/octet-stream': 'place,variant,score\r\n1,harbourline-8-pe-1-2,4\r\n',
+  'application/vnd.apache.parquet': 'PAR1',
+  'text/plain': 'fairpull_answers_total{route="/v1/editions"} 12\n',
+};
+
+/** Puts an example beside every body and every answer. */
+export function addExamples(document: OpenAPIObject): void {
+  for (const [path, item] of Object.entries(document.paths))
+    for (const operation of Object.values(item) as Operation[]) {
+      const { body, answer } = EXAMPLES[operation.operationId ?? ''] ?? {};
+      const { requestBody, responses } = operation;
+      if (requestBody && 'content' in requestBody) fill(requestBody.content, body, path.endsWith('/traces') ? TRACE : HAND_IN);
+      for (const [status, response] of Object.entries(responses))
+        if (status.startsWith('2') && response && 'content' in response) fill(response.content ?? {}, answer, undefined);
+    }
+}
+
+type Content = Record<string, { schema?: unknown; example?: unknown }>;
+
+function fill(content: Content, json: unknown, csv: string | undefined): void {
+  for (const [type, media] of Object.entries(content)) {
+    const example = type === 'application/json' ? json : type === 'multipart/form-data' ? { file: csv } : (csv ?? TEXTS[type]);
+    if (example !== undefined) media.example ??= example;
+  }
+}

@@ -1,0 +1,81 @@
+import { createHouse } from '../support/house.js';
+import type { House } from '../support/house.js';
+import { runSql } from '../support/run-sql.js';
+import { openEdition, VARIANTS } from '../support/season.js';
+
+let house: House;
+beforeAll(async () => {
+  house = await createHouse();
+}, 60_000);
+afterAll(() => house.t.close());
+
+const succeed = (kind: string, slug: string, successor: string) =>
+  house.editor.call('post', '/v1/catalogue/successions').send({ kind, slug, successor, reason: 'It is sold under another name now.' });
+const changes = async (): Promise<any[]> => (await house.t.call('get', '/v1/changes?limit=1000').expect(200)).body.items;
+
+test('what has a successor leads there for ever, in the API and on the site (308, RFC 9110)', async () => {
+  await succeed('variant', 'gannet-20', 'gannet-30').expect(201);
+  await succeed('maker', 'marlow-quay', 'seven-weirs').expect(201);
+  const leads: [string, string][] = [
+    ['/v1/variants/gannet-20', '/v1/variants/gannet-30'],
+    ['/v1/variants/gannet-20/history?x=1', '/v1/variants/gannet-30/history?x=1'],
+    ['/variants/gannet-20/', '/variants/gannet-30/'],
+    ['/makers/marlow-quay/', '/makers/seven-weirs/'],
+  ];
+  for (const [from, to] of leads) {
+    const answer = await house.t.call('get', from);
+    expect([from, answer.status, answer.headers['location']]).toEqual([from, 308, to]);
+  }
+  await house.t.call('get', '/v1/variants/gannet-30').expect(404);
+  await house.t.call('post', '/v1/variants/gannet-20').expect(404);
+});
+
+test('who follows from one to the next comes to the last, and never round', async () => {
+  await succeed('variant', 'gannet-30', 'petrel-20').expect(201);
+  const { headers } = await house.t.call('get', '/v1/variants/gannet-20').expect(308);
+  expect(headers['location']).toBe('/v1/variants/petrel-20');
+  const round = await succeed('variant', 'petrel-20', 'gannet-20').expect(409);
+  expect(round.body.detail).toMatch(/leads back/);
+  await succeed('variant', 'gannet-20', 'petrel-30').expect(409);
+  await succeed('variant', 'petrel-30', 'nobody').expect(422);
+  await succeed('variant', 'nobody', 'petrel-30').expect(404);
+  await succeed('variant', 'petrel-30', 'petrel-30').expect((answer) => answer.status >= 400 && answer.status < 500);
+});
+
+test('slugs never change: no route takes another one', async () => {
+  const { body: maker } = await house.editor.call('get', '/v1/catalogue/makers/seven-weirs').expect(200);
+  const send = (change: object) =>
+    house.editor.call('patch', '/v1/catalogue/makers/seven-weirs').set('If-Match', `"${maker.version}"`).send(change);
+  await send({ slug: 'seven-locks' }).expect(422);
+});
+
+test('who follows changes is told of successors, and of new names of what was published', async () => {
+  const { body } = await house.editor.call('get', '/v1/catalogue/successions').expect(200);
+  expect(body.items).toHaveLength(3);
+  expect((await changes()).map(({ kind, thing }) => [kind, thing])).toEqual([
+    ['thing.succeeded', { kind: 'variant', slug: 'gannet-20', successor: 'gannet-30' }],
+    ['thing.succeeded', { kind: 'maker', slug: 'marlow-quay', successor: 'seven-weirs' }],
+    ['thing.succeeded', { kind: 'variant', slug: 'gannet-30', successor: 'petrel-20' }],
+  ]);
+  const rename = (name: string) => runSql(house.t.databaseUrl, `UPDATE maker SET name = $1 WHERE slug = 'seven-weirs'`, [name]);
+  await rename('Not Yet Out');
+  expect(await changes()).toHaveLength(3);
+  await openEdition(
+    house.editor,
+    '2026',
+    VARIANTS.map(({ slug }) => slug),
+  );
+  await runSql(
+    house.t.databaseUrl,
+    `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at) SELECT gen_random_uuid(), id, 1, 'building', $1, now() FROM edition`,
+    [house.editor.accountId],
+  );
+  await runSql(
+    house.t.databaseUrl,
+    `UPDATE release SET state = 'published', published_at = now(), digest = 'd', manifest = '{"files":[]}', signature = '{"publicKey":""}'`,
+  );
+  await rename('Eight Weirs');
+  const named = (await changes()).filter(({ kind }) => kind === 'variant.renamed').map(({ thing }) => thing);
+  expect(named.map(({ slug }) => slug)).toEqual(['petrel-20', 'petrel-30', 'petrel-40']);
+  expect(named[0].name).toMatch(/^Eight Weirs /);
+});

@@ -67,8 +67,8 @@ export function leadOf({ pairs }: FindIndex, table: FindTable, fits: readonly Fi
 }
 
 function ofPair(pairs: FindIndex['pairs'], first: Fit, second: Fit): number | null {
-  const [i, j] = [first, second].map(({ line }) => pairs.variants.indexOf(line.slug));
-  return pairs.aheadPercent[i!]?.[j!] ?? null;
+  const at = ({ line }: Fit) => pairs.variants.indexOf(line.slug);
+  return pairs.aheadPercent[at(first)]?.[at(second)] ?? null;
 }
 
 function ofNeighbours({ row: { next } }: Fit, { line }: Fit): number | null {

@@ -24,7 +24,8 @@ const line = (slug: string, rows: (FindRow | null)[], own: Partial<FindLine> = {
 });
 const table = (code: string) => ({ code, name: code, unit: code === 'overall' ? null : 'MPa', href: `/${code}/`, placed: 4 });
 const index: FindIndex = {
-  edition: 'Winter',
+  division: '',
+  name: 'Winter',
   tables: [table('overall'), table('stress')],
   lines: [
     line('a', [row(1, 1), row(1, 1, { slug: 'b', aheadPercent: '62.4' })]),

@@ -8,7 +8,7 @@ const MOST_SHOWN = 8;
 
 /** Lists the lines that fit what is fished, in the published order of what matters; the wish lives in the address, so that it can be sent and kept. */
 class FindLines extends HTMLElement {
-  private loaded: Promise<FindIndex> | undefined;
+  private loaded: Promise<FindIndex[]> | undefined;
 
   connectedCallback(): void {
     // What was chosen before this script was there stands.
@@ -70,12 +70,14 @@ class FindLines extends HTMLElement {
   }
 
   private async show(): Promise<void> {
-    this.loaded ??= fetch('/find.json').then((answer) => answer.json() as Promise<FindIndex>);
-    const index = await this.loaded;
+    this.loaded ??= fetch('/find.json').then((answer) => answer.json() as Promise<FindIndex[]>);
+    const divisions = await this.loaded;
+    const division = new URLSearchParams(location.search).get('division') ?? '';
+    const index = divisions.find((one) => one.division === division) ?? divisions[0];
     const wish = this.wish();
-    const table = index.tables.find(({ code }) => code === wish.by) ?? index.tables[0];
+    const table = index?.tables.find(({ code }) => code === wish.by) ?? index?.tables[0];
     const [status, list, more] = [this.querySelector('[role=status]'), this.querySelector('ol'), this.querySelector('.more')];
-    if (!table || !status || !list || !more) return;
+    if (!index || !table || !status || !list || !more) return;
     const fits = fitsOf(index, wish);
     status.textContent = leadOf(index, table, fits);
     list.replaceChildren(...fits.slice(0, MOST_SHOWN).map((fit) => itemOf(fit, table)));

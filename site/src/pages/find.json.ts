@@ -1,10 +1,8 @@
-import { findIndexOf, type FindIndex } from '../release/find-index.js';
+import { findIndexOf } from '../release/find-index.js';
 import { loadReleases } from '../release/load-releases.js';
-
-const NOTHING: FindIndex = { edition: '', tables: [], lines: [], pairs: { variants: [], aheadPercent: [] } };
 
 /** What the finder looks through, of the newest edition. */
 export async function GET(): Promise<Response> {
   const { current } = await loadReleases();
-  return Response.json(current[0] ? await findIndexOf(current[0]) : NOTHING);
+  return Response.json(current[0] ? await findIndexOf(current[0]) : []);
 }

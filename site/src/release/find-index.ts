@@ -1,7 +1,7 @@
 import { fullName, constructionWords } from '../words/variant-words.js';
 import { addressesOf } from './addresses.js';
 import { rowOf } from './by-slug.js';
-import type { Release } from './load-release.js';
+import type { Release, Tables } from './load-release.js';
 import { measuresOf } from './measures-of.js';
 
 /** One published table: the overall order, or a category. */
@@ -42,8 +42,11 @@ export interface FindLine {
   readonly rows: readonly (FindRow | null)[];
 }
 
+/** What is compared with one another: a division, or the whole edition. */
 export interface FindIndex {
-  readonly edition: string;
+  /** Slug of the division; empty where the edition is not divided. */
+  readonly division: string;
+  readonly name: string;
   readonly tables: readonly FindTable[];
   readonly lines: readonly FindLine[];
   /** Chances overall of every pair [%], as published. */
@@ -58,11 +61,14 @@ interface Ranked {
   readonly chanceAheadOfNextPercent: string | null;
 }
 
-/** What a line is found by, of one release: finished figures, nothing is computed where they are shown. */
-export async function findIndexOf(release: Release): Promise<FindIndex> {
-  const [edition, measures, pairs] = [await release.edition(), await measuresOf(release), await release.pairs()];
-  const addresses = await addressesOf(edition.edition.slug, edition.revision);
-  const categories = await Promise.all(edition.scheme.categories.map(({ code }) => release.category(code)));
+/** What a line is found by in one release, division by division: finished figures, nothing is computed where they are shown. */
+export const findIndexOf = async (release: Release): Promise<FindIndex[]> =>
+  Promise.all((await release.tables()).map((tables) => indexOf(release, tables)));
+
+async function indexOf(release: Release, tables: Tables): Promise<FindIndex> {
+  const [edition, measures, pairs] = [await tables.edition(), await measuresOf(release), await tables.pairs()];
+  const addresses = await addressesOf(edition.edition.slug, edition.revision, edition.division);
+  const categories = await Promise.all(edition.scheme.categories.map(({ code }) => tables.category(code)));
   const overallRow = placedRows(edition.overall, ({ score }) => ({ value: score, low: null, high: null }));
   const categoryRows = categories.map(({ rows }) => placedRows(rows, ({ figure: { value, low, high } }) => ({ value, low, high })));
   const gone = new Set(edition.excluded.filter(({ reasonCode }) => reasonCode === 'notObtainable').map(({ variant }) => variant.slug));
@@ -71,7 +77,8 @@ export async function findIndexOf(release: Release): Promise<FindIndex> {
     [...edition.overall, ...categories.flatMap(({ rows }) => rows)].map(({ variant }) => [variant.slug, variant] as const),
   );
   return {
-    edition: edition.edition.name,
+    division: edition.division?.slug ?? '',
+    name: edition.division?.name ?? edition.edition.name,
     tables: [
       { code: 'overall', name: 'Overall order', unit: null, href: addresses.edition, placed: countOf(edition.overall) },
       ...categories.map(({ category: { code, name, unit }, rows }) => ({

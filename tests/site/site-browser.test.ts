@@ -207,10 +207,9 @@ test('search, from every page, finds by the beginning of a word, also misspelt, 
 
 test('variants are compared side by side, with the published chances, and the choice lives in the address', async () => {
   const page = await open('/compare/');
-  const { pairs, variants } = (await (await fetch(`${site.url}/compare.json`)).json()) as {
-    pairs: { variants: string[] };
-    variants: { slug: string }[];
-  };
+  const [{ pairs, variants }] = (await (await fetch(`${site.url}/compare.json`)).json()) as [
+    { pairs: { variants: string[] }; variants: { slug: string }[] },
+  ];
   const unplaced = variants.find(({ slug }) => !pairs.variants.includes(slug))!.slug;
   const [one, other] = pairs.variants;
   await page.locator('compare-variants select').nth(0).selectOption(one!);

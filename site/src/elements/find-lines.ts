@@ -38,7 +38,7 @@ class FindLines extends HTMLElement {
     const wished = new URLSearchParams(location.search);
     for (const field of this.fields) {
       const value = wished.get(field.name) ?? '';
-      if (field.type === 'checkbox') (field).checked = value === 'yes';
+      if (field.type === 'checkbox') field.checked = value === 'yes';
       else if (!(field instanceof HTMLSelectElement) || [...field.options].some((option) => option.value === value)) field.value = value;
       // What narrows the list is in sight where the address asks for it.
       if (value !== '') field.closest('details')?.setAttribute('open', '');
@@ -48,7 +48,7 @@ class FindLines extends HTMLElement {
   private write(): void {
     const wished = new URLSearchParams();
     for (const field of this.fields) {
-      const value = field.type === 'checkbox' ? ((field).checked ? 'yes' : '') : field.value;
+      const value = field.type === 'checkbox' ? (field.checked ? 'yes' : '') : field.value;
       if (value !== '') wished.set(field.name, value);
     }
     history.replaceState(null, '', wished.size === 0 ? location.pathname : `?${wished.toString()}`);

@@ -9,11 +9,19 @@ import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublishedFiles } from './published-files.js';
 import { PublicApiController } from './public-api.controller.js';
 import { ResultsController } from './results.controller.js';
+import { SchemasController } from './schemas.controller.js';
 import { StandingsController } from './standings.controller.js';
 
 @Module({
   imports: [ReleasesModule],
-  controllers: [ChangesController, EditionDocumentsController, PublicApiController, ResultsController, StandingsController],
+  controllers: [
+    ChangesController,
+    EditionDocumentsController,
+    PublicApiController,
+    ResultsController,
+    SchemasController,
+    StandingsController,
+  ],
   providers: [PublishedFiles],
   exports: [PublishedFiles],
 })

@@ -2,6 +2,7 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
+import { Ajv2020 } from 'ajv/dist/2020.js';
 import { parse as parseCsv } from 'csv-parse/sync';
 import { unzipSync } from 'fflate';
 import { parquetReadObjects } from 'hyparquet';
@@ -216,6 +217,47 @@ test('all results of all editions are one table, as CSV and as Parquet (read by 
     rows.map((row) => ({ ...row, ...numbersOf(row) })),
   );
   expect((await inject('/v1/results.parquet', { 'if-none-match': String(headers['etag']) })).statusCode).toBe(304);
+});
+
+test('an address that will go says so, until when, and what to use (RFC 9745, RFC 8594)', async () => {
+  const { headers, rawPayload } = await inject('/v1/editions/2026/standings');
+  expect(headers).toMatchObject({ deprecation: '@1796083200', sunset: 'Fri, 01 Dec 2028 00:00:00 GMT' });
+  expect(headers['link']).toBe('</v1/editions/2026>; rel="successor-version"');
+  const instead = await inject('/v1/editions/2026');
+  expect(rawPayload.equals(instead.rawPayload)).toBe(true);
+  expect(instead.headers['deprecation']).toBeUndefined();
+});
+
+test('every public document is as its JSON Schema says, which stands at an address of its own; later fields do no harm', async () => {
+  const ajv = new Ajv2020({ strict: false, validateFormats: false });
+  const { body } = await house.t.call('get', '/v1/schemas').expect(200);
+  const ofEdition = ['records', 'pairs', 'withdrawn', 'catalogue', 'claims', 'rigs', 'round-robins'];
+  const of: Record<string, string> = {
+    releases: '/v1/releases',
+    'signing-keys': '/v1/signing-keys',
+    changes: '/v1/changes',
+    manifest: '/v1/releases/2026/1/manifest.json',
+    signature: '/v1/releases/2026/1/signature.json',
+    edition: '/v1/editions/2026',
+    category: '/v1/editions/2026/standings/stress',
+    variant: '/v1/variants/gannet-20',
+    method: '/v1/methods/straight-pull/versions/1',
+    provenance: '/v1/editions/2026/variants/gannet-20/provenance',
+    retests: '/v1/editions/2026/retest-results',
+    ...Object.fromEntries(ofEdition.map((one) => [one, `/v1/editions/2026/${one}`])),
+  };
+  expect(body.items.map(({ name }: any) => name).sort()).toEqual([...Object.keys(of), 'event'].sort());
+  for (const { name, address } of body.items) {
+    const schema = (await house.t.call('get', address).expect(200)).body;
+    expect(schema.$id).toMatch(new RegExp(`${address}$`));
+    const check = ajv.compile(schema);
+    expect(check({})).toBe(false);
+    if (!of[name]) continue;
+    const document = JSON.parse((await inject(of[name])).payload);
+    expect([name, check(document), check.errors]).toEqual([name, true, null]);
+    expect([name, check({ ...document, laterField: 1 })]).toEqual([name, true]);
+  }
+  await house.t.call('get', '/v1/schemas/2/edition.json').expect(404);
 });
 
 /** Decimals as a number prints them: "6600.0" and 6600 are one. */

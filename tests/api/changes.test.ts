@@ -21,11 +21,10 @@ const changes = async (query = ''): Promise<{ items: any[]; lastNumber: number }
 async function makeEditions(): Promise<void> {
   const { accountId } = await t.caller(['editor']);
   const sql = (text: string, values: unknown[] = []) => runSql(t.databaseUrl, text, values);
-  await sql(`INSERT INTO scheme (id, slug, number, name, words, rules) VALUES (gen_random_uuid(), 'plain', 1, 'Plain', 'Words', '{}')`);
   for (let n = 0; n < EDITIONS; n++)
     await sql(
-      `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on)
-       SELECT gen_random_uuid(), $1, $1, id, 'published', '2026-01-01', '2026-02-01' FROM scheme WHERE slug = 'plain'`,
+      `INSERT INTO edition (id, slug, name, state, opens_on, closes_on)
+       VALUES (gen_random_uuid(), $1, $1, 'published', '2026-01-01', '2026-02-01')`,
       [`e-${n}`],
     );
   writerId = accountId;

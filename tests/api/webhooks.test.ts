@@ -23,10 +23,6 @@ beforeAll(async () => {
   t = await createTestApplication({ WEBHOOKS_TO_NEAR_ADDRESSES: 'true', WEBHOOK_TIMEOUT_SECONDS: '0.3' });
   admin = await t.caller(['admin']);
   telling = t.app.select(WebhooksModule).get(TellWebhook);
-  await runSql(
-    t.databaseUrl,
-    `INSERT INTO scheme (id, slug, number, name, words, rules) VALUES (gen_random_uuid(), 'plain', 1, 'Plain', 'Words', '{}')`,
-  );
   await receiver.start();
 }, 60_000);
 beforeEach(() => {
@@ -50,8 +46,8 @@ async function turnEditions(count: number): Promise<void> {
     made += 1;
     await runSql(
       t.databaseUrl,
-      `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on)
-       SELECT gen_random_uuid(), $1, $1, id, 'planned', '2026-01-01', '2026-02-01' FROM scheme`,
+      `INSERT INTO edition (id, slug, name, state, opens_on, closes_on)
+       VALUES (gen_random_uuid(), $1, $1, 'planned', '2026-01-01', '2026-02-01')`,
       [`w-${made}`],
     );
     await runSql(t.databaseUrl, `UPDATE edition SET state = 'open' WHERE slug = $1`, [`w-${made}`]);

@@ -18,8 +18,7 @@ import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
-import { mirrorByArchive, mirrorByFile } from '../support/mirror.js';
-import { runClient, runExample } from '../support/run-examples.js';
+import { integratorsRead } from './integrators-read.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First in two winters. */
@@ -298,23 +297,4 @@ test('no token of the loader is left', async () => {
   }
 });
 
-test('a program reads every public document by the client of the house, without a cast', async () => {
-  const { read: documents, texts } = await runClient('tests/clients/read-everything.ts', url);
-  expect(documents).toHaveLength(29);
-  expect(texts.filter((length) => length === 0)).toEqual([]);
-}, 60_000);
-
-test('the worked examples run as they stand', async () => {
-  expect(await runExample('latest-standings.sh', url)).toMatch(/^edition,revision,[^\n]*\r?\n2026,/);
-  expect(await runExample('one-variant.ts', url)).toMatch(/ 2026 apparent-stress \d+\n/);
-  expect(await runExample('verify-a-release.sh', url)).toMatch(/\d+ figures recomputed, all equal/);
-  expect(await runExample('watch-for-errata.sh', url)).toBe('1\n');
-  expect(await runExample('data-frame.py', url)).toMatch(/^2024 [a-z-]+ [a-z0-9-]+ [\d.]+ /m);
-}, 120_000);
-
-test('everything is copied by three requests a release, where it took one a file', async () => {
-  const [byFile, byArchive] = [await mirrorByFile(url), await mirrorByArchive(url)];
-  expect(byArchive.requests).toBe(1 + 3 * 4);
-  expect(byFile.requests).toBeGreaterThan(20 * byArchive.requests);
-  expect(byArchive.bytes).toBeLessThan(1.3 * byFile.bytes);
-}, 60_000);
+integratorsRead(() => url);

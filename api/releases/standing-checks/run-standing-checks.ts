@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
+import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
 import type { CategoryDocument, EditionDocument, EditionOfDivisions, VariantDocument } from '../../contract/documents/release-documents.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
@@ -62,9 +63,12 @@ export class RunStandingChecks {
       const release = await this.releases.find(edition, revision);
       if (!release) continue;
       const files = new Map<string, string>();
+      const digests = new Map<string, string>();
       for (const { path } of release.manifest.files) {
         const bytes = await this.files.read(`${releaseFolder(edition, revision, release.digest)}/${path}`);
-        if (bytes) files.set(path, bytes.toString('utf8'));
+        if (!bytes) continue;
+        files.set(path, bytes.toString('utf8'));
+        digests.set(path, sha256(bytes));
       }
       const read = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
       const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(read);
@@ -77,6 +81,7 @@ export class RunStandingChecks {
         manifestText: release.manifestBytes,
         isCurrent: status === 'published',
         files,
+        digests,
         bundle: read('bundle.json') as Bundle,
       };
       const folders =

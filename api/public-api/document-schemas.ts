@@ -52,5 +52,5 @@ export function schemaOf(name: string, house: string): Record<string, unknown> |
       if (jsonSchema.additionalProperties === false) delete jsonSchema.additionalProperties;
     },
   });
-  return { ...made, $id: `${house}/v1/schemas/${SCHEMAS_VERSION}/${name}.json`, title: name, $comment: GROWS };
+  return { ...made, $id: `${house}/v1/schemas/${SCHEMAS_VERSION}/${name}`, title: name, $comment: GROWS };
 }

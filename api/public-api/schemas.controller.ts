@@ -14,11 +14,11 @@ export class SchemasController {
   @Get()
   @Endpoint({ summary: 'JSON Schemas of all public documents, by name, with their addresses.', allow: 'anyone', answer: schemasResponse })
   getSchemas() {
-    const items = SCHEMA_NAMES.map((name) => ({ name, version: SCHEMAS_VERSION, address: `/v1/schemas/${SCHEMAS_VERSION}/${name}.json` }));
+    const items = SCHEMA_NAMES.map((name) => ({ name, version: SCHEMAS_VERSION, address: `/v1/schemas/${SCHEMAS_VERSION}/${name}` }));
     return { items, nextCursor: null };
   }
 
-  @Get(':version/:name.json')
+  @Get(':version/:name')
   @Endpoint({ summary: 'JSON Schema (2020-12) of a public document; its address stays.', allow: 'anyone', answer: jsonSchemaSchema })
   getSchema(
     @Param('version', { schema: schemaParameters.version }) version: number,

@@ -257,7 +257,7 @@ test('every public document is as its JSON Schema says, which stands at an addre
     expect([name, check(document), check.errors]).toEqual([name, true, null]);
     expect([name, check({ ...document, laterField: 1 })]).toEqual([name, true]);
   }
-  await house.t.call('get', '/v1/schemas/2/edition.json').expect(404);
+  await house.t.call('get', '/v1/schemas/2/edition').expect(404);
 });
 
 /** Decimals as a number prints them: "6600.0" and 6600 are one. */

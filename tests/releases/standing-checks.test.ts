@@ -53,7 +53,7 @@ test('what the program publishes stands', () => {
 
 const SPOILT: [string, (edition: any) => void, RegExp][] = [
   ['a changed file', ({ digests }) => digests.set('csv/results.csv', sha256('x')), /^digests-match 2026\/1\/csv\/results\.csv$/],
-  ['a lost file', ({ files }) => files.delete('README.md'), /^digests-match 2026\/1\/README\.md$/],
+  ['a lost file', ({ digests }) => digests.delete('README.md'), /^digests-match 2026\/1\/README\.md$/],
   ['another manifest', (edition) => (edition.manifestText += ' '), /^digests-match 2026\/1\/manifest\.json$/],
   ['a broken chain', ({ manifest }) => (manifest.previousDigest = 'f'.repeat(64)), /^digests-match 2026\/1\/manifest\.json$/],
   [

@@ -16,11 +16,7 @@ export const schemasResponse = z
   .describe('Schemas of all public documents');
 
 export const jsonSchemaSchema = z
-  .looseObject({
-    $id: z.string().describe('Its own address'),
-    title: z.string().describe('What the document is called'),
-    $comment: z.string().describe('What may grow within the version'),
-  })
-  .describe('A JSON Schema (2020-12)');
+  .looseObject({ title: z.string().describe('What the document is called') })
+  .describe('A JSON Schema (2020-12); its $id is its own address, its $comment says what may grow');
 
 export const schemaParameters = { version: z.coerce.number().int().min(1), name: z.string().max(60) };

@@ -46,6 +46,37 @@ test('a plan is changed, an entry is taken out again, and the whole is taken awa
   expect((await house.editor.call('get', '/v1/bench/editions/2027')).status).toBe(404);
 }, 60_000);
 
+test('a plan is divided, and an entry put where its rule does not put it, with the reason', async () => {
+  const plan = { ...editionRequest('2028'), opensOn: '2028-01-01', closesOn: '2028-12-31' };
+  await house.editor.call('post', '/v1/editions').send(plan).expect(201);
+  const { slug } = VARIANTS[0]!;
+  await house.editor
+    .call('post', '/v1/editions/2028/entries')
+    .send({ variants: [slug] })
+    .expect(201);
+  const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2028');
+  await page.getByText('Compare some lines apart').click();
+  for (const [name, construction] of [
+    ['Braided', 'braided'],
+    ['Single strand', 'monofilament'],
+  ] as const) {
+    await page.getByLabel('Name of the division').fill(name);
+    await page.getByLabel(construction, { exact: true }).check();
+    await page.getByRole('button', { name: 'Add this division' }).click();
+    await page.getByText(`${name} is added.`).waitFor();
+  }
+  await page.getByRole('button', { name: 'Divide the edition' }).click();
+  await page.getByText('Put an entry into another division').click();
+  await page.getByLabel('Entry', { exact: true }).selectOption({ label: `${slug}, braided` });
+  await page.getByLabel('Division', { exact: true }).selectOption({ label: 'Single strand' });
+  const overruling = page.locator('details', { hasText: 'Put an entry into another division' });
+  await overruling.getByLabel('Why, in words that readers see').fill('One strand, whatever its label says.');
+  await page.getByRole('button', { name: 'Put it there' }).click();
+  await page.getByText('(1 are)').waitFor();
+  const { entries } = (await house.editor.call('get', '/v1/editions/2028/board').expect(200)).body as { entries: object[] };
+  expect(entries).toMatchObject([{ variant: slug, division: 'single-strand', overruled: 'One strand, whatever its label says.' }]);
+}, 60_000);
+
 test('an open edition takes a later closing day, with the reason', async () => {
   const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2026');
   await page.getByText('A further entry, a method that was forgotten').click();

@@ -11,7 +11,7 @@ export const words = z.string().trim().min(1).max(2000);
 const version = z.int().describe('Number in the ETag');
 
 const numbered = z.strictObject({ slug, number: z.int().min(1) });
-const plannedDivision = z.strictObject({
+export const plannedDivision = z.strictObject({
   slug: slug
     .refine((name) => !isTaken(name), { message: 'An edition has something else at this address; take another name' })
     .describe('Its part of addresses; a season that goes on with a division calls it the same'),

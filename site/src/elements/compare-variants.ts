@@ -8,7 +8,9 @@ interface Compared {
   readonly categories: readonly ({ place: number | null; value: string; low: string | null; high: string | null } | undefined)[];
 }
 
-interface Edition {
+/** What is compared: a division, or an edition with one. */
+interface Tables {
+  readonly name: string;
   readonly categories: readonly { name: string; unit: string; href: string }[];
   readonly variants: readonly Compared[];
   readonly pairs: { readonly variants: readonly string[]; readonly aheadPercent: readonly (readonly number[])[] };
@@ -21,7 +23,7 @@ type Cell = string | Node;
 
 /** Puts the chosen variants side by side; the choice lives in the address, so that it can be sent and kept. */
 class CompareVariants extends HTMLElement {
-  private loaded: Promise<Edition> | undefined;
+  private loaded: Promise<Tables[]> | undefined;
 
   connectedCallback(): void {
     const slugs = new URLSearchParams(location.search).getAll('variant');
@@ -56,18 +58,25 @@ class CompareVariants extends HTMLElement {
       place.replaceChildren();
       return;
     }
-    this.loaded ??= fetch('/compare.json').then((answer) => answer.json() as Promise<Edition>);
-    const edition = await this.loaded;
-    const variants = [...chosen].flatMap(([slug, choice]) => {
-      const found = edition.variants.find((one) => one.slug === slug);
-      return found ? [{ ...found, choice }] : [];
-    });
+    this.loaded ??= fetch('/compare.json').then((answer) => answer.json() as Promise<Tables[]>);
+    const all = await this.loaded;
+    const named = [...chosen].flatMap(([slug, choice]) =>
+      all.flatMap((tables) => tables.variants.filter((one) => one.slug === slug).map((one) => ({ tables, variant: { ...one, choice } }))),
+    );
+    const [tables, ...others] = new Set(named.map((one) => one.tables));
+    if (!tables || others.length > 0) {
+      const names = [tables, ...others].map((one) => one?.name).join(' and ');
+      status.textContent = `Lines of different divisions are not compared: ${names}. Choose variants of one.`;
+      place.replaceChildren();
+      return;
+    }
+    const variants = named.map(({ variant }) => variant);
     status.textContent = `${variants.length} variants compared.`;
-    place.replaceChildren(figures(edition, variants), chances(edition, variants));
+    place.replaceChildren(figures(tables, variants), chances(tables, variants));
   }
 }
 
-function figures({ categories }: Edition, variants: readonly Chosen[]): HTMLTableElement {
+function figures({ categories }: Tables, variants: readonly Chosen[]): HTMLTableElement {
   const rows: [Cell, ...Cell[]][] = [
     ['Place overall', ...variants.map(({ overall }) => String(overall.place ?? 'not placed'))],
     ['Places the evidence allows', ...variants.map(({ overall }) => span(overall.placeInterval))],
@@ -88,7 +97,7 @@ function figures({ categories }: Edition, variants: readonly Chosen[]): HTMLTabl
 const span = (interval: Compared['overall']['placeInterval']): string =>
   interval === null ? 'not stated' : interval.low === interval.high ? String(interval.low) : `${interval.low} to ${interval.high}`;
 
-function chances({ pairs }: Edition, variants: readonly Chosen[]): HTMLElement {
+function chances({ pairs }: Tables, variants: readonly Chosen[]): HTMLElement {
   const at = ({ slug }: Compared) => pairs.variants.indexOf(slug);
   const placed = variants.filter((variant) => at(variant) >= 0);
   if (placed.length < 2) {

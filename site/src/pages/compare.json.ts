@@ -1,21 +1,24 @@
 import { addressesOf } from '../release/addresses.js';
 import { rowOf } from '../release/by-slug.js';
+import type { Tables } from '../release/load-release.js';
 import { loadReleases } from '../release/load-releases.js';
 import { fullName } from '../words/variant-words.js';
 
-/** What the page of comparisons shows, of the newest edition: finished figures, nothing is computed there. */
+/** What the page of comparisons shows of the newest edition, division by division: finished figures, nothing is computed there. */
 export async function GET(): Promise<Response> {
   const { current } = await loadReleases();
-  const release = current[0];
-  if (!release) return Response.json({ edition: '', categories: [], variants: [], pairs: { variants: [], aheadPercent: [] } });
-  const edition = await release.edition();
-  const addresses = await addressesOf(edition.edition.slug, edition.revision);
-  const categories = await Promise.all(edition.scheme.categories.map(({ code }) => release.category(code)));
-  const { variants, aheadPercent } = await release.pairs();
-  return Response.json({
-    edition: edition.edition.name,
+  return Response.json(await Promise.all(((await current[0]?.tables()) ?? []).map(comparedIn)));
+}
+
+async function comparedIn(tables: Tables) {
+  const { edition, division, revision, scheme, overall } = await tables.edition();
+  const addresses = await addressesOf(edition.slug, revision, division);
+  const categories = await Promise.all(scheme.categories.map(({ code }) => tables.category(code)));
+  const { variants, aheadPercent } = await tables.pairs();
+  return {
+    name: division?.name ?? edition.name,
     categories: categories.map(({ category: { code, name, unit } }) => ({ code, name, unit, href: addresses.category(code) })),
-    variants: edition.overall.map(({ variant, place, placeInterval, group, score }) => ({
+    variants: overall.map(({ variant, place, placeInterval, group, score }) => ({
       slug: variant.slug,
       name: fullName(variant),
       href: addresses.variant(variant.slug),
@@ -26,5 +29,5 @@ export async function GET(): Promise<Response> {
       }),
     })),
     pairs: { variants, aheadPercent },
-  });
+  };
 }

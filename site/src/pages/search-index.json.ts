@@ -1,6 +1,5 @@
 import { loadReleases } from '../release/load-releases.js';
 import { addressesOf } from '../release/addresses.js';
-import { rowOf } from '../release/by-slug.js';
 import type { Release } from '../release/load-release.js';
 import { measuresOf, type Measures } from '../release/measures-of.js';
 import { methodWords } from '../words/method-words.js';
@@ -50,18 +49,24 @@ async function entriesOf(release: Release): Promise<Entry[]> {
 }
 
 async function variantsOf(release: Release): Promise<Entry[]> {
-  const [{ makers }, measures, { overall }] = [await release.catalogue(), await measuresOf(release), await release.edition()];
+  const [{ makers }, measures] = [await release.catalogue(), await measuresOf(release)];
+  const divisions = await Promise.all((await release.tables()).map(({ edition }) => edition()));
+  const places = new Map(
+    divisions.flatMap(({ overall, division }) => overall.map((row) => [row.variant.slug, placeWords(row.place, division)])),
+  );
   const addresses = await addressesOf(release.summary.edition, release.summary.revision);
   const variants = makers.flatMap(({ lines }) => lines.flatMap((line) => line.variants.map((variant) => ({ line, variant }))));
   return variants.flatMap(({ line, variant }) => {
     const id = addresses.variant(variant.slug);
-    const place = rowOf(overall, variant.slug)?.place;
-    const more = [place ? `place ${place}` : 'no place', ...figureWords(measures.get(variant.slug)), makeWords(line)].join(', ');
+    const more = [places.get(variant.slug) ?? 'no place', ...figureWords(measures.get(variant.slug)), makeWords(line)].join(', ');
     return id === null
       ? []
       : [{ id, kind: 'variant', name: fullName(variant), more, also: labelWords(variant, measures.get(variant.slug)) }];
   });
 }
+
+const placeWords = (place: number | null, division: { name: string } | undefined): string =>
+  place === null ? 'no place' : `place ${place}${division ? ` in ${division.name}` : ''}`;
 
 const figureWords = (measures: Measures | undefined): string[] =>
   [measures?.force, measures?.diameter].flatMap((figure) => (figure ? [`${figure.value} ${figure.unit}`] : []));

@@ -1,3 +1,4 @@
+import type { EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import type { Release } from '../release/load-release.js';
 import { formatDate } from '../words/format-date.js';
 import { fullName } from '../words/variant-words.js';
@@ -14,18 +15,23 @@ export async function editionPicture({ edition: document, summary }: Release): P
 }
 
 /** What is said of each variant of an edition: its name, its place and the places that the evidence allows, no more than its page says. */
-export async function variantPictures({ edition: document }: Release): Promise<Map<string, Picture>> {
-  const { house, edition, overall, excluded, incomplete, isDemo } = await document();
+export async function variantPictures(release: Release): Promise<Map<string, Picture>> {
+  const documents = await Promise.all((await release.tables()).map(({ edition }) => edition()));
+  return new Map(documents.flatMap(picturesOf));
+}
+
+function picturesOf({ house, edition, division, overall, excluded, incomplete, isDemo }: EditionDocument): [string, Picture][] {
   const of = overall.filter(({ place }) => place !== null).length;
   const bare = [...excluded, ...incomplete].map(({ variant }) => ({ variant, place: null, placeInterval: null }));
-  return new Map(
-    [...bare, ...overall].map(({ variant, place, placeInterval }) => {
-      const allowed = placeInterval ? `; the evidence allows ${placeInterval.low} to ${placeInterval.high}` : '';
-      const lines = [edition.name, place === null ? 'Tested, without a place' : `Place ${place} of ${of}${allowed}`];
-      const span = place !== null && placeInterval ? { ...placeInterval, place, of } : null;
-      return [variant.slug, { address: addressOfVariant(variant.slug), house, title: fullName(variant), lines, isDemo, span }];
-    }),
-  );
+  return [...bare, ...overall].map(({ variant, place, placeInterval }): [string, Picture] => {
+    const allowed = placeInterval ? `; the evidence allows ${placeInterval.low} to ${placeInterval.high}` : '';
+    const lines = [
+      division ? `${division.name}, ${edition.name}` : edition.name,
+      place === null ? 'Tested, without a place' : `Place ${place} of ${of}${allowed}`,
+    ];
+    const span = place !== null && placeInterval ? { ...placeInterval, place, of } : null;
+    return [variant.slug, { address: addressOfVariant(variant.slug), house, title: fullName(variant), lines, isDemo, span }];
+  });
 }
 
 export const addressOfEdition = (slug: string): string => `/pictures/editions/${slug}.png`;

@@ -11,20 +11,24 @@ export interface Addresses {
 // Every page asks; with ten thousand variants the answer is made once.
 const known = new Map<string, Promise<Addresses>>();
 
-/** Addresses of the pages of an edition; those of a superseded revision stand below it, its variants at the current revision. */
-export function addressesOf(edition: string, revision: number): Promise<Addresses> {
-  const key = `${edition}/${revision}`;
-  const found = known.get(key) ?? look(edition, revision);
+/** Addresses of the pages of an edition, or of one of its divisions; those of a superseded revision stand below it, its variants at the current revision. */
+export function addressesOf(edition: string, revision: number, division?: { slug: string } | null): Promise<Addresses> {
+  const key = `${edition}/${revision}/${division?.slug ?? ''}`;
+  const found = known.get(key) ?? look(edition, revision, division ? `${division.slug}/` : '');
   known.set(key, found);
   return found;
 }
 
-async function look(edition: string, revision: number): Promise<Addresses> {
+async function look(edition: string, revision: number, below: string): Promise<Addresses> {
   const { current, superseded } = await loadReleases();
   const isSuperseded = superseded.some(({ summary }) => summary.edition === edition && summary.revision === revision);
   const page = isSuperseded ? `/editions/${edition}/revisions/${revision}/` : `/editions/${edition}/`;
   const variants = new Set(current.find(({ summary }) => summary.edition === edition)?.variants);
   const isLatest = current[0]?.summary.edition === edition;
   const variant = (slug: string) => (isLatest ? `/variants/${slug}/` : `/editions/${edition}/variants/${slug}/`);
-  return { edition: page, category: (code) => `${page}${code}/`, variant: (slug) => (variants.has(slug) ? variant(slug) : null) };
+  return {
+    edition: page + below,
+    category: (code) => `${page}${below}${code}/`,
+    variant: (slug) => (variants.has(slug) ? variant(slug) : null),
+  };
 }

@@ -1,12 +1,10 @@
 import type { EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import type { Release } from './load-release.js';
 
-/** The schema.org description of a release as a dataset, for search engines and catalogues of data. */
-export function datasetOf(
-  { summary, address }: Release,
-  { house, edition, scheme, isDemo }: EditionDocument,
-  site: URL | undefined,
-): object {
+/** The schema.org description of a release as a dataset, with the tables that a page shows, for search engines and catalogues of data. */
+export function datasetOf({ summary, address }: Release, documents: EditionDocument[], site: URL | undefined): object {
+  const [{ house, edition, isDemo }] = documents as [EditionDocument];
+  const categories = new Map(documents.flatMap(({ scheme }) => scheme.categories).map(({ name, unit }) => [name, unit]));
   const absolute = (path: string) => (site ? new URL(path, site).href : path);
   const file = (path: string, format: string) => ({
     '@type': 'DataDownload',
@@ -25,7 +23,7 @@ export function datasetOf(
     temporalCoverage: `${edition.openedOn}/${edition.closedOn}`,
     creator: { '@type': 'Organization', name: house },
     isAccessibleForFree: true,
-    variableMeasured: scheme.categories.map(({ name, unit }) => ({ '@type': 'PropertyValue', name, unitText: unit })),
+    variableMeasured: [...categories].map(([name, unit]) => ({ '@type': 'PropertyValue', name, unitText: unit })),
     distribution: [
       file('bundle.json', 'application/json'),
       file('csv/standings.csv', 'text/csv'),

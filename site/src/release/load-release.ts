@@ -3,6 +3,7 @@ import {
   catalogueDocumentSchema,
   categoryDocumentSchema,
   editionDocumentSchema,
+  editionFileSchema,
   manifestSchema,
   methodDocumentSchema,
   pairsDocumentSchema,
@@ -12,6 +13,7 @@ import {
   type CatalogueDocument,
   type CategoryDocument,
   type EditionDocument,
+  type EditionOfDivisions,
   type Manifest,
   type MethodDocument,
   type PairsDocument,
@@ -37,12 +39,12 @@ export interface Release {
   hasVariant: (slug: string) => boolean;
   /** Size of a file of the release in bytes; undefined when it has no such file. */
   sizeOf: (path: string) => number | undefined;
-  edition: () => Promise<EditionDocument>;
+  /** What it says of the whole edition; with several divisions their tables stand with each of them. */
+  edition: () => Promise<EditionDocument | EditionOfDivisions>;
+  /** What is compared, in order: each division, or the release itself where there is one. */
+  tables: () => Promise<Tables[]>;
   catalogue: () => Promise<CatalogueDocument>;
-  category: (code: string) => Promise<CategoryDocument>;
   variant: (slug: string) => Promise<VariantDocument>;
-  pairs: () => Promise<PairsDocument>;
-  records: () => Promise<RecordsDocument>;
   withdrawn: () => Promise<WithdrawnDocument>;
   /** Null in a release from before this was published. */
   rigs: () => Promise<RigsDocument | null>;
@@ -50,6 +52,20 @@ export interface Release {
   retests: () => Promise<RetestsDocument | null>;
   roundRobins: () => Promise<RoundRobinsDocument | null>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
+}
+
+/** A release with the tables of what is compared. */
+export interface Tables extends Release {
+  /** Null where the edition has one division, which shows nowhere. */
+  division: { slug: string; name: string } | null;
+  /** Where their documents lie in the release. */
+  folder: string;
+  /** Whether an entry is among them. */
+  hasEntry: (slug: string) => boolean;
+  edition: () => Promise<EditionDocument>;
+  category: (code: string) => Promise<CategoryDocument>;
+  pairs: () => Promise<PairsDocument>;
+  records: () => Promise<RecordsDocument>;
 }
 
 function read<Schema extends z.ZodType>(schema: Schema, path: string, bytes: Uint8Array): z.infer<Schema> {
@@ -88,21 +104,40 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     return read(schema, address + path, await verifiedFile(address + path, digest));
   };
   const later = async <Schema extends z.ZodType>(schema: Schema, path: string) => (digests.has(path) ? document(schema, path) : null);
-  const editions = remember((path) => document(editionDocumentSchema, path));
+  const editions = remember((path) => document(editionFileSchema, path));
+  const edition = () => editions('documents/edition.json');
   const catalogues = remember((path) => document(catalogueDocumentSchema, path));
-  return {
+  const tablesIn = (folder: string, division: Tables['division'], hasEntry: Tables['hasEntry']): Tables => {
+    const overall = remember((path) => document(editionDocumentSchema, path));
+    return {
+      ...release,
+      division,
+      folder,
+      hasEntry,
+      edition: () => overall(`${folder}/edition.json`),
+      category: remember((code) => document(categoryDocumentSchema, `${folder}/standings/${code}.json`)),
+      pairs: () => document(pairsDocumentSchema, `${folder}/pairs.json`),
+      records: () => document(recordsDocumentSchema, `${folder}/records.json`),
+    };
+  };
+  const compared = remember(async () => {
+    const file = await edition();
+    if (!('divisions' in file)) return [tablesIn('documents', null, (slug) => entered.has(slug))];
+    return file.divisions.map(({ slug, name, variants: own }) =>
+      tablesIn(`documents/divisions/${slug}`, { slug, name }, (variant) => own.includes(variant)),
+    );
+  });
+  const release: Release = {
     summary,
     manifest,
     address,
     variants,
     hasVariant: (slug) => entered.has(slug),
     sizeOf: (path) => sizes.get(path),
-    edition: () => editions('documents/edition.json'),
+    edition,
+    tables: () => compared(''),
     catalogue: () => catalogues('documents/catalogue.json'),
-    category: remember((code) => document(categoryDocumentSchema, `documents/standings/${code}.json`)),
     variant: (slug) => document(variantDocumentSchema, `documents/variants/${slug}.json`),
-    pairs: () => document(pairsDocumentSchema, 'documents/pairs.json'),
-    records: () => document(recordsDocumentSchema, 'documents/records.json'),
     rigs: () => later(rigsDocumentSchema, 'documents/rigs.json'),
     roundRobins: () => later(roundRobinsDocumentSchema, 'documents/round-robins.json'),
     retests: () => later(retestsDocumentSchema, 'documents/retests.json'),
@@ -110,4 +145,5 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),
     method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),
   };
+  return release;
 }

@@ -3,35 +3,38 @@ import type { boardResponse } from '../../../../api/contract/endpoints/board.js'
 import type { SchemeCategory } from '../../../../api/contract/endpoints/schemes.js';
 
 interface Props {
-  readonly board: z.infer<typeof boardResponse>;
+  /** Of the division; empty where everything is compared with everything. */
+  readonly name: string;
+  readonly entries: z.infer<typeof boardResponse>['entries'];
   readonly categories: readonly SchemeCategory[];
 }
 
 const counted = (count: number | undefined, what: string): string => `${count ?? 0} ${what}${count === 1 ? '' : 's'}`;
 
 /** Entry by category: enough, or what is there so far; what lacks stands at the end of the row, in words. */
-export function BoardMatrix({ board, categories }: Props) {
-  const complete = board.entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
+export function BoardMatrix({ name, entries, categories }: Props) {
+  const complete = entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
     <>
+      {name !== '' && <h3>{name}</h3>}
       <p>
-        {complete} of {board.entries.length} entries have a result in every category.
+        {complete} of {entries.length} entries have a result in every category.
       </p>
-      <div class="matrix" tabIndex={0} role="region" aria-label="Entries by category">
+      <div class="matrix" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
         <table>
           <thead>
             <tr>
               <th scope="col">Entry</th>
-              {categories.map(({ code, name }) => (
+              {categories.map(({ code, name: category }) => (
                 <th scope="col" key={code}>
-                  {name}
+                  {category}
                 </th>
               ))}
               <th scope="col">Lacks</th>
             </tr>
           </thead>
           <tbody>
-            {board.entries.map(({ variant, missing, needs, evidence, exclusion }) => (
+            {entries.map(({ variant, missing, needs, evidence, exclusion }) => (
               <tr key={variant}>
                 <th scope="row">
                   {variant}

@@ -24,7 +24,7 @@ export async function loadChoices(): Promise<Choices> {
 const APART = '#';
 const versioned = ({ slug, number }: { slug: string; number: number }) => `${slug}${APART}${number}`;
 
-const versionOf = (sent: unknown): { slug: string; number: number } => {
+export const versionOf = (sent: unknown): { slug: string; number: number } => {
   const [slug = '', number = ''] = z.string().parse(sent).split(APART);
   return { slug, number: Number(number) };
 };
@@ -45,16 +45,19 @@ export function methodsField(methods: readonly Method[], pinned: Edition['method
   } satisfies FieldOptions;
 }
 
+/** The scheme that an edition or a division is ranked by. */
+export const schemeField = (schemes: readonly Scheme[], current?: { slug: string; number: number }): FieldOptions => ({
+  name: 'scheme',
+  label: 'Scheme',
+  kind: 'choice',
+  options: schemes.map((scheme) => [versioned(scheme), `${scheme.name}, version ${scheme.number}`] as const),
+  ...(current && { value: versioned(current) }),
+});
+
 /** Everything of an edition but its entries and its short name. */
 export const editionFields = ({ schemes, methods }: Choices, others: readonly string[], current?: Edition): FieldOptions[] => [
   { name: 'name', label: 'Name', ...(current && { value: current.name }) },
-  {
-    name: 'scheme',
-    label: 'Scheme',
-    kind: 'choice',
-    options: schemes.map((scheme) => [versioned(scheme), `${scheme.name}, version ${scheme.number}`] as const),
-    ...(current?.scheme && { value: versioned(current.scheme) }),
-  },
+  ...(current?.divisions ? [] : [schemeField(schemes, current?.scheme)]),
   { name: 'opensOn', label: 'Opens on', kind: 'date', ...(current && { value: current.opensOn }) },
   { name: 'closesOn', label: 'Closes on', kind: 'date', ...(current && { value: current.closesOn }) },
   {

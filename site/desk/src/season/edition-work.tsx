@@ -14,6 +14,7 @@ import { Assigning } from './assigning.js';
 import { BoardMatrix } from './board-matrix.js';
 import { Excluding } from './excluding.js';
 import { Obstacles } from './obstacles.js';
+import { Overruling } from './overruling.js';
 import { PlannedEdition } from './planned-edition.js';
 import { Planning } from './planning.js';
 import { PreviewTable } from './preview-table.js';
@@ -37,14 +38,17 @@ export function EditionWork({ edition, others, onMoved }: Props) {
       ask(boardResponse, 'GET', `editions/${slug}/board`),
       ask(schemesResponse, 'GET', 'schemes'),
     ]);
-    return {
-      board,
-      categories:
-        schemes.items.find(({ slug: of, number }) => of === edition.scheme?.slug && number === edition.scheme.number)?.rules.categories ??
-        [],
-    };
+    const rulesOf = (of?: { slug: string; number: number }) =>
+      schemes.items.find((one) => one.slug === of?.slug && one.number === of.number)?.rules.categories ?? [];
+    const compared = (edition.divisions ?? []).map(({ slug: division, name: named, scheme }) => ({
+      division,
+      name: named,
+      categories: rulesOf(scheme),
+    }));
+    return { board, compared: edition.divisions ? compared : [{ division: undefined, name: '', categories: rulesOf(edition.scheme) }] };
   }, [slug, version]);
-  const entered = work.answer?.board.entries.map(({ variant }) => variant) ?? [];
+  const board = work.answer?.board.entries ?? [];
+  const entered = board.map(({ variant }) => variant);
   const [said, setSaid] = useState('');
   const move = (step: 'opening' | 'closure', words: string) => {
     ask(editionResponse, 'POST', `editions/${slug}/${step}`, { version }).then(
@@ -79,16 +83,17 @@ export function EditionWork({ edition, others, onMoved }: Props) {
       {work.answer && state !== 'planned' && (
         <>
           <h2>Entries by category</h2>
-          <BoardMatrix {...work.answer} />
-          <Planning slug={slug} categories={work.answer.categories} />
+          {work.answer.compared.map((one) => (
+            <BoardMatrix key={one.name} {...one} entries={board.filter(({ division }) => division === one.division)} />
+          ))}
+          <Planning slug={slug} compared={work.answer.compared} />
           <h2>As it would stand</h2>
           <PreviewTable slug={slug} />
-          {(state === 'open' || state === 'closed') && <Excluding slug={slug} entries={work.answer.board.entries} onChanged={work.again} />}
+          {(state === 'open' || state === 'closed') && <Excluding slug={slug} entries={board} onChanged={work.again} />}
         </>
       )}
-      {work.answer && (state === 'planned' || state === 'open') && (
-        <Assigning slug={slug} methods={edition.methods} entries={work.answer.board.entries} />
-      )}
+      {work.answer && edition.divisions && <Overruling slug={slug} divisions={edition.divisions} entries={board} onChanged={onMoved} />}
+      {work.answer && (state === 'planned' || state === 'open') && <Assigning slug={slug} methods={edition.methods} entries={board} />}
       {state !== 'planned' && <Retests slug={slug} canDraw={state === 'open'} />}
       {work.answer && state === 'open' && <Amending edition={edition} entered={entered} onAmended={onMoved} />}
       {work.answer && state === 'open' && (

@@ -7,6 +7,7 @@ import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { Dividing } from './dividing.js';
 import { editionFields, loadChoices, toEdition } from './edition-fields.js';
 
 type Edition = z.infer<typeof editionResponse>;
@@ -26,6 +27,10 @@ export function PlannedEdition({ edition, entered, others, onChanged }: Props) {
       <details>
         <summary>Change what is planned</summary>
         <Changing edition={edition} others={others} onChanged={onChanged} />
+      </details>
+      <details>
+        <summary>Compare some lines apart: divisions</summary>
+        <Dividing key={edition.version} edition={edition} onChanged={onChanged} />
       </details>
       <details>
         <summary>Take the edition away</summary>

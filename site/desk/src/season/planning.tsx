@@ -7,8 +7,14 @@ import { Form } from '../parts/form.js';
 
 interface Props {
   readonly slug: string;
-  readonly categories: readonly SchemeCategory[];
+  readonly compared: readonly {
+    readonly division: string | undefined;
+    readonly name: string;
+    readonly categories: readonly SchemeCategory[];
+  }[];
 }
+
+const APART = '/';
 
 const MORE: Readonly<Record<Plan['alternatives'][number]['more'], string>> = {
   rig: 'One more rig',
@@ -18,7 +24,7 @@ const MORE: Readonly<Record<Plan['alternatives'][number]['more'], string>> = {
 };
 
 /** What more of anything would buy in one category, simulated from what is accepted. */
-export function Planning({ slug, categories }: Props) {
+export function Planning({ slug, compared }: Props) {
   const [plan, setPlan] = useState<Plan | null>(null);
   return (
     <details>
@@ -32,12 +38,19 @@ export function Planning({ slug, categories }: Props) {
             name: 'category',
             label: 'Category',
             kind: 'choice',
-            options: categories.map(({ code, name }) => [code, name] as const),
+            options: compared.flatMap(({ division, name: of, categories }) =>
+              categories.map(({ code, name }) => [`${division ?? ''}${APART}${code}`, of ? `${of}: ${name}` : name] as const),
+            ),
           },
           { name: 'difference', label: 'Difference that is to be told, %', kind: 'number', value: '5' },
         ]}
-        onSend={async ({ category, difference }) => {
-          setPlan(await ask(planResponse, 'GET', `editions/${slug}/plan?category=${category}&difference=${difference}`));
+        prepare={({ category, ...rest }) => {
+          const [division = '', code] = String(category).split(APART);
+          return { ...rest, category: code, ...(division && { division }) };
+        }}
+        onSend={async ({ category, division, difference }) => {
+          const within = division ? `&division=${division}` : '';
+          setPlan(await ask(planResponse, 'GET', `editions/${slug}/plan?category=${category}${within}&difference=${difference}`));
           return '';
         }}
       />

@@ -27,7 +27,7 @@ export function PreviewTable({ slug }: { slug: string }) {
   );
 }
 
-function Standings({ overall, incomplete, since }: Preview) {
+function Standings({ overall, incomplete, divisions, since }: Preview) {
   return (
     <>
       {since && (
@@ -48,8 +48,18 @@ function Standings({ overall, incomplete, since }: Preview) {
           ))}
         </ul>
       )}
+      {(divisions ?? [{ division: '', overall, incomplete }]).map((one) => (
+        <OneTable key={one.division} {...one} />
+      ))}
+    </>
+  );
+}
+
+function OneTable({ division, overall, incomplete }: Pick<Preview, 'overall' | 'incomplete'> & { readonly division: string }) {
+  return (
+    <>
       <table class="sheet narrow">
-        <caption>Overall, as it would be published now.</caption>
+        <caption>{division === '' ? 'Overall' : `Overall, ${division}`}, as it would be published now.</caption>
         <thead>
           <tr>
             <th scope="col" class="num">

@@ -1,0 +1,86 @@
+/** Pages of an edition with several divisions beside one that has none, from the releases that are kept as written. */
+import { cp, mkdtemp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Manifest } from '../../api/contract/documents/release-documents.js';
+import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { buildSite } from '../support/build-site.js';
+import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import { linksIn, pagesOf, type SitePage } from '../support/site-folder.js';
+
+const GOLDEN = fileURLToPath(new URL('../releases/golden/format-3', import.meta.url));
+const RELEASES = [
+  { name: '2027-1', status: 'published' },
+  { name: '2026-2', status: 'published' },
+  { name: '2026-1', status: 'superseded' },
+];
+
+let folder: string;
+let api: FolderServer;
+let pages: SitePage[];
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'divisions-'));
+  const at = (path: string) => join(folder, 'api/v1', path);
+  const items = RELEASES.map(async ({ name, status }) => {
+    const [edition = '', revision = ''] = name.split('-');
+    await cp(join(GOLDEN, name), at(`releases/${edition}/${revision}`), { recursive: true });
+    const manifest = await readFile(join(GOLDEN, name, 'manifest.json'), 'utf8');
+    const { publishedAt } = JSON.parse(manifest) as Manifest;
+    const summary = { edition, editionName: `Winter ${edition}`, revision: Number(revision), status, publishedAt, erratum: null };
+    return { ...summary, digest: sha256(manifest) };
+  });
+  await mkdir(at('submissions'), { recursive: true });
+  await writeFile(at('releases.json'), JSON.stringify({ items: await Promise.all(items) }));
+  await writeFile(at('submissions/csv-columns.json'), JSON.stringify({ items: [], nextCursor: null }));
+  api = await serveFolders(join(folder, 'api'));
+  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
+  pages = await pagesOf(join(folder, 'site'));
+}, 120_000);
+afterAll(async () => {
+  await api.close();
+  await rm(folder, { recursive: true });
+});
+
+const page = (path: string): string => pages.find((one) => one.path === path)?.html ?? `no page at ${path}`;
+
+test('each division has its standings, categories and map below the edition, which lists them', () => {
+  const links = linksIn(page('/editions/2027/'));
+  for (const division of ['braided', 'solid'])
+    for (const below of ['', 'stress/', 'knot/', 'fg/', 'map/']) {
+      const path = `/editions/2027/${division}/${below}`;
+      expect(links).toContain(path);
+      expect(page(path)).toContain(division === 'braided' ? 'Braided' : 'Solid');
+    }
+  expect(pages.map(({ path }) => path)).not.toContain('/editions/2027/stress/');
+});
+
+test('a table holds the entries of its division alone, and says which were put there against the rule', () => {
+  const shownIn = (path: string) => linksIn(page(path)).filter((link) => link.startsWith('/variants/'));
+  const [braided, solid] = ['/editions/2027/braided/', '/editions/2027/solid/'].map((path) => new Set(shownIn(path)));
+  expect([braided!.size, solid!.size]).toEqual([3, 2]);
+  expect([...braided!].filter((link) => solid!.has(link))).toEqual([]);
+  expect(page('/editions/2027/solid/')).toContain('made of one strand');
+  expect(page('/editions/2027/braided/')).not.toContain('against its rule');
+});
+
+test('front, records and comparison tell the divisions apart', async () => {
+  for (const path of ['/', '/records/']) for (const name of ['Braided', 'Solid']) expect(page(path)).toContain(name);
+  expect(page('/compare/')).toMatch(/<optgroup label="Braided">.*<optgroup label="Solid">/s);
+  const compared = JSON.parse(await readFile(join(folder, 'site/compare.json'), 'utf8')) as { name: string; variants: unknown[] }[];
+  expect(compared.map(({ name, variants }) => [name, variants.length])).toEqual([
+    ['Braided', 3],
+    ['Solid', 2],
+  ]);
+});
+
+test('an edition with one keeps its addresses and shows no trace of divisions; no link is broken', () => {
+  const before = pages.filter(({ path }) => path.startsWith('/editions/2026/'));
+  expect(before.map(({ path }) => path)).toEqual(
+    expect.arrayContaining(['', 'stress/', 'map/', 'revisions/1/', 'revisions/1/stress/'].map((below) => `/editions/2026/${below}`)),
+  );
+  for (const { html } of before) expect(html).not.toMatch(/division/i);
+  const known = new Set(pages.map(({ path }) => path));
+  const links = new Set(pages.flatMap(({ html }) => linksIn(html)).filter((link) => /^\/(editions|variants|lines|makers)\//.test(link)));
+  expect([...links].filter((link) => !known.has(link.split(/[?#]/)[0]!))).toEqual([]);
+});

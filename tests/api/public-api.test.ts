@@ -2,12 +2,12 @@ import { createHash } from 'node:crypto';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
-import { Ajv2020 } from 'ajv/dist/2020.js';
 import { parse as parseCsv } from 'csv-parse/sync';
 import { unzipSync } from 'fflate';
 import { parquetReadObjects } from 'hyparquet';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { documentsFitTheirSchemas } from '../support/documents-fit-their-schemas.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { moveEdition, publish } from '../support/season.js';
@@ -228,37 +228,7 @@ test('an address that will go says so, until when, and what to use (RFC 9745, RF
   expect(instead.headers['deprecation']).toBeUndefined();
 });
 
-test('every public document is as its JSON Schema says, which stands at an address of its own; later fields do no harm', async () => {
-  const ajv = new Ajv2020({ strict: false, validateFormats: false });
-  const { body } = await house.t.call('get', '/v1/schemas').expect(200);
-  const ofEdition = ['records', 'pairs', 'withdrawn', 'catalogue', 'claims', 'rigs', 'round-robins'];
-  const of: Record<string, string> = {
-    releases: '/v1/releases',
-    'signing-keys': '/v1/signing-keys',
-    changes: '/v1/changes',
-    manifest: '/v1/releases/2026/1/manifest.json',
-    signature: '/v1/releases/2026/1/signature.json',
-    edition: '/v1/editions/2026',
-    category: '/v1/editions/2026/standings/stress',
-    variant: '/v1/variants/gannet-20',
-    method: '/v1/methods/straight-pull/versions/1',
-    provenance: '/v1/editions/2026/variants/gannet-20/provenance',
-    retests: '/v1/editions/2026/retest-results',
-    ...Object.fromEntries(ofEdition.map((one) => [one, `/v1/editions/2026/${one}`])),
-  };
-  expect(body.items.map(({ name }: any) => name).sort()).toEqual([...Object.keys(of), 'event'].sort());
-  for (const { name, address } of body.items) {
-    const schema = (await house.t.call('get', address).expect(200)).body;
-    expect(schema.$id).toMatch(new RegExp(`${address}$`));
-    const check = ajv.compile(schema);
-    expect(check({})).toBe(false);
-    if (!of[name]) continue;
-    const document = JSON.parse((await inject(of[name])).payload);
-    expect([name, check(document), check.errors]).toEqual([name, true, null]);
-    expect([name, check({ ...document, laterField: 1 })]).toEqual([name, true]);
-  }
-  await house.t.call('get', '/v1/schemas/2/edition').expect(404);
-});
+documentsFitTheirSchemas(() => house);
 
 /** Decimals as a number prints them: "6600.0" and 6600 are one. */
 const numbersOf = (row: Record<string, string>) =>

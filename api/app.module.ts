@@ -22,6 +22,7 @@ import { validationPipe } from './platform/http/validation.js';
 import { JobsModule } from './platform/jobs/jobs.module.js';
 import { PlatformModule } from './platform/platform.module.js';
 import type { PlatformOptions } from './platform/platform.module.js';
+import { PhotosModule } from './photos/photos.module.js';
 import { ProposalsModule } from './proposals/proposals.module.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
 import { ReleasesModule } from './releases/releases.module.js';
@@ -45,6 +46,7 @@ const FEATURES = [
   RoundRobinsModule,
   AssignmentsModule,
   SubmissionsModule,
+  PhotosModule,
   ReviewsModule,
   RetestsModule,
   BoardModule,

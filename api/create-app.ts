@@ -105,7 +105,7 @@ async function registerPlugins(fastify: FastifyInstance, config: Config, counts:
     store: storeOf(counts),
     enableDraftSpec: true,
   });
-  fastify.addContentTypeParser('text/csv', (_request, payload, done) => {
+  fastify.addContentTypeParser(['text/csv', 'image/jpeg', 'image/png', 'image/webp'], (_request, payload, done) => {
     done(null, payload);
   });
 }

@@ -4,6 +4,7 @@ import { boardProblems } from './board/board.errors.js';
 import { catalogueProblems } from './catalogue/catalogue.errors.js';
 import { controlPullProblems } from './control-pulls/control-pulls.errors.js';
 import { editionProblems } from './editions/editions.errors.js';
+import { photoProblems } from './photos/photos.errors.js';
 import { platformProblems } from './platform/errors/platform.errors.js';
 import type { ProblemKind } from './platform/errors/problem.js';
 import { proposalProblems } from './proposals/proposals.errors.js';
@@ -22,6 +23,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   controlPullProblems,
   roundRobinProblems,
   submissionProblems,
+  photoProblems,
   reviewProblems,
   retestProblems,
   editionProblems,

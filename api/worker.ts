@@ -8,6 +8,7 @@ import { buildDesk } from './build-desk.js';
 import { readConfig } from './config.js';
 import { nightlyBackup } from './platform/backup/nightly-backup.js';
 import { IdempotentAnswersStore } from './platform/http/idempotent-answers.store.js';
+import { BACKUPS } from './platform/jobs/jobs.module.js';
 import { Jobs } from './platform/jobs/jobs.js';
 import { jsonLog } from './platform/http/json-log.js';
 import { ReleaseWork } from './releases/release-work.js';
@@ -32,8 +33,10 @@ await context.select(WebhooksModule).get(WebhookWork).start();
 /** One of all workers makes the backup; where none is wished for any more, none is. */
 async function scheduleBackups(jobs: Jobs): Promise<void> {
   const { BACKUP_FOLDER, BACKUP_AT, BACKUP_KEEP, DATABASE_URL, DATA_FOLDER } = config;
-  if (BACKUP_FOLDER === '') return jobs.noLonger('backup');
-  await jobs.every('backup', BACKUP_AT, async () => {
-    log.log(await nightlyBackup({ databaseUrl: DATABASE_URL, dataFolder: DATA_FOLDER }, BACKUP_FOLDER, BACKUP_KEEP));
+  if (BACKUP_FOLDER === '') return jobs.noLonger(BACKUPS.name);
+  await jobs.every(BACKUPS.name, BACKUP_AT, async () => {
+    const words = await nightlyBackup({ databaseUrl: DATABASE_URL, dataFolder: DATA_FOLDER }, BACKUP_FOLDER, BACKUP_KEEP);
+    log.log(words);
+    return words;
   });
 }

@@ -23,6 +23,7 @@ import * as editions from '../contract/endpoints/editions.js';
 import * as inbox from '../contract/endpoints/inbox.js';
 import * as instruments from '../contract/endpoints/instruments.js';
 import * as methods from '../contract/endpoints/methods.js';
+import * as photos from '../contract/endpoints/photos.js';
 import * as planning from '../contract/endpoints/planning.js';
 import * as previews from '../contract/endpoints/previews.js';
 import * as proposals from '../contract/endpoints/proposals.js';
@@ -71,6 +72,7 @@ const ROOMS: readonly object[] = [
   inbox,
   instruments,
   methods,
+  photos,
   planning,
   previews,
   proposals,

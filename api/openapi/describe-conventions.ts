@@ -72,6 +72,7 @@ function describePath(parameters: NonNullable<Operation['parameters']>): void {
 
 /** Read from the request itself, as it may be a stream. */
 const HAND_IN = '#/components/schemas/SubmissionContentInput';
+const PICTURE = { description: 'One picture', type: 'string', contentMediaType: 'application/octet-stream' } as const;
 const FILE = { description: 'One file of the kind that text/csv takes', type: 'string', contentMediaType: 'text/csv' } as const;
 
 /** A body that may be a file: JSON has its schema, a file is text, a form carries one file. */
@@ -83,7 +84,12 @@ function describeBody(operation: Operation): void {
     content['text/csv'] = { schema: { type: 'string', description: 'CSV with a header row (RFC 4180), UTF-8, at most 50 MB' } };
   if (content['multipart/form-data'])
     content['multipart/form-data'] = {
-      schema: { type: 'object', description: 'A form with one file', properties: { file: FILE }, required: ['file'] },
+      schema: {
+        type: 'object',
+        description: 'A form with one file',
+        properties: { file: content['text/csv'] ? FILE : PICTURE },
+        required: ['file'],
+      },
     };
   const sent = content['application/json']?.schema;
   if (sent && 'text/csv' in content) content['application/json'] = { schema: { $ref: HAND_IN } };
@@ -101,7 +107,7 @@ function refusalsOf(address: string, verb: string, operation: Operation, needsMa
     ...(isChange ? [409] : []),
     ...(address.includes('{secret}') ? [410] : []),
     ...(takesBody ? [413, 415] : []),
-    ...(takesBody || has(operation, 'query') || has(operation, 'path') ? [422] : []),
+    ...(takesBody || has(operation, 'query') || has(operation, 'path') || (verb === 'post' && !isOpen(operation)) ? [422] : []),
     ...(needsMatch ? [412, 428] : []),
     429,
     503,

@@ -23,7 +23,7 @@ export class SweepReleaseFolders {
     const named = new Set((await this.releases.list()).map(({ digest }) => digest));
     for (const { path, name } of found) {
       if (named.has(name.replace(PRESSED, '')) || Date.now() - (await this.files.changedAt(path)).getTime() < OLD_MS) continue;
-      await this.files.removeFolder(path);
+      await this.files.remove(path);
       this.log.warn(`Took away ${path}: no release names it.`);
     }
   }

@@ -41,6 +41,7 @@ const review = async (reference: string, body: object) =>
 test('a tester takes a hand-in back, and finds the way from the front page of the desk', async () => {
   const reference = await handIn(b.spool);
   const page = await desk.signedIn(b.tester.email, '/desk/submissions/');
+  await page.getByText(`Photos, records, take back: ${reference}`).click();
   await page.getByRole('button', { name: `Take ${reference} back` }).click();
   await page.getByText('taken back by its tester').waitFor();
   expect((await submission(reference)).state).toBe('takenBack');

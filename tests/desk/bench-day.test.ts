@@ -1,4 +1,6 @@
 /** A tester's day in the browser, from sign-in to sign-out, on a real application. */
+import sharp from 'sharp';
+import { workbook } from '../support/workbook.js';
 import { signOut } from '../support/desk.js';
 import { DeskBench, FORCES, TIMES, draftOf, handedIn, isSaved, pull, typeCode } from '../support/desk-bench.js';
 
@@ -92,6 +94,63 @@ test('a column that was copied elsewhere fills the rows', async () => {
   }`);
   await page.getByText('10 of 5').waitFor();
   expect(await page.getByLabel('Time, specimen 10', { exact: true }).inputValue()).toBe('18.5');
+  await page.context().close();
+}, 60_000);
+
+test('a workbook and the record of a pull are dropped on the sheet, a photo of the break beside it; all of it goes on record', async () => {
+  const page = await day.arrive(day.bench.tester.email);
+  await day.beginSheet(page, day.bench.spool);
+  const drop = async (name: string, buffer: Buffer, field = 'Drop CSV, a workbook') =>
+    page.getByLabel(field).setInputFiles({ name, mimeType: name.endsWith('png') ? 'image/png' : 'application/octet-stream', buffer });
+  await page.getByText('From a file: readings').click();
+  await drop(
+    'pulls.xlsx',
+    workbook([['No.', 'Force [N]', 'Time [s]'], ...FORCES.slice(0, 5).map((force, i) => [i + 1, Number(force), Number(TIMES[i])])]),
+  );
+  await page.getByLabel('Decimals that the gauge showed').selectOption('2');
+  await page.getByRole('button', { name: 'Put 5 rows into the sheet' }).click();
+  await page.getByText('5 of 5').waitFor();
+  expect(await page.getByLabel('Force, specimen 2', { exact: true }).inputValue()).toBe('91.40');
+  const rising = Array.from({ length: 50 }, (_, i) => `${i / 10},${(1.85 * i).toFixed(2)}`);
+  await drop('pull-6.csv', Buffer.from(['Extension (mm),Force (N)', ...rising].join('\n')));
+  await page.getByText('its peak stands in the sheet, 90.65 N').waitFor();
+  await page.getByLabel('Time, specimen 6', { exact: true }).fill('18.1');
+  await page.getByLabel('Time, specimen 6', { exact: true }).press('Enter');
+  await isSaved(page);
+  await page.getByText('Photos of a break').click();
+  await page.getByLabel('of specimen').selectOption('3');
+  await drop(
+    'break.png',
+    await sharp({ create: { width: 40, height: 30, channels: 3, background: '#864' } })
+      .png()
+      .toBuffer(),
+    'Drop a photo here',
+  );
+  await page.getByAltText('Photo of a break, specimen 3').waitFor();
+  await page.getByRole('button', { name: 'Hand in' }).click();
+  await page.getByText('pull-6.csv is kept as the record of specimen 6.').waitFor();
+  const reference = await handedIn(page);
+  const { body: photos } = await day.bench.reviewer.call('get', `/v1/submissions/${reference}/photos`).expect(200);
+  expect(photos.items).toMatchObject([{ shows: 'break', specimen: 3 }]);
+  const { body: traces } = await day.bench.reviewer.call('get', `/v1/submissions/${reference}/traces`).expect(200);
+  expect(traces.items).toMatchObject([{ specimen: 6, samples: 50 }]);
+  await page.context().close();
+}, 60_000);
+
+test('a file whose days may be meant in two ways is read as one press says', async () => {
+  const page = await day.arrive(day.bench.tester.email);
+  await page.goto(`${day.desk.url}/desk/file/`);
+  const row = (specimen: number) => `2026,${day.bench.otherSpool},straight-pull,1,3.4.2026,R1,20.5,55,${specimen},9${specimen}.1,18.2`;
+  const header = 'edition,spool,method,method version,bench day,instruments,temperature [°C],humidity,specimen,force [N],time to break [s]';
+  const buffer = Buffer.from([header, ...[1, 2, 3, 4, 5].map(row)].join('\n'));
+  await page.getByLabel('Drop the file here').setInputFiles({ name: 'day.csv', mimeType: 'text/csv', buffer });
+  await page.getByRole('alert').first().waitFor();
+  await page.getByRole('button', { name: '3.4.2026 is 4 Mar 2026' }).click();
+  await page.getByRole('heading', { name: 'day.csv: 1 submissions' }).waitFor();
+  await page.getByRole('button', { name: 'Hand in all of it' }).click();
+  await page.getByText(/Handed in: S-2026-/).waitFor();
+  const [{ benchDay }] = (await day.bench.tester.call('get', '/v1/submissions?limit=1').expect(200)).body.items;
+  expect(benchDay).toBe('2026-03-04');
   await page.context().close();
 }, 60_000);
 

@@ -96,11 +96,18 @@ const SPOOL = {
 
 async function openEdition(page: Page): Promise<string[]> {
   await page.goto(`${desk.url}/desk/catalogue/`);
-  for (const [size, claim] of [
-    ['PE 1.2', '20'],
-    ['PE 2', '30'],
-  ] as const)
-    await send(page, 'Add the spool', { ...SPOOL, 'Size on the label': size, 'Breaking force on the label if there is one': claim });
+  await send(page, 'Add the spool', { ...SPOOL, 'Size on the label': 'PE 1.2', 'Breaking force on the label if there is one': '20' });
+  await page.getByText('Many at once').click();
+  const row = (day: string) => `Quaymade\tQuaymade 8\t8\tPE 2\tgrey\t30\t${day}\tA shop by the harbour`;
+  const header = 'maker\tline\tends\tsize\tcolour\tclaim\tday\tplace';
+  await page.getByLabel('The table', { exact: true }).fill([header, row('1.2.2026')].join('\n'));
+  await page
+    .getByRole('region', { name: 'as it was read' })
+    .getByText(/^day: /)
+    .waitFor();
+  await page.getByLabel('The table', { exact: true }).fill([header, row('2026-02-01')].join('\n'));
+  await page.getByRole('button', { name: 'Add 1 spool', exact: true }).click();
+  await page.getByText(/^code [0-9A-Z]{7}$/).waitFor();
   await page.locator('.rows .code').nth(1).waitFor();
   const codes = await page.locator('.rows .code').allInnerTexts();
   await page.goto(`${desk.url}/desk/season/`);

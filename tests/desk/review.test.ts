@@ -115,6 +115,37 @@ test('a review that somebody else has decided meanwhile says who did what, and k
   expect((await read(reference)).state).toBe('refused');
 }, 60_000);
 
+test('equal cases are decided together with one reason, and one that somebody was at meanwhile is left', async () => {
+  const references: string[] = [];
+  // Four times the label: the same is found on each.
+  for (const force of [395, 397, 399]) references.push(await handIn(b.spool, force));
+  const page = await desk.signedIn(b.reviewer.email, '/desk/review/');
+  const group = page.locator('details', { hasText: '3 × ' });
+  await group.locator('summary').click();
+  expect(await group.getByRole('button', { name: 'Accept 0 with this reason' }).getAttribute('aria-disabled')).toBe('true');
+  await group.getByRole('button', { name: 'Tick all 3' }).click();
+  const other = await b.t.caller(['reviewer'], 'T. Knot');
+  await other
+    .call('post', `/v1/submissions/${references[1]}/reviews`)
+    .set('If-Match', `"${(await read(references[1]!)).version}"`)
+    .send({ decision: 'refused', reason: 'Wrong spool.' })
+    .expect(201);
+  await group.getByLabel('Why they stand all the same').fill('The label of this batch is known to be wrong.');
+  await group.getByRole('button', { name: 'Accept 3 with this reason' }).click();
+  await page.getByText(`2 of 3, ${references[1]}: not decided`).waitFor();
+  await page.getByText(`3 of 3, ${references[2]}: accepted`).waitFor();
+  expect(await Promise.all(references.map(async (reference) => (await read(reference)).state))).toEqual([
+    'accepted',
+    'refused',
+    'accepted',
+  ]);
+  const { findings } = await read(references[0]!);
+  expect(new Set(findings.filter(({ severity }: any) => severity === 'held').map(({ resolution }: any) => resolution))).toEqual(
+    new Set(['The label of this batch is known to be wrong.']),
+  );
+  await page.close();
+}, 60_000);
+
 test('who has claimed a review stands in the queue, and stops the others', async () => {
   const reference = await handIn(b.otherSpool, 93.3);
   const other = await b.t.caller(['reviewer'], 'D. Ruff');

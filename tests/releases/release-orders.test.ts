@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { FileStore } from '../../api/platform/file-store/file-store.js';
 import { GatherRelease } from '../../api/releases/gather-release.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
+import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { SweepReleaseFolders } from '../../api/releases/sweep-release-folders.js';
@@ -141,6 +142,24 @@ describe('with a worker', () => {
     expect(said.join('\n')).toMatch(
       /Order release-publication \{"edition":"empty","revision":1\} failed \(attempt 1 of 6; it is tried again\): .*no-standings/,
     );
+  });
+
+  test('backups of every night and between are told, with what was made and when the next is', async () => {
+    const admin = await house.t.caller(['admin']);
+    expect((await admin.call('get', '/v1/operations/backups').expect(200)).body).toMatchObject({ times: null, nextAt: null });
+    expect((await admin.call('post', '/v1/operations/backups').expect(409)).body.code).toBe('operations/no-backups');
+    const works = [() => Promise.reject(new Error('The disk is full.')), () => Promise.resolve('It is made and read through.')];
+    const jobs = house.t.app.get(Jobs);
+    await jobs.every('backup', '30 2 * * *', () => works.shift()!());
+    const { body } = await admin.call('post', '/v1/operations/backups').expect(202);
+    expect(body.times).toBe('30 2 * * *');
+    expect(new Date(body.nextAt as string).getTime()).toBeGreaterThan(Date.now());
+    expect(body.nextAt).toMatch(/T02:30:00\.000Z$/);
+    const told = async () => (await admin.call('get', '/v1/operations/backups').expect(200)).body.items[0];
+    await until('the first attempt has failed', async () => (await told()).words === 'The disk is full.');
+    const made = await until('it is made', async () => (await told()).state === 'done' && told());
+    expect(made).toMatchObject({ attempts: 2, words: 'It is made and read through.', endedAt: expect.any(String) });
+    await jobs.noLonger('backup');
   });
 
   test('what is called off is taken from the queue too', async () => {

@@ -79,6 +79,7 @@ const WITHOUT_ETAG: Readonly<Record<string, string>> = {
   'DELETE /v1/tokens/:id': 'revoking twice is the same as once',
   'DELETE /v1/accounts/:id/tokens/:token': 'revoking twice is the same as once',
   'DELETE /v1/invitations/:id': 'revoking twice is the same as once',
+  'DELETE /v1/photos/:id': 'a photo never changes, it stands or not',
   'DELETE /v1/assignments/:id': 'an assignment never changes, it stands or not',
   'DELETE /v1/sessions': 'ends whatever is there',
   'DELETE /v1/sessions/:id': 'ending twice is the same as once',

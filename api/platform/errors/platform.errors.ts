@@ -37,6 +37,11 @@ export const platformProblems = declareProblems({
     title: 'The content type is not taken here',
     explains: 'Send application/json, or text/csv or multipart/form-data where the address takes files; not packed by a Content-Encoding.',
   },
+  'operations/no-backups': {
+    status: 409,
+    title: 'No backups are made here',
+    explains: 'Name a folder for them in BACKUP_FOLDER, on another disk than the data, and start the worker again.',
+  },
   'request/too-many': { status: 429, title: 'Too many requests', explains: 'Wait for the seconds in Retry-After, then go on.' },
   'request/not-found': {
     status: 404,

@@ -58,7 +58,8 @@ export class FileStore {
     return (await stat(this.place(path))).mtime;
   }
 
-  async removeFolder(path: string): Promise<void> {
+  /** Takes a file or a folder away; nothing happens when it is not there. */
+  async remove(path: string): Promise<void> {
     await rm(this.place(path), { recursive: true, force: true });
   }
 

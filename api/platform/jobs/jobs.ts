@@ -85,22 +85,40 @@ export class Jobs {
       .map((job) => ({ queue: job.name, order: job.data, orderedAt: job.createdOn.toISOString(), ...stateOfOrder(job) }));
   }
 
-  /** Lets this process carry out the orders of a queue, one at a time. What fails is told in the log and tried again a few times. */
-  async carryOut(queue: OrderQueue, work: (data: object) => Promise<void>): Promise<void> {
+  /** Lets this process carry out the orders of a queue, one at a time; a sentence that the work comes back with is kept. What fails is told in the log and tried again a few times. */
+  async carryOut(queue: OrderQueue, work: (data: object) => Promise<unknown>): Promise<void> {
     await this.prepare(queue);
     const options = { pollingIntervalSeconds: 0.5, batchSize: 1, includeMetadata: true } as const;
-    await this.boss.work<object, undefined, typeof options>(queue.name, options, async (jobs) => {
-      for (const job of jobs) {
-        await work(job.data).catch((error: unknown) => {
-          this.log.error(failureInWords(job, error), error instanceof Error ? error.stack : undefined);
-          throw error;
-        });
+    await this.boss.work<object, string | undefined, typeof options>(queue.name, options, async ([job]) => {
+      if (!job) return undefined;
+      try {
+        const words = await work(job.data);
+        return typeof words === 'string' ? words : undefined;
+      } catch (error) {
+        this.log.error(failureInWords(job, error), error instanceof Error ? error.stack : undefined);
+        throw error;
       }
     });
   }
 
+  /** Orders of a queue that the record still holds, newest first. */
+  async lastOf(queue: OrderQueue): Promise<(OrderState & { orderedAt: string; endedAt: string | null })[]> {
+    await this.prepare(queue);
+    const jobs = await this.boss.findJobs<object>(queue.name);
+    return jobs
+      .sort((one, other) => other.createdOn.getTime() - one.createdOn.getTime())
+      .map((job) => ({ ...stateOfOrder(job), orderedAt: job.createdOn.toISOString(), endedAt: job.completedOn?.toISOString() ?? null }));
+  }
+
+  /** The cron line by which something is done, UTC; null where it is not. */
+  async timesOf(name: string): Promise<string | null> {
+    await this.start();
+    const [schedule] = await this.boss.getSchedules(name);
+    return schedule?.cron ?? null;
+  }
+
   /** Lets one of all workers do this at the times of a cron line, UTC. */
-  async every(name: string, cron: string, work: () => Promise<void>): Promise<void> {
+  async every(name: string, cron: string, work: () => Promise<unknown>): Promise<void> {
     await this.carryOut({ name, policy: 'short' }, work);
     await this.boss.schedule(name, cron);
   }

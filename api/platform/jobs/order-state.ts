@@ -28,8 +28,8 @@ export function stateOfOrder({ state, retryCount, output, startAfter }: JobWithM
   };
 }
 
-/** The queue keeps the message of a failure, or of its own finding that a worker fell silent. */
+/** The queue keeps the message of a failure, or of its own finding that a worker fell silent, or what the work said of itself. */
 function wordsIn(output: object | null): string | null {
-  const { message, value } = (output ?? {}) as { message?: string; value?: { message?: string } };
-  return message ?? value?.message ?? null;
+  const { message, value } = (output ?? {}) as { message?: string; value?: string | { message?: string } };
+  return message ?? (typeof value === 'string' ? value : value?.message) ?? null;
 }

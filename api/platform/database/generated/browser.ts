@@ -183,6 +183,11 @@ export type Method = Prisma.MethodModel
  */
 export type MethodVersion = Prisma.MethodVersionModel
 /**
+ * Model Photo
+ * A picture of a break, a label or an apparatus, of a submission or of a spool. Its bytes are in the file store as photos/<digest>.jpg.
+ */
+export type Photo = Prisma.PhotoModel
+/**
  * Model AuditEvent
  * Who did what when, before and after. Append-only.
  */

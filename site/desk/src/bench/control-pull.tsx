@@ -32,8 +32,7 @@ export function ControlPull({ context, instruments, methods, onPulled }: Props) 
   const key = useRef(newKey());
   const rigs = instruments.filter(({ code, kind }) => RIG_KINDS.includes(kind) && context.instruments.includes(code));
   if (!lines.answer) return <Loading of={lines} />;
-  if (lines.answer.items.length === 0)
-    return <p>The house has no control line yet: an editor puts one on record under “Methods and rigs”.</p>;
+  if (lines.answer.items.length === 0) return <p>The house has no control line yet: an editor puts one on record under “Methods”.</p>;
   if (rigs.length === 0) return <p>None of today’s instruments is a rig that pulls; tick one above.</p>;
   return (
     <>

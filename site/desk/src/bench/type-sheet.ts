@@ -1,7 +1,7 @@
 /** What keys, pasting and buttons do to a sheet. Pure. */
 import type { ReadingRole } from '../../../../api/contract/submission-content.js';
 import type { Column } from './method-columns.js';
-import { cellOf, nextRow, withCell } from './sheet.js';
+import { cellOf, isEmpty, nextRow, withCell } from './sheet.js';
 import type { Row, Sheet } from './sheet.js';
 import { readTyped } from './typed-reading.js';
 
@@ -33,6 +33,23 @@ export function pasted(sheet: Sheet, index: number, columns: readonly Column[], 
     }, withRows);
   }, sheet);
 }
+
+/** The unit of a column where nothing is read in another yet; a question for each cell otherwise. */
+export const withUnits = (sheet: Sheet, units: Sheet['units']): Sheet => ({
+  ...sheet,
+  units: {
+    ...sheet.units,
+    ...Object.fromEntries(
+      Object.entries(units).filter(([role]) => sheet.rows.every((row) => cellOf(row, role as ReadingRole).text === '')),
+    ),
+  },
+});
+
+/** Where a file or a record goes on: the first row of which nothing is typed. */
+export const firstEmpty = (rows: readonly Row[]): number => {
+  const found = rows.findIndex(isEmpty);
+  return found === -1 ? rows.length : found;
+};
 
 /** Cells that are typed and still to be looked at. */
 export const untaken = (rows: readonly Row[], roles: readonly ReadingRole[]): readonly number[] =>

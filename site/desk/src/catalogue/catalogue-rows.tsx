@@ -25,8 +25,8 @@ export function CatalogueRows({ of }: { of: Loaded<Rows> }) {
             {maker.name}
             <span class="soft">
               {' '}
-              {lines.filter((line) => line.maker === maker.slug).length} lines,{' '}
-              {variants.filter((variant) => variant.maker === maker.slug).length} variants
+              {counted(lines.filter((line) => line.maker === maker.slug).length, 'line')},{' '}
+              {counted(variants.filter((variant) => variant.maker === maker.slug).length, 'variant')}
             </span>
           </summary>
           <p>
@@ -45,6 +45,8 @@ export function CatalogueRows({ of }: { of: Loaded<Rows> }) {
     </>
   );
 }
+
+const counted = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 
 function LineRows({ line, variants }: { line: LineResponse; variants: readonly VariantResponse[] }) {
   return (

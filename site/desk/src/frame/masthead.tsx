@@ -4,6 +4,7 @@ import { ask } from '../http/ask.js';
 import { Refusal } from '../http/problem.js';
 import type { Account } from './account.js';
 import { SECTIONS } from './sections.js';
+import type { Section } from './sections.js';
 
 interface Props {
   readonly account: Account | null;
@@ -27,22 +28,10 @@ export function Masthead({ account, onLeft }: Props) {
       <a class="house" href="/desk/" aria-current={here('/desk/')}>
         Desk
       </a>
-      {account && (
-        <nav aria-label="Sections">
-          <ul>
-            {mine.map(({ path, name }) => (
-              <li key={path}>
-                <a href={path} aria-current={here(path)}>
-                  {name}
-                </a>
-              </li>
-            ))}
-          </ul>
-        </nav>
-      )}
+      {account && <Sections mine={mine} name={account.displayName} />}
       {account && (
         <ul class="person">
-          <li>
+          <li class="wide">
             <a href="/desk/account/" aria-current={here('/desk/account/')}>
               {account.displayName}
             </a>
@@ -62,3 +51,33 @@ export function Masthead({ account, onLeft }: Props) {
     </header>
   );
 }
+
+/** In a row where there is room; behind their own name on a phone, with the account, where they would push the work out of sight. */
+function Sections({ mine, name }: { mine: readonly Section[]; name: string }) {
+  const items = mine.map(({ path, name: section }) => <Item key={path} path={path} name={section} />);
+  const current = mine.find(({ path }) => path === window.location.pathname)?.name ?? 'Sections';
+  return (
+    <>
+      <nav aria-label="Sections" class="wide">
+        <ul>{items}</ul>
+      </nav>
+      <details class="narrow-sections">
+        <summary>{current}</summary>
+        <nav aria-label="Sections">
+          <ul>
+            {items}
+            <Item path="/desk/account/" name={name} />
+          </ul>
+        </nav>
+      </details>
+    </>
+  );
+}
+
+const Item = ({ path, name }: { path: string; name: string }) => (
+  <li>
+    <a href={path} aria-current={here(path)}>
+      {name}
+    </a>
+  </li>
+);

@@ -1,4 +1,6 @@
-import { signInRequest } from '../../../../api/contract/endpoints/accounts.js';
+import { z } from 'zod';
+import { lostPasswordRequest, signInRequest } from '../../../../api/contract/endpoints/accounts.js';
+import { ask } from '../http/ask.js';
 import { lastEmail } from '../http/session.js';
 import { Form } from '../parts/form.js';
 import type { Account } from './account.js';
@@ -23,6 +25,19 @@ export function SignIn({ onSignedIn }: { onSignedIn: (account: Account) => void 
           return '';
         }}
       />
+      <details>
+        <summary>The password is forgotten</summary>
+        <p>A letter brings an address where a new one is set. Without a mail server an admin of your house makes you that address.</p>
+        <Form
+          schema={lostPasswordRequest}
+          submit="Send the letter"
+          fields={[{ name: 'email', label: 'Address of your account', kind: 'email', autocomplete: 'username' }]}
+          onSend={async (request) => {
+            await ask(z.unknown(), 'POST', 'password-resets', { body: request, isOpen: true });
+            return 'If there is such an account, the letter is on its way. Its address works once.';
+          }}
+        />
+      </details>
       <p class="soft">
         No account yet? An admin of your house sends you an address that works once. <a href="/">To the results</a>
       </p>

@@ -23,13 +23,20 @@ export function Invitations() {
         isRepeated
         fields={[
           { name: 'note', label: 'Who it is for' },
+          { name: 'email', label: 'E-mail', kind: 'email', isOptional: true, hint: 'It is sent there where the house has a mail server.' },
           { name: 'roles', label: 'Roles', kind: 'several', options: ROLES.map((role) => [role, role] as const) },
         ]}
+        prepare={({ email, ...entered }) => (email === null ? entered : { ...entered, email })}
         onSend={async (request) => {
           const made = await ask(invitationResponse, 'POST', 'invitations', { body: request });
           setAddress(made.address);
           open.again();
-          return `It works once, until ${dayOf(made.expiresAt)}.`;
+          const sent = made.isMailed
+            ? `It is on its way to ${request.email ?? ''}. `
+            : request.email
+              ? 'It could not be sent; hand the address over yourself. '
+              : '';
+          return `${sent}It works once, until ${dayOf(made.expiresAt)}.`;
         }}
       />
       {address !== '' && <ShownOnce secret={address} words="Send this address." />}

@@ -5,7 +5,7 @@ import type { ProblemAnswer } from './problem.js';
 import { csrfToken } from './session.js';
 
 export interface Question {
-  /** Sent as JSON, but for a text, which is CSV. */
+  /** Sent as JSON, but for a text, which is CSV, and a file, which is what it says. */
   readonly body?: unknown;
   /** Version that was seen. */
   readonly version?: number;
@@ -37,11 +37,17 @@ export async function ask<Answer>(schema: z.ZodType<Answer>, method: Method, pat
 }
 
 async function put(method: Method, path: string, { body, version, key }: Question): Promise<Response> {
-  const isFile = typeof body === 'string';
+  const isSent = typeof body === 'string' || body instanceof Blob;
+  const type =
+    body instanceof Blob && body.type !== ''
+      ? body.type
+      : typeof body === 'string' || body instanceof Blob
+        ? 'text/csv'
+        : 'application/json';
   const headers = {
     Accept: 'application/json',
     ...(method !== 'GET' && { 'X-CSRF-Token': csrfToken() }),
-    ...(body !== undefined && { 'Content-Type': isFile ? 'text/csv' : 'application/json' }),
+    ...(body !== undefined && { 'Content-Type': type }),
     ...(version !== undefined && { 'If-Match': `"${version}"` }),
     ...(key !== undefined && { 'Idempotency-Key': key }),
   };
@@ -50,7 +56,7 @@ async function put(method: Method, path: string, { body, version, key }: Questio
       method,
       headers,
       cache: 'no-store',
-      ...(body !== undefined && { body: isFile ? body : JSON.stringify(body) }),
+      ...(body !== undefined && { body: isSent ? body : JSON.stringify(body) }),
     });
   } catch {
     throw new NoAnswer();

@@ -13,6 +13,7 @@ import { AfterDecision } from './after-decision.js';
 import { Decision } from './decision.js';
 import { FindingAnswers } from './finding-answers.js';
 import { FirstJudgement } from './first-judgement.js';
+import { Photographed } from './photographed.js';
 import { RevisionChanges } from './revision-changes.js';
 import { RigOfTheDay } from './rig-of-the-day.js';
 import { SpecimenPlot } from './specimen-plot.js';
@@ -80,7 +81,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
         </p>
       )}
       {isOpen && deciding?.why !== null && deciding?.why !== undefined && !canDecide && <p class="signal">{deciding.why}</p>}
-      <p class="soft">
+      <p class="soft keys">
         Keys while you are not typing: <kbd>c</kbd> claim, <kbd>a</kbd> accept, <kbd>r</kbd> return, <kbd>f</kbd> refuse, <kbd>n</kbd> next
       </p>
       <p class="acts">
@@ -110,6 +111,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
           setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]));
         }}
       />
+      <Photographed submission={submission} />
       <RigOfTheDay submission={submission} />
       <AfterDecision submission={submission} onMoved={onMoved} />
       <h2>First judgement, then earlier results</h2>

@@ -10,16 +10,20 @@ interface Props {
   readonly canDecide: boolean;
 }
 
-/** Readings as they were typed, with the same in SI beside them. */
+/** Units that are SI already, with a prefix or without: there is nothing to put beside them. */
+const SI = ['N', 'kN', 's', 'm', 'mm', 'µm', 'g', 'mg', 'kg'];
+
+/** Readings as they were typed, with the same in SI beside them where they are not. */
 export function SpecimensTable({ specimens, setAside, onSetAside, canDecide }: Props) {
+  const isInSi = specimens.every(({ readings }) => readings.every(({ entered }) => SI.includes(entered.unit)));
   return (
     <table class="sheet readings">
-      <caption>Readings as entered; the same in SI beside them.</caption>
+      <caption>{isInSi ? 'Readings as entered, all in SI units.' : 'Readings as entered; the same in SI beside them.'}</caption>
       <thead>
         <tr>
           <th scope="col">No.</th>
           <th scope="col">As entered</th>
-          <th scope="col">In SI</th>
+          {!isInSi && <th scope="col">In SI</th>}
           <th scope="col">Counts</th>
         </tr>
       </thead>
@@ -31,7 +35,11 @@ export function SpecimensTable({ specimens, setAside, onSetAside, canDecide }: P
               {condition === 'treated' && ', treated'}
             </th>
             <td data-label="As entered">{readings.map(({ entered }) => `${entered.text} ${entered.unit}`).join(', ')}</td>
-            <td data-label="In SI">{readings.map(({ value, unit }) => `${value} ${unit}`).join(', ')}</td>
+            {!isInSi && (
+              <td class="si" data-label="In SI">
+                {readings.map(({ value, unit }) => `${value} ${unit}`).join(', ')}
+              </td>
+            )}
             <td data-label="Counts">
               {state === 'invalid' && `no: ${reasonWords(reason as InvalidReason)}`}
               {state === 'setAside' && `set aside: ${reason ?? ''}`}

@@ -44,8 +44,8 @@ export function ChartPlot({ points, marked }: { points: readonly Point[]; marked
         ))}
       </svg>
       <figcaption class="soft small">
-        Mean force [N] of each control pull, oldest first, {dayOf(shown[0]?.benchDay ?? '')} to {dayOf(shown.at(-1)?.benchDay ?? '')};
-        dashed: the limits that judged it. Hollow: struck. {marked !== undefined && 'Large: the day of these readings.'}
+        Means, N, {dayOf(shown[0]?.benchDay ?? '')} to {dayOf(shown.at(-1)?.benchDay ?? '')};
+        {marked !== undefined && 'Large: the day of these readings.'}
       </figcaption>
     </figure>
   );

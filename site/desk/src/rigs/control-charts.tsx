@@ -23,6 +23,11 @@ export function ControlCharts({ canStrike }: { canStrike: boolean }) {
       <h2>Control charts</h2>
       <Loading of={charts} />
       {charts.answer?.items.length === 0 && <p class="soft">Nobody has pulled on a control line yet; a bench day begins with it.</p>}
+      {charts.answer && charts.answer.items.length > 0 && (
+        <p class="soft">
+          Each point is the mean of a control pull, oldest first; dashed are the limits that judged it, hollow is a pull that was struck.
+        </p>
+      )}
       {charts.answer?.items.map((chart) => (
         <OneChart key={chart.instrument + chart.method + chart.controlLine.code} chart={chart} strike={canStrike ? strike : null} />
       ))}

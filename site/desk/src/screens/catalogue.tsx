@@ -1,8 +1,9 @@
-import { useState } from 'preact/hooks';
+import { useRef, useState } from 'preact/hooks';
 import { linesResponse, makersResponse, variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { AddSpool } from '../catalogue/add-spool.js';
 import { CatalogueRows } from '../catalogue/catalogue-rows.js';
+import { PasteTable } from '../catalogue/paste-table.js';
 import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
@@ -10,9 +11,14 @@ import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { SOURCE_WORDS } from '../words/kind-words.js';
 
+const AT_ONCE = 30;
+
 /** Maker, line, variant, claim and spool in one go; then the labels that testers see instead of all that. */
 export function Catalogue() {
   const spools = useLoaded(() => allPages(spoolsResponse, 'catalogue/spools?limit=200'));
+  // The form stays open where it made the first spool.
+  const wasEmpty = useRef<boolean | null>(null);
+  if (spools.answer) wasEmpty.current ??= spools.answer.length === 0;
   const rows = useLoaded(async () => {
     const [makers, lines, variants] = await Promise.all([
       allPages(makersResponse, 'catalogue/makers?limit=200'),
@@ -27,12 +33,21 @@ export function Catalogue() {
   };
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const tick = (code: string, isTicked: boolean) => setTicked(isTicked ? [...ticked, code] : ticked.filter((one) => one !== code));
+  const [sought, setSought] = useState('');
+  const [shown, setShown] = useState(AT_ONCE);
+  const found = (spools.answer ?? []).filter((spool) =>
+    [spool.blindCode, spool.variant, spool.place].some((text) => text.toLowerCase().includes(sought.trim().toLowerCase())),
+  );
   const labels = `/v1/catalogue/labels?${ticked.map((code) => `code=${code}`).join('&')}`;
   return (
     <>
       <h1>Catalogue</h1>
-      <h2>Add a spool</h2>
-      <AddSpool onAdded={added} />
+      <h2>Add</h2>
+      <details open={wasEmpty.current === true}>
+        <summary>One spool</summary>
+        <AddSpool onAdded={added} />
+      </details>
+      <PasteTable onAdded={added} />
       <CatalogueRows of={rows} />
       <h2>Spools and their labels</h2>
       <p>Tick spools, print their labels, stick them over the makers’ own. Testers see the code alone.</p>
@@ -47,8 +62,14 @@ export function Catalogue() {
       </p>
       <Loading of={spools} />
       {spools.answer?.length === 0 && <p class="soft">There is no spool yet; the form above makes the first.</p>}
+      {spools.answer && spools.answer.length > AT_ONCE && (
+        <label class="field narrow">
+          Only those whose code, variant or place has
+          <input type="search" value={sought} onInput={(event) => setSought(event.currentTarget.value)} />
+        </label>
+      )}
       <ul class="rows">
-        {spools.answer?.map(({ blindCode, variant, source, obtainedOn, place }) => (
+        {found.slice(0, shown).map(({ blindCode, variant, source, obtainedOn, place }) => (
           <li key={blindCode}>
             <label class="tick">
               <input
@@ -67,6 +88,11 @@ export function Catalogue() {
           </li>
         ))}
       </ul>
+      {found.length > shown && (
+        <button type="button" onClick={() => setShown(found.length)}>
+          All {found.length}
+        </button>
+      )}
     </>
   );
 }

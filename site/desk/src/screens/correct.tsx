@@ -7,6 +7,7 @@ import type { Correction, Retirement, Subject } from '../correct/subject.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { Photos } from '../parts/photos.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 
@@ -32,6 +33,12 @@ export function Correct() {
       <Loading of={subject} />
       <p role="status">{said}</p>
       {subject.answer && <Corrections key={subject.answer.version} subject={subject.answer} onChanged={changed} />}
+      {subject.answer && kind === 'spool' && (
+        <section>
+          <h2>Photos of the label</h2>
+          <Photos of={`catalogue/spools/${key}`} first="label" canAdd />
+        </section>
+      )}
       <p>
         <a href={kind === 'instrument' ? '/desk/methods/' : '/desk/catalogue/'}>Back to the list</a>
       </p>

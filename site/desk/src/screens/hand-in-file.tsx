@@ -5,13 +5,21 @@ import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
 import type { Fault } from '../http/problem.js';
+import { FileDrop } from '../parts/file-drop.js';
 import { Findings } from '../parts/findings.js';
+import { readTable, toCsv } from '../table/read-table.js';
+import type { Table } from '../table/read-table.js';
+import { dayAs, foreignDays, withDays } from '../table/reread-days.js';
+import type { DayOrder } from '../table/reread-days.js';
+import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
 
 const filePreview = z.strictObject({ submissions: z.array(submissionPreview) });
 
 interface Looked {
   readonly name: string;
+  /** Its cells, where it reads as a table. */
+  readonly table: Table | null;
   readonly text: string;
   /** The same file is handed in once, however often it is sent. */
   readonly key: string;
@@ -25,9 +33,15 @@ export function HandInFile() {
   const [looked, setLooked] = useState<Looked | null>(null);
   const [said, setSaid] = useState('');
 
-  const look = async (file: File | undefined) => {
+  const open = async (file: File | undefined) => {
     if (!file) return;
-    const read = { name: file.name, text: await file.text(), key: newKey() };
+    const table = await readTable(file).catch(() => null);
+    await look({ name: file.name, table, text: table?.isWorkbook ? await toCsv(table.cells) : await file.text() });
+  };
+  const readAgain = async (table: Table, cells: Table['cells']) =>
+    look({ name: table.name, table: { ...table, cells }, text: await toCsv(cells) });
+  const look = async (file: Pick<Looked, 'name' | 'table' | 'text'>) => {
+    const read = { ...file, key: newKey() };
     setSaid('');
     try {
       const { submissions } = await ask(filePreview, 'POST', 'submissions/preview', { body: read.text });
@@ -51,20 +65,23 @@ export function HandInFile() {
     <>
       <h1>Hand in a file</h1>
       <p>
-        CSV with a header row, one row a specimen. <a href="/samples/hand-in.csv">A sample</a>. Nothing is stored until you say so.
+        CSV or a workbook (.xlsx) with a header row, one row a specimen. <a href="/samples/hand-in.csv">A sample</a>. Nothing is stored
+        until you say so.
       </p>
-      <div
-        class="drop"
-        onDragOver={(event) => event.preventDefault()}
-        onDrop={(event) => {
-          event.preventDefault();
-          void look(event.dataTransfer?.files[0]);
-        }}
-      >
-        <label for="file">Drop the file here, or choose it</label>
-        <input id="file" type="file" accept=".csv,text/csv" onChange={(event) => void look(event.currentTarget.files?.[0])} />
-      </div>
+      <FileDrop
+        id="file"
+        label="Drop the file here, or choose it"
+        accept=".csv,.tsv,.xlsx,text/csv"
+        onFiles={([file]) => void open(file)}
+      />
       <p role="status">{said}</p>
+      {looked?.table?.isWorkbook === true && (
+        <p class="caution">
+          A workbook keeps 36.1 where a gauge showed 36.10: zeros at the end are gone. Where they matter, save it as CSV from cells that are
+          text.
+        </p>
+      )}
+      {looked?.table && <Readings table={looked.table} onRead={readAgain} />}
       {looked && <Faults {...looked} />}
       {looked && looked.submissions.length > 0 && (
         <section>
@@ -90,6 +107,30 @@ export function HandInFile() {
         </section>
       )}
     </>
+  );
+}
+
+interface ReadingsProps {
+  readonly table: Table;
+  readonly onRead: (table: Table, cells: Table['cells']) => Promise<void>;
+}
+
+/** Days that may be meant in two ways: one press says which, and the file is looked at again. */
+function Readings({ table, onRead }: ReadingsProps) {
+  const { columns, first } = foreignDays(table.cells);
+  const orders = (['dayFirst', 'monthFirst'] satisfies DayOrder[]).flatMap((order) => {
+    const day = dayAs(first, order);
+    return day === null ? [] : [{ order, day }];
+  });
+  if (orders.length === 0) return null;
+  return (
+    <p class="acts">
+      {orders.map(({ order, day }) => (
+        <button type="button" key={order} onClick={() => void onRead(table, withDays(table.cells, columns, order))}>
+          {first} is {dayOf(day)}
+        </button>
+      ))}
+    </p>
   );
 }
 

@@ -15,7 +15,7 @@ import { wordsOf } from '../words/words-of.js';
 export function MethodsAndRigs() {
   return (
     <>
-      <h1>Methods and rigs</h1>
+      <h1>Methods and instruments</h1>
       <Instruments />
       <Methods />
       <ControlLines />

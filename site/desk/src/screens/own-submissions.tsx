@@ -1,16 +1,21 @@
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import { answerRequest, queriesResponse, queryResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionResponse, submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { RecordsToSend } from '../bench/records-to-send.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { Photos } from '../parts/photos.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { STATES } from '../words/state-words.js';
 import { wordsOf } from '../words/words-of.js';
+
+const AT_ONCE = 20;
 
 /** What was asked first, then everything handed in, newest first. */
 export function OwnSubmissions() {
@@ -21,6 +26,7 @@ export function OwnSubmissions() {
     ]);
     return { open: queries.filter(({ answer }) => answer === null), list: list.items };
   });
+  const [shown, setShown] = useState(AT_ONCE);
   return (
     <>
       <h1>Your submissions</h1>
@@ -53,7 +59,7 @@ export function OwnSubmissions() {
         </p>
       )}
       <ul class="rows">
-        {loaded.answer?.list.map(({ reference, spool, method, benchDay, state, revision, version }) => (
+        {loaded.answer?.list.slice(0, shown).map(({ reference, spool, method, benchDay, state, revision, version }) => (
           <li key={reference}>
             <p>
               <span class="code">{spool}</span> {method.slug}, {dayOf(benchDay)}
@@ -65,12 +71,36 @@ export function OwnSubmissions() {
             </p>
             <span>{STATES[state]}</span>
             {state === 'draft' && <TakeAway reference={reference} version={version} onGone={loaded.again} />}
-            {(state === 'submitted' || state === 'returned') && <TakeBack reference={reference} version={version} onBack={loaded.again} />}
+            {(state === 'submitted' || state === 'returned') && (
+              <Beside reference={reference} canAdd={state === 'submitted'}>
+                <TakeBack reference={reference} version={version} onBack={loaded.again} />
+              </Beside>
+            )}
             {(state === 'draft' || state === 'returned') && <a href={`/desk/enter/?draft=${reference}`}>Go on</a>}
           </li>
         ))}
       </ul>
+      {loaded.answer && loaded.answer.list.length > shown && (
+        <button type="button" onClick={() => setShown(shown + AT_ONCE)}>
+          Earlier ones
+        </button>
+      )}
     </>
+  );
+}
+
+/** Photos and records of pulls that come later than the readings, and the way back. */
+function Beside({ reference, canAdd, children }: { reference: string; canAdd: boolean; children: ComponentChildren }) {
+  const [isOpen, setIsOpen] = useState(false);
+  return (
+    <details class="whole" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+      <summary>
+        Photos, records, take back<span class="only-heard">: {reference}</span>
+      </summary>
+      {isOpen && <Photos of={`submissions/${reference}`} first="break" canAdd />}
+      {isOpen && canAdd && <RecordsToSend reference={reference} />}
+      {isOpen && children}
+    </details>
   );
 }
 

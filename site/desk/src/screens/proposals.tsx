@@ -16,6 +16,9 @@ import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
 
+/** So many settled ones are in nobody's way. */
+const FEW = 5;
+
 /** What two persons do: one proposes, another carries it out. */
 export function Proposals({ account }: ScreenProps) {
   const proposals = useLoaded(() => ask(proposalsResponse, 'GET', 'proposals'));
@@ -35,6 +38,39 @@ export function Proposals({ account }: ScreenProps) {
     proposals.again();
     return '';
   };
+  const items = proposals.answer?.items ?? [];
+  const settled = items.filter(({ state }) => state !== 'open');
+  const row = (proposal: ProposalResponse) => (
+    <li key={proposal.id}>
+      <p>
+        {inWords(proposal)}: {proposal.reason}
+        <br />
+        <span class="soft">
+          {proposal.by}, {dayOf(proposal.at)}
+        </span>
+      </p>
+      {proposal.state !== 'open' ? (
+        <span>
+          {ENDS[proposal.state]}
+          {proposal.end && `: ${proposal.end.reason} (${proposal.end.by}, ${dayOf(proposal.end.at)})`}
+        </span>
+      ) : proposal.by === account.displayName ? (
+        <div>
+          <span class="soft">waits for another editor</span>
+          <WithReason act={`Call off: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'cancellation', reason)} />
+        </div>
+      ) : isEditor ? (
+        <div>
+          <button type="button" onClick={() => void carryOut(proposal)}>
+            Carry out: {inWords(proposal)}
+          </button>
+          <WithReason act={`Decline: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'refusal', reason)} />
+        </div>
+      ) : (
+        <span class="soft">waits for an editor</span>
+      )}
+    </li>
+  );
   return (
     <>
       <h1>Proposals</h1>
@@ -42,39 +78,7 @@ export function Proposals({ account }: ScreenProps) {
       <Loading of={proposals} />
       <p role="status">{said}</p>
       {proposals.answer?.items.length === 0 && <p class="soft">Nobody has proposed anything.</p>}
-      <ul class="rows">
-        {proposals.answer?.items.map((proposal) => (
-          <li key={proposal.id}>
-            <p>
-              {inWords(proposal)}: {proposal.reason}
-              <br />
-              <span class="soft">
-                {proposal.by}, {dayOf(proposal.at)}
-              </span>
-            </p>
-            {proposal.state !== 'open' ? (
-              <span>
-                {ENDS[proposal.state]}
-                {proposal.end && `: ${proposal.end.reason} (${proposal.end.by}, ${dayOf(proposal.end.at)})`}
-              </span>
-            ) : proposal.by === account.displayName ? (
-              <div>
-                <span class="soft">waits for another editor</span>
-                <WithReason act={`Call off: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'cancellation', reason)} />
-              </div>
-            ) : isEditor ? (
-              <div>
-                <button type="button" onClick={() => void carryOut(proposal)}>
-                  Carry out: {inWords(proposal)}
-                </button>
-                <WithReason act={`Decline: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'refusal', reason)} />
-              </div>
-            ) : (
-              <span class="soft">waits for an editor</span>
-            )}
-          </li>
-        ))}
-      </ul>
+      <ul class="rows">{items.filter(({ state }) => state === 'open').map(row)}</ul>
       <h2>Propose a withdrawal</h2>
       <Form
         schema={proposalRequest}
@@ -100,6 +104,15 @@ export function Proposals({ account }: ScreenProps) {
         ]}
         onSend={(request) => propose(request, proposals.again)}
       />
+      {settled.length > 0 && (
+        <>
+          <h2>Settled</h2>
+          <details open={settled.length <= FEW}>
+            <summary>{settled.length} proposals</summary>
+            <ul class="rows">{settled.map(row)}</ul>
+          </details>
+        </>
+      )}
     </>
   );
 }

@@ -1,8 +1,9 @@
 import { possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
-import { submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { submissionResponse, submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { DecideTogether } from '../review/decide-together.js';
 import { dayOf } from '../words/day-of.js';
 
 const AT_ONCE = 20;
@@ -14,7 +15,10 @@ export function ReviewQueue() {
     const rows = await Promise.all(items.map(async (submission) => ({ submission, claim: await claimOn(submission.reference) })));
     return { rows, hasMore: nextCursor !== null };
   });
-  const doubts = useLoaded(() => ask(submissionsResponse, 'GET', 'submissions?inDoubt=true&limit=100'));
+  const doubts = useLoaded(async () => {
+    const { items } = await ask(submissionsResponse, 'GET', 'submissions?inDoubt=true&limit=100');
+    return Promise.all(items.map(({ reference }) => ask(submissionResponse, 'GET', `submissions/${reference}`)));
+  });
   return (
     <>
       <h1>Review</h1>
@@ -45,13 +49,20 @@ export function ReviewQueue() {
           </li>
         ))}
       </ul>
+      {queue.answer && (
+        <DecideTogether
+          are="waiting"
+          submissions={queue.answer.rows.filter(({ claim }) => claim === null).map(({ submission }) => submission)}
+          onDecided={queue.again}
+        />
+      )}
       {queue.answer?.hasMore === true && <p class="soft">The oldest {AT_ONCE} are shown; more follow as these are decided.</p>}
-      {doubts.answer && doubts.answer.items.length > 0 && (
+      {doubts.answer && doubts.answer.length > 0 && (
         <>
           <h2>In doubt since they were accepted</h2>
           <p>A control pull put their rig out of control. An edition does not close over an open doubt.</p>
           <ul class="rows">
-            {doubts.answer.items.map(({ reference, spool, method, benchDay }) => (
+            {doubts.answer.map(({ reference, spool, method, benchDay }) => (
               <li key={reference}>
                 <p>
                   <a href={`/desk/review-one/?reference=${reference}`}>
@@ -64,6 +75,7 @@ export function ReviewQueue() {
               </li>
             ))}
           </ul>
+          <DecideTogether are="inDoubt" submissions={doubts.answer} onDecided={doubts.again} />
         </>
       )}
     </>

@@ -11,7 +11,7 @@ export function Rigs({ account }: ScreenProps) {
   const isWatching = account.roles.includes('reviewer') || account.roles.includes('editor');
   return (
     <>
-      <h1>Rigs and agreement</h1>
+      <h1>Agreement of rigs and testers</h1>
       {isWatching && <ControlCharts canStrike={account.roles.includes('reviewer')} />}
       <RoundRobins />
       {account.roles.includes('editor') && <NewRoundRobin />}

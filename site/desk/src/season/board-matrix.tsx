@@ -9,16 +9,39 @@ interface Props {
   readonly categories: readonly SchemeCategory[];
 }
 
-const counted = (count: number | undefined, what: string): string => `${count ?? 0} ${what}${count === 1 ? '' : 's'}`;
+/** What an entry lacks in a category: the words of the board without its code. */
+const lackingIn = (code: string, needs: readonly string[]): string[] =>
+  needs.filter((words) => words.split(/[ :,]/).includes(code)).map((words) => words.replace(` in ${code}`, ''));
 
-/** Entry by category: enough, or what is there so far; what lacks stands at the end of the row, in words. */
+interface CellProps {
+  readonly code: string;
+  readonly isMissing: boolean;
+  readonly needs: readonly string[];
+  readonly there: Props['entries'][number]['evidence'][number] | undefined;
+}
+
+function Cell({ code, isMissing, needs, there }: CellProps) {
+  if (!there || there.specimens === 0) return isMissing ? <strong>nothing yet</strong> : <>enough</>;
+  const lacking = lackingIn(code, needs).join(', ');
+  return (
+    <>
+      <span class={isMissing ? 'signal' : ''}>{lacking || (isMissing ? 'not yet' : 'enough')}</span>
+      <br />
+      <span class="soft small">
+        {there.specimens} · {there.testers} · {there.rigs}
+      </span>
+    </>
+  );
+}
+
+/** Entry by category: enough, or what lacks, in words, over what is there so far. */
 export function BoardMatrix({ name, entries, categories }: Props) {
   const complete = entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
     <>
       {name !== '' && <h3>{name}</h3>}
       <p>
-        {complete} of {entries.length} entries have a result in every category.
+        {complete} of {entries.length} entries have a result in every category. Below each: specimens, testers, rigs.
       </p>
       <div class="matrix" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
         <table>
@@ -30,7 +53,6 @@ export function BoardMatrix({ name, entries, categories }: Props) {
                   {category}
                 </th>
               ))}
-              <th scope="col">Lacks</th>
             </tr>
           </thead>
           <tbody>
@@ -41,18 +63,17 @@ export function BoardMatrix({ name, entries, categories }: Props) {
                   {exclusion !== null && <span class="soft"> excluded</span>}
                 </th>
                 {categories.map(({ code }) => {
-                  const there = evidence.find(({ category }) => category === code);
                   return (
                     <td key={code}>
-                      {missing.includes(code) ? <span class="signal">not yet</span> : 'enough'}
-                      <br />
-                      <span class="soft small">
-                        {counted(there?.specimens, 'specimen')}, {counted(there?.testers, 'tester')}, {counted(there?.rigs, 'rig')}
-                      </span>
+                      <Cell
+                        code={code}
+                        isMissing={missing.includes(code)}
+                        needs={needs}
+                        there={evidence.find(({ category }) => category === code)}
+                      />
                     </td>
                   );
                 })}
-                <td>{needs.join('; ')}</td>
               </tr>
             ))}
           </tbody>

@@ -26,10 +26,11 @@ const MORE: Readonly<Record<Plan['alternatives'][number]['more'], string>> = {
 /** What more of anything would buy in one category, simulated from what is accepted. */
 export function Planning({ slug, compared }: Props) {
   const [plan, setPlan] = useState<Plan | null>(null);
+  const [isAtWork, setIsAtWork] = useState(false);
   return (
     <details>
       <summary>What would more testing buy?</summary>
-      <p>Seasons like this one are simulated from what is accepted so far. It takes some seconds.</p>
+      <p>Seasons like this one are simulated from what is accepted so far. It takes up to half a minute.</p>
       <Form
         schema={planQuery}
         submit="Work it out"
@@ -50,16 +51,23 @@ export function Planning({ slug, compared }: Props) {
         }}
         onSend={async ({ category, division, difference }) => {
           const within = division ? `&division=${division}` : '';
-          setPlan(await ask(planResponse, 'GET', `editions/${slug}/plan?category=${category}${within}&difference=${difference}`));
+          setIsAtWork(true);
+          try {
+            setPlan(await ask(planResponse, 'GET', `editions/${slug}/plan?category=${category}${within}&difference=${difference}`));
+          } finally {
+            setIsAtWork(false);
+          }
           return '';
         }}
       />
+      <p role="status">{isAtWork && 'Being worked out; you can go on with the page meanwhile.'}</p>
       {plan && <Found {...plan} />}
     </details>
   );
 }
 
 function Found({ season, expected, alternatives, needed, differencePercent, entries }: Plan) {
+  const best = alternatives.toSorted((one, other) => Number(other.narrowerPercent) - Number(one.narrowerPercent));
   return (
     <>
       <p>
@@ -68,10 +76,13 @@ function Found({ season, expected, alternatives, needed, differencePercent, entr
         first, and a difference of {differencePercent} % is told with a chance of {expected.powerPercent} %.
       </p>
       <ul class="rows">
-        {alternatives.map(({ more, expected: then, narrowerPercent, standardErrorPercent }) => (
+        {best.map(({ more, expected: then, narrowerPercent, standardErrorPercent }) => (
           <li key={more}>
             <p>
-              {MORE[more]} narrows the table by {narrowerPercent} % (± {standardErrorPercent} %)
+              {MORE[more]}{' '}
+              {Number(narrowerPercent) > 2 * Number(standardErrorPercent)
+                ? `narrows the table by ${narrowerPercent} % (± ${standardErrorPercent} %)`
+                : 'would not narrow the table so that one could tell'}
             </p>
             <span>
               {then.width} places, {then.couldBeFirst} could be first, chance {then.powerPercent} %

@@ -84,6 +84,7 @@ export const ModelName = {
   Calibration: 'Calibration',
   Method: 'Method',
   MethodVersion: 'MethodVersion',
+  Photo: 'Photo',
   AuditEvent: 'AuditEvent',
   IdempotentAnswer: 'IdempotentAnswer',
   SupersededRow: 'SupersededRow',
@@ -565,6 +566,24 @@ export const MethodVersionScalarFieldEnum = {
 } as const
 
 export type MethodVersionScalarFieldEnum = (typeof MethodVersionScalarFieldEnum)[keyof typeof MethodVersionScalarFieldEnum]
+
+
+export const PhotoScalarFieldEnum = {
+  id: 'id',
+  submissionId: 'submissionId',
+  spoolId: 'spoolId',
+  specimen: 'specimen',
+  shows: 'shows',
+  digest: 'digest',
+  width: 'width',
+  height: 'height',
+  sizeBytes: 'sizeBytes',
+  addedById: 'addedById',
+  addedAt: 'addedAt',
+  removedAt: 'removedAt'
+} as const
+
+export type PhotoScalarFieldEnum = (typeof PhotoScalarFieldEnum)[keyof typeof PhotoScalarFieldEnum]
 
 
 export const AuditEventScalarFieldEnum = {

@@ -259,6 +259,7 @@ export type SpoolWhereInput = {
   assignments?: Prisma.AssignmentListRelationFilter
   keyReadings?: Prisma.KeyReadingListRelationFilter
   previews?: Prisma.SpoolPreviewsListRelationFilter
+  photos?: Prisma.PhotoListRelationFilter
 }
 
 export type SpoolOrderByWithRelationInput = {
@@ -278,6 +279,7 @@ export type SpoolOrderByWithRelationInput = {
   assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   keyReadings?: Prisma.KeyReadingOrderByRelationAggregateInput
   previews?: Prisma.SpoolPreviewsOrderByRelationAggregateInput
+  photos?: Prisma.PhotoOrderByRelationAggregateInput
 }
 
 export type SpoolWhereUniqueInput = Prisma.AtLeast<{
@@ -300,6 +302,7 @@ export type SpoolWhereUniqueInput = Prisma.AtLeast<{
   assignments?: Prisma.AssignmentListRelationFilter
   keyReadings?: Prisma.KeyReadingListRelationFilter
   previews?: Prisma.SpoolPreviewsListRelationFilter
+  photos?: Prisma.PhotoListRelationFilter
 }, "id" | "blindCode">
 
 export type SpoolOrderByWithAggregationInput = {
@@ -350,6 +353,7 @@ export type SpoolCreateInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateInput = {
@@ -368,6 +372,7 @@ export type SpoolUncheckedCreateInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUpdateInput = {
@@ -386,6 +391,7 @@ export type SpoolUpdateInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateInput = {
@@ -404,6 +410,7 @@ export type SpoolUncheckedUpdateInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateManyInput = {
@@ -502,6 +509,11 @@ export type SpoolSumOrderByAggregateInput = {
   version?: Prisma.SortOrder
 }
 
+export type SpoolNullableScalarRelationFilter = {
+  is?: Prisma.SpoolWhereInput | null
+  isNot?: Prisma.SpoolWhereInput | null
+}
+
 export type SpoolCreateNestedOneWithoutAssignmentsInput = {
   create?: Prisma.XOR<Prisma.SpoolCreateWithoutAssignmentsInput, Prisma.SpoolUncheckedCreateWithoutAssignmentsInput>
   connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutAssignmentsInput
@@ -594,6 +606,22 @@ export type SpoolUpdateOneRequiredWithoutReidentificationsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutReidentificationsInput, Prisma.SpoolUpdateWithoutReidentificationsInput>, Prisma.SpoolUncheckedUpdateWithoutReidentificationsInput>
 }
 
+export type SpoolCreateNestedOneWithoutPhotosInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutPhotosInput
+  connect?: Prisma.SpoolWhereUniqueInput
+}
+
+export type SpoolUpdateOneWithoutPhotosNestedInput = {
+  create?: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+  connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutPhotosInput
+  upsert?: Prisma.SpoolUpsertWithoutPhotosInput
+  disconnect?: Prisma.SpoolWhereInput | boolean
+  delete?: Prisma.SpoolWhereInput | boolean
+  connect?: Prisma.SpoolWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.SpoolUpdateToOneWithWhereWithoutPhotosInput, Prisma.SpoolUpdateWithoutPhotosInput>, Prisma.SpoolUncheckedUpdateWithoutPhotosInput>
+}
+
 export type SpoolCreateNestedOneWithoutRetestInput = {
   create?: Prisma.XOR<Prisma.SpoolCreateWithoutRetestInput, Prisma.SpoolUncheckedCreateWithoutRetestInput>
   connectOrCreate?: Prisma.SpoolCreateOrConnectWithoutRetestInput
@@ -651,6 +679,7 @@ export type SpoolCreateWithoutAssignmentsInput = {
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutAssignmentsInput = {
@@ -668,6 +697,7 @@ export type SpoolUncheckedCreateWithoutAssignmentsInput = {
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutAssignmentsInput = {
@@ -701,6 +731,7 @@ export type SpoolUpdateWithoutAssignmentsInput = {
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutAssignmentsInput = {
@@ -718,6 +749,7 @@ export type SpoolUncheckedUpdateWithoutAssignmentsInput = {
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutVariantInput = {
@@ -735,6 +767,7 @@ export type SpoolCreateWithoutVariantInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutVariantInput = {
@@ -752,6 +785,7 @@ export type SpoolUncheckedCreateWithoutVariantInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutVariantInput = {
@@ -810,6 +844,7 @@ export type SpoolCreateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
@@ -827,6 +862,7 @@ export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutKeyReadingsInput = {
@@ -860,6 +896,7 @@ export type SpoolUpdateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
@@ -877,6 +914,7 @@ export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutReidentificationsInput = {
@@ -894,6 +932,7 @@ export type SpoolCreateWithoutReidentificationsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutReidentificationsInput = {
@@ -911,6 +950,7 @@ export type SpoolUncheckedCreateWithoutReidentificationsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutReidentificationsInput = {
@@ -944,6 +984,7 @@ export type SpoolUpdateWithoutReidentificationsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
@@ -957,6 +998,95 @@ export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolCreateWithoutPhotosInput = {
+  id?: string
+  blindCode: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolUncheckedCreateWithoutPhotosInput = {
+  id?: string
+  blindCode: string
+  variantId: string
+  source: string
+  obtainedOn: Date | string
+  place: string
+  lot?: string | null
+  lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: number
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
+  retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
+  keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+}
+
+export type SpoolCreateOrConnectWithoutPhotosInput = {
+  where: Prisma.SpoolWhereUniqueInput
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+}
+
+export type SpoolUpsertWithoutPhotosInput = {
+  update: Prisma.XOR<Prisma.SpoolUpdateWithoutPhotosInput, Prisma.SpoolUncheckedUpdateWithoutPhotosInput>
+  create: Prisma.XOR<Prisma.SpoolCreateWithoutPhotosInput, Prisma.SpoolUncheckedCreateWithoutPhotosInput>
+  where?: Prisma.SpoolWhereInput
+}
+
+export type SpoolUpdateToOneWithWhereWithoutPhotosInput = {
+  where?: Prisma.SpoolWhereInput
+  data: Prisma.XOR<Prisma.SpoolUpdateWithoutPhotosInput, Prisma.SpoolUncheckedUpdateWithoutPhotosInput>
+}
+
+export type SpoolUpdateWithoutPhotosInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
+  retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
+  keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+}
+
+export type SpoolUncheckedUpdateWithoutPhotosInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  blindCode?: Prisma.StringFieldUpdateOperationsInput | string
+  variantId?: Prisma.StringFieldUpdateOperationsInput | string
+  source?: Prisma.StringFieldUpdateOperationsInput | string
+  obtainedOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  place?: Prisma.StringFieldUpdateOperationsInput | string
+  lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
+  reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
@@ -978,6 +1108,7 @@ export type SpoolCreateWithoutRetestInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutRetestInput = {
@@ -995,6 +1126,7 @@ export type SpoolUncheckedCreateWithoutRetestInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutRetestInput = {
@@ -1028,6 +1160,7 @@ export type SpoolUpdateWithoutRetestInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutRetestInput = {
@@ -1045,6 +1178,7 @@ export type SpoolUncheckedUpdateWithoutRetestInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutSubmissionsInput = {
@@ -1062,6 +1196,7 @@ export type SpoolCreateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutSubmissionsInput = {
@@ -1079,6 +1214,7 @@ export type SpoolUncheckedCreateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
   previews?: Prisma.SpoolPreviewsUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutSubmissionsInput = {
@@ -1112,6 +1248,7 @@ export type SpoolUpdateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
@@ -1129,6 +1266,7 @@ export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateWithoutPreviewsInput = {
@@ -1146,6 +1284,7 @@ export type SpoolCreateWithoutPreviewsInput = {
   retest?: Prisma.RetestCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolUncheckedCreateWithoutPreviewsInput = {
@@ -1163,6 +1302,7 @@ export type SpoolUncheckedCreateWithoutPreviewsInput = {
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutSpoolInput
   keyReadings?: Prisma.KeyReadingUncheckedCreateNestedManyWithoutSpoolInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSpoolInput
 }
 
 export type SpoolCreateOrConnectWithoutPreviewsInput = {
@@ -1196,6 +1336,7 @@ export type SpoolUpdateWithoutPreviewsInput = {
   retest?: Prisma.RetestUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutPreviewsInput = {
@@ -1213,6 +1354,7 @@ export type SpoolUncheckedUpdateWithoutPreviewsInput = {
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolCreateManyVariantInput = {
@@ -1241,6 +1383,7 @@ export type SpoolUpdateWithoutVariantInput = {
   assignments?: Prisma.AssignmentUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateWithoutVariantInput = {
@@ -1258,6 +1401,7 @@ export type SpoolUncheckedUpdateWithoutVariantInput = {
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutSpoolNestedInput
   keyReadings?: Prisma.KeyReadingUncheckedUpdateManyWithoutSpoolNestedInput
   previews?: Prisma.SpoolPreviewsUncheckedUpdateManyWithoutSpoolNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSpoolNestedInput
 }
 
 export type SpoolUncheckedUpdateManyWithoutVariantInput = {
@@ -1282,6 +1426,7 @@ export type SpoolCountOutputType = {
   assignments: number
   keyReadings: number
   previews: number
+  photos: number
 }
 
 export type SpoolCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1290,6 +1435,7 @@ export type SpoolCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.
   assignments?: boolean | SpoolCountOutputTypeCountAssignmentsArgs
   keyReadings?: boolean | SpoolCountOutputTypeCountKeyReadingsArgs
   previews?: boolean | SpoolCountOutputTypeCountPreviewsArgs
+  photos?: boolean | SpoolCountOutputTypeCountPhotosArgs
 }
 
 /**
@@ -1337,6 +1483,13 @@ export type SpoolCountOutputTypeCountPreviewsArgs<ExtArgs extends runtime.Types.
   where?: Prisma.SpoolPreviewsWhereInput
 }
 
+/**
+ * SpoolCountOutputType without action
+ */
+export type SpoolCountOutputTypeCountPhotosArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PhotoWhereInput
+}
+
 
 export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -1355,6 +1508,7 @@ export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   assignments?: boolean | Prisma.Spool$assignmentsArgs<ExtArgs>
   keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
   previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
+  photos?: boolean | Prisma.Spool$photosArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["spool"]>
 
@@ -1405,6 +1559,7 @@ export type SpoolInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   assignments?: boolean | Prisma.Spool$assignmentsArgs<ExtArgs>
   keyReadings?: boolean | Prisma.Spool$keyReadingsArgs<ExtArgs>
   previews?: boolean | Prisma.Spool$previewsArgs<ExtArgs>
+  photos?: boolean | Prisma.Spool$photosArgs<ExtArgs>
   _count?: boolean | Prisma.SpoolCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type SpoolIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -1424,6 +1579,7 @@ export type $SpoolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
     assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     keyReadings: Prisma.$KeyReadingPayload<ExtArgs>[]
     previews: Prisma.$SpoolPreviewsPayload<ExtArgs>[]
+    photos: Prisma.$PhotoPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1848,6 +2004,7 @@ export interface Prisma__SpoolClient<T, Null = never, ExtArgs extends runtime.Ty
   assignments<T extends Prisma.Spool$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   keyReadings<T extends Prisma.Spool$keyReadingsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$keyReadingsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$KeyReadingPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   previews<T extends Prisma.Spool$previewsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$previewsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SpoolPreviewsPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  photos<T extends Prisma.Spool$photosArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Spool$photosArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PhotoPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -2423,6 +2580,30 @@ export type Spool$previewsArgs<ExtArgs extends runtime.Types.Extensions.Internal
   take?: number
   skip?: number
   distinct?: Prisma.SpoolPreviewsScalarFieldEnum | Prisma.SpoolPreviewsScalarFieldEnum[]
+}
+
+/**
+ * Spool.photos
+ */
+export type Spool$photosArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Photo
+   */
+  select?: Prisma.PhotoSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Photo
+   */
+  omit?: Prisma.PhotoOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PhotoInclude<ExtArgs> | null
+  where?: Prisma.PhotoWhereInput
+  orderBy?: Prisma.PhotoOrderByWithRelationInput | Prisma.PhotoOrderByWithRelationInput[]
+  cursor?: Prisma.PhotoWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PhotoScalarFieldEnum | Prisma.PhotoScalarFieldEnum[]
 }
 
 /**

@@ -290,6 +290,7 @@ export type SubmissionWhereInput = {
   claim?: Prisma.XOR<Prisma.ReviewClaimNullableScalarRelationFilter, Prisma.ReviewClaimWhereInput> | null
   draftSaves?: Prisma.DraftSaveListRelationFilter
   retest?: Prisma.XOR<Prisma.RetestNullableScalarRelationFilter, Prisma.RetestWhereInput> | null
+  photos?: Prisma.PhotoListRelationFilter
 }
 
 export type SubmissionOrderByWithRelationInput = {
@@ -316,6 +317,7 @@ export type SubmissionOrderByWithRelationInput = {
   claim?: Prisma.ReviewClaimOrderByWithRelationInput
   draftSaves?: Prisma.DraftSaveOrderByRelationAggregateInput
   retest?: Prisma.RetestOrderByWithRelationInput
+  photos?: Prisma.PhotoOrderByRelationAggregateInput
 }
 
 export type SubmissionWhereUniqueInput = Prisma.AtLeast<{
@@ -345,6 +347,7 @@ export type SubmissionWhereUniqueInput = Prisma.AtLeast<{
   claim?: Prisma.XOR<Prisma.ReviewClaimNullableScalarRelationFilter, Prisma.ReviewClaimWhereInput> | null
   draftSaves?: Prisma.DraftSaveListRelationFilter
   retest?: Prisma.XOR<Prisma.RetestNullableScalarRelationFilter, Prisma.RetestWhereInput> | null
+  photos?: Prisma.PhotoListRelationFilter
 }, "id" | "reference">
 
 export type SubmissionOrderByWithAggregationInput = {
@@ -407,6 +410,7 @@ export type SubmissionCreateInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateInput = {
@@ -429,6 +433,7 @@ export type SubmissionUncheckedCreateInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUpdateInput = {
@@ -451,6 +456,7 @@ export type SubmissionUpdateInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateInput = {
@@ -473,6 +479,7 @@ export type SubmissionUncheckedUpdateInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionCreateManyInput = {
@@ -527,6 +534,11 @@ export type SubmissionListRelationFilter = {
 
 export type SubmissionOrderByRelationAggregateInput = {
   _count?: Prisma.SortOrder
+}
+
+export type SubmissionNullableScalarRelationFilter = {
+  is?: Prisma.SubmissionWhereInput | null
+  isNot?: Prisma.SubmissionWhereInput | null
 }
 
 export type SubmissionScalarRelationFilter = {
@@ -758,6 +770,22 @@ export type SubmissionUncheckedUpdateManyWithoutMethodVersionNestedInput = {
   deleteMany?: Prisma.SubmissionScalarWhereInput | Prisma.SubmissionScalarWhereInput[]
 }
 
+export type SubmissionCreateNestedOneWithoutPhotosInput = {
+  create?: Prisma.XOR<Prisma.SubmissionCreateWithoutPhotosInput, Prisma.SubmissionUncheckedCreateWithoutPhotosInput>
+  connectOrCreate?: Prisma.SubmissionCreateOrConnectWithoutPhotosInput
+  connect?: Prisma.SubmissionWhereUniqueInput
+}
+
+export type SubmissionUpdateOneWithoutPhotosNestedInput = {
+  create?: Prisma.XOR<Prisma.SubmissionCreateWithoutPhotosInput, Prisma.SubmissionUncheckedCreateWithoutPhotosInput>
+  connectOrCreate?: Prisma.SubmissionCreateOrConnectWithoutPhotosInput
+  upsert?: Prisma.SubmissionUpsertWithoutPhotosInput
+  disconnect?: Prisma.SubmissionWhereInput | boolean
+  delete?: Prisma.SubmissionWhereInput | boolean
+  connect?: Prisma.SubmissionWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.SubmissionUpdateToOneWithWhereWithoutPhotosInput, Prisma.SubmissionUpdateWithoutPhotosInput>, Prisma.SubmissionUncheckedUpdateWithoutPhotosInput>
+}
+
 export type SubmissionCreateNestedOneWithoutRetestInput = {
   create?: Prisma.XOR<Prisma.SubmissionCreateWithoutRetestInput, Prisma.SubmissionUncheckedCreateWithoutRetestInput>
   connectOrCreate?: Prisma.SubmissionCreateOrConnectWithoutRetestInput
@@ -861,6 +889,7 @@ export type SubmissionCreateWithoutTesterInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutTesterInput = {
@@ -882,6 +911,7 @@ export type SubmissionUncheckedCreateWithoutTesterInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutTesterInput = {
@@ -948,6 +978,7 @@ export type SubmissionCreateWithoutSpoolInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutSpoolInput = {
@@ -969,6 +1000,7 @@ export type SubmissionUncheckedCreateWithoutSpoolInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutSpoolInput = {
@@ -1016,6 +1048,7 @@ export type SubmissionCreateWithoutEditionInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutEditionInput = {
@@ -1037,6 +1070,7 @@ export type SubmissionUncheckedCreateWithoutEditionInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutEditionInput = {
@@ -1084,6 +1118,7 @@ export type SubmissionCreateWithoutMethodVersionInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutMethodVersionInput = {
@@ -1105,6 +1140,7 @@ export type SubmissionUncheckedCreateWithoutMethodVersionInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutMethodVersionInput = {
@@ -1133,6 +1169,110 @@ export type SubmissionUpdateManyWithWhereWithoutMethodVersionInput = {
   data: Prisma.XOR<Prisma.SubmissionUpdateManyMutationInput, Prisma.SubmissionUncheckedUpdateManyWithoutMethodVersionInput>
 }
 
+export type SubmissionCreateWithoutPhotosInput = {
+  id?: string
+  reference: string
+  benchDay: Date | string
+  state: string
+  contentDigest?: string | null
+  draft?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  revision?: number
+  version?: number
+  createdAt: Date | string
+  edition: Prisma.EditionCreateNestedOneWithoutSubmissionsInput
+  tester: Prisma.AccountCreateNestedOneWithoutSubmissionsInput
+  spool: Prisma.SpoolCreateNestedOneWithoutSubmissionsInput
+  methodVersion: Prisma.MethodVersionCreateNestedOneWithoutSubmissionsInput
+  revisions?: Prisma.SubmissionRevisionCreateNestedManyWithoutSubmissionInput
+  queries?: Prisma.QueryCreateNestedManyWithoutSubmissionInput
+  withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutSubmissionInput
+  claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
+  draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
+  retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+}
+
+export type SubmissionUncheckedCreateWithoutPhotosInput = {
+  id?: string
+  reference: string
+  editionId: string
+  testerId: string
+  spoolId: string
+  methodVersionId: string
+  benchDay: Date | string
+  state: string
+  contentDigest?: string | null
+  draft?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  revision?: number
+  version?: number
+  createdAt: Date | string
+  revisions?: Prisma.SubmissionRevisionUncheckedCreateNestedManyWithoutSubmissionInput
+  queries?: Prisma.QueryUncheckedCreateNestedManyWithoutSubmissionInput
+  withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutSubmissionInput
+  claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
+  draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
+  retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+}
+
+export type SubmissionCreateOrConnectWithoutPhotosInput = {
+  where: Prisma.SubmissionWhereUniqueInput
+  create: Prisma.XOR<Prisma.SubmissionCreateWithoutPhotosInput, Prisma.SubmissionUncheckedCreateWithoutPhotosInput>
+}
+
+export type SubmissionUpsertWithoutPhotosInput = {
+  update: Prisma.XOR<Prisma.SubmissionUpdateWithoutPhotosInput, Prisma.SubmissionUncheckedUpdateWithoutPhotosInput>
+  create: Prisma.XOR<Prisma.SubmissionCreateWithoutPhotosInput, Prisma.SubmissionUncheckedCreateWithoutPhotosInput>
+  where?: Prisma.SubmissionWhereInput
+}
+
+export type SubmissionUpdateToOneWithWhereWithoutPhotosInput = {
+  where?: Prisma.SubmissionWhereInput
+  data: Prisma.XOR<Prisma.SubmissionUpdateWithoutPhotosInput, Prisma.SubmissionUncheckedUpdateWithoutPhotosInput>
+}
+
+export type SubmissionUpdateWithoutPhotosInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  reference?: Prisma.StringFieldUpdateOperationsInput | string
+  benchDay?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  contentDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  draft?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  revision?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  edition?: Prisma.EditionUpdateOneRequiredWithoutSubmissionsNestedInput
+  tester?: Prisma.AccountUpdateOneRequiredWithoutSubmissionsNestedInput
+  spool?: Prisma.SpoolUpdateOneRequiredWithoutSubmissionsNestedInput
+  methodVersion?: Prisma.MethodVersionUpdateOneRequiredWithoutSubmissionsNestedInput
+  revisions?: Prisma.SubmissionRevisionUpdateManyWithoutSubmissionNestedInput
+  queries?: Prisma.QueryUpdateManyWithoutSubmissionNestedInput
+  withdrawal?: Prisma.WithdrawalUpdateOneWithoutSubmissionNestedInput
+  claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
+  draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
+  retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+}
+
+export type SubmissionUncheckedUpdateWithoutPhotosInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  reference?: Prisma.StringFieldUpdateOperationsInput | string
+  editionId?: Prisma.StringFieldUpdateOperationsInput | string
+  testerId?: Prisma.StringFieldUpdateOperationsInput | string
+  spoolId?: Prisma.StringFieldUpdateOperationsInput | string
+  methodVersionId?: Prisma.StringFieldUpdateOperationsInput | string
+  benchDay?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  contentDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  draft?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  revision?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  revisions?: Prisma.SubmissionRevisionUncheckedUpdateManyWithoutSubmissionNestedInput
+  queries?: Prisma.QueryUncheckedUpdateManyWithoutSubmissionNestedInput
+  withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutSubmissionNestedInput
+  claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
+  draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
+  retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+}
+
 export type SubmissionCreateWithoutRetestInput = {
   id?: string
   reference: string
@@ -1152,6 +1292,7 @@ export type SubmissionCreateWithoutRetestInput = {
   withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutSubmissionInput
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutRetestInput = {
@@ -1173,6 +1314,7 @@ export type SubmissionUncheckedCreateWithoutRetestInput = {
   withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutSubmissionInput
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutRetestInput = {
@@ -1210,6 +1352,7 @@ export type SubmissionUpdateWithoutRetestInput = {
   withdrawal?: Prisma.WithdrawalUpdateOneWithoutSubmissionNestedInput
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutRetestInput = {
@@ -1231,6 +1374,7 @@ export type SubmissionUncheckedUpdateWithoutRetestInput = {
   withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutSubmissionNestedInput
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionCreateWithoutQueriesInput = {
@@ -1252,6 +1396,7 @@ export type SubmissionCreateWithoutQueriesInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutQueriesInput = {
@@ -1273,6 +1418,7 @@ export type SubmissionUncheckedCreateWithoutQueriesInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutQueriesInput = {
@@ -1310,6 +1456,7 @@ export type SubmissionUpdateWithoutQueriesInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutQueriesInput = {
@@ -1331,6 +1478,7 @@ export type SubmissionUncheckedUpdateWithoutQueriesInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionCreateWithoutWithdrawalInput = {
@@ -1352,6 +1500,7 @@ export type SubmissionCreateWithoutWithdrawalInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutWithdrawalInput = {
@@ -1373,6 +1522,7 @@ export type SubmissionUncheckedCreateWithoutWithdrawalInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutWithdrawalInput = {
@@ -1410,6 +1560,7 @@ export type SubmissionUpdateWithoutWithdrawalInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutWithdrawalInput = {
@@ -1431,6 +1582,7 @@ export type SubmissionUncheckedUpdateWithoutWithdrawalInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionCreateWithoutClaimInput = {
@@ -1452,6 +1604,7 @@ export type SubmissionCreateWithoutClaimInput = {
   withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutClaimInput = {
@@ -1473,6 +1626,7 @@ export type SubmissionUncheckedCreateWithoutClaimInput = {
   withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutClaimInput = {
@@ -1510,6 +1664,7 @@ export type SubmissionUpdateWithoutClaimInput = {
   withdrawal?: Prisma.WithdrawalUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutClaimInput = {
@@ -1531,6 +1686,7 @@ export type SubmissionUncheckedUpdateWithoutClaimInput = {
   withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionCreateWithoutRevisionsInput = {
@@ -1552,6 +1708,7 @@ export type SubmissionCreateWithoutRevisionsInput = {
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutRevisionsInput = {
@@ -1573,6 +1730,7 @@ export type SubmissionUncheckedCreateWithoutRevisionsInput = {
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   draftSaves?: Prisma.DraftSaveUncheckedCreateNestedManyWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutRevisionsInput = {
@@ -1610,6 +1768,7 @@ export type SubmissionUpdateWithoutRevisionsInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutRevisionsInput = {
@@ -1631,6 +1790,7 @@ export type SubmissionUncheckedUpdateWithoutRevisionsInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionCreateWithoutDraftSavesInput = {
@@ -1652,6 +1812,7 @@ export type SubmissionCreateWithoutDraftSavesInput = {
   withdrawal?: Prisma.WithdrawalCreateNestedOneWithoutSubmissionInput
   claim?: Prisma.ReviewClaimCreateNestedOneWithoutSubmissionInput
   retest?: Prisma.RetestCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionUncheckedCreateWithoutDraftSavesInput = {
@@ -1673,6 +1834,7 @@ export type SubmissionUncheckedCreateWithoutDraftSavesInput = {
   withdrawal?: Prisma.WithdrawalUncheckedCreateNestedOneWithoutSubmissionInput
   claim?: Prisma.ReviewClaimUncheckedCreateNestedOneWithoutSubmissionInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSubmissionInput
+  photos?: Prisma.PhotoUncheckedCreateNestedManyWithoutSubmissionInput
 }
 
 export type SubmissionCreateOrConnectWithoutDraftSavesInput = {
@@ -1710,6 +1872,7 @@ export type SubmissionUpdateWithoutDraftSavesInput = {
   withdrawal?: Prisma.WithdrawalUpdateOneWithoutSubmissionNestedInput
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutDraftSavesInput = {
@@ -1731,6 +1894,7 @@ export type SubmissionUncheckedUpdateWithoutDraftSavesInput = {
   withdrawal?: Prisma.WithdrawalUncheckedUpdateOneWithoutSubmissionNestedInput
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionCreateManyTesterInput = {
@@ -1767,6 +1931,7 @@ export type SubmissionUpdateWithoutTesterInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutTesterInput = {
@@ -1788,6 +1953,7 @@ export type SubmissionUncheckedUpdateWithoutTesterInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateManyWithoutTesterInput = {
@@ -1839,6 +2005,7 @@ export type SubmissionUpdateWithoutSpoolInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutSpoolInput = {
@@ -1860,6 +2027,7 @@ export type SubmissionUncheckedUpdateWithoutSpoolInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateManyWithoutSpoolInput = {
@@ -1911,6 +2079,7 @@ export type SubmissionUpdateWithoutEditionInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutEditionInput = {
@@ -1932,6 +2101,7 @@ export type SubmissionUncheckedUpdateWithoutEditionInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateManyWithoutEditionInput = {
@@ -1983,6 +2153,7 @@ export type SubmissionUpdateWithoutMethodVersionInput = {
   claim?: Prisma.ReviewClaimUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateWithoutMethodVersionInput = {
@@ -2004,6 +2175,7 @@ export type SubmissionUncheckedUpdateWithoutMethodVersionInput = {
   claim?: Prisma.ReviewClaimUncheckedUpdateOneWithoutSubmissionNestedInput
   draftSaves?: Prisma.DraftSaveUncheckedUpdateManyWithoutSubmissionNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSubmissionNestedInput
+  photos?: Prisma.PhotoUncheckedUpdateManyWithoutSubmissionNestedInput
 }
 
 export type SubmissionUncheckedUpdateManyWithoutMethodVersionInput = {
@@ -2030,12 +2202,14 @@ export type SubmissionCountOutputType = {
   revisions: number
   queries: number
   draftSaves: number
+  photos: number
 }
 
 export type SubmissionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   revisions?: boolean | SubmissionCountOutputTypeCountRevisionsArgs
   queries?: boolean | SubmissionCountOutputTypeCountQueriesArgs
   draftSaves?: boolean | SubmissionCountOutputTypeCountDraftSavesArgs
+  photos?: boolean | SubmissionCountOutputTypeCountPhotosArgs
 }
 
 /**
@@ -2069,6 +2243,13 @@ export type SubmissionCountOutputTypeCountDraftSavesArgs<ExtArgs extends runtime
   where?: Prisma.DraftSaveWhereInput
 }
 
+/**
+ * SubmissionCountOutputType without action
+ */
+export type SubmissionCountOutputTypeCountPhotosArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.PhotoWhereInput
+}
+
 
 export type SubmissionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -2094,6 +2275,7 @@ export type SubmissionSelect<ExtArgs extends runtime.Types.Extensions.InternalAr
   claim?: boolean | Prisma.Submission$claimArgs<ExtArgs>
   draftSaves?: boolean | Prisma.Submission$draftSavesArgs<ExtArgs>
   retest?: boolean | Prisma.Submission$retestArgs<ExtArgs>
+  photos?: boolean | Prisma.Submission$photosArgs<ExtArgs>
   _count?: boolean | Prisma.SubmissionCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["submission"]>
 
@@ -2165,6 +2347,7 @@ export type SubmissionInclude<ExtArgs extends runtime.Types.Extensions.InternalA
   claim?: boolean | Prisma.Submission$claimArgs<ExtArgs>
   draftSaves?: boolean | Prisma.Submission$draftSavesArgs<ExtArgs>
   retest?: boolean | Prisma.Submission$retestArgs<ExtArgs>
+  photos?: boolean | Prisma.Submission$photosArgs<ExtArgs>
   _count?: boolean | Prisma.SubmissionCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type SubmissionIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -2193,6 +2376,7 @@ export type $SubmissionPayload<ExtArgs extends runtime.Types.Extensions.Internal
     claim: Prisma.$ReviewClaimPayload<ExtArgs> | null
     draftSaves: Prisma.$DraftSavePayload<ExtArgs>[]
     retest: Prisma.$RetestPayload<ExtArgs> | null
+    photos: Prisma.$PhotoPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -2627,6 +2811,7 @@ export interface Prisma__SubmissionClient<T, Null = never, ExtArgs extends runti
   claim<T extends Prisma.Submission$claimArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Submission$claimArgs<ExtArgs>>): Prisma.Prisma__ReviewClaimClient<runtime.Types.Result.GetResult<Prisma.$ReviewClaimPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   draftSaves<T extends Prisma.Submission$draftSavesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Submission$draftSavesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$DraftSavePayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   retest<T extends Prisma.Submission$retestArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Submission$retestArgs<ExtArgs>>): Prisma.Prisma__RetestClient<runtime.Types.Result.GetResult<Prisma.$RetestPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
+  photos<T extends Prisma.Submission$photosArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Submission$photosArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$PhotoPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -3196,6 +3381,30 @@ export type Submission$retestArgs<ExtArgs extends runtime.Types.Extensions.Inter
    */
   include?: Prisma.RetestInclude<ExtArgs> | null
   where?: Prisma.RetestWhereInput
+}
+
+/**
+ * Submission.photos
+ */
+export type Submission$photosArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Photo
+   */
+  select?: Prisma.PhotoSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Photo
+   */
+  omit?: Prisma.PhotoOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.PhotoInclude<ExtArgs> | null
+  where?: Prisma.PhotoWhereInput
+  orderBy?: Prisma.PhotoOrderByWithRelationInput | Prisma.PhotoOrderByWithRelationInput[]
+  cursor?: Prisma.PhotoWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.PhotoScalarFieldEnum | Prisma.PhotoScalarFieldEnum[]
 }
 
 /**

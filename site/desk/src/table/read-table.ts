@@ -1,0 +1,60 @@
+/** A table that was dropped, chosen or pasted, as cells of text. The readers are fetched only then. */
+
+export interface Table {
+  readonly name: string;
+  readonly cells: readonly (readonly string[])[];
+  /** A workbook keeps numbers, not what a display showed: zeros at the end are gone. */
+  readonly isWorkbook: boolean;
+}
+
+const ZIP = [0x50, 0x4b, 0x03, 0x04];
+const SEPARATORS = ['\t', ';', ','] as const;
+
+/** @throws Error in words when the file cannot be read as a table */
+export async function readTable(file: File): Promise<Table> {
+  const head = new Uint8Array(await file.slice(0, ZIP.length).arrayBuffer());
+  const isWorkbook = ZIP.every((byte, index) => head[index] === byte);
+  try {
+    const cells = isWorkbook ? await cellsOfWorkbook(file) : await cellsOfText(await file.text());
+    return { name: file.name, cells, isWorkbook };
+  } catch (error) {
+    throw new Error(`${file.name} is no table that can be read: ${(error as Error).message}. Expected CSV or a workbook (.xlsx).`, {
+      cause: error,
+    });
+  }
+}
+
+/** Cells of copied or written text: tabs, semicolons or commas between them, whichever the first lines have most of. */
+export async function cellsOfText(text: string): Promise<string[][]> {
+  const { parse } = await import('csv-parse/browser/esm/sync');
+  return parse(text, {
+    bom: true,
+    delimiter: separatorOf(text),
+    relax_column_count: true,
+    relax_quotes: true,
+    skip_empty_lines: true,
+    trim: true,
+  });
+}
+
+function separatorOf(text: string): string {
+  const lines = text.split('\n', 10);
+  const counts = SEPARATORS.map((separator) => Math.max(...lines.map((line) => line.split(separator).length)));
+  // A comma beside tabs or semicolons may be a decimal comma.
+  return SEPARATORS.find((_, index) => (counts[index] ?? 0) > 1) ?? ',';
+}
+
+async function cellsOfWorkbook(file: File): Promise<string[][]> {
+  const { readSheet } = await import('read-excel-file/universal');
+  const rows = await readSheet(await file.arrayBuffer());
+  return rows.map((row) => row.map((cell) => (cell instanceof Date ? cell.toISOString().slice(0, 10) : cell === null ? '' : String(cell))));
+}
+
+/** The same cells as CSV with semicolons, which leave a comma to be a decimal one. */
+export async function toCsv(cells: Table['cells']): Promise<string> {
+  const { stringify } = await import('csv-stringify/browser/esm/sync');
+  return stringify(
+    cells.map((row) => [...row]),
+    { delimiter: ';' },
+  );
+}

@@ -1,0 +1,78 @@
+/** What a dropped or pasted table is read as: readings, the record of a pull, days, spools. */
+import { cellsFor, isRecord, peakOf, readingsIn, unitsOf } from '../../site/desk/src/bench/dropped-readings.js';
+import { columnsOf } from '../../site/desk/src/bench/method-columns.js';
+import { pastedRows } from '../../site/desk/src/catalogue/pasted-rows.js';
+import { cellsOfText } from '../../site/desk/src/table/read-table.js';
+import { dayAs, foreignDays, withDays } from '../../site/desk/src/table/reread-days.js';
+import { METHOD_VERSION } from '../support/bench.js';
+
+const COLUMNS = columnsOf(METHOD_VERSION as never);
+const read = (text: string) => cellsOfText(text).then((cells) => readingsIn(cells, COLUMNS));
+
+test('columns are found by their words in any order, with the unit of the header; a running number is none', async () => {
+  const found = await read('No.;Time [s];Peak force [lbf]\n1;18,2;36,10\n2;17,9;35,8\n');
+  expect(found.sources).toEqual([
+    { role: 'breakingForce', index: 2, unit: 'lbf' },
+    { role: 'timeToBreak', index: 1, unit: 's' },
+  ]);
+  expect(unitsOf(found)).toEqual({ breakingForce: 'lbf', timeToBreak: 's' });
+  expect(cellsFor(found, COLUMNS, null)).toEqual([
+    ['36,10 lbf', '18,2 s'],
+    ['35,8 lbf', '17,9 s'],
+  ]);
+});
+
+test('without words the columns are taken in their order, and no unit is made up', async () => {
+  const found = await read('1\t90.1\t18.2\n2\t91.4\t17.9\n');
+  expect(found.sources.map(({ index, unit }) => [index, unit])).toEqual([
+    [1, null],
+    [2, null],
+  ]);
+});
+
+test('zeros that a workbook lost are put back where somebody says how many decimals the gauge showed', async () => {
+  const found = await read('Force [N]\n36.1\n36\n36.125\n');
+  expect(cellsFor(found, COLUMNS.slice(0, 1), 2)).toEqual([['36.10 N'], ['36.00 N'], ['36.125 N']]);
+});
+
+test('many rows that run forward are the record of a pull; its peak is told as it stands', async () => {
+  const rows = Array.from({ length: 40 }, (_, i) => `${i / 10};${(3 * Math.min(i, 35)).toFixed(1).replace('.', ',')}`);
+  const record = await cellsOfText(['Extension (mm);Force (N)', ...rows].join('\n'));
+  expect(isRecord(record)).toBe(true);
+  expect(peakOf(record)).toEqual({ text: '105,0', unit: 'N' });
+  expect(isRecord([...record.slice(0, 20)])).toBe(false);
+  expect(isRecord([...record, ['0', '1']])).toBe(false);
+});
+
+test('a day is read as it is said to be meant, and never as a day that there is not', () => {
+  expect([
+    dayAs('3.4.2026', 'dayFirst'),
+    dayAs('3/4/26', 'monthFirst'),
+    dayAs('31.4.2026', 'dayFirst'),
+    dayAs('13/4/2026', 'monthFirst'),
+  ]).toEqual(['2026-04-03', '2026-03-04', null, null]);
+  const cells = [
+    ['bench day', 'note'],
+    ['3.4.2026', '1.2.2026'],
+  ];
+  expect(foreignDays(cells)).toEqual({ columns: [0], first: '3.4.2026' });
+  expect(withDays(cells, [0], 'dayFirst')[1]).toEqual(['2026-04-03', '1.2.2026']);
+  expect(foreignDays([['bench day'], ['2026-04-03']]).columns).toEqual([]);
+});
+
+test('a pasted table of spools says of each row what is wrong, by column', () => {
+  const { rows, unknown, missing } = pastedRows([
+    ['Maker', 'line', 'size', 'colour', 'claim', 'day', 'place', 'tint'],
+    ['Quaymade', 'Quaymade 8', 'PE 1', 'grey', '20', '2026-02-01', 'A shop', ''],
+    ['Quaymade', '', 'PE 2', 'grey', '', '1.2.2026', 'A shop', ''],
+    ['', '', '', '', '', '', '', ''],
+  ]);
+  expect([unknown, missing, rows.length]).toEqual([['tint'], [], 2]);
+  expect(rows[0]!.request).toMatchObject({
+    line: { name: 'Quaymade 8', material: 'UHMWPE' },
+    claim: { quantity: 'breakingForce', printed: { text: '20', unit: 'lbf' }, seenOn: '2026-02-01' },
+  });
+  expect(rows[1]!.request).toBeNull();
+  expect(rows[1]!.faults.map((fault) => fault.split(':')[0])).toEqual(expect.arrayContaining(['line', 'day']));
+  expect(pastedRows([['maker'], ['Quaymade']]).missing).toEqual(['line', 'size', 'colour', 'day', 'place']);
+});

@@ -47,7 +47,7 @@ beforeAll(async () => {
     IS_DEMO: 'true',
     HOUSE_NAME: 'North Quay Line Trials',
   };
-  const program = ['--import', '@swc-node/register/esm-register', 'tests/support/load-demo.ts'];
+  const program = ['--import', './.config/load-typescript.mjs', 'tests/support/load-demo.ts'];
   const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
   told = stdout.trim().split('\n');
   app = await createApp({ config: readConfig(house) });

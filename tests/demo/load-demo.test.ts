@@ -18,6 +18,7 @@ import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
+import { integratorsRead } from './integrators-read.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First in two winters. */
@@ -46,7 +47,7 @@ beforeAll(async () => {
     IS_DEMO: 'true',
     HOUSE_NAME: 'North Quay Line Trials',
   };
-  const program = ['--import', '@swc-node/register/esm-register', 'tests/support/load-demo.ts'];
+  const program = ['--import', './.config/load-typescript.mjs', 'tests/support/load-demo.ts'];
   const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
   told = stdout.trim().split('\n');
   app = await createApp({ config: readConfig(house) });
@@ -295,3 +296,5 @@ test('no token of the loader is left', async () => {
     await person.signOut();
   }
 });
+
+integratorsRead(() => url);

@@ -187,6 +187,8 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['GET /v1/editions/:edition/retests', 'editor'],
   ['GET /v1/editions/:edition/claims', 'anyone'],
   ['GET /v1/results.csv', 'anyone'],
+  ['GET /v1/schemas', 'anyone'],
+  ['GET /v1/schemas/:version/:name', 'anyone'],
   ['GET /v1/results.parquet', 'anyone'],
   ['GET /v1/changes', 'anyone'],
   ['GET /v1/editions', 'anyone'],

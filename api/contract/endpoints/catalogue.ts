@@ -20,7 +20,7 @@ const atLeastOne = [
 ] as const;
 
 export const pageQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(200).default(50).describe('Rows of a page'),
+  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('Rows of a page'),
   cursor: z.string().max(60).optional().describe('nextCursor of the page before'),
 });
 

@@ -15,6 +15,7 @@ import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { loadDemoHouse } from '../support/demo-house.js';
 import type { DemoHouse } from '../support/demo-house.js';
+import { integratorsRead } from './integrators-read.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First of the nylon lines in two winters. */
@@ -225,7 +226,7 @@ test('a round robin tells what testers differ by, near to what was put into them
   expect(items[0]!.levels.map(({ cells }) => cells.length)).toEqual([5, 5, 5]);
   const { effects } = await read<RigsDocument>('/v1/editions/2026/rigs');
   const told = effects!.find(({ cause }) => cause === 'tester')!;
-  expect(house.told).toMatchObject({ quantity: 'breakingForce/straight-pull/untreated', degreesOfFreedom: 12, source: 'roundRobin' });
+  expect(told).toMatchObject({ quantity: 'breakingForce/straight-pull/untreated', degreesOfFreedom: 12, source: 'roundRobin' });
   // They read 1, 1.004, 0.996, 1.002 and 0.997 of the true force, a standard deviation of 0.33 % (prisma/seed/bench/conditions.ts); five
   // means of eight specimens of 4 % tell it within about 1 %.
   expect(Number(told.relativePercent)).toBeLessThan(1.3);
@@ -284,3 +285,5 @@ test('no token of the loader is left', async () => {
     await person.signOut();
   }
 });
+
+integratorsRead(() => house.url);

@@ -18,6 +18,7 @@ import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
+import { integratorsRead } from './integrators-read.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First in two winters. */
@@ -295,3 +296,5 @@ test('no token of the loader is left', async () => {
     await person.signOut();
   }
 });
+
+integratorsRead(() => url);

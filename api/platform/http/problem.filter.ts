@@ -48,6 +48,12 @@ export class ProblemFilter implements ExceptionFilter {
 /** How the reader of forms says that what it was given is none; it gives no code. */
 const BROKEN_FORM = /multipart data|Multipart: /i;
 
+/** A rule of the record by its sentence; where it has a name alone, by the words of that. */
+const ruleInWords = (rule: string): string => {
+  const words = rule.replace(/^[a-z_]+: /, '').replaceAll('_', ' ');
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+};
+
 function toProblem(error: unknown): Problem {
   if (error instanceof Problem) return error;
   if (error instanceof Error && BROKEN_FORM.test(error.message))
@@ -63,7 +69,7 @@ function toProblem(error: unknown): Problem {
       },
     );
   const rule = brokenRule(error);
-  if (rule !== null) return new Problem(known['record/rule-broken'], rule);
+  if (rule !== null) return new Problem(known['record/rule-broken'], ruleInWords(rule));
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);
   if (isRetryable(error) || isBusy(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
   if (isUnstorable(error)) return new Problem(known['request/not-valid'], 'A value cannot be kept on record. Nothing was stored.');

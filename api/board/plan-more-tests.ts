@@ -14,7 +14,7 @@ const THREAD = new URL('planning-thread.ts', import.meta.url);
 
 /** What more rigs, testers, submissions or specimens would buy: simulated from what the edition shows as accepted now. One plan at a time. */
 @Injectable()
-export class PlanEdition {
+export class PlanMoreTests {
   private last: Promise<unknown> = Promise.resolve();
 
   constructor(private readonly evidence: EditionEvidenceReadModel) {}

@@ -11,6 +11,7 @@ import { PublishedCatalogueController } from './published-catalogue.controller.j
 import { PublishedReleasesController } from './published-releases.controller.js';
 import { PublishedVariantsController } from './published-variants.controller.js';
 import { ResultsController } from './results.controller.js';
+import { SchemasController } from './schemas.controller.js';
 import { StandingsController } from './standings.controller.js';
 
 @Module({
@@ -22,6 +23,7 @@ import { StandingsController } from './standings.controller.js';
     PublishedReleasesController,
     PublishedVariantsController,
     ResultsController,
+    SchemasController,
     StandingsController,
   ],
   providers: [PublishedFiles],

@@ -105,3 +105,37 @@ test('an invitation is taken back, and a laptop that stayed behind is signed out
   await behind.reload();
   await behind.getByRole('button', { name: 'Sign in' }).waitFor();
 }, 60_000);
+
+test('an admin tells an integrator of changes, pauses that with a reason, and ends it', async () => {
+  const admin = await b.t.caller(['admin'], 'W. Holder');
+  const page = await desk.signedIn(admin.email, '/desk/house/');
+  await page.getByText('Nobody is told of changes yet').waitFor();
+  await page.getByText('No backups are made').waitFor();
+  await page.getByText('Tell a further address').click();
+  await page.getByLabel('Address, https').fill('https://shop.example/changes');
+  await page.getByLabel('Whose it is and what for').fill('Tackle shop');
+  await page.getByRole('button', { name: 'Tell it from now on' }).click();
+  await page.getByText(/^whsec_/).waitFor();
+  await page.getByText('What was tried, pause, end').click();
+  await page.getByRole('button', { name: 'The last attempts' }).click();
+  await page.getByText('Nothing was tried yet').waitFor();
+  await page.getByText('Pause what goes to Tackle shop').first().click();
+  await page.getByLabel('Why', { exact: true }).fill('It moves house.');
+  await page.getByRole('button', { name: 'Pause what goes to Tackle shop' }).click();
+  await page.getByText(/paused since .*: It moves house\./).waitFor();
+  expect((await admin.call('get', '/v1/webhooks').expect(200)).body.items).toMatchObject([
+    { note: 'Tackle shop', pausedBecause: 'It moves house.' },
+  ]);
+}, 60_000);
+
+test('whoever has forgotten the password is told what happens where the house sends no letters', async () => {
+  const page = await (await desk.device()).newPage();
+  await page.goto(`${desk.url}/desk/`);
+  await page.getByText('The password is forgotten').click();
+  await page.getByLabel('Address of your account').fill(b.tester.email);
+  await page.getByRole('button', { name: 'Send the letter' }).click();
+  await page
+    .getByRole('alert')
+    .filter({ hasText: /mail server/ })
+    .waitFor();
+}, 60_000);

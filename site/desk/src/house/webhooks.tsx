@@ -69,15 +69,16 @@ export function Webhooks() {
                   Let it go on
                 </button>
               )}
-              <WithReason
-                act={`End what goes to ${hook.note}`}
-                label="Why it ends"
-                onSend={async () => {
-                  await ask(z.null(), 'DELETE', `webhooks/${hook.id}`);
-                  hooks.again();
-                  return '';
-                }}
-              />
+              <details>
+                <summary>End what goes to {hook.note}</summary>
+                <p>It is told nothing any more, and what was tried is forgotten.</p>
+                <button
+                  type="button"
+                  onClick={() => act(() => ask(z.null(), 'DELETE', `webhooks/${hook.id}`), `${hook.note} is told nothing any more.`)}
+                >
+                  Yes, end it
+                </button>
+              </details>
             </details>
           </li>
         ))}

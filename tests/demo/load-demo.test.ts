@@ -16,11 +16,9 @@ import { inventDemo } from '../../prisma/seed/demo.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
 import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
-import { buildDesk } from '../../api/build-desk.js';
-import { launchBrowser } from '../support/browser.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
-import { walkDesk } from '../support/walk-desk.js';
+import { testDesk } from '../support/walk-desk.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First in two winters. */
@@ -299,17 +297,4 @@ test('no token of the loader is left', async () => {
   }
 });
 
-test('tester, reviewer, editor and admin go through the desk, from sign-in to sign-out: nothing shifts while one types, figures follow the keys', async () => {
-  await buildDesk(dataFolder, process.env['PATH'] ?? '');
-  const browser = await launchBrowser();
-  const people = { tester: demoTesters[1], reviewer: demoReviewers[1], editor: demoEditor, admin: demoAdmin };
-  const { shift, figureP95Ms, accepted, complaints } = await walkDesk(browser, url, people).finally(() => browser.close());
-  expect(complaints).toEqual([]);
-  expect(shift).toBe(0);
-  process.stdout.write(
-    `On the demo: layout shift while typing ${shift}; from Enter to the shown figure p95 ${figureP95Ms.toFixed(1)} ms.\n`,
-  );
-  const editor = await HouseClient.signedIn(url, demoEditor);
-  expect(await editor.get<{ state: string }>(`/v1/submissions/${accepted}`)).toMatchObject({ state: 'accepted' });
-  await editor.signOut();
-}, 300_000);
+testDesk(() => ({ url, dataFolder }));

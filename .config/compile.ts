@@ -1,5 +1,5 @@
 /**
- * `node --import @swc-node/register/esm-register .config/compile.ts <folder>`: the program as plain JavaScript, for an image in which no
+ * `node --import ./.config/load-typescript.mjs .config/compile.ts <folder>`: the program as plain JavaScript, for an image in which no
  * compiler of it runs. Takes over what else it reads beside its modules.
  */
 import { transformFile } from '@swc/core';

@@ -163,7 +163,7 @@ module.exports = {
   ],
   options: {
     tsPreCompilationDeps: true,
-    exclude: { path: ['^site/(desk/)?(\\.astro|dist)/', '^tests/clients/'] },
+    exclude: { path: ['^site/(desk/)?(\\.astro|dist)/', '^(tests/clients|site/src/examples)/'] },
     doNotFollow: { path: ['^node_modules/', '^api/platform/database/generated/'] },
     enhancedResolveOptions: {
       extensions: ['.ts', '.tsx', '.mjs', '.js', '.cjs', '.json', '.astro'],

@@ -3,7 +3,7 @@
 // Node itself from .config/node/. Does nothing when both are there.
 import { spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
@@ -13,8 +13,10 @@ const INSTALL_STAMP = join(NODE_MODULES, '.fairpull-installed');
 const NODE_FOLDER = join(ROOT, '.config', 'node');
 const isForStart = process.argv.includes('--for-start');
 /** The oldest Node that every part of the program runs on. */
-const OLDEST_NODE = [22, 12];
+const OLDEST_NODE = [22, 15];
 const TICK_MS = 10_000;
+/** End of the stamp of an installation from which was left out what the start does not need. */
+const LACKS_FOR_TESTS = ' for the start';
 
 const read = (file) => (existsSync(file) ? readFileSync(file, 'utf8') : '');
 const digest = (...parts) => createHash('sha256').update(parts.join('\n')).digest('hex');
@@ -60,10 +62,14 @@ function isInstalledByHand(lock) {
 async function ensureInstalled() {
   const lock = read(join(ROOT, 'package-lock.json'));
   if (lock === '') fail('package-lock.json is missing: this is not a whole checkout. Clone the repository again.');
-  const [all, forStart] = [digest(lock), digest(lock, 'for start')];
+  const [all, forStart] = [digest(lock), `${digest(lock)}${LACKS_FOR_TESTS}`];
   const stamp = read(INSTALL_STAMP);
   if (stamp === all || (isForStart && stamp === forStart)) return;
-  if (!isInstalledByHand(lock)) await install('Installing packages (npm ci), once', isForStart ? ['--omit=dev'] : []);
+  const lacksForTests = !isForStart && stamp.endsWith(LACKS_FOR_TESTS);
+  if (lacksForTests || !isInstalledByHand(lock)) {
+    await install('Installing packages (npm ci), once', isForStart ? ['--omit=dev'] : []);
+    if (isForStart) leaveOutWhatDevelopersRead();
+  }
   writeFileSync(INSTALL_STAMP, isForStart ? forStart : all);
 }
 
@@ -73,6 +79,19 @@ function install(what, options) {
   // The machine's own Node: npm ci removes the one inside node_modules first.
   const node = process.env.npm_node_execpath ?? process.execPath;
   return run(what, node, [npm, 'ci', '--no-audit', '--no-fund', '--loglevel=error', ...options]);
+}
+
+/** A third of what was installed runs nowhere: other databases' dialects, the types compiler, descriptions and maps for editors. */
+function leaveOutWhatDevelopersRead() {
+  for (const folder of ['typescript', '@typescript', '@types']) rmSync(join(NODE_MODULES, folder), { recursive: true, force: true });
+  const entries = existsSync(NODE_MODULES) ? readdirSync(NODE_MODULES, { recursive: true, withFileTypes: true }) : [];
+  for (const { parentPath, name } of entries) {
+    const file = join(parentPath, name);
+    const isDialect = /[/\\]@prisma[/\\]client[/\\]runtime$/.test(parentPath) && /sqlserver|cockroachdb|mysql|sqlite/.test(name);
+    // Astro reads its own descriptions.
+    const isForEditors = /\.(map|d\.[cm]?ts)$/.test(name) && !file.startsWith(join(NODE_MODULES, 'astro'));
+    if (isDialect || isForEditors) rmSync(file, { force: true });
+  }
 }
 
 function isNewEnough(version) {

@@ -14,6 +14,7 @@ export default tseslint.config(
       'dist/',
       'site/.astro/',
       'tests/clients/',
+      'site/src/examples/',
       'site/public/',
       'site/desk/.astro/',
       'site/desk/public/',

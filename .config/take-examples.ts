@@ -1,5 +1,5 @@
 /**
- * `node --import @swc-node/register/esm-register .config/take-examples.ts <description> <exchanges>`: makes api/openapi/examples.json from what
+ * `node --import ./.config/load-typescript.mjs .config/take-examples.ts <description> <exchanges>`: makes api/openapi/examples.json from what
  * tests sent and got (`NOTE_EXCHANGES=<file> npm test -- tests/api tests/stories`), the shortest of each operation, lists cut to two items.
  */
 import { readFile, writeFile } from 'node:fs/promises';

@@ -1,5 +1,6 @@
 /** Every kind of problem that the API answers with; the site's page is built from it. */
 import { accountProblems } from './accounts/accounts.errors.js';
+import { assignmentProblems } from './assignments/assignments.errors.js';
 import { boardProblems } from './board/board.errors.js';
 import { catalogueProblems } from './catalogue/catalogue.errors.js';
 import { controlPullProblems } from './control-pulls/control-pulls.errors.js';
@@ -21,6 +22,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   proposalProblems,
   catalogueProblems,
   controlPullProblems,
+  assignmentProblems,
   roundRobinProblems,
   submissionProblems,
   photoProblems,

@@ -11,7 +11,7 @@ import { AccountsReadModel } from './accounts.read-model.js';
 import type { AcceptanceRequest, AccountResponse } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { Attempts, secretsFrom } from './attempts.js';
-import { nameAsSeen } from './name-as-seen.js';
+import { nameAsSeen } from '../platform/identifiers/name-as-seen.js';
 import { hashPassword } from './passwords.js';
 
 /** Makes the account that an invitation promised; an invitation serves once. */

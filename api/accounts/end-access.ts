@@ -21,7 +21,8 @@ export class EndAccess {
   async sessions(actor: Actor, accountId: string, id: string | null): Promise<void> {
     await this.database.transaction(async (tx) => {
       const { count } = await this.store.endSessions(tx, { accountId, ...(id === null ? {} : { id }) });
-      if (id !== null && count === 0) throw new Problem(platformProblems['request/not-found'], 'There is no such session.');
+      if (id !== null && count === 0)
+        throw new Problem(platformProblems['request/not-found'], 'There is no such session. Look it up: GET /v1/sessions.');
       const after = { sessions: count };
       await this.audit.record(tx, {
         actorId: actor.accountId,
@@ -36,7 +37,8 @@ export class EndAccess {
   async token(actor: Actor, accountId: string, id: string): Promise<void> {
     await this.database.transaction(async (tx) => {
       const count = await this.store.revokeTokens(tx, { accountId, id }, this.clock.now());
-      if (count === 0) throw new Problem(platformProblems['request/not-found'], 'There is no such token.');
+      if (count === 0)
+        throw new Problem(platformProblems['request/not-found'], 'There is no such token. Look it up in the list of tokens.');
       await this.audit.record(tx, { actorId: actor.accountId, action: 'token.revoked', objectType: 'token', objectId: id });
     });
   }
@@ -44,7 +46,11 @@ export class EndAccess {
   async invitation(actor: Actor, id: string): Promise<void> {
     await this.database.transaction(async (tx) => {
       const count = await this.store.revokeInvitation(tx, id, this.clock.now());
-      if (count === 0) throw new Problem(platformProblems['request/not-found'], 'There is no such invitation that is still open.');
+      if (count === 0)
+        throw new Problem(
+          platformProblems['request/not-found'],
+          'There is no such invitation that is still open. Look it up: GET /v1/invitations.',
+        );
       await this.audit.record(tx, { actorId: actor.accountId, action: 'invitation.revoked', objectType: 'invitation', objectId: id });
     });
   }

@@ -39,7 +39,13 @@ export class Assign {
       const faults: InputFault[] = [
         ...((await this.store.isTester(tx, asked.tester)) ? [] : [NOT_A_TESTER]),
         ...(methodId === null
-          ? [{ pointer: '/method', code: 'not_pinned', detail: `The edition ${slug} is not tested by "${method}".` }]
+          ? [
+              {
+                pointer: '/method',
+                code: 'not_pinned',
+                detail: `The edition ${slug} is not tested by "${method}". Name a method that it pins.`,
+              },
+            ]
           : []),
         ...spoolFaults(codes, known, await this.store.standing(tx, work)),
       ];
@@ -66,7 +72,7 @@ export class Assign {
 const NOT_A_TESTER: InputFault = {
   pointer: '/tester',
   code: 'not_a_tester',
-  detail: 'Nobody of this id is a tester; GET /v1/testers lists them.',
+  detail: 'Nobody of this id is a tester. Look the id up: GET /v1/testers.',
 };
 
 const spoolFaults = (codes: readonly string[], known: ReadonlyMap<string, string>, standing: ReadonlySet<string>): InputFault[] =>
@@ -74,7 +80,8 @@ const spoolFaults = (codes: readonly string[], known: ReadonlyMap<string, string
     const pointer = `/spools/${index}`;
     const id = known.get(code);
     if (codes.indexOf(code) < index) return [{ pointer, code: 'duplicate', detail: `${code} is named twice; name it once.` }];
-    if (id === undefined) return [{ pointer, code: 'spool_unknown', detail: `No spool carries the code ${code}.` }];
+    if (id === undefined)
+      return [{ pointer, code: 'spool_unknown', detail: `No spool in use carries the code ${code}. Look it up in the list of spools.` }];
     if (!standing.has(id)) return [];
     const detail = `The tester is asked for ${code} by this method already; take that back first to ask otherwise.`;
     return [{ pointer, code: 'duplicate', detail }];

@@ -27,9 +27,12 @@ export class AssignmentsStore {
     });
   }
 
-  /** Blind code → id of the spool. */
+  /** Blind code → id of the spool, of those in use. */
   async spools(tx: Transaction, codes: readonly string[]): Promise<Map<string, string>> {
-    const rows = await tx.spool.findMany({ where: { blindCode: { in: [...codes] } }, select: { id: true, blindCode: true } });
+    const rows = await tx.spool.findMany({
+      where: { blindCode: { in: [...codes] }, retiredOn: null },
+      select: { id: true, blindCode: true },
+    });
     return new Map(rows.map(({ id, blindCode }) => [blindCode, id]));
   }
 

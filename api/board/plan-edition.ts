@@ -10,7 +10,10 @@ import { computeEdition } from '../reckoning/standings/compute-edition.js';
 import { boardProblems } from './board.errors.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 
-const THREAD = new URL('planning-thread.ts', import.meta.url);
+/** TypeScript in a checkout, plain JavaScript in an image. */
+const isTypeScript = import.meta.url.endsWith('.ts');
+const THREAD = new URL(isTypeScript ? 'planning-thread.ts' : 'planning-thread.js', import.meta.url);
+const LOADER = new URL('../../.config/load-typescript.mjs', import.meta.url).href;
 
 /** What more rigs, testers, submissions or specimens would buy: simulated from what the edition shows as accepted now. One plan at a time. */
 @Injectable()
@@ -52,7 +55,7 @@ type Answer = Omit<Plan, 'edition' | 'category' | 'entries' | 'differencePercent
 
 const inThread = (task: PlanTask): Promise<Answer> =>
   new Promise((resolve, reject) => {
-    const thread = new Worker(THREAD, { workerData: task, execArgv: ['--import', '@swc-node/register/esm-register'] });
+    const thread = new Worker(THREAD, { workerData: task, execArgv: isTypeScript ? ['--import', LOADER] : [] });
     thread.once('message', resolve);
     thread.once('error', reject);
     thread.once('exit', (code) => reject(new Error(`The planning thread ended with ${code} before it answered.`)));

@@ -1,5 +1,6 @@
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
+import { lookalikeOf } from '../platform/identifiers/name-as-seen.js';
 import { notValid } from '../platform/http/validation.js';
 import { isBlindCode, normaliseBlindCode } from '../contract/blind-code.js';
 
@@ -41,4 +42,12 @@ export function requireInUse(pointer: string, ...rows: readonly Retirable[]): vo
   if (!retired) return;
   const detail = `"${retired.slug}" is retired: nothing new is put under it. Take it into use again (DELETE …/${retired.slug}/retirement), or name another.`;
   throw notValid([{ pointer, detail, code: 'retired' }]);
+}
+
+/** Refuses a name that readers would take for another one on record. */
+export function requireDistinct(name: string, onRecord: readonly string[]): void {
+  const other = lookalikeOf(name, onRecord);
+  if (other === undefined) return;
+  const detail = `"${name}" looks like "${other}", which is on record, but is written with other characters. If it is the same, type it as that one; if not, add a word that tells them apart.`;
+  throw onRecordAlready(detail, '/name');
 }

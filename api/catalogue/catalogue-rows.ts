@@ -1,4 +1,6 @@
 import type { ClaimResponse, LineResponse, MakerResponse, VariantResponse } from '../contract/endpoints/catalogue.js';
+import { toRetired } from '../contract/retired.js';
+import type { Retirement } from '../contract/retired.js';
 import { SI_UNIT_OF_QUANTITY } from './variants/claim.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { Construction } from '../contract/constructions.js';
@@ -6,12 +8,6 @@ import type { Construction } from '../contract/constructions.js';
 /** A number as the database gives it: exact, not yet text. */
 interface ExactNumber {
   toFixed(): string;
-}
-
-/** Whether anything new is put under a row. */
-export interface Retirement {
-  readonly retiredOn: Date | null;
-  readonly retiredReason: string | null;
 }
 
 interface MakerRow extends Retirement {
@@ -49,9 +45,6 @@ interface VariantRow extends Retirement {
   readonly claims: readonly ClaimRow[];
   readonly version: number;
 }
-
-const toRetired = ({ retiredOn, retiredReason }: Retirement): MakerResponse['retired'] =>
-  retiredOn && { on: retiredOn.toISOString().slice(0, 10), reason: retiredReason ?? '' };
 
 export const toMaker = ({ slug, name, version, ...row }: MakerRow): MakerResponse => ({ slug, name, retired: toRetired(row), version });
 

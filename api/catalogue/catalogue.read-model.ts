@@ -94,10 +94,11 @@ export class CatalogueReadModel {
   }
 }
 
-const toSpoolOnRecord = ({ id, blindCode, obtainedOn, variant }: Prisma.SpoolGetPayload<{ include: typeof OF_SPOOL }>) => ({
+const toSpoolOnRecord = ({ id, blindCode, obtainedOn, retiredOn, variant }: Prisma.SpoolGetPayload<{ include: typeof OF_SPOOL }>) => ({
   id,
   blindCode,
   obtainedOn: obtainedOn.toISOString().slice(0, 10),
+  retiredOn: retiredOn?.toISOString().slice(0, 10) ?? null,
   variant: {
     id: variant.id,
     slug: variant.slug,

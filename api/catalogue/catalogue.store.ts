@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
 import type { SuccessionRequest } from '../contract/endpoints/catalogue.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
+import type { Retirement } from '../contract/retired.js';
 import type { Construction } from '../contract/constructions.js';
 
 interface LineFields {
@@ -33,6 +34,12 @@ export class CatalogueStore {
     return tx.maker.findUnique({ where: { slug } });
   }
 
+  /** Names of every maker but one. */
+  async makerNames(tx: Transaction, besides?: string): Promise<string[]> {
+    const rows = await tx.maker.findMany({ where: besides === undefined ? {} : { slug: { not: besides } }, select: { name: true } });
+    return rows.map(({ name }) => name);
+  }
+
   async succeed(tx: Transaction, data: SuccessionRequest & { byId: string; at: Date }): Promise<void> {
     await tx.succession.create({ data });
   }
@@ -49,6 +56,12 @@ export class CatalogueStore {
   async lockLine(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM line WHERE slug = ${slug} FOR UPDATE`;
     return tx.line.findUnique({ where: { slug }, include: { maker: true } });
+  }
+
+  /** Names of every line but one. */
+  async lineNames(tx: Transaction, besides?: string): Promise<string[]> {
+    const rows = await tx.line.findMany({ where: besides === undefined ? {} : { slug: { not: besides } }, select: { name: true } });
+    return rows.map(({ name }) => name);
   }
 
   createLine(tx: Transaction, data: LineFields & { slug: string; makerId: string }) {
@@ -95,8 +108,8 @@ export class CatalogueStore {
     return kind === 'line' ? this.lockLine(tx, slug) : this.lockVariant(tx, slug);
   }
 
-  async retire(tx: Transaction, kind: RetirableKind, id: string, retired: { on: Date; reason: string } | null): Promise<void> {
-    const change = { where: { id }, data: { retiredOn: retired?.on ?? null, retiredReason: retired?.reason ?? null, ...ONE_MORE } };
+  async retire(tx: Transaction, kind: RetirableKind, id: string, retired: Retirement): Promise<void> {
+    const change = { where: { id }, data: { ...retired, ...ONE_MORE } };
     if (kind === 'maker') await tx.maker.update(change);
     else if (kind === 'line') await tx.line.update(change);
     else await tx.variant.update(change);

@@ -1,3 +1,5 @@
+import { z } from 'zod';
+
 /** What is not seen, or turns the direction of what is: it makes two names look like one (RFC 8266 refuses it in nicknames as well). */
 const INVISIBLE = /[\p{Cc}\p{Cf}\p{Co}\p{Cn}\p{Zl}\p{Zp}\u034f\u115f\u1160\u17b4\u17b5\u3164\uffa0\u2800]/u;
 /** Scripts whose letters look alike; a name is written in one of them. */
@@ -21,3 +23,15 @@ export function displayNameFault(name: string): string | null {
     return 'Found letters of two scripts that look alike, e.g. Latin and Cyrillic; expected one of them. Type the name again in one.';
   return null;
 }
+
+/** A name that readers see beside others, of at most so many characters. */
+export const shownName = (most: number) =>
+  z
+    .string()
+    .overwrite(asDisplayName)
+    .min(1)
+    .max(most)
+    .superRefine((name, context) => {
+      const message = displayNameFault(name);
+      if (message !== null) context.addIssue({ code: 'custom', message });
+    });

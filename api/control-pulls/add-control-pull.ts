@@ -16,6 +16,8 @@ import { notValid } from '../platform/http/validation.js';
 import { CastDoubt } from './cast-doubt.js';
 import { controlPullProblems } from './control-pulls.errors.js';
 import type { ControlPullRequest } from '../contract/endpoints/control-pulls.js';
+import { retiredFault, toRetired } from '../contract/retired.js';
+import type { Retirement } from '../contract/retired.js';
 import { readForce } from '../readings/read-force.js';
 import { RIG_KINDS } from '../contract/instrument-kinds.js';
 import { ControlPullsStore } from './control-pulls.store.js';
@@ -116,9 +118,9 @@ function airOf(ambient: ControlPullRequest['ambient']): Air | null {
 }
 
 function unknownNames(
-  { instrument, controlLine }: ControlPullRequest,
+  { instrument, controlLine, benchDay }: ControlPullRequest,
   found: {
-    rig: { kind: string } | null;
+    rig: (Retirement & { readonly kind: string }) | null;
     line: object | null;
     method: { readonly id: string } | { readonly code: string; readonly detail: string };
   },
@@ -128,9 +130,8 @@ function unknownNames(
   if (!found.rig)
     faults.push(fault('/instrument', 'unknown_instrument', `No instrument has the code "${instrument}". Ask an editor to enter it.`));
   else if (!RIG_KINDS.includes(found.rig.kind))
-    faults.push(
-      fault('/instrument', 'not_a_rig', `${instrument} is a ${found.rig.kind}; expected a force gauge or a load frame, which pull.`),
-    );
+    faults.push(fault('/instrument', 'not_a_rig', `${instrument} does not pull; expected the code of a force gauge or a load frame.`));
+  else faults.push(...retiredFault(instrument, benchDay, toRetired(found.rig), '/instrument'));
   if (!found.line)
     faults.push(fault('/controlLine', 'unknown_control_line', `No control line has the code "${controlLine}". Ask an editor to enter it.`));
   if ('code' in found.method) faults.push(fault('/method', found.method.code, found.method.detail));

@@ -40,7 +40,10 @@ export class ControlPullsStore {
   /** Everybody who writes a pull of a rig waits here for the one before, for each pull is judged by those before it. */
   async lockRig(tx: Transaction, code: string) {
     await tx.$queryRaw`SELECT 1 FROM "instrument" WHERE "code" = ${code} FOR UPDATE`;
-    return tx.instrument.findUnique({ where: { code }, select: { id: true, code: true, kind: true } });
+    return tx.instrument.findUnique({
+      where: { code },
+      select: { id: true, code: true, kind: true, retiredOn: true, retiredReason: true },
+    });
   }
 
   controlLine(tx: Transaction, code: string) {

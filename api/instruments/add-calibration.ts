@@ -4,6 +4,8 @@ import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
+import { notValid } from '../platform/http/validation.js';
+import { instrumentNotOnRecord } from './instrument.js';
 import type { CalibrationRequest } from '../contract/endpoints/instruments.js';
 import { InstrumentsStore } from './instruments.store.js';
 
@@ -24,7 +26,8 @@ export class AddCalibration {
   run(actor: Actor, { code, calibration }: Input): Promise<void> {
     return this.database.transaction(async (tx) => {
       const instrument = await this.store.lock(tx, code);
-      if (!instrument) throw new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record.`);
+      if (!instrument) throw instrumentNotOnRecord(code);
+      if (instrument.retiredOn !== null) throw notValid([outOfUse(code)]);
       const { certificate, validFrom, validUntil, ...figures } = calibration;
       if (instrument.calibrations.some((known) => known.certificate === certificate)) {
         const detail = `Certificate "${certificate}" of "${code}" is on record. Give a new certificate its own number, or correct that one (PUT /v1/instruments/{code}/calibrations/{certificate}).`;
@@ -47,3 +50,9 @@ export class AddCalibration {
     });
   }
 }
+
+const outOfUse = (code: string) => ({
+  pointer: '',
+  code: 'retired',
+  detail: `"${code}" is retired: nothing is measured with it. Take it into use again first (DELETE /v1/instruments/${code}/retirement).`,
+});

@@ -3,6 +3,8 @@ import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
 import type { ParsedQuantity } from '../measurement/units/parse-quantity.js';
 import { DIMENSION_OF_KIND } from '../contract/instrument-kinds.js';
 import type { Entered, InstrumentKind } from '../contract/instrument-kinds.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 
 /** One half of a range, read; or what is wrong with it. */
@@ -24,3 +26,6 @@ export function readRange(kind: InstrumentKind, entered: Entered, pointer: strin
     return { fault: { pointer: `${pointer}/${isUnit ? 'unit' : 'text'}`, detail: error.inWords, code: error.code } };
   }
 }
+
+export const instrumentNotOnRecord = (code: string): Problem =>
+  new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record. Look it up in the list.`);

@@ -1,7 +1,5 @@
-import { Body, Controller, Get, Param, Post, Put } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Param, Post, Put } from '@nestjs/common';
 import { SI_UNITS } from '../measurement/units/unit-table.js';
-import { platformProblems } from '../platform/errors/platform.errors.js';
-import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -9,6 +7,10 @@ import { AddCalibration } from './add-calibration.js';
 import { CorrectCalibration } from './correct-calibration.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { AddInstrument } from './add-instrument.js';
+import { retirementRequest } from '../contract/endpoints/catalogue.js';
+import type { RetirementRequest } from '../contract/endpoints/catalogue.js';
+import { instrumentNotOnRecord } from './instrument.js';
+import { RetireInstrument } from './retire-instrument.js';
 import { InstrumentsReadModel } from './instruments.read-model.js';
 import type { InstrumentOnRecord } from './instruments.read-model.js';
 import * as schemas from '../contract/endpoints/instruments.js';
@@ -19,6 +21,7 @@ export class InstrumentsController {
     private readonly add: AddInstrument,
     private readonly calibrate: AddCalibration,
     private readonly correct: CorrectCalibration,
+    private readonly retire: RetireInstrument,
     private readonly instruments: InstrumentsReadModel,
   ) {}
 
@@ -39,9 +42,33 @@ export class InstrumentsController {
   @Endpoint({ summary: 'One instrument with its certificates.', allow: 'signedIn', answer: schemas.instrumentResponse })
   async getInstrument(@Param('code') code: string) {
     const [instrument] = await this.instruments.byCodes([code]);
-    if (!instrument) throw new Problem(platformProblems['request/not-found'], `No instrument "${code}" is on record.`);
+    if (!instrument) throw instrumentNotOnRecord(code);
     const former = await this.instruments.formerOf(code);
     return { ...toAnswer(instrument), ...(former.length > 0 ? { former } : {}) };
+  }
+
+  @Post(':code/retirement')
+  @Endpoint({
+    summary: 'Retire an instrument: later bench days with it are not taken, what was measured stands.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.instrumentResponse,
+    needsIfMatch: true,
+  })
+  async postInstrumentRetirement(
+    @CurrentActor() actor: Actor,
+    @Param('code') code: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: retirementRequest }) { reason }: RetirementRequest,
+  ) {
+    await this.retire.run(actor, { code, expectedVersion, reason });
+    return this.getInstrument(code);
+  }
+
+  @Delete(':code/retirement')
+  @Endpoint({ summary: 'Take a retired instrument into use again.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
+  deleteInstrumentRetirement(@CurrentActor() actor: Actor, @Param('code') code: string, @IfMatch() expectedVersion: number): Promise<void> {
+    return this.retire.run(actor, { code, expectedVersion, reason: null });
   }
 
   @Post(':code/calibrations')
@@ -85,6 +112,7 @@ const toAnswer = ({
   resolution,
   resolutionSi,
   calibrations,
+  retired,
 }: InstrumentOnRecord): schemas.InstrumentResponse => ({
   code,
   kind,
@@ -92,5 +120,6 @@ const toAnswer = ({
   capacity: { ...capacity, value: capacitySi, siUnit: SI_UNITS[dimension] },
   resolution: { ...resolution, value: resolutionSi, siUnit: SI_UNITS[dimension] },
   calibrations,
+  retired,
   version,
 });

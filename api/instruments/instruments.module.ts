@@ -1,6 +1,6 @@
 /**
  * The rigs and gauges of the bench, with their range, resolution and certificates.
- * States: none; a certificate is corrected while no submission names it, then superseded with a reason.
+ * States: in use, retired; a certificate is corrected while no submission names it, then superseded with a reason.
  * Editors write; anybody signed in reads.
  */
 import { Module } from '@nestjs/common';
@@ -9,11 +9,12 @@ import { AddInstrument } from './add-instrument.js';
 import { CorrectCalibration } from './correct-calibration.js';
 import { InstrumentsController } from './instruments.controller.js';
 import { InstrumentsReadModel } from './instruments.read-model.js';
+import { RetireInstrument } from './retire-instrument.js';
 import { InstrumentsStore } from './instruments.store.js';
 
 @Module({
   controllers: [InstrumentsController],
-  providers: [AddCalibration, AddInstrument, CorrectCalibration, InstrumentsReadModel, InstrumentsStore],
+  providers: [AddCalibration, AddInstrument, CorrectCalibration, InstrumentsReadModel, InstrumentsStore, RetireInstrument],
   exports: [InstrumentsReadModel],
 })
 export class InstrumentsModule {}

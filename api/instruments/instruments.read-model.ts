@@ -6,6 +6,7 @@ import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { CalibrationModel, InstrumentModel } from '../platform/database/generated/models.js';
 import { DIMENSION_OF_KIND } from '../contract/instrument-kinds.js';
+import { toRetired } from '../contract/retired.js';
 import type { InstrumentKind } from '../contract/instrument-kinds.js';
 
 const WITH_CALIBRATIONS = { calibrations: { orderBy: [{ validFrom: 'asc' }, { certificate: 'asc' }] } } satisfies Prisma.InstrumentInclude;
@@ -67,6 +68,7 @@ const toInstrument = (row: InstrumentRow) => ({
   capacitySi: row.capacitySi.toFixed(),
   resolution: { text: row.resolutionText, unit: row.resolutionUnit },
   resolutionSi: row.resolutionSi.toFixed(),
+  retired: toRetired(row),
   calibrations: row.calibrations.map((calibration) => ({
     certificate: calibration.certificate,
     validFrom: calibration.validFrom.toISOString().slice(0, 10),

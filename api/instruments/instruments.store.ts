@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
+import type { Retirement } from '../contract/retired.js';
 import type { InstrumentKind } from '../contract/instrument-kinds.js';
 
 interface NewInstrument {
@@ -43,6 +44,10 @@ export class InstrumentsStore {
   async addCalibration(tx: Transaction, data: NewCalibration): Promise<void> {
     await tx.calibration.create({ data });
     await tx.instrument.update({ where: { id: data.instrumentId }, data: ONE_MORE });
+  }
+
+  async retire(tx: Transaction, id: string, retired: Retirement): Promise<void> {
+    await tx.instrument.update({ where: { id }, data: { ...retired, ...ONE_MORE } });
   }
 
   async correctCalibration(tx: Transaction, id: string, { instrumentId, ...fields }: NewCalibration): Promise<void> {

@@ -39,7 +39,7 @@ export class MethodsReadModel {
   /** A method that lines are pulled by until they part, or that a reason is told of why it is not one. */
   async pullMethod(slug: string): Promise<{ readonly id: string } | { readonly code: string; readonly detail: string }> {
     const method = await this.database.client.method.findUnique({ where: { slug }, include: WITH_VERSIONS });
-    if (!method) return { code: 'unknown_method', detail: `No method is called "${slug}".` };
+    if (!method) return { code: 'unknown_method', detail: `No method is called "${slug}". Look it up: GET /v1/catalogue/methods.` };
     if (toVersions(method).some(({ limits }) => limits.timeToBreakS !== null)) return { id: method.id };
     return { code: 'breaks_nothing', detail: `No version of "${slug}" breaks a line; name a method that specimens are pulled by.` };
   }

@@ -14,6 +14,8 @@ export const headerComponents = (): Headers => ({
   Digest: text('SHA-256 of the answer before it is compressed, hex; weak (W/) where it was compressed', '"9f86d081884c7d65…"'),
   CacheControl: text('How long caches may keep it (RFC 9111)', 'public, max-age=0, must-revalidate'),
   Link: text('The items that follow, rel="next" (RFC 8288); absent at the end', '</v1/makers?cursor=spruce>; rel="next"'),
+  Deprecation: text('Since when nobody should begin to use the address, @ and seconds since 1970 (RFC 9745)', '@1796083200'),
+  Sunset: text('Until when the address answers at least (RFC 8594)', 'Fri, 01 Dec 2028 00:00:00 GMT'),
   RetryAfter: { ...count('Seconds to wait [s]') },
   RateLimitLimit: { ...count('Requests that are allowed in a minute') },
   RateLimitRemaining: { ...count('Requests that are left of them') },

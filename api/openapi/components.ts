@@ -33,6 +33,7 @@ import * as retests from '../contract/endpoints/retests.js';
 import * as reviews from '../contract/endpoints/reviews.js';
 import * as roundRobins from '../contract/endpoints/round-robins.js';
 import * as schemes from '../contract/endpoints/schemes.js';
+import * as schemas from '../contract/endpoints/schemas.js';
 import * as spools from '../contract/endpoints/spools.js';
 import * as submissions from '../contract/endpoints/submissions.js';
 import * as traces from '../contract/endpoints/traces.js';
@@ -80,6 +81,7 @@ const ROOMS: readonly object[] = [
   retests,
   reviews,
   roundRobins,
+  schemas,
   schemes,
   spools,
   submissions,

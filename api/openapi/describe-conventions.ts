@@ -1,4 +1,5 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
+import { isRetiring } from '../platform/http/retiring.js';
 import { KEPT_HOURS } from '../platform/http/idempotent-answers.store.js';
 import type { Json } from './components.js';
 import { FIELDS, PARTS, PATH_PARAMETERS } from './field-words.js';
@@ -39,6 +40,7 @@ const has = ({ parameters = [] }: Operation, place: string): boolean => paramete
 
 function describeOperation(address: string, verb: string, operation: Operation, schemas: Readonly<Record<string, Json>>): void {
   const isCached = verb === 'get' && isOpen(operation) && address.startsWith('/v1/');
+  if (isRetiring(address)) operation.deprecated = true;
   const parameters = (operation.parameters ??= []);
   describePath(parameters);
   describeBody(operation);
@@ -47,9 +49,17 @@ function describeOperation(address: string, verb: string, operation: Operation, 
   if (isCached) parameters.push(IF_NONE_MATCH);
   if (verb !== 'get') operation.security = operation.security?.map((one) => ('session' in one ? { ...one, csrf: [] } : one)) ?? [];
   answerHeaders(operation, isCached, schemas);
+  if (operation.deprecated) Object.assign(headersOf(operation), RETIRING_HEADERS);
   if (isCached)
     operation.responses['304'] = { description: 'You have it already', headers: { ETag: { $ref: '#/components/headers/Digest' } } };
   for (const status of refusalsOf(address, verb, operation, needsMatch)) operation.responses[String(status)] = refusal(status);
+}
+
+const RETIRING_HEADERS = { Deprecation: { $ref: '#/components/headers/Deprecation' }, Sunset: { $ref: '#/components/headers/Sunset' } };
+
+function headersOf({ responses }: Operation): object {
+  const answer = responses['200'];
+  return answer && 'description' in answer ? (answer.headers ??= {}) : {};
 }
 
 function describePath(parameters: NonNullable<Operation['parameters']>): void {

@@ -15,6 +15,8 @@ export const PATH_PARAMETERS: Readonly<Record<string, string>> = {
   secret: 'Secret of the invitation',
   slug: 'Slug, as it stands in public addresses',
   variant: 'Slug of the variant',
+  version: 'Version of the schema',
+  name: 'Name of the document',
 };
 
 /** One word is one thing: what a field of this name is. */

@@ -11,11 +11,9 @@ import {
 import { retestsDocumentSchema } from '../contract/documents/retests-document.js';
 import { rigsDocumentSchema } from '../contract/documents/rigs-document.js';
 import { roundRobinsDocumentSchema } from '../contract/documents/round-robins-document.js';
-import { platformProblems } from '../platform/errors/platform.errors.js';
-import { Problem } from '../platform/errors/problem.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { PublishedFiles } from './published-files.js';
-import { sendPublished } from './serve-published.js';
+import { sendAt } from './send-at.js';
 
 /** Documents of an edition's current release that are one file each, as stored. */
 @Controller('v1/editions/:edition')
@@ -31,7 +29,7 @@ export class EditionDocumentsController {
     stored: recordsDocumentSchema,
   })
   getRecords(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
+    return sendAt(this.files, request, reply);
   }
 
   @Get('pairs')
@@ -43,7 +41,7 @@ export class EditionDocumentsController {
     stored: pairsDocumentSchema,
   })
   getPairs(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
+    return sendAt(this.files, request, reply);
   }
 
   @Get('withdrawn')
@@ -55,14 +53,14 @@ export class EditionDocumentsController {
     stored: withdrawnDocumentSchema,
   })
   getWithdrawn(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
+    return sendAt(this.files, request, reply);
   }
 
   @Get('claims')
   @ApiParam({ name: 'edition', schema: { type: 'string' } })
   @Endpoint({ summary: 'What the labels say, beside what was measured.', allow: 'anyone', answer: null, stored: claimsDocumentSchema })
   getClaims(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
+    return sendAt(this.files, request, reply);
   }
 
   @Get('round-robins')
@@ -74,7 +72,7 @@ export class EditionDocumentsController {
     stored: roundRobinsDocumentSchema,
   })
   getEditionRoundRobins(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
+    return sendAt(this.files, request, reply);
   }
 
   @Get('retest-results')
@@ -86,7 +84,7 @@ export class EditionDocumentsController {
     stored: retestsDocumentSchema,
   })
   getRetestResults(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
+    return sendAt(this.files, request, reply);
   }
 
   @Get('rigs')
@@ -98,7 +96,7 @@ export class EditionDocumentsController {
     stored: rigsDocumentSchema,
   })
   getRigs(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
+    return sendAt(this.files, request, reply);
   }
 
   @Get('catalogue')
@@ -110,13 +108,6 @@ export class EditionDocumentsController {
     stored: catalogueDocumentSchema,
   })
   getCatalogue(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
-    return this.send(request, reply);
-  }
-
-  private async send(request: FastifyRequest, reply: FastifyReply): Promise<void> {
-    const [path = ''] = request.url.split('?');
-    const found = this.files.at(path);
-    if (!found) throw new Problem(platformProblems['request/not-found'], `Nothing published is called ${path}.`);
-    await sendPublished(request, reply, this.files, found);
+    return sendAt(this.files, request, reply);
   }
 }

@@ -7,13 +7,25 @@ import { ReleasesModule } from '../releases/releases.module.js';
 import { ChangesController } from './changes.controller.js';
 import { EditionDocumentsController } from './edition-documents.controller.js';
 import { PublishedFiles } from './published-files.js';
-import { PublicApiController } from './public-api.controller.js';
+import { PublishedCatalogueController } from './published-catalogue.controller.js';
+import { PublishedReleasesController } from './published-releases.controller.js';
+import { PublishedVariantsController } from './published-variants.controller.js';
 import { ResultsController } from './results.controller.js';
+import { SchemasController } from './schemas.controller.js';
 import { StandingsController } from './standings.controller.js';
 
 @Module({
   imports: [ReleasesModule],
-  controllers: [ChangesController, EditionDocumentsController, PublicApiController, ResultsController, StandingsController],
+  controllers: [
+    ChangesController,
+    EditionDocumentsController,
+    PublishedCatalogueController,
+    PublishedReleasesController,
+    PublishedVariantsController,
+    ResultsController,
+    SchemasController,
+    StandingsController,
+  ],
   providers: [PublishedFiles],
   exports: [PublishedFiles],
 })

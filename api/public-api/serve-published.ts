@@ -2,6 +2,7 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { TakeRequest } from '../platform/http/front-door.js';
 import { press } from '../platform/http/press.js';
+import { retiringHeads } from '../platform/http/retiring.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 import type { StoredBytes } from './stored-bytes.js';
@@ -40,8 +41,10 @@ export async function sendJson(request: FastifyRequest, reply: FastifyReply, val
   sendBytes(request.raw, reply.raw, stored, 'revalidate');
 }
 
-const send = (request: IncomingMessage, response: ServerResponse, { isMoved }: FoundFile, bytes: StoredBytes): void =>
+function send(request: IncomingMessage, response: ServerResponse, { isMoved }: FoundFile, bytes: StoredBytes): void {
+  for (const [name, value] of retiringHeads(request.url ?? '')) response.setHeader(name, value);
   sendBytes(request, response, bytes, isMoved ? 'revalidate' : 'immutable');
+}
 
 const isPlainRead = ({ method, url = '' }: IncomingMessage): boolean =>
   (method === 'GET' || method === 'HEAD') && url.startsWith('/v1/') && !url.includes('?');

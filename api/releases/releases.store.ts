@@ -47,13 +47,16 @@ export class ReleasesStore {
 
   /**
    * Fixes the time that a release will bear, so that whoever takes its building up again makes the very same files.
-   * A time that was fixed long ago is given anew: a release does not claim to be older than it is.
+   * A time that was fixed long ago is given anew: a release does not claim to be older than it is, nor older than the revision before it,
+   * wherever the clock has jumped.
    * @returns null when it is not being built
    */
   async fixTime(tx: Transaction, id: string, now: Date, lasts: { readonly ms: number }): Promise<Date | null> {
     const since = new Date(now.getTime() - lasts.ms);
     const [row] = await tx.$queryRaw<{ publishedAt: Date }[]>`
-      UPDATE release SET published_at = CASE WHEN published_at BETWEEN ${since} AND ${now} THEN published_at ELSE ${now} END
+      UPDATE release SET published_at = CASE WHEN published_at BETWEEN ${since} AND ${now} THEN published_at
+        ELSE greatest(${now}, (SELECT max(b.published_at) + interval '1 ms' FROM release b
+          WHERE b.edition_id = release.edition_id AND b.revision < release.revision)) END
       WHERE id = ${id}::uuid AND state = 'building' RETURNING published_at AS "publishedAt"`;
     return row?.publishedAt ?? null;
   }

@@ -30,7 +30,7 @@ export class RetestsStore {
       where: {
         editionId,
         state: 'accepted',
-        spool: { retest: null },
+        spool: { retest: null, retiredOn: null },
         revision: { gt: 0 },
         NOT: { methodVersion: { limits: { path: ['timeToBreakS'], equals: Prisma.AnyNull } } },
       },

@@ -64,7 +64,8 @@ function planFaults(
 ): InputFault[] {
   const faults: InputFault[] = [];
   const tell = (pointer: string, code: string, detail: string) => faults.push({ pointer, code, detail });
-  if (!levels.includes(level)) tell('/spool', 'spool_not_in_plan', `Found ${level}; this round robin has ${levels.join(', ')}.`);
+  if (!levels.includes(level))
+    tell('/spool', 'spool_not_in_plan', `Found ${level}; this round robin has ${levels.join(', ')}. Read the code on the spool again.`);
   if (!instrument || !RIG_KINDS.includes(instrument.kind))
     tell('/instrument', 'not_a_rig', `Found ${cell.instrument}; expected the code of a force gauge or a load frame.`);
   if (cell.readings.length !== specimens)

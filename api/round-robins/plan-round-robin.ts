@@ -35,8 +35,8 @@ export class PlanRoundRobin {
       const [known, people] = [await this.store.knownSpools(tx, levels), await this.store.testersAmong(tx, testers)];
       const faults: InputFault[] = [
         ...('code' in method ? [{ pointer: '/method', ...method }] : []),
-        ...strangers('/spools', levels, known, 'spool_unknown', 'No spool carries this code.'),
-        ...strangers('/testers', testers, people, 'not_a_tester', 'Nobody of this id is a tester.'),
+        ...strangers('/spools', levels, known, 'spool_unknown', 'No spool in use carries this code. Look it up in the list of spools.'),
+        ...strangers('/testers', testers, people, 'not_a_tester', 'Nobody of this id is a tester. Look the id up: GET /v1/testers.'),
       ];
       if (faults.length > 0 || 'code' in method) throw notValid(faults);
       await this.store.plan(tx, { ...plan, methodId: method.id, levels, testerIds: testers });

@@ -31,7 +31,7 @@ export class RoundRobinsStore {
   }
 
   async knownSpools(tx: Transaction, codes: readonly string[]): Promise<Set<string>> {
-    const rows = await tx.spool.findMany({ where: { blindCode: { in: [...codes] } }, select: { blindCode: true } });
+    const rows = await tx.spool.findMany({ where: { blindCode: { in: [...codes] }, retiredOn: null }, select: { blindCode: true } });
     return new Set(rows.map(({ blindCode }) => blindCode));
   }
 

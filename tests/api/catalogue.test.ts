@@ -187,3 +187,24 @@ test('a line is on record once in one size and colour', async () => {
   expect(moved.body.detail).toContain(OTHER_VARIANT.slug);
   expect((await editor.call('get', `/v1/catalogue/variants/${VARIANT.slug}`)).body).toEqual(body);
 });
+
+test('a name that looks like one on record is refused, whatever its script, and one in two scripts anyhow', async () => {
+  const mixed = { slug: 'mixed', name: MAKER.name.replaceAll('o', '\u043e') };
+  expect(pointersOf(await editor.call('post', '/v1/catalogue/makers').send(mixed).expect(422))).toEqual(['/name']);
+  await editor.call('post', '/v1/catalogue/makers').send({ slug: 'soap', name: 'Scope' }).expect(201);
+  const line = { ...LINE, maker: 'soap' };
+  await editor
+    .call('post', '/v1/catalogue/lines')
+    .send({ ...line, slug: 'soap', name: 'Soap' })
+    .expect(201);
+  // Cyrillic letters throughout (the first is the example of Unicode Technical Standard 39).
+  for (const [path, sent, known] of [
+    ['makers', { slug: 'other', name: '\u0455\u0441\u043e\u0440\u0435' }, 'Scope'],
+    ['lines', { ...line, slug: 'other', name: '\u0405\u043e\u0430\u0440' }, 'Soap'],
+  ] as const) {
+    const answer = await editor.call('post', `/v1/catalogue/${path}`).send(sent).expect(409);
+    expect(answer.body.errors).toEqual([
+      { pointer: '/name', code: 'duplicate', detail: expect.stringContaining(`looks like "${known}", which is on record`) },
+    ]);
+  }
+});

@@ -1,4 +1,5 @@
 import pg from 'pg';
+import { insertEdition } from '../support/insert-edition.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
@@ -20,14 +21,7 @@ const changes = async (query = ''): Promise<{ items: any[]; lastNumber: number }
 /** Closed editions without entries, past the application: nothing is measured here. */
 async function makeEditions(): Promise<void> {
   const { accountId } = await t.caller(['editor']);
-  const sql = (text: string, values: unknown[] = []) => runSql(t.databaseUrl, text, values);
-  await sql(`INSERT INTO scheme (id, slug, number, name, words, rules) VALUES (gen_random_uuid(), 'plain', 1, 'Plain', 'Words', '{}')`);
-  for (let n = 0; n < EDITIONS; n++)
-    await sql(
-      `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on)
-       SELECT gen_random_uuid(), $1, $1, id, 'published', '2026-01-01', '2026-02-01' FROM scheme WHERE slug = 'plain'`,
-      [`e-${n}`],
-    );
+  for (let n = 0; n < EDITIONS; n++) await insertEdition(t.databaseUrl, `e-${n}`, 'published');
   writerId = accountId;
 }
 

@@ -37,6 +37,7 @@ test('an instrument keeps its range as entered beside the exact value in SI', as
   // 1 kgf = 9.80665 N exactly (NIST SP 811, appendix B).
   expect(answer.body).toEqual({
     ...GAUGE,
+    retired: null,
     capacity: { text: '50', unit: 'kgf', value: '490.3325', siUnit: 'N' },
     resolution: { text: '0.01', unit: 'kgf', value: '0.0980665', siUnit: 'N' },
     calibrations: [],

@@ -59,7 +59,7 @@ test('an admin whose mail server is down hands the address over', async () => {
 
 test('a lost admin is let in from the machine of the house; anybody else is told who the admins are', async () => {
   const run = (email: string) =>
-    promisify(execFile)(process.execPath, ['--import', '@swc-node/register/esm-register', 'api/let-admin-in.ts', email], {
+    promisify(execFile)(process.execPath, ['--import', './.config/load-typescript.mjs', 'api/let-admin-in.ts', email], {
       env: { ...process.env, DATABASE_URL: t.databaseUrl, DATA_FOLDER: t.dataFolder, SMTP_URL: '' },
     });
   const { stdout } = await run(admin.email.toUpperCase());

@@ -7,6 +7,7 @@ import { unzipSync } from 'fflate';
 import { parquetReadObjects } from 'hyparquet';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { documentsFitTheirSchemas } from '../support/documents-fit-their-schemas.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { moveEdition, publish } from '../support/season.js';
@@ -217,6 +218,17 @@ test('all results of all editions are one table, as CSV and as Parquet (read by 
   );
   expect((await inject('/v1/results.parquet', { 'if-none-match': String(headers['etag']) })).statusCode).toBe(304);
 });
+
+test('an address that will go says so, until when, and what to use (RFC 9745, RFC 8594)', async () => {
+  const { headers, rawPayload } = await inject('/v1/editions/2026/standings');
+  expect(headers).toMatchObject({ deprecation: '@1796083200', sunset: 'Fri, 01 Dec 2028 00:00:00 GMT' });
+  expect(headers['link']).toBe('</v1/editions/2026>; rel="successor-version"');
+  const instead = await inject('/v1/editions/2026');
+  expect(rawPayload.equals(instead.rawPayload)).toBe(true);
+  expect(instead.headers['deprecation']).toBeUndefined();
+});
+
+documentsFitTheirSchemas(() => house);
 
 /** Decimals as a number prints them: "6600.0" and 6600 are one. */
 const numbersOf = (row: Record<string, string>) =>

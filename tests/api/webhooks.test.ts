@@ -6,6 +6,7 @@ import { waitAfter } from '../../api/webhooks/webhook-orders.js';
 import { TellWebhook } from '../../api/webhooks/tell-webhook.js';
 import { WebhookWork } from '../../api/webhooks/webhook-work.js';
 import { WebhooksModule } from '../../api/webhooks/webhooks.module.js';
+import { insertEdition } from '../support/insert-edition.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';
@@ -23,10 +24,6 @@ beforeAll(async () => {
   t = await createTestApplication({ WEBHOOKS_TO_NEAR_ADDRESSES: 'true', WEBHOOK_TIMEOUT_SECONDS: '0.3' });
   admin = await t.caller(['admin']);
   telling = t.app.select(WebhooksModule).get(TellWebhook);
-  await runSql(
-    t.databaseUrl,
-    `INSERT INTO scheme (id, slug, number, name, words, rules) VALUES (gen_random_uuid(), 'plain', 1, 'Plain', 'Words', '{}')`,
-  );
   await receiver.start();
 }, 60_000);
 beforeEach(() => {
@@ -48,12 +45,7 @@ const deliveries = async (id: string): Promise<any[]> => (await admin.call('get'
 async function turnEditions(count: number): Promise<void> {
   for (let n = 0; n < count; n++) {
     made += 1;
-    await runSql(
-      t.databaseUrl,
-      `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on)
-       SELECT gen_random_uuid(), $1, $1, id, 'planned', '2026-01-01', '2026-02-01' FROM scheme`,
-      [`w-${made}`],
-    );
+    await insertEdition(t.databaseUrl, `w-${made}`, 'planned');
     await runSql(t.databaseUrl, `UPDATE edition SET state = 'open' WHERE slug = $1`, [`w-${made}`]);
     await runSql(t.databaseUrl, `UPDATE edition SET state = 'closed' WHERE slug = $1`, [`w-${made}`]);
   }

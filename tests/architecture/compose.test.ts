@@ -115,7 +115,7 @@ test('what the image is made from is there; what runs comes from the last stage 
     'package.json package-lock.json ./',
   ]);
   expect(dockerfile).toMatch(/npm ci --omit=dev /);
-  expect(dockerfile).toMatch(/rm -rf [^&]*@swc-node/);
+  expect(dockerfile).toMatch(/rm -rf [^&]*@swc/);
   expect(last).toMatch(/\nUSER node\n$/);
 });
 

@@ -19,7 +19,7 @@ import { startTestServer } from '../support/test-server.js';
 const [seconds = 4, turns = 3] = process.argv.slice(2).map(Number);
 const CONNECTIONS = 20;
 const MANY = 500;
-const LOADER = ['--import', '@swc-node/register/esm-register'];
+const LOADER = ['--import', './.config/load-typescript.mjs'];
 const NONE = { 'x-none': '' };
 
 interface Case {

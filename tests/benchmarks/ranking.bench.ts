@@ -1,6 +1,6 @@
 /**
  * Time and memory of fitting and ranking a whole edition, against the same algorithm in numpy (ranking.py), each in a process of its own.
- * node --import @swc-node/register/esm-register tests/benchmarks/ranking.bench.ts [entries …]
+ * node --import ./.config/load-typescript.mjs tests/benchmarks/ranking.bench.ts [entries …]
  */
 import { spawnSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';

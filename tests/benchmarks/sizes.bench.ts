@@ -77,6 +77,7 @@ function asPublished(inputs: ReturnType<typeof inventInputs>, list: ReturnType<t
     digest: sha256(canonicalJson(manifest)),
     isCurrent: true,
     files,
+    digests: new Map(manifest.files.map(({ path, sha256: digest }) => [path, digest])),
     edition: read('documents/edition.json') as EditionDocument,
     categories: folder('documents/standings/') as CategoryDocument[],
     variants: folder('documents/variants/') as VariantDocument[],

@@ -19,6 +19,7 @@ import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
 import { testDesk } from '../support/walk-desk.js';
+import { integratorsRead } from './integrators-read.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First in two winters. */
@@ -47,7 +48,7 @@ beforeAll(async () => {
     IS_DEMO: 'true',
     HOUSE_NAME: 'North Quay Line Trials',
   };
-  const program = ['--import', '@swc-node/register/esm-register', 'tests/support/load-demo.ts'];
+  const program = ['--import', './.config/load-typescript.mjs', 'tests/support/load-demo.ts'];
   const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
   told = stdout.trim().split('\n');
   app = await createApp({ config: readConfig(house) });
@@ -297,4 +298,5 @@ test('no token of the loader is left', async () => {
   }
 });
 
+integratorsRead(() => url);
 testDesk(() => ({ url, dataFolder }));

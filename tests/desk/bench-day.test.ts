@@ -20,7 +20,7 @@ test('from sign-in to sign-out: control pull, ten specimens by 20 numbers and 20
   await page.getByText('R1: no evidence yet').waitFor();
   expect(await page.getByLabel('Before you pull').innerText()).toMatch(/whips when it parts.*local rules/s);
 
-  await page.getByText('All 3 codes').waitFor();
+  await page.getByText('Nothing begun yet').waitFor();
   await typeCode(page, day.bench.spool.toLowerCase());
   let numbers = 0;
   let enters = 0;
@@ -201,7 +201,7 @@ test('a figure follows the key within 100 ms, in 95 of 100 rows', async () => {
 
 test('a code that was begun today leads back to its sheet, and a sheet is taken away on a second press', async () => {
   const page = await day.arrive(day.bench.otherTester.email);
-  await page.getByText('All 3 codes').waitFor();
+  await page.getByText('Nothing begun yet').waitFor();
   await typeCode(page, day.bench.strangeSpool);
   await pull(page, FORCES.slice(0, 2));
   await isSaved(page);

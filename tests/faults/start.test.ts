@@ -11,7 +11,7 @@ import { makeDataFolder, removeDataFolder, serverProcessId, waitUntil } from './
 const SLOW_MS = 90_000;
 /** What is printed once, in a house without accounts. */
 const INVITATION = /works once:\nhttp:\/\/\S+/;
-const START = ['--import', '@swc-node/register/esm-register', 'api/start.ts'];
+const START = ['--import', './.config/load-typescript.mjs', 'api/start.ts'];
 
 interface Started {
   readonly child: ChildProcess;

@@ -31,7 +31,7 @@ test.each(['NaN', '0', '-1', 'Infinity'])(
   'no number of any example, replaced by %s, makes a NaN: it is refused or has a stated result',
   async (by) => {
     // In a process of its own: inside jest arithmetic is ten times slower.
-    const program = ['--import', '@swc-node/register/esm-register', 'tests/measurement/support/spoil-examples.ts', by];
+    const program = ['--import', './.config/load-typescript.mjs', 'tests/measurement/support/spoil-examples.ts', by];
     const { stdout } = await promisify(execFile)(process.execPath, program);
     expect(stdout).toBe('');
   },

@@ -1,5 +1,5 @@
 import { spawnSync } from 'node:child_process';
-import { copyFileSync, cpSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
+import { copyFileSync, cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, realpathSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 
@@ -55,6 +55,19 @@ function runOn(node: string, env: Record<string, string>, options: string[]): { 
   const calls = readFileSync(join(tree, 'calls'), 'utf8').split('\n').filter(Boolean);
   return { calls, exitCode: answer.status, said: answer.stdout + answer.stderr };
 }
+
+test('what only developers read is left out for the start, and nothing of it for the tests', () => {
+  const [needed, left] = [
+    ['zod/index.js', '@prisma/client/runtime/compiler.postgresql.js', 'astro/client.d.ts'],
+    ['zod/index.d.ts', 'zod/index.js.map', '@prisma/client/runtime/compiler.mysql.js', 'typescript/lib/tsc.js'],
+  ];
+  for (const path of [...needed, ...left]) write(`installed/${path}`, '');
+  const found = () => [...needed, ...left].filter((path) => existsSync(join(tree, 'node_modules', path)));
+  run({}, '--for-start');
+  expect(found()).toEqual(needed);
+  run();
+  expect(found()).toEqual([...needed, ...left]);
+});
 
 test('a fresh clone installs; the second time there is nothing to do', () => {
   expect(run()).toMatchObject({ calls: ['npm ci'], exitCode: 0 });

@@ -30,6 +30,7 @@ function published(inputs: ReleaseInputs): PublishedEdition {
     digest: sha256(canonicalJson(manifest)),
     isCurrent: true,
     files,
+    digests: new Map(all.map(({ path, content }) => [path, sha256(content)])),
     edition: read('documents/edition.json') as EditionDocument,
     categories: folder('documents/standings/') as CategoryDocument[],
     variants: folder('documents/variants/') as VariantDocument[],
@@ -51,8 +52,8 @@ test('what the program publishes stands', () => {
 });
 
 const SPOILT: [string, (edition: any) => void, RegExp][] = [
-  ['a changed file', ({ files }) => files.set('csv/results.csv', 'x'), /^digests-match 2026\/1\/csv\/results\.csv$/],
-  ['a lost file', ({ files }) => files.delete('README.md'), /^digests-match 2026\/1\/README\.md$/],
+  ['a changed file', ({ digests }) => digests.set('csv/results.csv', sha256('x')), /^digests-match 2026\/1\/csv\/results\.csv$/],
+  ['a lost file', ({ digests }) => digests.delete('README.md'), /^digests-match 2026\/1\/README\.md$/],
   ['another manifest', (edition) => (edition.manifestText += ' '), /^digests-match 2026\/1\/manifest\.json$/],
   ['a broken chain', ({ manifest }) => (manifest.previousDigest = 'f'.repeat(64)), /^digests-match 2026\/1\/manifest\.json$/],
   [

@@ -21,7 +21,7 @@ import { sealAnew } from '../support/seal-anew.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 
 const run = promisify(execFile);
-const COMMAND = ['--import', '@swc-node/register/esm-register', 'api/releases/verify/verify-any-command.ts'];
+const COMMAND = ['--import', './.config/load-typescript.mjs', 'api/releases/verify/verify-any-command.ts'];
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 
 let house: House;

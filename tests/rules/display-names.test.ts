@@ -1,3 +1,4 @@
+import { lookalikeOf } from '../../api/platform/identifiers/name-as-seen.js';
 import { acceptanceRequest } from '../../api/contract/endpoints/accounts.js';
 
 const accept = (displayName: string) =>
@@ -25,4 +26,25 @@ test.each([
   const faults = accept(typed).error?.issues ?? [];
   expect(faults.map(({ path }) => path)).toEqual([['displayName']]);
   expect(faults[0]!.message).toContain(words);
+});
+
+// Pairs of Unicode Technical Standard 39, table 1 and section 4, and of its confusables.txt.
+test.each([
+  ['Cyrillic throughout', '\u0455\u0441\u043e\u0440\u0435', 'scope'],
+  ['Greek capitals', '\u0391\u039c\u0391', 'AMA'],
+  ['fullwidth letters', '\uff21. Marsh', 'A. Marsh'],
+  ['mathematical letters', '\u{1d400}my', 'Amy'],
+  ['another case of the same script', 'a. marsh', 'A. Marsh'],
+  ['the digit 1 for l', 'Wi11ow', 'Willow'],
+])('%s: %j looks like %j', (_what, typed, known) => {
+  expect(lookalikeOf(typed, ['B. Fenwick', known])).toBe(known);
+});
+
+test.each([
+  ['Ирина', 'Irina'],
+  ['A. Marsh', 'B. Marsh'],
+  ['A. Marsh', 'A. Marsh'],
+  ['José', 'Jose'],
+])('%j is not taken for %j', (typed, known) => {
+  expect(lookalikeOf(typed, [known])).toBeUndefined();
 });

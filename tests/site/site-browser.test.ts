@@ -36,6 +36,7 @@ const TEMPLATES = [
   '/editions/2026/map/',
   '/search/?q=brine',
   '/compare/',
+  '/find/?by=breaking-stress',
   '/404.html',
 ];
 const WIDTHS = [320, 768, 1280];
@@ -206,10 +207,9 @@ test('search, from every page, finds by the beginning of a word, also misspelt, 
 
 test('variants are compared side by side, with the published chances, and the choice lives in the address', async () => {
   const page = await open('/compare/');
-  const { pairs, variants } = (await (await fetch(`${site.url}/compare.json`)).json()) as {
-    pairs: { variants: string[] };
-    variants: { slug: string }[];
-  };
+  const [{ pairs, variants }] = (await (await fetch(`${site.url}/compare.json`)).json()) as [
+    { pairs: { variants: string[] }; variants: { slug: string }[] },
+  ];
   const unplaced = variants.find(({ slug }) => !pairs.variants.includes(slug))!.slug;
   const [one, other] = pairs.variants;
   await page.locator('compare-variants select').nth(0).selectOption(one!);
@@ -272,5 +272,28 @@ test('at 320 px a table still reads as a table: its rows, heads and cells keep t
   expect((await row.boundingBox())!.height).toBeLessThan(90);
   await row.getByRole('button', { expanded: false }).click();
   expect(await row.getByRole('cell').count()).toBeGreaterThan(8);
+  await page.context().close();
+}, 60_000);
+
+/** Top of the first figure that a reader sees below the head of a page [CSS px]. */
+const FIRST_FIGURE = `Math.min(...[...document.querySelectorAll('main :is(td.num, .value, strong, dd, .lede)')]
+  .filter((one) => one.checkVisibility() && /\\d\\d|\\d\\.\\d/.test(one.textContent))
+  .map((one) => one.getBoundingClientRect().bottom + scrollY))`;
+
+test('a phone shows the first figure of each page without scrolling, below a head of a sixth of its height', async () => {
+  const page = await open('/', { viewport: { width: 360, height: 740 } });
+  for (const path of [
+    '/',
+    '/editions/2026/',
+    '/editions/2026/breaking-stress/',
+    VARIANT,
+    '/find/',
+    '/editions/2026/labels/',
+    '/records/',
+  ]) {
+    await page.goto(site.url + path);
+    expect([path, (await page.evaluate<number>(FIRST_FIGURE)) < 740]).toEqual([path, true]);
+  }
+  expect(await page.evaluate<number>('document.querySelector("body > header").getBoundingClientRect().height')).toBeLessThan(150);
   await page.context().close();
 }, 60_000);

@@ -1,5 +1,5 @@
 // Jest loads this file without its own module mapping, so it is plain JavaScript that brings the TypeScript loader along.
-import '@swc-node/register/esm-register';
+import '../../.config/load-typescript.mjs';
 
 /** Before all tests: one PostgreSQL server for the whole run. */
 export default async function globalSetup() {

@@ -31,7 +31,7 @@ function startWorker({ t }: House, address: string): ChildProcess {
     PUBLIC_URL: address,
     LOG_LEVEL: 'silent',
   };
-  return spawn(process.execPath, ['--import', '@swc-node/register/esm-register', 'api/worker.ts'], { env, stdio: 'ignore' });
+  return spawn(process.execPath, ['--import', './.config/load-typescript.mjs', 'api/worker.ts'], { env, stdio: 'ignore' });
 }
 
 const filesIn = async (folder: string): Promise<number> => {

@@ -1,5 +1,5 @@
 /**
- * `node --import @swc-node/register/esm-register tests/support/make-golden.ts <folder>`: three releases that are kept as written, a
+ * `node --import ./.config/load-typescript.mjs tests/support/make-golden.ts <folder>`: three releases that are kept as written, a
  * first, its correction, and the year after, which is divided. Made anew only for a new format, in a folder of its own.
  */
 import { join } from 'node:path';

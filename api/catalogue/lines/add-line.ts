@@ -3,7 +3,7 @@ import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { notValid } from '../../platform/http/validation.js';
-import { onRecordAlready, requireInUse, unknownReference } from '../catalogue-faults.js';
+import { onRecordAlready, requireDistinct, requireInUse, unknownReference } from '../catalogue-faults.js';
 import { toLine } from '../catalogue-rows.js';
 import type { LineRequest, LineResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';
@@ -26,7 +26,9 @@ export class AddLine {
       const maker = await this.store.lockMaker(tx, makerSlug);
       if (!maker) throw unknownReference('/maker', 'maker', makerSlug);
       requireInUse('/maker', maker);
-      if (await this.store.lockLine(tx, input.slug)) throw onRecordAlready(`A line with the slug "${input.slug}" is on record.`, '/slug');
+      if (await this.store.lockLine(tx, input.slug))
+        throw onRecordAlready(`A line with the slug "${input.slug}" is on record. Choose another slug.`, '/slug');
+      requireDistinct(input.name, await this.store.lineNames(tx));
       const line = await this.store.createLine(tx, { ...fields, makerId: maker.id });
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -7,7 +7,7 @@ import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
-import { notOnRecord } from '../catalogue-faults.js';
+import { notOnRecord, requireDistinct } from '../catalogue-faults.js';
 import { toLine } from '../catalogue-rows.js';
 import type { LineChange, LineResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';
@@ -40,6 +40,7 @@ export class ChangeLine {
       const fields = changed(before, changes);
       const faults = carriersFaults(fields.construction, fields.carriers);
       if (faults.length > 0) throw notValid(faults);
+      requireDistinct(fields.name, await this.store.lineNames(tx, slug));
       const was = changed(before, {});
       await this.superseded.keep(
         tx,

@@ -7,7 +7,7 @@ export function carriersFaults(construction: Construction, carriers: number | nu
   return [
     {
       pointer: '/carriers',
-      detail: `Found ${carriers} carriers on a ${construction} line, expected null. Correct the construction or leave carriers out.`,
+      detail: `Found ${carriers} carriers on a ${construction} line, which is not braided; expected none. Correct the construction or leave carriers out.`,
       code: 'not_braided',
     },
   ];

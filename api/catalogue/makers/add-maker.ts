@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { onRecordAlready } from '../catalogue-faults.js';
+import { onRecordAlready, requireDistinct } from '../catalogue-faults.js';
 import { toMaker } from '../catalogue-rows.js';
 import type { MakerRequest, MakerResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';
@@ -18,7 +18,9 @@ export class AddMaker {
 
   run(actor: Actor, input: MakerRequest): Promise<MakerResponse> {
     return this.database.transaction(async (tx) => {
-      if (await this.store.lockMaker(tx, input.slug)) throw onRecordAlready(`A maker with the slug "${input.slug}" is on record.`, '/slug');
+      if (await this.store.lockMaker(tx, input.slug))
+        throw onRecordAlready(`A maker with the slug "${input.slug}" is on record. Choose another slug.`, '/slug');
+      requireDistinct(input.name, await this.store.makerNames(tx));
       const maker = await this.store.createMaker(tx, input);
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -6,7 +6,7 @@ import { withFormer } from '../with-former.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
-import { notOnRecord } from '../catalogue-faults.js';
+import { notOnRecord, requireDistinct } from '../catalogue-faults.js';
 import { toMaker } from '../catalogue-rows.js';
 import type { MakerChange, MakerResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';
@@ -32,6 +32,7 @@ export class ChangeMaker {
       const before = await this.store.lockMaker(tx, slug);
       if (!before) throw notOnRecord('maker', slug);
       requireSameVersion(before.version, expectedVersion);
+      requireDistinct(name, await this.store.makerNames(tx, slug));
       const { id: objectId } = before;
       const kept = { kind: 'maker', objectId, was: { name: before.name }, reason, byId: actor.accountId };
       await this.superseded.keep(tx, kept, await this.rests.on({ maker: objectId }, tx));

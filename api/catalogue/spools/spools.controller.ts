@@ -1,4 +1,4 @@
-import { Body, Controller, Get, Header, Param, Patch, Post, Query } from '@nestjs/common';
+import { Body, Controller, Delete, Get, Header, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiQuery } from '@nestjs/swagger';
 import type { z } from 'zod';
 import { CurrentActor } from '../../platform/http/access.js';
@@ -9,10 +9,11 @@ import { AddSpool } from './add-spool.js';
 import { ChangeSpool } from './change-spool.js';
 import { normaliseBlindCode } from '../../contract/blind-code.js';
 import { spoolNotOnRecord } from '../catalogue-faults.js';
-import { pageQuery } from '../../contract/endpoints/catalogue.js';
-import type { PageQuery } from '../../contract/endpoints/catalogue.js';
+import { pageQuery, retirementRequest } from '../../contract/endpoints/catalogue.js';
+import type { PageQuery, RetirementRequest } from '../../contract/endpoints/catalogue.js';
 import { labelSheet } from './label-sheet.js';
 import { secondedRequest } from '../../contract/endpoints/proposals.js';
+import { Retire } from '../retire.js';
 import { ReidentifySpool } from './reidentify-spool.js';
 import { SpoolsReadModel } from './spools.read-model.js';
 import * as schemas from '../../contract/endpoints/spools.js';
@@ -23,6 +24,7 @@ export class SpoolsController {
     private readonly add: AddSpool,
     private readonly change: ChangeSpool,
     private readonly reidentify: ReidentifySpool,
+    private readonly retire: Retire,
     private readonly spools: SpoolsReadModel,
   ) {}
 
@@ -80,6 +82,30 @@ export class SpoolsController {
     return this.getSpool(actor, code);
   }
 
+  @Post('catalogue/spools/:code/retirement')
+  @Endpoint({
+    summary: 'Retire a spool that is used up, lost or spoilt: nobody is asked for it any more, and later bench days are not taken.',
+    allow: ['editor'],
+    status: 201,
+    answer: schemas.spoolResponse,
+    needsIfMatch: true,
+  })
+  async postSpoolRetirement(
+    @CurrentActor() actor: Actor,
+    @Param('code') code: string,
+    @IfMatch() expectedVersion: number,
+    @Body({ schema: retirementRequest }) { reason }: RetirementRequest,
+  ) {
+    await this.retire.run(actor, { kind: 'spool', slug: normaliseBlindCode(code), expectedVersion, reason });
+    return this.getSpool(actor, code);
+  }
+
+  @Delete('catalogue/spools/:code/retirement')
+  @Endpoint({ summary: 'Take a retired spool into use again.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
+  deleteSpoolRetirement(@CurrentActor() actor: Actor, @Param('code') code: string, @IfMatch() expectedVersion: number): Promise<void> {
+    return this.retire.run(actor, { kind: 'spool', slug: normaliseBlindCode(code), expectedVersion, reason: null });
+  }
+
   @Post('catalogue/spools/:code/reidentifications')
   @Endpoint({
     summary: 'Put on record, as another person proposed, that a spool is another variant than was thought.',
@@ -99,8 +125,13 @@ export class SpoolsController {
   }
 
   @Get('spools')
-  @Endpoint({ summary: 'Spools as testers see them: blind code and length.', allow: ['tester'], answer: schemas.blindSpoolsResponse })
-  getBlindSpools(@Query({ schema: pageQuery }) page: PageQuery) {
-    return this.spools.blindPage(page);
+  @Endpoint({
+    summary:
+      'Spools that you were asked for, have begun or have handed in: blind code and length. Of others the code is read on the spool.',
+    allow: ['tester'],
+    answer: schemas.blindSpoolsResponse,
+  })
+  getBlindSpools(@CurrentActor() actor: Actor, @Query({ schema: pageQuery }) page: PageQuery) {
+    return this.spools.blindPage(actor, page);
   }
 }

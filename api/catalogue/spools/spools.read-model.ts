@@ -8,6 +8,7 @@ import type { Actor } from '../../platform/http/access.js';
 import type { PageQuery } from '../../contract/endpoints/catalogue.js';
 import { after, toPage } from '../page.js';
 import { withFormer } from '../with-former.js';
+import { toRetired } from '../../contract/retired.js';
 import type { SpoolSource } from '../../contract/spool-sources.js';
 import type { SpoolResponse } from '../../contract/endpoints/spools.js';
 
@@ -40,9 +41,17 @@ export class SpoolsReadModel {
     return row && withFormer(toSpool(row, await this.namesIn([row])), await this.superseded.of([row.id]));
   }
 
-  /** Selects nothing but code and length, in the order of the codes, so that neither names nor neighbourhood tell what a spool is. */
-  async blindPage(page: PageQuery) {
-    const rows = await this.database.client.spool.findMany({ ...after('blindCode', page), select: { blindCode: true, lengthM: true } });
+  /**
+   * Selects nothing but code and length, in the order of the codes, so that neither names nor neighbourhood tell what a spool is; and of
+   * the reader's own work alone, so that a code that comes to the shelf later, as that of a re-test does, does not show.
+   */
+  async blindPage({ accountId: testerId }: Actor, page: PageQuery) {
+    const { where, ...rest } = after('blindCode', page);
+    const rows = await this.database.client.spool.findMany({
+      ...rest,
+      where: { ...where, OR: [{ assignments: { some: { testerId } } }, { submissions: { some: { testerId } } }] },
+      select: { blindCode: true, lengthM: true },
+    });
     return toPage(rows, page.limit, codeOf, ({ blindCode, lengthM }) => ({ blindCode, lengthM: lengthM?.toFixed() ?? null }));
   }
 
@@ -83,5 +92,6 @@ const toSpool = (row: SpoolRow, names: Names): SpoolResponse => ({
     by: names.get(byId) ?? byId,
     at: at.toISOString(),
   })),
+  retired: toRetired(row),
   version: row.version,
 });

@@ -22,9 +22,14 @@ export class AddVariant {
       const line = await this.store.lockLine(tx, lineSlug);
       if (!line) throw unknownReference('/line', 'line', lineSlug);
       requireInUse('/line', line, line.maker);
-      if (await this.store.lockVariant(tx, slug)) throw onRecordAlready(`A variant with the slug "${slug}" is on record.`, '/slug');
+      if (await this.store.lockVariant(tx, slug))
+        throw onRecordAlready(`A variant with the slug "${slug}" is on record. Choose another slug.`, '/slug');
       const twin = await this.store.variantOf(tx, line.id, size, colour);
-      if (twin) throw onRecordAlready(`The line "${lineSlug}" in ${size}, ${colour} is on record as "${twin.slug}".`, '/size');
+      if (twin)
+        throw onRecordAlready(
+          `The line "${lineSlug}" in ${size}, ${colour} is on record as "${twin.slug}". Use that one, or correct the size or colour.`,
+          '/size',
+        );
       const variant = await this.store.createVariant(tx, { slug, lineId: line.id, size, colour });
       await this.audit.record(tx, {
         actorId: actor.accountId,

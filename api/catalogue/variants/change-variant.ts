@@ -36,7 +36,11 @@ export class ChangeVariant {
       const size = change.size ?? row.size;
       const colour = change.colour ?? row.colour;
       const twin = await this.store.variantOf(tx, row.lineId, size, colour);
-      if (twin && twin.id !== row.id) throw onRecordAlready(`The line in ${size}, ${colour} is on record as "${twin.slug}".`, '/size');
+      if (twin && twin.id !== row.id)
+        throw onRecordAlready(
+          `The line in ${size}, ${colour} is on record as "${twin.slug}". Use that one, or correct the size or colour.`,
+          '/size',
+        );
       const before = toVariant(row);
       await this.superseded.keep(
         tx,

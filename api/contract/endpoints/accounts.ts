@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { ROLES } from '../roles.js';
-import { asDisplayName, displayNameFault } from '../display-name.js';
+import { shownName } from '../display-name.js';
 
 const role = z.enum(ROLES).describe('Role');
 const email = z
@@ -9,16 +9,7 @@ const email = z
   .transform((text) => text.toLowerCase())
   .describe('E-mail address');
 const password = z.string().min(12, 'A password has at least 12 characters').max(200).describe('Password, at least 12 characters');
-const displayName = z
-  .string()
-  .overwrite(asDisplayName)
-  .min(1)
-  .max(80)
-  .superRefine((name, context) => {
-    const message = displayNameFault(name);
-    if (message !== null) context.addIssue({ code: 'custom', message });
-  })
-  .describe('Name shown on published pages, in one script, without invisible characters');
+const displayName = shownName(80).describe('Name shown on published pages, in one script, without invisible characters');
 
 const isMailed = z.boolean().describe('Whether the mail server has taken it; if not, hand the address over');
 

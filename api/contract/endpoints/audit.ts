@@ -1,7 +1,7 @@
 import { z } from 'zod';
 
 export const auditQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(200).default(50).describe('How many at most'),
+  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('How many at most'),
   cursor: z.uuid().optional().describe('nextCursor of the page before'),
   actorId: z.uuid().optional().describe('Account of the person'),
   from: z.iso.date().optional().describe('First day, UTC'),

@@ -2,14 +2,16 @@
 import { z } from 'zod';
 import { CLAIM_BASES, CLAIMED_QUANTITIES } from '../claims.js';
 import { CONSTRUCTIONS } from '../constructions.js';
+import { shownName } from '../display-name.js';
 import { formerSchema, supersedingReason } from '../former.js';
+import { retiredSchema } from '../retired.js';
 
 const slug = z
   .string()
   .max(60)
   .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. north-bay-8')
   .describe('Readable identifier; never changes');
-const name = z.string().trim().min(1).max(120);
+const name = shownName(120);
 const version = z.int().describe('Number in the ETag');
 const nextCursor = z.string().nullable().describe('Send it as cursor to go on; null on the last page');
 const atLeastOne = [
@@ -18,7 +20,7 @@ const atLeastOne = [
 ] as const;
 
 export const pageQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(200).default(50).describe('Rows of a page'),
+  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('Rows of a page'),
   cursor: z.string().max(60).optional().describe('nextCursor of the page before'),
 });
 
@@ -38,10 +40,7 @@ export type SuccessionRequest = z.infer<typeof successionRequest>;
 export const makerRequest = z.strictObject({ slug, name: name.describe('Name of the company') });
 export const makerChange = z.strictObject({ name: name.describe('Name of the company'), reason: supersedingReason.optional() });
 const standing = {
-  retired: z
-    .strictObject({ on: z.iso.date(), reason: z.string() })
-    .nullable()
-    .describe('Since when and why nothing new is put under it; it stays readable'),
+  retired: retiredSchema,
   former: formerSchema.optional(),
   version,
 };

@@ -49,7 +49,10 @@ export const editionRequest = z
     path: ['scheme'],
   })
   .refine(rankedOnce, RANKED_TWICE)
-  .refine((edition) => edition.closesOn >= edition.opensOn, { message: 'The edition closes before it opens', path: ['closesOn'] });
+  .refine((edition) => edition.closesOn >= edition.opensOn, {
+    message: 'The edition closes before it opens; expected a day on or after opensOn',
+    path: ['closesOn'],
+  });
 
 export const editionChange = z
   .strictObject(editionFields)

@@ -2,6 +2,7 @@
 import { z } from 'zod';
 import { benchCode } from '../bench-code.js';
 import { formerSchema, supersedingReason } from '../former.js';
+import { retiredSchema } from '../retired.js';
 import { INSTRUMENT_KINDS } from '../instrument-kinds.js';
 
 const entered = (what: string) =>
@@ -76,6 +77,7 @@ export const instrumentResponse = z.strictObject({
   capacity: quantity.describe('Largest value that it measures'),
   resolution: quantity.describe('Smallest step that it shows'),
   calibrations: z.array(calibrationResponse).describe('Certificates, oldest first'),
+  retired: retiredSchema.describe('Since when and why nothing is measured with it any more; it stays readable'),
   former: formerSchema.optional(),
   version: z.int().describe('Number in the ETag'),
 });

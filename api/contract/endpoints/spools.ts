@@ -1,6 +1,7 @@
 /** Requests and answers of spools, for editors (the key) and for testers (the blind code alone). */
 import { z } from 'zod';
 import { formerSchema, supersedingReason } from '../former.js';
+import { retiredSchema } from '../retired.js';
 import { SPOOL_SOURCES } from '../spool-sources.js';
 
 const blindCode = z.string().describe('What a tester sees in place of maker and line: six characters and a check character');
@@ -44,6 +45,7 @@ export const spoolResponse = z.strictObject({
       }),
     )
     .describe('Oldest first'),
+  retired: retiredSchema.describe('Since when and why it is not pulled any more; it stays readable'),
   former: formerSchema.optional(),
   version: z.int().describe('Number in the ETag'),
 });
@@ -54,7 +56,7 @@ export const blindSpoolsResponse = z
     items: z.array(z.strictObject({ blindCode, lengthM: z.string().nullable().describe('Length on the spool [m]') })),
     nextCursor,
   })
-  .describe('Spools as testers see them');
+  .describe('Spools that the tester was asked for, has begun or has handed in');
 
 export type SpoolRequest = z.infer<typeof spoolRequest>;
 export type SpoolChange = z.infer<typeof spoolChange>;

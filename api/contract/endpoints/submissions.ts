@@ -160,7 +160,7 @@ export const submissionsQuery = z.strictObject({
   state: z.enum(SUBMISSION_STATES).optional().describe('Only these'),
   edition: z.string().max(60).optional().describe('Only of this edition'),
   inDoubt: z.literal('true').optional().describe('Only accepted ones with a held finding that nobody has answered'),
-  limit: z.coerce.number().int().min(1).max(200).default(50).describe('Most items in the answer'),
+  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('Most items in the answer'),
   cursor: z.uuid().optional().describe('nextCursor of the page before'),
 });
 export const submissionsResponse = z.strictObject({ items: z.array(submissionSummary).describe('Newest first'), nextCursor });

@@ -46,6 +46,11 @@ export function isUnreachable(error: unknown): boolean {
   return UNREACHABLE.includes(code) || UNREACHABLE.includes(originalCode) || kinds.includes(kind);
 }
 
+/** Whether the database answers and takes no changes: set to read only, on standby, or its disk is full. */
+export function isFrozen(error: unknown): boolean {
+  return ['25006', '53100'].includes(causeOf(error).originalCode ?? '');
+}
+
 /** Sentence of a rule of the record that was broken (trigger with SQLSTATE FP001, or check constraint), else null. */
 export function brokenRule(error: unknown): string | null {
   const cause = causeOf(error);

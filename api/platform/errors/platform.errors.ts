@@ -88,11 +88,16 @@ export const platformProblems = declareProblems({
   'record/rule-broken': {
     status: 409,
     title: 'A rule of the record forbids this',
-    explains: 'The database keeps the rules of the record. The detail names the rule.',
+    explains:
+      'The database keeps the rules of the record. The detail names the rule. Read what you change again and do the step that the rule asks for first; if it is not plain which, tell an admin the request id.',
   },
   'record/busy': { status: 503, title: 'The record is busy', explains: 'Several changes met. Send the request again in a moment.' },
   'access/not-signed-in': { status: 401, title: 'Sign in first', explains: 'Send a session cookie or a bearer token.' },
-  'access/forbidden': { status: 403, title: 'Not allowed for your role', explains: 'The detail names the role that may do this.' },
+  'access/forbidden': {
+    status: 403,
+    title: 'Not allowed for your role',
+    explains: 'The detail names the role that may do this. Somebody with that role does it, or an admin gives it to you.',
+  },
   'access/session-needed': {
     status: 403,
     title: 'Not for tokens',
@@ -111,6 +116,7 @@ export const platformProblems = declareProblems({
   'server/failed': {
     status: 500,
     title: 'The server failed',
-    explains: 'This is our fault. Nothing was stored. The log has the request id.',
+    explains:
+      'This is our fault. Nothing was stored. Send it again; if it fails again, tell an admin the request id, by which the log tells more.',
   },
 });

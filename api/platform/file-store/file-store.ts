@@ -17,10 +17,10 @@ export class FileStore {
   /** Writes a file through a neighbour that is renamed, so that no reader sees half of it. */
   async write(path: string, bytes: Uint8Array | string): Promise<void> {
     const target = this.place(path);
-    await mkdir(dirname(target), { recursive: true });
     // Two writers of the same file each have a neighbour of their own.
     const half = `${target}.${randomUUID()}.part`;
     try {
+      await mkdir(dirname(target), { recursive: true });
       await writeFile(half, bytes);
       await rename(half, target);
     } catch (error) {
@@ -73,6 +73,8 @@ export class FileStore {
 const WHAT_TO_DO: Readonly<Record<string, string>> = {
   ENOSPC: 'The disk is full. Make room',
   EDQUOT: 'The quota of the disk is used up. Make room',
+  // What Node says of a folder that it cannot make on a read-only disk.
+  ENOENT: 'The data folder is gone or read-only. Mount it so that it can be written',
   EROFS: 'The data folder is read-only. Mount it so that it can be written',
   EACCES: 'The data folder may not be written by this account. Give it the right',
 };

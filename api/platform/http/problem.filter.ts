@@ -3,7 +3,7 @@ import type { ArgumentsHost, ExceptionFilter } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
-import { brokenRule, isBusy, isDuplicate, isRetryable, isUnreachable, isUnstorable } from '../database/database-failure.js';
+import { brokenRule, isBusy, isDuplicate, isFrozen, isRetryable, isUnreachable, isUnstorable } from '../database/database-failure.js';
 import { platformProblems as known } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { ProblemKind } from '../errors/problem.js';
@@ -48,13 +48,28 @@ export class ProblemFilter implements ExceptionFilter {
 /** How the reader of forms says that what it was given is none; it gives no code. */
 const BROKEN_FORM = /multipart data|Multipart: /i;
 
+/** A rule of the record by its sentence; where it has a name alone, by the words of that. */
+const ruleInWords = (rule: string): string => {
+  const words = rule.replace(/^[a-z_]+: /, '').replaceAll('_', ' ');
+  return `${words.charAt(0).toUpperCase()}${words.slice(1)}.`;
+};
+
 function toProblem(error: unknown): Problem {
   if (error instanceof Problem) return error;
   if (error instanceof Error && BROKEN_FORM.test(error.message))
     return new Problem(known['request/malformed'], 'The form cannot be read to its end. Send multipart/form-data with one file, whole.');
   if (isUnreachable(error)) return new Problem(known['server/not-ready'], 'The database does not answer.', [], { 'Retry-After': '5' });
+  if (isFrozen(error))
+    return new Problem(
+      known['server/not-ready'],
+      'The database takes no changes now: it is read-only or its disk is full. Nothing was stored.',
+      [],
+      {
+        'Retry-After': '30',
+      },
+    );
   const rule = brokenRule(error);
-  if (rule !== null) return new Problem(known['record/rule-broken'], rule);
+  if (rule !== null) return new Problem(known['record/rule-broken'], ruleInWords(rule));
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);
   if (isRetryable(error) || isBusy(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
   if (isUnstorable(error)) return new Problem(known['request/not-valid'], 'A value cannot be kept on record. Nothing was stored.');

@@ -4,7 +4,7 @@ import { ROOT } from './start-options.js';
 
 /** The job queue takes up to ten seconds to finish what it is at. */
 const STOP_WITHIN_MS = 15_000;
-const LOADER = '@swc-node/register/esm-register';
+const LOADER = new URL('../../../.config/load-typescript.mjs', import.meta.url).href;
 const STOP_WITH_PARENT = new URL('./stop-with-parent.ts', import.meta.url).href;
 
 /** What a server tells its parent once its port is its own. */

@@ -12,6 +12,8 @@ export interface PublishedEdition {
   readonly isCurrent: boolean;
   /** Path → text, of every file that is there. */
   readonly files: ReadonlyMap<string, string>;
+  /** Path → SHA-256 of the bytes that are there. */
+  readonly digests: ReadonlyMap<string, string>;
   /** The tables of what is compared: a release of several divisions is looked at once for each. */
   readonly edition: EditionDocument;
   readonly categories: readonly CategoryDocument[];

@@ -4,10 +4,12 @@ import { join } from 'node:path';
 import { z } from 'zod';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
+import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
 import type { CategoryDocument, EditionDocument, EditionOfDivisions, VariantDocument } from '../../contract/documents/release-documents.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
+import type { PublishedRelease } from '../releases.read-model.js';
 import type { PublishedEdition, StandingCheck, StandingFault } from './published-edition.js';
 import { STANDING_CHECKS } from './standing-check-list.js';
 
@@ -56,16 +58,24 @@ export class RunStandingChecks {
     );
   }
 
+  /** The files that are there, by path: their texts and their digests. */
+  private async filesOf({ edition, revision, digest, manifest }: PublishedRelease) {
+    const [files, digests] = [new Map<string, string>(), new Map<string, string>()];
+    for (const { path } of manifest.files) {
+      const bytes = await this.files.read(`${releaseFolder(edition, revision, digest)}/${path}`);
+      if (!bytes) continue;
+      files.set(path, bytes.toString('utf8'));
+      digests.set(path, sha256(bytes));
+    }
+    return { files, digests };
+  }
+
   private async published(): Promise<PublishedEdition[]> {
     const found: PublishedEdition[] = [];
     for (const { edition, revision, status } of await this.releases.list()) {
       const release = await this.releases.find(edition, revision);
       if (!release) continue;
-      const files = new Map<string, string>();
-      for (const { path } of release.manifest.files) {
-        const bytes = await this.files.read(`${releaseFolder(edition, revision, release.digest)}/${path}`);
-        if (bytes) files.set(path, bytes.toString('utf8'));
-      }
+      const { files, digests } = await this.filesOf(release);
       const read = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
       const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(read);
       const variants = inFolder('documents/variants/') as VariantDocument[];
@@ -77,6 +87,7 @@ export class RunStandingChecks {
         manifestText: release.manifestBytes,
         isCurrent: status === 'published',
         files,
+        digests,
         bundle: read('bundle.json') as Bundle,
       };
       const folders =

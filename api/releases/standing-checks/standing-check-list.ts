@@ -8,9 +8,9 @@ const digestsMatch: StandingCheck = {
   explains:
     'Every file is of the digest that its manifest lists, and the manifest of the digest on record; each release names the one before.',
   run: (published) =>
-    published.flatMap(({ name, manifest, manifestText, digest, files }) => {
+    published.flatMap(({ name, manifest, manifestText, digest, digests }) => {
       const lost = manifest.files
-        .filter(({ path, sha256: listed }) => files.get(path) === undefined || sha256(files.get(path) ?? '') !== listed)
+        .filter(({ path, sha256: listed }) => digests.get(path) !== listed)
         .map(({ path }) => ({ where: `${name}/${path}`, words: 'The file is lost or changed.' }));
       const chain = manifest.previousDigest === null || published.some((other) => other.digest === manifest.previousDigest);
       return [

@@ -7,7 +7,7 @@ import type { ReadSubmission } from './examined-submission.js';
 import type { HandIn } from '../intake/intake.js';
 import { readingsDigest } from '../../readings/readings-digest.js';
 import { toSpecimensInSi } from '../../readings/readings-si.js';
-import { instrumentFaults, isFound, strangersToEdition, unknownNames } from './subject.js';
+import { instrumentFaults, isFound, retiredSpoolFaults, strangersToEdition, unknownNames } from './subject.js';
 import type { SoughtSubject } from './subject.js';
 import { computeSubmissionFigures } from '../../readings/submission-figures.js';
 
@@ -20,7 +20,12 @@ export function readSubmission(
 ): ReadSubmission | InputFault[] {
   const { content } = handIn;
   const instruments = onRecord.filter(({ code }) => content.instruments.includes(code));
-  const faults = [...unknownNames(content, sought), ...strangersToEdition(sought), ...instrumentFaults(content.instruments, instruments)];
+  const faults = [
+    ...unknownNames(content, sought),
+    ...strangersToEdition(sought),
+    ...retiredSpoolFaults(content.benchDay, sought.spool),
+    ...instrumentFaults(content, instruments),
+  ];
   if (faults.length > 0 || !isFound(sought)) return faults;
   try {
     const specimens = toSpecimensInSi(content.specimens);

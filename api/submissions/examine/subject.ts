@@ -1,5 +1,6 @@
 import type { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
 import type { EditionsReadModel } from '../../editions/editions.read-model.js';
+import { retiredFault } from '../../contract/retired.js';
 import type { InstrumentOnRecord } from '../../instruments/instruments.read-model.js';
 import type { MethodsReadModel } from '../../methods/methods.read-model.js';
 import type { InputFault } from '../../platform/errors/problem.js';
@@ -27,16 +28,25 @@ export type SoughtSubject = { readonly [K in keyof Subject]: Subject[K] | null }
 /** Names that lead nowhere; a draft may be no better than that. */
 export function unknownNames(naming: Naming, { edition, spool, method }: SoughtSubject): InputFault[] {
   const faults: InputFault[] = [];
-  if (!edition) faults.push(fault('/edition', 'unknown_edition', `No edition is called "${naming.edition}".`));
+  if (!edition)
+    faults.push(fault('/edition', 'unknown_edition', `No edition is called "${naming.edition}". Read its name again, or ask an editor.`));
   else if (edition.state !== 'open')
     faults.push(
-      fault('/edition', 'edition_not_open', `Edition ${edition.slug} is ${edition.state}; submissions are taken while it is open.`),
+      fault(
+        '/edition',
+        'edition_not_open',
+        `Edition ${edition.slug} is ${edition.state}; submissions are taken while it is open. Name an open edition, or ask an editor.`,
+      ),
     );
   if (!spool)
     faults.push(fault('/spool', 'unknown_spool', `No spool carries the code "${naming.spool}". Read the code on the spool again.`));
   if (!method)
     faults.push(
-      fault('/methodVersion', 'unknown_method_version', `There is no version ${naming.methodVersion} of a method "${naming.method}".`),
+      fault(
+        '/methodVersion',
+        'unknown_method_version',
+        `There is no version ${naming.methodVersion} of a method "${naming.method}". Read both again in the wording of the method, or ask an editor.`,
+      ),
     );
   return faults;
 }
@@ -79,16 +89,27 @@ export function subjectChanges(
   return faults;
 }
 
-/** Instruments that are not on record, or are named twice. */
-export function instrumentFaults(codes: readonly string[], instruments: readonly InstrumentOnRecord[]): InputFault[] {
-  const known = new Set(instruments.map(({ code }) => code));
+/** Instruments that are not on record, are named twice, or were out of use on the day. */
+export function instrumentFaults(
+  { instruments: codes, benchDay }: { readonly instruments: readonly string[]; readonly benchDay: string },
+  instruments: readonly InstrumentOnRecord[],
+): InputFault[] {
+  const known = new Map(instruments.map((one) => [one.code, one]));
   return codes.flatMap((code, index) => {
-    if (!known.has(code))
+    const instrument = known.get(code);
+    if (!instrument)
       return [fault(`/instruments/${index}`, 'unknown_instrument', `No instrument has the code "${code}". Ask an editor to enter it.`)];
     return codes.indexOf(code) < index
       ? [fault(`/instruments/${index}`, 'duplicate', `Instrument ${code} is named twice; name it once.`)]
-      : [];
+      : retiredFault(code, benchDay, instrument.retired, `/instruments/${index}`);
   });
+}
+
+/** A bench day after the spool was retired; the reason is the house's own. */
+export function retiredSpoolFaults(benchDay: string, spool: SoughtSubject['spool']): InputFault[] {
+  if (!spool?.retiredOn || benchDay <= spool.retiredOn) return [];
+  const words = `Spool ${spool.blindCode} is out of use since ${spool.retiredOn}; found a bench day of ${benchDay}. Read the code on the spool again, correct the day, or ask an editor.`;
+  return [fault('/spool', 'retired', words)];
 }
 
 /** Certificate of an instrument that is valid on a day; the one that began last, null when there is none. */

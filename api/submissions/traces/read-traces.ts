@@ -26,7 +26,11 @@ export async function readTraces(request: FastifyRequest): Promise<Omit<TraceFil
     for await (const piece of readText(Readable.from(chunks))) text += piece;
     const { traces, faults, furtherFaults } = readTraceFile(text);
     if (faults.length > 0) {
-      const further = { pointer: '', code: 'further_faults', detail: `${furtherFaults} further faults are not listed.` };
+      const further = {
+        pointer: '',
+        code: 'further_faults',
+        detail: `${furtherFaults} further faults are not listed. Correct those that are, and send the file again.`,
+      };
       throw notValid([...faults.map(toFault), ...(furtherFaults > 0 ? [further] : [])]);
     }
     return { bytes, traces };

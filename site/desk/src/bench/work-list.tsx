@@ -31,12 +31,7 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
   const nameOf = (slug: string) => methods.find((method) => method.slug === slug)?.name ?? slug;
   return (
     <>
-      <CodeForm
-        methods={current}
-        codes={work.answer?.spools.map(({ blindCode }) => blindCode) ?? null}
-        begun={drafts}
-        day={context.benchDay}
-      />
+      <CodeForm methods={current} begun={drafts} day={context.benchDay} />
       <Asked nameOf={nameOf} />
       <Loading of={work} />
       {drafts.length > 0 && <h3>Begun</h3>}
@@ -50,10 +45,10 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
           </li>
         ))}
       </ul>
-      {work.answer?.spools.length === 0 && <p>No spool is labelled yet. An editor adds spools under “Catalogue” and prints their codes.</p>}
+      {work.answer?.spools.length === 0 && <p>Nothing begun yet: take a spool from the shelf and read the code on it.</p>}
       {work.answer && work.answer.spools.length > 0 && (
         <details>
-          <summary>All {work.answer.spools.length} codes, and what you have handed in of each</summary>
+          <summary>Your {work.answer.spools.length} spools, and what you have handed in of each</summary>
           <ul class="rows">
             {work.answer.spools.map(({ blindCode, lengthM }) => {
               const done = work.answer?.own.filter(({ spool, state }) => spool === blindCode && state !== 'draft') ?? [];
@@ -75,12 +70,11 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
 
 interface CodeFormProps {
   readonly methods: readonly MethodResponse[];
-  readonly codes: readonly string[] | null;
   readonly begun: readonly SubmissionSummary[];
   readonly day: string;
 }
 
-function CodeForm({ methods, codes, begun, day }: CodeFormProps) {
+function CodeForm({ methods, begun, day }: CodeFormProps) {
   const [fault, setFault] = useState('');
   const form = useRef<HTMLFormElement>(null);
   const begin = () => {
@@ -89,10 +83,6 @@ function CodeForm({ methods, codes, begun, day }: CodeFormProps) {
     const code = normaliseBlindCode(textIn(entered, 'code'));
     if (!isBlindCode(code)) {
       setFault(`“${code}” is no code: seven characters whose last one checks the others. Read the label again; there is no 0, O, 1 or I.`);
-      return;
-    }
-    if (codes && !codes.includes(code)) {
-      setFault(`${code} is well-formed, but no spool of this house carries it. Ask an editor.`);
       return;
     }
     const method = textIn(entered, 'method');

@@ -5503,6 +5503,8 @@ export const SpoolScalarFieldEnum = {
   place: 'place',
   lot: 'lot',
   lengthM: 'lengthM',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -5718,6 +5720,8 @@ export const InstrumentScalarFieldEnum = {
   resolutionText: 'resolutionText',
   resolutionUnit: 'resolutionUnit',
   resolutionSi: 'resolutionSi',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 

@@ -307,6 +307,8 @@ export const SpoolScalarFieldEnum = {
   place: 'place',
   lot: 'lot',
   lengthM: 'lengthM',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 
@@ -522,6 +524,8 @@ export const InstrumentScalarFieldEnum = {
   resolutionText: 'resolutionText',
   resolutionUnit: 'resolutionUnit',
   resolutionSi: 'resolutionSi',
+  retiredOn: 'retiredOn',
+  retiredReason: 'retiredReason',
   version: 'version'
 } as const
 

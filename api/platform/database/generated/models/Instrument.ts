@@ -49,6 +49,8 @@ export type InstrumentMinAggregateOutputType = {
   resolutionText: string | null
   resolutionUnit: string | null
   resolutionSi: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -63,6 +65,8 @@ export type InstrumentMaxAggregateOutputType = {
   resolutionText: string | null
   resolutionUnit: string | null
   resolutionSi: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -77,6 +81,8 @@ export type InstrumentCountAggregateOutputType = {
   resolutionText: number
   resolutionUnit: number
   resolutionSi: number
+  retiredOn: number
+  retiredReason: number
   version: number
   _all: number
 }
@@ -105,6 +111,8 @@ export type InstrumentMinAggregateInputType = {
   resolutionText?: true
   resolutionUnit?: true
   resolutionSi?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -119,6 +127,8 @@ export type InstrumentMaxAggregateInputType = {
   resolutionText?: true
   resolutionUnit?: true
   resolutionSi?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -133,6 +143,8 @@ export type InstrumentCountAggregateInputType = {
   resolutionText?: true
   resolutionUnit?: true
   resolutionSi?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
   _all?: true
 }
@@ -234,6 +246,8 @@ export type InstrumentGroupByOutputType = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number
   _count: InstrumentCountAggregateOutputType | null
   _avg: InstrumentAvgAggregateOutputType | null
@@ -271,6 +285,8 @@ export type InstrumentWhereInput = {
   resolutionText?: Prisma.StringFilter<"Instrument"> | string
   resolutionUnit?: Prisma.StringFilter<"Instrument"> | string
   resolutionSi?: Prisma.DecimalFilter<"Instrument"> | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Instrument"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Instrument"> | string | null
   version?: Prisma.IntFilter<"Instrument"> | number
   calibrations?: Prisma.CalibrationListRelationFilter
   uses?: Prisma.SubmissionInstrumentListRelationFilter
@@ -289,6 +305,8 @@ export type InstrumentOrderByWithRelationInput = {
   resolutionText?: Prisma.SortOrder
   resolutionUnit?: Prisma.SortOrder
   resolutionSi?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   calibrations?: Prisma.CalibrationOrderByRelationAggregateInput
   uses?: Prisma.SubmissionInstrumentOrderByRelationAggregateInput
@@ -310,6 +328,8 @@ export type InstrumentWhereUniqueInput = Prisma.AtLeast<{
   resolutionText?: Prisma.StringFilter<"Instrument"> | string
   resolutionUnit?: Prisma.StringFilter<"Instrument"> | string
   resolutionSi?: Prisma.DecimalFilter<"Instrument"> | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.DateTimeNullableFilter<"Instrument"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Instrument"> | string | null
   version?: Prisma.IntFilter<"Instrument"> | number
   calibrations?: Prisma.CalibrationListRelationFilter
   uses?: Prisma.SubmissionInstrumentListRelationFilter
@@ -328,6 +348,8 @@ export type InstrumentOrderByWithAggregationInput = {
   resolutionText?: Prisma.SortOrder
   resolutionUnit?: Prisma.SortOrder
   resolutionSi?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   _count?: Prisma.InstrumentCountOrderByAggregateInput
   _avg?: Prisma.InstrumentAvgOrderByAggregateInput
@@ -350,6 +372,8 @@ export type InstrumentScalarWhereWithAggregatesInput = {
   resolutionText?: Prisma.StringWithAggregatesFilter<"Instrument"> | string
   resolutionUnit?: Prisma.StringWithAggregatesFilter<"Instrument"> | string
   resolutionSi?: Prisma.DecimalWithAggregatesFilter<"Instrument"> | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Instrument"> | Date | string | null
+  retiredReason?: Prisma.StringNullableWithAggregatesFilter<"Instrument"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"Instrument"> | number
 }
 
@@ -364,6 +388,8 @@ export type InstrumentCreateInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationCreateNestedManyWithoutInstrumentInput
   uses?: Prisma.SubmissionInstrumentCreateNestedManyWithoutInstrumentInput
@@ -382,6 +408,8 @@ export type InstrumentUncheckedCreateInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationUncheckedCreateNestedManyWithoutInstrumentInput
   uses?: Prisma.SubmissionInstrumentUncheckedCreateNestedManyWithoutInstrumentInput
@@ -400,6 +428,8 @@ export type InstrumentUpdateInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUpdateManyWithoutInstrumentNestedInput
   uses?: Prisma.SubmissionInstrumentUpdateManyWithoutInstrumentNestedInput
@@ -418,6 +448,8 @@ export type InstrumentUncheckedUpdateInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUncheckedUpdateManyWithoutInstrumentNestedInput
   uses?: Prisma.SubmissionInstrumentUncheckedUpdateManyWithoutInstrumentNestedInput
@@ -436,6 +468,8 @@ export type InstrumentCreateManyInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -450,6 +484,8 @@ export type InstrumentUpdateManyMutationInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -464,6 +500,8 @@ export type InstrumentUncheckedUpdateManyInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -483,6 +521,8 @@ export type InstrumentCountOrderByAggregateInput = {
   resolutionText?: Prisma.SortOrder
   resolutionUnit?: Prisma.SortOrder
   resolutionSi?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -503,6 +543,8 @@ export type InstrumentMaxOrderByAggregateInput = {
   resolutionText?: Prisma.SortOrder
   resolutionUnit?: Prisma.SortOrder
   resolutionSi?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -517,6 +559,8 @@ export type InstrumentMinOrderByAggregateInput = {
   resolutionText?: Prisma.SortOrder
   resolutionUnit?: Prisma.SortOrder
   resolutionSi?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -593,6 +637,8 @@ export type InstrumentCreateWithoutControlPullsInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationCreateNestedManyWithoutInstrumentInput
   uses?: Prisma.SubmissionInstrumentCreateNestedManyWithoutInstrumentInput
@@ -610,6 +656,8 @@ export type InstrumentUncheckedCreateWithoutControlPullsInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationUncheckedCreateNestedManyWithoutInstrumentInput
   uses?: Prisma.SubmissionInstrumentUncheckedCreateNestedManyWithoutInstrumentInput
@@ -643,6 +691,8 @@ export type InstrumentUpdateWithoutControlPullsInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUpdateManyWithoutInstrumentNestedInput
   uses?: Prisma.SubmissionInstrumentUpdateManyWithoutInstrumentNestedInput
@@ -660,6 +710,8 @@ export type InstrumentUncheckedUpdateWithoutControlPullsInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUncheckedUpdateManyWithoutInstrumentNestedInput
   uses?: Prisma.SubmissionInstrumentUncheckedUpdateManyWithoutInstrumentNestedInput
@@ -677,6 +729,8 @@ export type InstrumentCreateWithoutCalibrationsInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   uses?: Prisma.SubmissionInstrumentCreateNestedManyWithoutInstrumentInput
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutInstrumentInput
@@ -694,6 +748,8 @@ export type InstrumentUncheckedCreateWithoutCalibrationsInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   uses?: Prisma.SubmissionInstrumentUncheckedCreateNestedManyWithoutInstrumentInput
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutInstrumentInput
@@ -727,6 +783,8 @@ export type InstrumentUpdateWithoutCalibrationsInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   uses?: Prisma.SubmissionInstrumentUpdateManyWithoutInstrumentNestedInput
   controlPulls?: Prisma.ControlPullUpdateManyWithoutInstrumentNestedInput
@@ -744,6 +802,8 @@ export type InstrumentUncheckedUpdateWithoutCalibrationsInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   uses?: Prisma.SubmissionInstrumentUncheckedUpdateManyWithoutInstrumentNestedInput
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutInstrumentNestedInput
@@ -761,6 +821,8 @@ export type InstrumentCreateWithoutRoundRobinsInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationCreateNestedManyWithoutInstrumentInput
   uses?: Prisma.SubmissionInstrumentCreateNestedManyWithoutInstrumentInput
@@ -778,6 +840,8 @@ export type InstrumentUncheckedCreateWithoutRoundRobinsInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationUncheckedCreateNestedManyWithoutInstrumentInput
   uses?: Prisma.SubmissionInstrumentUncheckedCreateNestedManyWithoutInstrumentInput
@@ -811,6 +875,8 @@ export type InstrumentUpdateWithoutRoundRobinsInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUpdateManyWithoutInstrumentNestedInput
   uses?: Prisma.SubmissionInstrumentUpdateManyWithoutInstrumentNestedInput
@@ -828,6 +894,8 @@ export type InstrumentUncheckedUpdateWithoutRoundRobinsInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUncheckedUpdateManyWithoutInstrumentNestedInput
   uses?: Prisma.SubmissionInstrumentUncheckedUpdateManyWithoutInstrumentNestedInput
@@ -845,6 +913,8 @@ export type InstrumentCreateWithoutUsesInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationCreateNestedManyWithoutInstrumentInput
   controlPulls?: Prisma.ControlPullCreateNestedManyWithoutInstrumentInput
@@ -862,6 +932,8 @@ export type InstrumentUncheckedCreateWithoutUsesInput = {
   resolutionText: string
   resolutionUnit: string
   resolutionSi: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   calibrations?: Prisma.CalibrationUncheckedCreateNestedManyWithoutInstrumentInput
   controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutInstrumentInput
@@ -895,6 +967,8 @@ export type InstrumentUpdateWithoutUsesInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUpdateManyWithoutInstrumentNestedInput
   controlPulls?: Prisma.ControlPullUpdateManyWithoutInstrumentNestedInput
@@ -912,6 +986,8 @@ export type InstrumentUncheckedUpdateWithoutUsesInput = {
   resolutionText?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionUnit?: Prisma.StringFieldUpdateOperationsInput | string
   resolutionSi?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   calibrations?: Prisma.CalibrationUncheckedUpdateManyWithoutInstrumentNestedInput
   controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutInstrumentNestedInput
@@ -987,6 +1063,8 @@ export type InstrumentSelect<ExtArgs extends runtime.Types.Extensions.InternalAr
   resolutionText?: boolean
   resolutionUnit?: boolean
   resolutionSi?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   calibrations?: boolean | Prisma.Instrument$calibrationsArgs<ExtArgs>
   uses?: boolean | Prisma.Instrument$usesArgs<ExtArgs>
@@ -1006,6 +1084,8 @@ export type InstrumentSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Ex
   resolutionText?: boolean
   resolutionUnit?: boolean
   resolutionSi?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }, ExtArgs["result"]["instrument"]>
 
@@ -1020,6 +1100,8 @@ export type InstrumentSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Ex
   resolutionText?: boolean
   resolutionUnit?: boolean
   resolutionSi?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }, ExtArgs["result"]["instrument"]>
 
@@ -1034,10 +1116,12 @@ export type InstrumentSelectScalar = {
   resolutionText?: boolean
   resolutionUnit?: boolean
   resolutionSi?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }
 
-export type InstrumentOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "code" | "kind" | "name" | "capacityText" | "capacityUnit" | "capacitySi" | "resolutionText" | "resolutionUnit" | "resolutionSi" | "version", ExtArgs["result"]["instrument"]>
+export type InstrumentOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "code" | "kind" | "name" | "capacityText" | "capacityUnit" | "capacitySi" | "resolutionText" | "resolutionUnit" | "resolutionSi" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["instrument"]>
 export type InstrumentInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   calibrations?: boolean | Prisma.Instrument$calibrationsArgs<ExtArgs>
   uses?: boolean | Prisma.Instrument$usesArgs<ExtArgs>
@@ -1082,6 +1166,11 @@ export type $InstrumentPayload<ExtArgs extends runtime.Types.Extensions.Internal
      * In the SI unit of what it measures (N, m, kg).
      */
     resolutionSi: runtime.Decimal
+    /**
+     * From when on nothing is measured with it any more; null while it is in use.
+     */
+    retiredOn: Date | null
+    retiredReason: string | null
     version: number
   }, ExtArgs["result"]["instrument"]>
   composites: {}
@@ -1520,6 +1609,8 @@ export interface InstrumentFieldRefs {
   readonly resolutionText: Prisma.FieldRef<"Instrument", 'String'>
   readonly resolutionUnit: Prisma.FieldRef<"Instrument", 'String'>
   readonly resolutionSi: Prisma.FieldRef<"Instrument", 'Decimal'>
+  readonly retiredOn: Prisma.FieldRef<"Instrument", 'DateTime'>
+  readonly retiredReason: Prisma.FieldRef<"Instrument", 'String'>
   readonly version: Prisma.FieldRef<"Instrument", 'Int'>
 }
     

@@ -45,6 +45,8 @@ export type SpoolMinAggregateOutputType = {
   place: string | null
   lot: string | null
   lengthM: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -57,6 +59,8 @@ export type SpoolMaxAggregateOutputType = {
   place: string | null
   lot: string | null
   lengthM: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number | null
 }
 
@@ -69,6 +73,8 @@ export type SpoolCountAggregateOutputType = {
   place: number
   lot: number
   lengthM: number
+  retiredOn: number
+  retiredReason: number
   version: number
   _all: number
 }
@@ -93,6 +99,8 @@ export type SpoolMinAggregateInputType = {
   place?: true
   lot?: true
   lengthM?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -105,6 +113,8 @@ export type SpoolMaxAggregateInputType = {
   place?: true
   lot?: true
   lengthM?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
 }
 
@@ -117,6 +127,8 @@ export type SpoolCountAggregateInputType = {
   place?: true
   lot?: true
   lengthM?: true
+  retiredOn?: true
+  retiredReason?: true
   version?: true
   _all?: true
 }
@@ -216,6 +228,8 @@ export type SpoolGroupByOutputType = {
   place: string
   lot: string | null
   lengthM: runtime.Decimal | null
+  retiredOn: Date | null
+  retiredReason: string | null
   version: number
   _count: SpoolCountAggregateOutputType | null
   _avg: SpoolAvgAggregateOutputType | null
@@ -251,6 +265,8 @@ export type SpoolWhereInput = {
   place?: Prisma.StringFilter<"Spool"> | string
   lot?: Prisma.StringNullableFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Spool"> | string | null
   version?: Prisma.IntFilter<"Spool"> | number
   variant?: Prisma.XOR<Prisma.VariantScalarRelationFilter, Prisma.VariantWhereInput>
   submissions?: Prisma.SubmissionListRelationFilter
@@ -271,6 +287,8 @@ export type SpoolOrderByWithRelationInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrderInput | Prisma.SortOrder
   lengthM?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   variant?: Prisma.VariantOrderByWithRelationInput
   submissions?: Prisma.SubmissionOrderByRelationAggregateInput
@@ -294,6 +312,8 @@ export type SpoolWhereUniqueInput = Prisma.AtLeast<{
   place?: Prisma.StringFilter<"Spool"> | string
   lot?: Prisma.StringNullableFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Spool"> | string | null
   version?: Prisma.IntFilter<"Spool"> | number
   variant?: Prisma.XOR<Prisma.VariantScalarRelationFilter, Prisma.VariantWhereInput>
   submissions?: Prisma.SubmissionListRelationFilter
@@ -314,6 +334,8 @@ export type SpoolOrderByWithAggregationInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrderInput | Prisma.SortOrder
   lengthM?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
+  retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
   _count?: Prisma.SpoolCountOrderByAggregateInput
   _avg?: Prisma.SpoolAvgOrderByAggregateInput
@@ -334,6 +356,8 @@ export type SpoolScalarWhereWithAggregatesInput = {
   place?: Prisma.StringWithAggregatesFilter<"Spool"> | string
   lot?: Prisma.StringNullableWithAggregatesFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableWithAggregatesFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableWithAggregatesFilter<"Spool"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"Spool"> | number
 }
 
@@ -345,6 +369,8 @@ export type SpoolCreateInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -365,6 +391,8 @@ export type SpoolUncheckedCreateInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -383,6 +411,8 @@ export type SpoolUpdateInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -403,6 +433,8 @@ export type SpoolUncheckedUpdateInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -422,6 +454,8 @@ export type SpoolCreateManyInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -433,6 +467,8 @@ export type SpoolUpdateManyMutationInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -445,6 +481,8 @@ export type SpoolUncheckedUpdateManyInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -472,6 +510,8 @@ export type SpoolCountOrderByAggregateInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrder
   lengthM?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -489,6 +529,8 @@ export type SpoolMaxOrderByAggregateInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrder
   lengthM?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -501,6 +543,8 @@ export type SpoolMinOrderByAggregateInput = {
   place?: Prisma.SortOrder
   lot?: Prisma.SortOrder
   lengthM?: Prisma.SortOrder
+  retiredOn?: Prisma.SortOrder
+  retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
 }
 
@@ -672,6 +716,8 @@ export type SpoolCreateWithoutAssignmentsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -691,6 +737,8 @@ export type SpoolUncheckedCreateWithoutAssignmentsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -724,6 +772,8 @@ export type SpoolUpdateWithoutAssignmentsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -743,6 +793,8 @@ export type SpoolUncheckedUpdateWithoutAssignmentsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -760,6 +812,8 @@ export type SpoolCreateWithoutVariantInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
@@ -778,6 +832,8 @@ export type SpoolUncheckedCreateWithoutVariantInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -826,6 +882,8 @@ export type SpoolScalarWhereInput = {
   place?: Prisma.StringFilter<"Spool"> | string
   lot?: Prisma.StringNullableFilter<"Spool"> | string | null
   lengthM?: Prisma.DecimalNullableFilter<"Spool"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.DateTimeNullableFilter<"Spool"> | Date | string | null
+  retiredReason?: Prisma.StringNullableFilter<"Spool"> | string | null
   version?: Prisma.IntFilter<"Spool"> | number
 }
 
@@ -837,6 +895,8 @@ export type SpoolCreateWithoutKeyReadingsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -856,6 +916,8 @@ export type SpoolUncheckedCreateWithoutKeyReadingsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -889,6 +951,8 @@ export type SpoolUpdateWithoutKeyReadingsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -908,6 +972,8 @@ export type SpoolUncheckedUpdateWithoutKeyReadingsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -925,6 +991,8 @@ export type SpoolCreateWithoutReidentificationsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -944,6 +1012,8 @@ export type SpoolUncheckedCreateWithoutReidentificationsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
@@ -977,6 +1047,8 @@ export type SpoolUpdateWithoutReidentificationsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -996,6 +1068,8 @@ export type SpoolUncheckedUpdateWithoutReidentificationsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
@@ -1013,6 +1087,8 @@ export type SpoolCreateWithoutPhotosInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -1032,6 +1108,8 @@ export type SpoolUncheckedCreateWithoutPhotosInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -1065,6 +1143,8 @@ export type SpoolUpdateWithoutPhotosInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -1084,6 +1164,8 @@ export type SpoolUncheckedUpdateWithoutPhotosInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1101,6 +1183,8 @@ export type SpoolCreateWithoutRetestInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -1120,6 +1204,8 @@ export type SpoolUncheckedCreateWithoutRetestInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -1153,6 +1239,8 @@ export type SpoolUpdateWithoutRetestInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -1172,6 +1260,8 @@ export type SpoolUncheckedUpdateWithoutRetestInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1189,6 +1279,8 @@ export type SpoolCreateWithoutSubmissionsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   reidentifications?: Prisma.SpoolReidentificationCreateNestedManyWithoutSpoolInput
@@ -1208,6 +1300,8 @@ export type SpoolUncheckedCreateWithoutSubmissionsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
   retest?: Prisma.RetestUncheckedCreateNestedOneWithoutSpoolInput
@@ -1241,6 +1335,8 @@ export type SpoolUpdateWithoutSubmissionsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
@@ -1260,6 +1356,8 @@ export type SpoolUncheckedUpdateWithoutSubmissionsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
   retest?: Prisma.RetestUncheckedUpdateOneWithoutSpoolNestedInput
@@ -1277,6 +1375,8 @@ export type SpoolCreateWithoutPreviewsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   variant: Prisma.VariantCreateNestedOneWithoutSpoolsInput
   submissions?: Prisma.SubmissionCreateNestedManyWithoutSpoolInput
@@ -1296,6 +1396,8 @@ export type SpoolUncheckedCreateWithoutPreviewsInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
   submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutSpoolInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedCreateNestedManyWithoutSpoolInput
@@ -1329,6 +1431,8 @@ export type SpoolUpdateWithoutPreviewsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variant?: Prisma.VariantUpdateOneRequiredWithoutSpoolsNestedInput
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
@@ -1348,6 +1452,8 @@ export type SpoolUncheckedUpdateWithoutPreviewsInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1365,6 +1471,8 @@ export type SpoolCreateManyVariantInput = {
   place: string
   lot?: string | null
   lengthM?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
   version?: number
 }
 
@@ -1376,6 +1484,8 @@ export type SpoolUpdateWithoutVariantInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUpdateManyWithoutSpoolNestedInput
@@ -1394,6 +1504,8 @@ export type SpoolUncheckedUpdateWithoutVariantInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutSpoolNestedInput
   reidentifications?: Prisma.SpoolReidentificationUncheckedUpdateManyWithoutSpoolNestedInput
@@ -1412,6 +1524,8 @@ export type SpoolUncheckedUpdateManyWithoutVariantInput = {
   place?: Prisma.StringFieldUpdateOperationsInput | string
   lot?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   lengthM?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
@@ -1500,6 +1614,8 @@ export type SpoolSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
@@ -1521,6 +1637,8 @@ export type SpoolSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["spool"]>
@@ -1534,6 +1652,8 @@ export type SpoolSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["spool"]>
@@ -1547,10 +1667,12 @@ export type SpoolSelectScalar = {
   place?: boolean
   lot?: boolean
   lengthM?: boolean
+  retiredOn?: boolean
+  retiredReason?: boolean
   version?: boolean
 }
 
-export type SpoolOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "blindCode" | "variantId" | "source" | "obtainedOn" | "place" | "lot" | "lengthM" | "version", ExtArgs["result"]["spool"]>
+export type SpoolOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "blindCode" | "variantId" | "source" | "obtainedOn" | "place" | "lot" | "lengthM" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["spool"]>
 export type SpoolInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   variant?: boolean | Prisma.VariantDefaultArgs<ExtArgs>
   submissions?: boolean | Prisma.Spool$submissionsArgs<ExtArgs>
@@ -1602,6 +1724,11 @@ export type $SpoolPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
      * Length on the spool [m].
      */
     lengthM: runtime.Decimal | null
+    /**
+     * From when on it is not pulled any more; null while it is in use.
+     */
+    retiredOn: Date | null
+    retiredReason: string | null
     version: number
   }, ExtArgs["result"]["spool"]>
   composites: {}
@@ -2042,6 +2169,8 @@ export interface SpoolFieldRefs {
   readonly place: Prisma.FieldRef<"Spool", 'String'>
   readonly lot: Prisma.FieldRef<"Spool", 'String'>
   readonly lengthM: Prisma.FieldRef<"Spool", 'Decimal'>
+  readonly retiredOn: Prisma.FieldRef<"Spool", 'DateTime'>
+  readonly retiredReason: Prisma.FieldRef<"Spool", 'String'>
   readonly version: Prisma.FieldRef<"Spool", 'Int'>
 }
     

@@ -1,4 +1,4 @@
-/** What is done with the keyboard alone. */
+/** What a reader does from page to page: by keyboard alone, and to find a line. */
 import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -108,5 +108,36 @@ test('an address of one submission lands on its readings, open', async () => {
   expect(await details.isVisible()).toBe(false);
   await page.goto(`${page.url()}#${await details.getAttribute('id')}`);
   await details.getByRole('table').first().waitFor();
+  await page.context().close();
+}, 60_000);
+
+test('a line is found by what is fished and what matters: the list is the published order, the wish lives in the address', async () => {
+  const page = await open('/');
+  await page.getByRole('navigation', { name: 'Sections' }).getByRole('link', { name: 'Find a line' }).click();
+  await page.getByLabel('What matters').selectOption({ label: 'Breaking stress' });
+  await page.waitForURL(/by=breaking-stress/);
+  const names = () => page.locator('ol.found a').allInnerTexts();
+  await page.locator('ol.found strong', { hasText: 'MPa' }).first().waitFor();
+  const shown = await names();
+  await page.getByText('Size, diameter, force').click();
+  await page.getByLabel('Diameter from, mm').fill('0.2');
+  await page.getByLabel('Diameter to, mm').fill('0.27');
+  await page.getByLabel('Diameter to, mm').press('Enter');
+  await page.waitForURL(/diameter-to=0\.27/);
+  await page.getByRole('status').filter({ hasText: 'that fit' }).waitFor();
+  const sizes = await page.locator('ol.found .label').allInnerTexts();
+  expect(sizes.length).toBeGreaterThan(0);
+  for (const size of sizes) expect(Math.abs(Number(/([\d.]+) mm/.exec(size)![1]) - 0.235)).toBeLessThanOrEqual(0.035);
+  const narrowed = await names();
+  await page.reload();
+  await page.locator('ol.found strong', { hasText: 'MPa' }).first().waitFor();
+  expect(await names()).toEqual(narrowed);
+  expect(await page.getByLabel('Diameter from, mm').inputValue()).toBe('0.2');
+  // One press away: the published order.
+  await page.getByRole('link', { name: /all \d+ in the published order/ }).click();
+  await page.waitForURL('**/editions/2026/breaking-stress/');
+  const published = await page.locator('#standings tbody tr [role=rowheader] a, #standings tbody tr th a').allInnerTexts();
+  expect(shown.length).toBeGreaterThan(2);
+  expect(published.slice(0, shown.length).map((name) => shown.some((one) => one.startsWith(name)))).toEqual(shown.map(() => true));
   await page.context().close();
 }, 60_000);

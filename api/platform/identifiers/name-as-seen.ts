@@ -6,3 +6,9 @@ import unhomoglyph from 'unhomoglyph';
  */
 export const nameAsSeen = (displayName: string): string =>
   unhomoglyph(unhomoglyph(displayName.normalize('NFD')).toLowerCase()).normalize('NFC');
+
+/** The name among those on record that a reader would take a new one for, though it is written otherwise; undefined where there is none. */
+export function lookalikeOf(name: string, onRecord: readonly string[]): string | undefined {
+  const seen = nameAsSeen(name);
+  return onRecord.find((other) => other !== name && nameAsSeen(other) === seen);
+}

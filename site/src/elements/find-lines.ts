@@ -1,0 +1,108 @@
+import type { FindIndex, FindTable } from '../release/find-index.js';
+import { figureOf, fitsOf, leadOf, reasonsOf, type Fit, type Wish } from '../words/find-words.js';
+
+type Field = HTMLSelectElement | HTMLInputElement;
+
+/** More do not help who has to choose; the published order is one press away. */
+const MOST_SHOWN = 8;
+
+/** Lists the lines that fit what is fished, in the published order of what matters; the wish lives in the address, so that it can be sent and kept. */
+class FindLines extends HTMLElement {
+  private loaded: Promise<FindIndex[]> | undefined;
+
+  connectedCallback(): void {
+    // What was chosen before this script was there stands.
+    if (location.search === '') this.write();
+    else this.read();
+    void this.show();
+    this.addEventListener('change', () => {
+      this.write();
+      void this.show();
+    });
+    this.querySelector('form')?.addEventListener('submit', (event) => {
+      event.preventDefault();
+      this.write();
+      void this.show();
+    });
+    addEventListener('popstate', () => {
+      this.read();
+      void this.show();
+    });
+  }
+
+  private get fields(): Field[] {
+    return [...this.querySelectorAll<Field>('select, input')];
+  }
+
+  private read(): void {
+    const wished = new URLSearchParams(location.search);
+    for (const field of this.fields) {
+      const value = wished.get(field.name) ?? '';
+      if (field.type === 'checkbox') field.checked = value === 'yes';
+      else if (!(field instanceof HTMLSelectElement) || [...field.options].some((option) => option.value === value)) field.value = value;
+      // What narrows the list is in sight where the address asks for it.
+      if (value !== '') field.closest('details')?.setAttribute('open', '');
+    }
+  }
+
+  private write(): void {
+    const wished = new URLSearchParams();
+    for (const field of this.fields) {
+      const value = field.type === 'checkbox' ? (field.checked ? 'yes' : '') : field.value;
+      if (value !== '') wished.set(field.name, value);
+    }
+    history.replaceState(null, '', wished.size === 0 ? location.pathname : `?${wished.toString()}`);
+  }
+
+  private wish(): Wish {
+    const wished = new URLSearchParams(location.search);
+    const text = (name: string) => wished.get(name) ?? '';
+    const number = (name: string) => (text(name) === '' || Number.isNaN(Number(text(name))) ? null : Number(text(name)));
+    const range = (name: string) => ({ from: number(`${name}-from`), to: number(`${name}-to`) });
+    return {
+      make: text('make'),
+      pe: text('pe'),
+      diameter: range('diameter'),
+      force: range('force'),
+      isObtainable: text('obtainable') === 'yes',
+      by: text('by') || 'overall',
+    };
+  }
+
+  private async show(): Promise<void> {
+    this.loaded ??= fetch('/find.json').then((answer) => answer.json() as Promise<FindIndex[]>);
+    const divisions = await this.loaded;
+    const division = new URLSearchParams(location.search).get('division') ?? '';
+    const index = divisions.find((one) => one.division === division) ?? divisions[0];
+    const wish = this.wish();
+    const table = index?.tables.find(({ code }) => code === wish.by) ?? index?.tables[0];
+    const [status, list, more] = [this.querySelector('[role=status]'), this.querySelector('ol'), this.querySelector('.more')];
+    if (!index || !table || !status || !list || !more) return;
+    const fits = fitsOf(index, wish);
+    status.textContent = leadOf(index, table, fits);
+    list.replaceChildren(...fits.slice(0, MOST_SHOWN).map((fit) => itemOf(fit, table)));
+    const left = fits.length > MOST_SHOWN ? `${fits.length - MOST_SHOWN} more fit. ` : '';
+    more.replaceChildren(left, linkTo(`${table.name}: all ${table.placed} in the published order`, table.href));
+  }
+}
+
+function itemOf(fit: Fit, table: FindTable): HTMLLIElement {
+  const item = document.createElement('li');
+  item.value = fit.row.place;
+  const figure = document.createElement('strong');
+  figure.textContent = figureOf(fit.row, table);
+  const reasons = document.createElement('span');
+  reasons.className = 'label';
+  reasons.textContent = reasonsOf(fit, table);
+  item.append(linkTo(fit.line.name, fit.line.href), ': ', figure, reasons);
+  return item;
+}
+
+function linkTo(words: string, href: string): HTMLAnchorElement {
+  const link = document.createElement('a');
+  link.href = href;
+  link.textContent = words;
+  return link;
+}
+
+customElements.define('find-lines', FindLines);

@@ -1,0 +1,95 @@
+import type { FindIndex, FindLine, FindRow, FindTable } from '../release/find-index.js';
+
+/** What a reader fishes, and what matters to them; empty where it does not. */
+export interface Wish {
+  readonly make: string;
+  readonly pe: string;
+  readonly diameter: Range;
+  readonly force: Range;
+  readonly isObtainable: boolean;
+  /** Code of the table that decides. */
+  readonly by: string;
+}
+
+export interface Range {
+  readonly from: number | null;
+  readonly to: number | null;
+}
+
+/** A line that fits, with its row in the table that decides. */
+export interface Fit {
+  readonly line: FindLine;
+  readonly row: FindRow;
+}
+
+/** The lines that fit a wish and have a place in the table that decides, in its published order. */
+export function fitsOf({ tables, lines }: FindIndex, wish: Wish): Fit[] {
+  const at = Math.max(
+    0,
+    tables.findIndex(({ code }) => code === wish.by),
+  );
+  return lines
+    .flatMap((line) => {
+      const row = line.rows[at];
+      return row && fits(line, wish) ? [{ line, row }] : [];
+    })
+    .sort((one, other) => one.row.place - other.row.place || one.line.name.localeCompare(other.line.name, 'en', { numeric: true }));
+}
+
+const fits = (line: FindLine, { make, pe, diameter, force, isObtainable }: Wish): boolean =>
+  (make === '' || line.make === make) &&
+  (pe === '' || line.pe === pe) &&
+  isWithin(line.diameterMm, diameter) &&
+  isWithin(line.forceN, force) &&
+  (!isObtainable || line.isObtainable);
+
+function isWithin(text: string | null, { from, to }: Range): boolean {
+  if (from === null && to === null) return true;
+  return text !== null && (from === null || Number(text) >= from) && (to === null || Number(text) <= to);
+}
+
+/** What can be said of the first of those that fit beside the second, from what is published. */
+export function leadOf({ pairs }: FindIndex, table: FindTable, fits: readonly Fit[]): string {
+  const [first, second] = fits;
+  if (!first) return 'Nothing fits. Widen a range, or take a wish back.';
+  const only = `${first.line.name} is the only one of ${table.placed} that fits.`;
+  if (!second) return only;
+  const among = `${first.line.name} stands first of the ${fits.length} that fit`;
+  if (first.row.place === second.row.place) return `${among}, level with ${second.line.name}.`;
+  const percent = table.code === 'overall' ? ofPair(pairs, first, second) : ofNeighbours(first, second);
+  if (percent !== null && percent < 95)
+    return `${among}; too close to call: the chance that it is ahead of ${second.line.name} is ${percent} %.`;
+  if (percent !== null) return `${among}, ahead of ${second.line.name} with ${percent > 99 ? 'more than 99' : percent} %.`;
+  if (first.row.group === null || second.row.group === null) return `${among}; how sure that is was not stated.`;
+  return first.row.group < second.row.group
+    ? `${among}; the evidence tells it from ${second.line.name}, over the whole table at once.`
+    : `${among}; too close to call beside ${second.line.name}.`;
+}
+
+function ofPair(pairs: FindIndex['pairs'], first: Fit, second: Fit): number | null {
+  const at = ({ line }: Fit) => pairs.variants.indexOf(line.slug);
+  return pairs.aheadPercent[at(first)]?.[at(second)] ?? null;
+}
+
+function ofNeighbours({ row: { next } }: Fit, { line }: Fit): number | null {
+  return next?.slug === line.slug && next.aheadPercent !== null ? Math.round(Number(next.aheadPercent)) : null;
+}
+
+/** Why a line stands in the list: `place 3 of 41; could be first; 0.213 mm; 96.2 N`. */
+export function reasonsOf({ line, row }: Fit, table: FindTable): string {
+  return [
+    `place ${row.place} of ${table.placed}`,
+    row.couldBeFirst ? 'could be first' : null,
+    line.diameterMm && `${line.diameterMm} mm`,
+    line.forceN && `${line.forceN} N`,
+    line.isObtainable ? null : 'cannot be bought any more',
+  ]
+    .filter((part) => part !== null)
+    .join('; ');
+}
+
+/** A value with its interval in the unit of its table; of the overall order the score. */
+export function figureOf({ value, low, high }: FindRow, { unit }: FindTable): string {
+  if (unit === null) return `score ${value}`;
+  return `${value} ${unit}${low !== null && high !== null ? ` (${low} to ${high})` : ''}`;
+}

@@ -1,0 +1,26 @@
+import { mirrorByArchive, mirrorByFile } from '../support/mirror.js';
+import { runClient, runExample } from '../support/run-examples.js';
+
+/** What integrators do with a house that is loaded and listens. */
+export function integratorsRead(house: () => string): void {
+  test('a program reads every public document by the client of the house, without a cast', async () => {
+    const { read: documents, texts } = await runClient('tests/clients/read-everything.ts', house());
+    expect(documents).toHaveLength(29);
+    expect(texts.filter((length) => length === 0)).toEqual([]);
+  }, 60_000);
+
+  test('the worked examples run as they stand', async () => {
+    expect(await runExample('latest-standings.sh', house())).toMatch(/^edition,revision,[^\n]*\r?\n2026,/);
+    expect(await runExample('one-variant.ts', house())).toMatch(/ 2026 apparent-stress \d+\n/);
+    expect(await runExample('verify-a-release.sh', house())).toMatch(/\d+ figures recomputed, all equal/);
+    expect(await runExample('watch-for-errata.sh', house())).toBe('1\n');
+    expect(await runExample('data-frame.py', house())).toMatch(/^2024 [a-z-]+ [a-z0-9-]+ [\d.]+ /m);
+  }, 120_000);
+
+  test('everything is copied by three requests a release, where it took one a file', async () => {
+    const [byFile, byArchive] = [await mirrorByFile(house()), await mirrorByArchive(house())];
+    expect(byArchive.requests).toBe(1 + 3 * 4);
+    expect(byFile.requests).toBeGreaterThan(20 * byArchive.requests);
+    expect(byArchive.bytes).toBeLessThan(1.3 * byFile.bytes);
+  }, 60_000);
+}

@@ -1,0 +1,79 @@
+import { fitsOf, leadOf, reasonsOf, type Wish } from '../../site/src/words/find-words.js';
+import type { FindIndex, FindLine, FindRow } from '../../site/src/release/find-index.js';
+
+const row = (place: number, group: number, next: FindRow['next'] = null): FindRow => ({
+  place,
+  group,
+  couldBeFirst: group === 1,
+  value: '900',
+  low: '880',
+  high: '920',
+  next,
+});
+const line = (slug: string, rows: (FindRow | null)[], own: Partial<FindLine> = {}): FindLine => ({
+  slug,
+  name: slug.toUpperCase(),
+  href: `/variants/${slug}/`,
+  make: 'braided UHMWPE',
+  diameterMm: '0.20',
+  forceN: '90',
+  pe: '1.0',
+  isObtainable: true,
+  rows,
+  ...own,
+});
+const table = (code: string) => ({ code, name: code, unit: code === 'overall' ? null : 'MPa', href: `/${code}/`, placed: 4 });
+const index: FindIndex = {
+  division: '',
+  name: 'Winter',
+  tables: [table('overall'), table('stress')],
+  lines: [
+    line('a', [row(1, 1), row(1, 1, { slug: 'b', aheadPercent: '62.4' })]),
+    line('b', [row(2, 1), row(2, 1, { slug: 'c', aheadPercent: '99.9' })], { diameterMm: '0.30', isObtainable: false }),
+    line('c', [row(3, 2), row(3, 2)], { make: 'monofilament nylon', forceN: null }),
+    line('d', [null, row(3, 2)], { pe: null }),
+  ],
+  pairs: {
+    variants: ['a', 'b', 'c'],
+    aheadPercent: [
+      [50, 71, 100],
+      [29, 50, 97],
+      [0, 3, 50],
+    ],
+  },
+};
+const none = { from: null, to: null };
+const wish: Wish = { make: '', pe: '', diameter: none, force: none, isObtainable: false, by: 'stress' };
+const names = (own: Partial<Wish>) => fitsOf(index, { ...wish, ...own }).map((fit) => fit.line.slug);
+const lead = (own: Partial<Wish>) => leadOf(index, index.tables[own.by === 'overall' ? 0 : 1]!, fitsOf(index, { ...wish, ...own }));
+
+test('what fits stands in the published order of the table that matters; what was not measured fits no range', () => {
+  expect(names({})).toEqual(['a', 'b', 'c', 'd']);
+  expect(names({ by: 'overall' })).toEqual(['a', 'b', 'c']);
+  expect(names({ make: 'monofilament nylon' })).toEqual(['c']);
+  expect(names({ diameter: { from: null, to: 0.25 } })).toEqual(['a', 'c', 'd']);
+  expect(names({ force: { from: 50, to: null } })).toEqual(['a', 'b', 'd']);
+  expect(names({ isObtainable: true })).toEqual(['a', 'c', 'd']);
+  expect(names({ pe: '1.0' })).toEqual(['a', 'b', 'c']);
+});
+
+test('whether the first is ahead is told by published chances and groups alone', () => {
+  expect(lead({})).toBe('A stands first of the 4 that fit; too close to call: the chance that it is ahead of B is 62 %.');
+  expect(lead({ by: 'overall' })).toBe('A stands first of the 3 that fit; too close to call: the chance that it is ahead of B is 71 %.');
+  // Not neighbours in the table: groups tell.
+  expect(lead({ isObtainable: true })).toBe(
+    'A stands first of the 3 that fit; the evidence tells it from C, over the whole table at once.',
+  );
+  expect(leadOf(index, index.tables[1]!, fitsOf(index, wish).slice(1, 3))).toBe(
+    'B stands first of the 2 that fit, ahead of C with more than 99 %.',
+  );
+  expect(leadOf(index, index.tables[1]!, fitsOf(index, wish).slice(2))).toBe('C stands first of the 2 that fit, level with D.');
+  expect(lead({ make: 'monofilament nylon' })).toBe('C is the only one of 4 that fits.');
+  expect(lead({ make: 'wire' })).toBe('Nothing fits. Widen a range, or take a wish back.');
+});
+
+test('the reasons say place, size and what can no longer be bought', () => {
+  const [a, b] = fitsOf(index, wish);
+  expect(reasonsOf(a!, index.tables[1]!)).toBe('place 1 of 4; could be first; 0.20 mm; 90 N');
+  expect(reasonsOf(b!, index.tables[1]!)).toContain('cannot be bought any more');
+});

@@ -16,14 +16,12 @@ import { inventDemo } from '../../prisma/seed/demo.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
 import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
-import { createTestDatabase } from '../support/test-database.js';
-import type { TestDatabase } from '../support/test-database.js';
+import { createTestDatabase, type TestDatabase } from '../support/test-database.js';
 import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
 import { standingsOf } from './demo-standings.js';
 
-/** First in two winters. */
-const FALLEN = 'gannetweave-8-pe-1-5';
+const FALLEN = 'gannetweave-8-pe-1-5'; // first in two winters
 const demo = inventDemo();
 let database: TestDatabase | undefined;
 let dataFolder: string;

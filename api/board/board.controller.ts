@@ -17,7 +17,7 @@ import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { CloseEdition } from './close-edition.js';
 import { closingObstacles } from './closing-obstacles.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
-import { PlanEdition } from './plan-edition.js';
+import { PlanMoreTests } from './plan-more-tests.js';
 
 /** Of an entry that no division takes. */
 const NOTHING = { categories: [] };
@@ -26,7 +26,7 @@ const NOTHING = { categories: [] };
 export class BoardController {
   constructor(
     private readonly closing: CloseEdition,
-    private readonly planning: PlanEdition,
+    private readonly planning: PlanMoreTests,
     private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
     private readonly submissions: SubmissionsReadModel,

@@ -14,12 +14,12 @@ import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { BoardController } from './board.controller.js';
 import { CloseEdition } from './close-edition.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
-import { PlanEdition } from './plan-edition.js';
+import { PlanMoreTests } from './plan-more-tests.js';
 
 @Module({
   imports: [CatalogueModule, ControlPullsModule, EditionsModule, InstrumentsModule, RetestsModule, RoundRobinsModule, SubmissionsModule],
   controllers: [BoardController],
-  providers: [CloseEdition, EditionEvidenceReadModel, PlanEdition],
+  providers: [CloseEdition, EditionEvidenceReadModel, PlanMoreTests],
   exports: [EditionEvidenceReadModel],
 })
 export class BoardModule {}

@@ -15,6 +15,7 @@ const TRACE = ['time [s],force [N]', '0.0,0.4', '0.5,21.7', ''].join('\r\n');
 /** Examples of what is no JSON, by media type. */
 const TEXTS: Readonly<Record<string, string>> = {
   'text/csv': 'edition,category,variant,place,value,unit\r\n2026,apparent-stress,harbourline-8-pe-1-2,1,1190,MPa\r\n',
+  'image/jpeg': 'the bytes of a photograph',
   'text/html': '<!doctype html><title>Labels</title>',
   'image/svg+xml': '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>',
   'application/octet-stream': 'place,variant,score\r\n1,harbourline-8-pe-1-2,4\r\n',

@@ -19,7 +19,7 @@ import { PhotosStore } from './photos.store.js';
 import type { NewPhoto } from './photos.store.js';
 
 /** Of what a picture is. */
-export type Subject = { readonly reference: string } | { readonly code: string };
+export type PhotoSubject = { readonly reference: string } | { readonly code: string };
 
 export interface PhotoToAdd {
   readonly bytes: Buffer;
@@ -39,7 +39,7 @@ export class AddPhoto {
     private readonly clock: Clock,
   ) {}
 
-  async run(actor: Actor, subject: Subject, { bytes, shows, specimen }: PhotoToAdd): Promise<void> {
+  async run(actor: Actor, subject: PhotoSubject, { bytes, shows, specimen }: PhotoToAdd): Promise<void> {
     const picture = await cleanPicture(bytes);
     const digest = sha256(picture.bytes);
     const kept = { specimen: specimen ?? null, shows, digest, width: picture.width, height: picture.height };
@@ -60,7 +60,7 @@ export class AddPhoto {
     });
   }
 
-  private async placeOf(tx: Transaction, actor: Actor, subject: Subject): Promise<Pick<NewPhoto, 'submissionId' | 'spoolId'>> {
+  private async placeOf(tx: Transaction, actor: Actor, subject: PhotoSubject): Promise<Pick<NewPhoto, 'submissionId' | 'spoolId'>> {
     if ('code' in subject) {
       const spoolId = await this.store.lockSpool(tx, normaliseBlindCode(subject.code));
       if (spoolId === null) throw new Problem(platformProblems['request/not-found'], `No spool carries the code ${subject.code}.`);
@@ -75,7 +75,7 @@ export class AddPhoto {
   }
 }
 
-const objectOf = (subject: Subject) =>
+const objectOf = (subject: PhotoSubject) =>
   'code' in subject
     ? { objectType: 'spool', objectId: normaliseBlindCode(subject.code) }
     : { objectType: 'submission', objectId: subject.reference };

@@ -1,5 +1,5 @@
 /** Which bytes of an answer are asked for. */
-export interface Part {
+export interface ByteRange {
   readonly from: number;
   /** The last one, itself asked for. */
   readonly to: number;
@@ -11,7 +11,7 @@ export interface Part {
  * @param sizeBytes of the whole
  * @returns "whole" where there is nothing to take a part of, more than one is asked for or it cannot be understood; "none" where it lies outside
  */
-export function rangeOf(range: string, ifRange: string | undefined, etag: string, sizeBytes: number): Part | 'whole' | 'none' {
+export function rangeOf(range: string, ifRange: string | undefined, etag: string, sizeBytes: number): ByteRange | 'whole' | 'none' {
   if (ifRange !== undefined && ifRange !== etag) return 'whole';
   const found = /^bytes=(\d{0,15})-(\d{0,15})$/.exec(range.trim());
   const [, first = '', last = ''] = found ?? [];

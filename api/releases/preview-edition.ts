@@ -11,7 +11,7 @@ import { compare } from '../reckoning/documents/compare.js';
 import { editionDocument } from '../reckoning/documents/edition-document.js';
 import { contextOf } from '../reckoning/documents/release-context.js';
 import { GatherRelease } from './gather-release.js';
-import { PreviewsStore } from './previews.store.js';
+import { EditionPreviewsStore } from './edition-previews.store.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 
 /** Shows the standings as they would be published now, with what has changed since the last look and since the release, and keeps this look. */
@@ -20,7 +20,7 @@ export class PreviewEdition {
   constructor(
     private readonly gather: GatherRelease,
     private readonly releases: ReleasesReadModel,
-    private readonly store: PreviewsStore,
+    private readonly store: EditionPreviewsStore,
     private readonly database: Database,
     private readonly clock: Clock,
   ) {}

@@ -17,7 +17,7 @@ import { ChangesReadModel } from './changes.read-model.js';
 import { GatherRelease } from './gather-release.js';
 import { PreviewEdition } from './preview-edition.js';
 import { PreviewsController } from './previews.controller.js';
-import { PreviewsStore } from './previews.store.js';
+import { EditionPreviewsStore } from './edition-previews.store.js';
 import { PublishRelease } from './publish-release.js';
 import { PublishedReleases } from './published-releases.read-model.js';
 import { RebuildFiles } from './rebuild-files.js';
@@ -42,7 +42,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     CopyOut,
     GatherRelease,
     PreviewEdition,
-    PreviewsStore,
+    EditionPreviewsStore,
     PublishRelease,
     PublishedReleases,
     RebuildFiles,

@@ -24,7 +24,7 @@ import { GatherBeside } from './examine/gather-beside.js';
 import { FindSubjects } from './examine/find-subjects.js';
 import { HandInRevision } from './hand-in/hand-in-revision.js';
 import { HandInSubmissions } from './hand-in/hand-in-submissions.js';
-import { PreviewsStore } from './hand-in/previews.store.js';
+import { SpoolPreviewsStore } from './hand-in/spool-previews.store.js';
 import { PreviewSubmissions } from './hand-in/preview-submissions.js';
 import { RequireFirst } from './hand-in/require-first.js';
 import { RequireRigsAsSeen } from './hand-in/require-rigs-as-seen.js';
@@ -63,7 +63,7 @@ import { TracesStore } from './traces/traces.store.js';
     RequireRigsAsSeen,
     TakeBackSubmission,
     PreviewSubmissions,
-    PreviewsStore,
+    SpoolPreviewsStore,
     CompleteDraft,
     SaveDraft,
     DeleteDraft,

@@ -8,6 +8,8 @@ import ts from 'typescript';
 import { modelsReadThrough, relationsOf } from './reads-across.js';
 
 export interface Structure {
+  /** Types and classes that two files export under one name, "name: files". */
+  readonly equalNames: readonly string[];
   /** Pairs of folders of api/ that import each other, "a ↔ b". */
   readonly mutualFolders: readonly string[];
   /** Imports from one feature into another that go neither to a read model nor to a module, "from → to". */
@@ -143,6 +145,19 @@ function unusedFormulas(root: string, sources: readonly Source[]): string[] {
   return [...byPath.keys()].filter((path) => path.startsWith('api/measurement/') && !reached.has(path));
 }
 
+const isType = (node: ts.Statement): node is ts.InterfaceDeclaration | ts.TypeAliasDeclaration | ts.ClassDeclaration =>
+  ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node) || ts.isClassDeclaration(node);
+
+function equalNames(sources: readonly Source[]): string[] {
+  const files = new Map<string, string[]>();
+  for (const { path, tree } of sources)
+    for (const node of tree.statements) {
+      const isExported = isType(node) && node.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword);
+      if (isExported && node.name) files.set(node.name.text, [...(files.get(node.name.text) ?? []), path]);
+    }
+  return [...files].filter(([, paths]) => paths.length > 1).map(([name, paths]) => `${name}: ${paths.join(', ')}`);
+}
+
 /** Measures the checkout at `root`. */
 export function measureStructure(root = '.'): Structure {
   const sources = sourcesBelow(root);
@@ -155,6 +170,7 @@ export function measureStructure(root = '.'): Structure {
   for (const source of sources)
     for (const table of tablesWritten(source, tables)) writers.set(table, [...(writers.get(table) ?? []), source.path]);
   return {
+    equalNames: equalNames(sources),
     mutualFolders: mutual(edges),
     pastReadModels: edges
       .filter(([from, to]) => ![from, to].some((path) => SHARED_ROOMS.includes(roomOf(path))) && !/\.(read-model|module)\.ts$/.test(to))
@@ -166,12 +182,22 @@ export function measureStructure(root = '.'): Structure {
   };
 }
 
-function print({ mutualFolders, pastReadModels, longFiles, unusedFormulas, readsAcross: across, writers }: Structure): void {
+function print({
+  equalNames: equal,
+  mutualFolders,
+  pastReadModels,
+  longFiles,
+  unusedFormulas,
+  readsAcross: across,
+  writers,
+}: Structure): void {
   const several = [...writers].filter(([, files]) => files.length > 1);
   const lines = [
     `folders that import each other: ${mutualFolders.length}`,
     ...mutualFolders.map((pair) => `  ${pair}`),
     `imports between features past read models: ${pastReadModels.length}, to ${new Set(pastReadModels.map((one) => one.split(' → ')[1])).size} files`,
+    `types of one name: ${equal.length}`,
+    ...equal.map((one) => `  ${one}`),
     `files of more than ${LONG} lines: ${longFiles.length}`,
     ...longFiles.map((path) => `  ${path}`),
     `files of measurement/ that no program uses: ${unusedFormulas.length}`,

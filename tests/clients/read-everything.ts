@@ -38,14 +38,17 @@ const file = await api.GET('/v1/releases/{edition}/{revision}/{path}', {
 const readme: string = file.data ?? '';
 
 const document = got('edition', await api.GET('/v1/editions/{edition}', inEdition));
-if (!('overall' in document)) throw new Error('The edition has divisions; this one was to have none.');
-const standings = got('overall', await api.GET('/v1/editions/{edition}/standings', inEdition));
-const [category] = document.scheme.categories;
+if (!('divisions' in document)) throw new Error('The edition has one division; this one was to have several.');
+const [{ slug: division } = { slug: '' }] = document.divisions;
+const inDivision = { params: { path: { edition, division } } };
+const divided = got('division', await api.GET('/v1/editions/{edition}/divisions/{division}', inDivision));
+const standings = got('overall', await api.GET('/v1/editions/{edition}/divisions/{division}/standings', inDivision));
+const [category] = divided.scheme.categories;
 if (!category) throw new Error('The scheme has no category.');
-const inCategory = { params: { path: { edition, category: category.code } } };
-const table = got('category', await api.GET('/v1/editions/{edition}/standings/{category}', inCategory));
-const records = got('records', await api.GET('/v1/editions/{edition}/records', inEdition));
-const pairs = got('pairs', await api.GET('/v1/editions/{edition}/pairs', inEdition));
+const inCategory = { params: { path: { edition, division, category: category.code } } };
+const table = got('category', await api.GET('/v1/editions/{edition}/divisions/{division}/standings/{category}', inCategory));
+const records = got('records', await api.GET('/v1/editions/{edition}/divisions/{division}/records', inDivision));
+const pairs = got('pairs', await api.GET('/v1/editions/{edition}/divisions/{division}/pairs', inDivision));
 const withdrawn = got('withdrawn', await api.GET('/v1/editions/{edition}/withdrawn', inEdition));
 const claims = got('claims', await api.GET('/v1/editions/{edition}/claims', inEdition));
 const roundRobins = got('round robins', await api.GET('/v1/editions/{edition}/round-robins', inEdition));
@@ -53,7 +56,7 @@ const retests = got('retests', await api.GET('/v1/editions/{edition}/retest-resu
 const rigs = got('rigs', await api.GET('/v1/editions/{edition}/rigs', inEdition));
 const catalogue = got('catalogue', await api.GET('/v1/editions/{edition}/catalogue', inEdition));
 
-const [first] = document.overall;
+const [first] = divided.overall;
 if (!first) throw new Error('Nobody has a place.');
 const variant = first.variant.slug;
 const inVariant = { params: { path: { edition, variant } } };
@@ -81,7 +84,7 @@ const texts: readonly string[] = [
   manifest.files.map(({ sha256 }) => sha256).join(),
   signature.publicKey,
   readme,
-  'overall' in standings ? standings.overall.map(({ score }) => score).join() : '',
+  standings.overall.map(({ score }) => score).join(),
   table.rows.map(({ figure }) => `${figure.value} ${figure.unit} ${figure.low ?? ''}`).join(),
   rigs.instruments.flatMap(({ charts }) => charts.flatMap(({ points }) => points.map(({ benchDay }) => benchDay))).join(),
   page.submissions.flatMap(({ specimens: pulled }) => pulled.flatMap(({ readings }) => readings.map(({ role }) => role))).join(),

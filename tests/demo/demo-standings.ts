@@ -23,10 +23,13 @@ import type { Demo } from '../../prisma/seed/demo.js';
 import { demoClaims } from '../../prisma/seed/house/claims.js';
 import { demoControlLines } from '../../prisma/seed/house/control-lines.js';
 import { demoInstruments } from '../../prisma/seed/house/instruments.js';
-import { demoScheme } from '../../prisma/seed/house/scheme.js';
+import { demoDivisions, demoScheme, demoStrandScheme } from '../../prisma/seed/house/scheme.js';
 import { demoMethods } from '../../prisma/seed/methods/demo-methods.js';
+import { takes } from '../../api/contract/division.js';
+import type { PlannedDivision } from '../../api/contract/endpoints/editions.js';
 import { methodVersionRequest } from '../../api/contract/endpoints/methods.js';
 import type { DemoVariant } from '../../prisma/seed/house/variants.js';
+import { MAKES } from '../../prisma/seed/model/makes.js';
 import type { DemoHandIn } from '../../prisma/seed/season/hand-in.js';
 import type { SeasonPlan } from '../../prisma/seed/season/season-plan.js';
 import { ROUND_ROBIN } from '../../prisma/seed/season/story.js';
@@ -141,11 +144,17 @@ function rigOn({ instruments, benchDay }: DemoContent) {
   return { rig, calibration: { certificate: valid.certificate, relative }, resolution: null };
 }
 
-/** Standings of a season, exclusions observed. */
-export function standingsOf(demo: Demo, plan: SeasonPlan, spoolsAs?: Readonly<Record<string, string>>): Standings {
+/** Standings of a season by division, exclusions observed. */
+export function standingsOf(demo: Demo, plan: SeasonPlan, spoolsAs?: Readonly<Record<string, string>>): ReadonlyMap<string, Standings> {
   const results = resultsOf(demo, plan, spoolsAs);
-  const { categories } = demoScheme.rules;
-  const entries = plan.entries.map(({ slug }) => {
+  return new Map(demoDivisions.map((division) => [division.slug, standingsIn(division, plan, results)]));
+}
+
+function standingsIn({ takes: rule, scheme }: PlannedDivision, plan: SeasonPlan, results: ReturnType<typeof resultsOf>): Standings {
+  const { rules } = [demoScheme, demoStrandScheme].find(({ slug }) => slug === scheme.slug)!;
+  const { categories } = rules;
+  const own = plan.entries.filter(({ line }) => takes(rule, MAKES[line.make]));
+  const entries = own.map(({ slug }) => {
     const exclusion = plan.exclusions.find(({ variant }) => variant === slug);
     const values = categories.map((category) => {
       const { code, places } = category;
@@ -154,5 +163,5 @@ export function standingsOf(demo: Demo, plan: SeasonPlan, spoolsAs?: Readonly<Re
     });
     return { id: slug, exclusion: exclusion ? { effect: exclusion.effect } : null, values: Object.fromEntries(values) };
   });
-  return computeStandings({ ...demoScheme.rules, entries });
+  return computeStandings({ ...rules, entries });
 }

@@ -37,8 +37,8 @@ test('before it ends it is not ready, still answers from the database, and close
   const url = `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`;
   expect((await fetch(`${url}/health/ready`)).status).toBe(200);
   const closing = app.close();
-  await new Promise((resume) => setTimeout(resume, 300));
-  const ready = await fetch(`${url}/health/ready`);
+  let ready = await fetch(`${url}/health/ready`);
+  while (ready.status === 200) ready = await fetch(`${url}/health/ready`);
   expect([ready.status, ready.headers.get('connection')]).toEqual([503, 'close']);
   const asked = await fetch(`${url}/v1/sessions`, {
     method: 'POST',

@@ -1,6 +1,6 @@
 import { readFileSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { REFERENCES } from '../../api/measurement/references.js';
+import { REFERENCES } from './support/references.js';
 
 const ROOT = fileURLToPath(new URL('../../api/measurement/', import.meta.url));
 const files = readdirSync(ROOT, { recursive: true, encoding: 'utf8' }).filter((file) => file.endsWith('.ts'));

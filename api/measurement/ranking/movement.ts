@@ -4,7 +4,7 @@ export interface PlaceOfEntry {
   readonly place: number | null;
 }
 
-export interface Movement {
+export interface PlaceMovement {
   readonly kind: 'moved' | 'unchanged' | 'new' | 'returned';
   /** places gained, negative when lost; null without a place in both */
   readonly places: number | null;
@@ -23,12 +23,15 @@ export interface Movement {
  * @see COMMON-PRACTICE
  * @example movement([{ id: 'a', place: 1 }], [[{ id: 'a', place: 3 }]]).get('a') // { kind: 'moved', places: 2, runAtTop: 1 }
  */
-export function movement(current: readonly PlaceOfEntry[], previousEditions: readonly (readonly PlaceOfEntry[])[]): Map<string, Movement> {
+export function movement(
+  current: readonly PlaceOfEntry[],
+  previousEditions: readonly (readonly PlaceOfEntry[])[],
+): Map<string, PlaceMovement> {
   const earlier = previousEditions.map((edition) => new Map(edition.map(({ id, place }) => [id, place])));
   return new Map(current.map(({ id, place }) => [id, { ...against(id, place, earlier), runAtTop: runAtTop(id, place, earlier) }]));
 }
 
-function against(id: string, place: number | null, earlier: readonly Map<string, number | null>[]): Omit<Movement, 'runAtTop'> {
+function against(id: string, place: number | null, earlier: readonly Map<string, number | null>[]): Omit<PlaceMovement, 'runAtTop'> {
   const before = earlier[0]?.get(id) ?? null;
   if (before === null) return { kind: earlier.some((edition) => (edition.get(id) ?? null) !== null) ? 'returned' : 'new', places: null };
   if (place === null) return { kind: 'unchanged', places: null };

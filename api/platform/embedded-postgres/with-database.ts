@@ -5,7 +5,7 @@ import { startEmbeddedPostgres } from './start-embedded-postgres.js';
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
 
 /** Where a command finds what the program keeps. */
-export interface Place {
+export interface DatabasePlace {
   /** Address for the owner of the record. */
   readonly databaseUrl: string;
   /** Address for the program; the same where it has no role of its own. */
@@ -14,7 +14,7 @@ export interface Place {
 }
 
 /** Runs a command on the database that DATABASE_URL names, else on the embedded server of DATA_FOLDER, which it starts or joins. */
-export async function withDatabase<Answer>(env: NodeJS.ProcessEnv, work: (place: Place) => Promise<Answer>): Promise<Answer> {
+export async function withDatabase<Answer>(env: NodeJS.ProcessEnv, work: (place: DatabasePlace) => Promise<Answer>): Promise<Answer> {
   const dataFolder = env['DATA_FOLDER'] || join(ROOT, '.data');
   const given = env['DATABASE_URL'];
   if (given) return work({ databaseUrl: env['DATABASE_OWNER_URL'] || given, programUrl: given, dataFolder });

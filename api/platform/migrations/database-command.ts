@@ -4,12 +4,16 @@
  */
 import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import type { Place } from '../embedded-postgres/with-database.js';
+import type { DatabasePlace } from '../embedded-postgres/with-database.js';
 import { withDatabase } from '../embedded-postgres/with-database.js';
 import { letProgramIn } from './grant-program.js';
 import { applyMigrations, MIGRATIONS_FOLDER, pendingMigrations } from './apply-migrations.js';
 
-async function runCommand(command: string | undefined, name: string | undefined, { databaseUrl, programUrl }: Place): Promise<number> {
+async function runCommand(
+  command: string | undefined,
+  name: string | undefined,
+  { databaseUrl, programUrl }: DatabasePlace,
+): Promise<number> {
   switch (command) {
     case 'migrate': {
       const applied = await applyMigrations(databaseUrl);

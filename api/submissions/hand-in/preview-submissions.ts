@@ -12,7 +12,7 @@ import { FaultTally, refusal } from '../intake/intake-tally.js';
 import type { Intake } from '../intake/intake.js';
 import type { HandIn } from '../intake/intake.js';
 import { figuresForTester, toTesterFinding } from '../views/submission-view.js';
-import { PreviewsStore } from './previews.store.js';
+import { SpoolPreviewsStore } from './spool-previews.store.js';
 import type { PreviewResponse } from '../../contract/endpoints/submissions.js';
 
 /** Submissions of one spool by one method that one preview takes: who has more is looking for something else than their own slips. */
@@ -23,7 +23,7 @@ export const MOST_OF_ONE_SPOOL = 5;
 export class PreviewSubmissions {
   constructor(
     private readonly examine: ExamineSubmissions,
-    private readonly store: PreviewsStore,
+    private readonly store: SpoolPreviewsStore,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,

@@ -1,3 +1,4 @@
+import type { PlannedDivision } from '../../../api/contract/endpoints/editions.js';
 import type { SchemeRequest } from '../../../api/contract/endpoints/schemes.js';
 
 const shared = { direction: 'more', weight: '1', minimum: { specimens: 5, testers: 1, rigs: 1 } } as const;
@@ -68,3 +69,27 @@ export const demoScheme: SchemeRequest = {
     ],
   },
 };
+
+/** The same without the knot that holds a leader to a braid: nobody ties a single strand so. */
+export const demoStrandScheme: SchemeRequest = {
+  ...demoScheme,
+  slug: 'four-places',
+  name: 'Four places',
+  words:
+    'Each variant gets a place in each of four categories: apparent breaking stress, abrasion retention, knot retention with the Palomar knot, and strength honesty. The FG knot, which holds a leader to a braid, is pulled and not ranked. The four places are added and the lowest sum comes first. Equal sums share a place. Category places are counted with every variant that was tested, excluded ones too. A result counts from five valid specimens on. A variant without a result that counts in one category is listed in the others but not placed overall.',
+  rules: { ...demoScheme.rules, categories: demoScheme.rules.categories.filter(({ code }) => code !== 'fg-retention') },
+};
+
+const division = (slug: string, name: string, material: string, { slug: scheme, number }: SchemeRequest): PlannedDivision => ({
+  slug,
+  name,
+  takes: { materials: [material], constructions: [] },
+  scheme: { slug: scheme, number },
+});
+
+/** Braid, nylon and fluorocarbon are bought for different ends; each is compared with its own kind. */
+export const demoDivisions: readonly PlannedDivision[] = [
+  division('braided', 'Braided', 'UHMWPE', demoScheme),
+  division('nylon', 'Nylon', 'nylon', demoStrandScheme),
+  division('fluorocarbon', 'Fluorocarbon', 'fluorocarbon', demoStrandScheme),
+];

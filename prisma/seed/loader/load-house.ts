@@ -1,5 +1,5 @@
 import type { Demo } from '../demo.js';
-import { demoScheme } from '../house/scheme.js';
+import { demoScheme, demoStrandScheme } from '../house/scheme.js';
 import { daysAfter } from '../season/seasons.js';
 import { enterMakers, enterVariants } from './fill-catalogue.js';
 import { Certificates, enterInstruments, enterMethods } from './fit-out-bench.js';
@@ -40,7 +40,8 @@ export async function loadHouse({ url, clock, firstInvitation }: House, demo: De
     const stage: Stage = { people, clock, certificates, ...notes };
     await prepareMethods(stage, before, season);
     // A scheme names series, so that it comes after the first versions of its methods.
-    if (season.previous === null) await people.editor.post('/v1/schemes', { body: demoScheme });
+    if (season.previous === null)
+      for (const scheme of [demoScheme, demoStrandScheme]) await people.editor.post('/v1/schemes', { body: scheme });
     const fresh = entries.filter(({ slug }) => !variants.has(slug));
     await enterVariants(people.editor, demo.seed, fresh, lines, daysAfter(season.opensOn, -LEAD_DAYS));
     fresh.forEach(({ slug }) => variants.add(slug));

@@ -1,4 +1,4 @@
-import { demoScheme } from '../house/scheme.js';
+import { demoDivisions } from '../house/scheme.js';
 import { demoMethods, versionOn } from '../methods/demo-methods.js';
 import type { DemoMethodSlug } from '../methods/demo-methods.js';
 import type { SeasonPlan } from '../season/season-plan.js';
@@ -17,7 +17,7 @@ export async function openEdition({ people: { editor }, blindCodes }: Stage, { s
   const methods = demoMethods.map(({ slug }) => ({ slug, number: versionOn(slug as DemoMethodSlug, season.opensOn) }));
   const { slug, name, opensOn, closesOn, previous } = season;
   await editor.post('/v1/editions', {
-    body: { slug, name, scheme: { slug: demoScheme.slug, number: demoScheme.number }, opensOn, closesOn, previous, methods },
+    body: { slug, name, divisions: demoDivisions, opensOn, closesOn, previous, methods },
   });
   await editor.post(`/v1/editions/${slug}/entries`, { body: { variants: entries.map((entry) => entry.slug) } });
   await moveEdition(editor, slug, 'opening');

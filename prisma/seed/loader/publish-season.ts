@@ -55,7 +55,9 @@ async function reidentify(stage: Stage): Promise<void> {
 
 /** The place that readers have seen the wrong box in. */
 async function expected({ people: { editor } }: Stage, edition: string): Promise<Erratum['expects']> {
-  const { overall } = await editor.get<{ overall: { variant: { slug: string }; place: number | null }[] }>(`/v1/editions/${edition}`);
+  const { overall } = await editor.get<{ overall: { variant: { slug: string }; place: number | null }[] }>(
+    `/v1/editions/${edition}/divisions/braided`,
+  );
   return overall
     .filter(({ variant }) => variant.slug === MISLABELLED.label)
     .map(({ variant, place }) => ({ where: `overall, ${variant.slug}, place`, before: String(place) }));

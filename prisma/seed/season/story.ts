@@ -31,11 +31,11 @@ export const EXCLUSIONS = [
   },
   {
     season: '2026',
-    variant: 'lanternweft-0-25',
+    variant: 'harrowknit-4-pe-2-0',
     reasonCode: 'notObtainable',
     effect: 'shownUnplaced',
     words:
-      'The line went out of the shops in December, before the bench was done. Nobody who reads this can buy it, so it holds no place; its figures stay.',
+      'This size went out of the shops in December, before the bench was done. Nobody who reads this can buy it, so it holds no place; its figures stay.',
   },
 ] as const;
 

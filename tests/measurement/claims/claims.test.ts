@@ -7,7 +7,7 @@ import {
   decideClaim,
   guardBandedLimit,
 } from '../../../api/measurement/claims/decide-claim.js';
-import { MONOFILAMENT_DIAMETERS_MM, monofilamentNumberDiameterMm } from '../../../api/measurement/claims/monofilament-number.js';
+import { MONOFILAMENT_DIAMETERS_MM, monofilamentNumberDiameterMm } from '../support/formulas/monofilament-number.js';
 import { labelPlausibility, peNumberDenier, peNumberOfDenier, peNumberTex } from '../../../api/measurement/claims/pe-number.js';
 import { POLYETHYLENE_CELL, areaPerChainNm2, crystalDensityGPerCm3, idealStrengthGPa } from '../support/formulas/polymer-limit.js';
 import { mayCarryStandard } from '../support/formulas/standard-scope.js';

@@ -4,7 +4,7 @@ import type { RevisionCells } from '../reckoning/release-inputs.js';
 
 /** The only writer of what editors have looked at. */
 @Injectable()
-export class PreviewsStore {
+export class EditionPreviewsStore {
   /** Keeps what an editor has looked at in place of the look before, and gives that one. */
   async keep(tx: Transaction, slug: string, look: { byId: string; at: Date; shown: RevisionCells }) {
     const { id } = await tx.edition.findUniqueOrThrow({ where: { slug }, select: { id: true } });

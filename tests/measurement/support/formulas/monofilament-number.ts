@@ -1,4 +1,4 @@
-import { requirePositive } from '../figures/require-positive.js';
+import { requirePositive } from '../../../../api/measurement/figures/require-positive.js';
 
 const DIAMETER_OF_NUMBER_ONE_MM = 0.165;
 

@@ -9,7 +9,7 @@ export interface PreviewsOfSpool {
 
 /** The only writer of how often a tester looked at previews of a spool. */
 @Injectable()
-export class PreviewsStore {
+export class SpoolPreviewsStore {
   /**
    * @param previews blind code → how many of this request
    * @returns how many it are now, by blind code; of a code that no spool carries there are none

@@ -17,7 +17,7 @@ const LOADER = new URL('../../.config/load-typescript.mjs', import.meta.url).hre
 
 /** What more rigs, testers, submissions or specimens would buy: simulated from what the edition shows as accepted now. One plan at a time. */
 @Injectable()
-export class PlanEdition {
+export class PlanMoreTests {
   private last: Promise<unknown> = Promise.resolve();
 
   constructor(private readonly evidence: EditionEvidenceReadModel) {}

@@ -1,0 +1,44 @@
+import { execFile } from 'node:child_process';
+import { mkdtemp, rm } from 'node:fs/promises';
+import type { AddressInfo } from 'node:net';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { promisify } from 'node:util';
+import { readConfig } from '../../api/config.js';
+import { createApp } from '../../api/create-app.js';
+import { createTestDatabase } from './test-database.js';
+
+/** A server on a house into which the demo was loaded. */
+export interface DemoHouse {
+  readonly url: string;
+  readonly dataFolder: string;
+  /** What the loader printed, line by line. */
+  readonly told: readonly string[];
+  close(): Promise<void>;
+}
+
+export async function loadDemoHouse(): Promise<DemoHouse> {
+  const database = await createTestDatabase();
+  const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-demo-'));
+  const house = {
+    DATABASE_URL: database.url,
+    DATA_FOLDER: dataFolder,
+    LOG_LEVEL: 'error',
+    IS_DEMO: 'true',
+    HOUSE_NAME: 'North Quay Line Trials',
+  };
+  const program = ['--import', './.config/load-typescript.mjs', 'tests/support/load-demo.ts'];
+  const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
+  const app = await createApp({ config: readConfig(house) });
+  await app.listen(0, '127.0.0.1');
+  return {
+    url: `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`,
+    dataFolder,
+    told: stdout.trim().split('\n'),
+    close: async () => {
+      await app.close();
+      await database.drop();
+      await rm(dataFolder, { recursive: true, force: true });
+    },
+  };
+}

@@ -11,27 +11,6 @@ export const words = z.string().trim().min(1).max(2000);
 const version = z.int().describe('Number in the ETag');
 
 const numbered = z.strictObject({ slug, number: z.int().min(1) });
-<<<<<<< HEAD
-export const plannedDivision = z
-  .strictObject({
-    slug: slug
-      .refine((name) => !isTaken(name), { message: 'An edition has something else at this address; take another name' })
-      .describe('Its part of addresses; a season that goes on with a division calls it the same'),
-    name: words.describe('Name on the page'),
-    takes: divisionRuleSchema,
-    scheme: numbered.describe('Scheme that it is ranked by'),
-  })
-  .describe('A division as it is planned');
-||||||| da9cc6e
-export const plannedDivision = z.strictObject({
-  slug: slug
-    .refine((name) => !isTaken(name), { message: 'An edition has something else at this address; take another name' })
-    .describe('Its part of addresses; a season that goes on with a division calls it the same'),
-  name: words.describe('Name on the page'),
-  takes: divisionRuleSchema,
-  scheme: numbered.describe('Scheme that it is ranked by'),
-});
-=======
 export const plannedDivision = z
   .strictObject({
     slug: slug
@@ -42,7 +21,6 @@ export const plannedDivision = z
     scheme: numbered.describe('Scheme that it is ranked by'),
   })
   .describe('A division as it is planned: which lines it takes, and the scheme that it is ranked by');
->>>>>>> main
 const editionFields = {
   name: words,
   scheme: numbered.optional().describe('Scheme, of an edition in which everything is compared with everything'),

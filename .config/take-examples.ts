@@ -6,6 +6,22 @@ import { readFile, writeFile } from 'node:fs/promises';
 import { schemaChecker } from '../tests/support/schema-checker.js';
 import type { Exchange } from '../tests/support/note-exchanges.js';
 
+interface Body {
+  readonly content?: { readonly 'application/json'?: { readonly schema: object } };
+}
+
+/** What is read of the description. */
+interface Description {
+  readonly paths: Readonly<
+    Record<
+      string,
+      Readonly<
+        Record<string, { readonly operationId: string; readonly requestBody?: Body; readonly responses: Readonly<Record<string, Body>> }>
+      >
+    >
+  >;
+}
+
 const LONGEST = 2;
 /** What nobody is to take for a secret of theirs. */
 const SECRETS: Readonly<Record<string, string>> = {
@@ -17,7 +33,7 @@ const SECRETS: Readonly<Record<string, string>> = {
 };
 
 const [, , described = '', noted = ''] = process.argv;
-const document = JSON.parse(await readFile(described, 'utf8'));
+const document = JSON.parse(await readFile(described, 'utf8')) as Description;
 const exchanges = (await readFile(noted, 'utf8'))
   .trim()
   .split('\n')
@@ -45,10 +61,10 @@ const fits = (template: string, path: string) =>
   new RegExp(`^${template.replace(/[.]/g, '\\.').replace(/\{[^}]+\}/g, '[^/]+')}$`).test(path);
 const templates = Object.keys(document.paths).toSorted((a, b) => a.split('{').length - b.split('{').length);
 const byOperation = Map.groupBy(exchanges, ({ method, path }) => `${method} ${templates.find((one) => fits(one, path)) ?? ''}`);
-for (const [path, item] of Object.entries<any>(document.paths))
-  for (const [method, operation] of Object.entries<any>(item)) {
+for (const [path, item] of Object.entries(document.paths))
+  for (const [method, operation] of Object.entries(item)) {
     const own = byOperation.get(`${method} ${path}`) ?? [];
-    const answer = Object.entries<any>(operation.responses).find(([status]) => status.startsWith('2'))?.[1].content?.['application/json'];
+    const answer = Object.entries(operation.responses).find(([status]) => status.startsWith('2'))?.[1].content?.['application/json'];
     const body = operation.requestBody?.content?.['application/json'];
     const example = {
       ...(body && {

@@ -15,6 +15,7 @@ import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { loadDemoHouse } from '../support/demo-house.js';
 import type { DemoHouse } from '../support/demo-house.js';
+import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
 import { standingsOf } from './demo-standings.js';
 
@@ -287,3 +288,4 @@ test('no token of the loader is left', async () => {
 });
 
 integratorsRead(() => house.url);
+testDesk(() => house);

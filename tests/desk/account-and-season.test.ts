@@ -105,3 +105,38 @@ test('an invitation is taken back, and a laptop that stayed behind is signed out
   await behind.reload();
   await behind.getByRole('button', { name: 'Sign in' }).waitFor();
 }, 60_000);
+
+test('an admin tells an integrator of changes, pauses that with a reason, and ends it', async () => {
+  const admin = await b.t.caller(['admin'], 'W. Holder');
+  const page = await desk.signedIn(admin.email, '/desk/house/');
+  await page.getByText('Nobody is told of changes yet').waitFor();
+  await page.getByText('No backups are made').waitFor();
+  await page.getByText('Tell a further address').click();
+  // By number, so that nobody has to be asked for a name; nothing is ever sent there.
+  await page.getByLabel('Address, https').fill('https://100.0.0.1/changes');
+  await page.getByLabel('Whose it is and what for').fill('Tackle shop');
+  await page.getByRole('button', { name: 'Tell it from now on' }).click();
+  await page.getByText(/^whsec_/).waitFor();
+  await page.getByText('What was tried, pause, end').click();
+  await page.getByRole('button', { name: 'The last attempts' }).click();
+  await page.getByText('Nothing was tried yet').waitFor();
+  await page.getByText('Pause what goes to Tackle shop').first().click();
+  await page.getByLabel('Why', { exact: true }).fill('It moves house.');
+  await page.getByRole('button', { name: 'Pause what goes to Tackle shop' }).click();
+  await page.getByText(/paused since .*: It moves house\./).waitFor();
+  expect((await admin.call('get', '/v1/webhooks').expect(200)).body.items).toMatchObject([
+    { note: 'Tackle shop', pausedBecause: 'It moves house.' },
+  ]);
+  await page.getByText('End what goes to Tackle shop').click();
+  await page.getByRole('button', { name: 'Yes, end it' }).click();
+  await page.getByText('Nobody is told of changes yet').waitFor();
+}, 60_000);
+
+test('whoever has forgotten the password is told what happens where the house sends no letters', async () => {
+  const page = await (await desk.device()).newPage();
+  await page.goto(`${desk.url}/desk/`);
+  await page.getByText('The password is forgotten').click();
+  await page.getByLabel('Address of your account').fill(b.tester.email);
+  await page.getByRole('button', { name: 'Send the letter' }).click();
+  await page.getByRole('alert').filter({ hasText: 'This house sends no mail' }).waitFor();
+}, 60_000);

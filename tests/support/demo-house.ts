@@ -11,6 +11,7 @@ import { createTestDatabase } from './test-database.js';
 /** A server on a house into which the demo was loaded. */
 export interface DemoHouse {
   readonly url: string;
+  readonly dataFolder: string;
   /** What the loader printed, line by line. */
   readonly told: readonly string[];
   close(): Promise<void>;
@@ -32,6 +33,7 @@ export async function loadDemoHouse(): Promise<DemoHouse> {
   await app.listen(0, '127.0.0.1');
   return {
     url: `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`,
+    dataFolder,
     told: stdout.trim().split('\n'),
     close: async () => {
       await app.close();

@@ -3,6 +3,7 @@ import { Accounts } from '../house/accounts.js';
 import { AuditTrail } from '../house/audit-trail.js';
 import { Invitations } from '../house/invitations.js';
 import { MachineRoom } from '../house/machine-room.js';
+import { Webhooks } from '../house/webhooks.js';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
@@ -17,6 +18,7 @@ export function House() {
       <h2>Accounts</h2>
       <Loading of={accounts} />
       {accounts.answer && <Accounts accounts={accounts.answer.items} onChanged={accounts.again} />}
+      <Webhooks />
       <MachineRoom />
       <h2>Who changed what</h2>
       <AuditTrail accounts={accounts.answer?.items ?? []} />

@@ -80,7 +80,7 @@ test('it comes back as a spool like any other, to another tester on another rig;
     const held = (seen.body.findings as { id: string; severity: string }[]).filter((finding) => finding.severity === 'held');
     const resolutions = held.map((finding) => ({ finding: finding.id, words: 'Looked at; the readings stand.' }));
     // Not even a reviewer who looks away makes the first tester's own the second opinion.
-    if (words.startsWith('its')) expect((await decide({ decision: 'accepted', resolutions }).expect(409)).text).toContain('another tester');
+    if (words.startsWith('its')) expect((await decide({ decision: 'accepted', resolutions }).expect(409)).text).toContain('Another tester');
     await decide({ decision: 'refused', reason: 'Somebody else is to test it on another rig.' }).expect(201);
   }
   for (const one of items) await again(other, one, 'R2', 1.02).expect(201);

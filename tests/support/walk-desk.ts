@@ -93,7 +93,7 @@ async function keepToday(page: Page): Promise<void> {
   await page.getByLabel('Humidity, %').fill('55');
   await page.getByLabel('R1, ').check();
   await page.getByRole('button', { name: 'Keep for the day' }).click();
-  await page.getByText(/^All \d+ codes/).waitFor();
+  await page.getByLabel('Code on the spool').waitFor();
 }
 
 async function typeRows(page: Page, url: string): Promise<Pick<Walked, 'shift' | 'figureP95Ms'>> {

@@ -1,5 +1,8 @@
 /** The tables of a release, read back by their own description, as a program that knows only the standard would. */
+import { Cite } from '@citation-js/core';
+import '@citation-js/plugin-cff';
 import { parse } from 'csv-parse/sync';
+import { ROCrate } from 'ro-crate';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
@@ -96,4 +99,23 @@ test('every reading of every accepted submission is there, as entered', () => {
     'entered unit': expect.stringMatching(/./),
     unit: expect.stringMatching(/^(N|m|s|kg)$/),
   });
+});
+
+test('the citation file and the crate are read by the libraries of their own standards', async () => {
+  const file = async (path: string) => (await house.t.app.inject({ method: 'GET', url: `/v1/releases/2026/1/${path}` })).payload;
+  // Citation File Format 1.2, read by citation-js; CSL-JSON comes out.
+  const [cited] = new Cite(await file('CITATION.cff')).data;
+  expect(cited).toMatchObject({ type: 'dataset', title: expect.stringContaining('2026') });
+  // RO-Crate 1.1 and later: a root with name, licence and date, whose parts are all described.
+  const crate = new ROCrate(JSON.parse(await file('ro-crate-metadata.json')), { array: true, link: true });
+  const root = crate.rootDataset as Record<string, readonly Record<string, readonly string[]>[]>;
+  for (const property of ['name', 'description', 'datePublished', 'license'])
+    expect([property, root[property]]).toEqual([property, [expect.anything()]]);
+  // All but itself, the program that verifies, and the archive that holds them all.
+  const { files } = JSON.parse(await file('manifest.json')) as { files: { path: string }[] };
+  const parts = root['hasPart']!.map((part) => part['@id'] as unknown as string);
+  expect(files.map(({ path }) => path).filter((path) => !parts.includes(path) && !/ro-crate|release\.zip|verify\.mjs/.test(path))).toEqual(
+    [],
+  );
+  for (const part of root['hasPart']!) expect([part['@id'], part['@type']]).toEqual([part['@id'], ['File']]);
 });

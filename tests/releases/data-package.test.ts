@@ -108,7 +108,7 @@ test('the citation file and the crate are read by the libraries of their own sta
   expect(cited).toMatchObject({ type: 'dataset', title: expect.stringContaining('2026') });
   // RO-Crate 1.1 and later: a root with name, licence and date, whose parts are all described.
   const crate = new ROCrate(JSON.parse(await file('ro-crate-metadata.json')), { array: true, link: true });
-  const root = crate.rootDataset as Record<string, readonly Record<string, readonly string[]>[]>;
+  const root = crate.root as unknown as Record<string, readonly Record<string, readonly string[]>[]>;
   for (const property of ['name', 'description', 'datePublished', 'license'])
     expect([property, root[property]]).toEqual([property, [expect.anything()]]);
   // All but itself, the program that verifies, and the archive that holds them all.

@@ -116,6 +116,8 @@ async function typeRows(page: Page, url: string): Promise<Pick<Walked, 'shift' |
   const shift = (await page.evaluate('window.shift')) as number;
   // It is watched indeed: what pushes the sheet down, without a key, is told.
   await page.evaluate(`(async () => {
+    // Further down, the browser holds the view still by scrolling.
+    scrollTo(0, 0);
     const until = performance.now() + 10_000;
     while (window.shift === ${shift}) {
       if (performance.now() > until) throw new Error('What pushed the sheet down was not noticed.');

@@ -116,15 +116,18 @@ async function typeRows(page: Page, url: string): Promise<Pick<Walked, 'shift' |
   const shift = (await page.evaluate('window.shift')) as number;
   // It is watched indeed: what pushes the sheet down, without a key, is told.
   await page.evaluate(`(async () => {
+    // Further down, the browser holds the view still by scrolling; and what follows a key within half a second is that key's.
+    scrollTo(0, 0);
     const until = performance.now() + 10_000;
+    const block = document.createElement('div');
+    block.style.height = '120px';
     while (window.shift === ${shift}) {
       if (performance.now() > until) throw new Error('What pushed the sheet down was not noticed.');
-      const block = document.createElement('div');
-      block.style.height = '40px';
-      document.querySelector('main').prepend(block);
+      if (block.isConnected) block.remove();
+      else document.querySelector('main').prepend(block);
       await new Promise(requestAnimationFrame);
     }
-    document.querySelectorAll('main > div[style]').forEach((block) => block.remove());
+    block.remove();
   })()`);
   const tookMs = (await page.evaluate(`(async () => {
     const took = [];

@@ -2,6 +2,7 @@
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { CLAIM, LINE, MAKER, OTHER_VARIANT, pointersOf, SPOOL, VARIANT } from '../support/catalogue-fixtures.js';
+import { insertEdition } from '../support/insert-edition.js';
 import type { Caller } from '../support/test-application.js';
 
 let b: Bench;
@@ -123,10 +124,7 @@ describe('while nothing rests on it', () => {
     expect((await change('nowhere', version).expect(422)).body.errors).toMatchObject([{ pointer: '/variant', code: 'unknown_reference' }]);
     expect((await change(to, version).expect(200)).body).toMatchObject({ variant: to, reidentifications: [] });
     expect((await change(variant, version + 1).expect(200)).body).toMatchObject({ variant });
-    await b.sql(
-      `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on, blind_key) SELECT gen_random_uuid(), 'sealed', 'e', scheme_id, 'open', opens_on, closes_on, $1 FROM edition LIMIT 1`,
-      [`${other.blind_code} ${variant}\n`],
-    );
+    await insertEdition(b.t.databaseUrl, 'sealed', 'open', { blindKey: `${other.blind_code} ${variant}\n` });
     expect((await change(to, version + 2).expect(422)).body.errors).toMatchObject([
       { pointer: '/variant', code: 'needs_reidentification', detail: expect.stringContaining('/v1/proposals') },
     ]);

@@ -1,6 +1,7 @@
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { MAKER, OTHER_VARIANT } from '../support/catalogue-fixtures.js';
+import { insertEdition } from '../support/insert-edition.js';
 import { proposeReidentification, proposeWithdrawal } from '../support/propose.js';
 import { FORCE_SCHEME } from '../support/season.js';
 import type { Caller } from '../support/test-application.js';
@@ -125,10 +126,9 @@ test('an editor finds proposals of others, steps that are due and certificates t
   expect(await refs(b.editor, 'openings_due')).toEqual(['due']);
   expect(await refs(b.editor, 'closings_due')).toEqual([]);
   expect(await refs(b.editor, 'certificates_ending')).toEqual([]);
-  const add = `INSERT INTO edition (id, slug, name, scheme_id, state, opens_on, closes_on) SELECT gen_random_uuid(), $1, 'e', scheme_id, $2, '2026-01-01', $3 FROM edition LIMIT 1`;
-  await b.sql(add, ['over', 'open', '2026-03-14']);
-  await b.sql(add, ['last-day', 'open', '2026-03-15']);
-  await b.sql(add, ['shut', 'closed', '2026-03-14']);
+  await insertEdition(b.t.databaseUrl, 'over', 'open', { closesOn: '2026-03-14' });
+  await insertEdition(b.t.databaseUrl, 'last-day', 'open', { closesOn: '2026-03-15' });
+  await insertEdition(b.t.databaseUrl, 'shut', 'closed', { closesOn: '2026-03-14' });
   await b.sql(`UPDATE calibration SET valid_until = '2026-04-13' WHERE certificate = 'C-M1'`);
   const inbox = await inboxOf(b.editor);
   expect(inbox['closings_due']!.references).toEqual(['over']);

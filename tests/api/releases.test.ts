@@ -1,5 +1,6 @@
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
+import { citationFiles } from '../../api/reckoning/citation/citation-files.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
@@ -62,25 +63,21 @@ describe('asking for a release', () => {
   });
 });
 
+const NAMED = new URLSearchParams('edition=2026&revision=1&variant=gannet-20&category=stress&method=straight-pull&number=1&version=1');
+
 test('until it is published nothing of it can be read by anyone', async () => {
   const open = ROUTES.filter(([route, who]) => who === 'anyone' && route.startsWith('GET /v1'));
   const secrets = ['2026/', 'Trials', ...VARIANTS.map(({ slug }) => slug), ...house.codes.values(), 'Marlow'];
   for (const [route] of open) {
     const path = route
-      .slice('GET '.length)
-      .replace(':edition', '2026')
-      .replace(':revision', '1')
-      .replace(':variant', 'gannet-20')
-      .replace(':category', 'stress')
-      .replace(':method', 'straight-pull')
-      .replace(':number', '1')
+      .slice(4)
+      .replaceAll(/:(\w+)/g, (_, name: string) => NAMED.get(name) ?? name)
       .replace('*', 'bundle.json');
     const { status, text, body } = await house.t.call('get', path);
     if (status === 200) for (const secret of secrets) expect(text).not.toContain(secret);
     else expect({ path, status, code: body.code }).toEqual({ path, status: 404, code: 'request/not-found' });
   }
-  expect((await house.t.call('get', '/v1/releases').expect(200)).body.items).toEqual([]);
-  expect((await house.t.call('get', '/v1/editions').expect(200)).body.items).toEqual([]);
+  for (const list of ['releases', 'editions']) expect((await house.t.call('get', `/v1/${list}`).expect(200)).body.items).toEqual([]);
 });
 
 test('what a worker left half done the next one finishes, and twice is once', async () => {
@@ -118,13 +115,16 @@ test('the digest seals the manifest, the manifest every file, and JSON has its o
 /** Computes a release anew from the inputs that its bundle carries: nothing else is known. */
 function recomputed(files: ReadonlyMap<string, Buffer>): Map<string, string> {
   const { inputs } = JSON.parse(files.get('bundle.json')!.toString()) as { inputs: ReleaseInputs };
-  return new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+  const release = computeRelease(inputs);
+  return new Map([...release, ...citationFiles(inputs, release)].map(({ path, content }) => [path, content]));
 }
 
 test('every byte follows from the inputs that the bundle carries', async () => {
   const files = await filesOf(FIRST);
   const anew = recomputed(files);
-  expect([...anew.keys()].sort()).toEqual([...files.keys()].filter((path) => !['manifest.json', 'verify.mjs'].includes(path)).sort());
+  expect([...anew.keys()].sort()).toEqual(
+    [...files.keys()].filter((path) => !['manifest.json', 'verify.mjs', 'release.zip'].includes(path)).sort(),
+  );
   for (const [path, content] of anew) expect([path, content === files.get(path)!.toString()]).toEqual([path, true]);
 });
 

@@ -190,6 +190,6 @@ test('an empty house comes to its first release without a terminal', async () =>
   await signOut(editor);
 
   await admin.goto(`${desk.url}/desk/house/`);
-  await admin.getByText('edition, closed').first().waitFor();
+  await admin.getByText('edition, closed').filter({ visible: true }).first().waitFor();
   await signOut(admin);
 }, 180_000);

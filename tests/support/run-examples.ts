@@ -45,6 +45,11 @@ export async function runExample(name: string, house: string): Promise<string> {
   return inFolder(async (folder) => {
     await writeFile(join(folder, name), await readFile(example));
     const env = { PATH: process.env['PATH'], HERE: house };
-    return (await run(SHELL[extname(name)] ?? '', [name], { cwd: folder, env })).stdout;
+    try {
+      return (await run(SHELL[extname(name)] ?? '', [name], { cwd: folder, env })).stdout;
+    } catch (error) {
+      const { code, stdout, stderr } = error as { code: number; stdout: string; stderr: string };
+      throw new Error(`${name} ended with ${code}: ${stdout}${stderr}`, { cause: error });
+    }
   });
 }

@@ -70,7 +70,11 @@ export class CatalogueStore {
   }
 
   changeLine(tx: Transaction, id: string, fields: LineFields) {
-    return tx.line.update({ where: { id }, data: { ...fields, nameAsSeen: nameAsSeen(fields.name), ...ONE_MORE }, include: { maker: true } });
+    return tx.line.update({
+      where: { id },
+      data: { ...fields, nameAsSeen: nameAsSeen(fields.name), ...ONE_MORE },
+      include: { maker: true },
+    });
   }
 
   /** The variant with its names and claims, locked until the transaction ends; null when there is none. */

@@ -2,6 +2,9 @@
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
 import type { CategoryDocument, CategoryRow, EditionDocument, OverallRow } from '../contract/documents/release-documents.js';
 import { CELL_GROUPS, CELL_KINDS, groupOf, kindOf } from '../contract/cell-groups.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
+import { canonicalJson } from './canonical-json.js';
+import type { Superseded } from '../contract/superseded.js';
 import type { RevisionCells } from './release-inputs.js';
 
 export interface Revision {
@@ -30,8 +33,9 @@ export function cellsOf({ tables, claims = null }: Revision): RevisionCells {
     .flatMap(({ categories }) => categories)
     .flatMap(({ category, rows }) => rows.flatMap((row) => categoryCells(category.code, row)));
   const labels = claims ? claims.items.flatMap(claimCells) : [];
-  const kinds = CELL_KINDS.filter((kind) => kind !== 'claim' || claims !== null);
-  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels]), top: tables.flatMap(topOf), kinds };
+  const superseded = tables.flatMap(({ edition }) => (edition.superseded ?? []).map(supersededCell));
+  const kinds = CELL_KINDS.filter((kind) => (kind !== 'claim' || claims !== null) && kind !== 'content');
+  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels, ...superseded]), top: tables.flatMap(topOf), kinds };
 }
 
 function topOf({ edition: { overall } }: Revision['tables'][number]): string[] {
@@ -79,9 +83,32 @@ const claimCells = ({ variant, claims }: ClaimsDocument['items'][number]): Cell[
     `${printed.text} ${printed.unit}, ${ratioPercent === null ? 'not measured' : `${ratioPercent} %`}${decision === null ? '' : `, ${decision}`}`,
   ]);
 
+const supersededCell = ({ kind, what, was, reason, on, submissions }: Superseded): Cell => [
+  `${kind} ${what}, ${on}, superseded`,
+  `It said: ${was}. ${reason} Rested on it: ${submissions.join(', ')}`,
+];
+
+/** The same with the digest of each document, but for what every revision says otherwise: nothing that is published changes unseen. */
+export function withContents(shown: RevisionCells, documents: readonly Document[]): RevisionCells {
+  const contents = documents.map(({ path, document }) => [`${path}, content`, sha256(canonicalJson(besideRevision(document)))] as const);
+  return { ...shown, cells: { ...shown.cells, ...Object.fromEntries(contents) }, kinds: CELL_KINDS };
+}
+
+interface Document {
+  /** In the release. */
+  readonly path: string;
+  readonly document: object;
+}
+
+/** Tells of the revision, not of what it shows. */
+const OF_REVISION = ['formatVersion', 'revision', 'publishedAt', 'erratum', 'citation', 'isCorrected'];
+
+const besideRevision = (value: unknown): unknown =>
+  JSON.parse(JSON.stringify(value, (name, inner: unknown) => (OF_REVISION.includes(name) ? undefined : inner)));
+
 /** Cells that differ, what readers care about first; of a revision that was told in fewer kinds of cells, those kinds alone. */
 export function changesBetween(before: RevisionCells, after: RevisionCells): CellChange[] {
-  const kinds = new Set(before.kinds ?? FIRST_KINDS);
+  const kinds = new Set([...(before.kinds ?? FIRST_KINDS).filter((kind) => (after.kinds ?? []).includes(kind)), 'superseded']);
   const changes = [...new Set([...Object.keys(before.cells), ...Object.keys(after.cells)])]
     .filter((where) => kinds.has(kindOf(where)) && before.cells[where] !== after.cells[where])
     .sort()

@@ -1,5 +1,5 @@
-import type { VariantDocument, VariantName } from '../contract/documents/release-documents.js';
-import { cellsOf } from './cells.js';
+import type { EditionDocument, VariantDocument, VariantName } from '../contract/documents/release-documents.js';
+import { cellsOf, withContents } from './cells.js';
 import { bundleOf } from './documents/bundle.js';
 import type { Tables } from './documents/bundle.js';
 import { catalogueDocument, methodDocuments } from './documents/catalogue-documents.js';
@@ -33,21 +33,10 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const claims = claimsDocument(context);
   const compared = compare(context);
   const uncorrected = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
-  const erratum = inputs.correction && computeErratum(inputs.correction, cellsOf({ tables: uncorrected, claims }));
-  const divisions = uncorrected.map(({ edition, categories }) => ({ edition: { ...edition, erratum }, categories }));
-  const corrected = new Set([...(inputs.correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
-  const variants = inOrderOf(
-    context.variants,
-    compared.flatMap((one, i) => (divisions[i] ? variantDocuments(one, divisions[i].edition, divisions[i].categories, corrected) : [])),
-  );
-  const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
+  const shown = cellsOf({ tables: uncorrected, claims });
   const several = inputs.evidence.edition.divisions;
-  return [
-    readmeFile(inputs),
-    jsonFile('bundle.json', bundleOf(inputs, context, divisions)),
-    ...(several ? [jsonFile('documents/edition.json', editionOfDivisions(context, several, erratum))] : []),
-    ...compared.flatMap((one, i) => (divisions[i] ? filesOf(one, divisions[i]) : [])),
-    ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
+  const standing = [
+    ...compared.flatMap(filesBesideTables),
     jsonFile('documents/claims.json', claims),
     jsonFile('documents/round-robins.json', roundRobinsDocument(inputs)),
     jsonFile('documents/retests.json', retestsDocument(inputs)),
@@ -55,22 +44,57 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/rigs.json', rigsDocument(context)),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
+  ];
+  /** What tells of the erratum, and of cells that one changed. */
+  const corrected = (erratum: EditionDocument['erratum'], cells: ReadonlySet<string>) => {
+    const divisions = uncorrected.map(({ edition, categories }) => ({ edition: { ...edition, erratum }, categories }));
+    const variants = inOrderOf(
+      context.variants,
+      compared.flatMap((one, i) => (divisions[i] ? variantDocuments(one, divisions[i].edition, divisions[i].categories, cells) : [])),
+    );
+    const files = [
+      ...(several ? [jsonFile('documents/edition.json', editionOfDivisions(context, several, erratum))] : []),
+      ...compared.flatMap((one, i) => (divisions[i] ? tableFiles(one, divisions[i]) : [])),
+      ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
+    ];
+    return { divisions, variants, files };
+  };
+  const { correction } = inputs;
+  const isToldByDocuments = correction?.before.kinds?.includes('content');
+  const after = isToldByDocuments ? withContents(shown, documentsIn([...standing, ...corrected(null, new Set()).files])) : shown;
+  const erratum = correction && computeErratum(correction, after);
+  const changed = new Set([...(correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
+  const { divisions, variants, files } = corrected(erratum, changed);
+  const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
+  return [
+    readmeFile(inputs),
+    jsonFile('bundle.json', bundleOf(inputs, context, divisions)),
+    ...files,
+    ...standing,
     ...tables.map(csvFile),
     ...(inputs.blindKey === null ? [] : [{ path: 'blind-key.txt', mediaType: 'text/plain; charset=utf-8', content: inputs.blindKey }]),
     dataPackageFile(inputs, tables),
   ];
 }
 
+const documentsIn = (files: readonly ReleaseFile[]) =>
+  files.map(({ path, content }) => ({ path, document: JSON.parse(content) as object }));
+
 /** The tables of what is compared: at the top of the documents where there is one, else in a folder of the division. */
-function filesOf(context: ReleaseContext, { edition, categories }: Tables): ReleaseFile[] {
-  const folder = context.division ? `documents/divisions/${context.division.slug}` : 'documents';
+function tableFiles(context: ReleaseContext, { edition, categories }: Tables): ReleaseFile[] {
+  const folder = folderOf(context);
   return [
     jsonFile(`${folder}/edition.json`, edition),
     ...categories.map((document) => jsonFile(`${folder}/standings/${document.category.code}.json`, document)),
-    jsonFile(`${folder}/records.json`, recordsDocument(context)),
-    jsonFile(`${folder}/pairs.json`, pairsDocument(context)),
   ];
 }
+
+const filesBesideTables = (context: ReleaseContext): ReleaseFile[] => [
+  jsonFile(`${folderOf(context)}/records.json`, recordsDocument(context)),
+  jsonFile(`${folderOf(context)}/pairs.json`, pairsDocument(context)),
+];
+
+const folderOf = ({ division }: ReleaseContext): string => (division ? `documents/divisions/${division.slug}` : 'documents');
 
 function inOrderOf(names: readonly VariantName[], documents: readonly VariantDocument[]): VariantDocument[] {
   const bySlug = new Map(documents.map((document) => [document.variant.slug, document]));

@@ -107,7 +107,7 @@ export class GatherRelease {
 
   private async correctionOf(stated: NonNullable<Stated>, before: PublishedRelease): Promise<Correction> {
     const { reasonCode, words, expects } = stated;
-    const cells = await this.releases.cellsOf(before);
+    const cells = await this.releases.contentsOf(before);
     const unmet = unmetExpectations(expects, cells);
     if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
     return { reasonCode, words, expects, before: cells, corrected: await this.correctedUpTo(before) };

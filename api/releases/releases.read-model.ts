@@ -12,7 +12,7 @@ import type {
   ReleaseSummary,
 } from '../contract/documents/release-documents.js';
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
-import { cellsOf } from '../reckoning/cells.js';
+import { cellsOf, withContents } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
 import { releaseProblems } from './releases.errors.js';
 
@@ -138,6 +138,13 @@ export class ReleasesReadModel {
       })),
     );
     return cellsOf({ tables, claims: await this.document<ClaimsDocument>(release, 'documents/claims.json') });
+  }
+
+  /** The same with the digest of every document. */
+  async contentsOf(release: PublishedRelease): Promise<RevisionCells> {
+    const paths = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith('documents/'));
+    const documents = await Promise.all(paths.map(async (path) => ({ path, document: await this.kept<object>(release, path) })));
+    return withContents(await this.cellsOf(release), documents);
   }
 
   /** Releases that were asked for and are not published yet. */

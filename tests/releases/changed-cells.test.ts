@@ -1,7 +1,7 @@
 import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { ClaimsDocument } from '../../api/contract/documents/claims-document.js';
 import { CELL_GROUPS, groupOf } from '../../api/contract/cell-groups.js';
-import { cellsOf, changesBetween } from '../../api/reckoning/cells.js';
+import { cellsOf, changesBetween, withContents } from '../../api/reckoning/cells.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';
@@ -71,4 +71,73 @@ test('against a revision that was told in places, scores and values alone, these
   const withoutClaims = cellsOf({ ...published, claims: null });
   expect(changesBetween(withoutClaims, before)).toEqual([]);
   expect(changesBetween({ ...before, cells: {} }, before)).toHaveLength(Object.keys(before.cells).length);
+});
+
+const documentsIn = (given: ReleaseInputs) =>
+  computeRelease(given)
+    .filter(({ path }) => path.startsWith('documents/'))
+    .map(({ path, content }) => ({ path, document: JSON.parse(content) as object }));
+const toldWhole = withContents(before, documentsIn(inputs));
+const correction = { reasonCode: 'catalogueError', words: 'Put right.', expects: [], before: toldWhole, corrected: [] } as const;
+const erratumIn = (given: ReleaseInputs) => documentsOf({ ...given, revision: 2, correction }).tables[0]!.edition.erratum!;
+
+/** Every kind of place in a document, with one of it said otherwise: the path without numbers → the document. */
+function saidOtherwise(document: object): Map<string, object> {
+  const found = new Map<string, object>();
+  const walk = (value: unknown, path: readonly string[], put: (other: unknown) => object): void => {
+    if (typeof value === 'object' && value !== null) {
+      for (const [name, inner] of Object.entries(value))
+        walk(inner, [...path, /^\d+$/.test(name) ? '*' : name], (other) =>
+          put(Array.isArray(value) ? value.with(Number(name), other) : { ...value, [name]: other }),
+        );
+      return;
+    }
+    if (!found.has(path.join('/'))) found.set(path.join('/'), put(typeof value === 'string' ? `${value}x` : [value]));
+  };
+  walk(document, [], (other) => other as object);
+  return found;
+}
+
+test('whatever place of whatever document says something else, it is a changed cell', () => {
+  const ofRevision = /(^|\/)(formatVersion|revision|publishedAt|citation|isCorrected|erratum)(\/|$)/;
+  let places = 0;
+  const unseen: string[] = [];
+  for (const { path, document } of documentsIn(inputs))
+    for (const [place, other] of saidOtherwise(document)) {
+      places += 1;
+      const isTold = changesBetween(toldWhole, withContents(toldWhole, [{ path, document: other }])).length > 0;
+      if (isTold === ofRevision.test(place)) unseen.push(`${path} ${place}`);
+    }
+  expect(unseen).toEqual([]);
+  expect(places).toBeGreaterThan(1000);
+});
+
+test('an erratum names what changed alone, documents without a cell of their own too; nothing changed says so', () => {
+  const { evidence } = inputs;
+  const instruments = evidence.instruments.map((one) => ({ ...one, name: `${one.name}, mended` }));
+  const renamed = erratumIn({ ...inputs, evidence: { ...evidence, instruments } });
+  expect(renamed.changes.map(({ where }) => where)).toEqual(['documents/rigs.json, content']);
+  expect(renamed.consequences).toBe('1 document changed, top group unchanged');
+  expect(erratumIn(inputs)).toMatchObject({ changes: [], consequences: 'nothing that is published changed, top group unchanged' });
+  expect(erratumIn({ ...without, revision: 2 }).consequences).not.toMatch(/(^|, )0 /);
+});
+
+test('what was superseded under results is told with them: in the edition, beside the variant, and as a changed cell', () => {
+  const superseded = [
+    { kind: 'calibration', what: 'C-1 of R1', was: 'coverage factor 3', reason: 'Read again.', on: '2026-03-01', submissions: [reference] },
+  ] as const;
+  const given: ReleaseInputs = {
+    ...inputs,
+    evidence: { ...inputs.evidence, superseded: superseded.map((one) => ({ ...one, submissions: [reference] })) },
+  };
+  expect(documentsOf(given).tables[0]!.edition.superseded).toEqual(superseded);
+  const told = documentsIn(given).filter(({ path, document }) => path.startsWith('documents/variants/') && 'superseded' in document);
+  expect(told.map(({ path }) => path)).toEqual([`documents/variants/${row.variant.slug}.json`]);
+  const { changes, consequences } = erratumIn(given);
+  expect(changes).toContainEqual({
+    where: 'calibration C-1 of R1, 2026-03-01, superseded',
+    before: null,
+    after: `It said: coverage factor 3. Read again. Rested on it: ${reference}`,
+  });
+  expect(consequences).toMatch(/^1 row of the record changed, \d+ documents changed, top group unchanged$/);
 });

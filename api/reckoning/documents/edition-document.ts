@@ -16,6 +16,7 @@ import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
 import type { DivisionEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
 import type { EditionContext, ReleaseContext } from './release-context.js';
+import { supersededIn } from './superseded-in.js';
 import { sensitivityOf } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
@@ -65,6 +66,7 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     incomplete: incompleteOf(context),
     excluded: exclusionsOf(context),
     ...(edition.amendments ? { amendments: [...edition.amendments] } : {}),
+    ...supersededIn(context.evidence, new Set(edition.entries.map(({ variant }) => variant))),
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
     sensitivity: sensitivityOf(context.certainty),
     erratum,

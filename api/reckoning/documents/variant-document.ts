@@ -12,6 +12,7 @@ import { publishedClaims } from '../claims/claims.js';
 import { toFigure, USUAL } from './figure.js';
 import { headingOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
+import { supersededIn } from './superseded-in.js';
 import { withdrawnOf } from './withdrawn-document.js';
 import { publishedSubmission } from './submission-document.js';
 
@@ -57,6 +58,7 @@ function variantDocument(
       .filter((submission) => submission.variant === variant.slug)
       .map((submission) => publishedSubmission(submission, context.evidence.edition.methods)),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
+    ...supersededIn(context.evidence, new Set([variant.slug])),
     spools: spoolsOf(context, variant.slug),
     budgets: budgetsOf(context, variant.slug),
     history: [

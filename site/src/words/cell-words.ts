@@ -9,4 +9,6 @@ export const cellWords: Record<CellGroup, string> = {
   movement: 'Movement',
   claims: 'Label claims',
   evidence: 'Evidence behind the figures',
+  record: 'Put right on record after results rested on it',
+  documents: 'Documents that say something else, by their digest',
 };

@@ -1,42 +1,40 @@
-import type { ComparedTable } from './compare-pairs.js';
 import { largestTileQuantile } from './largest-scores.js';
 import type { PairScales } from './largest-scores.js';
 
-/** Scores that a difference must pass, by how many entries may still be equal to both of its own. */
-export interface CriticalScores {
-  /** sizes 2 … n of a group of equals, each a fifth above the one before [1] */
-  readonly sizes: readonly number[];
-  /** critical score of each size, never falling [1] */
-  readonly scores: readonly number[];
+/** Critical score of a group of up to so many equals. */
+export interface CriticalScore {
+  readonly size: number;
+  readonly score: number;
 }
 
 /** From one size to the next; a group between two is judged as the larger one. */
-const STEP = 1.2;
+const STEP = 1.1;
 
 /**
  * Critical scores for groups of equal entries of every size.
  *
- * Formula: c_p the quantile of the largest score within ⌊n/p⌋ groups of p neighbours, at 1 − α_p = level^(⌊n/p⌋p/n): however the entries fall into groups of equals, and each group judged by its own c_p,
+ * Formula: c_p the quantile of the largest score within ⌊m/p⌋ groups of p neighbours, at level^(⌊m/p⌋p/m): however m entries fall into groups of equals, and each group judged by its own c_p,
  * some group passes its score in 1 − level of the seasons at most (Ryan's and Welsch's shares of the error rate)
- * @param table values and draws
+ * @param errors B·n drawn deviations, draw by draw [any one unit]
  * @param pairs pairs with 1/s_ij and ν_ij
+ * @param order positions of the m ≥ 2 entries that may be equal to another, best first
  * @param level joint level in (0, 1) [1]
- * @returns sizes and scores [1]
+ * @returns sizes 2 … m, rising, with scores that never fall [1]
  * @throws nothing: the caller checks the shapes
  * @see EINOT-GABRIEL-1975
  * @see WELSCH-1977
- * @example criticalScores(compared, pairs, 0.95).sizes // [2]
+ * @example criticalScores(errors, pairs, Int32Array.of(0, 1), 0.95)[0].size // 2
  */
-export function criticalScores({ goodness, errors }: Pick<ComparedTable, 'goodness' | 'errors'>, pairs: PairScales, level: number): CriticalScores {
-  const order = Int32Array.from(goodness.keys()).sort((a, b) => goodness[b]! - goodness[a]! || a - b);
-  const sizes = sizesUpTo(pairs.n);
-  let least = 0;
-  const scores = sizes.map((size) => (least = Math.max(least, largestTileQuantile(errors, pairs, order, size, level))));
-  return { sizes, scores };
+export function criticalScores(errors: Float64Array, pairs: PairScales, order: Int32Array, level: number): CriticalScore[] {
+  let score = 0;
+  return sizesUpTo(order.length).map((size) => {
+    score = Math.max(score, largestTileQuantile(errors, pairs, order, size, level));
+    return { size, score };
+  });
 }
 
-function sizesUpTo(n: number): number[] {
+function sizesUpTo(m: number): number[] {
   const sizes: number[] = [];
-  for (let size = 2; size < n; size = Math.max(size + 1, Math.floor(STEP * size))) sizes.push(size);
-  return [...sizes, n];
+  for (let size = 2; size < m; size = Math.max(size + 1, Math.floor(STEP * size))) sizes.push(size);
+  return [...sizes, m];
 }

@@ -13,12 +13,12 @@ export interface PairScales {
 /**
  * Quantile of the largest normal score of draws within groups of neighbours.
  *
- * Formula: Z_b = max over the pairs of ⌊n/p⌋ groups of p neighbours of z((e_bi − e_bj)/s_ij; ν_ij), groups laid from the top in one draw and from the bottom in the next; the quantile of Z at
- * level^(⌊n/p⌋p/n). A score is never above its difference, so a pair is looked at only where that could rise above the tail: the result is that of looking at all
+ * Formula: Z_b = max over the pairs of ⌊m/p⌋ groups of p neighbours of z((e_bi − e_bj)/s_ij; ν_ij), groups laid from the top in one draw and from the bottom in the next; the quantile of Z at
+ * level^(⌊m/p⌋p/m). A score is never above its difference, so a pair is looked at only where that could rise above the tail: the result is that of looking at all
  * @param errors B·n drawn deviations, draw by draw [any one unit]
  * @param pairs pairs with 1/s_ij and ν_ij
- * @param order positions of the n entries, neighbours next to each other
- * @param size p, 2 … n; n looks at all pairs [1]
+ * @param order positions of the m entries, neighbours next to each other
+ * @param size p, 2 … m; m looks at all pairs [1]
  * @param level in (0, 1) [1]
  * @returns quantile, 0 or more [1]
  * @throws nothing: the caller checks the shapes
@@ -28,9 +28,10 @@ export interface PairScales {
 export function largestTileQuantile(errors: Float64Array, pairs: PairScales, order: Int32Array, size: number, level: number): number {
   const { n } = pairs;
   const draws = errors.length / n;
-  const tiles = Math.floor(n / size);
-  const tail = new LargestSeen(tailOfDraws(draws, level ** ((tiles * size) / n)));
-  const [fromTop, fromBottom] = [0, n - tiles * size].map((first) =>
+  const m = order.length;
+  const tiles = Math.floor(m / size);
+  const tail = new LargestSeen(tailOfDraws(draws, level ** ((tiles * size) / m)));
+  const [fromTop, fromBottom] = [0, m - tiles * size].map((first) =>
     Array.from({ length: tiles }, (_, tile) => tileOf(pairs, order.subarray(first + tile * size, first + (tile + 1) * size))),
   );
   for (let draw = 0; draw < draws; draw++) {

@@ -94,7 +94,7 @@ function row(name: string, own: Partial<Season>, trials: number): void {
   const each = (sum: number): string => (sum / trials).toFixed(1);
   const bound = season.spread === 0 ? '–' : `${each(sums.boundWidth)} / ${each(sums.boundFirst)}`;
   console.log(
-    `| ${name} | ${withError(sums.held / trials, trials)} | ${each(sums.width)} | ${each(sums.first)} | ${bound} | ${isEqual ? '–' : percent(sums.best / trials)} | ${isEqual ? `${percent(short)} ± ${percent(error)}` : '–'} |`,
+    `| ${name} | ${withError(sums.held / trials, trials)} | ${each(sums.width)} | ${each(sums.first)} | ${bound} | ${season.spread === 0 ? '–' : percent(sums.best / trials)} | ${isEqual ? `${percent(short)} ± ${percent(error)}` : '–'} |`,
   );
 }
 

@@ -39,21 +39,23 @@ export interface PairComparison {
  * @see MRSW-2023
  * @example comparePairs(compared, 0.95).isAhead.length // 4
  */
-export function comparePairs({ goodness, errors, differenceUncertainty, degreesOfFreedom }: ComparedTable, level: number): PairComparison {
+export function comparePairs(table: ComparedTable, level: number): PairComparison {
+  const { goodness, errors, differenceUncertainty, degreesOfFreedom } = table;
   const n = goodness.length;
   const precision = differenceUncertainty.map((s, at) => (s > 0 && at % (n + 1) !== 0 ? 1 / s : 0));
   const isAhead = precision.map((one, at) => Number(one === 0 && goodness[Math.floor(at / n)]! > goodness[at % n]!));
-  const compared = { n, scores: scoresOf(goodness, { n, precision, degreesOfFreedom }), isAhead: Uint8Array.from(isAhead) };
+  const pairs = { n, precision, degreesOfFreedom };
+  const compared = { n, scores: scoresOf(goodness, pairs), isAhead: Uint8Array.from(isAhead) };
   const best = Int32Array.from(goodness.keys()).sort((a, b) => goodness[b]! - goodness[a]! || a - b);
   let order = best.filter((i) => hasOpen(compared, precision, i));
   if (order.length === 0) return { isAhead: compared.isAhead, firstCritical: null, criticalValue: null };
-  let critical = criticalScores(errors, { n, precision, degreesOfFreedom }, order, level);
+  let critical = criticalScores(errors, pairs, order, level);
   const firstCritical = critical.at(-1)!.score;
   for (;;) {
     const { told, largest } = tellApart(compared, precision, critical);
     const left = best.filter((i) => hasOpen(compared, precision, i));
     if (told === 0 || left.length === 0) return { isAhead: compared.isAhead, firstCritical, criticalValue: largest };
-    if (left.length < order.length) critical = criticalScores(errors, { n, precision, degreesOfFreedom }, left, level);
+    if (left.length < order.length) critical = criticalScores(errors, pairs, left, level);
     order = left;
   }
 }
@@ -66,7 +68,9 @@ interface Told {
 }
 
 function scoresOf(goodness: Float64Array, { n, precision, degreesOfFreedom }: PairScales): Float64Array {
-  return precision.map((one, at) => normalScore((goodness[Math.floor(at / n)]! - goodness[at % n]!) * one, degreesOfFreedom[at]!));
+  return precision.map((one, at) =>
+    one === 0 ? 0 : normalScore((goodness[Math.floor(at / n)]! - goodness[at % n]!) * one, degreesOfFreedom[at]!),
+  );
 }
 
 const isTold = ({ isAhead, n }: Told, i: number, j: number): boolean => isAhead[i * n + j] === 1 || isAhead[j * n + i] === 1;

@@ -23,7 +23,7 @@ const STEP = 1.1;
  * @throws nothing: the caller checks the shapes
  * @see EINOT-GABRIEL-1975
  * @see WELSCH-1977
- * @example criticalScores(errors, pairs, Int32Array.of(0, 1), 0.95)[0].size // 2
+ * @example criticalScores(Float64Array.of(1, 0), { n: 2, precision: Float64Array.of(0, 1, 1, 0), degreesOfFreedom: Float64Array.of(Infinity, Infinity, Infinity, Infinity) }, Int32Array.of(0, 1), 0.5)[0].score // 1
  */
 export function criticalScores(errors: Float64Array, pairs: PairScales, order: Int32Array, level: number): CriticalScore[] {
   let score = 0;

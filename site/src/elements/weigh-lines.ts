@@ -86,20 +86,20 @@ function rowOf({ lines }: Weighed, { line, place, score, chanceOfFirst }: Standi
   link.textContent = lines[line]!.name;
   head.append(link);
   row.append(
-    cellOf('Place', String(place), true),
+    cellOf('Place', String(place), 'num'),
     head,
-    cellOf('Score', score, true),
-    cellOf('Chance of first', chanceOfFirst === null ? 'not stated' : chanceWords(Math.round(100 * chanceOfFirst)), true),
-    cellOf('Published place', publishedPlaceWords(place, lines[line]!.place), false),
+    cellOf('Score', score, 'num score'),
+    cellOf('Chance of first', chanceOfFirst === null ? 'not stated' : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),
+    cellOf('Published place', publishedPlaceWords(place, lines[line]!.place), ''),
   );
   return row;
 }
 
-function cellOf(label: string, text: string, isNumber: boolean): HTMLTableCellElement {
+function cellOf(label: string, text: string, name: string): HTMLTableCellElement {
   const cell = document.createElement('td');
   cell.setAttribute('role', 'cell');
   cell.dataset['label'] = label;
-  if (isNumber) cell.className = 'num';
+  cell.className = name;
   cell.textContent = text;
   return cell;
 }

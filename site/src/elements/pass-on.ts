@@ -1,8 +1,7 @@
 /** What a page offers to those who tell others of it: its citation to copy, a link to each row, each table and chart as a picture. */
 class PassOn extends HTMLElement {
   connectedCallback() {
-    const told = document.createElement('p');
-    told.setAttribute('role', 'status');
+    const told = document.createElement('output');
     const copy = (text: string, what: string) =>
       navigator.clipboard.writeText(text).then(
         () => (told.textContent = `${what} is copied.`),

@@ -63,7 +63,9 @@ test('the citation and the address of a row are copied by a press, and the row t
   await page.goto(site.url + CATEGORY);
   await page.getByRole('button', { name: 'Copy the citation' }).click();
   await told(/is copied/);
-  expect(await copied()).toMatch(/^North Quay Line Trials: Winter 2026, revision 1, published 1 March 2026\. https:\S+ – SHA-256 [0-9a-f]{64}$/);
+  expect(await copied()).toMatch(
+    /^North Quay Line Trials: Winter 2026, revision 1, published 1 March 2026\. https:\S+ – SHA-256 [0-9a-f]{64}$/,
+  );
   const row = page.locator('#standings tbody tr').nth(2);
   await row.hover();
   await row.getByRole('link', { name: /^Link to the row of / }).click();
@@ -80,7 +82,9 @@ test('a table becomes a picture that says which house, edition, revision, date a
   expect(name).toMatch(/^breaking-stress-winter-2026.*\.svg$/);
   const svg = bytes.toString();
   for (const words of [SOURCE, `https://trials.example${CATEGORY}`, 'Breaking stress, Winter 2026', 'MPa']) expect(svg).toContain(words);
-  const values = await page.locator('#standings td.value .si').evaluateAll((cells: Element[]) => cells.map(({ textContent }) => textContent));
+  const values = await page
+    .locator('#standings td.value .si')
+    .evaluateAll((cells: Element[]) => cells.map(({ textContent }) => textContent));
   expect(values.length).toBeGreaterThan(10);
   for (const value of values) expect(svg).toContain(`>${/[\d.]+/.exec(value)?.[0]}<`);
   expect(svg).not.toContain('psi');
@@ -98,7 +102,10 @@ test('a chart becomes a picture with its own colours, as PNG twice as fine as on
   expect(width).toBeGreaterThanOrEqual(2 * Math.floor(drawing.width));
   const svg = (await saved('SVG')).bytes.toString();
   expect(svg).toContain(SOURCE);
-  const dot = await page.locator('svg.line-map .dot').first().evaluate((one) => getComputedStyle(one).fill);
+  const dot = await page
+    .locator('svg.line-map .dot')
+    .first()
+    .evaluate((one) => getComputedStyle(one).fill);
   expect(svg).toContain(`fill="${dot}"`);
 }, 60_000);
 
@@ -111,7 +118,12 @@ test('on paper a table stays a table; forty lines of a category take three pages
   await page.emulateMedia({ media: 'print' });
   await page.setViewportSize({ width: 703, height: 1000 });
   expect(await page.locator('#standings tbody tr').count()).toBe(42);
-  expect(await page.locator('#standings tbody tr').first().evaluate((row) => getComputedStyle(row).display)).toBe('table-row');
+  expect(
+    await page
+      .locator('#standings tbody tr')
+      .first()
+      .evaluate((row) => getComputedStyle(row).display),
+  ).toBe('table-row');
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(703);
   const { pages } = await paper();
   expect(pages).toBeGreaterThan(1);
@@ -119,7 +131,9 @@ test('on paper a table stays a table; forty lines of a category take three pages
   expect(await page.evaluate<string>('getComputedStyle(document.documentElement).getPropertyValue("--foot")')).toBe(
     `"${SOURCE}. https://trials.example${CATEGORY}"`,
   );
-  const sheets = await page.evaluate<string>('[...document.styleSheets].map(({ cssRules }) => [...cssRules].map((one) => one.cssText).join("")).join("")');
+  const sheets = await page.evaluate<string>(
+    '[...document.styleSheets].map(({ cssRules }) => [...cssRules].map((one) => one.cssText).join("")).join("")',
+  );
   expect(sheets).toMatch(/@page \{[^]*@bottom-left \{[^}]*var\(--foot/);
   await page.emulateMedia({ media: null });
 }, 60_000);

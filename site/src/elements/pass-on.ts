@@ -8,8 +8,13 @@ class PassOn extends HTMLElement {
         () => (told.textContent = `Your browser does not let a page copy. ${what}: ${text}`),
       );
     const citation = this.querySelector('p')?.textContent.trim().replaceAll(/\s+/g, ' ') ?? '';
-    this.append(buttonOf('Copy the citation', () => void copy(citation, 'The citation')), this.pictures(told), told);
-    for (const row of document.querySelectorAll<HTMLTableRowElement>('main tr[id]')) addLink(row, (href) => void copy(href, 'The link to the row'));
+    this.append(
+      buttonOf('Copy the citation', () => void copy(citation, 'The citation')),
+      this.pictures(told),
+      told,
+    );
+    for (const row of document.querySelectorAll<HTMLTableRowElement>('main tr[id]'))
+      addLink(row, (href) => void copy(href, 'The link to the row'));
     const { source = '', address = '' } = this.dataset;
     document.documentElement.style.setProperty('--foot', JSON.stringify(`${source}. ${address}`));
   }
@@ -30,7 +35,11 @@ class PassOn extends HTMLElement {
     };
     const part = document.createElement('p');
     part.hidden = pictured.length === 0;
-    part.append(label, buttonOf('PNG', () => void save('png')()), buttonOf('SVG', () => void save('svg')()));
+    part.append(
+      label,
+      buttonOf('PNG', () => void save('png')()),
+      buttonOf('SVG', () => void save('svg')()),
+    );
     return part;
   }
 }
@@ -50,7 +59,10 @@ function nameOf(one: HTMLElement): string {
   const headings = [...document.querySelectorAll('main :is(h1, h2, h3, details:has(table, figure) > summary)')];
   const above = headings.findLast((heading) => heading.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING);
   const own = one.querySelector('figcaption')?.textContent ?? above?.textContent ?? '';
-  const [sentence = ''] = own.trim().replaceAll(/\s+/g, ' ').split(/(?<=\.) /);
+  const [sentence = ''] = own
+    .trim()
+    .replaceAll(/\s+/g, ' ')
+    .split(/(?<=\.) /);
   return sentence.replace(/\.$/, '');
 }
 

@@ -37,7 +37,13 @@ function cellOf(cell: HTMLTableCellElement): Cell {
   const bar = svg?.querySelector('.bar');
   const strip = svg && { low: percent(bar, 'x1'), high: percent(bar, 'x2'), value: percent(svg.querySelector('.dot'), 'cx') };
   const ends = [...cell.querySelectorAll('.scale > span:not(.only-heard)')].map(({ textContent }) => textContent);
-  return { ends: ends.length === 2 ? (ends as [string, string]) : null, text: textOf(cell), isNumber: cell.classList.contains('num'), isHead, strip };
+  return {
+    ends: ends.length === 2 ? (ends as [string, string]) : null,
+    text: textOf(cell),
+    isNumber: cell.classList.contains('num'),
+    isHead,
+    strip,
+  };
 }
 
 /** What can be read in a cell: neither what is said to a screen reader alone nor the other units. */

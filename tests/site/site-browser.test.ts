@@ -34,6 +34,7 @@ const TEMPLATES = [
   '/editions/2026/rigs/',
   '/editions/2026/labels/',
   '/editions/2026/map/',
+  '/editions/2026/booklet/',
   '/search/?q=brine',
   '/compare/',
   '/find/?by=breaking-stress',

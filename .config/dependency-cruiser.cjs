@@ -117,7 +117,8 @@ module.exports = {
     },
     {
       name: 'own-weights-take-the-core-alone',
-      comment: "A reader's own weights are put together by the very code that makes the published score, and by nothing else of the program.",
+      comment:
+        "A reader's own weights are put together by the very code that makes the published score, and by nothing else of the program.",
       severity: 'error',
       from: { path: '^site/src/weigh/' },
       to: { path: ['^api/', '^prisma/'], pathNot: ['^api/measurement/', '^api/contract/'] },

@@ -37,8 +37,7 @@ const TEMPLATES = [
   '/editions/2026/booklet/',
   '/search/?q=brine',
   '/compare/',
-  '/find/?by=breaking-stress',
-  '/weigh/',
+  ...['/find/?by=breaking-stress', '/weigh/'],
   '/404.html',
 ];
 const WIDTHS = [320, 768, 1280];
@@ -289,8 +288,7 @@ test('a phone shows the first figure of each page without scrolling, below a hea
     '/editions/2026/',
     '/editions/2026/breaking-stress/',
     VARIANT,
-    '/find/',
-    '/weigh/',
+    ...['/find/', '/weigh/'],
     '/editions/2026/labels/',
     '/records/',
   ]) {

@@ -154,9 +154,7 @@ test('one page of each kind is valid HTML', async () => {
     '/editions/2026/rigs/',
     '/editions/2026/labels/',
     '/editions/2026/map/',
-    '/search/',
-    '/weigh/',
-    variant,
+    ...['/search/', '/weigh/', variant],
   ];
   const faults = await Promise.all(
     kinds.map(async (path) => {

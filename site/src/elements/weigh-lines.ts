@@ -53,7 +53,12 @@ class WeighLines extends HTMLElement {
       status.textContent = weights.every((weight) => Number(weight) === 0)
         ? 'Give at least one category a weight.'
         : ownOrderWords(weighed, standing);
-    this.querySelector('tbody')?.replaceChildren(...standing.rows.map((row) => rowOf(weighed, row)));
+    this.querySelector('tbody')?.replaceChildren(
+      ...standing.rows.flatMap((row) => {
+        const line = weighed.lines[row.line];
+        return line ? [rowOf(line, row)] : [];
+      }),
+    );
     this.querySelector('.more a')?.setAttribute('href', weighed.href);
     const words = this.querySelector('.score-words');
     if (words) words.textContent = scoreWords(weighed.combine);
@@ -77,20 +82,20 @@ function weightIn(text: string | null): string {
   return weight >= 0 && weight <= 100 ? String(weight) : '0';
 }
 
-function rowOf({ lines }: Weighed, { line, place, score, chanceOfFirst }: Standing['rows'][number]): HTMLTableRowElement {
+function rowOf(line: Weighed['lines'][number], { place, score, chanceOfFirst }: Standing['rows'][number]): HTMLTableRowElement {
   const [row, head, link] = [document.createElement('tr'), document.createElement('th'), document.createElement('a')];
   row.setAttribute('role', 'row');
   head.setAttribute('role', 'rowheader');
   head.scope = 'row';
-  link.href = lines[line]!.href;
-  link.textContent = lines[line]!.name;
+  link.href = line.href;
+  link.textContent = line.name;
   head.append(link);
   row.append(
     cellOf('Place', String(place), 'num'),
     head,
     cellOf('Score', score, 'num score'),
     cellOf('Chance of first', chanceOfFirst === null ? 'not stated' : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),
-    cellOf('Published place', publishedPlaceWords(place, lines[line]!.place), ''),
+    cellOf('Published place', publishedPlaceWords(place, line.place), ''),
   );
   return row;
 }

@@ -15,8 +15,9 @@ export function ownOrderWords({ lines }: Weighed, { rows, change }: Standing): s
 
 function changeWords(lines: Weighed['lines'], sharing: number, change: Standing['change']): string {
   if (sharing > 1) return 'Any other weights may part them.';
-  if (!change) return 'No other weights bring another to first place.';
-  return `Moving ${(100 * change.weightMoved).toFixed(1)} % of the weight to other categories brings ${lines[change.line]?.name} level with it.`;
+  const other = change && lines[change.line];
+  if (!other) return 'No other weights bring another to first place.';
+  return `Moving ${(100 * change.weightMoved).toFixed(1)} % of the weight to other categories brings ${other.name} level with it.`;
 }
 
 /** Places gained against the published order, as told in a row. */

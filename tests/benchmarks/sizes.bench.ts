@@ -42,7 +42,9 @@ function report(asked: readonly string[]): void {
     const args = [...process.execArgv, fileURLToPath(import.meta.url), ONE, size];
     const cost = JSON.parse(execFileSync(process.execPath, args, { encoding: 'utf8' })) as Cost;
     const power = (of: 'computeS' | 'checksS') =>
-      before && before.variants !== cost.variants ? (Math.log(cost[of] / before[of]) / Math.log(cost.variants / before.variants)).toFixed(2) : '–';
+      before && before.variants !== cost.variants
+        ? (Math.log(cost[of] / before[of]) / Math.log(cost.variants / before.variants)).toFixed(2)
+        : '–';
     const cells = [cost.variants, cost.editions, cost.computeS.toFixed(2), power('computeS'), cost.checksS.toFixed(2), power('checksS')];
     console.log(`| ${[...cells, cost.editionMb.toFixed(2), cost.allMb.toFixed(1), cost.peakMb.toFixed(0)].join(' | ')} |`);
     before = cost;

@@ -19,7 +19,12 @@ const part = partOfFit(whole, (variant) => names.includes(variant));
 
 test('a part of a fit says of its variants and their differences what the whole says', () => {
   expect(part.design.variants).toEqual(names);
-  expect(pairMoments(part, names.map((_, i) => i))).toEqual(pairMoments(whole, positions));
+  expect(
+    pairMoments(
+      part,
+      names.map((_, i) => i),
+    ),
+  ).toEqual(pairMoments(whole, positions));
   expect(valueBudgets(part)).toEqual(valueBudgets(whole).filter(({ variant }) => names.includes(variant)));
   expect(effectsOf(part)).toEqual(effectsOf(whole));
 });

@@ -54,8 +54,10 @@ const within = (results: EditionResults, own: ReadonlySet<string>): EditionResul
   besideTable: new Map([...results.besideTable].map(([key, tails]) => [key, only(tails, own)])),
 });
 
-const partOf = (fit: ModelSeries[string], own: ReadonlySet<string>): ModelSeries[string] =>
-  fit?.kind === 'fitted' ? partOfFit(fit, (variant) => own.has(variant)) : fit;
+type Fit = EditionResults['fits'][string];
+
+const partOf = (fit: Fit, own: ReadonlySet<string>): Fit =>
+  fit.kind === 'fitted' ? partOfFit(fit, (variant) => own.has(variant)) : fit;
 
 const only = <T>(all: ReadonlyMap<string, T>, own: ReadonlySet<string>): ReadonlyMap<string, T> =>
   new Map([...all].filter(([variant]) => own.has(variant)));

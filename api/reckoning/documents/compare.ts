@@ -56,8 +56,7 @@ const within = (results: EditionResults, own: ReadonlySet<string>): EditionResul
 
 type Fit = EditionResults['fits'][string];
 
-const partOf = (fit: Fit, own: ReadonlySet<string>): Fit =>
-  fit.kind === 'fitted' ? partOfFit(fit, (variant) => own.has(variant)) : fit;
+const partOf = (fit: Fit, own: ReadonlySet<string>): Fit => (fit.kind === 'fitted' ? partOfFit(fit, (variant) => own.has(variant)) : fit);
 
 const only = <T>(all: ReadonlyMap<string, T>, own: ReadonlySet<string>): ReadonlyMap<string, T> =>
   new Map([...all].filter(([variant]) => own.has(variant)));

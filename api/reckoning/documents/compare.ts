@@ -1,6 +1,5 @@
 /** What is compared within an edition: the edition itself, or each of its divisions by itself. Pure. */
 import { partOfFit } from '../../measurement/bench-model/part-of-fit.js';
-import type { ModelSeries } from '../../measurement/ranking/model-evidence.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { canonicalJson } from '../canonical-json.js';
 import type { EditionContext, ReleaseContext } from './release-context.js';

@@ -4,6 +4,8 @@
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { createHouse, workEdition } from '../support/house.js';
@@ -15,15 +17,18 @@ const count = Number(process.argv[2] ?? 50);
 const database = await startTestServer();
 process.env['TEST_SERVER_URL'] = database.url;
 const house = await createHouse();
+await workEdition(house, '2026');
+await moveEdition(house.editor, '2026', 'closure');
+await house.editor.call('post', '/v1/editions/2026/releases').send({ erratum: null }).expect(202);
+await house.t.app.select(ReleasesModule).get(ReleaseWork).publishDue();
 const workers = [startProgram(house.t, ['api/worker.ts']), startProgram(house.t, ['api/worker.ts'])];
 const servers = [await startServer(house.t), await startServer(house.t)];
+const last = count + 1;
 try {
-  await workEdition(house, '2026');
-  await moveEdition(house.editor, '2026', 'closure');
   let [longestMs, lost] = [0, 0];
   const began = performance.now();
-  for (let revision = 1; revision <= count; revision += 1) {
-    const erratum = revision === 1 ? null : await erratumFor(house.editor, '2026', 'catalogueError', `Correction ${revision}.`);
+  for (let revision = 2; revision <= last; revision += 1) {
+    const erratum = await erratumFor(house.editor, '2026', 'catalogueError', `Correction ${revision}.`);
     if ((await publish(house.editor, '2026', erratum)) !== revision) lost += 1;
     const published = performance.now();
     await Promise.all(servers.map(({ port }) => until(`port ${port} shows revision ${revision}`, () => shows(port, revision))));
@@ -31,9 +36,9 @@ try {
   }
   const seconds = (performance.now() - began) / 1000;
   const page = join(house.t.dataFolder, 'site/current/editions/2026/index.html');
-  await until('the site shows the last', async () => (await readFile(page, 'utf8')).includes(`Correction ${count}.`));
+  await until('the site shows the last', async () => (await readFile(page, 'utf8')).includes(`Correction ${last}.`));
   let differences = 0;
-  for (let revision = 1; revision <= count; revision += 1) {
+  for (let revision = 1; revision <= last; revision += 1) {
     const [source] = await releasesAt(`http://127.0.0.1:${servers[revision % 2]!.port}/v1/releases/2026/${revision}/`);
     differences += source ? (await verifyRelease(source)).differences.length : 1;
   }
@@ -49,3 +54,9 @@ try {
   await database.stop();
 }
 process.exit();
+
+async function shows(port: number, revision: number): Promise<boolean> {
+  const answer = await fetch(`http://127.0.0.1:${port}/v1/editions`);
+  const { items } = (await answer.json()) as { items: { edition: string; revision: number }[] };
+  return items.some((one) => one.edition === '2026' && one.revision === revision);
+}

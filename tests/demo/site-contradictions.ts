@@ -95,7 +95,7 @@ function placeFaults(path: string, rows: readonly Row[], pages: readonly { path:
       (one) => one.path.startsWith(path) && one.html.includes(`data-label="${category}"`) && one.html.includes('sheet category'),
     );
     if (category === undefined || !page) return [];
-    const places = new Map(rowsOf(page.html).map(({ slug, place }) => [slug, place.match(/\d+/g) ?? []]));
+    const places = new Map(rowsOf(page.html).map(({ slug, place }) => [slug, [...place.matchAll(/\d+/g)].map(([number]) => number)]));
     return rows.flatMap(({ slug, cells }) => {
       const counted = cells.get(label) ?? '';
       const there = places.get(slug);

@@ -5440,6 +5440,7 @@ export const MakerScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   retiredOn: 'retiredOn',
   retiredReason: 'retiredReason',
   version: 'version'
@@ -5453,6 +5454,7 @@ export const LineScalarFieldEnum = {
   slug: 'slug',
   makerId: 'makerId',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   material: 'material',
   construction: 'construction',
   carriers: 'carriers',

@@ -244,6 +244,7 @@ export const MakerScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   retiredOn: 'retiredOn',
   retiredReason: 'retiredReason',
   version: 'version'
@@ -257,6 +258,7 @@ export const LineScalarFieldEnum = {
   slug: 'slug',
   makerId: 'makerId',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   material: 'material',
   construction: 'construction',
   carriers: 'carriers',

@@ -43,6 +43,7 @@ export type LineMinAggregateOutputType = {
   slug: string | null
   makerId: string | null
   name: string | null
+  nameAsSeen: string | null
   material: string | null
   construction: string | null
   carriers: number | null
@@ -57,6 +58,7 @@ export type LineMaxAggregateOutputType = {
   slug: string | null
   makerId: string | null
   name: string | null
+  nameAsSeen: string | null
   material: string | null
   construction: string | null
   carriers: number | null
@@ -71,6 +73,7 @@ export type LineCountAggregateOutputType = {
   slug: number
   makerId: number
   name: number
+  nameAsSeen: number
   material: number
   construction: number
   carriers: number
@@ -99,6 +102,7 @@ export type LineMinAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -113,6 +117,7 @@ export type LineMaxAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -127,6 +132,7 @@ export type LineCountAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -228,6 +234,7 @@ export type LineGroupByOutputType = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen: string | null
   material: string
   construction: string
   carriers: number | null
@@ -265,6 +272,7 @@ export type LineWhereInput = {
   slug?: Prisma.StringFilter<"Line"> | string
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -281,6 +289,7 @@ export type LineOrderByWithRelationInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -300,6 +309,7 @@ export type LineWhereUniqueInput = Prisma.AtLeast<{
   NOT?: Prisma.LineWhereInput | Prisma.LineWhereInput[]
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -316,6 +326,7 @@ export type LineOrderByWithAggregationInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -338,6 +349,7 @@ export type LineScalarWhereWithAggregatesInput = {
   slug?: Prisma.StringWithAggregatesFilter<"Line"> | string
   makerId?: Prisma.UuidWithAggregatesFilter<"Line"> | string
   name?: Prisma.StringWithAggregatesFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableWithAggregatesFilter<"Line"> | string | null
   material?: Prisma.StringWithAggregatesFilter<"Line"> | string
   construction?: Prisma.StringWithAggregatesFilter<"Line"> | string
   carriers?: Prisma.IntNullableWithAggregatesFilter<"Line"> | number | null
@@ -351,6 +363,7 @@ export type LineCreateInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -367,6 +380,7 @@ export type LineUncheckedCreateInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -381,6 +395,7 @@ export type LineUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -397,6 +412,7 @@ export type LineUncheckedUpdateInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -412,6 +428,7 @@ export type LineCreateManyInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -425,6 +442,7 @@ export type LineUpdateManyMutationInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -439,6 +457,7 @@ export type LineUncheckedUpdateManyInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -463,6 +482,7 @@ export type LineCountOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -483,6 +503,7 @@ export type LineMaxOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -497,6 +518,7 @@ export type LineMinOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -593,6 +615,7 @@ export type LineCreateWithoutMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -607,6 +630,7 @@ export type LineUncheckedCreateWithoutMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -651,6 +675,7 @@ export type LineScalarWhereInput = {
   slug?: Prisma.StringFilter<"Line"> | string
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -664,6 +689,7 @@ export type LineCreateWithoutVariantsInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -679,6 +705,7 @@ export type LineUncheckedCreateWithoutVariantsInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -708,6 +735,7 @@ export type LineUpdateWithoutVariantsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -723,6 +751,7 @@ export type LineUncheckedUpdateWithoutVariantsInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -736,6 +765,7 @@ export type LineCreateManyMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -749,6 +779,7 @@ export type LineUpdateWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -763,6 +794,7 @@ export type LineUncheckedUpdateWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -777,6 +809,7 @@ export type LineUncheckedUpdateManyWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -822,6 +855,7 @@ export type LineSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -839,6 +873,7 @@ export type LineSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -854,6 +889,7 @@ export type LineSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -869,6 +905,7 @@ export type LineSelectScalar = {
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -878,7 +915,7 @@ export type LineSelectScalar = {
   version?: boolean
 }
 
-export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "material" | "construction" | "carriers" | "densityGPerCm3" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["line"]>
+export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "nameAsSeen" | "material" | "construction" | "carriers" | "densityGPerCm3" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["line"]>
 export type LineInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
@@ -902,6 +939,10 @@ export type $LinePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
     slug: string
     makerId: string
     name: string
+    /**
+     * What is seen of the name; null of one from before it was kept.
+     */
+    nameAsSeen: string | null
     /**
      * e.g. UHMWPE, nylon, fluorocarbon.
      */
@@ -1353,6 +1394,7 @@ export interface LineFieldRefs {
   readonly slug: Prisma.FieldRef<"Line", 'String'>
   readonly makerId: Prisma.FieldRef<"Line", 'String'>
   readonly name: Prisma.FieldRef<"Line", 'String'>
+  readonly nameAsSeen: Prisma.FieldRef<"Line", 'String'>
   readonly material: Prisma.FieldRef<"Line", 'String'>
   readonly construction: Prisma.FieldRef<"Line", 'String'>
   readonly carriers: Prisma.FieldRef<"Line", 'Int'>

@@ -11,7 +11,13 @@ const all = (n: number, value: number): Float64Array => Float64Array.from({ leng
 
 /** Over all pairs: one group that holds everybody. */
 const largestScoreQuantile = (errors: Float64Array, pairs: PairScales, level: number): number =>
-  largestTileQuantile(errors, pairs, Int32Array.from({ length: pairs.n }, (_, i) => i), pairs.n, level);
+  largestTileQuantile(
+    errors,
+    pairs,
+    Int32Array.from({ length: pairs.n }, (_, i) => i),
+    pairs.n,
+    level,
+  );
 
 function plainQuantile(errors: Float64Array, precision: Float64Array, degrees: Float64Array, n: number, level: number): number {
   const largest = Array.from({ length: errors.length / n }, (_, draw) => {
@@ -107,7 +113,9 @@ test.each([
 ])('groups far apart: within a group of %d of %d a difference of %d counts', (size, m, critical) => {
   const centres = Array.from({ length: m / size }, (_, group) => 100 * group);
   const aheadAt = (factor: number): number => {
-    const values = centres.flatMap((centre) => Array.from({ length: size }, (_, k) => centre + (k === 0 ? factor * critical * Math.SQRT2 : 0)));
+    const values = centres.flatMap((centre) =>
+      Array.from({ length: size }, (_, k) => centre + (k === 0 ? factor * critical * Math.SQRT2 : 0)),
+    );
     const { isAhead } = comparePairs(independent(values, new Array<number>(m).fill(1)), 0.95);
     return isAhead[1]!;
   };

@@ -64,10 +64,7 @@ export class StatementsReadModel {
     const rows = await this.database.client.remark.findMany({
       where: {
         at: { lte: at },
-        AND: [
-          { OR: [{ end: null }, { end: { at: { gt: at } } }] },
-          { OR: [{ editionId: null }, { edition: { slug: edition } }] },
-        ],
+        AND: [{ OR: [{ end: null }, { end: { at: { gt: at } } }] }, { OR: [{ editionId: null }, { edition: { slug: edition } }] }],
       },
       include: TOLD,
       orderBy: [{ kind: 'asc' }, { at: 'asc' }, { id: 'asc' }],
@@ -102,7 +99,11 @@ export class StatementsReadModel {
     const variantId = row && (await this.variantId(variant));
     if (!row || variantId === null) return null;
     const rules = row.divisions.map(({ scheme }) => scheme.rules as unknown as { categories: { code: string }[] });
-    return { editionId: row.id, variantId, categories: [...new Set(rules.flatMap(({ categories }) => categories.map(({ code }) => code)))] };
+    return {
+      editionId: row.id,
+      variantId,
+      categories: [...new Set(rules.flatMap(({ categories }) => categories.map(({ code }) => code)))],
+    };
   }
 }
 

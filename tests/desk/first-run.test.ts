@@ -12,7 +12,7 @@ import type { TestApplication } from '../support/test-application.js';
 let t: TestApplication;
 let desk: OpenDesk;
 beforeAll(async () => {
-  t = await createTestApplication();
+  t = await createTestApplication({}, undefined, false);
   desk = await openDesk(t);
   await t.app.select(ReleasesModule).get(ReleaseWork).start(false);
 }, 120_000);

@@ -11,6 +11,7 @@ import request from 'supertest';
 import type { Role } from '../../api/contract/roles.js';
 import { workEdition } from '../support/house.js';
 import { erratumFor, fitOutHouse, moveEdition, publish } from '../support/season.js';
+import { HOUSE_STATEMENT } from '../support/state-house.js';
 import { joinHouse } from '../support/test-application.js';
 import type { Caller, Method } from '../support/test-application.js';
 import { findEngine } from './find-engine.js';
@@ -99,6 +100,7 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   const codes = await fitOutHouse(editor);
   await workEdition({ editor, reviewer, tester, codes }, '2026');
   await moveEdition(editor, '2026', 'closure');
+  await editor.call('post', '/v1/house-statement').send(HOUSE_STATEMENT).expect(201);
   expectThat('a season is worked through the proxy, handed in, reviewed, published', (await publish(editor, '2026')) === 1);
   await untilShown('/editions/2026/', 'gannet-20');
   expectThat('its page is shown through the proxy', true);

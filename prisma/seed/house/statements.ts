@@ -7,7 +7,8 @@ export const demoHouseStatement = {
     { name: 'An editor', does: 'buys the spools, keeps the catalogue, publishes' },
   ],
   funding: 'Members pay by their subscription. No maker or seller pays for a test, a place or a page.',
-  interests: 'One tester has said that a relative sells line; what that tester hands in of this maker is marked. Spools that makers sent are marked too.',
+  interests:
+    'One tester has said that a relative sells line; what that tester hands in of this maker is marked. Spools that makers sent are marked too.',
   rightOfReply:
     'A maker hears of nothing before it is published, and may reply at any time: trials@northquay.example. The reply stands word by word beside the figure that it answers, from the next revision on.',
 };

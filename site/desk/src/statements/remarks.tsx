@@ -20,7 +20,10 @@ export function Remarks() {
   return (
     <>
       <h2>Caveats and replies</h2>
-      <p>They stand beside the figures from the next release on. What was said is never changed: it is ended with a reason, and said otherwise.</p>
+      <p>
+        They stand beside the figures from the next release on. What was said is never changed: it is ended with a reason, and said
+        otherwise.
+      </p>
       <Loading of={remarks} />
       {remarks.answer?.items.length === 0 && <p class="soft">There are none.</p>}
       <ul class="rows">
@@ -35,7 +38,10 @@ export function Remarks() {
         isRepeated
         fixed={{ kind: 'caveat' }}
         prepare={({ construction, ...entered }) => ({ ...entered, about: { kind: 'construction', slug: construction } })}
-        fields={[{ name: 'construction', label: 'Construction', kind: 'choice', options: CONSTRUCTIONS.map((one) => [one, one] as const) }, words]}
+        fields={[
+          { name: 'construction', label: 'Construction', kind: 'choice', options: CONSTRUCTIONS.map((one) => [one, one] as const) },
+          words,
+        ]}
         onSend={send}
       />
       <h3>A caveat on a line or variant</h3>

@@ -19,7 +19,10 @@ export function WhoWeAre() {
   const said = house.answer;
   return (
     <>
-      <p>Readers get this with the next release, and find what stood before in the releases before. An edition is first published once all of it is said.</p>
+      <p>
+        Readers get this with the next release, and find what stood before in the releases before. An edition is first published once all of
+        it is said.
+      </p>
       <Loading of={house} />
       {said && (
         <>
@@ -47,7 +50,9 @@ export function WhoWeAre() {
             onSend={async (request) => {
               const { missing } = await ask(houseStatementResponse, 'POST', 'house-statement', { body: request });
               house.again();
-              return missing.length === 0 ? 'Said; nothing is missing.' : `Said; missing still: ${missing.map((part) => NAMES[part]).join(', ')}.`;
+              return missing.length === 0
+                ? 'Said; nothing is missing.'
+                : `Said; missing still: ${missing.map((part) => NAMES[part]).join(', ')}.`;
             }}
           />
         </>

@@ -10,7 +10,7 @@ export const publishedRemarkSchema = z
       .describe('What it is about'),
     category: slug.nullable().describe('Code of the category that a reply answers; null for all figures, and of a caveat'),
     words: z.string().describe('Word by word'),
-    signedBy: z.string(),
+    signedBy: z.string().describe('Who says it'),
     on: date.describe('Since when it stands'),
     variants: z.array(slug).describe('Entries of the edition that it touches'),
   })

@@ -70,7 +70,9 @@ export const remarkResponse = z
   .strictObject({
     id: z.uuid(),
     kind: z.enum(['caveat', 'reply']),
-    about: z.strictObject({ kind: z.enum(['construction', 'line', 'variant']), slug: z.string() }),
+    about: z
+      .strictObject({ kind: z.enum(['construction', 'line', 'variant']), slug: z.string() })
+      .describe('What it is about: a construction, a line or a variant'),
     edition: slug.nullable().describe('Edition whose figures a reply answers'),
     category: slug.nullable().describe('Category that a reply answers; null for all, and of a caveat'),
     words: z.string(),

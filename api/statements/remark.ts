@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { RemarkRequest } from '../contract/endpoints/statements.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -16,6 +17,7 @@ export class Remark {
     private readonly database: Database,
     private readonly store: StatementsStore,
     private readonly statements: StatementsReadModel,
+    private readonly editions: EditionsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -41,19 +43,20 @@ export class Remark {
     if (about.kind === 'construction') return { construction: about.slug };
     const id = await (about.kind === 'line' ? this.statements.lineId(about.slug) : this.statements.variantId(about.slug));
     if (id === null) throw unknown('/about/slug', about.kind, about.slug);
-    return about.kind === 'line' ? { lineId: id } : { variantId: id };
+    return about.kind === 'line' ? { lineSlug: about.slug } : { variantSlug: about.slug };
   }
 
   private async answered({ variant, edition, category }: Extract<RemarkRequest, { kind: 'reply' }>): Promise<Partial<NewRemark>> {
-    const entry = await this.statements.entry(edition, variant);
-    if (!entry) throw unknown('/variant', `entry of ${edition}`, variant);
-    if (category !== null && !entry.categories.includes(category))
-      throw unknown('/category', `category of ${edition} (${entry.categories.join(', ')})`, category);
-    return { variantId: entry.variantId, editionId: entry.editionId, category };
+    const [id, entries] = [await this.statements.variantId(variant), await this.editions.entriesOf(edition)];
+    if (id === null || !entries.includes(id)) throw unknown('/variant', `entry of ${edition}`, variant);
+    const categories = await this.editions.categoriesOf(edition);
+    if (category !== null && !categories.includes(category))
+      throw unknown('/category', `category of ${edition} (${categories.join(', ')})`, category);
+    return { variantSlug: variant, editionSlug: edition, category };
   }
 }
 
-const NOTHING = { construction: null, lineId: null, variantId: null, editionId: null, category: null, supersedesId: null };
+const NOTHING = { construction: null, lineSlug: null, variantSlug: null, editionSlug: null, category: null, supersedesId: null };
 
 const unknown = (pointer: string, what: string, found: string) =>
   notValid([{ pointer, code: 'unknown', detail: `Found "${found}", which is no ${what}. Look it up and name one that is.` }]);

@@ -5,6 +5,7 @@
  * enter replies. What stands goes into the next release.
  */
 import { Module } from '@nestjs/common';
+import { EditionsModule } from '../editions/editions.module.js';
 import { EndRemark } from './end-remark.js';
 import { Remark } from './remark.js';
 import { StateHouse } from './state-house.js';
@@ -13,6 +14,7 @@ import { StatementsReadModel } from './statements.read-model.js';
 import { StatementsStore } from './statements.store.js';
 
 @Module({
+  imports: [EditionsModule],
   controllers: [StatementsController],
   providers: [EndRemark, Remark, StateHouse, StatementsReadModel, StatementsStore],
   exports: [StatementsReadModel],

@@ -6,8 +6,7 @@ import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { HouseEvidence, RemarkEvidence } from '../reckoning/evidence/statement-evidence.js';
 
-const SLUG = { select: { slug: true } };
-const TOLD = { line: SLUG, variant: SLUG, edition: SLUG, end: true } satisfies Prisma.RemarkInclude;
+const TOLD = { end: true } satisfies Prisma.RemarkInclude;
 type Row = Prisma.RemarkGetPayload<{ include: typeof TOLD }>;
 
 /** What the house says, as people see it and as releases take it. */
@@ -64,7 +63,7 @@ export class StatementsReadModel {
     const rows = await this.database.client.remark.findMany({
       where: {
         at: { lte: at },
-        AND: [{ OR: [{ end: null }, { end: { at: { gt: at } } }] }, { OR: [{ editionId: null }, { edition: { slug: edition } }] }],
+        AND: [{ OR: [{ end: null }, { end: { at: { gt: at } } }] }, { OR: [{ editionId: null }, { editionSlug: edition }] }],
       },
       include: TOLD,
       orderBy: [{ kind: 'asc' }, { at: 'asc' }, { id: 'asc' }],
@@ -89,22 +88,6 @@ export class StatementsReadModel {
   async variantId(slug: string): Promise<string | null> {
     return (await this.database.client.variant.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
   }
-
-  /** An entry with the categories that it is ranked in; null when there is none. */
-  async entry(edition: string, variant: string) {
-    const row = await this.database.client.edition.findUnique({
-      where: { slug: edition, entries: { some: { variant: { slug: variant } } } },
-      select: { id: true, divisions: { select: { scheme: { select: { rules: true } } } } },
-    });
-    const variantId = row && (await this.variantId(variant));
-    if (!row || variantId === null) return null;
-    const rules = row.divisions.map(({ scheme }) => scheme.rules as unknown as { categories: { code: string }[] });
-    return {
-      editionId: row.id,
-      variantId,
-      categories: [...new Set(rules.flatMap(({ categories }) => categories.map(({ code }) => code)))],
-    };
-  }
 }
 
 /** An entry as remarks find it. */
@@ -116,16 +99,16 @@ export interface Entry {
 
 const dayOf = (at: Date): string => at.toISOString().slice(0, 10);
 
-function aboutOf({ construction, line, variant }: Row): RemarkResponse['about'] {
+function aboutOf({ construction, lineSlug, variantSlug }: Row): RemarkResponse['about'] {
   if (construction !== null) return { kind: 'construction', slug: construction };
-  return line ? { kind: 'line', slug: line.slug } : { kind: 'variant', slug: variant?.slug ?? '' };
+  return lineSlug === null ? { kind: 'variant', slug: variantSlug ?? '' } : { kind: 'line', slug: lineSlug };
 }
 
 const toRemark = (row: Row): RemarkResponse => ({
   id: row.id,
   kind: row.kind as RemarkResponse['kind'],
   about: aboutOf(row),
-  edition: row.edition?.slug ?? null,
+  edition: row.editionSlug,
   category: row.category,
   words: row.words,
   signedBy: row.signedBy,

@@ -11,9 +11,9 @@ interface Said {
 export interface NewRemark extends Said {
   readonly kind: string;
   readonly construction: string | null;
-  readonly lineId: string | null;
-  readonly variantId: string | null;
-  readonly editionId: string | null;
+  readonly lineSlug: string | null;
+  readonly variantSlug: string | null;
+  readonly editionSlug: string | null;
   readonly category: string | null;
   readonly words: string;
   readonly signedBy: string;

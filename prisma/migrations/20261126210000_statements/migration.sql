@@ -16,9 +16,9 @@ CREATE TABLE "remark" (
     "id" UUID NOT NULL,
     "kind" TEXT NOT NULL,
     "construction" TEXT,
-    "line_id" UUID,
-    "variant_id" UUID,
-    "edition_id" UUID,
+    "line_slug" TEXT,
+    "variant_slug" TEXT,
+    "edition_slug" TEXT,
     "category" TEXT,
     "words" TEXT NOT NULL,
     "signed_by" TEXT NOT NULL,
@@ -27,11 +27,11 @@ CREATE TABLE "remark" (
     "supersedes_id" UUID,
 
     CONSTRAINT "remark_pkey" PRIMARY KEY ("id"),
-    CONSTRAINT "remark_is_about_one_thing" CHECK (num_nonnulls("construction", "line_id", "variant_id") = 1),
+    CONSTRAINT "remark_is_about_one_thing" CHECK (num_nonnulls("construction", "line_slug", "variant_slug") = 1),
     CONSTRAINT "reply_answers_figures" CHECK (
       CASE "kind"
-        WHEN 'reply' THEN "variant_id" IS NOT NULL AND "edition_id" IS NOT NULL
-        WHEN 'caveat' THEN "edition_id" IS NULL AND "category" IS NULL
+        WHEN 'reply' THEN "variant_slug" IS NOT NULL AND "edition_slug" IS NOT NULL
+        WHEN 'caveat' THEN "edition_slug" IS NULL AND "category" IS NULL
         ELSE FALSE
       END
     ),
@@ -48,12 +48,12 @@ CREATE TABLE "remark_end" (
 );
 CREATE UNIQUE INDEX "house_statement_number_key" ON "house_statement"("number");
 CREATE UNIQUE INDEX "remark_supersedes_id_key" ON "remark"("supersedes_id");
-CREATE INDEX "remark_line_id_idx" ON "remark"("line_id");
-CREATE INDEX "remark_variant_id_idx" ON "remark"("variant_id");
-CREATE INDEX "remark_edition_id_idx" ON "remark"("edition_id");
-ALTER TABLE "remark" ADD CONSTRAINT "remark_line_id_fkey" FOREIGN KEY ("line_id") REFERENCES "line"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
-ALTER TABLE "remark" ADD CONSTRAINT "remark_variant_id_fkey" FOREIGN KEY ("variant_id") REFERENCES "variant"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
-ALTER TABLE "remark" ADD CONSTRAINT "remark_edition_id_fkey" FOREIGN KEY ("edition_id") REFERENCES "edition"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
+CREATE INDEX "remark_line_slug_idx" ON "remark"("line_slug");
+CREATE INDEX "remark_variant_slug_idx" ON "remark"("variant_slug");
+CREATE INDEX "remark_edition_slug_idx" ON "remark"("edition_slug");
+ALTER TABLE "remark" ADD CONSTRAINT "remark_line_slug_fkey" FOREIGN KEY ("line_slug") REFERENCES "line"("slug") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "remark" ADD CONSTRAINT "remark_variant_slug_fkey" FOREIGN KEY ("variant_slug") REFERENCES "variant"("slug") ON DELETE RESTRICT ON UPDATE CASCADE;
+ALTER TABLE "remark" ADD CONSTRAINT "remark_edition_slug_fkey" FOREIGN KEY ("edition_slug") REFERENCES "edition"("slug") ON DELETE RESTRICT ON UPDATE CASCADE;
 ALTER TABLE "remark" ADD CONSTRAINT "remark_supersedes_id_fkey" FOREIGN KEY ("supersedes_id") REFERENCES "remark"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
 ALTER TABLE "remark_end" ADD CONSTRAINT "remark_end_remark_id_fkey" FOREIGN KEY ("remark_id") REFERENCES "remark"("id") ON DELETE RESTRICT ON UPDATE CASCADE;
 
@@ -73,8 +73,8 @@ BEGIN
   IF NEW."supersedes_id" IS NOT NULL AND NOT EXISTS (
     SELECT 1 FROM "remark" r JOIN "remark_end" e ON e."remark_id" = r."id"
     WHERE r."id" = NEW."supersedes_id" AND r."kind" = NEW."kind"
-      AND (r."construction", r."line_id", r."variant_id", r."edition_id", r."category")
-        IS NOT DISTINCT FROM (NEW."construction", NEW."line_id", NEW."variant_id", NEW."edition_id", NEW."category")
+      AND (r."construction", r."line_slug", r."variant_slug", r."edition_slug", r."category")
+        IS NOT DISTINCT FROM (NEW."construction", NEW."line_slug", NEW."variant_slug", NEW."edition_slug", NEW."category")
   ) THEN
     RAISE EXCEPTION 'successor_speaks_of_the_same: a remark takes the place of an ended one about the same thing' USING ERRCODE = 'FP001';
   END IF;

@@ -28,9 +28,9 @@ export type RemarkMinAggregateOutputType = {
   id: string | null
   kind: string | null
   construction: string | null
-  lineId: string | null
-  variantId: string | null
-  editionId: string | null
+  lineSlug: string | null
+  variantSlug: string | null
+  editionSlug: string | null
   category: string | null
   words: string | null
   signedBy: string | null
@@ -43,9 +43,9 @@ export type RemarkMaxAggregateOutputType = {
   id: string | null
   kind: string | null
   construction: string | null
-  lineId: string | null
-  variantId: string | null
-  editionId: string | null
+  lineSlug: string | null
+  variantSlug: string | null
+  editionSlug: string | null
   category: string | null
   words: string | null
   signedBy: string | null
@@ -58,9 +58,9 @@ export type RemarkCountAggregateOutputType = {
   id: number
   kind: number
   construction: number
-  lineId: number
-  variantId: number
-  editionId: number
+  lineSlug: number
+  variantSlug: number
+  editionSlug: number
   category: number
   words: number
   signedBy: number
@@ -75,9 +75,9 @@ export type RemarkMinAggregateInputType = {
   id?: true
   kind?: true
   construction?: true
-  lineId?: true
-  variantId?: true
-  editionId?: true
+  lineSlug?: true
+  variantSlug?: true
+  editionSlug?: true
   category?: true
   words?: true
   signedBy?: true
@@ -90,9 +90,9 @@ export type RemarkMaxAggregateInputType = {
   id?: true
   kind?: true
   construction?: true
-  lineId?: true
-  variantId?: true
-  editionId?: true
+  lineSlug?: true
+  variantSlug?: true
+  editionSlug?: true
   category?: true
   words?: true
   signedBy?: true
@@ -105,9 +105,9 @@ export type RemarkCountAggregateInputType = {
   id?: true
   kind?: true
   construction?: true
-  lineId?: true
-  variantId?: true
-  editionId?: true
+  lineSlug?: true
+  variantSlug?: true
+  editionSlug?: true
   category?: true
   words?: true
   signedBy?: true
@@ -193,9 +193,9 @@ export type RemarkGroupByOutputType = {
   id: string
   kind: string
   construction: string | null
-  lineId: string | null
-  variantId: string | null
-  editionId: string | null
+  lineSlug: string | null
+  variantSlug: string | null
+  editionSlug: string | null
   category: string | null
   words: string
   signedBy: string
@@ -229,9 +229,9 @@ export type RemarkWhereInput = {
   id?: Prisma.UuidFilter<"Remark"> | string
   kind?: Prisma.StringFilter<"Remark"> | string
   construction?: Prisma.StringNullableFilter<"Remark"> | string | null
-  lineId?: Prisma.UuidNullableFilter<"Remark"> | string | null
-  variantId?: Prisma.UuidNullableFilter<"Remark"> | string | null
-  editionId?: Prisma.UuidNullableFilter<"Remark"> | string | null
+  lineSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
+  variantSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
+  editionSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
   category?: Prisma.StringNullableFilter<"Remark"> | string | null
   words?: Prisma.StringFilter<"Remark"> | string
   signedBy?: Prisma.StringFilter<"Remark"> | string
@@ -250,9 +250,9 @@ export type RemarkOrderByWithRelationInput = {
   id?: Prisma.SortOrder
   kind?: Prisma.SortOrder
   construction?: Prisma.SortOrderInput | Prisma.SortOrder
-  lineId?: Prisma.SortOrderInput | Prisma.SortOrder
-  variantId?: Prisma.SortOrderInput | Prisma.SortOrder
-  editionId?: Prisma.SortOrderInput | Prisma.SortOrder
+  lineSlug?: Prisma.SortOrderInput | Prisma.SortOrder
+  variantSlug?: Prisma.SortOrderInput | Prisma.SortOrder
+  editionSlug?: Prisma.SortOrderInput | Prisma.SortOrder
   category?: Prisma.SortOrderInput | Prisma.SortOrder
   words?: Prisma.SortOrder
   signedBy?: Prisma.SortOrder
@@ -275,9 +275,9 @@ export type RemarkWhereUniqueInput = Prisma.AtLeast<{
   NOT?: Prisma.RemarkWhereInput | Prisma.RemarkWhereInput[]
   kind?: Prisma.StringFilter<"Remark"> | string
   construction?: Prisma.StringNullableFilter<"Remark"> | string | null
-  lineId?: Prisma.UuidNullableFilter<"Remark"> | string | null
-  variantId?: Prisma.UuidNullableFilter<"Remark"> | string | null
-  editionId?: Prisma.UuidNullableFilter<"Remark"> | string | null
+  lineSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
+  variantSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
+  editionSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
   category?: Prisma.StringNullableFilter<"Remark"> | string | null
   words?: Prisma.StringFilter<"Remark"> | string
   signedBy?: Prisma.StringFilter<"Remark"> | string
@@ -295,9 +295,9 @@ export type RemarkOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
   kind?: Prisma.SortOrder
   construction?: Prisma.SortOrderInput | Prisma.SortOrder
-  lineId?: Prisma.SortOrderInput | Prisma.SortOrder
-  variantId?: Prisma.SortOrderInput | Prisma.SortOrder
-  editionId?: Prisma.SortOrderInput | Prisma.SortOrder
+  lineSlug?: Prisma.SortOrderInput | Prisma.SortOrder
+  variantSlug?: Prisma.SortOrderInput | Prisma.SortOrder
+  editionSlug?: Prisma.SortOrderInput | Prisma.SortOrder
   category?: Prisma.SortOrderInput | Prisma.SortOrder
   words?: Prisma.SortOrder
   signedBy?: Prisma.SortOrder
@@ -316,9 +316,9 @@ export type RemarkScalarWhereWithAggregatesInput = {
   id?: Prisma.UuidWithAggregatesFilter<"Remark"> | string
   kind?: Prisma.StringWithAggregatesFilter<"Remark"> | string
   construction?: Prisma.StringNullableWithAggregatesFilter<"Remark"> | string | null
-  lineId?: Prisma.UuidNullableWithAggregatesFilter<"Remark"> | string | null
-  variantId?: Prisma.UuidNullableWithAggregatesFilter<"Remark"> | string | null
-  editionId?: Prisma.UuidNullableWithAggregatesFilter<"Remark"> | string | null
+  lineSlug?: Prisma.StringNullableWithAggregatesFilter<"Remark"> | string | null
+  variantSlug?: Prisma.StringNullableWithAggregatesFilter<"Remark"> | string | null
+  editionSlug?: Prisma.StringNullableWithAggregatesFilter<"Remark"> | string | null
   category?: Prisma.StringNullableWithAggregatesFilter<"Remark"> | string | null
   words?: Prisma.StringWithAggregatesFilter<"Remark"> | string
   signedBy?: Prisma.StringWithAggregatesFilter<"Remark"> | string
@@ -348,9 +348,9 @@ export type RemarkUncheckedCreateInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  variantId?: string | null
-  editionId?: string | null
+  lineSlug?: string | null
+  variantSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -382,9 +382,9 @@ export type RemarkUncheckedUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -399,9 +399,9 @@ export type RemarkCreateManyInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  variantId?: string | null
-  editionId?: string | null
+  lineSlug?: string | null
+  variantSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -425,9 +425,9 @@ export type RemarkUncheckedUpdateManyInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -455,9 +455,9 @@ export type RemarkCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   kind?: Prisma.SortOrder
   construction?: Prisma.SortOrder
-  lineId?: Prisma.SortOrder
-  variantId?: Prisma.SortOrder
-  editionId?: Prisma.SortOrder
+  lineSlug?: Prisma.SortOrder
+  variantSlug?: Prisma.SortOrder
+  editionSlug?: Prisma.SortOrder
   category?: Prisma.SortOrder
   words?: Prisma.SortOrder
   signedBy?: Prisma.SortOrder
@@ -470,9 +470,9 @@ export type RemarkMaxOrderByAggregateInput = {
   id?: Prisma.SortOrder
   kind?: Prisma.SortOrder
   construction?: Prisma.SortOrder
-  lineId?: Prisma.SortOrder
-  variantId?: Prisma.SortOrder
-  editionId?: Prisma.SortOrder
+  lineSlug?: Prisma.SortOrder
+  variantSlug?: Prisma.SortOrder
+  editionSlug?: Prisma.SortOrder
   category?: Prisma.SortOrder
   words?: Prisma.SortOrder
   signedBy?: Prisma.SortOrder
@@ -485,9 +485,9 @@ export type RemarkMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   kind?: Prisma.SortOrder
   construction?: Prisma.SortOrder
-  lineId?: Prisma.SortOrder
-  variantId?: Prisma.SortOrder
-  editionId?: Prisma.SortOrder
+  lineSlug?: Prisma.SortOrder
+  variantSlug?: Prisma.SortOrder
+  editionSlug?: Prisma.SortOrder
   category?: Prisma.SortOrder
   words?: Prisma.SortOrder
   signedBy?: Prisma.SortOrder
@@ -709,8 +709,8 @@ export type RemarkUncheckedCreateWithoutLineInput = {
   id?: string
   kind: string
   construction?: string | null
-  variantId?: string | null
-  editionId?: string | null
+  variantSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -754,9 +754,9 @@ export type RemarkScalarWhereInput = {
   id?: Prisma.UuidFilter<"Remark"> | string
   kind?: Prisma.StringFilter<"Remark"> | string
   construction?: Prisma.StringNullableFilter<"Remark"> | string | null
-  lineId?: Prisma.UuidNullableFilter<"Remark"> | string | null
-  variantId?: Prisma.UuidNullableFilter<"Remark"> | string | null
-  editionId?: Prisma.UuidNullableFilter<"Remark"> | string | null
+  lineSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
+  variantSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
+  editionSlug?: Prisma.StringNullableFilter<"Remark"> | string | null
   category?: Prisma.StringNullableFilter<"Remark"> | string | null
   words?: Prisma.StringFilter<"Remark"> | string
   signedBy?: Prisma.StringFilter<"Remark"> | string
@@ -785,8 +785,8 @@ export type RemarkUncheckedCreateWithoutVariantInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  editionId?: string | null
+  lineSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -843,8 +843,8 @@ export type RemarkUncheckedCreateWithoutEditionInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  variantId?: string | null
+  lineSlug?: string | null
+  variantSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -901,9 +901,9 @@ export type RemarkUncheckedCreateWithoutSuccessorInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  variantId?: string | null
-  editionId?: string | null
+  lineSlug?: string | null
+  variantSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -938,9 +938,9 @@ export type RemarkUncheckedCreateWithoutSupersedesInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  variantId?: string | null
-  editionId?: string | null
+  lineSlug?: string | null
+  variantSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -986,9 +986,9 @@ export type RemarkUncheckedUpdateWithoutSuccessorInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1029,9 +1029,9 @@ export type RemarkUncheckedUpdateWithoutSupersedesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1061,9 +1061,9 @@ export type RemarkUncheckedCreateWithoutEndInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  variantId?: string | null
-  editionId?: string | null
+  lineSlug?: string | null
+  variantSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -1109,9 +1109,9 @@ export type RemarkUncheckedUpdateWithoutEndInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1125,8 +1125,8 @@ export type RemarkCreateManyLineInput = {
   id?: string
   kind: string
   construction?: string | null
-  variantId?: string | null
-  editionId?: string | null
+  variantSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -1155,8 +1155,8 @@ export type RemarkUncheckedUpdateWithoutLineInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1171,8 +1171,8 @@ export type RemarkUncheckedUpdateManyWithoutLineInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1185,8 +1185,8 @@ export type RemarkCreateManyVariantInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  editionId?: string | null
+  lineSlug?: string | null
+  editionSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -1215,8 +1215,8 @@ export type RemarkUncheckedUpdateWithoutVariantInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1231,8 +1231,8 @@ export type RemarkUncheckedUpdateManyWithoutVariantInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  editionId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  editionSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1245,8 +1245,8 @@ export type RemarkCreateManyEditionInput = {
   id?: string
   kind: string
   construction?: string | null
-  lineId?: string | null
-  variantId?: string | null
+  lineSlug?: string | null
+  variantSlug?: string | null
   category?: string | null
   words: string
   signedBy: string
@@ -1275,8 +1275,8 @@ export type RemarkUncheckedUpdateWithoutEditionInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1291,8 +1291,8 @@ export type RemarkUncheckedUpdateManyWithoutEditionInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   kind?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  lineId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  variantId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  lineSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  variantSlug?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   category?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   words?: Prisma.StringFieldUpdateOperationsInput | string
   signedBy?: Prisma.StringFieldUpdateOperationsInput | string
@@ -1307,9 +1307,9 @@ export type RemarkSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   id?: boolean
   kind?: boolean
   construction?: boolean
-  lineId?: boolean
-  variantId?: boolean
-  editionId?: boolean
+  lineSlug?: boolean
+  variantSlug?: boolean
+  editionSlug?: boolean
   category?: boolean
   words?: boolean
   signedBy?: boolean
@@ -1328,9 +1328,9 @@ export type RemarkSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extens
   id?: boolean
   kind?: boolean
   construction?: boolean
-  lineId?: boolean
-  variantId?: boolean
-  editionId?: boolean
+  lineSlug?: boolean
+  variantSlug?: boolean
+  editionSlug?: boolean
   category?: boolean
   words?: boolean
   signedBy?: boolean
@@ -1347,9 +1347,9 @@ export type RemarkSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extens
   id?: boolean
   kind?: boolean
   construction?: boolean
-  lineId?: boolean
-  variantId?: boolean
-  editionId?: boolean
+  lineSlug?: boolean
+  variantSlug?: boolean
+  editionSlug?: boolean
   category?: boolean
   words?: boolean
   signedBy?: boolean
@@ -1366,9 +1366,9 @@ export type RemarkSelectScalar = {
   id?: boolean
   kind?: boolean
   construction?: boolean
-  lineId?: boolean
-  variantId?: boolean
-  editionId?: boolean
+  lineSlug?: boolean
+  variantSlug?: boolean
+  editionSlug?: boolean
   category?: boolean
   words?: boolean
   signedBy?: boolean
@@ -1377,7 +1377,7 @@ export type RemarkSelectScalar = {
   supersedesId?: boolean
 }
 
-export type RemarkOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "kind" | "construction" | "lineId" | "variantId" | "editionId" | "category" | "words" | "signedBy" | "byId" | "at" | "supersedesId", ExtArgs["result"]["remark"]>
+export type RemarkOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "kind" | "construction" | "lineSlug" | "variantSlug" | "editionSlug" | "category" | "words" | "signedBy" | "byId" | "at" | "supersedesId", ExtArgs["result"]["remark"]>
 export type RemarkInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   line?: boolean | Prisma.Remark$lineArgs<ExtArgs>
   variant?: boolean | Prisma.Remark$variantArgs<ExtArgs>
@@ -1419,12 +1419,12 @@ export type $RemarkPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs
      * What a caveat is about, one of three; a reply is about a variant.
      */
     construction: string | null
-    lineId: string | null
-    variantId: string | null
+    lineSlug: string | null
+    variantSlug: string | null
     /**
      * Edition whose figures a reply answers; null of a caveat.
      */
-    editionId: string | null
+    editionSlug: string | null
     /**
      * Code of the category that a reply answers; null where it answers all of them.
      */
@@ -1872,9 +1872,9 @@ export interface RemarkFieldRefs {
   readonly id: Prisma.FieldRef<"Remark", 'String'>
   readonly kind: Prisma.FieldRef<"Remark", 'String'>
   readonly construction: Prisma.FieldRef<"Remark", 'String'>
-  readonly lineId: Prisma.FieldRef<"Remark", 'String'>
-  readonly variantId: Prisma.FieldRef<"Remark", 'String'>
-  readonly editionId: Prisma.FieldRef<"Remark", 'String'>
+  readonly lineSlug: Prisma.FieldRef<"Remark", 'String'>
+  readonly variantSlug: Prisma.FieldRef<"Remark", 'String'>
+  readonly editionSlug: Prisma.FieldRef<"Remark", 'String'>
   readonly category: Prisma.FieldRef<"Remark", 'String'>
   readonly words: Prisma.FieldRef<"Remark", 'String'>
   readonly signedBy: Prisma.FieldRef<"Remark", 'String'>

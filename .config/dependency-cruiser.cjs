@@ -112,8 +112,16 @@ module.exports = {
       name: 'site-speaks-http',
       comment: 'The site is built from what anybody can fetch; it shares the shape of the public documents and nothing else.',
       severity: 'error',
-      from: { path: '^site/' },
+      from: { path: '^site/', pathNot: '^site/src/weigh/' },
       to: { path: ['^api/', '^prisma/'], pathNot: '^api/contract/' },
+    },
+    {
+      name: 'own-weights-take-the-core-alone',
+      comment:
+        "A reader's own weights are put together by the very code that makes the published score, and by nothing else of the program.",
+      severity: 'error',
+      from: { path: '^site/src/weigh/' },
+      to: { path: ['^api/', '^prisma/'], pathNot: ['^api/measurement/', '^api/contract/'] },
     },
     {
       name: 'site-computes-nothing',

@@ -16,6 +16,7 @@ export const TAKEN_BY_ADDRESSES = [
   'entries',
   'errata',
   'exclusions',
+  'booklet',
   'house',
   'labels',
   'opening',

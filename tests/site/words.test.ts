@@ -11,6 +11,7 @@ import { decisionWords } from '../../site/src/words/claim-words.js';
 import { placesAllowed } from '../../site/src/words/group-words.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { nameOf } from '../../site/src/words/quantity-words.js';
+import { whereWords } from '../../site/src/words/where-words.js';
 import { seriesWords } from '../../site/src/words/series-words.js';
 import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
 
@@ -139,4 +140,12 @@ test('every reason to leave a variant out says what would bring it back', () => 
   expect(missingWords(['Knot retention', 'Roundness'])).toBe(
     'A result in Knot retention and Roundness, accepted by a second person, brings it back.',
   );
+});
+
+test('where a cell stands is told in names; what has none stays', () => {
+  const names = new Map([
+    ['stress', 'Apparent stress'],
+    ['coldharl-8', 'Coldharl 8'],
+  ]);
+  expect(whereWords('stress, coldharl-8, place', names)).toBe('Apparent stress, Coldharl 8, place');
 });

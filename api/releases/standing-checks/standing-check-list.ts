@@ -124,6 +124,7 @@ function bundleDiffers({ name, bundle, edition, categories }: PublishedEdition) 
   const byCode = (list: PublishedEdition['categories']) => [...list].sort((a, b) => (a.category.code < b.category.code ? -1 : 1));
   const isSame = tablesIn(bundle.outputs).some(
     (tables) =>
+      tables.edition.division?.slug === edition.division?.slug &&
       canonicalJson(tables.edition) === canonicalJson(edition) &&
       canonicalJson(byCode(tables.categories)) === canonicalJson(byCode(categories)),
   );

@@ -5665,6 +5665,7 @@ export const MakerScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   retiredOn: 'retiredOn',
   retiredReason: 'retiredReason',
   version: 'version'
@@ -5678,6 +5679,7 @@ export const LineScalarFieldEnum = {
   slug: 'slug',
   makerId: 'makerId',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   material: 'material',
   construction: 'construction',
   carriers: 'carriers',

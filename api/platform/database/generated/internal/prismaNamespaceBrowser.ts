@@ -247,6 +247,7 @@ export const MakerScalarFieldEnum = {
   id: 'id',
   slug: 'slug',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   retiredOn: 'retiredOn',
   retiredReason: 'retiredReason',
   version: 'version'
@@ -260,6 +261,7 @@ export const LineScalarFieldEnum = {
   slug: 'slug',
   makerId: 'makerId',
   name: 'name',
+  nameAsSeen: 'nameAsSeen',
   material: 'material',
   construction: 'construction',
   carriers: 'carriers',

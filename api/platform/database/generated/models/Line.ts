@@ -43,6 +43,7 @@ export type LineMinAggregateOutputType = {
   slug: string | null
   makerId: string | null
   name: string | null
+  nameAsSeen: string | null
   material: string | null
   construction: string | null
   carriers: number | null
@@ -57,6 +58,7 @@ export type LineMaxAggregateOutputType = {
   slug: string | null
   makerId: string | null
   name: string | null
+  nameAsSeen: string | null
   material: string | null
   construction: string | null
   carriers: number | null
@@ -71,6 +73,7 @@ export type LineCountAggregateOutputType = {
   slug: number
   makerId: number
   name: number
+  nameAsSeen: number
   material: number
   construction: number
   carriers: number
@@ -99,6 +102,7 @@ export type LineMinAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -113,6 +117,7 @@ export type LineMaxAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -127,6 +132,7 @@ export type LineCountAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -228,6 +234,7 @@ export type LineGroupByOutputType = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen: string | null
   material: string
   construction: string
   carriers: number | null
@@ -265,6 +272,7 @@ export type LineWhereInput = {
   slug?: Prisma.StringFilter<"Line"> | string
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -282,6 +290,7 @@ export type LineOrderByWithRelationInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -302,6 +311,7 @@ export type LineWhereUniqueInput = Prisma.AtLeast<{
   NOT?: Prisma.LineWhereInput | Prisma.LineWhereInput[]
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -319,6 +329,7 @@ export type LineOrderByWithAggregationInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -341,6 +352,7 @@ export type LineScalarWhereWithAggregatesInput = {
   slug?: Prisma.StringWithAggregatesFilter<"Line"> | string
   makerId?: Prisma.UuidWithAggregatesFilter<"Line"> | string
   name?: Prisma.StringWithAggregatesFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableWithAggregatesFilter<"Line"> | string | null
   material?: Prisma.StringWithAggregatesFilter<"Line"> | string
   construction?: Prisma.StringWithAggregatesFilter<"Line"> | string
   carriers?: Prisma.IntNullableWithAggregatesFilter<"Line"> | number | null
@@ -354,6 +366,7 @@ export type LineCreateInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -371,6 +384,7 @@ export type LineUncheckedCreateInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -386,6 +400,7 @@ export type LineUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -403,6 +418,7 @@ export type LineUncheckedUpdateInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -419,6 +435,7 @@ export type LineCreateManyInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -432,6 +449,7 @@ export type LineUpdateManyMutationInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -446,6 +464,7 @@ export type LineUncheckedUpdateManyInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -470,6 +489,7 @@ export type LineCountOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -490,6 +510,7 @@ export type LineMaxOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -504,6 +525,7 @@ export type LineMinOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -621,6 +643,7 @@ export type LineCreateWithoutMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -636,6 +659,7 @@ export type LineUncheckedCreateWithoutMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -681,6 +705,7 @@ export type LineScalarWhereInput = {
   slug?: Prisma.StringFilter<"Line"> | string
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -694,6 +719,7 @@ export type LineCreateWithoutVariantsInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -710,6 +736,7 @@ export type LineUncheckedCreateWithoutVariantsInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -740,6 +767,7 @@ export type LineUpdateWithoutVariantsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -756,6 +784,7 @@ export type LineUncheckedUpdateWithoutVariantsInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -770,6 +799,7 @@ export type LineCreateWithoutRemarksInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -786,6 +816,7 @@ export type LineUncheckedCreateWithoutRemarksInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -816,6 +847,7 @@ export type LineUpdateWithoutRemarksInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -832,6 +864,7 @@ export type LineUncheckedUpdateWithoutRemarksInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -846,6 +879,7 @@ export type LineCreateManyMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -859,6 +893,7 @@ export type LineUpdateWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -874,6 +909,7 @@ export type LineUncheckedUpdateWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -889,6 +925,7 @@ export type LineUncheckedUpdateManyWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -943,6 +980,7 @@ export type LineSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -961,6 +999,7 @@ export type LineSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -976,6 +1015,7 @@ export type LineSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -991,6 +1031,7 @@ export type LineSelectScalar = {
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -1000,7 +1041,7 @@ export type LineSelectScalar = {
   version?: boolean
 }
 
-export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "material" | "construction" | "carriers" | "densityGPerCm3" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["line"]>
+export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "nameAsSeen" | "material" | "construction" | "carriers" | "densityGPerCm3" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["line"]>
 export type LineInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
@@ -1026,6 +1067,10 @@ export type $LinePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
     slug: string
     makerId: string
     name: string
+    /**
+     * What is seen of the name; null of one from before it was kept.
+     */
+    nameAsSeen: string | null
     /**
      * e.g. UHMWPE, nylon, fluorocarbon.
      */
@@ -1478,6 +1523,7 @@ export interface LineFieldRefs {
   readonly slug: Prisma.FieldRef<"Line", 'String'>
   readonly makerId: Prisma.FieldRef<"Line", 'String'>
   readonly name: Prisma.FieldRef<"Line", 'String'>
+  readonly nameAsSeen: Prisma.FieldRef<"Line", 'String'>
   readonly material: Prisma.FieldRef<"Line", 'String'>
   readonly construction: Prisma.FieldRef<"Line", 'String'>
   readonly carriers: Prisma.FieldRef<"Line", 'Int'>

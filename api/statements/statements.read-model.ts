@@ -63,7 +63,7 @@ export class StatementsReadModel {
     const rows = await this.database.client.remark.findMany({
       where: {
         at: { lte: at },
-        AND: [{ OR: [{ end: null }, { end: { at: { gt: at } } }] }, { OR: [{ editionId: null }, { editionSlug: edition }] }],
+        AND: [{ OR: [{ end: null }, { end: { at: { gt: at } } }] }, { OR: [{ editionSlug: null }, { editionSlug: edition }] }],
       },
       include: TOLD,
       orderBy: [{ kind: 'asc' }, { at: 'asc' }, { id: 'asc' }],

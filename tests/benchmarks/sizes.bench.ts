@@ -56,7 +56,7 @@ function costOf(size: string): Cost {
   const inputs = inDivisionsOf(60, inventInputs(7, { variants, testers: 5, rigs: 3, specimens: 5 }));
   const [files, computeS] = timed(() => computeRelease(inputs));
   const published = asPublished(inputs, files);
-  const [faults, checksS] = timed(() => STANDING_CHECKS.flatMap(({ run }) => run(published)));
+  const [faults, checksS] = timed(() => STANDING_CHECKS.flatMap(({ run }) => run(published, new Map())));
   if (faults.length > 0) throw new Error(`The release does not stand: ${JSON.stringify(faults[0])}`);
   const mb = (contents: readonly { content: string }[]) => contents.reduce((sum, { content }) => sum + Buffer.byteLength(content), 0) / 1e6;
   const editionMb = mb(files.filter(({ path }) => path === 'documents/edition.json'));

@@ -60,12 +60,11 @@ function lastPlaceOf({ value, low, high }: PublishedEdition['categories'][number
 const historyWithoutGaps: StandingCheck = {
   code: 'history-without-gaps',
   explains: 'What a variant’s history says of an earlier edition is what the revision of that edition says that it was told from.',
-  run: (published) =>
+  run: (published, told) =>
     published.flatMap(({ name, edition, variants }) =>
       variants.flatMap(({ variant, history }) =>
         history.slice(0, -1).flatMap((point) => {
-          const told = published.filter((other) => other.name === `${point.edition}/${point.revision}`);
-          const own = told.flatMap(({ variants }) => variants.find((one) => one.variant.slug === variant.slug) ?? [])[0]?.history.at(-1);
+          const own = told.get(`${point.edition}/${point.revision}`)?.get(variant.slug);
           return own && canonicalJson(own) === canonicalJson(point)
             ? []
             : [

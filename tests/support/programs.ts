@@ -16,7 +16,7 @@ export function startProgram({ databaseUrl, dataFolder }: TestApplication, args:
     REQUESTS_PER_MINUTE: '1000000',
     ...more,
   };
-  return spawn(process.execPath, [...LOADER, ...args], { env, stdio: 'ignore' });
+  return spawn(process.execPath, [...LOADER, ...args], { env, stdio: ['ignore', 'ignore', 'inherit'] });
 }
 
 export interface OwnServer {
@@ -28,7 +28,11 @@ export interface OwnServer {
 export async function startServer(t: TestApplication): Promise<OwnServer> {
   const port = await findFreePort();
   const child = startProgram(t, ['api/main.ts'], { PORT: String(port) });
-  await until(`a server listens on ${port}`, async () => (await fetch(`http://127.0.0.1:${port}/health/ready`)).ok);
+  await until(
+    `a server listens on ${port}`,
+    async () => child.exitCode !== null || (await fetch(`http://127.0.0.1:${port}/health/ready`)).ok,
+  );
+  if (child.exitCode !== null) throw new Error(`The server on ${port} ended with ${child.exitCode} before it was ready.`);
   return { child, port };
 }
 

@@ -16,8 +16,5 @@ export const remarksDocument = (inputs: ReleaseInputs): RemarksDocument | null =
 /** The files of both, where there are any. */
 export function statementFiles(inputs: ReleaseInputs): ReleaseFile[] {
   const [house, remarks] = [houseDocument(inputs), remarksDocument(inputs)];
-  return [
-    ...(house ? [jsonFile('documents/house.json', house)] : []),
-    ...(remarks ? [jsonFile('documents/remarks.json', remarks)] : []),
-  ];
+  return [...(house ? [jsonFile('documents/house.json', house)] : []), ...(remarks ? [jsonFile('documents/remarks.json', remarks)] : [])];
 }

@@ -2,7 +2,7 @@
 
 /** Features in the order of the work; each is a folder of api/. */
 const FEATURES =
-  'accounts|proposals|catalogue|instruments|methods|editions|findings|control-pulls|round-robins|assignments|submissions|reviews|retests|board|releases|public-api|inbox|audit';
+  'accounts|proposals|catalogue|instruments|methods|editions|findings|control-pulls|round-robins|assignments|submissions|reviews|retests|board|statements|releases|public-api|inbox|audit';
 /** Rooms without database, clock, network or chance, each leaning on those before it only. */
 const PURE = 'measurement|contract|readings|checks|reckoning';
 /** What the measurement core may lean on: pure number libraries, no I/O. */

@@ -8,7 +8,7 @@ const words = z.string().trim().min(1, 'Say it in words').max(MOST);
 const slug = z
   .string()
   .max(60)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. north-bay-8');
+  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. harbour-8');
 
 export const housePersonSchema = z
   .strictObject({ name: shownName(120).describe('As readers see it'), does: z.string().trim().min(1).max(200).describe('What for') })

@@ -21,7 +21,10 @@ class WeighLines extends HTMLElement {
       this.write(true);
       void this.show();
     });
-    this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
+    this.querySelector('form')?.addEventListener('submit', (event) => {
+      event.preventDefault();
+      this.querySelector('table')?.scrollIntoView();
+    });
     addEventListener('popstate', () => void this.show());
   }
 

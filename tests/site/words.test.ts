@@ -1,3 +1,4 @@
+import { apartAlone } from '../../site/src/words/apart-words.js';
 import type { CategoryDocument, OverallRow, VariantName } from '../../api/contract/documents/release-documents.js';
 import { entriesSentence, valuesSentence } from '../../site/src/words/change-sentences.js';
 import { chanceWords } from '../../site/src/words/chance-words.js';
@@ -148,4 +149,19 @@ test('where a cell stands is told in names; what has none stays', () => {
     ['coldharl-8', 'Coldharl 8'],
   ]);
   expect(whereWords('stress, coldharl-8, place', names)).toBe('Apparent stress, Coldharl 8, place');
+});
+
+test('a pair that stands as 100 and 1, each way rounded by itself, is told in both of its rows', () => {
+  const rows = ['one', 'other', 'third'].map((slug, index) => ({ variant: { slug }, place: index + 1, group: 1, couldBeFirst: null }));
+  const aheadPercent = [
+    [50, 100, 60],
+    [1, 50, 60],
+    [40, 40, 50],
+  ];
+  expect(apartAlone(rows, { variants: ['one', 'other', 'third'], aheadPercent })).toEqual(
+    new Map([
+      ['one', 1],
+      ['other', 1],
+    ]),
+  );
 });

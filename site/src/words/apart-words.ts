@@ -21,9 +21,10 @@ export function apartAlone(
     one && other && ((one.group !== null && one.group === other.group) || (one.couldBeFirst && other.couldBeFirst));
   const counts = variants.map((slug, i) => {
     const mates = variants.filter((other, j) => i !== j && isTogether(byRow.get(slug), byRow.get(other)));
+    // Each way round is rounded by itself: 99.5 and 0.5 can stand as 100 and 1.
     const certain = mates.filter((other) => {
-      const percent = aheadPercent[i]?.[variants.indexOf(other)] ?? 50;
-      return percent >= CERTAIN || percent <= 0;
+      const j = variants.indexOf(other);
+      return [aheadPercent[i]?.[j] ?? 50, aheadPercent[j]?.[i] ?? 50].some((percent) => percent >= CERTAIN || percent <= 0);
     });
     return [slug, certain.length] as const;
   });

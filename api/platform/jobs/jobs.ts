@@ -1,6 +1,6 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
 import { PgBoss, fromPrisma } from 'pg-boss';
-import type { ClientBase, PoolConfig } from 'pg';
+import type { ClientBase } from 'pg';
 import type { ConstructorOptions, JobWithMetadata } from 'pg-boss';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
@@ -37,7 +37,7 @@ export class Jobs {
   private readonly known = new Set<string>();
 
   constructor(@Inject(CONFIG) config: Config) {
-    const options: ConstructorOptions & Pick<PoolConfig, 'onConnect'> = {
+    const options: ConstructorOptions & { readonly onConnect: (client: ClientBase) => Promise<void> } = {
       connectionString: config.DATABASE_URL,
       // A migration made it: to make one takes a right that the program does not need.
       createSchema: false,

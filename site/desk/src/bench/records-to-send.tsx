@@ -39,7 +39,14 @@ export function RecordsToSend({ reference, accountId, copyId }: Props) {
   }, [round]);
   const add = async (files: readonly File[]) => {
     for (const file of files)
-      await keepRecord({ accountId, copyId: copyId ?? '', reference, specimen: Number(specimen), name: file.name, text: await file.text() });
+      await keepRecord({
+        accountId,
+        copyId: copyId ?? '',
+        reference,
+        specimen: Number(specimen),
+        name: file.name,
+        text: await file.text(),
+      });
     setRound(round + 1);
   };
   return (

@@ -104,13 +104,7 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
       <SavingLine keeping={now} />
       <Findings findings={preview?.findings ?? []} isTester />
       {fault !== '' && <p class="signal">{fault}</p>}
-      <BesideSheet
-        {...{ sheet, columns }}
-        reference={now.copy.reference}
-        copyId={now.copy.id}
-        accountId={accountId}
-        onFill={fill}
-      />
+      <BesideSheet {...{ sheet, columns }} reference={now.copy.reference} copyId={now.copy.id} accountId={accountId} onFill={fill} />
       {before !== null && (
         <p class="acts">
           <button

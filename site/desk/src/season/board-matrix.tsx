@@ -43,7 +43,7 @@ export function BoardMatrix({ name, entries, categories }: Props) {
       <p>
         {complete} of {entries.length} entries have a result in every category. Below each: specimens, testers, rigs.
       </p>
-      <div class="matrix" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
+      <div class="matrix board" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
         <table>
           <thead>
             <tr>

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Transaction } from '../platform/database/database.js';
+import { nameAsSeen } from '../platform/identifiers/name-as-seen.js';
 import type { SuccessionRequest } from '../contract/endpoints/catalogue.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { Retirement } from '../contract/retired.js';
@@ -45,11 +46,11 @@ export class CatalogueStore {
   }
 
   createMaker(tx: Transaction, data: { slug: string; name: string }) {
-    return tx.maker.create({ data });
+    return tx.maker.create({ data: { ...data, nameAsSeen: nameAsSeen(data.name) } });
   }
 
   changeMaker(tx: Transaction, id: string, name: string) {
-    return tx.maker.update({ where: { id }, data: { name, ...ONE_MORE } });
+    return tx.maker.update({ where: { id }, data: { name, nameAsSeen: nameAsSeen(name), ...ONE_MORE } });
   }
 
   /** The line with its maker, locked until the transaction ends; null when there is none. */
@@ -65,11 +66,15 @@ export class CatalogueStore {
   }
 
   createLine(tx: Transaction, data: LineFields & { slug: string; makerId: string }) {
-    return tx.line.create({ data, include: { maker: true } });
+    return tx.line.create({ data: { ...data, nameAsSeen: nameAsSeen(data.name) }, include: { maker: true } });
   }
 
   changeLine(tx: Transaction, id: string, fields: LineFields) {
-    return tx.line.update({ where: { id }, data: { ...fields, ...ONE_MORE }, include: { maker: true } });
+    return tx.line.update({
+      where: { id },
+      data: { ...fields, nameAsSeen: nameAsSeen(fields.name), ...ONE_MORE },
+      include: { maker: true },
+    });
   }
 
   /** The variant with its names and claims, locked until the transaction ends; null when there is none. */

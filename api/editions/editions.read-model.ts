@@ -81,6 +81,15 @@ export class EditionsReadModel {
     return rows.map(({ variantId }) => variantId);
   }
 
+  /** Codes of the categories that an edition is ranked in; none where there is no such edition. */
+  async categoriesOf(slug: string): Promise<string[]> {
+    const rows = await this.database.client.division.findMany({
+      where: { edition: { slug } },
+      select: { scheme: { select: { rules: true } } },
+    });
+    return [...new Set(rows.flatMap(({ scheme }) => schemeRules.parse(scheme.rules).categories.map(({ code }) => code)))];
+  }
+
   /** Slugs of editions whose movement is told against this one. */
   async following(slug: string): Promise<string[]> {
     const rows = await this.database.client.edition.findMany({

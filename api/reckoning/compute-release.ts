@@ -13,6 +13,7 @@ import { rigsDocument } from './documents/rigs-document.js';
 import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
 import type { ReleaseContext } from './documents/release-context.js';
+import { houseDocument, remarksDocument, statementFiles } from './documents/statement-documents.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
 import { computeErratum } from './erratum.js';
@@ -33,7 +34,8 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const claims = claimsDocument(context);
   const compared = compare(context);
   const uncorrected = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
-  const erratum = inputs.correction && computeErratum(inputs.correction, cellsOf({ tables: uncorrected, claims }));
+  const shown = { tables: uncorrected, claims, house: houseDocument(inputs), remarks: remarksDocument(inputs) };
+  const erratum = inputs.correction && computeErratum(inputs.correction, cellsOf(shown));
   const divisions = uncorrected.map(({ edition, categories }) => ({ edition: { ...edition, erratum }, categories }));
   const corrected = new Set([...(inputs.correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
   const variants = inOrderOf(
@@ -53,6 +55,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/retests.json', retestsDocument(inputs)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
     jsonFile('documents/rigs.json', rigsDocument(context)),
+    ...statementFiles(inputs),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
     ...tables.map(csvFile),

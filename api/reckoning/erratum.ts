@@ -27,7 +27,7 @@ export function computeErratum({ reasonCode, words, expects, before }: Correctio
   const count = (ending: string) => changes.filter(({ where }) => where.endsWith(ending)).length;
   const top = before.top.join() === after.top.join() ? 'top group unchanged' : 'top group changed';
   const plural = (n: number, one: string, several = `${one}s`) => `${n} ${n === 1 ? one : several} changed`;
-  const besides = (['intervals', 'claims', 'evidence'] as const).flatMap((group) => {
+  const besides = (['intervals', 'claims', 'words', 'evidence'] as const).flatMap((group) => {
     const cells = changes.filter(({ where }) => groupOf(where) === group).length;
     return cells === 0 ? [] : [plural(cells, NOUNS[group].one, NOUNS[group].several)];
   });
@@ -43,5 +43,6 @@ export function computeErratum({ reasonCode, words, expects, before }: Correctio
 const NOUNS = {
   intervals: { one: 'interval', several: 'intervals' },
   claims: { one: 'claim', several: 'claims' },
+  words: { one: 'statement in words', several: 'statements in words' },
   evidence: { one: 'count of evidence', several: 'counts of evidence' },
 } as const;

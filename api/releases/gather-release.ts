@@ -13,6 +13,7 @@ import type { Bundle } from '../reckoning/documents/bundle.js';
 import { placesIn } from '../reckoning/documents/places-in.js';
 import { keyNow } from '../reckoning/documents/format-1.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
+import { StatementsReadModel } from '../statements/statements.read-model.js';
 import type { Correction, EarlierEdition, Licence, ReleaseInputs } from '../reckoning/release-inputs.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
@@ -55,6 +56,7 @@ export class GatherRelease {
     private readonly catalogue: CatalogueReadModel,
     private readonly methods: MethodsReadModel,
     private readonly releases: ReleasesReadModel,
+    private readonly statements: StatementsReadModel,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -80,6 +82,8 @@ export class GatherRelease {
     const names = await this.catalogue.variantNames(variantIds);
     const earlier = await this.earlierEditions(evidence.edition.previous, current);
     const pinned = await this.editions.pinnedAtOpening(slug);
+    const statement = await this.statements.houseAt(publishedAt);
+    const entries = [...names.values()].map(({ slug: variant, line, construction }) => ({ variant, line: line.slug, construction }));
     const before = revision > 1 ? await this.releases.find(slug, revision - 1) : null;
     return {
       house: this.config.HOUSE_NAME,
@@ -96,6 +100,8 @@ export class GatherRelease {
       blindKey: pinned.blindKey,
       spools: await this.catalogue.spoolsOf(variantIds),
       earlier,
+      ...(statement ? { statement } : {}),
+      remarks: await this.statements.standingAt(publishedAt, slug, entries),
       correction: stated && before && (await this.correctionOf(stated, before)),
     };
   }

@@ -6,9 +6,12 @@ import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
+import type { InputFault } from '../platform/errors/problem.js';
+import type { HousePart } from '../contract/endpoints/statements.js';
 import type { Actor } from '../platform/http/access.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { orderPlaced } from '../platform/jobs/order-state.js';
+import { StatementsReadModel } from '../statements/statements.read-model.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
 import { PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
@@ -17,6 +20,20 @@ import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { ReleasesStore } from './releases.store.js';
 import { secondsUntil } from './seconds-until.js';
 
+const notStated = (part: HousePart): InputFault => ({
+  pointer: `/house-statement/${part}`,
+  code: 'not_stated',
+  detail: `${HOUSE_WORDS[part]} is not said. Say it under Who we are on the desk, or at POST /v1/house-statement.`,
+});
+
+const HOUSE_WORDS: Readonly<Record<HousePart, string>> = {
+  contact: 'How to reach the house',
+  people: 'Who does what',
+  funding: 'Who pays for it',
+  interests: 'Which ties there are to makers and sellers',
+  rightOfReply: 'How a maker is heard',
+};
+
 /** Asks for the next revision of a closed edition; the worker builds and publishes it. */
 @Injectable()
 export class RequestRelease {
@@ -24,6 +41,7 @@ export class RequestRelease {
     private readonly store: ReleasesStore,
     private readonly releases: ReleasesReadModel,
     private readonly editions: EditionsReadModel,
+    private readonly statements: StatementsReadModel,
     private readonly database: Database,
     private readonly jobs: Jobs,
     private readonly audit: AuditTrail,
@@ -33,6 +51,7 @@ export class RequestRelease {
   async run(actor: Actor, slug: string, { erratum, publishAt }: ReleaseRequest) {
     if (publishAt !== null && new Date(publishAt) <= this.clock.now()) throw new Problem(releaseProblems['releases/not-in-future']);
     if (erratum) await this.requireExpected(slug, erratum.expects);
+    const { missing } = await this.statements.house();
     await this.jobs.prepare(PUBLISH_RELEASE);
     return this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
@@ -47,6 +66,8 @@ export class RequestRelease {
       const revision = (last?.revision ?? 0) + 1;
       if (revision > 1 && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
       if (revision === 1 && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
+      if (revision === 1 && missing.length > 0)
+        throw new Problem(releaseProblems['releases/house-not-stated'], undefined, missing.map(notStated));
       const time = publishAt === null ? null : new Date(publishAt);
       const { id } = await this.store.startBuilding(tx, {
         editionId: edition.id,

@@ -207,4 +207,23 @@ test('a name that looks like one on record is refused, whatever its script, and 
       { pointer: '/name', code: 'duplicate', detail: expect.stringContaining(`looks like "${known}", which is on record`) },
     ]);
   }
+  // The record refuses it past the program, and of several that come at once all but one.
+  await expect(
+    runSql(
+      t.databaseUrl,
+      `INSERT INTO maker (id, slug, name, name_as_seen) SELECT gen_random_uuid(), 'past', 'SC0PE', name_as_seen FROM maker WHERE slug = 'soap'`,
+    ),
+  ).rejects.toThrow('names_look_different');
+  await expect(runSql(t.databaseUrl, `UPDATE line SET name = 'S0AP' WHERE slug = 'soap'`)).resolves.toBeDefined();
+  await expect(
+    runSql(
+      t.databaseUrl,
+      `INSERT INTO line SELECT gen_random_uuid(), 'past', maker_id, 'Soap', material, construction, carriers, density_g_per_cm3, NULL, NULL, 1, name_as_seen FROM line WHERE slug = 'soap'`,
+    ),
+  ).rejects.toThrow('names_look_different');
+  const atOnce = ['Cascade', 'C\u0251scade', 'Casc\u0251de'].map((name, i) =>
+    editor.call('post', '/v1/catalogue/makers').send({ slug: `cascade-${i}`, name }),
+  );
+  const answers = await Promise.all(atOnce);
+  expect(answers.map(({ status }) => status).filter((status) => status === 201)).toHaveLength(1);
 });

@@ -41,6 +41,12 @@ test('nothing is drawn before anything is accepted; then once, by a seed that wa
   await acceptAll(house.reviewer, '2026');
   await draw(house.editor, 0).expect(422);
   await draw(house.reviewer, 20).expect(403);
+  const retired = house.codes.get(VARIANTS.at(-1)!.slug)!;
+  await house.editor
+    .call('post', `/v1/catalogue/spools/${retired}/retirement`)
+    .set('If-Match', '"1"')
+    .send({ reason: 'Pulled to its end.' })
+    .expect(201);
   const shelf = () => other.call('get', '/v1/spools').expect(200);
   const before = await shelf();
   const drawn = await draw(house.editor, 20).expect(201);
@@ -51,9 +57,11 @@ test('nothing is drawn before anything is accepted; then once, by a seed that wa
   expect(seed).toBe(sha256(`${sealed[0]!.blindKeyDigest} 2026`));
   const accepted = (await house.reviewer.call('get', '/v1/submissions?edition=2026&state=accepted&limit=200').expect(200)).body.items as {
     reference: string;
+    spool: string;
     method: { slug: string };
   }[];
-  const from = accepted.filter(({ method }) => method.slug !== 'diameter').map(({ reference }) => reference);
+  // A spool that is out of use has nothing left to pull.
+  const from = accepted.filter(({ spool, method }) => spool !== retired && method.slug !== 'diameter').map(({ reference }) => reference);
   const byMark = from.toSorted((one, two) => (sha256(`${seed} ${one}`) < sha256(`${seed} ${two}`) ? -1 : 1));
   expect(items.map(({ original }) => original)).toEqual(byMark.slice(0, 3));
   expect((await draw(house.editor, 90).expect(409)).body.code).toBe('retests/drawn');

@@ -44,7 +44,7 @@ test('a colour is corrected freely; once readings rest on the variant it takes a
   expect(await colour()).toBe('bracken');
 }, 60_000);
 
-test('a mistyped certificate is put right, and a variant is retired and taken into use again', async () => {
+test('a mistyped certificate is put right; a variant, a spool and an instrument are retired and taken into use again', async () => {
   const page = await desk.signedIn(b.editor.email, '/desk/correct/?kind=instrument&key=M1');
   await page.getByLabel('Last day').fill('2027-01-31');
   await page.getByLabel('Why it is changed').fill('The paper says January.');
@@ -55,11 +55,13 @@ test('a mistyped certificate is put right, and a variant is retired and taken in
   };
   expect(calibrations.map(({ validUntil }) => validUntil)).toEqual(['2027-01-31']);
 
-  await page.goto(`${desk.url}/desk/correct/?kind=variant&key=tern-40-moss`);
-  await page.getByText('Retire it').first().click();
-  await page.getByLabel('Why', { exact: true }).fill('Not sold any more.');
-  await page.getByRole('button', { name: 'Retire it' }).click();
-  await page.getByRole('heading', { name: 'Retired' }).waitFor();
-  await page.getByRole('button', { name: 'Take it into use again' }).click();
-  await page.getByText('It is in use again.').waitFor();
+  for (const subject of ['kind=variant&key=tern-40-moss', `kind=spool&key=${b.strangeSpool}`, 'kind=instrument&key=M1']) {
+    await page.goto(`${desk.url}/desk/correct/?${subject}`);
+    await page.getByText('Retire it').first().click();
+    await page.getByLabel('Why', { exact: true }).fill('Not sold any more.');
+    await page.getByRole('button', { name: 'Retire it' }).click();
+    await page.getByRole('heading', { name: 'Retired' }).waitFor();
+    await page.getByRole('button', { name: 'Take it into use again' }).click();
+    await page.getByText('It is in use again.').waitFor();
+  }
 }, 60_000);

@@ -106,6 +106,27 @@ describe('what is retired takes nothing new, and what was done with it before st
     b.t.clock.time = before;
   });
 
+  test('no control pull is made on a retired rig: the answer says since when, and what to do', async () => {
+    const before = b.t.clock.time;
+    await b.editor.call('post', '/v1/control-lines').send({ code: 'C9', name: 'Reference', lot: 'L', words: 'Kept dark.' }).expect(201);
+    await retire('/v1/instruments/R1');
+    b.t.clock.time = new Date(before.getTime() + 86_400_000);
+    const benchDay = b.t.clock.time.toISOString().slice(0, 10);
+    const readings = ['83.1', '82.6', '83.4'].map((text) => ({ text, unit: 'N' }));
+    const pull = { controlLine: 'C9', instrument: 'R1', method: 'straight-pull', benchDay, readings };
+    const refused = await b.tester.call('post', '/v1/control-pulls').send(pull).expect(422);
+    expect(refused.body.errors).toEqual([
+      {
+        pointer: '/instrument',
+        code: 'retired',
+        detail: expect.stringContaining(`out of use since ${today}; found a bench day of ${benchDay}`),
+      },
+    ]);
+    await inUse('/v1/instruments/R1');
+    await b.tester.call('post', '/v1/control-pulls').send(pull).expect(201);
+    b.t.clock.time = before;
+  });
+
   test('nobody is asked for a retired spool, no round robin has it, no certificate is added to a retired instrument', async () => {
     const [spool, rig] = [`/v1/catalogue/spools/${b.strangeSpool}`, '/v1/instruments/R1'];
     await retire(spool);

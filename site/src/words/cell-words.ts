@@ -8,5 +8,6 @@ export const cellWords: Record<CellGroup, string> = {
   chances: 'Groups and chances',
   movement: 'Movement',
   claims: 'Label claims',
+  words: 'Caveats, replies, and what the house says of itself',
   evidence: 'Evidence behind the figures',
 };

@@ -129,7 +129,7 @@ async function spool(code: string): Promise<Subject> {
     told: `spool of ${one.variant}`,
     version: one.version,
     former: one.former ?? [],
-    retirement: null,
+    retirement: retirementAt(path, one.retired),
     corrections: [
       {
         heading: 'The spool',
@@ -157,7 +157,7 @@ async function instrument(code: string): Promise<Subject> {
     told: KIND_WORDS[one.kind],
     version: one.version,
     former: one.former ?? [],
-    retirement: null,
+    retirement: retirementAt(path, one.retired),
     corrections: one.calibrations.map((calibration) => ({
       heading: `Certificate ${calibration.certificate}`,
       schema: calibrationCorrection,

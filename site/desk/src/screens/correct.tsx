@@ -143,7 +143,7 @@ function Retiring({ of: { path, since }, version, onChanged }: { of: Retirement;
   return (
     <details>
       <summary>Retire it</summary>
-      <p>Nothing new is put under it; all that is on record stays readable.</p>
+      <p>Nothing later is put under it, pulled of it or measured with it; all that is on record stands and stays readable.</p>
       <Form
         schema={retirementRequest}
         submit="Retire it"

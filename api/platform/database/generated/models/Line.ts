@@ -43,6 +43,7 @@ export type LineMinAggregateOutputType = {
   slug: string | null
   makerId: string | null
   name: string | null
+  nameAsSeen: string | null
   material: string | null
   construction: string | null
   carriers: number | null
@@ -57,6 +58,7 @@ export type LineMaxAggregateOutputType = {
   slug: string | null
   makerId: string | null
   name: string | null
+  nameAsSeen: string | null
   material: string | null
   construction: string | null
   carriers: number | null
@@ -71,6 +73,7 @@ export type LineCountAggregateOutputType = {
   slug: number
   makerId: number
   name: number
+  nameAsSeen: number
   material: number
   construction: number
   carriers: number
@@ -99,6 +102,7 @@ export type LineMinAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -113,6 +117,7 @@ export type LineMaxAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -127,6 +132,7 @@ export type LineCountAggregateInputType = {
   slug?: true
   makerId?: true
   name?: true
+  nameAsSeen?: true
   material?: true
   construction?: true
   carriers?: true
@@ -228,6 +234,7 @@ export type LineGroupByOutputType = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen: string | null
   material: string
   construction: string
   carriers: number | null
@@ -265,6 +272,7 @@ export type LineWhereInput = {
   slug?: Prisma.StringFilter<"Line"> | string
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -274,6 +282,7 @@ export type LineWhereInput = {
   version?: Prisma.IntFilter<"Line"> | number
   maker?: Prisma.XOR<Prisma.MakerScalarRelationFilter, Prisma.MakerWhereInput>
   variants?: Prisma.VariantListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }
 
 export type LineOrderByWithRelationInput = {
@@ -281,6 +290,7 @@ export type LineOrderByWithRelationInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -290,6 +300,7 @@ export type LineOrderByWithRelationInput = {
   version?: Prisma.SortOrder
   maker?: Prisma.MakerOrderByWithRelationInput
   variants?: Prisma.VariantOrderByRelationAggregateInput
+  remarks?: Prisma.RemarkOrderByRelationAggregateInput
 }
 
 export type LineWhereUniqueInput = Prisma.AtLeast<{
@@ -300,6 +311,7 @@ export type LineWhereUniqueInput = Prisma.AtLeast<{
   NOT?: Prisma.LineWhereInput | Prisma.LineWhereInput[]
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -309,6 +321,7 @@ export type LineWhereUniqueInput = Prisma.AtLeast<{
   version?: Prisma.IntFilter<"Line"> | number
   maker?: Prisma.XOR<Prisma.MakerScalarRelationFilter, Prisma.MakerWhereInput>
   variants?: Prisma.VariantListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }, "id" | "slug">
 
 export type LineOrderByWithAggregationInput = {
@@ -316,6 +329,7 @@ export type LineOrderByWithAggregationInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrderInput | Prisma.SortOrder
@@ -338,6 +352,7 @@ export type LineScalarWhereWithAggregatesInput = {
   slug?: Prisma.StringWithAggregatesFilter<"Line"> | string
   makerId?: Prisma.UuidWithAggregatesFilter<"Line"> | string
   name?: Prisma.StringWithAggregatesFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableWithAggregatesFilter<"Line"> | string | null
   material?: Prisma.StringWithAggregatesFilter<"Line"> | string
   construction?: Prisma.StringWithAggregatesFilter<"Line"> | string
   carriers?: Prisma.IntNullableWithAggregatesFilter<"Line"> | number | null
@@ -351,6 +366,7 @@ export type LineCreateInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -360,6 +376,7 @@ export type LineCreateInput = {
   version?: number
   maker: Prisma.MakerCreateNestedOneWithoutLinesInput
   variants?: Prisma.VariantCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutLineInput
 }
 
 export type LineUncheckedCreateInput = {
@@ -367,6 +384,7 @@ export type LineUncheckedCreateInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -375,12 +393,14 @@ export type LineUncheckedCreateInput = {
   retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutLineInput
 }
 
 export type LineUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -390,6 +410,7 @@ export type LineUpdateInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
   variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateInput = {
@@ -397,6 +418,7 @@ export type LineUncheckedUpdateInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -405,6 +427,7 @@ export type LineUncheckedUpdateInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutLineNestedInput
 }
 
 export type LineCreateManyInput = {
@@ -412,6 +435,7 @@ export type LineCreateManyInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -425,6 +449,7 @@ export type LineUpdateManyMutationInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -439,6 +464,7 @@ export type LineUncheckedUpdateManyInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -463,6 +489,7 @@ export type LineCountOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -483,6 +510,7 @@ export type LineMaxOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -497,6 +525,7 @@ export type LineMinOrderByAggregateInput = {
   slug?: Prisma.SortOrder
   makerId?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   material?: Prisma.SortOrder
   construction?: Prisma.SortOrder
   carriers?: Prisma.SortOrder
@@ -515,6 +544,11 @@ export type LineSumOrderByAggregateInput = {
 export type LineScalarRelationFilter = {
   is?: Prisma.LineWhereInput
   isNot?: Prisma.LineWhereInput
+}
+
+export type LineNullableScalarRelationFilter = {
+  is?: Prisma.LineWhereInput | null
+  isNot?: Prisma.LineWhereInput | null
 }
 
 export type LineCreateNestedManyWithoutMakerInput = {
@@ -589,10 +623,27 @@ export type LineUpdateOneRequiredWithoutVariantsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.LineUpdateToOneWithWhereWithoutVariantsInput, Prisma.LineUpdateWithoutVariantsInput>, Prisma.LineUncheckedUpdateWithoutVariantsInput>
 }
 
+export type LineCreateNestedOneWithoutRemarksInput = {
+  create?: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.LineCreateOrConnectWithoutRemarksInput
+  connect?: Prisma.LineWhereUniqueInput
+}
+
+export type LineUpdateOneWithoutRemarksNestedInput = {
+  create?: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.LineCreateOrConnectWithoutRemarksInput
+  upsert?: Prisma.LineUpsertWithoutRemarksInput
+  disconnect?: Prisma.LineWhereInput | boolean
+  delete?: Prisma.LineWhereInput | boolean
+  connect?: Prisma.LineWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.LineUpdateToOneWithWhereWithoutRemarksInput, Prisma.LineUpdateWithoutRemarksInput>, Prisma.LineUncheckedUpdateWithoutRemarksInput>
+}
+
 export type LineCreateWithoutMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -601,12 +652,14 @@ export type LineCreateWithoutMakerInput = {
   retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutLineInput
 }
 
 export type LineUncheckedCreateWithoutMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -615,6 +668,7 @@ export type LineUncheckedCreateWithoutMakerInput = {
   retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutLineInput
 }
 
 export type LineCreateOrConnectWithoutMakerInput = {
@@ -651,6 +705,7 @@ export type LineScalarWhereInput = {
   slug?: Prisma.StringFilter<"Line"> | string
   makerId?: Prisma.UuidFilter<"Line"> | string
   name?: Prisma.StringFilter<"Line"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Line"> | string | null
   material?: Prisma.StringFilter<"Line"> | string
   construction?: Prisma.StringFilter<"Line"> | string
   carriers?: Prisma.IntNullableFilter<"Line"> | number | null
@@ -664,6 +719,7 @@ export type LineCreateWithoutVariantsInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -672,6 +728,7 @@ export type LineCreateWithoutVariantsInput = {
   retiredReason?: string | null
   version?: number
   maker: Prisma.MakerCreateNestedOneWithoutLinesInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutLineInput
 }
 
 export type LineUncheckedCreateWithoutVariantsInput = {
@@ -679,6 +736,7 @@ export type LineUncheckedCreateWithoutVariantsInput = {
   slug: string
   makerId: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -686,6 +744,7 @@ export type LineUncheckedCreateWithoutVariantsInput = {
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutLineInput
 }
 
 export type LineCreateOrConnectWithoutVariantsInput = {
@@ -708,6 +767,7 @@ export type LineUpdateWithoutVariantsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -716,6 +776,7 @@ export type LineUpdateWithoutVariantsInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateWithoutVariantsInput = {
@@ -723,6 +784,7 @@ export type LineUncheckedUpdateWithoutVariantsInput = {
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   makerId?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -730,12 +792,94 @@ export type LineUncheckedUpdateWithoutVariantsInput = {
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutLineNestedInput
+}
+
+export type LineCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  name: string
+  nameAsSeen?: string | null
+  material: string
+  construction: string
+  carriers?: number | null
+  densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  maker: Prisma.MakerCreateNestedOneWithoutLinesInput
+  variants?: Prisma.VariantCreateNestedManyWithoutLineInput
+}
+
+export type LineUncheckedCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  makerId: string
+  name: string
+  nameAsSeen?: string | null
+  material: string
+  construction: string
+  carriers?: number | null
+  densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
+}
+
+export type LineCreateOrConnectWithoutRemarksInput = {
+  where: Prisma.LineWhereUniqueInput
+  create: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+}
+
+export type LineUpsertWithoutRemarksInput = {
+  update: Prisma.XOR<Prisma.LineUpdateWithoutRemarksInput, Prisma.LineUncheckedUpdateWithoutRemarksInput>
+  create: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+  where?: Prisma.LineWhereInput
+}
+
+export type LineUpdateToOneWithWhereWithoutRemarksInput = {
+  where?: Prisma.LineWhereInput
+  data: Prisma.XOR<Prisma.LineUpdateWithoutRemarksInput, Prisma.LineUncheckedUpdateWithoutRemarksInput>
+}
+
+export type LineUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  material?: Prisma.StringFieldUpdateOperationsInput | string
+  construction?: Prisma.StringFieldUpdateOperationsInput | string
+  carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
+  variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
+}
+
+export type LineUncheckedUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  makerId?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  material?: Prisma.StringFieldUpdateOperationsInput | string
+  construction?: Prisma.StringFieldUpdateOperationsInput | string
+  carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
 }
 
 export type LineCreateManyMakerInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   material: string
   construction: string
   carriers?: number | null
@@ -749,6 +893,7 @@ export type LineUpdateWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -757,12 +902,14 @@ export type LineUpdateWithoutMakerInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -771,12 +918,14 @@ export type LineUncheckedUpdateWithoutMakerInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateManyWithoutMakerInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   material?: Prisma.StringFieldUpdateOperationsInput | string
   construction?: Prisma.StringFieldUpdateOperationsInput | string
   carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
@@ -793,10 +942,12 @@ export type LineUncheckedUpdateManyWithoutMakerInput = {
 
 export type LineCountOutputType = {
   variants: number
+  remarks: number
 }
 
 export type LineCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   variants?: boolean | LineCountOutputTypeCountVariantsArgs
+  remarks?: boolean | LineCountOutputTypeCountRemarksArgs
 }
 
 /**
@@ -816,12 +967,20 @@ export type LineCountOutputTypeCountVariantsArgs<ExtArgs extends runtime.Types.E
   where?: Prisma.VariantWhereInput
 }
 
+/**
+ * LineCountOutputType without action
+ */
+export type LineCountOutputTypeCountRemarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.RemarkWhereInput
+}
+
 
 export type LineSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -831,6 +990,7 @@ export type LineSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   version?: boolean
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
+  remarks?: boolean | Prisma.Line$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.LineCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["line"]>
 
@@ -839,6 +999,7 @@ export type LineSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -854,6 +1015,7 @@ export type LineSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensio
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -869,6 +1031,7 @@ export type LineSelectScalar = {
   slug?: boolean
   makerId?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   material?: boolean
   construction?: boolean
   carriers?: boolean
@@ -878,10 +1041,11 @@ export type LineSelectScalar = {
   version?: boolean
 }
 
-export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "material" | "construction" | "carriers" | "densityGPerCm3" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["line"]>
+export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "makerId" | "name" | "nameAsSeen" | "material" | "construction" | "carriers" | "densityGPerCm3" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["line"]>
 export type LineInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
+  remarks?: boolean | Prisma.Line$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.LineCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type LineIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -896,12 +1060,17 @@ export type $LinePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   objects: {
     maker: Prisma.$MakerPayload<ExtArgs>
     variants: Prisma.$VariantPayload<ExtArgs>[]
+    remarks: Prisma.$RemarkPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
     slug: string
     makerId: string
     name: string
+    /**
+     * What is seen of the name; null of one from before it was kept.
+     */
+    nameAsSeen: string | null
     /**
      * e.g. UHMWPE, nylon, fluorocarbon.
      */
@@ -1320,6 +1489,7 @@ export interface Prisma__LineClient<T, Null = never, ExtArgs extends runtime.Typ
   readonly [Symbol.toStringTag]: "PrismaPromise"
   maker<T extends Prisma.MakerDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.MakerDefaultArgs<ExtArgs>>): Prisma.Prisma__MakerClient<runtime.Types.Result.GetResult<Prisma.$MakerPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   variants<T extends Prisma.Line$variantsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Line$variantsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$VariantPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  remarks<T extends Prisma.Line$remarksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Line$remarksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RemarkPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1353,6 +1523,7 @@ export interface LineFieldRefs {
   readonly slug: Prisma.FieldRef<"Line", 'String'>
   readonly makerId: Prisma.FieldRef<"Line", 'String'>
   readonly name: Prisma.FieldRef<"Line", 'String'>
+  readonly nameAsSeen: Prisma.FieldRef<"Line", 'String'>
   readonly material: Prisma.FieldRef<"Line", 'String'>
   readonly construction: Prisma.FieldRef<"Line", 'String'>
   readonly carriers: Prisma.FieldRef<"Line", 'Int'>
@@ -1782,6 +1953,30 @@ export type Line$variantsArgs<ExtArgs extends runtime.Types.Extensions.InternalA
   take?: number
   skip?: number
   distinct?: Prisma.VariantScalarFieldEnum | Prisma.VariantScalarFieldEnum[]
+}
+
+/**
+ * Line.remarks
+ */
+export type Line$remarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Remark
+   */
+  select?: Prisma.RemarkSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Remark
+   */
+  omit?: Prisma.RemarkOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.RemarkInclude<ExtArgs> | null
+  where?: Prisma.RemarkWhereInput
+  orderBy?: Prisma.RemarkOrderByWithRelationInput | Prisma.RemarkOrderByWithRelationInput[]
+  cursor?: Prisma.RemarkWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.RemarkScalarFieldEnum | Prisma.RemarkScalarFieldEnum[]
 }
 
 /**

@@ -38,6 +38,7 @@ export type MakerMinAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
+  nameAsSeen: string | null
   retiredOn: Date | null
   retiredReason: string | null
   version: number | null
@@ -47,6 +48,7 @@ export type MakerMaxAggregateOutputType = {
   id: string | null
   slug: string | null
   name: string | null
+  nameAsSeen: string | null
   retiredOn: Date | null
   retiredReason: string | null
   version: number | null
@@ -56,6 +58,7 @@ export type MakerCountAggregateOutputType = {
   id: number
   slug: number
   name: number
+  nameAsSeen: number
   retiredOn: number
   retiredReason: number
   version: number
@@ -75,6 +78,7 @@ export type MakerMinAggregateInputType = {
   id?: true
   slug?: true
   name?: true
+  nameAsSeen?: true
   retiredOn?: true
   retiredReason?: true
   version?: true
@@ -84,6 +88,7 @@ export type MakerMaxAggregateInputType = {
   id?: true
   slug?: true
   name?: true
+  nameAsSeen?: true
   retiredOn?: true
   retiredReason?: true
   version?: true
@@ -93,6 +98,7 @@ export type MakerCountAggregateInputType = {
   id?: true
   slug?: true
   name?: true
+  nameAsSeen?: true
   retiredOn?: true
   retiredReason?: true
   version?: true
@@ -189,6 +195,7 @@ export type MakerGroupByOutputType = {
   id: string
   slug: string
   name: string
+  nameAsSeen: string | null
   retiredOn: Date | null
   retiredReason: string | null
   version: number
@@ -221,6 +228,7 @@ export type MakerWhereInput = {
   id?: Prisma.UuidFilter<"Maker"> | string
   slug?: Prisma.StringFilter<"Maker"> | string
   name?: Prisma.StringFilter<"Maker"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Maker"> | string | null
   retiredOn?: Prisma.DateTimeNullableFilter<"Maker"> | Date | string | null
   retiredReason?: Prisma.StringNullableFilter<"Maker"> | string | null
   version?: Prisma.IntFilter<"Maker"> | number
@@ -232,6 +240,7 @@ export type MakerOrderByWithRelationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
   retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
@@ -246,6 +255,7 @@ export type MakerWhereUniqueInput = Prisma.AtLeast<{
   OR?: Prisma.MakerWhereInput[]
   NOT?: Prisma.MakerWhereInput | Prisma.MakerWhereInput[]
   name?: Prisma.StringFilter<"Maker"> | string
+  nameAsSeen?: Prisma.StringNullableFilter<"Maker"> | string | null
   retiredOn?: Prisma.DateTimeNullableFilter<"Maker"> | Date | string | null
   retiredReason?: Prisma.StringNullableFilter<"Maker"> | string | null
   version?: Prisma.IntFilter<"Maker"> | number
@@ -257,6 +267,7 @@ export type MakerOrderByWithAggregationInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrderInput | Prisma.SortOrder
   retiredOn?: Prisma.SortOrderInput | Prisma.SortOrder
   retiredReason?: Prisma.SortOrderInput | Prisma.SortOrder
   version?: Prisma.SortOrder
@@ -274,6 +285,7 @@ export type MakerScalarWhereWithAggregatesInput = {
   id?: Prisma.UuidWithAggregatesFilter<"Maker"> | string
   slug?: Prisma.StringWithAggregatesFilter<"Maker"> | string
   name?: Prisma.StringWithAggregatesFilter<"Maker"> | string
+  nameAsSeen?: Prisma.StringNullableWithAggregatesFilter<"Maker"> | string | null
   retiredOn?: Prisma.DateTimeNullableWithAggregatesFilter<"Maker"> | Date | string | null
   retiredReason?: Prisma.StringNullableWithAggregatesFilter<"Maker"> | string | null
   version?: Prisma.IntWithAggregatesFilter<"Maker"> | number
@@ -283,6 +295,7 @@ export type MakerCreateInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
@@ -294,6 +307,7 @@ export type MakerUncheckedCreateInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
@@ -305,6 +319,7 @@ export type MakerUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -316,6 +331,7 @@ export type MakerUncheckedUpdateInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -327,6 +343,7 @@ export type MakerCreateManyInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
@@ -336,6 +353,7 @@ export type MakerUpdateManyMutationInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -345,6 +363,7 @@ export type MakerUncheckedUpdateManyInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -359,6 +378,7 @@ export type MakerCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   retiredOn?: Prisma.SortOrder
   retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
@@ -372,6 +392,7 @@ export type MakerMaxOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   retiredOn?: Prisma.SortOrder
   retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
@@ -381,6 +402,7 @@ export type MakerMinOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
   name?: Prisma.SortOrder
+  nameAsSeen?: Prisma.SortOrder
   retiredOn?: Prisma.SortOrder
   retiredReason?: Prisma.SortOrder
   version?: Prisma.SortOrder
@@ -422,6 +444,7 @@ export type MakerCreateWithoutInterestsInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
@@ -432,6 +455,7 @@ export type MakerUncheckedCreateWithoutInterestsInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
@@ -458,6 +482,7 @@ export type MakerUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -468,6 +493,7 @@ export type MakerUncheckedUpdateWithoutInterestsInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -478,6 +504,7 @@ export type MakerCreateWithoutLinesInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
@@ -488,6 +515,7 @@ export type MakerUncheckedCreateWithoutLinesInput = {
   id?: string
   slug: string
   name: string
+  nameAsSeen?: string | null
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
@@ -514,6 +542,7 @@ export type MakerUpdateWithoutLinesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -524,6 +553,7 @@ export type MakerUncheckedUpdateWithoutLinesInput = {
   id?: Prisma.StringFieldUpdateOperationsInput | string
   slug?: Prisma.StringFieldUpdateOperationsInput | string
   name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
@@ -574,6 +604,7 @@ export type MakerSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = 
   id?: boolean
   slug?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   retiredOn?: boolean
   retiredReason?: boolean
   version?: boolean
@@ -586,6 +617,7 @@ export type MakerSelectCreateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   id?: boolean
   slug?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   retiredOn?: boolean
   retiredReason?: boolean
   version?: boolean
@@ -595,6 +627,7 @@ export type MakerSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.Extensi
   id?: boolean
   slug?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   retiredOn?: boolean
   retiredReason?: boolean
   version?: boolean
@@ -604,12 +637,13 @@ export type MakerSelectScalar = {
   id?: boolean
   slug?: boolean
   name?: boolean
+  nameAsSeen?: boolean
   retiredOn?: boolean
   retiredReason?: boolean
   version?: boolean
 }
 
-export type MakerOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["maker"]>
+export type MakerOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "slug" | "name" | "nameAsSeen" | "retiredOn" | "retiredReason" | "version", ExtArgs["result"]["maker"]>
 export type MakerInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   lines?: boolean | Prisma.Maker$linesArgs<ExtArgs>
   interests?: boolean | Prisma.Maker$interestsArgs<ExtArgs>
@@ -628,6 +662,10 @@ export type $MakerPayload<ExtArgs extends runtime.Types.Extensions.InternalArgs 
     id: string
     slug: string
     name: string
+    /**
+     * What is seen of the name; null of one from before it was kept.
+     */
+    nameAsSeen: string | null
     /**
      * From when on nothing new is put under it; null while it is in use.
      */
@@ -1062,6 +1100,7 @@ export interface MakerFieldRefs {
   readonly id: Prisma.FieldRef<"Maker", 'String'>
   readonly slug: Prisma.FieldRef<"Maker", 'String'>
   readonly name: Prisma.FieldRef<"Maker", 'String'>
+  readonly nameAsSeen: Prisma.FieldRef<"Maker", 'String'>
   readonly retiredOn: Prisma.FieldRef<"Maker", 'DateTime'>
   readonly retiredReason: Prisma.FieldRef<"Maker", 'String'>
   readonly version: Prisma.FieldRef<"Maker", 'Int'>

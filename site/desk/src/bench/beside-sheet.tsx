@@ -2,8 +2,8 @@ import { useState } from 'preact/hooks';
 import { Photos } from '../parts/photos.js';
 import { DropOnSheet } from './drop-on-sheet.js';
 import type { DroppedRecord } from './drop-on-sheet.js';
+import { forgetRecord, keepRecord } from './kept-records.js';
 import type { Column } from './method-columns.js';
-import { keepRecord } from './kept-records.js';
 import type { Sheet } from './sheet.js';
 import { firstEmpty, pasted, withRoom, withUnits } from './type-sheet.js';
 import { WaitingRecords } from './waiting-records.js';
@@ -18,33 +18,56 @@ interface Props {
   readonly copyId: string;
 }
 
+/** What a file did to the sheet; it can be undone until something else is typed. */
+interface Filled {
+  readonly before: Sheet;
+  readonly after: Sheet;
+  readonly records: readonly string[];
+}
+
 /** What comes to a sheet besides typing: files with readings, records of pulls, photos. */
 export function BesideSheet({ sheet, columns, reference, accountId, copyId, onFill }: Props) {
-  const fill = (cells: readonly (readonly string[])[], units: Sheet['units'] = {}) =>
-    onFill(withRoom(pasted(withUnits(sheet, units), firstEmpty(sheet.rows), columns, cells)));
-  const [dropped, setDropped] = useState(0);
-  const keepAll = async (records: readonly DroppedRecord[]) => {
+  const [filled, setFilled] = useState<Filled | null>(null);
+  const fill = (cells: readonly (readonly string[])[], units: Sheet['units'] = {}, records: readonly string[] = []) => {
+    const after = withRoom(pasted(withUnits(sheet, units), firstEmpty(sheet.rows), columns, cells));
+    setFilled({ before: sheet, after, records });
+    onFill(after);
+  };
+  const keepAll = async (dropped: readonly DroppedRecord[]) => {
     const first = firstEmpty(sheet.rows);
     const numberOf = (index: number) => sheet.rows[index]?.number ?? (sheet.rows.at(-1)?.number ?? 0) + 1 + index - sheet.rows.length;
-    for (const [i, { file }] of records.entries())
-      await keepRecord({ accountId, copyId, reference, specimen: numberOf(first + i), name: file.name, text: await file.text() });
-    setDropped(dropped + records.length);
-    const unit = records[0]?.unit;
+    const ids: string[] = [];
+    for (const [i, { file }] of dropped.entries())
+      ids.push(await keepRecord({ accountId, copyId, reference, specimen: numberOf(first + i), name: file.name, text: await file.text() }));
+    const unit = dropped[0]?.unit;
     fill(
-      records.map(({ peak }) => [peak]),
+      dropped.map(({ peak }) => [peak]),
       unit ? { breakingForce: unit } : {},
+      ids,
     );
+  };
+  const undo = async ({ before, records }: Filled) => {
+    for (const id of records) await forgetRecord(id);
+    setFilled(null);
+    onFill(before);
   };
   return (
     <>
       <DropOnSheet columns={columns} onReadings={fill} onRecords={keepAll} />
-      <WaitingRecords of={{ accountId, copyId, reference }} round={dropped} />
+      <WaitingRecords of={{ accountId, copyId, reference }} round={filled} />
+      {filled?.after === sheet && (
+        <p class="acts">
+          <button type="button" onClick={() => void undo(filled)}>
+            Undo: take the rows of the file out again
+          </button>
+        </p>
+      )}
       <details>
         <summary>Photos of a break or of the apparatus</summary>
         {reference === null ? (
-          <p class="soft">Photos can be added as soon as the first row is on the server.</p>
+          <p class="soft">Type a first row; then photos can be added.</p>
         ) : (
-          <Photos of={`submissions/${reference}`} first="break" canAdd specimens={sheet.rows.map(({ number }) => number)} />
+          <Photos of={`drafts/${reference}`} first="break" canAdd specimens={sheet.rows.map(({ number }) => number)} />
         )}
       </details>
     </>

@@ -35,8 +35,11 @@ async function store(mode: IDBTransactionMode): Promise<IDBObjectStore> {
 
 const put = async (record: PullRecord): Promise<unknown> => answerOf((await store('readwrite')).put(record));
 
-export async function keepRecord(record: Omit<PullRecord, 'id'>): Promise<void> {
-  await put({ ...record, id: newKey() });
+/** @returns its id */
+export async function keepRecord(record: Omit<PullRecord, 'id'>): Promise<string> {
+  const id = newKey();
+  await put({ ...record, id });
+  return id;
 }
 
 export async function forgetRecord(id: string): Promise<void> {

@@ -2,8 +2,8 @@ import { useLoaded } from '../parts/use-loaded.js';
 import { forgetRecord, recordsOf } from './kept-records.js';
 import type { OfSheet } from './kept-records.js';
 
-/** Records of pulls that go along when the sheet is handed in. */
-export function WaitingRecords({ of, round }: { readonly of: OfSheet; readonly round: number }) {
+/** Records of pulls that go along when the sheet is handed in; read anew with each `round`. */
+export function WaitingRecords({ of, round }: { readonly of: OfSheet; readonly round: unknown }) {
   const { accountId, copyId, reference } = of;
   const records = useLoaded(() => recordsOf({ accountId, copyId, reference }), [accountId, copyId, reference, round]);
   if (!records.answer || records.answer.length === 0) return null;

@@ -14,7 +14,6 @@ import { contentOf } from '../bench/sheet-content.js';
 import { SheetHeading } from '../bench/sheet-heading.js';
 import { SheetKeeper } from '../bench/sheet-keeper.js';
 import type { Keeping } from '../bench/sheet-keeper.js';
-import type { Sheet } from '../bench/sheet.js';
 import { untaken, unitOf } from '../bench/type-sheet.js';
 import { usePreview } from '../bench/use-preview.js';
 import type { ScreenProps } from '../frame/open-screen.js';
@@ -60,11 +59,6 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
   const { preview, fault } = usePreview(content.specimens.length > 0 && content.specimens[0]?.readings.length !== 0 ? content : null);
   const found = preview?.findings.length ?? 0;
   useEffect(() => (found > 0 ? signal() : undefined), [found]);
-  const [before, setBefore] = useState<Sheet | null>(null);
-  const fill = (next: Sheet) => {
-    setBefore(sheet);
-    keeper.keep(next, true);
-  };
   const open = untaken(sheet.rows, roles);
   const first = columns[0];
   if (now.handedIn !== null || !first) return <HandedIn reference={now.handedIn ?? ''} accountId={accountId} copyId={now.copy.id} />;
@@ -104,20 +98,12 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
       <SavingLine keeping={now} />
       <Findings findings={preview?.findings ?? []} isTester />
       {fault !== '' && <p class="signal">{fault}</p>}
-      <BesideSheet {...{ sheet, columns }} reference={now.copy.reference} copyId={now.copy.id} accountId={accountId} onFill={fill} />
-      {before !== null && (
-        <p class="acts">
-          <button
-            type="button"
-            onClick={() => {
-              keeper.keep(before, true);
-              setBefore(null);
-            }}
-          >
-            Undo: take the rows of the file out again
-          </button>
-        </p>
-      )}
+      <BesideSheet
+        {...{ sheet, columns, accountId }}
+        reference={now.copy.reference}
+        copyId={now.copy.id}
+        onFill={(next) => keeper.keep(next, true)}
+      />
       <SignalChoice />
       <label class="tick">
         <input

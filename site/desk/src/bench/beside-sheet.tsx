@@ -65,9 +65,9 @@ export function BesideSheet({ sheet, columns, reference, accountId, copyId, onFi
       <details>
         <summary>Photos of a break or of the apparatus</summary>
         {reference === null ? (
-          <p class="soft">Type a first row; then photos can be added.</p>
+          <p class="soft">Photos can be added as soon as the first row is on the server.</p>
         ) : (
-          <Photos of={`drafts/${reference}`} first="break" canAdd specimens={sheet.rows.map(({ number }) => number)} />
+          <Photos of={`submissions/${reference}`} first="break" canAdd specimens={sheet.rows.map(({ number }) => number)} />
         )}
       </details>
     </>

@@ -3,7 +3,7 @@
  * compiler of it runs. Takes over what else it reads beside its modules.
  */
 import { transformFile } from '@swc/core';
-import { cp, mkdir, readdir, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { MADE_SCRIPT, verifyScript } from '../api/releases/verify/verify-script.js';
@@ -23,6 +23,7 @@ async function compile(target: string): Promise<number> {
     await write(join(target, path.replace(/\.ts$/, '.js')), code);
   }
   await write(join(target, 'api/releases/verify', MADE_SCRIPT), (await verifyScript()).content);
+  await write(join(target, 'api/openapi/examples.json'), await readFile(join(ROOT, 'api/openapi/examples.json'), 'utf8'));
   await cp(join(ROOT, 'prisma/migrations'), join(target, 'prisma/migrations'), { recursive: true });
   return files.length;
 }

@@ -2,7 +2,7 @@
 
 /** Features in the order of the work; each is a folder of api/. */
 const FEATURES =
-  'accounts|proposals|catalogue|instruments|methods|editions|findings|control-pulls|round-robins|assignments|submissions|reviews|retests|board|releases|public-api|inbox|audit';
+  'accounts|proposals|catalogue|instruments|methods|editions|findings|control-pulls|round-robins|assignments|submissions|reviews|retests|board|statements|releases|public-api|inbox|audit';
 /** Rooms without database, clock, network or chance, each leaning on those before it only. */
 const PURE = 'measurement|contract|readings|checks|reckoning';
 /** What the measurement core may lean on: pure number libraries, no I/O. */
@@ -112,8 +112,16 @@ module.exports = {
       name: 'site-speaks-http',
       comment: 'The site is built from what anybody can fetch; it shares the shape of the public documents and nothing else.',
       severity: 'error',
-      from: { path: '^site/' },
+      from: { path: '^site/', pathNot: '^site/src/weigh/' },
       to: { path: ['^api/', '^prisma/'], pathNot: '^api/contract/' },
+    },
+    {
+      name: 'own-weights-take-the-core-alone',
+      comment:
+        "A reader's own weights are put together by the very code that makes the published score, and by nothing else of the program.",
+      severity: 'error',
+      from: { path: '^site/src/weigh/' },
+      to: { path: ['^api/', '^prisma/'], pathNot: ['^api/measurement/', '^api/contract/'] },
     },
     {
       name: 'site-computes-nothing',

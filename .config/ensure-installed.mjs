@@ -81,15 +81,16 @@ function install(what, options) {
   return run(what, node, [npm, 'ci', '--no-audit', '--no-fund', '--loglevel=error', ...options]);
 }
 
-/** A third of what was installed runs nowhere: other databases' dialects, the types compiler, descriptions and maps for editors. */
+/** A quarter of what was installed runs nowhere: other databases' dialects, descriptions and maps for editors. */
 function leaveOutWhatDevelopersRead() {
-  for (const folder of ['typescript', '@typescript', '@types']) rmSync(join(NODE_MODULES, folder), { recursive: true, force: true });
+  rmSync(join(NODE_MODULES, '@types'), { recursive: true, force: true });
   const entries = existsSync(NODE_MODULES) ? readdirSync(NODE_MODULES, { recursive: true, withFileTypes: true }) : [];
   for (const { parentPath, name } of entries) {
     const file = join(parentPath, name);
     const isDialect = /[/\\]@prisma[/\\]client[/\\]runtime$/.test(parentPath) && /sqlserver|cockroachdb|mysql|sqlite/.test(name);
-    // Astro reads its own descriptions.
-    const isForEditors = /\.(map|d\.[cm]?ts)$/.test(name) && !file.startsWith(join(NODE_MODULES, 'astro'));
+    // Astro reads its own descriptions, and the types of the client for programs are made of those of its libraries.
+    const isRead = ['astro', 'openapi-'].some((name) => file.startsWith(join(NODE_MODULES, name)));
+    const isForEditors = /\.(map|d\.[cm]?ts)$/.test(name) && !isRead;
     if (isDialect || isForEditors) rmSync(file, { force: true });
   }
 }

@@ -92,7 +92,7 @@ export default tseslint.config(
   },
   {
     // Loops over arrays of numbers whose length was checked at the door: `x[i]!` says so where `?? 0` would hide a fault.
-    files: ['api/measurement/**'],
+    files: ['api/measurement/**', 'site/src/weigh/**'],
     rules: { '@typescript-eslint/no-non-null-assertion': 'off' },
   },
   {

@@ -30,6 +30,7 @@ import { AssignmentsModule } from './assignments/assignments.module.js';
 import { RetestsModule } from './retests/retests.module.js';
 import { ReviewsModule } from './reviews/reviews.module.js';
 import { RoundRobinsModule } from './round-robins/round-robins.module.js';
+import { StatementsModule } from './statements/statements.module.js';
 import { SubmissionsModule } from './submissions/submissions.module.js';
 import { WebhooksModule } from './webhooks/webhooks.module.js';
 
@@ -50,6 +51,7 @@ const FEATURES = [
   ReviewsModule,
   RetestsModule,
   BoardModule,
+  StatementsModule,
   ReleasesModule,
   PublicApiModule,
   WebhooksModule,

@@ -13,6 +13,7 @@ import { releaseProblems } from './releases/releases.errors.js';
 import { retestProblems } from './retests/retests.errors.js';
 import { reviewProblems } from './reviews/reviews.errors.js';
 import { roundRobinProblems } from './round-robins/round-robins.errors.js';
+import { statementProblems } from './statements/statements.errors.js';
 import { submissionProblems } from './submissions/submissions.errors.js';
 import { webhookProblems } from './webhooks/webhooks.errors.js';
 
@@ -30,6 +31,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   retestProblems,
   editionProblems,
   boardProblems,
+  statementProblems,
   releaseProblems,
   webhookProblems,
 ].flatMap((kinds): ProblemKind[] => Object.values(kinds));

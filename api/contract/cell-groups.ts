@@ -1,5 +1,16 @@
 /** What a published cell is about, in the order in which readers care. */
-export const CELL_GROUPS = ['places', 'values', 'intervals', 'chances', 'movement', 'claims', 'evidence', 'record', 'documents'] as const;
+export const CELL_GROUPS = [
+  'places',
+  'values',
+  'intervals',
+  'chances',
+  'movement',
+  'claims',
+  'words',
+  'evidence',
+  'record',
+  'documents',
+] as const;
 export type CellGroup = (typeof CELL_GROUPS)[number];
 
 /** Last word of a cell's name → what it is about; the name of a claimed quantity stands for a claim. */
@@ -12,6 +23,8 @@ const GROUP_OF_KIND: Readonly<Record<string, CellGroup>> = {
   chance: 'chances',
   movement: 'movement',
   claim: 'claims',
+  words: 'words',
+  statement: 'words',
   specimens: 'evidence',
   submissions: 'evidence',
   testers: 'evidence',

@@ -35,6 +35,9 @@ import * as roundRobins from '../contract/endpoints/round-robins.js';
 import * as schemes from '../contract/endpoints/schemes.js';
 import * as schemas from '../contract/endpoints/schemas.js';
 import * as spools from '../contract/endpoints/spools.js';
+import * as houseDocument from '../contract/documents/house-document.js';
+import * as remarksDocument from '../contract/documents/remarks-document.js';
+import * as statements from '../contract/endpoints/statements.js';
 import * as submissions from '../contract/endpoints/submissions.js';
 import * as traces from '../contract/endpoints/traces.js';
 import * as webhooks from '../contract/endpoints/webhooks.js';
@@ -84,6 +87,9 @@ const ROOMS: readonly object[] = [
   schemas,
   schemes,
   spools,
+  houseDocument,
+  remarksDocument,
+  statements,
   submissions,
   traces,
   webhooks,

@@ -19,6 +19,8 @@ const OF_AN_EDITION: Readonly<Record<string, string>> = {
   'retest-results': 'retests',
   rigs: 'rigs',
   catalogue: 'catalogue',
+  house: 'house',
+  remarks: 'remarks',
 };
 /** Of those, what a division has for itself. */
 const OF_A_DIVISION = ['standings', 'records', 'pairs'];

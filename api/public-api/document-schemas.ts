@@ -5,6 +5,8 @@ import { publicChangesResponse } from '../contract/documents/changes.js';
 import { claimsDocumentSchema } from '../contract/documents/claims-document.js';
 import { provenanceResponse } from '../contract/documents/provenance.js';
 import * as documents from '../contract/documents/release-documents.js';
+import { houseDocumentSchema } from '../contract/documents/house-document.js';
+import { remarksDocumentSchema } from '../contract/documents/remarks-document.js';
 import { retestsDocumentSchema } from '../contract/documents/retests-document.js';
 import { rigsDocumentSchema } from '../contract/documents/rigs-document.js';
 import { roundRobinsDocumentSchema } from '../contract/documents/round-robins-document.js';
@@ -31,6 +33,8 @@ const SCHEMAS: Readonly<Record<string, ZodType>> = {
   withdrawn: documents.withdrawnDocumentSchema,
   catalogue: documents.catalogueDocumentSchema,
   method: documents.methodDocumentSchema,
+  house: houseDocumentSchema,
+  remarks: remarksDocumentSchema,
   claims: claimsDocumentSchema,
   rigs: rigsDocumentSchema,
   retests: retestsDocumentSchema,

@@ -8,6 +8,8 @@ import {
   recordsDocumentSchema,
   withdrawnDocumentSchema,
 } from '../contract/documents/release-documents.js';
+import { houseDocumentSchema } from '../contract/documents/house-document.js';
+import { remarksDocumentSchema } from '../contract/documents/remarks-document.js';
 import { retestsDocumentSchema } from '../contract/documents/retests-document.js';
 import { rigsDocumentSchema } from '../contract/documents/rigs-document.js';
 import { roundRobinsDocumentSchema } from '../contract/documents/round-robins-document.js';
@@ -96,6 +98,30 @@ export class EditionDocumentsController {
     stored: rigsDocumentSchema,
   })
   getRigs(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return sendAt(this.files, request, reply);
+  }
+
+  @Get('house')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
+  @Endpoint({
+    summary: 'Who publishes: contact, people, funding, interests, licence, right of reply.',
+    allow: 'anyone',
+    answer: null,
+    stored: houseDocumentSchema,
+  })
+  getHouse(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
+    return sendAt(this.files, request, reply);
+  }
+
+  @Get('remarks')
+  @ApiParam({ name: 'edition', schema: { type: 'string' } })
+  @Endpoint({
+    summary: 'Caveats of the editors and replies of makers.',
+    allow: 'anyone',
+    answer: null,
+    stored: remarksDocumentSchema,
+  })
+  getEditionRemarks(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return sendAt(this.files, request, reply);
   }
 

@@ -1,4 +1,7 @@
 /** What readers see of a revision, cell by cell, and how two revisions differ, what readers care about first. Pure. */
+import type { HouseDocument } from '../contract/documents/house-document.js';
+import type { RemarksDocument } from '../contract/documents/remarks-document.js';
+import { HOUSE_PARTS } from '../contract/endpoints/statements.js';
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
 import type { CategoryDocument, CategoryRow, EditionDocument, OverallRow } from '../contract/documents/release-documents.js';
 import { CELL_GROUPS, CELL_KINDS, groupOf, kindOf } from '../contract/cell-groups.js';
@@ -12,6 +15,8 @@ export interface Revision {
   readonly tables: readonly { readonly edition: EditionDocument; readonly categories: readonly CategoryDocument[] }[];
   /** Null of a release from before there was such a document. */
   readonly claims?: ClaimsDocument | null;
+  readonly house?: HouseDocument | null;
+  readonly remarks?: RemarksDocument | null;
 }
 
 export interface CellChange {
@@ -27,15 +32,17 @@ const FIRST_KINDS = ['place', 'score', 'value'];
 export const valueCell = (category: string, variant: string): string => `${category}, ${variant}, value`;
 
 /** Every cell that readers see in a table, by where it stands. */
-export function cellsOf({ tables, claims = null }: Revision): RevisionCells {
+export function cellsOf({ tables, claims = null, house = null, remarks = null }: Revision): RevisionCells {
   const overall = tables.flatMap(({ edition }) => edition.overall.flatMap((row) => overallCells(row)));
   const byCategory = tables
     .flatMap(({ categories }) => categories)
     .flatMap(({ category, rows }) => rows.flatMap((row) => categoryCells(category.code, row)));
   const labels = claims ? claims.items.flatMap(claimCells) : [];
-  const superseded = tables.flatMap(({ edition }) => (edition.superseded ?? []).map(supersededCell));
-  const kinds = CELL_KINDS.filter((kind) => (kind !== 'claim' || claims !== null) && kind !== 'content');
-  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels, ...superseded]), top: tables.flatMap(topOf), kinds };
+  const documents: Readonly<Record<string, unknown>> = { claim: claims, words: remarks, statement: house };
+  const kinds = CELL_KINDS.filter((kind) => documents[kind] !== null && kind !== 'content');
+  const said = [...(remarks ? remarkCells(remarks) : []), ...(house ? houseCells(house) : [])];
+  const superseded = supersededCells(tables.flatMap(({ edition }) => edition.superseded ?? []));
+  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels, ...said, ...superseded]), top: tables.flatMap(topOf), kinds };
 }
 
 function topOf({ edition: { overall } }: Revision['tables'][number]): string[] {
@@ -83,10 +90,27 @@ const claimCells = ({ variant, claims }: ClaimsDocument['items'][number]): Cell[
     `${printed.text} ${printed.unit}, ${ratioPercent === null ? 'not measured' : `${ratioPercent} %`}${decision === null ? '' : `, ${decision}`}`,
   ]);
 
-const supersededCell = ({ kind, what, was, reason, on, submissions }: Superseded): Cell => [
-  `${kind} ${what}, ${on}, superseded`,
-  `It said: ${was}. ${reason} Rested on it: ${submissions.join(', ')}`,
-];
+/** A cell for all that is said of one thing. */
+const remarkCells = ({ items }: RemarksDocument): Cell[] =>
+  [
+    ...Map.groupBy(items, ({ kind, about, category }) => [kind, about.slug, ...(category === null ? [] : [category]), 'words'].join(', ')),
+  ].map(([where, said]): Cell => [where, said.map(({ words, signedBy, on }) => `${words} (${signedBy}, ${on})`).join(' ')]);
+
+const houseCells = (house: HouseDocument): Cell[] =>
+  HOUSE_PARTS.map((part) => {
+    const said = house[part];
+    const text = typeof said === 'string' ? said : (said ?? []).map(({ name, does }) => `${name}: ${does}`).join('; ');
+    return [`house, ${part}, statement`, text || NOT_STATED];
+  });
+
+/** A cell for each row and day: what it said, and every result that rested on it, in whatever division. */
+const supersededCells = (rows: readonly Superseded[]): Cell[] =>
+  [...Map.groupBy(rows, ({ kind, what, on }) => `${kind} ${what}, ${on}, superseded`)].map(([where, said]) => [
+    where,
+    [...Map.groupBy(said, ({ was, reason }) => `It said: ${was}. ${reason}`)]
+      .map(([words, ones]) => `${words} Rested on it: ${[...new Set(ones.flatMap(({ submissions }) => submissions))].sort().join(', ')}`)
+      .join(' '),
+  ]);
 
 /** The same with the digest of each document, but for what every revision says otherwise: nothing that is published changes unseen. */
 export function withContents(shown: RevisionCells, documents: readonly Document[]): RevisionCells {

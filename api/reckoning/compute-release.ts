@@ -8,11 +8,13 @@ import { claimsDocument } from './documents/claims-document.js';
 import { compare } from './documents/compare.js';
 import { editionDocument, editionOfDivisions } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
+import { RETOLD, retoldOf } from './documents/retold.js';
 import { retestsDocument } from './documents/retests-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
 import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
 import type { ReleaseContext } from './documents/release-context.js';
+import { houseDocument, remarksDocument, statementFiles } from './documents/statement-documents.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
 import { computeErratum } from './erratum.js';
@@ -33,7 +35,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const claims = claimsDocument(context);
   const compared = compare(context);
   const uncorrected = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
-  const shown = cellsOf({ tables: uncorrected, claims });
+  const shown = cellsOf({ tables: uncorrected, claims, house: houseDocument(inputs), remarks: remarksDocument(inputs) });
   const several = inputs.evidence.edition.divisions;
   const standing = [
     ...compared.flatMap(filesBesideTables),
@@ -42,6 +44,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     jsonFile('documents/retests.json', retestsDocument(inputs)),
     jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
     jsonFile('documents/rigs.json', rigsDocument(context)),
+    ...statementFiles(inputs),
     jsonFile('documents/catalogue.json', catalogueDocument(context)),
     ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
   ];
@@ -66,9 +69,11 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const changed = new Set([...(correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
   const { divisions, variants, files } = corrected(erratum, changed);
   const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
+  const bundle = bundleOf(inputs, context, divisions);
   return [
     readmeFile(inputs),
-    jsonFile('bundle.json', bundleOf(inputs, context, divisions)),
+    jsonFile('bundle.json', bundle),
+    jsonFile(RETOLD, retoldOf(bundle.outputs, variants)),
     ...files,
     ...standing,
     ...tables.map(csvFile),

@@ -29,7 +29,7 @@ export function computeErratum({ reasonCode, words, expects, before }: Correctio
   const counted = [
     { n: count(', value'), one: 'value' },
     { n: count(', place'), one: 'place' },
-    ...(['intervals', 'claims', 'evidence', 'record', 'documents'] as const)
+    ...(['intervals', 'claims', 'words', 'evidence', 'record', 'documents'] as const)
       .map((group) => ({ n: changes.filter(({ where }) => groupOf(where) === group).length, ...NOUNS[group] }))
       .filter(({ n }) => n > 0),
   ];
@@ -55,6 +55,7 @@ const plural = (n: number, { one, several = `${one}s` }: Noun): string => `${n} 
 const NOUNS = {
   intervals: { one: 'interval', several: 'intervals' },
   claims: { one: 'claim', several: 'claims' },
+  words: { one: 'statement in words', several: 'statements in words' },
   evidence: { one: 'count of evidence', several: 'counts of evidence' },
   record: { one: 'row of the record', several: 'rows of the record' },
   documents: { one: 'document' },

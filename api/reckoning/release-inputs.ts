@@ -1,5 +1,6 @@
 /** Everything that a release is computed from, as plain JSON: whoever has it can compute the release again, to the last byte. */
 import type { SpoolEvidence } from './evidence/catalogue-evidence.js';
+import type { HouseEvidence, RemarkEvidence } from './evidence/statement-evidence.js';
 import type { EditionEvidence } from './evidence/edition-evidence.js';
 import type { MethodVersion } from '../contract/endpoints/methods.js';
 import type { CheckDocument, EditionDocument, HistoryPoint, VariantName } from '../contract/documents/release-documents.js';
@@ -20,6 +21,7 @@ export interface EarlierEdition {
     readonly categories: readonly EarlierCategory[];
   }[];
   readonly history: readonly { readonly variant: string; readonly point: HistoryPoint }[];
+  /** How sure they are is told of the edition before alone. */
   readonly results: readonly PublishedResult[];
 }
 
@@ -83,4 +85,8 @@ export interface ReleaseInputs {
   /** Editions before this one, newest first. */
   readonly earlier: readonly EarlierEdition[];
   readonly correction: Correction | null;
+  /** Who publishes; absent of a house that has not said so, as of a release from before it was asked. */
+  readonly statement?: HouseEvidence;
+  /** What stands beside the figures; absent of a release from before there was such a thing. */
+  readonly remarks?: readonly RemarkEvidence[];
 }

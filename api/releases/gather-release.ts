@@ -8,11 +8,11 @@ import { EditionEvidenceReadModel } from '../board/edition-evidence.read-model.j
 import { Problem } from '../platform/errors/problem.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { EditionDocument, VariantDocument } from '../contract/documents/release-documents.js';
-import { tablesIn } from '../reckoning/documents/bundle.js';
 import type { Bundle } from '../reckoning/documents/bundle.js';
-import { placesIn } from '../reckoning/documents/places-in.js';
-import { keyNow } from '../reckoning/documents/format-1.js';
+import { earlierFrom, RETOLD, retoldOf } from '../reckoning/documents/retold.js';
+import type { Retold } from '../reckoning/documents/retold.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
+import { StatementsReadModel } from '../statements/statements.read-model.js';
 import type { Correction, EarlierEdition, Licence, ReleaseInputs } from '../reckoning/release-inputs.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
@@ -55,6 +55,7 @@ export class GatherRelease {
     private readonly catalogue: CatalogueReadModel,
     private readonly methods: MethodsReadModel,
     private readonly releases: ReleasesReadModel,
+    private readonly statements: StatementsReadModel,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
 
@@ -80,6 +81,8 @@ export class GatherRelease {
     const names = await this.catalogue.variantNames(variantIds);
     const earlier = await this.earlierEditions(evidence.edition.previous, current);
     const pinned = await this.editions.pinnedAtOpening(slug);
+    const statement = await this.statements.houseAt(publishedAt);
+    const entries = [...names.values()].map(({ slug: variant, line, construction }) => ({ variant, line: line.slug, construction }));
     const before = revision > 1 ? await this.releases.find(slug, revision - 1) : null;
     return {
       house: this.config.HOUSE_NAME,
@@ -96,6 +99,8 @@ export class GatherRelease {
       blindKey: pinned.blindKey,
       spools: await this.catalogue.spoolsOf(variantIds),
       earlier,
+      ...(statement ? { statement } : {}),
+      remarks: await this.statements.standingAt(publishedAt, slug, entries),
       correction: stated && before && (await this.correctionOf(stated, before)),
     };
   }
@@ -123,28 +128,24 @@ export class GatherRelease {
     return corrected;
   }
 
-  /** Current releases of the editions before, newest first, as their bundles tell them. */
+  /** Current releases of the editions before, newest first, one after the other: of none more is kept than what is told again. */
   private async earlierEditions(previous: string | null, current: CurrentRelease): Promise<EarlierEdition[]> {
     const found: EarlierEdition[] = [];
     for (let slug = previous; slug !== null;) {
       const release = await current(slug);
       if (!release) break;
-      const bundle = await this.releases.kept<Bundle>(release, 'bundle.json');
-      found.push(await this.earlierEdition(release, bundle));
-      slug = tablesIn(bundle.outputs)[0]?.edition.previousEdition ?? null;
+      const retold = await this.retold(release);
+      found.push(earlierFrom(retold, release, found.length === 0));
+      slug = retold.previousEdition;
     }
     return found;
   }
 
-  private async earlierEdition(release: PublishedRelease, { outputs }: Bundle): Promise<EarlierEdition> {
-    const variants = await this.releases.folder<VariantDocument>(release, 'documents/variants/');
-    return {
-      edition: release.edition,
-      revision: release.revision,
-      digest: release.digest,
-      ...placesIn(outputs),
-      history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
-      results: outputs.results.map(({ quantity, ...result }) => ({ ...result, quantity: keyNow(quantity) })),
-    };
+  /** A release from before it told so itself is read whole. */
+  private async retold(release: PublishedRelease): Promise<Retold> {
+    const told = await this.releases.document<Retold>(release, RETOLD);
+    if (told) return told;
+    const { outputs } = await this.releases.kept<Bundle>(release, 'bundle.json');
+    return retoldOf(outputs, await this.releases.folder<VariantDocument>(release, 'documents/variants/'));
   }
 }

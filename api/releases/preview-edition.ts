@@ -9,6 +9,7 @@ import { categoryDocuments } from '../reckoning/documents/category-document.js';
 import { claimsDocument } from '../reckoning/documents/claims-document.js';
 import { compare } from '../reckoning/documents/compare.js';
 import { editionDocument } from '../reckoning/documents/edition-document.js';
+import { houseDocument, remarksDocument } from '../reckoning/documents/statement-documents.js';
 import { contextOf } from '../reckoning/documents/release-context.js';
 import { GatherRelease } from './gather-release.js';
 import { EditionPreviewsStore } from './edition-previews.store.js';
@@ -31,7 +32,7 @@ export class PreviewEdition {
     const context = contextOf(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
     const compared = compare(context);
     const tables = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
-    const shown = cellsOf({ tables, claims: claimsDocument(context) });
+    const shown = cellsOf({ tables, claims: claimsDocument(context), house: houseDocument(context), remarks: remarksDocument(context) });
     const toPublished = published && {
       revision: published.revision,
       changes: told(changesBetween(await this.releases.cellsOf(published), shown)),

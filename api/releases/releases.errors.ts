@@ -39,6 +39,12 @@ export const releaseProblems = declareProblems({
     title: 'An entry is in none of the divisions, or could be in several',
     explains: 'Its line was corrected since the edition closed, or a rule does not fit. The errors list such entries and what to do.',
   },
+  'releases/house-not-stated': {
+    status: 409,
+    title: 'The house has not said who it is',
+    explains:
+      'Readers get contact, people, funding, interests and the right of reply with the first release of an edition. The errors list what is missing.',
+  },
   'releases/no-standings': {
     status: 409,
     title: 'There is nothing to publish',

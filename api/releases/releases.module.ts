@@ -10,6 +10,7 @@ import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { BoardModule } from '../board/board.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
+import { StatementsModule } from '../statements/statements.module.js';
 import { BuildSite } from './build-site.js';
 import { CallOffRelease } from './call-off-release.js';
 import { CopyOut } from './copy-out.js';
@@ -33,7 +34,7 @@ import { SiteSource } from './site-source.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
-  imports: [AuditModule, BoardModule, CatalogueModule, EditionsModule, MethodsModule],
+  imports: [AuditModule, BoardModule, CatalogueModule, EditionsModule, MethodsModule, StatementsModule],
   controllers: [PreviewsController, ReleasesController],
   providers: [
     BuildSite,

@@ -12,6 +12,8 @@ import type {
   ReleaseSummary,
 } from '../contract/documents/release-documents.js';
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
+import type { HouseDocument } from '../contract/documents/house-document.js';
+import type { RemarksDocument } from '../contract/documents/remarks-document.js';
 import { cellsOf, withContents } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
 import { releaseProblems } from './releases.errors.js';
@@ -137,7 +139,12 @@ export class ReleasesReadModel {
         categories: await this.folder<CategoryDocument>(release, `${folder}/standings/`),
       })),
     );
-    return cellsOf({ tables, claims: await this.document<ClaimsDocument>(release, 'documents/claims.json') });
+    const [claims, house, remarks] = await Promise.all([
+      this.document<ClaimsDocument>(release, 'documents/claims.json'),
+      this.document<HouseDocument>(release, 'documents/house.json'),
+      this.document<RemarksDocument>(release, 'documents/remarks.json'),
+    ]);
+    return cellsOf({ tables, claims, house, remarks });
   }
 
   /** The same with the digest of every document. */

@@ -2,13 +2,16 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { obstacleFaults } from '../contract/obstacle.js';
-import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { EditionObstacles } from '../editions/obstacles.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
+import type { InputFault } from '../platform/errors/problem.js';
+import type { HousePart } from '../contract/endpoints/statements.js';
 import type { Actor } from '../platform/http/access.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { orderPlaced } from '../platform/jobs/order-state.js';
+import { StatementsReadModel } from '../statements/statements.read-model.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
 import { PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
@@ -17,13 +20,28 @@ import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { ReleasesStore } from './releases.store.js';
 import { secondsUntil } from './seconds-until.js';
 
+const notStated = (part: HousePart): InputFault => ({
+  pointer: `/house-statement/${part}`,
+  code: 'not_stated',
+  detail: `${HOUSE_WORDS[part]} is not said. Say it under Who we are on the desk, or at POST /v1/house-statement.`,
+});
+
+const HOUSE_WORDS: Readonly<Record<HousePart, string>> = {
+  contact: 'How to reach the house',
+  people: 'Who does what',
+  funding: 'Who pays for it',
+  interests: 'Which ties there are to makers and sellers',
+  rightOfReply: 'How a maker is heard',
+};
+
 /** Asks for the next revision of a closed edition; the worker builds and publishes it. */
 @Injectable()
 export class RequestRelease {
   constructor(
     private readonly store: ReleasesStore,
     private readonly releases: ReleasesReadModel,
-    private readonly editions: EditionsReadModel,
+    private readonly obstacles: EditionObstacles,
+    private readonly statements: StatementsReadModel,
     private readonly database: Database,
     private readonly jobs: Jobs,
     private readonly audit: AuditTrail,
@@ -33,13 +51,14 @@ export class RequestRelease {
   async run(actor: Actor, slug: string, { erratum, publishAt }: ReleaseRequest) {
     if (publishAt !== null && new Date(publishAt) <= this.clock.now()) throw new Problem(releaseProblems['releases/not-in-future']);
     if (erratum) await this.requireExpected(slug, erratum.expects);
+    const { missing } = await this.statements.house();
     await this.jobs.prepare(PUBLISH_RELEASE);
     return this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (!['closed', 'published'].includes(edition.state))
         throw new Problem(releaseProblems['releases/edition-not-closed'], `Edition ${slug} is ${edition.state}.`);
-      const astray = await this.editions.divisionObstacles(slug);
+      const astray = await this.obstacles.ofDivisions(slug);
       if (astray.length > 0) throw new Problem(releaseProblems['releases/entry-in-no-division'], undefined, obstacleFaults(astray));
       const last = edition.releases[0];
       if (last?.state === 'building')
@@ -47,6 +66,8 @@ export class RequestRelease {
       const revision = (last?.revision ?? 0) + 1;
       if (revision > 1 && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
       if (revision === 1 && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
+      if (revision === 1 && missing.length > 0)
+        throw new Problem(releaseProblems['releases/house-not-stated'], undefined, missing.map(notStated));
       const time = publishAt === null ? null : new Date(publishAt);
       const { id } = await this.store.startBuilding(tx, {
         editionId: edition.id,

@@ -153,6 +153,12 @@ const CASES: readonly Case[] = [
     unlawful: 'api/measurement/errors.ts',
     lawful: 'site/src/format/number.ts',
   },
+  {
+    rule: 'own-weights-take-the-core-alone',
+    from: 'site/src/weigh/stand.ts',
+    unlawful: 'api/reckoning/cells.ts',
+    lawful: 'api/measurement/errors.ts',
+  },
   { rule: 'site-computes-nothing', from: 'site/src/charts/density.ts', unlawful: 'decimal.js', lawful: 'site/src/format/number.ts' },
   { rule: 'program-knows-no-test', from: 'api/clock.ts', unlawful: 'tests/support/fake-clock.ts', lawful: 'api/config.ts' },
   { rule: 'program-needs-no-development-package', from: 'api/create-app.ts', unlawful: 'jest', lawful: '@nestjs/common' },

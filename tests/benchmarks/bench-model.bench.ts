@@ -11,7 +11,7 @@ import type { RandomStream } from '../../api/measurement/random/random-stream.js
 import { comparePairs } from '../../api/measurement/ranking/compare-pairs.js';
 import { couldBeFirst } from '../../api/measurement/ranking/could-be-first.js';
 import { productTails } from '../../api/measurement/ranking/product-tails.js';
-import { EQUAL, evidenceOf, fitted, percent, RIGS_AND_TESTERS, streamOf, withError } from './bench-settings.js';
+import { EQUAL, evidenceOf, fitted, percent, RIGS_AND_TESTERS, STEPPED, streamOf, withError } from './bench-settings.js';
 import { PLAIN, truthOf } from './invented-season.js';
 import type { Season } from './invented-season.js';
 
@@ -90,11 +90,11 @@ function row(name: string, own: Partial<Season>, trials: number): void {
   }
   const short = sums.short / trials;
   const error = Math.sqrt(Math.max(0, sums.shortSquares / trials - short * short) / trials);
-  const isEqual = season.spread === 0;
+  const isEqual = season.spread === 0 && !season.steps;
   const each = (sum: number): string => (sum / trials).toFixed(1);
-  const bound = isEqual ? '–' : `${each(sums.boundWidth)} / ${each(sums.boundFirst)}`;
+  const bound = season.spread === 0 ? '–' : `${each(sums.boundWidth)} / ${each(sums.boundFirst)}`;
   console.log(
-    `| ${name} | ${withError(sums.held / trials, trials)} | ${each(sums.width)} | ${each(sums.first)} | ${bound} | ${isEqual ? '–' : percent(sums.best / trials)} | ${isEqual ? `${percent(short)} ± ${percent(error)}` : '–'} |`,
+    `| ${name} | ${withError(sums.held / trials, trials)} | ${each(sums.width)} | ${each(sums.first)} | ${bound} | ${season.spread === 0 ? '–' : percent(sums.best / trials)} | ${isEqual ? `${percent(short)} ± ${percent(error)}` : '–'} |`,
   );
 }
 
@@ -105,4 +105,4 @@ console.log(`${trials} trials a row, ${DRAWS} draws\n`);
 console.log(
   '| setting | joint coverage, % | width | could be first | both by one who knows the spreads | holds the best, % | claims falsely short, % |\n|---|---|---|---|---|---|---|',
 );
-for (const [name, own] of Object.entries({ ...EQUAL, ...DIFFERENT })) if (wanted(name)) row(name, own, trials);
+for (const [name, own] of Object.entries({ ...EQUAL, ...STEPPED, ...DIFFERENT })) if (wanted(name)) row(name, own, trials);

@@ -34,6 +34,17 @@ export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
   'two thirds with one submission': { ...RIGS_AND_TESTERS, singleShare: 2 / 3 },
 };
 
+/** Settings in which groups of equals lie beside each other: whoever is told apart within one, or the wrong way round, is wrong. */
+export const STEPPED: Readonly<Record<string, Partial<Season>>> = {
+  'two groups 3 % apart': { steps: { by: 0.03, size: 15 } },
+  'three groups 5 % apart': { steps: { by: 0.05, size: 10 } },
+  'three groups 5 % apart, spool/day 1.4 %': { submissionSd: 0.014, steps: { by: 0.05, size: 10 } },
+  'six groups 5 % apart': { steps: { by: 0.05, size: 5 } },
+  'fifteen pairs 5 % apart': { steps: { by: 0.05, size: 2 } },
+  'each 0.05 % ahead of the next': { steps: { by: 0.0005, size: 1 } },
+  'each 0.2 % ahead of the next': { steps: { by: 0.002, size: 1 } },
+};
+
 /** A stream of its own for every trial of every setting. */
 export const streamOf = (seed: string): RandomStream => randomStream(seedFromDigest(createHash('sha256').update(seed).digest('hex')));
 export const percent = (share: number): string => (100 * share).toFixed(1);

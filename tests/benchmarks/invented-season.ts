@@ -26,6 +26,8 @@ export interface Season {
   readonly told: readonly ToldSpread[];
   /** relative spread of the entries' true values; 0 for equal ones */
   readonly spread: number;
+  /** how far one group of equal entries lies ahead of the next, and how many a group holds */
+  readonly steps?: { readonly by: number; readonly size: number };
 }
 
 export const PLAIN: Season = {
@@ -46,8 +48,10 @@ export const PLAIN: Season = {
 };
 
 /** True values about 100 that differ as the season says. */
-export const truthOf = ({ entries, spread }: Season, random: RandomStream): number[] =>
-  Array.from({ length: entries }, () => 100 * (1 + spread * normalDeviate(random)));
+export const truthOf = ({ entries, spread, steps }: Season, random: RandomStream): number[] =>
+  Array.from({ length: entries }, (_, i) =>
+    steps ? 100 * (1 + steps.by) ** Math.floor(i / steps.size) : 100 * (1 + spread * normalDeviate(random)),
+  );
 
 const pick = (count: number, random: RandomStream): number => Math.floor(random.nextUniform() * count);
 

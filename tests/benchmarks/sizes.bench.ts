@@ -1,6 +1,7 @@
 /**
  * What a release costs by the number of its variants: computing every file, looking at it by the standing checks, its size; each size in a process of its own.
- * npm run bench -- sizes [variants …, 60 240 960]
+ * Entries stand in divisions of sixty. `600x30` has 29 editions of as many entries before it.
+ * npm run bench -- sizes [variants or variants x editions …, 60 600 6000]
  */
 import { execFileSync } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
@@ -11,12 +12,14 @@ import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
 import type { PublishedEdition } from '../../api/releases/standing-checks/published-edition.js';
 import { STANDING_CHECKS } from '../../api/releases/standing-checks/standing-check-list.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 const ONE = '--one';
 
 interface Cost {
   readonly variants: number;
+  readonly editions: number;
   /** Processor time. */
   readonly computeS: number;
   readonly checksS: number;
@@ -26,35 +29,53 @@ interface Cost {
 }
 
 const [first = '', ...others] = process.argv.slice(2);
-if (first === ONE) console.log(JSON.stringify(costOf(Number(others[0]))));
-else report([first, ...others].filter(Boolean).map(Number));
+if (first === ONE) console.log(JSON.stringify(costOf(others[0] ?? '')));
+else report([first, ...others].filter(Boolean));
 
-function report(asked: readonly number[]): void {
-  const sizes = asked.length > 0 ? asked : [60, 240, 960];
+function report(asked: readonly string[]): void {
+  const sizes = asked.length > 0 ? asked : ['60', '600', '6000'];
   console.log(
-    '| variants | computing, s | power | standing checks, s | power | edition.json, MB | all files, MB | peak MB |\n|---|---|---|---|---|---|---|---|',
+    '| variants | editions | computing, s | power | standing checks, s | power | edition.json, MB | all files, MB | peak MB |\n|---|---|---|---|---|---|---|---|---|',
   );
   let before: Cost | undefined;
-  for (const variants of sizes) {
-    const args = [...process.execArgv, fileURLToPath(import.meta.url), ONE, String(variants)];
+  for (const size of sizes) {
+    const args = [...process.execArgv, fileURLToPath(import.meta.url), ONE, size];
     const cost = JSON.parse(execFileSync(process.execPath, args, { encoding: 'utf8' })) as Cost;
     const power = (of: 'computeS' | 'checksS') =>
-      before ? (Math.log(cost[of] / before[of]) / Math.log(variants / before.variants)).toFixed(2) : '–';
-    const cells = [variants, cost.computeS.toFixed(2), power('computeS'), cost.checksS.toFixed(2), power('checksS')];
+      before && before.variants !== cost.variants
+        ? (Math.log(cost[of] / before[of]) / Math.log(cost.variants / before.variants)).toFixed(2)
+        : '–';
+    const cells = [cost.variants, cost.editions, cost.computeS.toFixed(2), power('computeS'), cost.checksS.toFixed(2), power('checksS')];
     console.log(`| ${[...cells, cost.editionMb.toFixed(2), cost.allMb.toFixed(1), cost.peakMb.toFixed(0)].join(' | ')} |`);
     before = cost;
   }
 }
 
-function costOf(variants: number): Cost {
-  const inputs = inventInputs(7, { variants, testers: 5, rigs: 3, specimens: 5 });
+function costOf(size: string): Cost {
+  const [variants = 60, editions = 1] = size.split('x').map(Number);
+  const inputs = inDivisionsOf(60, inventInputs(7, { variants, testers: 5, rigs: 3, specimens: 5 }));
   const [files, computeS] = timed(() => computeRelease(inputs));
-  const release = asPublished(inputs, files);
-  const [faults, checksS] = timed(() => STANDING_CHECKS.flatMap(({ run }) => run([release])));
+  const published = asPublished(inputs, files);
+  const [faults, checksS] = timed(() => STANDING_CHECKS.flatMap(({ run }) => run(published, new Map())));
   if (faults.length > 0) throw new Error(`The release does not stand: ${JSON.stringify(faults[0])}`);
   const mb = (contents: readonly { content: string }[]) => contents.reduce((sum, { content }) => sum + Buffer.byteLength(content), 0) / 1e6;
   const editionMb = mb(files.filter(({ path }) => path === 'documents/edition.json'));
-  return { variants, computeS, checksS, editionMb, allMb: mb(files), peakMb: process.resourceUsage().maxRSS / 1000 };
+  return { variants, editions, computeS, checksS, editionMb, allMb: mb(files), peakMb: process.resourceUsage().maxRSS / 1000 };
+}
+
+/** The same entries in the order of their slugs, so many to a division. */
+function inDivisionsOf(entries: number, inputs: ReturnType<typeof inventInputs>): ReleaseInputs {
+  const { scheme, ...edition } = inputs.evidence.edition;
+  const slugs = inputs.variants.map(({ slug }) => slug);
+  const divisions = Array.from({ length: Math.ceil(slugs.length / entries) }, (_, i) => ({
+    slug: `division-${i + 1}`,
+    name: `Division ${i + 1}`,
+    takes: { materials: [], constructions: [] },
+    scheme,
+    variants: slugs.slice(i * entries, (i + 1) * entries),
+    overruled: [],
+  }));
+  return divisions.length < 2 ? inputs : { ...inputs, evidence: { ...inputs.evidence, edition: { ...edition, divisions } } };
 }
 
 function timed<Answer>(work: () => Answer): readonly [Answer, number] {
@@ -64,13 +85,15 @@ function timed<Answer>(work: () => Answer): readonly [Answer, number] {
   return [answer, (user + system) / 1e6];
 }
 
-function asPublished(inputs: ReturnType<typeof inventInputs>, list: ReturnType<typeof computeRelease>): PublishedEdition {
+function asPublished(inputs: ReleaseInputs, list: ReturnType<typeof computeRelease>): PublishedEdition[] {
   const { revision, publishedAt, softwareVersion, previousDigest } = inputs;
   const manifest = manifestOf(list, { edition: '2026', revision, publishedAt, softwareVersion, previousDigest });
   const files = new Map(list.map(({ path, content }) => [path, content]));
   const read = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
   const folder = (prefix: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(prefix)).map(read);
-  return {
+  const variants = folder('documents/variants/') as VariantDocument[];
+  const divisions = inputs.evidence.edition.divisions?.map(({ slug }) => slug) ?? [undefined];
+  const common = {
     name: '2026/1',
     manifest,
     manifestText: canonicalJson(manifest),
@@ -78,9 +101,15 @@ function asPublished(inputs: ReturnType<typeof inventInputs>, list: ReturnType<t
     isCurrent: true,
     files,
     digests: new Map(manifest.files.map(({ path, sha256: digest }) => [path, digest])),
-    edition: read('documents/edition.json') as EditionDocument,
-    categories: folder('documents/standings/') as CategoryDocument[],
-    variants: folder('documents/variants/') as VariantDocument[],
     bundle: read('bundle.json') as PublishedEdition['bundle'],
   };
+  return divisions.map((division) => {
+    const own = division === undefined ? 'documents' : `documents/divisions/${division}`;
+    return {
+      ...common,
+      edition: read(`${own}/edition.json`) as EditionDocument,
+      categories: folder(`${own}/standings/`) as CategoryDocument[],
+      variants: variants.filter((variant) => variant.division?.slug === division),
+    };
+  });
 }

@@ -11,6 +11,7 @@ import request from 'supertest';
 import type { Role } from '../../api/contract/roles.js';
 import { workEdition } from '../support/house.js';
 import { erratumFor, fitOutHouse, moveEdition, publish } from '../support/season.js';
+import { HOUSE_STATEMENT } from '../support/state-house.js';
 import { joinHouse } from '../support/test-application.js';
 import type { Caller, Method } from '../support/test-application.js';
 import { findEngine } from './find-engine.js';
@@ -98,10 +99,16 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   const [editor, reviewer, tester] = [await invited('editor'), await invited('reviewer'), await invited('tester')];
   const codes = await fitOutHouse(editor);
   await workEdition({ editor, reviewer, tester, codes }, '2026');
+  const plan = await editor.call('get', '/v1/editions/2026/plan?category=knot');
+  expectThat('more tests are planned in a thread of the image', plan.status === 200);
   await moveEdition(editor, '2026', 'closure');
+  await editor.call('post', '/v1/house-statement').send(HOUSE_STATEMENT).expect(201);
   expectThat('a season is worked through the proxy, handed in, reviewed, published', (await publish(editor, '2026')) === 1);
   await untilShown('/editions/2026/', 'gannet-20');
   expectThat('its page is shown through the proxy', true);
+
+  for (const file of ['fairpull.mjs', 'fairpull.d.mts'])
+    expectThat(`/client/${file} is served through the proxy`, (await fetch(`${URL_OF_HOUSE}/client/${file}`)).ok);
 
   const paths = ['/', '/editions/2026/', '/v1/editions', '/v1/editions/2026', '/v1/releases/2026/1/csv/standings.csv', '/health/live'];
   const traffic = new Traffic(URL_OF_HOUSE, () => paths);

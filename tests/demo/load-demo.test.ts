@@ -17,6 +17,7 @@ import { loadDemoHouse } from '../support/demo-house.js';
 import type { DemoHouse } from '../support/demo-house.js';
 import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
+import { siteContradictions } from './site-contradictions.js';
 import { standingsOf } from './demo-standings.js';
 
 /** First of the nylon lines in two winters. */
@@ -289,3 +290,9 @@ test('no token of the loader is left', async () => {
 
 integratorsRead(() => house.url);
 testDesk(() => house);
+
+test('nothing on one page of the site contradicts another', async () => {
+  const { faults, looked, explained } = await siteContradictions(house.url, '2026');
+  expect(faults).toEqual([]);
+  expect([looked > 500, explained > 0]).toEqual([true, true]);
+}, 60_000);

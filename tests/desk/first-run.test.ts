@@ -12,7 +12,7 @@ import type { TestApplication } from '../support/test-application.js';
 let t: TestApplication;
 let desk: OpenDesk;
 beforeAll(async () => {
-  t = await createTestApplication();
+  t = await createTestApplication({}, undefined, false);
   desk = await openDesk(t);
   await t.app.select(ReleasesModule).get(ReleaseWork).start(false);
 }, 120_000);
@@ -178,6 +178,17 @@ test('an empty house comes to its first release without a terminal', async () =>
   await editor.getByText('2 of 2 entries have a result').waitFor();
   await editor.getByRole('button', { name: 'Look at the standings' }).click();
   await editor.locator('.place').first().waitFor();
+  await editor.goto(`${desk.url}/desk/statements/`);
+  await editor.getByText('Nothing is said yet.').waitFor();
+  await send(editor, 'Say so from now on', {
+    'Contact if there is one': 'house@house.example',
+    'People, a line each': 'Lanternway: edits',
+    'Who pays if there is one': 'Its members.',
+    'Ties to makers and sellers if there is one': 'There are none.',
+    'How a maker is heard if there is one': 'A reply stands beside the figure.',
+  });
+  await editor.getByText('Said; nothing is missing.').waitFor();
+  await editor.goto(`${desk.url}/desk/season/?edition=2026`);
   await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
   await editor.getByRole('button', { name: 'Publish', exact: true }).click();
   await editor.getByRole('button', { name: 'Not yet' }).click();

@@ -52,6 +52,7 @@ beforeAll(async () => {
       '/desk/season/?edition=2026',
       '/desk/catalogue/',
       '/desk/methods/',
+      '/desk/statements/',
       '/desk/rigs/',
       '/desk/rigs/?robin=quay-hands',
       `/desk/correct/?kind=variant&key=${VARIANT.slug}`,

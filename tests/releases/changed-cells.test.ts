@@ -6,17 +6,24 @@ import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
-const inputs = inventInputs(4);
+const inputs = inventInputs(4, { variants: 3, testers: 2, rigs: 1, specimens: 3 });
 
-function documentsOf(given: ReleaseInputs) {
-  const files = computeRelease(given);
+const documentsIn = (given: ReleaseInputs) =>
+  computeRelease(given)
+    .filter(({ path }) => path.startsWith('documents/'))
+    .map(({ path, content }) => ({ path, document: JSON.parse(content) as object }));
+
+const documentsOf = (given: ReleaseInputs) => shownIn(documentsIn(given));
+
+function shownIn(documents: ReturnType<typeof documentsIn>) {
   const read = <Document>(start: string) =>
-    files.filter(({ path }) => path.startsWith(`documents/${start}`)).map(({ content }) => JSON.parse(content) as Document);
+    documents.filter(({ path }) => path.startsWith(`documents/${start}`)).map(({ document }) => document as Document);
   const [edition] = read<EditionDocument>('edition.json') as [EditionDocument];
   return { tables: [{ edition, categories: read<CategoryDocument>('standings/') }], claims: read<ClaimsDocument>('claims.json')[0]! };
 }
 
-const published = documentsOf(inputs);
+const publishedDocuments = documentsIn(inputs);
+const published = shownIn(publishedDocuments);
 const before = cellsOf(published);
 /** Some submission without which its variant has still a result in the first category. */
 const { category, rows } = published.tables[0]!.categories[0]!;
@@ -73,11 +80,7 @@ test('against a revision that was told in places, scores and values alone, these
   expect(changesBetween({ ...before, cells: {} }, before)).toHaveLength(Object.keys(before.cells).length);
 });
 
-const documentsIn = (given: ReleaseInputs) =>
-  computeRelease(given)
-    .filter(({ path }) => path.startsWith('documents/'))
-    .map(({ path, content }) => ({ path, document: JSON.parse(content) as object }));
-const toldWhole = withContents(before, documentsIn(inputs));
+const toldWhole = withContents(before, publishedDocuments);
 const correction = { reasonCode: 'catalogueError', words: 'Put right.', expects: [], before: toldWhole, corrected: [] } as const;
 const erratumIn = (given: ReleaseInputs) => documentsOf({ ...given, revision: 2, correction }).tables[0]!.edition.erratum!;
 
@@ -102,12 +105,15 @@ test('whatever place of whatever document says something else, it is a changed c
   const ofRevision = /(^|\/)(formatVersion|revision|publishedAt|citation|isCorrected|erratum)(\/|$)/;
   let places = 0;
   const unseen: string[] = [];
-  for (const { path, document } of documentsIn(inputs))
+  const digestOf = (path: string, document: object) => withContents({ cells: {}, top: [], kinds: [] }, [{ path, document }]);
+  for (const { path, document } of publishedDocuments) {
+    const told = digestOf(path, document);
     for (const [place, other] of saidOtherwise(document)) {
       places += 1;
-      const isTold = changesBetween(toldWhole, withContents(toldWhole, [{ path, document: other }])).length > 0;
+      const isTold = changesBetween(told, digestOf(path, other)).length > 0;
       if (isTold === ofRevision.test(place)) unseen.push(`${path} ${place}`);
     }
+  }
   expect(unseen).toEqual([]);
   expect(places).toBeGreaterThan(1000);
 });
@@ -130,8 +136,9 @@ test('what was superseded under results is told with them: in the edition, besid
     ...inputs,
     evidence: { ...inputs.evidence, superseded: superseded.map((one) => ({ ...one, submissions: [reference] })) },
   };
-  expect(documentsOf(given).tables[0]!.edition.superseded).toEqual(superseded);
-  const told = documentsIn(given).filter(({ path, document }) => path.startsWith('documents/variants/') && 'superseded' in document);
+  const documents = documentsIn(given);
+  expect(shownIn(documents).tables[0]!.edition.superseded).toEqual(superseded);
+  const told = documents.filter(({ path, document }) => path.startsWith('documents/variants/') && 'superseded' in document);
   expect(told.map(({ path }) => path)).toEqual([`documents/variants/${row.variant.slug}.json`]);
   const { changes, consequences } = erratumIn(given);
   expect(changes).toContainEqual({
@@ -140,4 +147,18 @@ test('what was superseded under results is told with them: in the edition, besid
     after: `It said: coverage factor 3. Read again. Rested on it: ${reference}`,
   });
   expect(consequences).toMatch(/^1 row of the record changed, \d+ documents changed, top group unchanged$/);
+});
+
+test('a maker of lines in several divisions is one cell: every result that rested on it, and each thing that it said', () => {
+  const table = (submissions: readonly string[], was = 'name Tarn') => ({
+    edition: {
+      ...published.tables[0]!.edition,
+      superseded: [{ kind: 'maker' as const, what: 'tarn', was, reason: 'Mistyped.', on: '2026-03-01', submissions: [...submissions] }],
+    },
+    categories: [],
+  });
+  const tables = [table(['S-00002']), table(['S-00001']), table(['S-00001'], 'name Tran')];
+  expect(cellsOf({ tables }).cells['maker tarn, 2026-03-01, superseded']).toBe(
+    'It said: name Tarn. Mistyped. Rested on it: S-00001, S-00002 It said: name Tran. Mistyped. Rested on it: S-00001',
+  );
 });

@@ -52,6 +52,15 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['POST /v1/webhooks/:id/pause', 'admin'],
   ['DELETE /v1/webhooks/:id/pause', 'admin'],
 
+  ['GET /v1/house-statement', 'editor admin'],
+  ['POST /v1/house-statement', 'editor admin'],
+  ['GET /v1/remarks', 'reviewer editor'],
+  ['POST /v1/remarks', 'editor'],
+  ['POST /v1/remarks/:id/successor', 'editor'],
+  ['POST /v1/remarks/:id/ending', 'editor'],
+  ['GET /v1/editions/:edition/house', 'anyone'],
+  ['GET /v1/editions/:edition/remarks', 'anyone'],
+
   ['GET /v1/catalogue/successions', 'editor'],
   ['POST /v1/catalogue/successions', 'editor'],
   ['POST /v1/catalogue/makers', 'editor'],

@@ -84,3 +84,30 @@ test('an edition with one keeps its addresses and shows no trace of divisions; n
   const links = new Set(pages.flatMap(({ html }) => linksIn(html)).filter((link) => /^\/(editions|variants|lines|makers)\//.test(link)));
   expect([...links].filter((link) => !known.has(link.split(/[?#]/)[0]!))).toEqual([]);
 });
+
+test('every revision has lasting addresses for all its pages, from its first day on', () => {
+  const below = (edition: string) =>
+    pages.flatMap(({ path }) => (path.startsWith(`/editions/${edition}/`) ? [path.slice(`/editions/${edition}/`.length)] : []));
+  for (const [edition, revisions] of [
+    ['2027', [1]],
+    ['2026', [1, 2]],
+  ] as const) {
+    const current = below(edition).filter((path) => !path.startsWith('revisions/') && !path.startsWith('booklet'));
+    expect(current).toEqual(expect.arrayContaining(['', 'labels/', 'rigs/', expect.stringMatching(/^variants\/.+/)]));
+    for (const revision of revisions) {
+      const kept = below(edition).map((path) => path.replace(`revisions/${revision}/`, ''));
+      expect(current.filter((path) => !kept.includes(path) || !below(edition).includes(`revisions/${revision}/${path}`))).toEqual([]);
+    }
+  }
+  expect(page('/editions/2026/revisions/1/labels/')).toContain('Superseded.');
+  expect(page('/editions/2026/revisions/2/labels/')).not.toContain('Superseded.');
+});
+
+test('errata have a page, which tells cells by names and not by slugs', () => {
+  const told = page('/errata/');
+  expect(told).toContain('/editions/2026/revisions/2/');
+  const heads = [...told.matchAll(/<th scope="row"[^>]*>([^<]+)</g)].map(([, words = '']) => words.trim());
+  expect(heads.length).toBeGreaterThan(0);
+  const slugs = pages.flatMap(({ path }) => /^\/variants\/([^/]+)\/$/.exec(path)?.[1] ?? []);
+  expect(heads.filter((words) => slugs.some((slug) => words.includes(slug)))).toEqual([]);
+});

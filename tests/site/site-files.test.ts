@@ -154,8 +154,7 @@ test('one page of each kind is valid HTML', async () => {
     '/editions/2026/rigs/',
     '/editions/2026/labels/',
     '/editions/2026/map/',
-    '/search/',
-    variant,
+    ...['/search/', '/weigh/', variant],
   ];
   const faults = await Promise.all(
     kinds.map(async (path) => {
@@ -229,6 +228,7 @@ test('the feed names every release, the sitemap every lasting page and no supers
   const feed = await readFile(join(out, 'feed.xml'), 'utf8');
   expect(feed.match(/<entry>/g)).toHaveLength(4);
   expect(feed).toContain('<title>Erratum: Winter 2025, revision 2</title>');
+  expect(feed).toMatch(/<title>Winter 2026, revision 1<[^]*?<summary>[^<]+ came first[^<]*values changed beyond noise/);
   const sitemap = await readFile(join(out, 'sitemap-0.xml'), 'utf8');
   expect(sitemap).toContain(`${PUBLIC_URL}/editions/2026/breaking-stress/`);
   expect(sitemap).not.toContain('/revisions/');
@@ -274,9 +274,9 @@ test('every table has its data beside it: JSON, and CSV where there is a file of
   expect(pages.filter(({ html }) => /class="downloads"/.test(html)).length).toBeGreaterThan(200);
 });
 
-test('each edition and each variant has a picture of its own for where it is shared, at the size that its page says', async () => {
+test('each edition, category and variant has a picture of its own for where it is shared, at the size that its page says', async () => {
   const pictured = pages
-    .filter(({ path }) => /^\/(variants|editions\/\d+)\/[^/]*\/?$/.test(path))
+    .filter(({ path }) => /^\/(variants\/[^/]*\/|editions\/\d+\/([a-z]+-[a-z]+\/)?|)$/.test(path))
     .map(({ html }) => /property="og:image" content="([^"]+)"/.exec(html)?.[1]);
   const addresses = [...new Set(pictured.filter((one) => one !== undefined))];
   expect(addresses.length).toBeGreaterThan(100);
@@ -284,7 +284,7 @@ test('each edition and each variant has a picture of its own for where it is sha
     const bytes = await readFile(join(out, new URL(address).pathname));
     const { width, height } = await loadImage(bytes);
     // PNG: its signature (ISO/IEC 15948, 5.2); another program reads the rest.
-    expect([address, bytes.subarray(1, 4).toString(), width, height]).toEqual([address, 'PNG', 600, 315]);
+    expect([address, bytes.subarray(1, 4).toString(), width, height]).toEqual([address, 'PNG', 1200, 630]);
     expect(bytes.length).toBeLessThan(100_000);
   }
 });

@@ -3,6 +3,7 @@ import { mkdtemp, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
+import type { Weighed } from '../../site/src/weigh/weighed.js';
 import { launchBrowser } from '../support/browser.js';
 import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
@@ -136,8 +137,37 @@ test('a line is found by what is fished and what matters: the list is the publis
   // One press away: the published order.
   await page.getByRole('link', { name: /all \d+ in the published order/ }).click();
   await page.waitForURL('**/editions/2026/breaking-stress/');
-  const published = await page.locator('#standings tbody tr [role=rowheader] a, #standings tbody tr th a').allInnerTexts();
+  const published = await page.locator('#standings tbody th > a:not(.row-link)').allInnerTexts();
   expect(shown.length).toBeGreaterThan(2);
   expect(published.slice(0, shown.length).map((name) => shown.some((one) => one.startsWith(name)))).toEqual(shown.map(() => true));
+  await page.context().close();
+}, 60_000);
+
+test('own weights: as published at first, then in the order that is added by hand; the address carries them, and it says whose order it is', async () => {
+  const page = await open('/weigh/');
+  const [weighed] = (await (await fetch(`${site.url}/weigh.json`)).json()) as Weighed[];
+  const cells = (label: string) => page.locator(`weigh-lines td[data-label="${label}"]`).allInnerTexts();
+  expect(new Set(await cells('Published place'))).toEqual(new Set(['as published']));
+  const [first, second, ...others] = weighed!.categories;
+  for (const { name } of others) await page.getByLabel(name, { exact: true }).fill('0');
+  await page.getByLabel(first!.name, { exact: true }).fill('3');
+  await page.getByLabel(second!.name, { exact: true }).fill('1');
+  await page.waitForURL(new RegExp(`${first!.code}=3.*${second!.code}=1`));
+  // Weighted mean of the places that the published score counts, by hand.
+  const byHand = weighed!.lines.map(({ results }) => ((3 * results[0]!.place + results[1]!.place) / 4).toFixed(3));
+  const sorted = byHand.toSorted((one, other) => Number(one) - Number(other));
+  await page.locator('weigh-lines td.score', { hasText: sorted[0]! }).first().waitFor();
+  expect(await cells('Score')).toEqual(sorted);
+  const told = await page.getByRole('status').innerText();
+  expect(told).toMatch(
+    /^By your weights .+ (comes first; the chance that it is: [<>]?\d+ %\. |share first place\. )(Moving|No other|Any other)/,
+  );
+  expect(await page.locator('.own.signal').innerText()).toContain('not published');
+  await page.reload();
+  await page.locator('weigh-lines td.score', { hasText: sorted[0]! }).first().waitFor();
+  expect([await cells('Score'), await page.getByRole('status').innerText()]).toEqual([sorted, told]);
+  await page.getByRole('button', { name: 'Published weights' }).click();
+  await page.waitForURL((url) => url.search === '');
+  expect(new Set(await cells('Published place'))).toEqual(new Set(['as published']));
   await page.context().close();
 }, 60_000);

@@ -1,3 +1,4 @@
+import { apartAlone } from '../../site/src/words/apart-words.js';
 import type { CategoryDocument, OverallRow, VariantName } from '../../api/contract/documents/release-documents.js';
 import { entriesSentence, valuesSentence } from '../../site/src/words/change-sentences.js';
 import { chanceWords } from '../../site/src/words/chance-words.js';
@@ -11,6 +12,7 @@ import { decisionWords } from '../../site/src/words/claim-words.js';
 import { placesAllowed } from '../../site/src/words/group-words.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { nameOf } from '../../site/src/words/quantity-words.js';
+import { whereWords } from '../../site/src/words/where-words.js';
 import { seriesWords } from '../../site/src/words/series-words.js';
 import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
 
@@ -138,5 +140,28 @@ test('every reason to leave a variant out says what would bring it back', () => 
   for (const words of Object.values(bringsBackWords)) expect(words).toMatch(/^It comes back when .+\.$/);
   expect(missingWords(['Knot retention', 'Roundness'])).toBe(
     'A result in Knot retention and Roundness, accepted by a second person, brings it back.',
+  );
+});
+
+test('where a cell stands is told in names; what has none stays', () => {
+  const names = new Map([
+    ['stress', 'Apparent stress'],
+    ['coldharl-8', 'Coldharl 8'],
+  ]);
+  expect(whereWords('stress, coldharl-8, place', names)).toBe('Apparent stress, Coldharl 8, place');
+});
+
+test('a pair that stands as 100 and 1, each way rounded by itself, is told in both of its rows', () => {
+  const rows = ['one', 'other', 'third'].map((slug, index) => ({ variant: { slug }, place: index + 1, group: 1, couldBeFirst: null }));
+  const aheadPercent = [
+    [50, 100, 60],
+    [1, 50, 60],
+    [40, 40, 50],
+  ];
+  expect(apartAlone(rows, { variants: ['one', 'other', 'third'], aheadPercent })).toEqual(
+    new Map([
+      ['one', 1],
+      ['other', 1],
+    ]),
   );
 });

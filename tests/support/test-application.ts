@@ -12,6 +12,7 @@ import { Clock } from '../../api/platform/clock/clock.js';
 import type { Role } from '../../api/contract/roles.js';
 import { Identifiers } from '../../api/platform/identifiers/identifiers.js';
 import { noting } from './note-exchanges.js';
+import { stateHouse } from './state-house.js';
 import { createTestDatabase } from './test-database.js';
 
 export type Method = 'get' | 'post' | 'put' | 'patch' | 'delete';
@@ -88,9 +89,14 @@ export async function signIn(
   };
 }
 
-/** The real application on a database of its own; nothing of it is replaced but the clock. */
-export async function createTestApplication(env: Record<string, string> = {}, identifiers = new Identifiers()): Promise<TestApplication> {
+/** The real application on a database of its own; nothing of it is replaced but the clock. @param isStated whether the house has said who it is */
+export async function createTestApplication(
+  env: Record<string, string> = {},
+  identifiers = new Identifiers(),
+  isStated = true,
+): Promise<TestApplication> {
   const database = await createTestDatabase();
+  if (isStated) await stateHouse(database.url);
   const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-test-'));
   const clock = new SetClock();
   const config = readConfig({

@@ -1,6 +1,6 @@
 /** Four people's way through the desk of a house with a past, each from sign-in to sign-out, with what their pages told of themselves. */
 import type { Browser, Page } from 'playwright-core';
-import { buildDesk } from '../../api/build-desk.js';
+import { shareDesk } from './shared-desk.js';
 import { demoAdmin, demoEditor, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
 import { launchBrowser } from './browser.js';
@@ -26,7 +26,7 @@ const ROWS = 20;
 export function testDesk(house: () => { readonly url: string; readonly dataFolder: string }): void {
   test('tester, reviewer, editor and admin go through the desk, from sign-in to sign-out; nothing shifts while one types', async () => {
     const { url, dataFolder } = house();
-    await buildDesk(dataFolder, process.env['PATH'] ?? '');
+    await shareDesk(dataFolder);
     const browser = await launchBrowser();
     const people = { tester: demoTesters[1], reviewer: demoReviewers[1], editor: demoEditor, admin: demoAdmin };
     const { shift, figureP95Ms, accepted, complaints } = await walkDesk(browser, url, people).finally(() => browser.close());

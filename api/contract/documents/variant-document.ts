@@ -15,6 +15,7 @@ export const publishedClaimSchema = z
     basis: z.enum(['average', 'minimum', 'maximum', 'class', 'notStated']).describe('Basis'),
     printed: z.strictObject({ text: z.string(), unit: z.string() }).describe('As printed'),
     value: decimal.describe('In SI'),
+    shown: decimal.optional().describe('The claim to the decimals that its measurement is shown with; absent from earlier releases'),
     unit: z.string().describe('SI unit'),
     seenOn: date,
     source: z.string().describe('Where it was seen'),

@@ -11,80 +11,84 @@ export interface PairScales {
 }
 
 /**
- * Quantile of the largest normal score of draws over a set of ordered pairs.
+ * Quantile of the largest normal score of draws within groups of neighbours.
  *
- * Formula: Z_b = max over pairs (i, j) of z((e_bi − e_bj)/s_ij; ν_ij); the ⌈level·(B + 1)⌉-th smallest of the B largest. A score is never above its difference, so a pair is looked at only where
- * that could rise above the tail: the result is that of looking at all
+ * Formula: Z_b = max over the pairs of ⌊m/p⌋ groups of p neighbours of z((e_bi − e_bj)/s_ij; ν_ij), groups laid from the top in one draw and from the bottom in the next; the quantile of Z at
+ * level^(⌊m/p⌋p/m). A score is never above its difference, so a pair is looked at only where that could rise above the tail: the result is that of looking at all
  * @param errors B·n drawn deviations, draw by draw [any one unit]
- * @param pairs open pairs with 1/s_ij and ν_ij
+ * @param pairs pairs with 1/s_ij and ν_ij
+ * @param order positions of the m entries, neighbours next to each other
+ * @param size p, 2 … m; m looks at all pairs [1]
  * @param level in (0, 1) [1]
  * @returns quantile, 0 or more [1]
  * @throws nothing: the caller checks the shapes
  * @see WESTFALL-YOUNG-1993
- * @example largestScoreQuantile(Float64Array.of(1, 0), { n: 2, precision: Float64Array.of(0, 1, 1, 0), degreesOfFreedom: Float64Array.of(Infinity, Infinity, Infinity, Infinity) }, 0.5) // 1
+ * @example largestTileQuantile(Float64Array.of(1, 0), { n: 2, precision: Float64Array.of(0, 1, 1, 0), degreesOfFreedom: Float64Array.of(Infinity, Infinity, Infinity, Infinity) }, Int32Array.of(0, 1), 2, 0.5) // 1
  */
-export function largestScoreQuantile(errors: Float64Array, { n, precision, degreesOfFreedom }: PairScales, level: number): number {
+export function largestTileQuantile(errors: Float64Array, pairs: PairScales, order: Int32Array, size: number, level: number): number {
+  const { n } = pairs;
   const draws = errors.length / n;
-  const tail = new LargestSeen(tailOfDraws(draws, level));
-  const finest = finestPrecisions(precision, n);
+  const m = order.length;
+  const tiles = Math.floor(m / size);
+  const tail = new LargestSeen(tailOfDraws(draws, level ** ((tiles * size) / m)));
+  const [fromTop, fromBottom] = [0, m - tiles * size].map((first) =>
+    Array.from({ length: tiles }, (_, tile) => tileOf(pairs, order.subarray(first + tile * size, first + (tile + 1) * size))),
+  );
   for (let draw = 0; draw < draws; draw++) {
     const own = errors.subarray(draw * n, draw * n + n);
-    tail.add(largestOfDraw(own, { n, precision, degreesOfFreedom }, finest, tail.smallest));
+    let largest = tail.smallest;
+    for (const tile of draw % 2 === 0 ? fromTop! : fromBottom!) largest = largestOfTile(own, pairs, tile, largest);
+    tail.add(largest);
   }
   return tail.smallest;
 }
 
-/** The largest score of a draw, or the floor where none is above it. */
-function largestOfDraw(own: Float64Array, { n, precision, degreesOfFreedom }: PairScales, finest: FinestPrecisions, floor: number): number {
-  let [lowest, highest] = [0, 0];
-  for (let i = 1; i < n; i++) {
-    if (own[i]! < own[lowest]!) lowest = i;
-    if (own[i]! > own[highest]!) highest = i;
-  }
-  const [low, high] = [own[lowest]!, own[highest]!];
-  const { asFirst, asSecond } = finest;
-  let largest = floor;
-  const lookFrom = (i: number) => {
-    const value = own[i]!;
-    if ((value - low) * asFirst[i]! <= largest) return;
-    for (let j = 0; j < n; j++) {
-      const t = (value - own[j]!) * precision[i * n + j]!;
-      if (t <= largest) continue;
-      const score = normalScore(t, degreesOfFreedom[i * n + j]!);
-      if (score > largest) largest = score;
-    }
-  };
-  const lookAt = (j: number) => {
-    if ((high - own[j]!) * asSecond[j]! <= largest) return;
-    for (let i = 0; i < n; i++) {
-      const t = (own[i]! - own[j]!) * precision[i * n + j]!;
-      if (t <= largest) continue;
-      const score = normalScore(t, degreesOfFreedom[i * n + j]!);
-      if (score > largest) largest = score;
-    }
-  };
-  // Whoever is drawn highest and lowest makes the largest scores: after these most others need no look.
-  lookFrom(highest);
-  lookAt(lowest);
-  for (let i = 0; i < n; i++) lookFrom(i);
-  return largest;
-}
-
-/** The finest precision of each entry as the one above, and as the one below. */
-interface FinestPrecisions {
+/** A group of neighbours, with the finest precision of each as the one above and as the one below. */
+interface Tile {
+  readonly members: Int32Array;
   readonly asFirst: Float64Array;
   readonly asSecond: Float64Array;
 }
 
-function finestPrecisions(precision: Float64Array, n: number): FinestPrecisions {
-  const asFirst = new Float64Array(n);
-  const asSecond = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    for (let j = 0; j < n; j++) {
-      const p = precision[i * n + j]!;
-      if (p > asFirst[i]!) asFirst[i] = p;
-      if (p > asSecond[j]!) asSecond[j] = p;
-    }
+/** The largest score within a tile, or the floor where none is above it. */
+function largestOfTile(own: Float64Array, { n, precision, degreesOfFreedom }: PairScales, tile: Tile, floor: number): number {
+  const { members, asFirst, asSecond } = tile;
+  const m = members.length;
+  let [lowest, highest] = [0, 0];
+  for (let a = 1; a < m; a++) {
+    const value = own[members[a]!]!;
+    if (value < own[members[lowest]!]!) lowest = a;
+    if (value > own[members[highest]!]!) highest = a;
   }
-  return { asFirst, asSecond };
+  const [low, high] = [own[members[lowest]!]!, own[members[highest]!]!];
+  let largest = floor;
+  const look = (i: number, j: number): void => {
+    const t = (own[i]! - own[j]!) * precision[i * n + j]!;
+    if (t <= largest) return;
+    const score = normalScore(t, degreesOfFreedom[i * n + j]!);
+    if (score > largest) largest = score;
+  };
+  const lookFrom = (a: number): void => {
+    const i = members[a]!;
+    if ((own[i]! - low) * asFirst[a]! > largest) for (const j of members) look(i, j);
+  };
+  // Whoever is drawn highest and lowest makes the largest scores: after these most others need no look.
+  lookFrom(highest);
+  const j = members[lowest]!;
+  if ((high - low) * asSecond[lowest]! > largest) for (const i of members) look(i, j);
+  for (let a = 0; a < m; a++) lookFrom(a);
+  return largest;
+}
+
+function tileOf({ n, precision }: PairScales, members: Int32Array): Tile {
+  const asFirst = new Float64Array(members.length);
+  const asSecond = new Float64Array(members.length);
+  members.forEach((i, a) =>
+    members.forEach((j, b) => {
+      const p = precision[i * n + j]!;
+      if (p > asFirst[a]!) asFirst[a] = p;
+      if (p > asSecond[b]!) asSecond[b] = p;
+    }),
+  );
+  return { members, asFirst, asSecond };
 }

@@ -26,7 +26,7 @@ const UNPLACED = { kind: 'unplaced', reason: 'nothing-known-of-effects' } as con
 /**
  * How sure every place is, from fitted series: who could be first, simultaneous place intervals, groups, chances, and what the order hangs on.
  *
- * Formula: draws of every series from its mixture of normals, combined to each category by its powers; pairs by their own tails with step-down; the same draws through the scheme. Seeded by the
+ * Formula: draws of every series from its mixture of normals, combined to each category by its powers; pairs by their own tails; the same draws through the scheme. Seeded by the
  * digest, series and entries in the order of their names
  * @param input fitted series, evidence of every entry, the scheme, and the digest of the inputs
  * @returns rows best first for each category and overall; no places where a series has values only

@@ -57,8 +57,11 @@ function subtractWins(scores: Float64Array, categories: readonly ScoredCategory[
   for (let i = 1; i < m; i++) {
     for (let j = 0; j < i; j++) {
       let balance = 0;
-      for (const { places } of categories) balance += Math.sign(places[from + j]! - places[from + i]!);
-      const points = (1 + Math.sign(balance)) / 2;
+      for (const { places } of categories) {
+        const ahead = places[from + j]! - places[from + i]!;
+        balance += ahead > 0 ? 1 : ahead < 0 ? -1 : 0;
+      }
+      const points = balance > 0 ? 1 : balance < 0 ? 0 : 0.5;
       scores[from + i] = scores[from + i]! - points;
       scores[from + j] = scores[from + j]! - (1 - points);
     }

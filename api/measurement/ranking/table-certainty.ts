@@ -49,7 +49,7 @@ export interface DrawnTable {
 /**
  * How sure the places of one table are.
  *
- * Formula: place intervals and groups by comparison of all pairs with step-down, who could be first by comparison with the best; chances as shares of the draws
+ * Formula: place intervals and groups by comparison of all pairs, group of equals by group of equals, who could be first by comparison with the best; chances as shares of the draws
  * @param table n rows with their draws
  * @returns critical value and rows, best first
  * @throws nothing: the caller checks the shapes

@@ -42,6 +42,7 @@ export function publishedClaims(context: EditionContext, variant: string): Publi
         basis,
         printed,
         value: roundHalfEven(claimed, 4),
+        shown: claimedAsShown(claimed, quantity),
         unit,
         seenOn,
         source,
@@ -51,6 +52,10 @@ export function publishedClaims(context: EditionContext, variant: string): Publi
       };
     });
 }
+
+/** A claim to the decimals that its measurement is shown with; a size as it is printed, `1.2` and not `1.2000`. */
+const claimedAsShown = (claimed: number, quantity: keyof typeof CLAIMED): string =>
+  quantity === 'peNumber' ? String(Number(roundHalfEven(claimed, 2))) : roundHalfEven(claimed, USUAL[quantity].places);
 
 function decisionOn({ estimate }: Result, claimed: number, quantity: keyof typeof CLAIMED): PublishedClaim['decision'] {
   if (estimate.standardUncertainty === null) return null;

@@ -1,4 +1,5 @@
 /** What is compared within an edition: the edition itself, or each of its divisions by itself. Pure. */
+import { partOfFit } from '../../measurement/bench-model/part-of-fit.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { canonicalJson } from '../canonical-json.js';
 import type { EditionContext, ReleaseContext } from './release-context.js';
@@ -47,8 +48,14 @@ const seededBy = ({ edition, submissions }: ComparedEvidence) => ({
 const within = (results: EditionResults, own: ReadonlySet<string>): EditionResults => ({
   ...results,
   results: only(results.results, own),
+  // Draws are made of what is fitted: those of other divisions would be as many more, and enter nothing.
+  fits: Object.fromEntries(Object.entries(results.fits).map(([key, fit]) => [key, partOf(fit, own)])),
   besideTable: new Map([...results.besideTable].map(([key, tails]) => [key, only(tails, own)])),
 });
+
+type Fit = EditionResults['fits'][string];
+
+const partOf = (fit: Fit, own: ReadonlySet<string>): Fit => (fit.kind === 'fitted' ? partOfFit(fit, (variant) => own.has(variant)) : fit);
 
 const only = <T>(all: ReadonlyMap<string, T>, own: ReadonlySet<string>): ReadonlyMap<string, T> =>
   new Map([...all].filter(([variant]) => own.has(variant)));

@@ -1,4 +1,10 @@
-import type { CategoryDocument, EditionDocument, Manifest, VariantDocument } from '../../contract/documents/release-documents.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  HistoryPoint,
+  Manifest,
+  VariantDocument,
+} from '../../contract/documents/release-documents.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 
 /** A release with all that a standing check looks at. */
@@ -29,9 +35,13 @@ export interface StandingFault {
   readonly words: string;
 }
 
+/** Release ("2026/1") → slug of a variant → what its history says of that very edition. */
+export type ToldPoints = ReadonlyMap<string, ReadonlyMap<string, HistoryPoint>>;
+
 /** A rule over everything that is published, looked at before every build of the site. Pure. */
 export interface StandingCheck {
   readonly code: string;
   readonly explains: string;
-  readonly run: (published: readonly PublishedEdition[]) => Omit<StandingFault, 'check'>[];
+  /** @param told by releases that histories of those looked at rest on */
+  readonly run: (published: readonly PublishedEdition[], told: ToldPoints) => Omit<StandingFault, 'check'>[];
 }

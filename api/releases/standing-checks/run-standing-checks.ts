@@ -6,11 +6,19 @@ import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
-import type { CategoryDocument, EditionDocument, EditionOfDivisions, VariantDocument } from '../../contract/documents/release-documents.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  EditionOfDivisions,
+  HistoryPoint,
+  VariantDocument,
+} from '../../contract/documents/release-documents.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
+import { RETOLD } from '../../reckoning/documents/retold.js';
+import type { Retold } from '../../reckoning/documents/retold.js';
 import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
 import type { PublishedRelease } from '../releases.read-model.js';
-import type { PublishedEdition, StandingCheck, StandingFault } from './published-edition.js';
+import type { PublishedEdition, StandingCheck, StandingFault, ToldPoints } from './published-edition.js';
 import { STANDING_CHECKS } from './standing-check-list.js';
 
 /** Faults that somebody has looked at and lets stand, with a name, a reason and a day. */
@@ -25,9 +33,16 @@ const exceptionsSchema = z.array(
   }),
 );
 
-/** Looks at everything that is published. */
+/** What the first check looks at: whether a release is whole. */
+type Head = Pick<PublishedEdition, 'name' | 'manifest' | 'manifestText' | 'digest' | 'digests'>;
+
+/** Looks at everything that is published: every file is held against its digest, and what is in them is looked at once for each digest. */
 @Injectable()
 export class RunStandingChecks {
+  /** Digests of releases in which this process found no fault. */
+  private readonly stood = new Set<string>();
+  private readonly points = new Map<string, Map<string, HistoryPoint>>();
+
   constructor(
     private readonly releases: ReleasesReadModel,
     private readonly files: FileStore,
@@ -36,15 +51,26 @@ export class RunStandingChecks {
 
   /** Faults that are not among the named exceptions; where files are lost or changed, these alone, as the other checks read them. */
   async run(): Promise<StandingFault[]> {
-    const published = await this.published();
     const exceptions = await this.exceptions();
-    const faultsOf = (checks: readonly StandingCheck[]): StandingFault[] =>
+    const faultsOf = (checks: readonly StandingCheck[], published: readonly PublishedEdition[], told: ToldPoints): StandingFault[] =>
       checks
-        .flatMap(({ code, run }) => run(published).map((fault) => ({ check: code, ...fault })))
+        .flatMap(({ code, run }) => run(published, told).map((fault) => ({ check: code, ...fault })))
         .filter(({ check, where }) => !exceptions.some((one) => one.check === check && one.where === where));
     const [files, ...contents] = STANDING_CHECKS;
-    const broken = faultsOf([files]);
-    return broken.length > 0 ? broken : faultsOf(contents);
+    const list = await this.list();
+    const heads: Head[] = [];
+    for (const release of list) heads.push(await this.headOf(release));
+    const broken = faultsOf([files], heads as PublishedEdition[], new Map());
+    if (broken.length > 0) return broken;
+    const faults: StandingFault[] = [];
+    // One after the other: a house of many editions is larger than a machine.
+    for (const release of list.filter(({ digest }) => !this.stood.has(digest))) {
+      const published = await this.contentsOf(release);
+      const found = faultsOf(contents, published, await this.toldTo(published, list));
+      if (found.length === 0) this.stood.add(release.digest);
+      faults.push(...found);
+    }
+    return faults;
   }
 
   private async exceptions() {
@@ -58,50 +84,95 @@ export class RunStandingChecks {
     );
   }
 
-  /** The files that are there, by path: their texts and their digests. */
-  private async filesOf({ edition, revision, digest, manifest }: PublishedRelease) {
-    const [files, digests] = [new Map<string, string>(), new Map<string, string>()];
-    for (const { path } of manifest.files) {
-      const bytes = await this.files.read(`${releaseFolder(edition, revision, digest)}/${path}`);
-      if (!bytes) continue;
-      files.set(path, bytes.toString('utf8'));
-      digests.set(path, sha256(bytes));
-    }
-    return { files, digests };
-  }
-
-  private async published(): Promise<PublishedEdition[]> {
-    const found: PublishedEdition[] = [];
+  private async list(): Promise<Listed[]> {
+    const found: Listed[] = [];
     for (const { edition, revision, status } of await this.releases.list()) {
       const release = await this.releases.find(edition, revision);
-      if (!release) continue;
-      const { files, digests } = await this.filesOf(release);
-      const read = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
-      const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(read);
-      const variants = inFolder('documents/variants/') as VariantDocument[];
-      const file = read('documents/edition.json') as EditionDocument | EditionOfDivisions;
-      const common = {
-        name: `${edition}/${revision}`,
-        manifest: release.manifest,
-        digest: release.digest,
-        manifestText: release.manifestBytes,
-        isCurrent: status === 'published',
-        files,
-        digests,
-        bundle: read('bundle.json') as Bundle,
-      };
-      const folders =
-        'divisions' in file
-          ? file.divisions.map(({ slug }) => [`documents/divisions/${slug}`, slug] as const)
-          : [['documents', undefined] as const];
-      for (const [folder, division] of folders)
-        found.push({
-          ...common,
-          edition: read(`${folder}/edition.json`) as EditionDocument,
-          categories: inFolder(`${folder}/standings/`) as CategoryDocument[],
-          variants: variants.filter((variant) => variant.division?.slug === division),
-        });
+      if (release) found.push({ ...release, isCurrent: status === 'published' });
     }
     return found;
   }
+
+  private async headOf(release: Listed): Promise<Head> {
+    const digests = new Map<string, string>();
+    for (const { path } of release.manifest.files) {
+      const bytes = await this.read(release, path);
+      if (bytes) digests.set(path, sha256(bytes));
+    }
+    return { ...namesOf(release), digests };
+  }
+
+  private read({ edition, revision, digest }: PublishedRelease, path: string): Promise<Buffer | null> {
+    return this.files.read(`${releaseFolder(edition, revision, digest)}/${path}`);
+  }
+
+  private async contentsOf(release: Listed): Promise<PublishedEdition[]> {
+    const [files, digests] = [new Map<string, string>(), new Map<string, string>()];
+    for (const { path, sha256: digest } of release.manifest.files) {
+      files.set(path, (await this.read(release, path))?.toString('utf8') ?? '');
+      digests.set(path, digest);
+    }
+    const parsed = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
+    const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(parsed);
+    const variants = inFolder('documents/variants/') as VariantDocument[];
+    const file = parsed('documents/edition.json') as EditionDocument | EditionOfDivisions;
+    const common = { ...namesOf(release), isCurrent: release.isCurrent, files, digests, bundle: parsed('bundle.json') as Bundle };
+    const folders =
+      'divisions' in file
+        ? file.divisions.map(({ slug }) => [`documents/divisions/${slug}`, slug] as const)
+        : [['documents', undefined] as const];
+    return folders.map(([folder, division]) => ({
+      ...common,
+      edition: parsed(`${folder}/edition.json`) as EditionDocument,
+      categories: inFolder(`${folder}/standings/`) as CategoryDocument[],
+      variants: variants.filter((variant) => variant.division?.slug === division),
+    }));
+  }
+
+  /** What the releases that these histories name say of themselves; of a whole release no more than that is kept. */
+  private async toldTo(published: readonly PublishedEdition[], list: readonly Listed[]): Promise<ToldPoints> {
+    const named = new Set(
+      published.flatMap(({ variants }) =>
+        variants.flatMap(({ history }) => history.slice(0, -1).map(({ edition, revision }) => `${edition}/${revision}`)),
+      ),
+    );
+    const told = new Map<string, ReadonlyMap<string, HistoryPoint>>();
+    for (const release of list) {
+      const { name } = namesOf(release);
+      if (named.has(name)) told.set(name, await this.pointsOf(release));
+    }
+    return told;
+  }
+
+  private async pointsOf(release: Listed): Promise<ReadonlyMap<string, HistoryPoint>> {
+    const points = this.points.get(release.digest) ?? new Map<string, HistoryPoint>();
+    if (!this.points.has(release.digest)) {
+      for (const { variant, point } of await this.historyIn(release)) points.set(variant, point);
+      this.points.set(release.digest, points);
+    }
+    return points;
+  }
+
+  /** A release from before it told so itself is asked page by page. */
+  private async historyIn(release: Listed): Promise<Retold['history']> {
+    const told = await this.read(release, RETOLD);
+    if (told) return (JSON.parse(told.toString('utf8')) as Retold).history;
+    const history: { variant: string; point: HistoryPoint }[] = [];
+    for (const { path } of release.manifest.files.filter((file) => file.path.startsWith('documents/variants/'))) {
+      const page = JSON.parse((await this.read(release, path))?.toString('utf8') ?? 'null') as VariantDocument;
+      history.push(...page.history.slice(-1).map((point) => ({ variant: page.variant.slug, point })));
+    }
+    return history;
+  }
 }
+
+interface Listed extends PublishedRelease {
+  readonly isCurrent: boolean;
+}
+
+const namesOf = ({ edition, revision, digest, manifest, manifestBytes }: PublishedRelease) => ({
+  name: `${edition}/${revision}`,
+  manifest,
+  digest,
+  manifestText: manifestBytes,
+});

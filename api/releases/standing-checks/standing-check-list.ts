@@ -60,12 +60,11 @@ function lastPlaceOf({ value, low, high }: PublishedEdition['categories'][number
 const historyWithoutGaps: StandingCheck = {
   code: 'history-without-gaps',
   explains: 'What a variant’s history says of an earlier edition is what the revision of that edition says that it was told from.',
-  run: (published) =>
+  run: (published, told) =>
     published.flatMap(({ name, edition, variants }) =>
       variants.flatMap(({ variant, history }) =>
         history.slice(0, -1).flatMap((point) => {
-          const told = published.filter((other) => other.name === `${point.edition}/${point.revision}`);
-          const own = told.flatMap(({ variants }) => variants.find((one) => one.variant.slug === variant.slug) ?? [])[0]?.history.at(-1);
+          const own = told.get(`${point.edition}/${point.revision}`)?.get(variant.slug);
           return own && canonicalJson(own) === canonicalJson(point)
             ? []
             : [
@@ -124,6 +123,7 @@ function bundleDiffers({ name, bundle, edition, categories }: PublishedEdition) 
   const byCode = (list: PublishedEdition['categories']) => [...list].sort((a, b) => (a.category.code < b.category.code ? -1 : 1));
   const isSame = tablesIn(bundle.outputs).some(
     (tables) =>
+      tables.edition.division?.slug === edition.division?.slug &&
       canonicalJson(tables.edition) === canonicalJson(edition) &&
       canonicalJson(byCode(tables.categories)) === canonicalJson(byCode(categories)),
   );

@@ -1,4 +1,5 @@
 import type { Demo } from '../demo.js';
+import { demoCaveats, demoHouseStatement } from '../house/statements.js';
 import { demoScheme, demoStrandScheme } from '../house/scheme.js';
 import { daysAfter } from '../season/seasons.js';
 import { enterMakers, enterVariants } from './fill-catalogue.js';
@@ -56,4 +57,7 @@ async function foundHouse(editor: Stage['people']['editor']): Promise<void> {
   await enterMakers(editor);
   await enterInstruments(editor);
   await enterMethods(editor);
+  await editor.post('/v1/house-statement', { body: demoHouseStatement });
+  for (const { construction, words } of demoCaveats)
+    await editor.post('/v1/remarks', { body: { kind: 'caveat', about: { kind: 'construction', slug: construction }, words } });
 }

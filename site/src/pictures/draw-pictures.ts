@@ -15,7 +15,7 @@ const FACES = { plain: 400, strong: 600 };
 for (const [face, weight] of Object.entries(FACES))
   GlobalFonts.registerFromPath(resolve(`@fontsource/source-sans-3/files/source-sans-3-latin-${weight}-normal.woff2`), face);
 
-const MARGIN = 40;
+const MARGIN = 80;
 const ROOM = width - 2 * MARGIN;
 
 // A picture is a few colours on paper, so that ten thousand of them take seconds: each pixel is the number of a colour.
@@ -51,8 +51,8 @@ interface DrawnWord {
   readonly advance: number;
 }
 
-const LINE = 48;
-const BASE = 36;
+const LINE = 96;
+const BASE = 72;
 const pen = createCanvas(width, LINE).getContext('2d');
 const drawn = new Map<string, DrawnWord>();
 
@@ -79,12 +79,12 @@ const wordsOf = (line: string, font: string): DrawnWord[] => (line.match(/\d|[^\
 const widthOf = (line: string, font: string): number => wordsOf(line, font).reduce((sum, { advance }) => sum + advance, 0);
 
 /** Writes a line with its base line at y; cut with an ellipsis where it would be wider than there is room. */
-function write(line: string, font: string, y: number, ink: number): void {
-  if (widthOf(line, font) > ROOM && line.length > 1) {
-    write(`${line.replace(/.…?$/u, '')}…`, font, y, ink);
+function write(line: string, font: string, y: number, ink: number, from = MARGIN, room = ROOM): void {
+  if (widthOf(line, font) > room && line.length > 1) {
+    write(`${line.replace(/.…?$/u, '')}…`, font, y, ink, from, room);
     return;
   }
-  let x = MARGIN;
+  let x = from;
   for (const { at, shades, advance } of wordsOf(line, font)) {
     const start = y * ROW + Math.round(x);
     for (let dot = 0; dot < at.length; dot++) pixels[start + (at[dot] ?? 0)] = ink + (shades[dot] ?? 0);
@@ -94,25 +94,39 @@ function write(line: string, font: string, y: number, ink: number): void {
 
 /** As large as there is room for, down to a size at which it is cut instead. */
 function writeTitle(title: string): void {
-  const sizes = [34, 31, 28, 25, 23].map((px) => `${px}px strong`);
-  write(title, sizes.find((font) => widthOf(title, font) <= ROOM) ?? '23px strong', 111, INK);
+  const sizes = [68, 62, 56, 50, 46].map((px) => `${px}px strong`);
+  write(title, sizes.find((font) => widthOf(title, font) <= ROOM) ?? '46px strong', 222, INK);
 }
 
 function drawSpan({ low, place, high, of }: NonNullable<Picture['span']>): void {
   const at = (one: number) => MARGIN + Math.round(((one - 1) / Math.max(1, of - 1)) * ROOM);
-  fill(MARGIN, 244, ROOM, 2, RULE);
-  fill(at(low), 239, Math.max(1, at(high) - at(low)), 12, ACCENT_SOFT);
-  fill(at(place) - 2, 233, 4, 24, ACCENT);
+  fill(MARGIN, 488, ROOM, 4, RULE);
+  fill(at(low), 478, Math.max(2, at(high) - at(low)), 24, ACCENT_SOFT);
+  fill(at(place) - 4, 466, 8, 48, ACCENT);
+}
+
+const ROW_FONT = '29px plain';
+const [ROW_TOP, ROW_STEP, NAME_ROOM, VALUE_END, BAR_START] = [366, 48, 600, 850, 880];
+
+function drawRow({ name, value, low, dot, high }: Picture['rows'][number], index: number): void {
+  const y = ROW_TOP + ROW_STEP * index;
+  write(name, ROW_FONT, y, INK, MARGIN, NAME_ROOM);
+  write(value, '32px strong', y, INK, VALUE_END - widthOf(value, '32px strong'));
+  const at = (percent: number) => BAR_START + Math.round(((width - MARGIN - BAR_START) * percent) / 100);
+  fill(BAR_START, y - 12, width - MARGIN - BAR_START, 2, RULE);
+  if (low !== null && high !== null) fill(at(low), y - 17, Math.max(2, at(high) - at(low)), 12, ACCENT_SOFT);
+  fill(at(dot) - 3, y - 23, 6, 24, ACCENT);
 }
 
 /** The picture as PNG. */
-function draw({ house, title, lines, isDemo, span }: Picture): Buffer {
+function draw({ house, title, lines, rows, isDemo, span }: Picture): Buffer {
   pixels.fill(0);
-  fill(MARGIN, 67, ROOM, 2, RULE);
+  fill(MARGIN, 134, ROOM, 3, RULE);
   writeTitle(title);
-  write(house, '17px plain', 55, SOFT);
-  for (const [index, line] of lines.entries()) write(line, '21px plain', 150 + 31 * index, SOFT);
-  if (isDemo) write('Invented figures for demonstration', '14px plain', height - 28, SOFT);
+  write(house, '34px plain', 110, SOFT);
+  for (const [index, line] of lines.entries()) write(line, '38px plain', 296 + 58 * index, SOFT);
+  rows.forEach(drawRow);
+  if (isDemo) write('Invented figures for demonstration', '26px plain', height - 24, SOFT);
   if (span) drawSpan(span);
   return asPng();
 }

@@ -1,7 +1,7 @@
 import { channel } from 'node:diagnostics_channel';
 
-/** Size of a picture in pixels: large enough to be shown large, and little work where there are ten thousand. */
-export const PICTURE = { width: 600, height: 315 };
+/** Size of a picture in pixels, as those who show shared pages ask for it (common practice). */
+export const PICTURE = { width: 1200, height: 630 };
 
 /** What is shown where a page is shared. */
 export interface Picture {
@@ -11,6 +11,8 @@ export interface Picture {
   title: string;
   lines: string[];
   isDemo: boolean;
+  /** The first of a table with their values; ends of interval and dot in percent of the room that they are drawn in. */
+  rows: { name: string; value: string; low: number | null; dot: number; high: number | null }[];
   /** The span of places that the evidence allows, drawn below the words. */
   span: { low: number; place: number; high: number; of: number } | null;
 }

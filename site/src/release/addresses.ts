@@ -4,14 +4,14 @@ import { loadReleases } from './load-releases.js';
 export interface Addresses {
   edition: string;
   category: (code: string) => string;
-  /** Null when the current revision of the edition has no such variant. */
+  /** Null when the revision has no such variant. */
   variant: (slug: string) => string | null;
 }
 
 // Every page asks; with ten thousand variants the answer is made once.
 const known = new Map<string, Promise<Addresses>>();
 
-/** Addresses of the pages of an edition, or of one of its divisions; those of a superseded revision stand below it, its variants at the current revision. */
+/** Addresses of the pages of an edition, or of one of its divisions; those of a superseded revision stand below it. */
 export function addressesOf(edition: string, revision: number, division?: { slug: string } | null): Promise<Addresses> {
   const key = `${edition}/${revision}/${division?.slug ?? ''}`;
   const found = known.get(key) ?? look(edition, revision, division ? `${division.slug}/` : '');
@@ -21,11 +21,12 @@ export function addressesOf(edition: string, revision: number, division?: { slug
 
 async function look(edition: string, revision: number, below: string): Promise<Addresses> {
   const { current, superseded } = await loadReleases();
-  const isSuperseded = superseded.some(({ summary }) => summary.edition === edition && summary.revision === revision);
-  const page = isSuperseded ? `/editions/${edition}/revisions/${revision}/` : `/editions/${edition}/`;
-  const variants = new Set(current.find(({ summary }) => summary.edition === edition)?.variants);
+  const replaced = superseded.find(({ summary }) => summary.edition === edition && summary.revision === revision);
+  const page = replaced ? `/editions/${edition}/revisions/${revision}/` : `/editions/${edition}/`;
+  const variants = new Set((replaced ?? current.find(({ summary }) => summary.edition === edition))?.variants);
   const isLatest = current[0]?.summary.edition === edition;
-  const variant = (slug: string) => (isLatest ? `/variants/${slug}/` : `/editions/${edition}/variants/${slug}/`);
+  const variant = (slug: string) =>
+    replaced ? `${page}variants/${slug}/` : isLatest ? `/variants/${slug}/` : `/editions/${edition}/variants/${slug}/`;
   return {
     edition: page + below,
     category: (code) => `${page}${below}${code}/`,

@@ -26,6 +26,8 @@ import { claimsDocumentSchema, type ClaimsDocument } from '../../../api/contract
 import { retestsDocumentSchema, type RetestsDocument } from '../../../api/contract/documents/retests-document.js';
 import { roundRobinsDocumentSchema, type RoundRobinsDocument } from '../../../api/contract/documents/round-robins-document.js';
 import { rigsDocumentSchema, type RigsDocument } from '../../../api/contract/documents/rigs-document.js';
+import { houseDocumentSchema, type HouseDocument } from '../../../api/contract/documents/house-document.js';
+import { remarksDocumentSchema, type PublishedRemark } from '../../../api/contract/documents/remarks-document.js';
 import { verifiedFile } from './verified-file.js';
 
 /** One release: its summary and manifest at hand, its documents fetched, verified and checked when they are asked for. */
@@ -51,6 +53,10 @@ export interface Release {
   claims: () => Promise<ClaimsDocument | null>;
   retests: () => Promise<RetestsDocument | null>;
   roundRobins: () => Promise<RoundRobinsDocument | null>;
+  /** Who publishes; null where the house had not said so. */
+  house: () => Promise<HouseDocument | null>;
+  /** Caveats and replies; none in a release from before there were any. */
+  remarks: () => Promise<PublishedRemark[]>;
   method: (slug: string, number: number) => Promise<MethodDocument>;
 }
 
@@ -120,6 +126,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
       records: () => document(recordsDocumentSchema, `${folder}/records.json`),
     };
   };
+  const allRemarks = remember(async (path) => (await later(remarksDocumentSchema, path))?.items ?? []);
   const compared = remember(async () => {
     const file = await edition();
     if (!('divisions' in file)) return [tablesIn('documents', null, (slug) => entered.has(slug))];
@@ -142,6 +149,8 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     roundRobins: () => later(roundRobinsDocumentSchema, 'documents/round-robins.json'),
     retests: () => later(retestsDocumentSchema, 'documents/retests.json'),
     claims: () => later(claimsDocumentSchema, 'documents/claims.json'),
+    house: () => later(houseDocumentSchema, 'documents/house.json'),
+    remarks: () => allRemarks('documents/remarks.json'),
     withdrawn: () => document(withdrawnDocumentSchema, 'documents/withdrawn.json'),
     method: (slug, number) => document(methodDocumentSchema, `documents/methods/${slug}-${number}.json`),
   };

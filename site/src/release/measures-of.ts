@@ -1,4 +1,4 @@
-import type { Figure } from '../../../api/contract/documents/release-documents.js';
+import type { Figure, PublishedClaim } from '../../../api/contract/documents/release-documents.js';
 import type { Release } from './load-release.js';
 
 /** What a reader looks a line up by, whether a category ranks it or not. */
@@ -13,6 +13,8 @@ export interface Measures {
 const known = new Map<string, Promise<Map<string, Measures>>>();
 const isOf = (kind: string) => (figure: { quantity: string }) => figure.quantity === kind || figure.quantity.startsWith(`${kind}/`);
 
+const claimAsShown = (claim: PublishedClaim | undefined) => claim?.shown ?? claim?.value ?? null;
+
 /** Breaking force and diameter of every variant of a release, by slug; each document is read once. */
 export function measuresOf(release: Release): Promise<Map<string, Measures>> {
   const found = known.get(release.address) ?? look(release);
@@ -23,7 +25,7 @@ export function measuresOf(release: Release): Promise<Map<string, Measures>> {
 async function look(release: Release): Promise<Map<string, Measures>> {
   const entries = release.variants.map(async (slug): Promise<[string, Measures]> => {
     const { figures, claims } = await release.variant(slug);
-    const claimOf = (quantity: string) => claims.find((claim) => claim.quantity === quantity)?.value ?? null;
+    const claimOf = (quantity: string) => claimAsShown(claims.find((claim) => claim.quantity === quantity));
     return [
       slug,
       {

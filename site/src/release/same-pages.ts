@@ -19,6 +19,15 @@ const told = channel('same-page');
 /** Says that a page stands at two addresses, so that it is rendered once. */
 export const tellSamePage = (page: SamePage): void => told.publish(page);
 
+/** Says that a page of a current revision stands at the address of its revision too, where it stays when another follows. */
+export function tellRevisionPage(
+  { edition, revision }: { edition: string; revision: number },
+  below = '',
+  of = `/editions/${edition}/${below}`,
+): void {
+  if (import.meta.env.PROD) tellSamePage({ of, at: `/editions/${edition}/revisions/${revision}/${below}` });
+}
+
 /** Copies the pages that stand at two addresses when all are rendered. */
 export function samePages(): AstroIntegration {
   const pages: SamePage[] = [];

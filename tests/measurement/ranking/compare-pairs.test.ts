@@ -2,11 +2,22 @@ import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
 import { couldBeFirst } from '../../../api/measurement/ranking/could-be-first.js';
-import { largestScoreQuantile } from '../../../api/measurement/ranking/largest-scores.js';
+import { largestTileQuantile } from '../../../api/measurement/ranking/largest-scores.js';
+import type { PairScales } from '../../../api/measurement/ranking/largest-scores.js';
 import { normalScore, studentOfScore } from '../../../api/measurement/ranking/normal-score.js';
 import { independent } from './ranking-fixtures.js';
 
 const all = (n: number, value: number): Float64Array => Float64Array.from({ length: n * n }, (_, at) => (at % (n + 1) === 0 ? 0 : value));
+
+/** Over all pairs: one group that holds everybody. */
+const largestScoreQuantile = (errors: Float64Array, pairs: PairScales, level: number): number =>
+  largestTileQuantile(
+    errors,
+    pairs,
+    Int32Array.from({ length: pairs.n }, (_, i) => i),
+    pairs.n,
+    level,
+  );
 
 function plainQuantile(errors: Float64Array, precision: Float64Array, degrees: Float64Array, n: number, level: number): number {
   const largest = Array.from({ length: errors.length / n }, (_, draw) => {
@@ -81,7 +92,7 @@ test('a pair’s joint probability is that of Games and Howell', () => {
   expect(isAhead[3 * 6 + 2]).toBe(1);
 });
 
-test('step-down tells more apart than one step: pairs told apart leave with their reverse', () => {
+test('whoever is told apart from all others leaves the error rate to the rest', () => {
   const far = independent([60, 50, 0, 0], [1, 1, 1, 1]);
   const { firstCritical, criticalValue } = comparePairs(far, 0.95);
   // One pair is left, in both directions: the two-sided 95 % point.
@@ -91,8 +102,36 @@ test('step-down tells more apart than one step: pairs told apart leave with thei
   expect(comparePairs(between, 0.95).isAhead[2 * 4 + 3]).toBe(1);
 });
 
+/**
+ * Ryan, Einot, Gabriel and Welsch: a group of p of m equals is judged at 1 − 0.95^(p/m), by the studentized range over √2. R 4.2.2, ν = ∞: qtukey(.95^(p/12), p, Inf)/sqrt(2), by
+ * integration of p·φ(x)·(Φ(x + w) − Φ(x))^(p − 1).
+ */
+test.each([
+  [4, 12, 2.9465],
+  [3, 12, 2.8347],
+  [6, 12, 3.0795],
+])('groups far apart: within a group of %d of %d a difference of %d counts', (size, m, critical) => {
+  const centres = Array.from({ length: m / size }, (_, group) => 100 * group);
+  const aheadAt = (factor: number): number => {
+    const values = centres.flatMap((centre) =>
+      Array.from({ length: size }, (_, k) => centre + (k === 0 ? factor * critical * Math.SQRT2 : 0)),
+    );
+    const { isAhead } = comparePairs(independent(values, new Array<number>(m).fill(1)), 0.95);
+    return isAhead[1]!;
+  };
+  expect(aheadAt(0.96)).toBe(0);
+  expect(aheadAt(1.04)).toBe(1);
+});
+
+test('what follows from two statements is told too', () => {
+  // The first and the last have so wide a difference of their own that they are not told apart by it.
+  const table = independent([20, 10, 0], [1, 1, 1]);
+  table.differenceUncertainty[2] = table.differenceUncertainty[6] = 100;
+  expect(comparePairs(table, 0.95).isAhead[2]).toBe(1);
+});
+
 test('one entry with hardly any degrees of freedom does not decide for the others', () => {
-  const goodness = [0, 0, 0, 0, 0, 0, 5.2, 0];
+  const goodness = [1.4, 0, 0, 0, 0, 0, 5.2, 0];
   const calm = comparePairs(independent(goodness, new Array<number>(8).fill(1)), 0.95);
   const wild = comparePairs(independent(goodness, new Array<number>(8).fill(1), [3, ...new Array<number>(7).fill(Infinity)]), 0.95);
   expect(Math.abs(wild.firstCritical! - calm.firstCritical!)).toBeLessThan(0.2);

@@ -50,6 +50,10 @@ export const REFERENCES = {
   'PE-NUMBER-TABLE': 'Trade association table of PE braid numbers: number 1 states 200 denier (from memory, common practice)',
   'ROBINSON-1991': 'Robinson 1991, That BLUP is a good thing: the estimation of random effects, Statistical Science 6',
   'ROMANO-SHAIKH-WOLF-2014': 'Romano, Shaikh & Wolf 2014, A practical two-step method for testing moment inequalities, Econometrica 82',
+  'MARCUS-PERITZ-GABRIEL-1976':
+    'Marcus, Peritz & Gabriel 1976, On closed testing procedures with special reference to ordered analysis of variance, Biometrika 63',
+  'EINOT-GABRIEL-1975': 'Einot & Gabriel 1975, A study of the powers of several methods of multiple comparisons, J. Am. Stat. Assoc. 70',
+  'WELSCH-1977': 'Welsch 1977, Stepwise multiple comparison procedures, J. Am. Stat. Assoc. 72',
   'ROMANO-WOLF-2005': 'Romano & Wolf 2005, Exact and approximate stepdown methods for multiple hypothesis testing, J. Am. Stat. Assoc. 100',
   'ROSNER-1983': 'Rosner 1983, Percentage points for a generalized ESD many-outlier procedure, Technometrics 25',
   'SATTERTHWAITE-1946': 'Satterthwaite 1946, An approximate distribution of estimates of variance components, Biometrics Bulletin 2',

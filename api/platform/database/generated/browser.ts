@@ -288,6 +288,21 @@ export type RoundRobinCell = Prisma.RoundRobinCellModel
  */
 export type RoundRobinReading = Prisma.RoundRobinReadingModel
 /**
+ * Model HouseStatement
+ * Who publishes, as the house says it of itself; the newest stands. Append-only.
+ */
+export type HouseStatement = Prisma.HouseStatementModel
+/**
+ * Model Remark
+ * Words that stand beside figures: a caveat of an editor, or the reply of a maker. Append-only.
+ */
+export type Remark = Prisma.RemarkModel
+/**
+ * Model RemarkEnd
+ * That a remark stands no more, and why. Append-only.
+ */
+export type RemarkEnd = Prisma.RemarkEndModel
+/**
  * Model Submission
  * What one tester hands in: one spool, one method version, one bench day.
  */

@@ -16,5 +16,6 @@ export const SECTIONS: readonly Section[] = [
   { path: '/desk/catalogue/', name: 'Catalogue', roles: ['editor'] },
   { path: '/desk/methods/', name: 'Methods', roles: ['editor'] },
   { path: '/desk/proposals/', name: 'Proposals', roles: ['reviewer', 'editor'] },
+  { path: '/desk/statements/', name: 'Statements', roles: ['editor', 'admin'] },
   { path: '/desk/house/', name: 'House', roles: ['admin'] },
 ];

@@ -2,12 +2,13 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import { BesideSheet } from '../bench/beside-sheet.js';
 import { ConflictTable } from '../bench/conflict-table.js';
 import { EntryTable } from '../bench/entry-table.js';
+import { signal } from '../bench/finding-signal.js';
 import { LiveFigures } from '../bench/live-figures.js';
 import { columnsOf, hasStations, treatmentOf } from '../bench/method-columns.js';
 import { openSheet } from '../bench/open-sheet.js';
 import type { OpenedSheet } from '../bench/open-sheet.js';
 import { RecordsToSend } from '../bench/records-to-send.js';
-import type { PullRecord } from '../bench/records-to-send.js';
+import { SignalChoice } from '../bench/signal-choice.js';
 import { SavingLine } from '../bench/saving-line.js';
 import { contentOf } from '../bench/sheet-content.js';
 import { SheetHeading } from '../bench/sheet-heading.js';
@@ -52,14 +53,15 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
     [opened],
   );
   useEffect(() => keeper.keep(opened.copy.sheet, true), [keeper]);
-  const [records, setRecords] = useState<readonly PullRecord[]>([]);
   const now = keeping ?? keeper.now;
   const { sheet } = now.copy;
   const content = toContent(sheet);
   const { preview, fault } = usePreview(content.specimens.length > 0 && content.specimens[0]?.readings.length !== 0 ? content : null);
+  const found = preview?.findings.length ?? 0;
+  useEffect(() => (found > 0 ? signal() : undefined), [found]);
   const open = untaken(sheet.rows, roles);
   const first = columns[0];
-  if (now.handedIn !== null || !first) return <HandedIn reference={now.handedIn ?? ''} records={records} />;
+  if (now.handedIn !== null || !first) return <HandedIn reference={now.handedIn ?? ''} accountId={accountId} copyId={now.copy.id} />;
   if (now.conflict)
     return <ConflictTable mine={sheet} theirs={now.conflict.theirs} columns={columns} onSettle={(merged) => keeper.settle(merged)} />;
   return (
@@ -97,11 +99,12 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
       <Findings findings={preview?.findings ?? []} isTester />
       {fault !== '' && <p class="signal">{fault}</p>}
       <BesideSheet
-        {...{ sheet, columns }}
+        {...{ sheet, columns, accountId }}
         reference={now.copy.reference}
+        copyId={now.copy.id}
         onFill={(next) => keeper.keep(next, true)}
-        onRecords={(more) => setRecords([...records, ...more])}
       />
+      <SignalChoice />
       <label class="tick">
         <input
           type="checkbox"
@@ -157,12 +160,12 @@ function keepAddress({ copy }: Keeping): void {
   if (window.location.search !== search) window.history.replaceState(null, '', search);
 }
 
-function HandedIn({ reference, records }: { reference: string; records: readonly PullRecord[] }) {
+function HandedIn(of: { reference: string; accountId: string; copyId: string }) {
   return (
     <>
       <h1>Handed in</h1>
-      <p class="lede">{reference} waits for its reviewer. The readings are on record as you typed them, and stay so.</p>
-      <RecordsToSend reference={reference} records={records} />
+      <p class="lede">{of.reference} waits for its reviewer. The readings are on record as you typed them, and stay so.</p>
+      <RecordsToSend {...of} />
       <p class="acts">
         <a href="/desk/bench/">Next spool</a>
         <a href="/desk/submissions/">Your submissions</a>

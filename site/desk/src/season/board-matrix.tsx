@@ -43,7 +43,7 @@ export function BoardMatrix({ name, entries, categories }: Props) {
       <p>
         {complete} of {entries.length} entries have a result in every category. Below each: specimens, testers, rigs.
       </p>
-      <div class="matrix" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
+      <div class="matrix board" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
         <table>
           <thead>
             <tr>
@@ -61,10 +61,11 @@ export function BoardMatrix({ name, entries, categories }: Props) {
                 <th scope="row">
                   {variant}
                   {exclusion !== null && <span class="soft"> excluded</span>}
+                  {missing.length === 0 && <span class="soft on-phone"> enough in every category</span>}
                 </th>
-                {categories.map(({ code }) => {
+                {categories.map(({ code, name: category }) => {
                   return (
-                    <td key={code}>
+                    <td key={code} data-label={category} class={missing.includes(code) ? '' : 'enough'}>
                       <Cell
                         code={code}
                         isMissing={missing.includes(code)}

@@ -6,6 +6,7 @@ import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
 import { instrumentsResponse } from '../../../../api/contract/endpoints/instruments.js';
 import { methodsResponse } from '../../../../api/contract/endpoints/methods.js';
 import { queriesResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
+import { houseStatementResponse } from '../../../../api/contract/endpoints/statements.js';
 import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
 import type { Role } from '../../../../api/contract/roles.js';
@@ -47,7 +48,7 @@ async function ofAdmin(): Promise<Step[]> {
 }
 
 async function ofEditor(): Promise<Step[]> {
-  const [instruments, methods, lines, spools, schemes, editions, accepted] = await Promise.all([
+  const [instruments, methods, lines, spools, schemes, editions, accepted, house] = await Promise.all([
     ask(instrumentsResponse, 'GET', 'instruments'),
     ask(methodsResponse, 'GET', 'catalogue/methods'),
     ask(controlLinesResponse, 'GET', 'control-lines'),
@@ -55,6 +56,7 @@ async function ofEditor(): Promise<Step[]> {
     ask(schemesResponse, 'GET', 'schemes'),
     ask(workingEditionsResponse, 'GET', 'bench/editions'),
     ask(submissionsResponse, 'GET', 'submissions?state=accepted&limit=1'),
+    ask(houseStatementResponse, 'GET', 'house-statement'),
   ]);
   const has = (state: string[]) => editions.items.some((edition) => state.includes(edition.state));
   const current = editions.items.at(-1);
@@ -76,6 +78,7 @@ async function ofEditor(): Promise<Step[]> {
     step('Plan an edition', '/desk/season/', editions.items.length > 0),
     step('Entries, then the opening', season, has(['open', 'closed', 'published'])),
     step('First results', season, accepted.items.length > 0, 'Testers hand in, reviewers accept; the board says what lacks.'),
+    step('Say who you are', '/desk/statements/', house.missing.length === 0, 'Readers get it with the first release.'),
     step('Close and publish', season, has(['published'])),
   ];
 }

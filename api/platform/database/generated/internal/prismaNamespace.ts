@@ -451,6 +451,9 @@ export const ModelName = {
   RoundRobinTester: 'RoundRobinTester',
   RoundRobinCell: 'RoundRobinCell',
   RoundRobinReading: 'RoundRobinReading',
+  HouseStatement: 'HouseStatement',
+  Remark: 'Remark',
+  RemarkEnd: 'RemarkEnd',
   Submission: 'Submission',
   SubmissionRevision: 'SubmissionRevision',
   SubmissionInstrument: 'SubmissionInstrument',
@@ -477,7 +480,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "succession" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "photo" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "requestCount" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "succession" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "photo" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "requestCount" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "houseStatement" | "remark" | "remarkEnd" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -4477,6 +4480,228 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         }
       }
     }
+    HouseStatement: {
+      payload: Prisma.$HouseStatementPayload<ExtArgs>
+      fields: Prisma.HouseStatementFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.HouseStatementFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.HouseStatementFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>
+        }
+        findFirst: {
+          args: Prisma.HouseStatementFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.HouseStatementFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>
+        }
+        findMany: {
+          args: Prisma.HouseStatementFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>[]
+        }
+        create: {
+          args: Prisma.HouseStatementCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>
+        }
+        createMany: {
+          args: Prisma.HouseStatementCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.HouseStatementCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>[]
+        }
+        delete: {
+          args: Prisma.HouseStatementDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>
+        }
+        update: {
+          args: Prisma.HouseStatementUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>
+        }
+        deleteMany: {
+          args: Prisma.HouseStatementDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.HouseStatementUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.HouseStatementUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>[]
+        }
+        upsert: {
+          args: Prisma.HouseStatementUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$HouseStatementPayload>
+        }
+        aggregate: {
+          args: Prisma.HouseStatementAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateHouseStatement>
+        }
+        groupBy: {
+          args: Prisma.HouseStatementGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.HouseStatementGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.HouseStatementCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.HouseStatementCountAggregateOutputType> | number
+        }
+      }
+    }
+    Remark: {
+      payload: Prisma.$RemarkPayload<ExtArgs>
+      fields: Prisma.RemarkFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.RemarkFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.RemarkFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>
+        }
+        findFirst: {
+          args: Prisma.RemarkFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.RemarkFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>
+        }
+        findMany: {
+          args: Prisma.RemarkFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>[]
+        }
+        create: {
+          args: Prisma.RemarkCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>
+        }
+        createMany: {
+          args: Prisma.RemarkCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.RemarkCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>[]
+        }
+        delete: {
+          args: Prisma.RemarkDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>
+        }
+        update: {
+          args: Prisma.RemarkUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>
+        }
+        deleteMany: {
+          args: Prisma.RemarkDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.RemarkUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.RemarkUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>[]
+        }
+        upsert: {
+          args: Prisma.RemarkUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkPayload>
+        }
+        aggregate: {
+          args: Prisma.RemarkAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateRemark>
+        }
+        groupBy: {
+          args: Prisma.RemarkGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RemarkGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.RemarkCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RemarkCountAggregateOutputType> | number
+        }
+      }
+    }
+    RemarkEnd: {
+      payload: Prisma.$RemarkEndPayload<ExtArgs>
+      fields: Prisma.RemarkEndFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.RemarkEndFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.RemarkEndFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>
+        }
+        findFirst: {
+          args: Prisma.RemarkEndFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.RemarkEndFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>
+        }
+        findMany: {
+          args: Prisma.RemarkEndFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>[]
+        }
+        create: {
+          args: Prisma.RemarkEndCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>
+        }
+        createMany: {
+          args: Prisma.RemarkEndCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.RemarkEndCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>[]
+        }
+        delete: {
+          args: Prisma.RemarkEndDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>
+        }
+        update: {
+          args: Prisma.RemarkEndUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>
+        }
+        deleteMany: {
+          args: Prisma.RemarkEndDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.RemarkEndUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.RemarkEndUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>[]
+        }
+        upsert: {
+          args: Prisma.RemarkEndUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$RemarkEndPayload>
+        }
+        aggregate: {
+          args: Prisma.RemarkEndAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateRemarkEnd>
+        }
+        groupBy: {
+          args: Prisma.RemarkEndGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RemarkEndGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.RemarkEndCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.RemarkEndCountAggregateOutputType> | number
+        }
+      }
+    }
     Submission: {
       payload: Prisma.$SubmissionPayload<ExtArgs>
       fields: Prisma.SubmissionFieldRefs
@@ -6033,6 +6258,49 @@ export const RoundRobinReadingScalarFieldEnum = {
 export type RoundRobinReadingScalarFieldEnum = (typeof RoundRobinReadingScalarFieldEnum)[keyof typeof RoundRobinReadingScalarFieldEnum]
 
 
+export const HouseStatementScalarFieldEnum = {
+  id: 'id',
+  number: 'number',
+  contact: 'contact',
+  people: 'people',
+  funding: 'funding',
+  interests: 'interests',
+  rightOfReply: 'rightOfReply',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type HouseStatementScalarFieldEnum = (typeof HouseStatementScalarFieldEnum)[keyof typeof HouseStatementScalarFieldEnum]
+
+
+export const RemarkScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  construction: 'construction',
+  lineSlug: 'lineSlug',
+  variantSlug: 'variantSlug',
+  editionSlug: 'editionSlug',
+  category: 'category',
+  words: 'words',
+  signedBy: 'signedBy',
+  byId: 'byId',
+  at: 'at',
+  supersedesId: 'supersedesId'
+} as const
+
+export type RemarkScalarFieldEnum = (typeof RemarkScalarFieldEnum)[keyof typeof RemarkScalarFieldEnum]
+
+
+export const RemarkEndScalarFieldEnum = {
+  remarkId: 'remarkId',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type RemarkEndScalarFieldEnum = (typeof RemarkEndScalarFieldEnum)[keyof typeof RemarkEndScalarFieldEnum]
+
+
 export const SubmissionScalarFieldEnum = {
   id: 'id',
   reference: 'reference',
@@ -6549,6 +6817,9 @@ export type GlobalOmitConfig = {
   roundRobinTester?: Prisma.RoundRobinTesterOmit
   roundRobinCell?: Prisma.RoundRobinCellOmit
   roundRobinReading?: Prisma.RoundRobinReadingOmit
+  houseStatement?: Prisma.HouseStatementOmit
+  remark?: Prisma.RemarkOmit
+  remarkEnd?: Prisma.RemarkEndOmit
   submission?: Prisma.SubmissionOmit
   submissionRevision?: Prisma.SubmissionRevisionOmit
   submissionInstrument?: Prisma.SubmissionInstrumentOmit

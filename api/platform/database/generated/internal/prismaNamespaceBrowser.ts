@@ -105,6 +105,9 @@ export const ModelName = {
   RoundRobinTester: 'RoundRobinTester',
   RoundRobinCell: 'RoundRobinCell',
   RoundRobinReading: 'RoundRobinReading',
+  HouseStatement: 'HouseStatement',
+  Remark: 'Remark',
+  RemarkEnd: 'RemarkEnd',
   Submission: 'Submission',
   SubmissionRevision: 'SubmissionRevision',
   SubmissionInstrument: 'SubmissionInstrument',
@@ -835,6 +838,49 @@ export const RoundRobinReadingScalarFieldEnum = {
 } as const
 
 export type RoundRobinReadingScalarFieldEnum = (typeof RoundRobinReadingScalarFieldEnum)[keyof typeof RoundRobinReadingScalarFieldEnum]
+
+
+export const HouseStatementScalarFieldEnum = {
+  id: 'id',
+  number: 'number',
+  contact: 'contact',
+  people: 'people',
+  funding: 'funding',
+  interests: 'interests',
+  rightOfReply: 'rightOfReply',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type HouseStatementScalarFieldEnum = (typeof HouseStatementScalarFieldEnum)[keyof typeof HouseStatementScalarFieldEnum]
+
+
+export const RemarkScalarFieldEnum = {
+  id: 'id',
+  kind: 'kind',
+  construction: 'construction',
+  lineSlug: 'lineSlug',
+  variantSlug: 'variantSlug',
+  editionSlug: 'editionSlug',
+  category: 'category',
+  words: 'words',
+  signedBy: 'signedBy',
+  byId: 'byId',
+  at: 'at',
+  supersedesId: 'supersedesId'
+} as const
+
+export type RemarkScalarFieldEnum = (typeof RemarkScalarFieldEnum)[keyof typeof RemarkScalarFieldEnum]
+
+
+export const RemarkEndScalarFieldEnum = {
+  remarkId: 'remarkId',
+  reason: 'reason',
+  byId: 'byId',
+  at: 'at'
+} as const
+
+export type RemarkEndScalarFieldEnum = (typeof RemarkEndScalarFieldEnum)[keyof typeof RemarkEndScalarFieldEnum]
 
 
 export const SubmissionScalarFieldEnum = {

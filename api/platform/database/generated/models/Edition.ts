@@ -304,6 +304,7 @@ export type EditionWhereInput = {
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
   assignments?: Prisma.AssignmentListRelationFilter
   amendments?: Prisma.EditionAmendmentListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }
 
 export type EditionOrderByWithRelationInput = {
@@ -333,6 +334,7 @@ export type EditionOrderByWithRelationInput = {
   retestDraw?: Prisma.RetestDrawOrderByWithRelationInput
   assignments?: Prisma.AssignmentOrderByRelationAggregateInput
   amendments?: Prisma.EditionAmendmentOrderByRelationAggregateInput
+  remarks?: Prisma.RemarkOrderByRelationAggregateInput
 }
 
 export type EditionWhereUniqueInput = Prisma.AtLeast<{
@@ -365,6 +367,7 @@ export type EditionWhereUniqueInput = Prisma.AtLeast<{
   retestDraw?: Prisma.XOR<Prisma.RetestDrawNullableScalarRelationFilter, Prisma.RetestDrawWhereInput> | null
   assignments?: Prisma.AssignmentListRelationFilter
   amendments?: Prisma.EditionAmendmentListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }, "id" | "slug">
 
 export type EditionOrderByWithAggregationInput = {
@@ -435,6 +438,7 @@ export type EditionCreateInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateInput = {
@@ -463,6 +467,7 @@ export type EditionUncheckedCreateInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUpdateInput = {
@@ -491,6 +496,7 @@ export type EditionUpdateInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateInput = {
@@ -519,6 +525,7 @@ export type EditionUncheckedUpdateInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateManyInput = {
@@ -838,6 +845,22 @@ export type EditionUpdateOneRequiredWithoutRetestDrawNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutRetestDrawInput, Prisma.EditionUpdateWithoutRetestDrawInput>, Prisma.EditionUncheckedUpdateWithoutRetestDrawInput>
 }
 
+export type EditionCreateNestedOneWithoutRemarksInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutRemarksInput, Prisma.EditionUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutRemarksInput
+  connect?: Prisma.EditionWhereUniqueInput
+}
+
+export type EditionUpdateOneWithoutRemarksNestedInput = {
+  create?: Prisma.XOR<Prisma.EditionCreateWithoutRemarksInput, Prisma.EditionUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.EditionCreateOrConnectWithoutRemarksInput
+  upsert?: Prisma.EditionUpsertWithoutRemarksInput
+  disconnect?: Prisma.EditionWhereInput | boolean
+  delete?: Prisma.EditionWhereInput | boolean
+  connect?: Prisma.EditionWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.EditionUpdateToOneWithWhereWithoutRemarksInput, Prisma.EditionUpdateWithoutRemarksInput>, Prisma.EditionUncheckedUpdateWithoutRemarksInput>
+}
+
 export type EditionCreateNestedOneWithoutSubmissionsInput = {
   create?: Prisma.XOR<Prisma.EditionCreateWithoutSubmissionsInput, Prisma.EditionUncheckedCreateWithoutSubmissionsInput>
   connectOrCreate?: Prisma.EditionCreateOrConnectWithoutSubmissionsInput
@@ -877,6 +900,7 @@ export type EditionCreateWithoutAssignmentsInput = {
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutAssignmentsInput = {
@@ -904,6 +928,7 @@ export type EditionUncheckedCreateWithoutAssignmentsInput = {
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutAssignmentsInput = {
@@ -947,6 +972,7 @@ export type EditionUpdateWithoutAssignmentsInput = {
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutAssignmentsInput = {
@@ -974,6 +1000,7 @@ export type EditionUncheckedUpdateWithoutAssignmentsInput = {
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutNextInput = {
@@ -1001,6 +1028,7 @@ export type EditionCreateWithoutNextInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutNextInput = {
@@ -1028,6 +1056,7 @@ export type EditionUncheckedCreateWithoutNextInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutNextInput = {
@@ -1060,6 +1089,7 @@ export type EditionCreateWithoutPreviousInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutPreviousInput = {
@@ -1087,6 +1117,7 @@ export type EditionUncheckedCreateWithoutPreviousInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutPreviousInput = {
@@ -1135,6 +1166,7 @@ export type EditionUpdateWithoutNextInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutNextInput = {
@@ -1162,6 +1194,7 @@ export type EditionUncheckedUpdateWithoutNextInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUpsertWithWhereUniqueWithoutPreviousInput = {
@@ -1225,6 +1258,7 @@ export type EditionCreateWithoutDivisionsInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutDivisionsInput = {
@@ -1252,6 +1286,7 @@ export type EditionUncheckedCreateWithoutDivisionsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutDivisionsInput = {
@@ -1295,6 +1330,7 @@ export type EditionUpdateWithoutDivisionsInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutDivisionsInput = {
@@ -1322,6 +1358,7 @@ export type EditionUncheckedUpdateWithoutDivisionsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutAmendmentsInput = {
@@ -1349,6 +1386,7 @@ export type EditionCreateWithoutAmendmentsInput = {
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutAmendmentsInput = {
@@ -1376,6 +1414,7 @@ export type EditionUncheckedCreateWithoutAmendmentsInput = {
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutAmendmentsInput = {
@@ -1419,6 +1458,7 @@ export type EditionUpdateWithoutAmendmentsInput = {
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutAmendmentsInput = {
@@ -1446,6 +1486,7 @@ export type EditionUncheckedUpdateWithoutAmendmentsInput = {
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutPreviewsInput = {
@@ -1473,6 +1514,7 @@ export type EditionCreateWithoutPreviewsInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutPreviewsInput = {
@@ -1500,6 +1542,7 @@ export type EditionUncheckedCreateWithoutPreviewsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutPreviewsInput = {
@@ -1543,6 +1586,7 @@ export type EditionUpdateWithoutPreviewsInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutPreviewsInput = {
@@ -1570,6 +1614,7 @@ export type EditionUncheckedUpdateWithoutPreviewsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutMethodsInput = {
@@ -1597,6 +1642,7 @@ export type EditionCreateWithoutMethodsInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutMethodsInput = {
@@ -1624,6 +1670,7 @@ export type EditionUncheckedCreateWithoutMethodsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutMethodsInput = {
@@ -1667,6 +1714,7 @@ export type EditionUpdateWithoutMethodsInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutMethodsInput = {
@@ -1694,6 +1742,7 @@ export type EditionUncheckedUpdateWithoutMethodsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutEntriesInput = {
@@ -1721,6 +1770,7 @@ export type EditionCreateWithoutEntriesInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutEntriesInput = {
@@ -1748,6 +1798,7 @@ export type EditionUncheckedCreateWithoutEntriesInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutEntriesInput = {
@@ -1791,6 +1842,7 @@ export type EditionUpdateWithoutEntriesInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutEntriesInput = {
@@ -1818,6 +1870,7 @@ export type EditionUncheckedUpdateWithoutEntriesInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutReleasesInput = {
@@ -1845,6 +1898,7 @@ export type EditionCreateWithoutReleasesInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutReleasesInput = {
@@ -1872,6 +1926,7 @@ export type EditionUncheckedCreateWithoutReleasesInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutReleasesInput = {
@@ -1915,6 +1970,7 @@ export type EditionUpdateWithoutReleasesInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutReleasesInput = {
@@ -1942,6 +1998,7 @@ export type EditionUncheckedUpdateWithoutReleasesInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutChangesInput = {
@@ -1969,6 +2026,7 @@ export type EditionCreateWithoutChangesInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutChangesInput = {
@@ -1996,6 +2054,7 @@ export type EditionUncheckedCreateWithoutChangesInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutChangesInput = {
@@ -2039,6 +2098,7 @@ export type EditionUpdateWithoutChangesInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutChangesInput = {
@@ -2066,6 +2126,7 @@ export type EditionUncheckedUpdateWithoutChangesInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateWithoutRetestDrawInput = {
@@ -2093,6 +2154,7 @@ export type EditionCreateWithoutRetestDrawInput = {
   previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutRetestDrawInput = {
@@ -2120,6 +2182,7 @@ export type EditionUncheckedCreateWithoutRetestDrawInput = {
   previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutRetestDrawInput = {
@@ -2163,6 +2226,7 @@ export type EditionUpdateWithoutRetestDrawInput = {
   previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutRetestDrawInput = {
@@ -2188,6 +2252,135 @@ export type EditionUncheckedUpdateWithoutRetestDrawInput = {
   releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
   changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
   previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
+}
+
+export type EditionCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  previous?: Prisma.EditionCreateNestedOneWithoutNextInput
+  next?: Prisma.EditionCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionCreateNestedManyWithoutEditionInput
+  methods?: Prisma.EditionMethodCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+}
+
+export type EditionUncheckedCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  name: string
+  state: string
+  opensOn: Date | string
+  closesOn: Date | string
+  closedOn?: Date | string | null
+  previousId?: string | null
+  blindKeyDigest?: string | null
+  blindKey?: string | null
+  checkSetVersion?: number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: number
+  version?: number
+  next?: Prisma.EditionUncheckedCreateNestedManyWithoutPreviousInput
+  divisions?: Prisma.DivisionUncheckedCreateNestedManyWithoutEditionInput
+  methods?: Prisma.EditionMethodUncheckedCreateNestedManyWithoutEditionInput
+  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutEditionInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutEditionInput
+  releases?: Prisma.ReleaseUncheckedCreateNestedManyWithoutEditionInput
+  changes?: Prisma.ChangeUncheckedCreateNestedManyWithoutEditionInput
+  previews?: Prisma.EditionPreviewUncheckedCreateNestedManyWithoutEditionInput
+  retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
+  amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+}
+
+export type EditionCreateOrConnectWithoutRemarksInput = {
+  where: Prisma.EditionWhereUniqueInput
+  create: Prisma.XOR<Prisma.EditionCreateWithoutRemarksInput, Prisma.EditionUncheckedCreateWithoutRemarksInput>
+}
+
+export type EditionUpsertWithoutRemarksInput = {
+  update: Prisma.XOR<Prisma.EditionUpdateWithoutRemarksInput, Prisma.EditionUncheckedUpdateWithoutRemarksInput>
+  create: Prisma.XOR<Prisma.EditionCreateWithoutRemarksInput, Prisma.EditionUncheckedCreateWithoutRemarksInput>
+  where?: Prisma.EditionWhereInput
+}
+
+export type EditionUpdateToOneWithWhereWithoutRemarksInput = {
+  where?: Prisma.EditionWhereInput
+  data: Prisma.XOR<Prisma.EditionUpdateWithoutRemarksInput, Prisma.EditionUncheckedUpdateWithoutRemarksInput>
+}
+
+export type EditionUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  previous?: Prisma.EditionUpdateOneWithoutNextNestedInput
+  next?: Prisma.EditionUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUpdateManyWithoutEditionNestedInput
+  methods?: Prisma.EditionMethodUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
+  amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+}
+
+export type EditionUncheckedUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  state?: Prisma.StringFieldUpdateOperationsInput | string
+  opensOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closesOn?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  closedOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  previousId?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKeyDigest?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  blindKey?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  checkSetVersion?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  checkSet?: Prisma.NullableJsonNullValueInput | runtime.InputJsonValue
+  submissionsNumbered?: Prisma.IntFieldUpdateOperationsInput | number
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  next?: Prisma.EditionUncheckedUpdateManyWithoutPreviousNestedInput
+  divisions?: Prisma.DivisionUncheckedUpdateManyWithoutEditionNestedInput
+  methods?: Prisma.EditionMethodUncheckedUpdateManyWithoutEditionNestedInput
+  entries?: Prisma.EntryUncheckedUpdateManyWithoutEditionNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutEditionNestedInput
+  releases?: Prisma.ReleaseUncheckedUpdateManyWithoutEditionNestedInput
+  changes?: Prisma.ChangeUncheckedUpdateManyWithoutEditionNestedInput
+  previews?: Prisma.EditionPreviewUncheckedUpdateManyWithoutEditionNestedInput
+  retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
 }
@@ -2217,6 +2410,7 @@ export type EditionCreateWithoutSubmissionsInput = {
   retestDraw?: Prisma.RetestDrawCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutEditionInput
 }
 
 export type EditionUncheckedCreateWithoutSubmissionsInput = {
@@ -2244,6 +2438,7 @@ export type EditionUncheckedCreateWithoutSubmissionsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedCreateNestedOneWithoutEditionInput
   assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutEditionInput
   amendments?: Prisma.EditionAmendmentUncheckedCreateNestedManyWithoutEditionInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutEditionInput
 }
 
 export type EditionCreateOrConnectWithoutSubmissionsInput = {
@@ -2287,6 +2482,7 @@ export type EditionUpdateWithoutSubmissionsInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutSubmissionsInput = {
@@ -2314,6 +2510,7 @@ export type EditionUncheckedUpdateWithoutSubmissionsInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionCreateManyPreviousInput = {
@@ -2357,6 +2554,7 @@ export type EditionUpdateWithoutPreviousInput = {
   retestDraw?: Prisma.RetestDrawUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateWithoutPreviousInput = {
@@ -2384,6 +2582,7 @@ export type EditionUncheckedUpdateWithoutPreviousInput = {
   retestDraw?: Prisma.RetestDrawUncheckedUpdateOneWithoutEditionNestedInput
   assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutEditionNestedInput
   amendments?: Prisma.EditionAmendmentUncheckedUpdateManyWithoutEditionNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutEditionNestedInput
 }
 
 export type EditionUncheckedUpdateManyWithoutPreviousInput = {
@@ -2418,6 +2617,7 @@ export type EditionCountOutputType = {
   previews: number
   assignments: number
   amendments: number
+  remarks: number
 }
 
 export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -2431,6 +2631,7 @@ export type EditionCountOutputTypeSelect<ExtArgs extends runtime.Types.Extension
   previews?: boolean | EditionCountOutputTypeCountPreviewsArgs
   assignments?: boolean | EditionCountOutputTypeCountAssignmentsArgs
   amendments?: boolean | EditionCountOutputTypeCountAmendmentsArgs
+  remarks?: boolean | EditionCountOutputTypeCountRemarksArgs
 }
 
 /**
@@ -2513,6 +2714,13 @@ export type EditionCountOutputTypeCountAmendmentsArgs<ExtArgs extends runtime.Ty
   where?: Prisma.EditionAmendmentWhereInput
 }
 
+/**
+ * EditionCountOutputType without action
+ */
+export type EditionCountOutputTypeCountRemarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.RemarkWhereInput
+}
+
 
 export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -2541,6 +2749,7 @@ export type EditionSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
   assignments?: boolean | Prisma.Edition$assignmentsArgs<ExtArgs>
   amendments?: boolean | Prisma.Edition$amendmentsArgs<ExtArgs>
+  remarks?: boolean | Prisma.Edition$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["edition"]>
 
@@ -2611,6 +2820,7 @@ export type EditionInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   retestDraw?: boolean | Prisma.Edition$retestDrawArgs<ExtArgs>
   assignments?: boolean | Prisma.Edition$assignmentsArgs<ExtArgs>
   amendments?: boolean | Prisma.Edition$amendmentsArgs<ExtArgs>
+  remarks?: boolean | Prisma.Edition$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.EditionCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type EditionIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -2635,6 +2845,7 @@ export type $EditionPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     retestDraw: Prisma.$RetestDrawPayload<ExtArgs> | null
     assignments: Prisma.$AssignmentPayload<ExtArgs>[]
     amendments: Prisma.$EditionAmendmentPayload<ExtArgs>[]
+    remarks: Prisma.$RemarkPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -3078,6 +3289,7 @@ export interface Prisma__EditionClient<T, Null = never, ExtArgs extends runtime.
   retestDraw<T extends Prisma.Edition$retestDrawArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$retestDrawArgs<ExtArgs>>): Prisma.Prisma__RetestDrawClient<runtime.Types.Result.GetResult<Prisma.$RetestDrawPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | null, null, ExtArgs, GlobalOmitOptions>
   assignments<T extends Prisma.Edition$assignmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$assignmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$AssignmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   amendments<T extends Prisma.Edition$amendmentsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$amendmentsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EditionAmendmentPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  remarks<T extends Prisma.Edition$remarksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Edition$remarksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RemarkPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -3797,6 +4009,30 @@ export type Edition$amendmentsArgs<ExtArgs extends runtime.Types.Extensions.Inte
   take?: number
   skip?: number
   distinct?: Prisma.EditionAmendmentScalarFieldEnum | Prisma.EditionAmendmentScalarFieldEnum[]
+}
+
+/**
+ * Edition.remarks
+ */
+export type Edition$remarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Remark
+   */
+  select?: Prisma.RemarkSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Remark
+   */
+  omit?: Prisma.RemarkOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.RemarkInclude<ExtArgs> | null
+  where?: Prisma.RemarkWhereInput
+  orderBy?: Prisma.RemarkOrderByWithRelationInput | Prisma.RemarkOrderByWithRelationInput[]
+  cursor?: Prisma.RemarkWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.RemarkScalarFieldEnum | Prisma.RemarkScalarFieldEnum[]
 }
 
 /**

@@ -282,6 +282,7 @@ export type LineWhereInput = {
   version?: Prisma.IntFilter<"Line"> | number
   maker?: Prisma.XOR<Prisma.MakerScalarRelationFilter, Prisma.MakerWhereInput>
   variants?: Prisma.VariantListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }
 
 export type LineOrderByWithRelationInput = {
@@ -299,6 +300,7 @@ export type LineOrderByWithRelationInput = {
   version?: Prisma.SortOrder
   maker?: Prisma.MakerOrderByWithRelationInput
   variants?: Prisma.VariantOrderByRelationAggregateInput
+  remarks?: Prisma.RemarkOrderByRelationAggregateInput
 }
 
 export type LineWhereUniqueInput = Prisma.AtLeast<{
@@ -319,6 +321,7 @@ export type LineWhereUniqueInput = Prisma.AtLeast<{
   version?: Prisma.IntFilter<"Line"> | number
   maker?: Prisma.XOR<Prisma.MakerScalarRelationFilter, Prisma.MakerWhereInput>
   variants?: Prisma.VariantListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }, "id" | "slug">
 
 export type LineOrderByWithAggregationInput = {
@@ -373,6 +376,7 @@ export type LineCreateInput = {
   version?: number
   maker: Prisma.MakerCreateNestedOneWithoutLinesInput
   variants?: Prisma.VariantCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutLineInput
 }
 
 export type LineUncheckedCreateInput = {
@@ -389,6 +393,7 @@ export type LineUncheckedCreateInput = {
   retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutLineInput
 }
 
 export type LineUpdateInput = {
@@ -405,6 +410,7 @@ export type LineUpdateInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
   variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateInput = {
@@ -421,6 +427,7 @@ export type LineUncheckedUpdateInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutLineNestedInput
 }
 
 export type LineCreateManyInput = {
@@ -539,6 +546,11 @@ export type LineScalarRelationFilter = {
   isNot?: Prisma.LineWhereInput
 }
 
+export type LineNullableScalarRelationFilter = {
+  is?: Prisma.LineWhereInput | null
+  isNot?: Prisma.LineWhereInput | null
+}
+
 export type LineCreateNestedManyWithoutMakerInput = {
   create?: Prisma.XOR<Prisma.LineCreateWithoutMakerInput, Prisma.LineUncheckedCreateWithoutMakerInput> | Prisma.LineCreateWithoutMakerInput[] | Prisma.LineUncheckedCreateWithoutMakerInput[]
   connectOrCreate?: Prisma.LineCreateOrConnectWithoutMakerInput | Prisma.LineCreateOrConnectWithoutMakerInput[]
@@ -611,6 +623,22 @@ export type LineUpdateOneRequiredWithoutVariantsNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.LineUpdateToOneWithWhereWithoutVariantsInput, Prisma.LineUpdateWithoutVariantsInput>, Prisma.LineUncheckedUpdateWithoutVariantsInput>
 }
 
+export type LineCreateNestedOneWithoutRemarksInput = {
+  create?: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.LineCreateOrConnectWithoutRemarksInput
+  connect?: Prisma.LineWhereUniqueInput
+}
+
+export type LineUpdateOneWithoutRemarksNestedInput = {
+  create?: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.LineCreateOrConnectWithoutRemarksInput
+  upsert?: Prisma.LineUpsertWithoutRemarksInput
+  disconnect?: Prisma.LineWhereInput | boolean
+  delete?: Prisma.LineWhereInput | boolean
+  connect?: Prisma.LineWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.LineUpdateToOneWithWhereWithoutRemarksInput, Prisma.LineUpdateWithoutRemarksInput>, Prisma.LineUncheckedUpdateWithoutRemarksInput>
+}
+
 export type LineCreateWithoutMakerInput = {
   id?: string
   slug: string
@@ -624,6 +652,7 @@ export type LineCreateWithoutMakerInput = {
   retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutLineInput
 }
 
 export type LineUncheckedCreateWithoutMakerInput = {
@@ -639,6 +668,7 @@ export type LineUncheckedCreateWithoutMakerInput = {
   retiredReason?: string | null
   version?: number
   variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutLineInput
 }
 
 export type LineCreateOrConnectWithoutMakerInput = {
@@ -698,6 +728,7 @@ export type LineCreateWithoutVariantsInput = {
   retiredReason?: string | null
   version?: number
   maker: Prisma.MakerCreateNestedOneWithoutLinesInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutLineInput
 }
 
 export type LineUncheckedCreateWithoutVariantsInput = {
@@ -713,6 +744,7 @@ export type LineUncheckedCreateWithoutVariantsInput = {
   retiredOn?: Date | string | null
   retiredReason?: string | null
   version?: number
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutLineInput
 }
 
 export type LineCreateOrConnectWithoutVariantsInput = {
@@ -744,6 +776,7 @@ export type LineUpdateWithoutVariantsInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateWithoutVariantsInput = {
@@ -759,6 +792,87 @@ export type LineUncheckedUpdateWithoutVariantsInput = {
   retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutLineNestedInput
+}
+
+export type LineCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  name: string
+  nameAsSeen?: string | null
+  material: string
+  construction: string
+  carriers?: number | null
+  densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  maker: Prisma.MakerCreateNestedOneWithoutLinesInput
+  variants?: Prisma.VariantCreateNestedManyWithoutLineInput
+}
+
+export type LineUncheckedCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  makerId: string
+  name: string
+  nameAsSeen?: string | null
+  material: string
+  construction: string
+  carriers?: number | null
+  densityGPerCm3: runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  variants?: Prisma.VariantUncheckedCreateNestedManyWithoutLineInput
+}
+
+export type LineCreateOrConnectWithoutRemarksInput = {
+  where: Prisma.LineWhereUniqueInput
+  create: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+}
+
+export type LineUpsertWithoutRemarksInput = {
+  update: Prisma.XOR<Prisma.LineUpdateWithoutRemarksInput, Prisma.LineUncheckedUpdateWithoutRemarksInput>
+  create: Prisma.XOR<Prisma.LineCreateWithoutRemarksInput, Prisma.LineUncheckedCreateWithoutRemarksInput>
+  where?: Prisma.LineWhereInput
+}
+
+export type LineUpdateToOneWithWhereWithoutRemarksInput = {
+  where?: Prisma.LineWhereInput
+  data: Prisma.XOR<Prisma.LineUpdateWithoutRemarksInput, Prisma.LineUncheckedUpdateWithoutRemarksInput>
+}
+
+export type LineUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  material?: Prisma.StringFieldUpdateOperationsInput | string
+  construction?: Prisma.StringFieldUpdateOperationsInput | string
+  carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  maker?: Prisma.MakerUpdateOneRequiredWithoutLinesNestedInput
+  variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
+}
+
+export type LineUncheckedUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  makerId?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  material?: Prisma.StringFieldUpdateOperationsInput | string
+  construction?: Prisma.StringFieldUpdateOperationsInput | string
+  carriers?: Prisma.NullableIntFieldUpdateOperationsInput | number | null
+  densityGPerCm3?: Prisma.DecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
 }
 
 export type LineCreateManyMakerInput = {
@@ -788,6 +902,7 @@ export type LineUpdateWithoutMakerInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateWithoutMakerInput = {
@@ -803,6 +918,7 @@ export type LineUncheckedUpdateWithoutMakerInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   variants?: Prisma.VariantUncheckedUpdateManyWithoutLineNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutLineNestedInput
 }
 
 export type LineUncheckedUpdateManyWithoutMakerInput = {
@@ -826,10 +942,12 @@ export type LineUncheckedUpdateManyWithoutMakerInput = {
 
 export type LineCountOutputType = {
   variants: number
+  remarks: number
 }
 
 export type LineCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   variants?: boolean | LineCountOutputTypeCountVariantsArgs
+  remarks?: boolean | LineCountOutputTypeCountRemarksArgs
 }
 
 /**
@@ -849,6 +967,13 @@ export type LineCountOutputTypeCountVariantsArgs<ExtArgs extends runtime.Types.E
   where?: Prisma.VariantWhereInput
 }
 
+/**
+ * LineCountOutputType without action
+ */
+export type LineCountOutputTypeCountRemarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.RemarkWhereInput
+}
+
 
 export type LineSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -865,6 +990,7 @@ export type LineSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = r
   version?: boolean
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
+  remarks?: boolean | Prisma.Line$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.LineCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["line"]>
 
@@ -919,6 +1045,7 @@ export type LineOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = run
 export type LineInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   maker?: boolean | Prisma.MakerDefaultArgs<ExtArgs>
   variants?: boolean | Prisma.Line$variantsArgs<ExtArgs>
+  remarks?: boolean | Prisma.Line$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.LineCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type LineIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -933,6 +1060,7 @@ export type $LinePayload<ExtArgs extends runtime.Types.Extensions.InternalArgs =
   objects: {
     maker: Prisma.$MakerPayload<ExtArgs>
     variants: Prisma.$VariantPayload<ExtArgs>[]
+    remarks: Prisma.$RemarkPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1361,6 +1489,7 @@ export interface Prisma__LineClient<T, Null = never, ExtArgs extends runtime.Typ
   readonly [Symbol.toStringTag]: "PrismaPromise"
   maker<T extends Prisma.MakerDefaultArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.MakerDefaultArgs<ExtArgs>>): Prisma.Prisma__MakerClient<runtime.Types.Result.GetResult<Prisma.$MakerPayload<ExtArgs>, T, "findUniqueOrThrow", GlobalOmitOptions> | Null, Null, ExtArgs, GlobalOmitOptions>
   variants<T extends Prisma.Line$variantsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Line$variantsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$VariantPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  remarks<T extends Prisma.Line$remarksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Line$remarksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RemarkPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1824,6 +1953,30 @@ export type Line$variantsArgs<ExtArgs extends runtime.Types.Extensions.InternalA
   take?: number
   skip?: number
   distinct?: Prisma.VariantScalarFieldEnum | Prisma.VariantScalarFieldEnum[]
+}
+
+/**
+ * Line.remarks
+ */
+export type Line$remarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Remark
+   */
+  select?: Prisma.RemarkSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Remark
+   */
+  omit?: Prisma.RemarkOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.RemarkInclude<ExtArgs> | null
+  where?: Prisma.RemarkWhereInput
+  orderBy?: Prisma.RemarkOrderByWithRelationInput | Prisma.RemarkOrderByWithRelationInput[]
+  cursor?: Prisma.RemarkWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.RemarkScalarFieldEnum | Prisma.RemarkScalarFieldEnum[]
 }
 
 /**

@@ -244,6 +244,7 @@ export type VariantWhereInput = {
   claims?: Prisma.ClaimListRelationFilter
   spools?: Prisma.SpoolListRelationFilter
   entries?: Prisma.EntryListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }
 
 export type VariantOrderByWithRelationInput = {
@@ -259,6 +260,7 @@ export type VariantOrderByWithRelationInput = {
   claims?: Prisma.ClaimOrderByRelationAggregateInput
   spools?: Prisma.SpoolOrderByRelationAggregateInput
   entries?: Prisma.EntryOrderByRelationAggregateInput
+  remarks?: Prisma.RemarkOrderByRelationAggregateInput
 }
 
 export type VariantWhereUniqueInput = Prisma.AtLeast<{
@@ -278,6 +280,7 @@ export type VariantWhereUniqueInput = Prisma.AtLeast<{
   claims?: Prisma.ClaimListRelationFilter
   spools?: Prisma.SpoolListRelationFilter
   entries?: Prisma.EntryListRelationFilter
+  remarks?: Prisma.RemarkListRelationFilter
 }, "id" | "slug" | "lineId_size_colour">
 
 export type VariantOrderByWithAggregationInput = {
@@ -322,6 +325,7 @@ export type VariantCreateInput = {
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutVariantInput
 }
 
 export type VariantUncheckedCreateInput = {
@@ -336,6 +340,7 @@ export type VariantUncheckedCreateInput = {
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutVariantInput
 }
 
 export type VariantUpdateInput = {
@@ -350,6 +355,7 @@ export type VariantUpdateInput = {
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantUncheckedUpdateInput = {
@@ -364,6 +370,7 @@ export type VariantUncheckedUpdateInput = {
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantCreateManyInput = {
@@ -460,6 +467,11 @@ export type VariantScalarRelationFilter = {
   isNot?: Prisma.VariantWhereInput
 }
 
+export type VariantNullableScalarRelationFilter = {
+  is?: Prisma.VariantWhereInput | null
+  isNot?: Prisma.VariantWhereInput | null
+}
+
 export type VariantCreateNestedManyWithoutLineInput = {
   create?: Prisma.XOR<Prisma.VariantCreateWithoutLineInput, Prisma.VariantUncheckedCreateWithoutLineInput> | Prisma.VariantCreateWithoutLineInput[] | Prisma.VariantUncheckedCreateWithoutLineInput[]
   connectOrCreate?: Prisma.VariantCreateOrConnectWithoutLineInput | Prisma.VariantCreateOrConnectWithoutLineInput[]
@@ -544,6 +556,22 @@ export type VariantUpdateOneRequiredWithoutEntriesNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.VariantUpdateToOneWithWhereWithoutEntriesInput, Prisma.VariantUpdateWithoutEntriesInput>, Prisma.VariantUncheckedUpdateWithoutEntriesInput>
 }
 
+export type VariantCreateNestedOneWithoutRemarksInput = {
+  create?: Prisma.XOR<Prisma.VariantCreateWithoutRemarksInput, Prisma.VariantUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.VariantCreateOrConnectWithoutRemarksInput
+  connect?: Prisma.VariantWhereUniqueInput
+}
+
+export type VariantUpdateOneWithoutRemarksNestedInput = {
+  create?: Prisma.XOR<Prisma.VariantCreateWithoutRemarksInput, Prisma.VariantUncheckedCreateWithoutRemarksInput>
+  connectOrCreate?: Prisma.VariantCreateOrConnectWithoutRemarksInput
+  upsert?: Prisma.VariantUpsertWithoutRemarksInput
+  disconnect?: Prisma.VariantWhereInput | boolean
+  delete?: Prisma.VariantWhereInput | boolean
+  connect?: Prisma.VariantWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.VariantUpdateToOneWithWhereWithoutRemarksInput, Prisma.VariantUpdateWithoutRemarksInput>, Prisma.VariantUncheckedUpdateWithoutRemarksInput>
+}
+
 export type VariantCreateWithoutLineInput = {
   id?: string
   slug: string
@@ -555,6 +583,7 @@ export type VariantCreateWithoutLineInput = {
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutVariantInput
 }
 
 export type VariantUncheckedCreateWithoutLineInput = {
@@ -568,6 +597,7 @@ export type VariantUncheckedCreateWithoutLineInput = {
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutVariantInput
 }
 
 export type VariantCreateOrConnectWithoutLineInput = {
@@ -621,6 +651,7 @@ export type VariantCreateWithoutClaimsInput = {
   line: Prisma.LineCreateNestedOneWithoutVariantsInput
   spools?: Prisma.SpoolCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutVariantInput
 }
 
 export type VariantUncheckedCreateWithoutClaimsInput = {
@@ -634,6 +665,7 @@ export type VariantUncheckedCreateWithoutClaimsInput = {
   version?: number
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutVariantInput
 }
 
 export type VariantCreateOrConnectWithoutClaimsInput = {
@@ -663,6 +695,7 @@ export type VariantUpdateWithoutClaimsInput = {
   line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
   spools?: Prisma.SpoolUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantUncheckedUpdateWithoutClaimsInput = {
@@ -676,6 +709,7 @@ export type VariantUncheckedUpdateWithoutClaimsInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantCreateWithoutSpoolsInput = {
@@ -689,6 +723,7 @@ export type VariantCreateWithoutSpoolsInput = {
   line: Prisma.LineCreateNestedOneWithoutVariantsInput
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutVariantInput
 }
 
 export type VariantUncheckedCreateWithoutSpoolsInput = {
@@ -702,6 +737,7 @@ export type VariantUncheckedCreateWithoutSpoolsInput = {
   version?: number
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   entries?: Prisma.EntryUncheckedCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutVariantInput
 }
 
 export type VariantCreateOrConnectWithoutSpoolsInput = {
@@ -731,6 +767,7 @@ export type VariantUpdateWithoutSpoolsInput = {
   line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantUncheckedUpdateWithoutSpoolsInput = {
@@ -744,6 +781,7 @@ export type VariantUncheckedUpdateWithoutSpoolsInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantCreateWithoutEntriesInput = {
@@ -757,6 +795,7 @@ export type VariantCreateWithoutEntriesInput = {
   line: Prisma.LineCreateNestedOneWithoutVariantsInput
   claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkCreateNestedManyWithoutVariantInput
 }
 
 export type VariantUncheckedCreateWithoutEntriesInput = {
@@ -770,6 +809,7 @@ export type VariantUncheckedCreateWithoutEntriesInput = {
   version?: number
   claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
   spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
+  remarks?: Prisma.RemarkUncheckedCreateNestedManyWithoutVariantInput
 }
 
 export type VariantCreateOrConnectWithoutEntriesInput = {
@@ -799,6 +839,7 @@ export type VariantUpdateWithoutEntriesInput = {
   line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantUncheckedUpdateWithoutEntriesInput = {
@@ -812,6 +853,79 @@ export type VariantUncheckedUpdateWithoutEntriesInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutVariantNestedInput
+}
+
+export type VariantCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  size: string
+  colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  line: Prisma.LineCreateNestedOneWithoutVariantsInput
+  claims?: Prisma.ClaimCreateNestedManyWithoutVariantInput
+  spools?: Prisma.SpoolCreateNestedManyWithoutVariantInput
+  entries?: Prisma.EntryCreateNestedManyWithoutVariantInput
+}
+
+export type VariantUncheckedCreateWithoutRemarksInput = {
+  id?: string
+  slug: string
+  lineId: string
+  size: string
+  colour: string
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  claims?: Prisma.ClaimUncheckedCreateNestedManyWithoutVariantInput
+  spools?: Prisma.SpoolUncheckedCreateNestedManyWithoutVariantInput
+  entries?: Prisma.EntryUncheckedCreateNestedManyWithoutVariantInput
+}
+
+export type VariantCreateOrConnectWithoutRemarksInput = {
+  where: Prisma.VariantWhereUniqueInput
+  create: Prisma.XOR<Prisma.VariantCreateWithoutRemarksInput, Prisma.VariantUncheckedCreateWithoutRemarksInput>
+}
+
+export type VariantUpsertWithoutRemarksInput = {
+  update: Prisma.XOR<Prisma.VariantUpdateWithoutRemarksInput, Prisma.VariantUncheckedUpdateWithoutRemarksInput>
+  create: Prisma.XOR<Prisma.VariantCreateWithoutRemarksInput, Prisma.VariantUncheckedCreateWithoutRemarksInput>
+  where?: Prisma.VariantWhereInput
+}
+
+export type VariantUpdateToOneWithWhereWithoutRemarksInput = {
+  where?: Prisma.VariantWhereInput
+  data: Prisma.XOR<Prisma.VariantUpdateWithoutRemarksInput, Prisma.VariantUncheckedUpdateWithoutRemarksInput>
+}
+
+export type VariantUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  size?: Prisma.StringFieldUpdateOperationsInput | string
+  colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  line?: Prisma.LineUpdateOneRequiredWithoutVariantsNestedInput
+  claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
+  spools?: Prisma.SpoolUpdateManyWithoutVariantNestedInput
+  entries?: Prisma.EntryUpdateManyWithoutVariantNestedInput
+}
+
+export type VariantUncheckedUpdateWithoutRemarksInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  lineId?: Prisma.StringFieldUpdateOperationsInput | string
+  size?: Prisma.StringFieldUpdateOperationsInput | string
+  colour?: Prisma.StringFieldUpdateOperationsInput | string
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
+  spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
+  entries?: Prisma.EntryUncheckedUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantCreateManyLineInput = {
@@ -835,6 +949,7 @@ export type VariantUpdateWithoutLineInput = {
   claims?: Prisma.ClaimUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantUncheckedUpdateWithoutLineInput = {
@@ -848,6 +963,7 @@ export type VariantUncheckedUpdateWithoutLineInput = {
   claims?: Prisma.ClaimUncheckedUpdateManyWithoutVariantNestedInput
   spools?: Prisma.SpoolUncheckedUpdateManyWithoutVariantNestedInput
   entries?: Prisma.EntryUncheckedUpdateManyWithoutVariantNestedInput
+  remarks?: Prisma.RemarkUncheckedUpdateManyWithoutVariantNestedInput
 }
 
 export type VariantUncheckedUpdateManyWithoutLineInput = {
@@ -869,12 +985,14 @@ export type VariantCountOutputType = {
   claims: number
   spools: number
   entries: number
+  remarks: number
 }
 
 export type VariantCountOutputTypeSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   claims?: boolean | VariantCountOutputTypeCountClaimsArgs
   spools?: boolean | VariantCountOutputTypeCountSpoolsArgs
   entries?: boolean | VariantCountOutputTypeCountEntriesArgs
+  remarks?: boolean | VariantCountOutputTypeCountRemarksArgs
 }
 
 /**
@@ -908,6 +1026,13 @@ export type VariantCountOutputTypeCountEntriesArgs<ExtArgs extends runtime.Types
   where?: Prisma.EntryWhereInput
 }
 
+/**
+ * VariantCountOutputType without action
+ */
+export type VariantCountOutputTypeCountRemarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  where?: Prisma.RemarkWhereInput
+}
+
 
 export type VariantSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetSelect<{
   id?: boolean
@@ -922,6 +1047,7 @@ export type VariantSelect<ExtArgs extends runtime.Types.Extensions.InternalArgs 
   claims?: boolean | Prisma.Variant$claimsArgs<ExtArgs>
   spools?: boolean | Prisma.Variant$spoolsArgs<ExtArgs>
   entries?: boolean | Prisma.Variant$entriesArgs<ExtArgs>
+  remarks?: boolean | Prisma.Variant$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.VariantCountOutputTypeDefaultArgs<ExtArgs>
 }, ExtArgs["result"]["variant"]>
 
@@ -966,6 +1092,7 @@ export type VariantInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs
   claims?: boolean | Prisma.Variant$claimsArgs<ExtArgs>
   spools?: boolean | Prisma.Variant$spoolsArgs<ExtArgs>
   entries?: boolean | Prisma.Variant$entriesArgs<ExtArgs>
+  remarks?: boolean | Prisma.Variant$remarksArgs<ExtArgs>
   _count?: boolean | Prisma.VariantCountOutputTypeDefaultArgs<ExtArgs>
 }
 export type VariantIncludeCreateManyAndReturn<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
@@ -982,6 +1109,7 @@ export type $VariantPayload<ExtArgs extends runtime.Types.Extensions.InternalArg
     claims: Prisma.$ClaimPayload<ExtArgs>[]
     spools: Prisma.$SpoolPayload<ExtArgs>[]
     entries: Prisma.$EntryPayload<ExtArgs>[]
+    remarks: Prisma.$RemarkPayload<ExtArgs>[]
   }
   scalars: runtime.Types.Extensions.GetPayloadResult<{
     id: string
@@ -1396,6 +1524,7 @@ export interface Prisma__VariantClient<T, Null = never, ExtArgs extends runtime.
   claims<T extends Prisma.Variant$claimsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Variant$claimsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$ClaimPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   spools<T extends Prisma.Variant$spoolsArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Variant$spoolsArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$SpoolPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   entries<T extends Prisma.Variant$entriesArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Variant$entriesArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$EntryPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
+  remarks<T extends Prisma.Variant$remarksArgs<ExtArgs> = {}>(args?: Prisma.Subset<T, Prisma.Variant$remarksArgs<ExtArgs>>): Prisma.PrismaPromise<runtime.Types.Result.GetResult<Prisma.$RemarkPayload<ExtArgs>, T, "findMany", GlobalOmitOptions> | Null>
   /**
    * Attaches callbacks for the resolution and/or rejection of the Promise.
    * @param onfulfilled The callback to execute when the Promise is resolved.
@@ -1903,6 +2032,30 @@ export type Variant$entriesArgs<ExtArgs extends runtime.Types.Extensions.Interna
   take?: number
   skip?: number
   distinct?: Prisma.EntryScalarFieldEnum | Prisma.EntryScalarFieldEnum[]
+}
+
+/**
+ * Variant.remarks
+ */
+export type Variant$remarksArgs<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
+  /**
+   * Select specific fields to fetch from the Remark
+   */
+  select?: Prisma.RemarkSelect<ExtArgs> | null
+  /**
+   * Omit specific fields from the Remark
+   */
+  omit?: Prisma.RemarkOmit<ExtArgs> | null
+  /**
+   * Choose, which related nodes to fetch as well
+   */
+  include?: Prisma.RemarkInclude<ExtArgs> | null
+  where?: Prisma.RemarkWhereInput
+  orderBy?: Prisma.RemarkOrderByWithRelationInput | Prisma.RemarkOrderByWithRelationInput[]
+  cursor?: Prisma.RemarkWhereUniqueInput
+  take?: number
+  skip?: number
+  distinct?: Prisma.RemarkScalarFieldEnum | Prisma.RemarkScalarFieldEnum[]
 }
 
 /**

@@ -1,0 +1,114 @@
+import { CONSTRUCTIONS } from '../../../../api/contract/constructions.js';
+import { remarkRequest, remarkResponse, remarksResponse } from '../../../../api/contract/endpoints/statements.js';
+import type { RemarkResponse } from '../../../../api/contract/endpoints/statements.js';
+import { ask } from '../http/ask.js';
+import { Form } from '../parts/form.js';
+import { Loading } from '../parts/loading.js';
+import { useLoaded } from '../parts/use-loaded.js';
+import { WithReason } from '../parts/with-reason.js';
+import { dayOf } from '../words/day-of.js';
+
+/** Caveats that no figure settles, and replies of makers. */
+export function Remarks() {
+  const remarks = useLoaded(() => ask(remarksResponse, 'GET', 'remarks'));
+  const send = async (request: object) => {
+    await ask(remarkResponse, 'POST', 'remarks', { body: request });
+    remarks.again();
+    return 'It goes into the next release.';
+  };
+  const words = { name: 'words', label: 'In words that readers see', kind: 'words' } as const;
+  return (
+    <>
+      <h2>Caveats and replies</h2>
+      <p>
+        They stand beside the figures from the next release on. What was said is never changed: it is ended with a reason, and said
+        otherwise.
+      </p>
+      <Loading of={remarks} />
+      {remarks.answer?.items.length === 0 && <p class="soft">There are none.</p>}
+      <ul class="rows">
+        {remarks.answer?.items.map((remark) => (
+          <Row key={remark.id} {...remark} onChanged={remarks.again} />
+        ))}
+      </ul>
+      <h3>A caveat on how lines are made</h3>
+      <Form
+        schema={remarkRequest}
+        submit="Add this caveat"
+        isRepeated
+        fixed={{ kind: 'caveat' }}
+        prepare={({ construction, ...entered }) => ({ ...entered, about: { kind: 'construction', slug: construction } })}
+        fields={[
+          { name: 'construction', label: 'Construction', kind: 'choice', options: CONSTRUCTIONS.map((one) => [one, one] as const) },
+          words,
+        ]}
+        onSend={send}
+      />
+      <h3>A caveat on a line or variant</h3>
+      <Form
+        schema={remarkRequest}
+        submit="Add the caveat"
+        isRepeated
+        fixed={{ kind: 'caveat' }}
+        fields={[
+          {
+            name: 'about/kind',
+            label: 'Of',
+            kind: 'choice',
+            options: [
+              ['line', 'a line in all its variants'],
+              ['variant', 'one variant'],
+            ],
+          },
+          { name: 'about/slug', label: 'Its short name' },
+          words,
+        ]}
+        onSend={send}
+      />
+      <h3>A reply of a maker</h3>
+      <Form
+        schema={remarkRequest}
+        submit="Enter the reply"
+        isRepeated
+        fixed={{ kind: 'reply' }}
+        fields={[
+          { name: 'variant', label: 'Variant: its short name' },
+          { name: 'edition', label: 'Edition: its short name' },
+          { name: 'category', label: 'Category that it answers', isOptional: true },
+          { name: 'signedBy', label: 'Who replies' },
+          { ...words, label: 'The reply, word by word' },
+        ]}
+        onSend={send}
+      />
+    </>
+  );
+}
+
+function Row({ id, kind, about, edition, words, signedBy, at, end, onChanged }: RemarkResponse & { readonly onChanged: () => void }) {
+  const of = `${kind} on ${about.slug}${edition === null ? '' : `, ${edition}`}`;
+  return (
+    <li>
+      <p>
+        {of}: {words}
+        <br />
+        <span class="soft">
+          {signedBy}, {dayOf(at)}
+        </span>
+      </p>
+      {end ? (
+        <span>
+          ended {dayOf(end.at)}: {end.reason}
+        </span>
+      ) : (
+        <WithReason
+          act={`End the ${of}`}
+          onSend={async (reason) => {
+            await ask(remarkResponse, 'POST', `remarks/${id}/ending`, { body: { reason } });
+            onChanged();
+            return 'It stands no more; the next release leaves it out.';
+          }}
+        />
+      )}
+    </li>
+  );
+}

@@ -1,0 +1,115 @@
+import { publishedWeights, weigher, type Standing } from '../weigh/stand.js';
+import type { Weighed } from '../weigh/weighed.js';
+import { chanceWords } from '../words/chance-words.js';
+import { ownOrderWords, publishedPlaceWords, scoreWords } from '../words/weigh-words.js';
+
+/** Orders a division by the weights of its reader; the address carries them, so that the order can be sent and kept. */
+class WeighLines extends HTMLElement {
+  private loaded: Promise<Weighed[]> | undefined;
+  private ready: { of: Weighed; stand: (weights: readonly string[]) => Standing } | undefined;
+
+  connectedCallback(): void {
+    if (location.search !== '') void this.show();
+    this.addEventListener('input', (event) => {
+      // Another division has categories and weights of its own.
+      const isDivision = event.target instanceof HTMLSelectElement;
+      this.write(isDivision);
+      void this.show();
+    });
+    this.querySelector('form')?.addEventListener('reset', (event) => {
+      event.preventDefault();
+      this.write(true);
+      void this.show();
+    });
+    this.querySelector('form')?.addEventListener('submit', (event) => {
+      event.preventDefault();
+      this.querySelector('table')?.scrollIntoView();
+    });
+    addEventListener('popstate', () => void this.show());
+  }
+
+  private get inputs(): HTMLInputElement[] {
+    return [...this.querySelectorAll<HTMLInputElement>('input[type=number]')];
+  }
+
+  private write(isPublished: boolean): void {
+    const wished = new URLSearchParams();
+    const division = this.querySelector('select')?.value ?? '';
+    if (division !== '') wished.set('division', division);
+    if (!isPublished) for (const { name, value, labels } of this.inputs) if (!labels?.[0]?.hidden) wished.set(name, value || '0');
+    history.replaceState(null, '', wished.size === 0 ? location.pathname : `?${wished.toString()}`);
+  }
+
+  private async show(): Promise<void> {
+    this.loaded ??= fetch('/weigh.json').then((answer) => answer.json() as Promise<Weighed[]>);
+    const divisions = await this.loaded;
+    const wished = new URLSearchParams(location.search);
+    const weighed = divisions.find(({ division }) => division === (wished.get('division') ?? '')) ?? divisions[0];
+    if (!weighed) return;
+    if (this.ready?.of !== weighed) this.ready = { of: weighed, stand: weigher(weighed) };
+    const own = weighed.categories.some(({ code }) => wished.has(code));
+    const weights = own ? weighed.categories.map(({ code }) => weightIn(wished.get(code))) : publishedWeights(weighed);
+    this.fill(weighed, weights);
+    const standing = this.ready.stand(weights);
+    const status = this.querySelector('[role=status]');
+    if (status)
+      status.textContent = weights.every((weight) => Number(weight) === 0)
+        ? 'Give at least one category a weight.'
+        : ownOrderWords(weighed, standing);
+    this.querySelector('tbody')?.replaceChildren(
+      ...standing.rows.flatMap((row) => {
+        const line = weighed.lines[row.line];
+        return line ? [rowOf(line, row)] : [];
+      }),
+    );
+    this.querySelector('.more a')?.setAttribute('href', weighed.href);
+    const words = this.querySelector('.score-words');
+    if (words) words.textContent = scoreWords(weighed.combine);
+  }
+
+  /** Puts what the address says into the fields, but for the one that is being typed into. */
+  private fill(weighed: Weighed, weights: readonly string[]): void {
+    const select = this.querySelector('select');
+    if (select) select.value = [...select.options].some(({ value }) => value === weighed.division) ? weighed.division : '';
+    for (const input of this.inputs) {
+      const at = weighed.categories.findIndex(({ code }) => code === input.name);
+      if (input.labels?.[0]) input.labels[0].hidden = at < 0;
+      if (at >= 0 && input !== document.activeElement) input.value = weights[at] ?? '0';
+    }
+  }
+}
+
+/** A weight of an address: a number from 0 to 100, else none. */
+function weightIn(text: string | null): string {
+  const weight = Number(text);
+  return weight >= 0 && weight <= 100 ? String(weight) : '0';
+}
+
+function rowOf(line: Weighed['lines'][number], { place, score, chanceOfFirst }: Standing['rows'][number]): HTMLTableRowElement {
+  const [row, head, link] = [document.createElement('tr'), document.createElement('th'), document.createElement('a')];
+  row.setAttribute('role', 'row');
+  head.setAttribute('role', 'rowheader');
+  head.scope = 'row';
+  link.href = line.href;
+  link.textContent = line.name;
+  head.append(link);
+  row.append(
+    cellOf('Place', String(place), 'num'),
+    head,
+    cellOf('Score', score, 'num score'),
+    cellOf('Chance of first', chanceOfFirst === null ? 'not stated' : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),
+    cellOf('Published place', publishedPlaceWords(place, line.place), ''),
+  );
+  return row;
+}
+
+function cellOf(label: string, text: string, name: string): HTMLTableCellElement {
+  const cell = document.createElement('td');
+  cell.setAttribute('role', 'cell');
+  cell.dataset['label'] = label;
+  cell.className = name;
+  cell.textContent = text;
+  return cell;
+}
+
+customElements.define('weigh-lines', WeighLines);

@@ -1,0 +1,30 @@
+import type { Standing } from '../weigh/stand.js';
+import type { Weighed } from '../weigh/weighed.js';
+import { chanceWords } from './chance-words.js';
+
+/** What an order by a reader's own weights says: who is first, how sure that is, and how little would change it. */
+export function ownOrderWords({ lines }: Weighed, { rows, change }: Standing): string {
+  const first = rows.filter(({ place }) => place === 1);
+  const [one] = first;
+  if (!one) return 'Nothing is placed here.';
+  const names = first.map(({ line }) => lines[line]?.name).join(' and ');
+  const chance =
+    one.chanceOfFirst === null || first.length > 1 ? '' : `; the chance that it is: ${chanceWords(Math.round(100 * one.chanceOfFirst))}`;
+  return `By your weights ${names} ${first.length > 1 ? 'share first place' : 'comes first'}${chance}. ${changeWords(lines, first.length, change)}`;
+}
+
+function changeWords(lines: Weighed['lines'], sharing: number, change: Standing['change']): string {
+  if (sharing > 1) return 'Any other weights may part them.';
+  const other = change && lines[change.line];
+  if (!other) return 'No other weights bring another to first place.';
+  return `Moving ${(100 * change.weightMoved).toFixed(1)} % of the weight to other categories brings ${other.name} level with it.`;
+}
+
+/** Places gained against the published order, as told in a row. */
+export function publishedPlaceWords(place: number, published: number): string {
+  return place === published ? 'as published' : `published: ${published}`;
+}
+
+/** What stands beside a score: what it is. */
+export const scoreWords = (combine: Weighed['combine']): string =>
+  combine === 'meanStandardScore' ? 'weighted mean of standard scores, high is better' : 'weighted mean of places, low is better';

@@ -1,0 +1,143 @@
+/** What those who tell others of a page take from it: citation, link to a row, pictures, paper. */
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { loadImage } from '@napi-rs/canvas';
+import type { Browser, Page } from 'playwright-core';
+import { launchBrowser } from '../support/browser.js';
+import { buildSite } from '../support/build-site.js';
+import { makeReleases } from '../support/make-release.js';
+import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+
+const CATEGORY = '/editions/2026/breaking-stress/';
+const SOURCE = 'North Quay Line Trials: Winter 2026, revision 1, 1 March 2026';
+
+let folder: string;
+let api: FolderServer;
+let site: FolderServer;
+let browser: Browser;
+let page: Page;
+
+beforeAll(async () => {
+  folder = await mkdtemp(join(tmpdir(), 'site-'));
+  await makeReleases(join(folder, 'api'), { editions: 2, variants: 13 });
+  api = await serveFolders(join(folder, 'api'));
+  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
+  site = await serveFolders(join(folder, 'site'), join(folder, 'api'));
+  browser = await launchBrowser();
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 900 },
+    permissions: ['clipboard-read', 'clipboard-write'],
+  });
+  page = await context.newPage();
+}, 120_000);
+
+afterAll(async () => {
+  await browser.close();
+  await Promise.all([site.close(), api.close()]);
+  await rm(folder, { recursive: true });
+});
+
+const copied = () => page.evaluate<string>('navigator.clipboard.readText()');
+const told = (words: RegExp) => page.locator('pass-on output', { hasText: words }).waitFor();
+
+async function saved(kind: 'PNG' | 'SVG'): Promise<{ name: string; bytes: Buffer }> {
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.locator('pass-on').getByRole('button', { name: kind, exact: true }).click(),
+  ]);
+  return { name: download.suggestedFilename(), bytes: await readFile(await download.path()) };
+}
+
+/** Headings of a PDF with the page that each stands on and how far up, as its outline says (ISO 32000-2, 12.3.3), and the number of its pages. */
+async function paper(): Promise<{ pages: number; headings: { title: string; page: string; up: number }[] }> {
+  const text = (await page.pdf({ preferCSSPageSize: true, outline: true, tagged: true })).toString('latin1');
+  const headings = [...text.matchAll(/\/Title \(([^)]*)\)\s*\/Dest \[(\d+) 0 R \/XYZ [\d.]+ ([\d.]+)/g)];
+  return {
+    pages: [...text.matchAll(/\/Type \/Page\b(?!s)/g)].length,
+    headings: headings.map(([, title = '', on = '', up]) => ({ title, page: on, up: Number(up) })),
+  };
+}
+
+test('the citation and the address of a row are copied by a press, and the row that an address names is marked', async () => {
+  await page.goto(site.url + CATEGORY);
+  await page.getByRole('button', { name: 'Copy the citation' }).click();
+  await told(/is copied/);
+  expect(await copied()).toMatch(
+    /^North Quay Line Trials: Winter 2026, revision 1, published 1 March 2026\. https:\S+ – SHA-256 [0-9a-f]{64}$/,
+  );
+  const row = page.locator('#standings tbody tr').nth(2);
+  await row.hover();
+  await row.getByRole('link', { name: /^Link to the row of / }).click();
+  await told(/link to the row is copied/);
+  const address = await copied();
+  expect(address).toBe(`${site.url}${CATEGORY}#${await row.getAttribute('id')}`);
+  expect(page.url()).toBe(address);
+  expect(await page.evaluate<boolean>('document.querySelectorAll("#standings tbody tr")[2].matches(":target")')).toBe(true);
+}, 60_000);
+
+test('a table becomes a picture that says which house, edition, revision, date and unit, in the units that show', async () => {
+  await page.goto(site.url + CATEGORY);
+  const { name, bytes } = await saved('SVG');
+  expect(name).toMatch(/^breaking-stress-winter-2026.*\.svg$/);
+  const svg = bytes.toString();
+  for (const words of [SOURCE, `https://trials.example${CATEGORY}`, 'Breaking stress, Winter 2026', 'MPa']) expect(svg).toContain(words);
+  const values = await page.locator('#standings td.value .si').allTextContents();
+  expect(values.length).toBeGreaterThan(10);
+  for (const value of values) expect(svg).toContain(`>${/[\d.]+/.exec(value)?.[0] ?? value}<`);
+  expect(svg).not.toContain('psi');
+  await page.click('unit-switch button');
+  expect((await saved('SVG')).bytes.toString()).toContain('psi');
+  await page.click('unit-switch button');
+}, 60_000);
+
+test('a chart becomes a picture with its own colours, as PNG twice as fine as on the page', async () => {
+  await page.goto(`${site.url}/editions/2026/map/`);
+  const drawing = (await page.locator('svg.line-map').boundingBox())!;
+  const { name, bytes } = await saved('PNG');
+  expect(name).toMatch(/\.png$/);
+  const { width } = await loadImage(bytes);
+  expect(width).toBeGreaterThanOrEqual(2 * Math.floor(drawing.width));
+  const svg = (await saved('SVG')).bytes.toString();
+  expect(svg).toContain(SOURCE);
+  const dot = await page.evaluate<string>('getComputedStyle(document.querySelector("svg.line-map .dot")).fill');
+  expect(svg).toContain(`fill="${dot}"`);
+}, 60_000);
+
+test('on paper a table stays a table; forty lines of a category take three pages at most; each page names its address and revision', async () => {
+  await page.goto(site.url + CATEGORY);
+  await page.evaluate(`(() => {
+    const body = document.querySelector('#standings tbody');
+    for (const row of [...body.rows, ...body.rows, ...body.rows].slice(0, 42 - body.rows.length)) body.append(row.cloneNode(true));
+  })()`);
+  await page.emulateMedia({ media: 'print' });
+  await page.setViewportSize({ width: 703, height: 1000 });
+  expect(await page.locator('#standings tbody tr').count()).toBe(42);
+  expect(await page.evaluate<string>('getComputedStyle(document.querySelector("#standings tbody tr")).display')).toBe('table-row');
+  expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(703);
+  const { pages } = await paper();
+  expect(pages).toBeGreaterThan(1);
+  expect(pages).toBeLessThanOrEqual(3);
+  expect(await page.evaluate<string>('getComputedStyle(document.documentElement).getPropertyValue("--foot")')).toBe(
+    `"${SOURCE}. https://trials.example${CATEGORY}"`,
+  );
+  const sheets = await page.evaluate<string>(
+    '[...document.styleSheets].map(({ cssRules }) => [...cssRules].map((one) => one.cssText).join("")).join("")',
+  );
+  expect(sheets).toMatch(/@page \{[^]*@bottom-left \{[^}]*var\(--foot/);
+  await page.emulateMedia({ media: null });
+}, 60_000);
+
+test('the booklet of an edition begins each table on a page of its own', async () => {
+  await page.goto(`${site.url}/editions/2026/booklet/`);
+  const chapters = await page.locator('section.chapter > h2:first-child').allInnerTexts();
+  expect(chapters.length).toBeGreaterThan(4);
+  const { pages, headings } = await paper();
+  const begun = headings.filter(({ title }) => chapters.includes(title));
+  expect(begun.map(({ title }) => title)).toEqual(chapters);
+  expect(new Set(begun.map((one) => one.page)).size).toBe(chapters.length);
+  // All at the same height, and nothing higher on its page.
+  expect(new Set(begun.map(({ up }) => Math.round(up))).size).toBe(1);
+  expect(begun[0]?.up).toBe(Math.max(...headings.map(({ up }) => up)));
+  expect(pages).toBeGreaterThanOrEqual(chapters.length);
+}, 60_000);

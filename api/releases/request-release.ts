@@ -13,12 +13,11 @@ import { Jobs } from '../platform/jobs/jobs.js';
 import { orderPlaced } from '../platform/jobs/order-state.js';
 import { StatementsReadModel } from '../statements/statements.read-model.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
-import { PUBLISH_RELEASE } from './release-orders.js';
+import { ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { ReleasesStore } from './releases.store.js';
-import { secondsUntil } from './seconds-until.js';
 
 const notStated = (part: HousePart): InputFault => ({
   pointer: `/house-statement/${part}`,
@@ -52,7 +51,7 @@ export class RequestRelease {
     if (publishAt !== null && new Date(publishAt) <= this.clock.now()) throw new Problem(releaseProblems['releases/not-in-future']);
     if (erratum) await this.requireExpected(slug, erratum.expects);
     const { missing } = await this.statements.house();
-    await this.jobs.prepare(PUBLISH_RELEASE);
+    for (const queue of [PUBLISH_RELEASE, PREPARE_RELEASE]) await this.jobs.prepare(queue);
     return this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
@@ -77,7 +76,8 @@ export class RequestRelease {
         publishAt: time,
         ...(erratum ? { erratum } : {}),
       });
-      await this.jobs.order(tx, PUBLISH_RELEASE, { edition: slug, revision }, { key: id, afterS: secondsUntil(time, this.clock.now()) });
+      for (const { queue, ...wishes } of ordersFor(id, time, this.clock.now()))
+        await this.jobs.order(tx, queue, { edition: slug, revision }, wishes);
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'release.requested',

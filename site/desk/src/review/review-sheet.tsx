@@ -101,7 +101,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
       </p>
       {submission.revision > 1 && <RevisionChanges submission={submission} />}
       <h2>What the checks found</h2>
-      <FindingAnswers {...{ findings, answers, canDecide }} onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })} />
+      <FindingAnswers {...{ findings, method, answers, canDecide }} onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })} />
       <h2>Specimens</h2>
       <SpecimenPlot specimens={specimens} limits={method.limits} />
       <SpecimensTable

@@ -89,7 +89,7 @@ function Rigs(props: { context: BenchContext } & Pick<DayProps, 'instruments'> &
               <br />
               {words}
             </p>
-            <span class="soft">{of.map((one) => pullsOf(one, nameOf(one.method))).join('; ')}</span>
+            <span class="soft">{pullsOf(of, nameOf)}</span>
           </li>
         ))}
       </ul>
@@ -108,7 +108,11 @@ function alike(rigs: readonly Rig[]): (Pick<Rig, 'instrument' | 'state' | 'words
   return [...groups.values()].flatMap((of) => (of[0] ? [{ ...of[0], of }] : []));
 }
 
-function pullsOf({ lastPullOn, pullsToLimits }: Rig, method: string): string {
-  const last = lastPullOn === null ? 'never pulled' : `last pull ${dayOf(lastPullOn)}`;
-  return `${method}: ${last}${pullsToLimits > 0 ? `, ${pullsToLimits} more until there are limits` : ''}`;
+/** When it was pulled last by each method, methods of one day together. */
+function pullsOf(rigs: readonly Rig[], nameOf: (slug: string) => string): string {
+  const pulled = Map.groupBy(rigs, ({ lastPullOn, pullsToLimits }) => {
+    const last = lastPullOn === null ? 'never pulled' : `last pull ${dayOf(lastPullOn)}`;
+    return `${last}${pullsToLimits > 0 ? `, ${pullsToLimits} more until there are limits` : ''}`;
+  });
+  return [...pulled].map(([words, of]) => `${of.map(({ method }) => nameOf(method)).join(', ')}: ${words}`).join('; ');
 }

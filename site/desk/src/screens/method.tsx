@@ -20,8 +20,8 @@ export function Method() {
     return { method, versions };
   });
   const isThere = loaded.answer !== null;
-  // The part that was asked for is there only now.
-  useEffect(() => document.getElementById(window.location.hash.slice(1))?.scrollIntoView(), [isThere]);
+  // The part that was asked for is there only now; it takes the focus, so that it is seen and heard.
+  useEffect(() => document.getElementById(window.location.hash.slice(1))?.focus(), [isThere]);
   if (!loaded.answer)
     return (
       <>
@@ -36,11 +36,11 @@ export function Method() {
       <h1>
         {name}, version {number}
       </h1>
-      <p class="lede" id="purpose">
+      <p class="lede" id="purpose" tabIndex={-1}>
         {wording.purpose}
       </p>
       <Cautions ofMethod={wording.cautions} />
-      <h2 id="steps">Steps</h2>
+      <h2 id="steps" tabIndex={-1}>Steps</h2>
       <ol>
         {wording.steps.map((step) => (
           <li key={step}>{step}</li>
@@ -59,7 +59,7 @@ export function Method() {
           </p>
         </section>
       ))}
-      <h2 id="versions">Versions</h2>
+      <h2 id="versions" tabIndex={-1}>Versions</h2>
       <p>{wording.changes}</p>
       <ul class="rows">
         {versions.map((one) => (
@@ -84,7 +84,7 @@ const AskedAndWhy = ({ method }: { method: MethodVersion }) => (
     <h2>What it asks</h2>
     <dl class="asked">
       {askedOf(method).map(({ part, what, limit, why }) => (
-        <div key={part} id={part}>
+        <div key={part} id={part} tabIndex={-1}>
           <dt>{what}</dt>
           <dd>
             {limit}. <span class="soft">{why}</span>

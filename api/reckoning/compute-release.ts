@@ -8,6 +8,7 @@ import { claimsDocument } from './documents/claims-document.js';
 import { compare } from './documents/compare.js';
 import { editionDocument, editionOfDivisions } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
+import { RETOLD, retoldOf } from './documents/retold.js';
 import { retestsDocument } from './documents/retests-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
 import { roundRobinsDocument } from './documents/round-robins-document.js';
@@ -44,9 +45,11 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   );
   const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
   const several = inputs.evidence.edition.divisions;
+  const bundle = bundleOf(inputs, context, divisions);
   return [
     readmeFile(inputs),
-    jsonFile('bundle.json', bundleOf(inputs, context, divisions)),
+    jsonFile('bundle.json', bundle),
+    jsonFile(RETOLD, retoldOf(bundle.outputs, variants)),
     ...(several ? [jsonFile('documents/edition.json', editionOfDivisions(context, several, erratum))] : []),
     ...compared.flatMap((one, i) => (divisions[i] ? filesOf(one, divisions[i]) : [])),
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),

@@ -1,5 +1,4 @@
 /** A disk that fills up or is read-only, a database that takes no changes, a clock that jumps: told, and nothing acknowledged is lost. */
-import { jest } from '@jest/globals';
 import { Logger } from '@nestjs/common';
 import { execFileSync } from 'node:child_process';
 import { mkdir, readdir, rm, writeFile } from 'node:fs/promises';

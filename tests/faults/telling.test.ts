@@ -1,4 +1,3 @@
-import { jest } from '@jest/globals';
 import { AccountsStore } from '../../api/accounts/accounts.store.js';
 import { AccountsModule } from '../../api/accounts/accounts.module.js';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';

@@ -86,7 +86,10 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
       {isReviewer && <Queueing {...{ isOpen, canDecide, isClaimed, claim, giveBack, next }} />}
       {submission.revision > 1 && <RevisionChanges submission={submission} />}
       <h2>What the checks found</h2>
-      <FindingAnswers {...{ findings, method, answers, canDecide }} onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })} />
+      <FindingAnswers
+        {...{ findings, method, answers, canDecide }}
+        onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })}
+      />
       <h2>Specimens</h2>
       <SpecimenPlot specimens={specimens} limits={method.limits} />
       <SpecimensTable

@@ -60,7 +60,9 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
   const { sheet } = now.copy;
   const content = toContent(sheet);
   const { preview, fault } = usePreview(content.specimens.length > 0 && content.specimens[0]?.readings.length !== 0 ? content : null);
-  const { lacking = [], found = [] } = Object.groupBy(preview?.findings ?? [], ({ code }) => (TOLD_AT_THE_END.has(code) ? 'lacking' : 'found'));
+  const { lacking = [], found = [] } = Object.groupBy(preview?.findings ?? [], ({ code }) =>
+    TOLD_AT_THE_END.has(code) ? 'lacking' : 'found',
+  );
   const urgent = found.filter(({ severity }) => severity !== 'note').length;
   useEffect(() => (urgent > 0 ? signal() : undefined), [urgent]);
   const first = columns[0];

@@ -40,7 +40,9 @@ export function Method() {
         {wording.purpose}
       </p>
       <Cautions ofMethod={wording.cautions} />
-      <h2 id="steps" tabIndex={-1}>Steps</h2>
+      <h2 id="steps" tabIndex={-1}>
+        Steps
+      </h2>
       <ol>
         {wording.steps.map((step) => (
           <li key={step}>{step}</li>
@@ -59,13 +61,19 @@ export function Method() {
           </p>
         </section>
       ))}
-      <h2 id="versions" tabIndex={-1}>Versions</h2>
+      <h2 id="versions" tabIndex={-1}>
+        Versions
+      </h2>
       <p>{wording.changes}</p>
       <ul class="rows">
         {versions.map((one) => (
           <li key={one.number}>
             <p>
-              {one.number === number ? <strong>Version {one.number}</strong> : <a href={methodAt(method.slug, one.number)}>Version {one.number}</a>}
+              {one.number === number ? (
+                <strong>Version {one.number}</strong>
+              ) : (
+                <a href={methodAt(method.slug, one.number)}>Version {one.number}</a>
+              )}
             </p>
             <span class="soft">
               from {dayOf(one.effectiveFrom)}

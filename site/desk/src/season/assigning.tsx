@@ -116,7 +116,12 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
           },
           { name: 'specimens', label: 'Specimens of each', kind: 'number', value: '8' },
           { name: 'dueOn', label: 'Until', kind: 'date', isOptional: true },
-          { name: 'spools', label: 'Spools, those whose entry lacks most first', kind: 'several', options: spools.map(([, code, words]) => [code, words] as const) },
+          {
+            name: 'spools',
+            label: 'Spools, those whose entry lacks most first',
+            kind: 'several',
+            options: spools.map(([, code, words]) => [code, words] as const),
+          },
         ]}
         onSend={async (request) => {
           await ask(assignmentsResponse, 'POST', `editions/${slug}/assignments`, { body: request });

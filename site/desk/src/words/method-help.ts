@@ -8,7 +8,10 @@ export type MethodPart = 'purpose' | 'readings' | 'steps' | 'specimens' | 'sprea
 export const METHOD_OF_FINDING: Readonly<Record<string, { readonly part: MethodPart; readonly why: string }>> = {
   'ambient/out-of-range': { part: 'air', why: 'Warm or damp line gives way earlier: results of different rooms are compared.' },
   'specimens/fewer-explained': { part: 'specimens', why: 'A mean of few pulls says little; the reviewer decides whether these may stand.' },
-  'specimens/grip-breaks': { part: 'grip', why: 'What breaks at the grip tells how strong the grip left the line, not how strong the line is.' },
+  'specimens/grip-breaks': {
+    part: 'grip',
+    why: 'What breaks at the grip tells how strong the grip left the line, not how strong the line is.',
+  },
   'method/not-active-on-bench-day': { part: 'versions', why: 'Each day has its version, so that everybody of that day pulls alike.' },
   'readings/missing-for-method': { part: 'readings', why: 'A figure is made of all of these readings, or not at all.' },
   'specimens/spread-too-wide': { part: 'spread', why: 'Pulls of one spool that differ so much rarely tell of the line alone.' },
@@ -33,10 +36,22 @@ export interface Asked {
 
 /** Each field and figure of a sheet, with what its method asks of it. */
 export function askedOf({ limits, series }: Pick<MethodVersion, 'limits' | 'series'>): readonly Asked[] {
-  const { minimumSpecimens, maximumCvPercent, gripBreakSharePercent, timeToBreakS, ambientTemperatureC: air, ambientHumidityPercent: damp } = limits;
+  const {
+    minimumSpecimens,
+    maximumCvPercent,
+    gripBreakSharePercent,
+    timeToBreakS,
+    ambientTemperatureC: air,
+    ambientHumidityPercent: damp,
+  } = limits;
   const kind = series[0]?.kind;
   const asked: (Asked | null)[] = [
-    { part: 'readings', what: 'What is read', limit: series.map(readOf).join('; '), why: 'A figure is made of all of these readings, or not at all.' },
+    {
+      part: 'readings',
+      what: 'What is read',
+      limit: series.map(readOf).join('; '),
+      why: 'A figure is made of all of these readings, or not at all.',
+    },
     kind === 'breakingForce'
       ? { part: 'specimens', what: 'Valid', limit: `at least ${minimumSpecimens}`, why: 'A mean of few pulls says little of the spool.' }
       : null,
@@ -47,7 +62,12 @@ export function askedOf({ limits, series }: Pick<MethodVersion, 'limits' | 'seri
       why: 'A fast pull breaks higher than a slow one: within the window they can be compared.',
     },
     kind === 'breakingForce'
-      ? { part: 'spread', what: 'Spread', limit: `at most ${maximumCvPercent} %`, why: 'Pulls of one spool that differ more rarely tell of the line alone.' }
+      ? {
+          part: 'spread',
+          what: 'Spread',
+          limit: `at most ${maximumCvPercent} %`,
+          why: 'Pulls of one spool that differ more rarely tell of the line alone.',
+        }
       : null,
     kind === 'breakingForce'
       ? {

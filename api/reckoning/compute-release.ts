@@ -8,12 +8,14 @@ import { claimsDocument } from './documents/claims-document.js';
 import { compare } from './documents/compare.js';
 import { editionDocument, editionOfDivisions } from './documents/edition-document.js';
 import { pairsDocument } from './documents/pairs-document.js';
+import { RETOLD, retoldOf } from './documents/retold.js';
 import { retestsDocument } from './documents/retests-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
 import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
 import type { ReleaseContext } from './documents/release-context.js';
 import { houseDocument, remarksDocument, statementFiles } from './documents/statement-documents.js';
+import { SENSITIVITY, sensitivityDocument } from './documents/sensitivity.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
 import { computeErratum } from './erratum.js';
@@ -44,9 +46,11 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   );
   const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
   const several = inputs.evidence.edition.divisions;
+  const bundle = bundleOf(inputs, context, divisions);
   return [
     readmeFile(inputs),
-    jsonFile('bundle.json', bundleOf(inputs, context, divisions)),
+    jsonFile('bundle.json', bundle),
+    jsonFile(RETOLD, retoldOf(bundle.outputs, variants)),
     ...(several ? [jsonFile('documents/edition.json', editionOfDivisions(context, several, erratum))] : []),
     ...compared.flatMap((one, i) => (divisions[i] ? filesOf(one, divisions[i]) : [])),
     ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
@@ -72,6 +76,7 @@ function filesOf(context: ReleaseContext, { edition, categories }: Tables): Rele
     ...categories.map((document) => jsonFile(`${folder}/standings/${document.category.code}.json`, document)),
     jsonFile(`${folder}/records.json`, recordsDocument(context)),
     jsonFile(`${folder}/pairs.json`, pairsDocument(context)),
+    jsonFile(`${folder}/${SENSITIVITY}`, sensitivityDocument(context)),
   ];
 }
 

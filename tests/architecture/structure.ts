@@ -5,7 +5,8 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize, relative } from 'node:path';
 import ts from 'typescript';
-import { modelsReadThrough, relationsOf } from './reads-across.js';
+import { modelsRead, relationsOf } from './reads-across.js';
+import type { WayOfReading } from './reads-across.js';
 
 export interface Structure {
   /** Types and classes that two files export under one name, "name: files". */
@@ -18,8 +19,8 @@ export interface Structure {
   readonly longFiles: readonly string[];
   /** Files of api/measurement/ that no program comes to by its imports. */
   readonly unusedFormulas: readonly string[];
-  /** "reading feature → feature that writes the table" → how often it reads it by a relation. */
-  readonly readsAcross: ReadonlyMap<string, number>;
+  /** Way of reading → "reading feature → feature that writes the table" → how often. */
+  readonly readsAcross: Readonly<Record<WayOfReading, ReadonlyMap<string, number>>>;
   /** Table → files that write it. */
   readonly writers: ReadonlyMap<string, readonly string[]>;
 }
@@ -107,17 +108,18 @@ function readsAcross(
   models: readonly string[],
   tables: ReadonlyMap<string, string>,
   writers: ReadonlyMap<string, readonly string[]>,
-): Map<string, number> {
+): Structure['readsAcross'] {
   const relations = relationsOf(models);
-  const counts = new Map<string, number>();
+  const modelOf = new Map([...tables].map(([model, table]) => [table, model]));
+  const counts = { relation: new Map<string, number>(), filter: new Map(), direct: new Map(), sql: new Map() };
   for (const { path, tree } of sources)
-    for (const model of modelsReadThrough(tree, relations)) {
+    for (const { model, way } of modelsRead(tree, relations, modelOf)) {
       const owner = roomOf(writers.get(tables.get(model) ?? '')?.[0] ?? '');
-      if (owner === '' || owner === roomOf(path) || roomOf(path) === '') continue;
+      if (['', 'platform', roomOf(path)].includes(owner) || roomOf(path) === '') continue;
       const arrow = `${roomOf(path)} → ${owner}`;
-      counts.set(arrow, (counts.get(arrow) ?? 0) + 1);
+      counts[way].set(arrow, (counts[way].get(arrow) ?? 0) + 1);
     }
-  return new Map([...counts].sort());
+  return counts;
 }
 
 /** Programs: the files of api/ that a command of package.json starts, and what these start by name. */
@@ -182,6 +184,15 @@ export function measureStructure(root = '.'): Structure {
   };
 }
 
+const WORDS_OF_WAY = {
+  relation: 'tables of other features read through relations',
+  filter: 'tables of other features looked through in conditions and orders',
+  direct: 'tables of other features asked directly',
+  sql: 'tables of other features in plain SQL',
+} satisfies Record<WayOfReading, string>;
+
+export const totalOf = (counts: ReadonlyMap<string, number>): number => [...counts.values()].reduce((sum, count) => sum + count, 0);
+
 function print({
   equalNames: equal,
   mutualFolders,
@@ -202,8 +213,10 @@ function print({
     ...longFiles.map((path) => `  ${path}`),
     `files of measurement/ that no program uses: ${unusedFormulas.length}`,
     ...unusedFormulas.map((path) => `  ${path}`),
-    `tables of other features read through relations: ${[...across.values()].reduce((sum, count) => sum + count, 0)}`,
-    ...[...across].map(([arrow, count]) => `  ${arrow}: ${count}`),
+    ...Object.entries(across).flatMap(([way, counts]) => [
+      `${WORDS_OF_WAY[way as WayOfReading]}: ${totalOf(counts)}`,
+      ...[...counts].sort().map(([arrow, count]) => `  ${arrow}: ${count}`),
+    ]),
     `tables written by more than one file: ${several.length} of ${writers.size}`,
     ...several.map(([table, files]) => `  ${table}: ${files.join(', ')}`),
   ];

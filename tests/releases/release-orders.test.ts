@@ -1,4 +1,3 @@
-import { jest } from '@jest/globals';
 import { Logger } from '@nestjs/common';
 import { mkdir, readdir, utimes } from 'node:fs/promises';
 import { join } from 'node:path';

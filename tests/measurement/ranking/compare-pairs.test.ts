@@ -25,7 +25,10 @@ function plainQuantile(errors: Float64Array, { n, precision, degreesOfFreedom }:
     for (let i = first; i < first + tiles * size; i++)
       for (let j = first; j < first + tiles * size; j++)
         if (tileOf(i) === tileOf(j))
-          z = Math.max(z, normalScore((errors[draw * n + i]! - errors[draw * n + j]!) * precision[i * n + j]!, degreesOfFreedom[i * n + j]!));
+          z = Math.max(
+            z,
+            normalScore((errors[draw * n + i]! - errors[draw * n + j]!) * precision[i * n + j]!, degreesOfFreedom[i * n + j]!),
+          );
     return z;
   }).sort((a, b) => a - b);
   return largest[Math.min(largest.length, Math.ceil(level ** ((tiles * size) / n) * (largest.length + 1))) - 1]!;

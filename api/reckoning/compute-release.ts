@@ -15,6 +15,7 @@ import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
 import type { ReleaseContext } from './documents/release-context.js';
 import { houseDocument, remarksDocument, statementFiles } from './documents/statement-documents.js';
+import { SENSITIVITY, sensitivityDocument } from './documents/sensitivity.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
 import { computeErratum } from './erratum.js';
@@ -97,6 +98,7 @@ function tableFiles(context: ReleaseContext, { edition, categories }: Tables): R
 const filesBesideTables = (context: ReleaseContext): ReleaseFile[] => [
   jsonFile(`${folderOf(context)}/records.json`, recordsDocument(context)),
   jsonFile(`${folderOf(context)}/pairs.json`, pairsDocument(context)),
+  jsonFile(`${folderOf(context)}/${SENSITIVITY}`, sensitivityDocument(context)),
 ];
 
 const folderOf = ({ division }: ReleaseContext): string => (division ? `documents/divisions/${division.slug}` : 'documents');

@@ -88,7 +88,22 @@ test('what a gauge types is checked, a mass is asked about, keys mark what faile
   await page.keyboard.press('Enter');
   expect(await page.locator('.question').innerText()).toContain('a breaking force is a force');
   expect(await page.evaluate('window.shakes')).toBe(2);
-  await page.context().close();
+
+  // Too few count: that is no fault while one types; it is told at the end, in words, and goes on record with the reason.
+  await cell('Force', 3).fill('');
+  await cell('Force', 3).press('Enter');
+  const wordsOfPage = await page.locator('main').innerText();
+  expect(wordsOfPage).not.toMatch(/Cannot be handed in|fewerBecause|Why fewer/);
+  await page.getByRole('button', { name: 'Hand in' }).click();
+  const lacking = page.getByLabel('What the checks found').filter({ hasText: 'Cannot be handed in' });
+  expect(await lacking.innerText()).toMatch(/1 valid untreated specimens; the method needs 5\. Test more, or say why fewer count/);
+  const method = await context.newPage();
+  await method.goto(day.desk.url + (await lacking.getByRole('link', { name: 'What the method says' }).getAttribute('href'))!);
+  await method.locator('#specimens:focus', { hasText: 'at least 5' }).waitFor();
+  await page.getByLabel('Why fewer count than the method asks for').fill('The grip slipped from the second on.');
+  await page.getByRole('button', { name: 'Hand in' }).click();
+  expect((await day.read(await handedIn(page))).fewerBecause).toBe('The grip slipped from the second on.');
+  await context.close();
 }, 60_000);
 
 test('a column that was copied elsewhere fills the rows', async () => {

@@ -17,7 +17,7 @@ import { headingOf, nameOf } from './release-context.js';
 import type { DivisionEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
 import type { EditionContext, ReleaseContext } from './release-context.js';
 import { supersededIn } from './superseded-in.js';
-import { sensitivityOf } from './sensitivity.js';
+import { sensitivityBeside } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
 export function categoriesOf(context: ReleaseContext): Category[] {
@@ -68,7 +68,7 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     ...(edition.amendments ? { amendments: [...edition.amendments] } : {}),
     ...supersededIn(context.evidence, new Set(edition.entries.map(({ variant }) => variant))),
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
-    sensitivity: sensitivityOf(context.certainty),
+    sensitivity: sensitivityBeside(context.certainty),
     erratum,
   };
 }

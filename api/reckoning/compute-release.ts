@@ -13,7 +13,7 @@ import { retestsDocument } from './documents/retests-document.js';
 import { rigsDocument } from './documents/rigs-document.js';
 import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
-import type { ReleaseContext } from './documents/release-context.js';
+import type { EditionContext, ReleaseContext } from './documents/release-context.js';
 import { houseDocument, remarksDocument, statementFiles } from './documents/statement-documents.js';
 import { SENSITIVITY, sensitivityDocument } from './documents/sensitivity.js';
 import { variantDocuments } from './documents/variant-document.js';
@@ -33,42 +33,23 @@ import { standingsTables } from './tables/standings-tables.js';
 /** Computes every file of a release from its inputs. Pure: the same inputs give the same bytes. */
 export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const context = contextOf(inputs);
-  const claims = claimsDocument(context);
   const compared = compare(context);
   const uncorrected = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
-  const shown = cellsOf({ tables: uncorrected, claims, house: houseDocument(inputs), remarks: remarksDocument(inputs) });
-  const several = inputs.evidence.edition.divisions;
-  const standing = [
-    ...compared.flatMap(filesBesideTables),
-    jsonFile('documents/claims.json', claims),
-    jsonFile('documents/round-robins.json', roundRobinsDocument(inputs)),
-    jsonFile('documents/retests.json', retestsDocument(inputs)),
-    jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
-    jsonFile('documents/rigs.json', rigsDocument(context)),
-    ...statementFiles(inputs),
-    jsonFile('documents/catalogue.json', catalogueDocument(context)),
-    ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
-  ];
-  /** What tells of the erratum, and of cells that one changed. */
-  const corrected = (erratum: EditionDocument['erratum'], cells: ReadonlySet<string>) => {
-    const divisions = uncorrected.map(({ edition, categories }) => ({ edition: { ...edition, erratum }, categories }));
-    const variants = inOrderOf(
-      context.variants,
-      compared.flatMap((one, i) => (divisions[i] ? variantDocuments(one, divisions[i].edition, divisions[i].categories, cells) : [])),
-    );
-    const files = [
-      ...(several ? [jsonFile('documents/edition.json', editionOfDivisions(context, several, erratum))] : []),
-      ...compared.flatMap((one, i) => (divisions[i] ? tableFiles(one, divisions[i]) : [])),
-      ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
-    ];
-    return { divisions, variants, files };
-  };
+  const standing = standingFiles(inputs, context, compared);
+  const told = (erratum: Erratum, cells: ReadonlySet<string>) =>
+    filesWithErratum(context, compared, uncorrected, { erratum, cells, several: inputs.evidence.edition.divisions });
   const { correction } = inputs;
+  const shown = cellsOf({
+    tables: uncorrected,
+    claims: claimsDocument(context),
+    house: houseDocument(inputs),
+    remarks: remarksDocument(inputs),
+  });
   const isToldByDocuments = correction?.before.kinds?.includes('content');
-  const after = isToldByDocuments ? withContents(shown, documentsIn([...standing, ...corrected(null, new Set()).files])) : shown;
+  const after = isToldByDocuments ? withContents(shown, documentsIn([...standing, ...told(null, new Set()).files])) : shown;
   const erratum = correction && computeErratum(correction, after);
   const changed = new Set([...(correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
-  const { divisions, variants, files } = corrected(erratum, changed);
+  const { divisions, variants, files } = told(erratum, changed);
   const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
   const bundle = bundleOf(inputs, context, divisions);
   return [
@@ -81,6 +62,48 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
     ...(inputs.blindKey === null ? [] : [{ path: 'blind-key.txt', mediaType: 'text/plain; charset=utf-8', content: inputs.blindKey }]),
     dataPackageFile(inputs, tables),
   ];
+}
+
+type Erratum = EditionDocument['erratum'];
+
+/** Documents that say nothing of an erratum. */
+const standingFiles = (inputs: ReleaseInputs, context: EditionContext, compared: readonly ReleaseContext[]): ReleaseFile[] => [
+  ...compared.flatMap(filesBesideTables),
+  jsonFile('documents/claims.json', claimsDocument(context)),
+  jsonFile('documents/round-robins.json', roundRobinsDocument(inputs)),
+  jsonFile('documents/retests.json', retestsDocument(inputs)),
+  jsonFile('documents/withdrawn.json', withdrawnDocument(inputs)),
+  jsonFile('documents/rigs.json', rigsDocument(context)),
+  ...statementFiles(inputs),
+  jsonFile('documents/catalogue.json', catalogueDocument(context)),
+  ...methodDocuments(context).map((document) => jsonFile(`documents/methods/${document.slug}-${document.number}.json`, document)),
+];
+
+interface ToTell {
+  readonly erratum: Erratum;
+  /** Cells that an erratum changed, this one or one before. */
+  readonly cells: ReadonlySet<string>;
+  readonly several: ReleaseInputs['evidence']['edition']['divisions'];
+}
+
+/** Documents that tell of the erratum, or of cells that one changed. */
+function filesWithErratum(
+  context: EditionContext,
+  compared: readonly ReleaseContext[],
+  uncorrected: readonly Tables[],
+  { erratum, cells, several }: ToTell,
+) {
+  const divisions = uncorrected.map(({ edition, categories }) => ({ edition: { ...edition, erratum }, categories }));
+  const variants = inOrderOf(
+    context.variants,
+    compared.flatMap((one, i) => (divisions[i] ? variantDocuments(one, divisions[i].edition, divisions[i].categories, cells) : [])),
+  );
+  const files = [
+    ...(several ? [jsonFile('documents/edition.json', editionOfDivisions(context, several, erratum))] : []),
+    ...compared.flatMap((one, i) => (divisions[i] ? tableFiles(one, divisions[i]) : [])),
+    ...variants.map((document) => jsonFile(`documents/variants/${document.variant.slug}.json`, document)),
+  ];
+  return { divisions, variants, files };
 }
 
 const documentsIn = (files: readonly ReleaseFile[]) =>

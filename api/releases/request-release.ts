@@ -59,14 +59,8 @@ export class RequestRelease {
         throw new Problem(releaseProblems['releases/edition-not-closed'], `Edition ${slug} is ${edition.state}.`);
       const astray = await this.obstacles.ofDivisions(slug);
       if (astray.length > 0) throw new Problem(releaseProblems['releases/entry-in-no-division'], undefined, obstacleFaults(astray));
-      const last = edition.releases[0];
-      if (last?.state === 'building')
-        throw new Problem(releaseProblems['releases/in-progress'], `Revision ${last.revision} is being built.`);
-      const revision = (last?.revision ?? 0) + 1;
-      if (revision > 1 && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
-      if (revision === 1 && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
-      if (revision === 1 && missing.length > 0)
-        throw new Problem(releaseProblems['releases/house-not-stated'], undefined, missing.map(notStated));
+      const revision = (edition.releases[0]?.revision ?? 0) + 1;
+      requireNext(edition.releases[0], erratum, missing);
       const time = publishAt === null ? null : new Date(publishAt);
       const { id } = await this.store.startBuilding(tx, {
         editionId: edition.id,
@@ -96,4 +90,16 @@ export class RequestRelease {
     const unmet = unmetExpectations(expects, await this.releases.cellsOf(current));
     if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
   }
+}
+
+/** What a next revision needs: the one before is out, and an erratum comes with every one but the first. */
+function requireNext(
+  last: { readonly state: string; readonly revision: number } | undefined,
+  erratum: ReleaseRequest['erratum'],
+  missing: readonly HousePart[],
+): void {
+  if (last?.state === 'building') throw new Problem(releaseProblems['releases/in-progress'], `Revision ${last.revision} is being built.`);
+  if (last && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
+  if (!last && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
+  if (!last && missing.length > 0) throw new Problem(releaseProblems['releases/house-not-stated'], undefined, missing.map(notStated));
 }

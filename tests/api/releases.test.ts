@@ -263,23 +263,12 @@ describe('a release that waits for its time', () => {
       .call('post', '/v1/editions/2026/releases')
       .send({ erratum: await erratumFor(house.editor, '2026', ERRATUM.reasonCode, ERRATUM.words), publishAt });
 
-  async function supersedeCertificate(): Promise<void> {
-    const { body } = await house.editor.call('get', '/v1/instruments/R1').expect(200);
-    const [certificate] = body.calibrations;
-    await house.editor
-      .call('put', '/v1/instruments/R1/calibrations/C-R1')
-      .set('If-Match', `"${body.version}"`)
-      .send({ ...certificate, expandedUncertaintyPercent: '0.6', reason: 'Read again.' })
-      .expect(200);
-  }
-
   test('is for a time to come', async () => {
     const { status, body } = await orderAt(later(-1));
     expect([status, body.code]).toEqual([422, 'releases/not-in-future']);
   });
 
   test('is seen by nobody before, and published when the time has come', async () => {
-    await supersedeCertificate();
     const publishAt = later(30);
     expect((await orderAt(publishAt)).body).toMatchObject({ revision: 3, state: 'building', publishAt });
     const look = async () => {
@@ -292,26 +281,6 @@ describe('a release that waits for its time', () => {
     expect(await look()).toBe(3);
     const { inputs } = JSON.parse((await bytesOf('/v1/releases/2026/3/bundle.json')).toString()) as { inputs: ReleaseInputs };
     expect(inputs.correction!.corrected).toContain('knot, petrel-40, value');
-  });
-
-  test('tells which certificate was put right since, with each result that rested on it, in the edition, its variants and the erratum', async () => {
-    const { superseded, erratum } = (await house.t.call('get', '/v1/editions/2026').expect(200)).body;
-    const { inputs } = JSON.parse((await bytesOf('/v1/releases/2026/3/bundle.json')).toString()) as { inputs: ReleaseInputs };
-    const rested = inputs.evidence.submissions
-      .filter(({ instruments }) => instruments.some(({ code }) => code === 'R1'))
-      .map(({ reference }) => reference);
-    const on = house.t.clock.now().toISOString().slice(0, 10);
-    const was = expect.stringContaining('expanded uncertainty percent 0.5');
-    expect(superseded).toEqual([{ kind: 'calibration', what: 'C-R1 of R1', was, reason: 'Read again.', on, submissions: rested.sort() }]);
-    const variant = (await house.t.call('get', '/v1/editions/2026/variants/gannet-20').expect(200)).body;
-    const own = variant.submissions.map(({ reference }: any) => reference).filter((reference: string) => rested.includes(reference));
-    expect(variant.superseded).toMatchObject([{ what: 'C-R1 of R1', submissions: own }]);
-    expect(erratum.changes).toContainEqual({
-      where: `calibration C-R1 of R1, ${on}, superseded`,
-      before: null,
-      after: expect.stringContaining('Read again.'),
-    });
-    expect(erratum.consequences).toContain('1 row of the record changed');
   });
 
   test('is called off while it waits, and not after', async () => {

@@ -7,6 +7,7 @@ import { PublishRelease } from '../../api/releases/publish-release.js';
 import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { SweepReleaseFolders } from '../../api/releases/sweep-release-folders.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
@@ -128,8 +129,27 @@ describe('a release that waits is built before its time', () => {
       .expect(200);
     house.t.clock.time = publishAt;
     expect((await writtenBy(() => publishing.run(order))).length).toBeGreaterThan(50);
-    const edition = (await house.t.call('get', '/v1/editions/2026').expect(200)).body;
-    expect(edition).toMatchObject({ revision, superseded: [{ what: 'C-R1 of R1' }] });
+    expect((await current()).revision).toBe(revision);
+  });
+
+  test('and tells which certificate was put right, with each result that rested on it, in the edition, its variants and the erratum', async () => {
+    const { revision, superseded, erratum } = (await house.t.call('get', '/v1/editions/2026').expect(200)).body;
+    const { inputs } = (await house.t.call('get', `/v1/releases/2026/${revision}/bundle.json`).expect(200)).body as {
+      inputs: ReleaseInputs;
+    };
+    const rested = inputs.evidence.submissions
+      .filter(({ instruments }) => instruments.some(({ code }) => code === 'R1'))
+      .map(({ reference }) => reference)
+      .sort();
+    const on = superseded[0].on as string;
+    const was = expect.stringContaining('expanded uncertainty percent 0.5');
+    expect(superseded).toEqual([{ kind: 'calibration', what: 'C-R1 of R1', was, reason: 'Read again.', on, submissions: rested }]);
+    const variant = (await house.t.call('get', '/v1/editions/2026/variants/gannet-20').expect(200)).body;
+    const own = (variant.submissions as { reference: string }[]).map(({ reference }) => reference).filter((one) => rested.includes(one));
+    expect(variant.superseded).toMatchObject([{ what: 'C-R1 of R1', submissions: own }]);
+    const where = `calibration C-R1 of R1, ${on}, superseded`;
+    expect(erratum.changes).toContainEqual({ where, before: null, after: expect.stringContaining('Read again.') });
+    expect(erratum.consequences).toContain('1 row of the record changed');
   });
 });
 

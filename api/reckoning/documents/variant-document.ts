@@ -54,9 +54,7 @@ function variantDocument(
     figures: results.map(([, result]) => toFigure(result, USUAL[result.of.quantity])),
     evidence: results.map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
     claims: publishedClaims(context, variant.slug),
-    submissions: context.evidence.submissions
-      .filter((submission) => submission.variant === variant.slug)
-      .map((submission) => publishedSubmission(submission, context.evidence.edition.methods)),
+    submissions: submissionsOf(context, variant.slug),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
     ...supersededIn(context.evidence, new Set([variant.slug])),
     spools: spoolsOf(context, variant.slug),
@@ -68,6 +66,11 @@ function variantDocument(
     siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
   };
 }
+
+const submissionsOf = ({ evidence }: ReleaseContext, slug: string) =>
+  evidence.submissions
+    .filter((submission) => submission.variant === slug)
+    .map((submission) => publishedSubmission(submission, evidence.edition.methods));
 
 function overruledOf({ division }: ReleaseContext, slug: string): Pick<VariantDocument, 'overruled'> {
   const found = division?.overruled.find(({ variant }) => variant === slug);

@@ -39,7 +39,8 @@ export class PreviewEdition {
     };
     const last = await this.database.transaction((tx) => this.store.keep(tx, slug, { byId: actor.accountId, at, shown }));
     const since = last && { at: last.at.toISOString(), changes: told(changesBetween(last.shown, shown)) };
-    return { compared, since, published: toPublished };
+    const standings = tables.map((one, i) => ({ ...one, context: compared[i]! }));
+    return { standings, since, published: toPublished };
   }
 }
 

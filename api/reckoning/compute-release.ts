@@ -15,6 +15,7 @@ import { roundRobinsDocument } from './documents/round-robins-document.js';
 import { contextOf } from './documents/release-context.js';
 import type { ReleaseContext } from './documents/release-context.js';
 import { houseDocument, remarksDocument, statementFiles } from './documents/statement-documents.js';
+import { SENSITIVITY, sensitivityDocument } from './documents/sensitivity.js';
 import { variantDocuments } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
 import { computeErratum } from './erratum.js';
@@ -75,6 +76,7 @@ function filesOf(context: ReleaseContext, { edition, categories }: Tables): Rele
     ...categories.map((document) => jsonFile(`${folder}/standings/${document.category.code}.json`, document)),
     jsonFile(`${folder}/records.json`, recordsDocument(context)),
     jsonFile(`${folder}/pairs.json`, pairsDocument(context)),
+    jsonFile(`${folder}/${SENSITIVITY}`, sensitivityDocument(context)),
   ];
 }
 

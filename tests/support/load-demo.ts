@@ -1,5 +1,5 @@
 /**
- * Loads the demo as a program of its own, into the database and folder that the environment names; prints its progress line by line.
+ * Loads the demo into the database and folder that the environment names; prints its progress line by line.
  * A program of its own, as its user starts it: what three seasons need of memory goes with it.
  */
 import { readConfig } from '../../api/config.js';

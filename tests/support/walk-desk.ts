@@ -11,6 +11,8 @@ import { signOut } from './desk.js';
 interface Walked {
   /** Of all shifts while somebody typed that no key had asked for, the sum (Layout Instability API). */
   readonly shift: number;
+  /** What these shifts moved: the beginning of each element. */
+  readonly moved: readonly string[];
   /** From Enter to the shown figure [ms], in 95 of 100 rows. */
   readonly figureP95Ms: number;
   readonly accepted: string;
@@ -36,8 +38,9 @@ export function testDesk(house: () => { readonly url: string; readonly dataFolde
       editor: demoEditor,
       admin: demoAdmin,
     };
-    const { shift, figureP95Ms, accepted, complaints, met } = await walkDesk(browser, url, people).finally(() => browser.close());
+    const { shift, moved, figureP95Ms, accepted, complaints, met } = await walkDesk(browser, url, people).finally(() => browser.close());
     expect(complaints).toEqual([]);
+    expect(moved).toEqual([]);
     expect(shift).toBe(0);
     process.stdout.write(
       `Desk of the demo: layout shift while typing ${shift}; from Enter to the figure p95 ${figureP95Ms.toFixed(1)} ms. Gone through: ${met.join(', ')}.\n`,
@@ -107,14 +110,19 @@ async function keepToday(page: Page): Promise<void> {
   await page.getByLabel('Code on the spool').waitFor();
 }
 
-async function typeRows(page: Page, url: string): Promise<Pick<Walked, 'shift' | 'figureP95Ms'>> {
+async function typeRows(page: Page, url: string): Promise<Pick<Walked, 'shift' | 'moved' | 'figureP95Ms'>> {
   const code = await page.evaluate('fetch("/v1/spools?limit=1").then((answer) => answer.json()).then(({ items }) => items[0].blindCode)');
   await page.goto(`${url}/desk/enter/?spool=${String(code)}&method=straight-pull`);
   await page.getByLabel('Force, specimen 1', { exact: true }).waitFor();
   await page.waitForLoadState('networkidle');
   await page.evaluate(`
     window.shift = 0;
-    new PerformanceObserver((list) => list.getEntries().forEach((one) => { if (!one.hadRecentInput) window.shift += one.value; })).observe({ type: 'layout-shift' });
+    window.moved = [];
+    new PerformanceObserver((list) => list.getEntries().forEach((one) => {
+      if (one.hadRecentInput) return;
+      window.shift += one.value;
+      window.moved.push(...one.sources.map(({ node }) => (node?.outerHTML ?? node?.textContent ?? '').slice(0, 120)));
+    })).observe({ type: 'layout-shift' });
   `);
   for (let row = 1; row <= 3; row += 1)
     for (const text of [`90.${row}`, '18.2']) {
@@ -125,6 +133,7 @@ async function typeRows(page: Page, url: string): Promise<Pick<Walked, 'shift' |
   await page.locator('[data-waiting="0"]', { hasText: 'last sent' }).waitFor();
   await page.waitForLoadState('networkidle');
   const shift = (await page.evaluate('window.shift')) as number;
+  const moved = (await page.evaluate('window.moved')) as string[];
   // It is watched indeed: what pushes the sheet down, without a key, is told.
   await page.evaluate(`(async () => {
     // Further down, the browser holds the view still by scrolling; and what follows a key within half a second is that key's.
@@ -155,7 +164,7 @@ async function typeRows(page: Page, url: string): Promise<Pick<Walked, 'shift' |
     return took;
   })()`)) as number[];
   const figureP95Ms = [...tookMs].sort((one, other) => one - other)[Math.ceil(0.95 * ROWS) - 1] ?? Infinity;
-  return { shift, figureP95Ms };
+  return { shift, moved, figureP95Ms };
 }
 
 async function acceptOldest(page: Page): Promise<string> {

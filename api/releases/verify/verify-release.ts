@@ -5,6 +5,7 @@ import type { Manifest, ReleaseSignature } from '../../contract/documents/releas
 import { canonicalJson } from '../../reckoning/canonical-json.js';
 import { computeRelease } from '../../reckoning/compute-release.js';
 import { RETOLD } from '../../reckoning/documents/retold.js';
+import { SENSITIVITY } from '../../reckoning/documents/sensitivity.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { ARCHIVE, archiveOf } from '../../reckoning/release-archive.js';
 import { citationFiles } from '../../reckoning/citation/citation-files.js';
@@ -160,7 +161,8 @@ function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap
   const citations = citationFiles(inputs, release);
   // Releases of before there were such files have none, and lack nothing.
   const later = new Set([RETOLD, ...citations.map(({ path }) => path)]);
-  const computed = [...release, ...citations].filter(({ path }) => listed.has(path) || !later.has(path));
+  const isLater = (path: string): boolean => later.has(path) || path.endsWith(`/${SENSITIVITY}`);
+  const computed = [...release, ...citations].filter(({ path }) => listed.has(path) || !isLater(path));
   const paths = new Set([...computed.map(({ path }) => path), SCRIPT, ARCHIVE]);
   const differences = computed.flatMap(({ path, content }) => differencesOf(path, texts.get(path) ?? '', content));
   const extra = manifest.files

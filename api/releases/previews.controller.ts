@@ -28,9 +28,7 @@ type Compared = Awaited<ReturnType<PreviewEdition['run']>>['standings'];
 const NO_TABLES = { overall: [], categories: {}, incomplete: [], excluded: [] };
 
 const shown = (compared: Compared) => {
-  const divisions = compared.flatMap((one) =>
-    one.context.division ? [{ division: one.context.division.slug, ...tablesOf(one) }] : [],
-  );
+  const divisions = compared.flatMap((one) => (one.context.division ? [{ division: one.context.division.slug, ...tablesOf(one) }] : []));
   const [whole] = compared;
   return divisions.length > 0 || !whole ? { ...NO_TABLES, divisions } : tablesOf(whole);
 };

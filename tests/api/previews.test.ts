@@ -51,7 +51,12 @@ test('after a withdrawal it tells what would change of what readers have, as an 
   // Unchanged, it shows what readers have: values with their intervals, and groups.
   expect(rows.some(({ figure }) => figure.low !== null)).toBe(true);
   expect(unchanged.categories['knot']).toMatchObject(
-    rows.map(({ variant, place, group, figure: { value, low, high } }) => ({ variant: variant.slug, place, group, figure: { value, low, high } })),
+    rows.map(({ variant, place, group, figure: { value, low, high } }) => ({
+      variant: variant.slug,
+      place,
+      group,
+      figure: { value, low, high },
+    })),
   );
   const { body } = await house.editor.call('get', '/v1/submissions?edition=2026&limit=200').expect(200);
   const spool = house.codes.get('petrel-40');

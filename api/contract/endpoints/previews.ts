@@ -14,7 +14,9 @@ const previewChange = z.strictObject({
 const previewChanges = z.array(previewChange).describe('Cells that changed since, what readers care about first');
 const previewTables = z.strictObject({
   overall: z.array(previewRow),
-  categories: z.record(z.string(), z.array(
+  categories: z.record(
+    z.string(),
+    z.array(
       z.strictObject({
         variant: slug,
         place: z.int().nullable(),
@@ -25,7 +27,8 @@ const previewTables = z.strictObject({
           .nullable()
           .describe('As readers would have it, with the 95 % interval; null where nothing can be stated'),
       }),
-    )),
+    ),
+  ),
   incomplete: z.array(z.strictObject({ variant: slug, missing: z.array(z.string()) })),
   excluded: z.array(slug),
 });

@@ -87,7 +87,7 @@ function OneTable({ division, overall, categories, incomplete }: Tables & { read
               {rows.map(({ variant, place, group, value, figure }) => (
                 <Row key={variant} {...{ variant, place, group }}>
                   {figure?.value ?? value}
-                  {figure?.low != null && figure.high !== null && (
+                  {figure && figure.low !== null && figure.high !== null && (
                     <span class="soft small">
                       {' '}
                       {figure.low}–{figure.high}

@@ -87,7 +87,7 @@ export function Remarks() {
 }
 
 const wordsFor = ({ kind, slug }: RemarkResponse['about']): string =>
-  kind === 'construction' ? (CONSTRUCTION_WORDS[slug as Construction] ?? slug) : slug;
+  kind === 'construction' ? CONSTRUCTION_WORDS[slug as Construction] : slug;
 
 function Row({ id, kind, about, edition, words, signedBy, at, end, onChanged }: RemarkResponse & { readonly onChanged: () => void }) {
   const of = `${kind} on ${wordsFor(about)}${edition === null ? '' : `, ${edition}`}`;

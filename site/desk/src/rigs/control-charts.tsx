@@ -18,7 +18,7 @@ export function ControlCharts({ canStrike }: { canStrike: boolean }) {
     charts.again();
     return '';
   };
-  const { loud = [], calm = [] } = Object.groupBy(charts.answer?.items ?? [], (chart) => (signalled(chart) ? 'loud' : 'calm'));
+  const { loud = [], calm = [] } = Object.groupBy(newestFirst(charts.answer?.items ?? []), (chart) => (signalled(chart) ? 'loud' : 'calm'));
   return (
     <section>
       <h2>Control charts</h2>
@@ -41,6 +41,10 @@ export function ControlCharts({ canStrike }: { canStrike: boolean }) {
     </section>
   );
 }
+
+/** What is pulled today comes before lots that are used up. */
+const newestFirst = (charts: readonly Chart[]): Chart[] =>
+  charts.toSorted((one, other) => (other.points.at(-1)?.benchDay ?? '').localeCompare(one.points.at(-1)?.benchDay ?? ''));
 
 type Strike = ((id: string, reason: string) => Promise<string>) | null;
 

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 
 /** What other features and screens may know of accounts. */
@@ -74,9 +75,9 @@ export class AccountsReadModel {
   }
 
   /** Names shown on published pages, by account id. */
-  async displayNames(ids: readonly string[]): Promise<Map<string, string>> {
+  async displayNames(ids: readonly string[]): Promise<ById<string>> {
     const rows = await this.database.client.account.findMany({ where: { id: { in: [...ids] } }, select: { id: true, displayName: true } });
-    return new Map(rows.map((row) => [row.id, row.displayName]));
+    return new ById(rows.map((row) => [row.id, row.displayName]));
   }
 
   makerId(slug: string) {

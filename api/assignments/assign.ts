@@ -33,7 +33,8 @@ export class Assign {
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (edition.state !== 'planned' && edition.state !== 'open')
         throw new Problem(assignmentProblems['assignments/too-late'], `The edition ${slug} is ${edition.state}.`);
-      const methodId = edition.methods.find(({ methodVersion }) => methodVersion.methodId === askedMethod)?.methodVersion.methodId ?? null;
+      const pinned = await this.methods.versionRows(edition.methods.map(({ methodVersionId }) => methodVersionId));
+      const methodId = [...pinned.values()].find((version) => version.methodId === askedMethod)?.methodId ?? null;
       const work = { editionId: edition.id, methodId, testerId: asked.tester };
       const known = await this.store.spools(tx, codes);
       const faults: InputFault[] = [

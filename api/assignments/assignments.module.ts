@@ -5,6 +5,9 @@
  * They bind nobody: whatever a tester hands in is taken as ever.
  */
 import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { Assign } from './assign.js';
 import { AssignmentsController } from './assignments.controller.js';
@@ -12,7 +15,7 @@ import { AssignmentsReadModel } from './assignments.read-model.js';
 import { AssignmentsStore } from './assignments.store.js';
 
 @Module({
-  imports: [MethodsModule],
+  imports: [AccountsModule, CatalogueModule, EditionsModule, MethodsModule],
   controllers: [AssignmentsController],
   providers: [Assign, AssignmentsReadModel, AssignmentsStore],
   exports: [AssignmentsReadModel],

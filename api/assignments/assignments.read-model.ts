@@ -1,4 +1,8 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 
@@ -8,7 +12,13 @@ const HANDED_IN = ['submitted', 'returned', 'accepted'];
 /** Assignments with what was handed in for them. */
 @Injectable()
 export class AssignmentsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly accounts: AccountsReadModel,
+    private readonly catalogue: CatalogueReadModel,
+    private readonly editions: EditionsReadModel,
+    private readonly methods: MethodsReadModel,
+  ) {}
 
   ofEdition(slug: string) {
     return this.list({ edition: { slug } });
@@ -22,24 +32,22 @@ export class AssignmentsReadModel {
   private async list(where: Prisma.AssignmentWhereInput) {
     const rows = await this.database.client.assignment.findMany({
       where: { ...where, takenBackAt: null },
-      include: {
-        edition: { select: { slug: true } },
-        spool: { select: { blindCode: true } },
-        method: { select: { slug: true } },
-        tester: { select: { id: true, displayName: true } },
-      },
       orderBy: [{ dueOn: { sort: 'asc', nulls: 'last' } }, { id: 'asc' }],
     });
     const done = await this.handedIn(rows);
-    const items = rows.map(({ id, edition, spool, method, tester, specimens, dueOn, ...at }) => ({
+    const editions = await this.editions.slugs(rows.map(({ editionId }) => editionId));
+    const spools = await this.catalogue.spoolCodes(rows.map(({ spoolId }) => spoolId));
+    const methods = await this.methods.slugs(rows.map(({ methodId }) => methodId));
+    const people = await this.accounts.displayNames(rows.map(({ testerId }) => testerId));
+    const items = rows.map(({ id, specimens, dueOn, ...work }) => ({
       id,
-      edition: edition.slug,
-      spool: spool.blindCode,
-      method: method.slug,
-      tester,
+      edition: editions.of(work.editionId),
+      spool: spools.of(work.spoolId),
+      method: methods.of(work.methodId),
+      tester: { id: work.testerId, displayName: people.of(work.testerId) },
       specimens,
       dueOn: dueOn && dueOn.toISOString().slice(0, 10),
-      handedIn: done.get(keyOf(at)) ?? null,
+      handedIn: done.get(keyOf(work)) ?? null,
     }));
     return [...items.filter(({ handedIn }) => handedIn === null), ...items.filter(({ handedIn }) => handedIn !== null)];
   }
@@ -51,10 +59,13 @@ export class AssignmentsReadModel {
         spoolId: { in: rows.map(({ spoolId }) => spoolId) },
         state: { in: HANDED_IN },
       },
-      select: { reference: true, editionId: true, spoolId: true, testerId: true, methodVersion: { select: { methodId: true } } },
+      select: { reference: true, editionId: true, spoolId: true, testerId: true, methodVersionId: true },
       orderBy: { reference: 'desc' },
     });
-    return new Map(submissions.map(({ reference, methodVersion, ...at }) => [keyOf({ ...at, ...methodVersion }), reference]));
+    const versions = await this.methods.versionRows(submissions.map(({ methodVersionId }) => methodVersionId));
+    return new Map(
+      submissions.map(({ reference, methodVersionId, ...at }) => [keyOf({ ...at, methodId: versions.of(methodVersionId).methodId }), reference]),
+    );
   }
 }
 

@@ -22,7 +22,7 @@ export class AssignmentsStore {
       select: {
         id: true,
         state: true,
-        methods: { select: { methodVersion: { select: { methodId: true } } } },
+        methods: { select: { methodVersionId: true } },
       },
     });
   }

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { VariantName } from '../contract/documents/release-documents.js';
@@ -39,6 +40,18 @@ export class CatalogueReadModel {
         return spool ? [[code, spool] as const] : [];
       }),
     );
+  }
+
+  /** Blind codes of spools by their ids. */
+  async spoolCodes(ids: readonly string[]): Promise<ById<string>> {
+    const rows = await this.database.client.spool.findMany({ where: { id: { in: [...ids] } }, select: { id: true, blindCode: true } });
+    return new ById(rows.map(({ id, blindCode }) => [id, blindCode]));
+  }
+
+  /** Spools with the variants that they are, by their ids; never shown to a tester. */
+  async spoolsById(ids: readonly string[]): Promise<ById<SpoolOnRecord>> {
+    const rows = await this.database.client.spool.findMany({ where: { id: { in: [...ids] } }, include: OF_SPOOL });
+    return new ById(rows.map((row) => [row.id, toSpoolOnRecord(row)]));
   }
 
   /** A variant by its slug; null when there is none. */
@@ -108,3 +121,5 @@ const toSpoolOnRecord = ({ id, blindCode, obtainedOn, retiredOn, variant }: Pris
     claims: variant.claims.map(({ quantity, valueSi }) => ({ quantity, valueSi: valueSi.toFixed() })),
   },
 });
+
+type SpoolOnRecord = ReturnType<typeof toSpoolOnRecord>;

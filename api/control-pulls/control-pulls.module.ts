@@ -5,7 +5,9 @@
  * Testers hand in pulls; reviewers read the charts and strike a pull of somebody else; editors name the control lines. Nothing is changed or deleted.
  */
 import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
 import { FindingsModule } from '../findings/findings.module.js';
+import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { AddControlLine } from './add-control-line.js';
 import { AddControlPull } from './add-control-pull.js';
@@ -16,7 +18,7 @@ import { ControlPullsStore } from './control-pulls.store.js';
 import { StrikeControlPull } from './strike-control-pull.js';
 
 @Module({
-  imports: [FindingsModule, MethodsModule],
+  imports: [AccountsModule, FindingsModule, InstrumentsModule, MethodsModule],
   controllers: [ControlPullsController],
   providers: [AddControlLine, AddControlPull, CastDoubt, StrikeControlPull, ControlPullsReadModel, ControlPullsStore],
   exports: [ControlPullsReadModel],

@@ -1,4 +1,7 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
+import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -8,9 +11,6 @@ import type { ControlPullEvidence, PullAmbient } from '../reckoning/evidence/con
 
 const PULL = {
   controlLine: { select: { code: true, name: true, lot: true } },
-  instrument: { select: { code: true } },
-  method: { select: { slug: true } },
-  tester: { select: { displayName: true } },
   readings: { orderBy: { number: 'asc' } },
   strike: { select: { reason: true, at: true } },
 } satisfies Prisma.ControlPullInclude;
@@ -28,7 +28,12 @@ export interface WhichPulls {
 /** Control lines and pulls, as charts, submissions and releases see them. */
 @Injectable()
 export class ControlPullsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly accounts: AccountsReadModel,
+    private readonly instruments: InstrumentsReadModel,
+    private readonly methods: MethodsReadModel,
+  ) {}
 
   async controlLines() {
     const rows = await this.database.client.controlLine.findMany({ orderBy: { code: 'asc' } });
@@ -66,17 +71,25 @@ export class ControlPullsReadModel {
       include: PULL,
       orderBy: [{ benchDay: 'asc' }, { id: 'asc' }],
     });
-    return rows.map(toPull);
+    const instrumentsNamed = await this.instruments.named(rows.map(({ instrumentId }) => instrumentId));
+    const slugs = await this.methods.slugs(rows.map(({ methodId }) => methodId));
+    const people = await this.accounts.displayNames(rows.map(({ testerId }) => testerId));
+    return rows.map((row) =>
+      toPull(row, { instrument: instrumentsNamed.of(row.instrumentId).code, method: slugs.of(row.methodId), tester: people.of(row.testerId) }),
+    );
   }
 }
 
-const toPull = (row: Prisma.ControlPullGetPayload<{ include: typeof PULL }>): ControlPullOnRecord => ({
+const toPull = (
+  row: Prisma.ControlPullGetPayload<{ include: typeof PULL }>,
+  { instrument, method, tester }: Pick<ControlPullEvidence, 'instrument' | 'method' | 'tester'>,
+): ControlPullOnRecord => ({
   id: row.id,
-  instrument: row.instrument.code,
-  method: row.method.slug,
+  instrument,
+  method,
   controlLine: row.controlLine,
   benchDay: row.benchDay.toISOString().slice(0, 10),
-  tester: row.tester.displayName,
+  tester,
   readings: row.readings.map(({ enteredText, enteredUnit, valueSi }) => ({
     text: enteredText,
     unit: enteredUnit,

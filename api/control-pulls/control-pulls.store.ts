@@ -95,8 +95,8 @@ export class ControlPullsStore {
         testerId: true,
         benchDay: true,
         strike: true,
-        instrument: { select: { id: true, code: true } },
-        method: { select: { id: true, slug: true } },
+        instrumentId: true,
+        methodId: true,
       },
     });
   }

@@ -1,4 +1,6 @@
 import { Injectable } from '@nestjs/common';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
+import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -18,6 +20,8 @@ export class StrikeControlPull {
   constructor(
     private readonly database: Database,
     private readonly store: ControlPullsStore,
+    private readonly instruments: InstrumentsReadModel,
+    private readonly methods: MethodsReadModel,
     private readonly castDoubt: CastDoubt,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -37,9 +41,11 @@ export class StrikeControlPull {
         objectId: id,
         after: { reason },
       });
-      const { instrument, method } = pull;
-      const since = await this.store.countedBefore(tx, instrument.id, method.id, pull.benchDay.toISOString().slice(0, 10));
-      await this.castDoubt.run(tx, actor.accountId, { instrument, method }, since);
+      const { instrumentId, methodId } = pull;
+      const instrument = (await this.instruments.named([instrumentId])).of(instrumentId);
+      const method = (await this.methods.slugs([methodId])).of(methodId);
+      const since = await this.store.countedBefore(tx, instrumentId, methodId, pull.benchDay.toISOString().slice(0, 10));
+      await this.castDoubt.run(tx, actor.accountId, { instrument: { id: instrumentId, code: instrument.code }, method: { id: methodId, slug: method } }, since);
     });
   }
 }

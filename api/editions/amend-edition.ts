@@ -32,7 +32,7 @@ export class AmendEdition {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['open']);
       const day = edition.closesOn.toISOString().slice(0, 10);
-      const pinned = edition.methods.map(({ methodVersion }) => methodVersion.method.slug);
+      const pinned = await this.parts.methodsOf(edition.methods.map(({ methodVersionId }) => methodVersionId));
       const faults = [...notLater(closesOn, day), ...pinnedAlready(methods, pinned)];
       if (faults.length > 0) throw notValid(faults);
       const changes: AmendedParts = { variants, methods, closesOn: closesOn === undefined ? null : { before: day, after: closesOn } };

@@ -37,6 +37,11 @@ export class EditionParts {
     return (await this.versions(methods)).map(({ id }) => id);
   }
 
+  /** Slugs of the methods of these versions. */
+  async methodsOf(versionIds: readonly string[]): Promise<string[]> {
+    return [...(await this.methods.versionRows(versionIds)).values()].map(({ method }) => method.slug);
+  }
+
   /** What an edition is to be ranked by: one division without a name that takes everything, or several. */
   async divisions({ scheme, divisions }: Pick<EditionRequest, 'scheme' | 'divisions'>): Promise<DivisionRow[] | undefined> {
     const named = divisions ?? (scheme && [{ slug: null, name: null, takes: { materials: [], constructions: [] }, scheme }]);

@@ -1,7 +1,9 @@
 import { Injectable } from '@nestjs/common';
+import { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { schemeRules } from '../contract/endpoints/schemes.js';
+import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { Amendment } from '../contract/amendment.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Obstacle } from '../contract/obstacle.js';
@@ -12,8 +14,13 @@ import { openingObstacles, toOpening } from './opening-obstacles.js';
 const day = (date: Date): string => date.toISOString().slice(0, 10);
 
 const WITH_METHODS = {
-  methods: { include: { methodVersion: { include: { method: true } } }, orderBy: { methodVersion: { method: { slug: 'asc' } } } },
+  methods: { orderBy: { methodVersion: { method: { slug: 'asc' } } } },
 } satisfies Prisma.EditionInclude;
+
+interface PinnedId {
+  readonly methodVersionId: string;
+}
+const versionIdOf = ({ methodVersionId }: PinnedId): string => methodVersionId;
 
 const toAmendment = ({ at, reason, changes }: { at: Date; reason: string; changes: unknown }): Amendment => ({
   on: day(at),
@@ -24,7 +31,10 @@ const toAmendment = ({ at, reason, changes }: { at: Date; reason: string; change
 /** What other features and screens may know of editions. */
 @Injectable()
 export class EditionsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly methods: MethodsReadModel,
+  ) {}
 
   async schemes() {
     const rows = await this.database.client.scheme.findMany({ orderBy: [{ slug: 'asc' }, { number: 'asc' }] });
@@ -42,6 +52,12 @@ export class EditionsReadModel {
     return this.database.client.edition.findUniqueOrThrow({ where: { slug }, select: { id: true, state: true } });
   }
 
+  /** Slugs of editions by their ids. */
+  async slugs(ids: readonly string[]): Promise<ById<string>> {
+    const rows = await this.database.client.edition.findMany({ where: { id: { in: [...ids] } }, select: { id: true, slug: true } });
+    return new ById(rows.map(({ id, slug }) => [id, slug]));
+  }
+
   /** Digests of the keys of blind codes of all editions that were opened, oldest first. */
   async commitments(): Promise<{ openedOn: string; blindKeyDigest: string }[]> {
     const rows = await this.database.client.edition.findMany({ where: { blindKeyDigest: { not: null } }, orderBy: { opensOn: 'asc' } });
@@ -54,16 +70,19 @@ export class EditionsReadModel {
     return { blindKey, checks: checkSet as CheckDocument[] | null };
   }
 
+  /** The versions that each of these editions pins, in the order of its row. */
+  private async pinnedBy(rows: readonly { readonly methods: readonly PinnedId[] }[]) {
+    const versions = await this.methods.versionRows(rows.flatMap(({ methods }) => methods.map(versionIdOf)));
+    return ({ methods }: { readonly methods: readonly PinnedId[] }) => methods.map((pinned) => versions.of(versionIdOf(pinned)));
+  }
+
   /** Everything that stands in the way of opening an edition that is known to be there. */
   async openingObstacles(slug: string): Promise<Obstacle[]> {
     const edition = await this.database.client.edition.findUniqueOrThrow({
       where: { slug },
-      include: {
-        ...WITH_DIVIDED,
-        ...WITH_METHODS,
-      },
+      include: { ...WITH_DIVIDED, ...WITH_METHODS },
     });
-    return openingObstacles(toOpening(edition, edition.entries));
+    return openingObstacles(toOpening(edition, (await this.pinnedBy([edition]))(edition)));
   }
 
   /** Entries that are in no division of an edition that is known to be there, or could be in several. */
@@ -112,6 +131,7 @@ export class EditionsReadModel {
         _count: { select: { entries: true } },
       },
     });
+    const pinned = await this.pinnedBy(rows);
     return rows.map((row) => ({
       slug: row.slug,
       name: row.name,
@@ -123,7 +143,7 @@ export class EditionsReadModel {
       blindKeyDigest: row.blindKeyDigest,
       closedOn: row.closedOn && day(row.closedOn),
       entries: row._count.entries,
-      methods: row.methods.map(({ methodVersion: { number, method } }) => ({ slug: method.slug, number })),
+      methods: pinned(row).map(({ number, method }) => ({ slug: method.slug, number })),
       amendments: row.amendments.map(toAmendment),
       version: row.version,
     }));
@@ -152,7 +172,7 @@ export class EditionsReadModel {
       opensOn: day(edition.opensOn),
       /** As pinned when it opened; null of one that was opened before checks were pinned. */
       checkSet: edition.checkSet as CheckDocument[] | null,
-      methodVersionIds: edition.methods.map((method) => method.methodVersionId),
+      methodVersionIds: edition.methods.map(versionIdOf),
       hasEntry: (variantId: string): boolean => entered.has(variantId),
     };
   }
@@ -170,6 +190,7 @@ export class EditionsReadModel {
       },
     });
     if (!edition) return null;
+    const pinned = await this.pinnedBy([edition]);
     return {
       id: edition.id,
       slug: edition.slug,
@@ -182,7 +203,7 @@ export class EditionsReadModel {
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
       ...comparedIn(edition.divisions, edition.entries),
-      methods: edition.methods.map(({ methodVersion }) => toPinnedMethod(methodVersion)),
+      methods: pinned(edition).map(toPinnedMethod),
       entries: edition.entries.map((entry) => ({
         variantId: entry.variantId,
         variant: entry.variant.slug,

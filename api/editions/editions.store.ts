@@ -4,7 +4,7 @@ import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
-import { WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
+import { WITH_DIVISIONS } from './divisions.js';
 import { requireState } from './edition.js';
 import type { EditionState } from './edition.js';
 import type { DivisionRow } from './edition-parts.read-model.js';
@@ -47,10 +47,7 @@ export class EditionsStore {
   /** Locks the edition's row for a change of state and gives it as it stands. */
   async lock(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM edition WHERE slug = ${slug} FOR UPDATE`;
-    return tx.edition.findUnique({
-      where: { slug },
-      include: { ...WITH_DIVISIONS, methods: { include: { methodVersion: { include: { method: true } } } } },
-    });
+    return tx.edition.findUnique({ where: { slug }, include: { ...WITH_DIVISIONS, methods: true } });
   }
 
   /**
@@ -126,28 +123,10 @@ export class EditionsStore {
     return tx.entry.createMany({ data: variantIds.map((variantId) => ({ editionId, variantId })) });
   }
 
-  /**
-   * Blind codes of the spools of the edition's entries with what they are: the key that is sealed.
-   * @param salt a secret, without which the digest would be found by trying what a few spools may be
-   */
-  async blindKey(tx: Transaction, editionId: string, salt: string): Promise<string> {
-    const spools = await tx.spool.findMany({
-      where: { variant: { entries: { some: { editionId } } } },
-      orderBy: { blindCode: 'asc' },
-      select: { blindCode: true, variant: { select: { slug: true } } },
-    });
-    return `salt ${salt}\n${spools.map((spool) => `${spool.blindCode} ${spool.variant.slug}\n`).join('')}`;
-  }
-
-  /** Entries with what decides on their division. */
-  dividedEntries(tx: Transaction, editionId: string) {
-    return tx.entry.findMany({ where: { editionId }, include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } });
-  }
-
   findEntry(tx: Transaction, editionId: string, variantSlug: string) {
     return tx.entry.findFirst({
       where: { editionId, variant: { slug: variantSlug } },
-      include: { exclusion: true, overruling: { include: { division: true } }, variant: { include: { line: true } } },
+      include: { exclusion: true, overruling: { include: { division: true } } },
     });
   }
 

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -15,6 +16,7 @@ export class EntryToChange {
   constructor(
     private readonly store: EditionsStore,
     private readonly accounts: AccountsReadModel,
+    private readonly catalogue: CatalogueReadModel,
   ) {}
 
   /** Locks its edition, which has changed by this. @throws Problem where there is none, its state does not allow it, or the actor has an interest */
@@ -23,7 +25,8 @@ export class EntryToChange {
     const entry = edition && (await this.store.findEntry(tx, edition.id, variant));
     if (!entry) throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no entry ${variant}.`);
     requireState(edition, allowed);
-    if (await this.accounts.hasInterest(actor.accountId, entry.variant.line.makerId))
+    const entered = await this.catalogue.variantBySlug(variant);
+    if (entered && (await this.accounts.hasInterest(actor.accountId, entered.makerId)))
       throw new Problem(editionProblems['editions/interest']);
     await this.store.touch(tx, edition.id);
     return { ...entry, divisions: edition.divisions };

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { checkSetOf } from '../checks/check-set-of.js';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import { Database } from '../platform/database/database.js';
@@ -8,14 +9,16 @@ import type { Actor } from '../platform/http/access.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { editionProblems } from './editions.errors.js';
 import { obstacleFaults } from '../contract/obstacle.js';
+import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
-import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 /** Opens an edition: from now on its divisions with their schemes, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
 @Injectable()
 export class OpenEdition {
   constructor(
     private readonly store: EditionsStore,
+    private readonly editions: EditionsReadModel,
+    private readonly catalogue: CatalogueReadModel,
     private readonly database: Database,
     private readonly identifiers: Identifiers,
     private readonly audit: AuditTrail,
@@ -24,12 +27,12 @@ export class OpenEdition {
   async run(actor: Actor, slug: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['planned']);
-      const obstacles = openingObstacles(toOpening(edition, await this.store.dividedEntries(tx, edition.id)));
+      const obstacles = await this.editions.openingObstacles(slug);
       if (obstacles.length > 0) {
         const detail = `${obstacles.map(({ what, references }) => [what, references.join(', ')].filter(Boolean).join(': ')).join('; ')}.`;
         throw new Problem(editionProblems['editions/nothing-to-open'], detail, obstacleFaults(obstacles));
       }
-      const blindKey = await this.store.blindKey(tx, edition.id, this.identifiers.salt());
+      const blindKey = blindKeyOf(await this.catalogue.spoolsOf(await this.editions.entriesOf(slug)), this.identifiers.salt());
       const blindKeyDigest = sha256(blindKey);
       await this.store.touch(tx, edition.id, {
         state: 'open',
@@ -48,3 +51,10 @@ export class OpenEdition {
     });
   }
 }
+
+/**
+ * The key that is sealed: blind codes of the spools of the edition's entries, in order, with what they are.
+ * @param salt a secret, without which the digest would be found by trying what a few spools may be
+ */
+const blindKeyOf = (spools: readonly { readonly code: string; readonly variant: string }[], salt: string): string =>
+  `salt ${salt}\n${spools.map(({ code, variant }) => `${code} ${variant}\n`).join('')}`;

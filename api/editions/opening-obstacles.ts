@@ -52,26 +52,26 @@ interface OpeningRow {
   readonly opensOn: Date;
   readonly closesOn: Date;
   readonly divisions: readonly (Opening['divisions'][number] & { readonly scheme: { readonly rules: unknown } })[];
-  readonly methods: readonly {
-    readonly methodVersion: {
-      readonly number: number;
-      readonly effectiveFrom: Date;
-      readonly effectiveUntil: Date | null;
-      readonly series: unknown;
-      readonly parameters: unknown;
-      readonly method: { readonly slug: string };
-    };
-  }[];
+  readonly entries: Opening['entries'];
 }
 
-/** What an edition is to open with, from its row. */
-export const toOpening = ({ opensOn, closesOn, divisions, methods }: OpeningRow, entries: Opening['entries']): Opening => ({
+interface PinnedRow {
+  readonly number: number;
+  readonly effectiveFrom: Date;
+  readonly effectiveUntil: Date | null;
+  readonly series: unknown;
+  readonly parameters: unknown;
+  readonly method: { readonly slug: string };
+}
+
+/** What an edition is to open with, from its row and those of the versions that it pins. */
+export const toOpening = ({ opensOn, closesOn, divisions, entries }: OpeningRow, pinned: readonly PinnedRow[]): Opening => ({
   opensOn: day(opensOn),
   closesOn: day(closesOn),
   divisions,
   entries,
   categories: divisions.flatMap(({ scheme }) => schemeRules.parse(scheme.rules).categories),
-  pinned: methods.map(({ methodVersion: { number, effectiveFrom, effectiveUntil, method, series, parameters } }) => ({
+  pinned: pinned.map(({ number, effectiveFrom, effectiveUntil, method, series, parameters }) => ({
     slug: method.slug,
     number,
     effectiveFrom: day(effectiveFrom),

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { InboxItem } from '../contract/endpoints/inbox.js';
 import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -15,6 +16,7 @@ const DAY_MS = 86_400_000;
 export class EditorInbox {
   constructor(
     private readonly database: Database,
+    private readonly catalogue: CatalogueReadModel,
     private readonly proposals: ProposalsReadModel,
     private readonly keyReadings: KeyReadings,
     private readonly clock: Clock,
@@ -61,9 +63,9 @@ export class EditorInbox {
   private async retests(): Promise<string[]> {
     const rows = await this.database.client.retest.findMany({
       where: { spool: { submissions: { none: { revision: { gt: 0 } } } } },
-      select: { spool: { select: { blindCode: true } } },
+      select: { spoolId: true },
     });
-    return rows.map(({ spool }) => spool.blindCode).sort();
+    return [...(await this.catalogue.spoolCodes(rows.map(({ spoolId }) => spoolId))).values()].sort();
   }
 
   private async uncalibrated(until: Date): Promise<string[]> {

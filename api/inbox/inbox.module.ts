@@ -4,11 +4,13 @@
  */
 import { Controller, Get, Module } from '@nestjs/common';
 import { AssignmentsModule } from '../assignments/assignments.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { inboxResponse } from '../contract/endpoints/inbox.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
+import { RoundRobinsModule } from '../round-robins/round-robins.module.js';
 import { AdminInbox } from './admin-inbox.read-model.js';
 import { EditorInbox } from './editor-inbox.read-model.js';
 import { ReviewerInbox } from './reviewer-inbox.read-model.js';
@@ -37,7 +39,7 @@ class InboxController {
 }
 
 @Module({
-  imports: [AssignmentsModule, ProposalsModule],
+  imports: [AssignmentsModule, CatalogueModule, ProposalsModule, RoundRobinsModule],
   controllers: [InboxController],
   providers: [AdminInbox, EditorInbox, ReviewerInbox, TesterInbox],
 })

@@ -4,6 +4,7 @@ import type { InboxItem } from '../contract/endpoints/inbox.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Actor } from '../platform/http/access.js';
+import { RoundRobinsReadModel } from '../round-robins/round-robins.read-model.js';
 import { waiting } from './inbox-item.js';
 
 /** What waits for a tester. It is told from the tester's own work and the entries alone, never from what a spool is or what others did. */
@@ -12,6 +13,7 @@ export class TesterInbox {
   constructor(
     private readonly database: Database,
     private readonly assignments: AssignmentsReadModel,
+    private readonly roundRobins: RoundRobinsReadModel,
   ) {}
 
   async of({ accountId }: Actor): Promise<InboxItem[]> {
@@ -23,7 +25,7 @@ export class TesterInbox {
       ...waiting('drafts', await this.references({ ...own, state: 'draft' })),
       ...waiting('assignments_open', await this.asked(accountId)),
       ...waiting('spools_to_pull', await this.spools(accountId)),
-      ...waiting('round_robin_cells', await this.roundRobins(accountId)),
+      ...waiting('round_robin_cells', await this.roundRobins.waitingFor(accountId)),
     ];
   }
 
@@ -44,14 +46,5 @@ export class TesterInbox {
       orderBy: { blindCode: 'asc' },
     });
     return rows.map(({ blindCode }) => blindCode);
-  }
-
-  private async roundRobins(testerId: string): Promise<string[]> {
-    const rows = await this.database.client.roundRobin.findMany({
-      where: { state: 'open', testers: { some: { testerId } } },
-      select: { slug: true, levels: true, cells: { where: { testerId }, select: { level: true } } },
-      orderBy: { slug: 'asc' },
-    });
-    return rows.filter(({ levels, cells }) => cells.length < levels.length).map(({ slug }) => slug);
   }
 }

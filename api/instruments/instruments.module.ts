@@ -4,6 +4,7 @@
  * Editors write; anybody signed in reads.
  */
 import { Module } from '@nestjs/common';
+import { EditionsModule } from '../editions/editions.module.js';
 import { AddCalibration } from './add-calibration.js';
 import { AddInstrument } from './add-instrument.js';
 import { CorrectCalibration } from './correct-calibration.js';
@@ -13,6 +14,7 @@ import { RetireInstrument } from './retire-instrument.js';
 import { InstrumentsStore } from './instruments.store.js';
 
 @Module({
+  imports: [EditionsModule],
   controllers: [InstrumentsController],
   providers: [AddCalibration, AddInstrument, CorrectCalibration, InstrumentsReadModel, InstrumentsStore, RetireInstrument],
   exports: [InstrumentsReadModel],

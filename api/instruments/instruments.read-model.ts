@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { Former, Resting } from '../contract/former.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -19,6 +21,7 @@ export class InstrumentsReadModel {
   constructor(
     private readonly database: Database,
     private readonly superseded: SupersededRows,
+    private readonly editions: EditionsReadModel,
   ) {}
 
   /**
@@ -34,6 +37,13 @@ export class InstrumentsReadModel {
     return rows.map(toInstrument);
   }
 
+  /** Codes and kinds of instruments by their ids. */
+  async named(ids: readonly string[]): Promise<ById<{ readonly code: string; readonly kind: string }>> {
+    const where = { id: { in: [...ids] } };
+    const rows = await this.database.client.instrument.findMany({ where, select: { id: true, code: true, kind: true } });
+    return new ById(rows.map(({ id, ...named }) => [id, named]));
+  }
+
   /** What certificates of an instrument said before they were superseded. */
   async formerOf(code: string): Promise<Former> {
     const calibrations = await this.database.client.calibration.findMany({ where: { instrument: { code } }, select: { id: true } });
@@ -44,10 +54,11 @@ export class InstrumentsReadModel {
   async restingOn(tx: Transaction, instrumentId: string, certificate: string): Promise<Resting> {
     const rows = await tx.submission.findMany({
       where: { revisions: { some: { instruments: { some: { instrumentId, certificate } } } } },
-      select: { reference: true, edition: { select: { slug: true } } },
+      select: { reference: true, editionId: true },
       orderBy: { reference: 'asc' },
     });
-    return { submissions: rows.map(({ reference }) => reference), editions: [...new Set(rows.map(({ edition }) => edition.slug))].sort() };
+    const editions = await this.editions.slugs(rows.map(({ editionId }) => editionId));
+    return { submissions: rows.map(({ reference }) => reference), editions: [...editions.values()].sort() };
   }
 
   /** Every instrument, by code. */

@@ -1,12 +1,15 @@
 import { Injectable } from '@nestjs/common';
+import { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
-import type { MethodVersionModel } from '../platform/database/generated/models.js';
+import type { MethodModel, MethodVersionModel } from '../platform/database/generated/models.js';
 import { lastDay, toDateText } from './method-version.js';
 import { checkSettingsSchema, methodLimitsSchema, methodParametersSchema, methodWordingSchema } from '../contract/endpoints/methods.js';
 import type { MethodResponse, MethodVersion } from '../contract/endpoints/methods.js';
 import { methodSeriesListSchema } from '../contract/method-series.js';
 
 const WITH_VERSIONS = { versions: { orderBy: { number: 'asc' } } } as const;
+
+type VersionRow = MethodVersionModel & { readonly method: MethodModel };
 
 interface MethodRow {
   readonly slug: string;
@@ -42,6 +45,18 @@ export class MethodsReadModel {
     if (!method) return { code: 'unknown_method', detail: `No method is called "${slug}". Look it up: GET /v1/catalogue/methods.` };
     if (toVersions(method).some(({ limits }) => limits.timeToBreakS !== null)) return { id: method.id };
     return { code: 'breaks_nothing', detail: `No version of "${slug}" breaks a line; name a method that specimens are pulled by.` };
+  }
+
+  /** Slugs of methods by their ids. */
+  async slugs(ids: readonly string[]): Promise<ById<string>> {
+    const rows = await this.database.client.method.findMany({ where: { id: { in: [...ids] } }, select: { id: true, slug: true } });
+    return new ById(rows.map(({ id, slug }) => [id, slug]));
+  }
+
+  /** Versions as they are kept, each with its method, by their ids. */
+  async versionRows(ids: readonly string[]): Promise<ById<VersionRow>> {
+    const rows = await this.database.client.methodVersion.findMany({ where: { id: { in: [...ids] } }, include: { method: true } });
+    return new ById(rows.map((row) => [row.id, row]));
   }
 
   /** Versions by their ids; an unknown id has none. */

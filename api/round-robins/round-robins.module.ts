@@ -5,6 +5,8 @@
  * Readings never change and enter no result; the release carries the report, testers by number.
  */
 import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { HandInCell } from './hand-in-cell.js';
 import { PlanRoundRobin } from './plan-round-robin.js';
@@ -13,7 +15,7 @@ import { RoundRobinsReadModel } from './round-robins.read-model.js';
 import { RoundRobinsStore } from './round-robins.store.js';
 
 @Module({
-  imports: [MethodsModule],
+  imports: [AccountsModule, InstrumentsModule, MethodsModule],
   controllers: [RoundRobinsController],
   providers: [HandInCell, PlanRoundRobin, RoundRobinsReadModel, RoundRobinsStore],
   exports: [RoundRobinsReadModel],

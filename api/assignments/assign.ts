@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { normaliseBlindCode } from '../contract/blind-code.js';
 import type { AssignmentRequest } from '../contract/endpoints/assignments.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -19,6 +20,7 @@ export class Assign {
   constructor(
     private readonly database: Database,
     private readonly store: AssignmentsStore,
+    private readonly editions: EditionsReadModel,
     private readonly methods: MethodsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -29,11 +31,12 @@ export class Assign {
     const codes = asked.spools.map(normaliseBlindCode);
     const askedMethod = await this.methods.idOf(method);
     await this.database.transaction(async (tx) => {
-      const edition = await this.store.edition(tx, slug);
+      await this.store.holdEdition(tx, slug);
+      const edition = await this.editions.openEdition(slug);
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (edition.state !== 'planned' && edition.state !== 'open')
         throw new Problem(assignmentProblems['assignments/too-late'], `The edition ${slug} is ${edition.state}.`);
-      const pinned = await this.methods.versionRows(edition.methods.map(({ methodVersionId }) => methodVersionId));
+      const pinned = await this.methods.versionRows(edition.methodVersionIds);
       const methodId = [...pinned.values()].find((version) => version.methodId === askedMethod)?.methodId ?? null;
       const work = { editionId: edition.id, methodId, testerId: asked.tester };
       const known = await this.store.spools(tx, codes);

@@ -64,7 +64,10 @@ export class AssignmentsReadModel {
     });
     const versions = await this.methods.versionRows(submissions.map(({ methodVersionId }) => methodVersionId));
     return new Map(
-      submissions.map(({ reference, methodVersionId, ...at }) => [keyOf({ ...at, methodId: versions.of(methodVersionId).methodId }), reference]),
+      submissions.map(({ reference, methodVersionId, ...at }) => [
+        keyOf({ ...at, methodId: versions.of(methodVersionId).methodId }),
+        reference,
+      ]),
     );
   }
 }

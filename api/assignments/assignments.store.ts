@@ -14,17 +14,9 @@ export interface NewAssignment {
 /** The only writer of assignments. */
 @Injectable()
 export class AssignmentsStore {
-  /** The edition, kept as it is until the end of the transaction, with the methods that it pins; null when there is none. */
-  async edition(tx: Transaction, slug: string) {
+  /** Keeps the edition as it is until the end of the transaction. */
+  async holdEdition(tx: Transaction, slug: string): Promise<void> {
     await tx.$queryRaw`SELECT 1 FROM "edition" WHERE "slug" = ${slug} FOR SHARE`;
-    return tx.edition.findUnique({
-      where: { slug },
-      select: {
-        id: true,
-        state: true,
-        methods: { select: { methodVersionId: true } },
-      },
-    });
   }
 
   /** Blind code → id of the spool, of those in use. */

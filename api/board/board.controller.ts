@@ -3,6 +3,7 @@ import { boardResponse } from '../contract/endpoints/board.js';
 import { editionResponse } from '../contract/endpoints/editions.js';
 import { planQuery, planResponse } from '../contract/endpoints/planning.js';
 import type { PlanQuery } from '../contract/endpoints/planning.js';
+import { EditionObstacles } from '../editions/obstacles.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -29,6 +30,7 @@ export class BoardController {
     private readonly planning: PlanMoreTests,
     private readonly evidence: EditionEvidenceReadModel,
     private readonly editions: EditionsReadModel,
+    private readonly obstacles: EditionObstacles,
     private readonly submissions: SubmissionsReadModel,
   ) {}
 
@@ -45,8 +47,8 @@ export class BoardController {
       inDoubt: unsettled.inDoubt.length,
       standsInTheWay:
         state === 'planned'
-          ? await this.editions.openingObstacles(slug)
-          : [...(await this.editions.divisionObstacles(slug)), ...closingObstacles(unsettled)],
+          ? await this.obstacles.toOpening(slug)
+          : [...(await this.obstacles.ofDivisions(slug)), ...closingObstacles(unsettled)],
       entries: edition.entries.map(({ variant, exclusion }) => {
         const division = edition.divisions?.find(({ variants }) => variants.includes(variant));
         const { categories } = (division ?? edition).scheme?.rules ?? NOTHING;

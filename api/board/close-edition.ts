@@ -8,7 +8,7 @@ import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { obstacleFaults } from '../contract/obstacle.js';
 import { boardProblems } from './board.errors.js';
 import { closingObstacles } from './closing-obstacles.js';
-import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { EditionObstacles } from '../editions/obstacles.read-model.js';
 import { EditionsStore } from '../editions/editions.store.js';
 
 /** Closes an edition: no submission is taken any more, none may still wait for somebody, each entry is in one division, and none that counts may be in doubt; what stands in the way is told all at once. */
@@ -16,7 +16,7 @@ import { EditionsStore } from '../editions/editions.store.js';
 export class CloseEdition {
   constructor(
     private readonly store: EditionsStore,
-    private readonly editions: EditionsReadModel,
+    private readonly obstacles: EditionObstacles,
     private readonly submissions: SubmissionsReadModel,
     private readonly database: Database,
     private readonly audit: AuditTrail,
@@ -27,7 +27,7 @@ export class CloseEdition {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['open']);
       const unsettled = await this.submissions.unsettledIn(edition.id, tx);
-      const obstacles = [...(await this.editions.divisionObstacles(slug)), ...closingObstacles(unsettled)];
+      const obstacles = [...(await this.obstacles.ofDivisions(slug)), ...closingObstacles(unsettled)];
       if (obstacles.length > 0) {
         const detail = `${obstacles.map(({ what }) => what).join('; ')}.`;
         throw new Problem(boardProblems['editions/work-in-progress'], detail, obstacleFaults(obstacles));

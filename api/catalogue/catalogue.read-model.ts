@@ -54,6 +54,13 @@ export class CatalogueReadModel {
     return new ById(rows.map((row) => [row.id, toSpoolOnRecord(row)]));
   }
 
+  /** Those of a draw, or among these spools, that stand a second time for a submission. */
+  async putBack(which: { readonly drawId: string } | { readonly spoolIds: readonly string[] }) {
+    const where = 'drawId' in which ? which : { spoolId: { in: [...which.spoolIds] } };
+    const rows = await this.database.client.retest.findMany({ where, include: { spool: { select: { blindCode: true } } } });
+    return rows.map(({ spoolId, submissionId, spool }) => ({ spoolId, submissionId, code: spool.blindCode }));
+  }
+
   /** A variant by its slug; null when there is none. */
   async variantBySlug(slug: string) {
     const row = await this.database.client.variant.findUnique({ where: { slug }, include: WITH_NAMES });

@@ -75,7 +75,11 @@ export class ControlPullsReadModel {
     const slugs = await this.methods.slugs(rows.map(({ methodId }) => methodId));
     const people = await this.accounts.displayNames(rows.map(({ testerId }) => testerId));
     return rows.map((row) =>
-      toPull(row, { instrument: instrumentsNamed.of(row.instrumentId).code, method: slugs.of(row.methodId), tester: people.of(row.testerId) }),
+      toPull(row, {
+        instrument: instrumentsNamed.of(row.instrumentId).code,
+        method: slugs.of(row.methodId),
+        tester: people.of(row.testerId),
+      }),
     );
   }
 }

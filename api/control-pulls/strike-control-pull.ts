@@ -45,7 +45,12 @@ export class StrikeControlPull {
       const instrument = (await this.instruments.named([instrumentId])).of(instrumentId);
       const method = (await this.methods.slugs([methodId])).of(methodId);
       const since = await this.store.countedBefore(tx, instrumentId, methodId, pull.benchDay.toISOString().slice(0, 10));
-      await this.castDoubt.run(tx, actor.accountId, { instrument: { id: instrumentId, code: instrument.code }, method: { id: methodId, slug: method } }, since);
+      await this.castDoubt.run(
+        tx,
+        actor.accountId,
+        { instrument: { id: instrumentId, code: instrument.code }, method: { id: methodId, slug: method } },
+        since,
+      );
     });
   }
 }

@@ -17,6 +17,7 @@ import { EditionsReadModel } from './editions.read-model.js';
 import { EditionsStore } from './editions.store.js';
 import { EntryToChange } from './entry-to-change.js';
 import { ExcludeEntry } from './exclude-entry.js';
+import { EditionObstacles } from './obstacles.read-model.js';
 import { OpenEdition } from './open-edition.js';
 import { OverruleDivision } from './overrule-division.js';
 import { PlanEdition } from './plan-edition.js';
@@ -29,6 +30,7 @@ import { PlanEdition } from './plan-edition.js';
     AddScheme,
     AmendEdition,
     ChangeEdition,
+    EditionObstacles,
     EditionParts,
     EditionsReadModel,
     EditionsStore,
@@ -38,6 +40,6 @@ import { PlanEdition } from './plan-edition.js';
     OverruleDivision,
     PlanEdition,
   ],
-  exports: [EditionsReadModel, EditionsStore],
+  exports: [EditionObstacles, EditionsReadModel, EditionsStore],
 })
 export class EditionsModule {}

@@ -6,10 +6,8 @@ import { schemeRules } from '../contract/endpoints/schemes.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { Amendment } from '../contract/amendment.js';
 import type { Prisma } from '../platform/database/generated/client.js';
-import type { Obstacle } from '../contract/obstacle.js';
-import { comparedIn, divisionObstacles, plannedDivisions, WITH_DIVIDED, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
+import { comparedIn, plannedDivisions, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
 import { toPinnedMethod } from './edition.js';
-import { openingObstacles, toOpening } from './opening-obstacles.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
 
@@ -74,24 +72,6 @@ export class EditionsReadModel {
   private async pinnedBy(rows: readonly { readonly methods: readonly PinnedId[] }[]) {
     const versions = await this.methods.versionRows(rows.flatMap(({ methods }) => methods.map(versionIdOf)));
     return ({ methods }: { readonly methods: readonly PinnedId[] }) => methods.map((pinned) => versions.of(versionIdOf(pinned)));
-  }
-
-  /** Everything that stands in the way of opening an edition that is known to be there. */
-  async openingObstacles(slug: string): Promise<Obstacle[]> {
-    const edition = await this.database.client.edition.findUniqueOrThrow({
-      where: { slug },
-      include: { ...WITH_DIVIDED, ...WITH_METHODS },
-    });
-    return openingObstacles(toOpening(edition, (await this.pinnedBy([edition]))(edition)));
-  }
-
-  /** Entries that are in no division of an edition that is known to be there, or could be in several. */
-  async divisionObstacles(slug: string): Promise<Obstacle[]> {
-    const { divisions, entries } = await this.database.client.edition.findUniqueOrThrow({
-      where: { slug },
-      include: WITH_DIVIDED,
-    });
-    return divisionObstacles(divisions, entries);
   }
 
   /** Variants entered in an edition, by id. */

@@ -10,6 +10,7 @@ import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { editionProblems } from './editions.errors.js';
 import { obstacleFaults } from '../contract/obstacle.js';
 import { EditionsReadModel } from './editions.read-model.js';
+import { EditionObstacles } from './obstacles.read-model.js';
 import { EditionsStore } from './editions.store.js';
 
 /** Opens an edition: from now on its divisions with their schemes, method versions and checks are fixed, and the key of blind codes is sealed by its digest. */
@@ -18,6 +19,7 @@ export class OpenEdition {
   constructor(
     private readonly store: EditionsStore,
     private readonly editions: EditionsReadModel,
+    private readonly obstacles: EditionObstacles,
     private readonly catalogue: CatalogueReadModel,
     private readonly database: Database,
     private readonly identifiers: Identifiers,
@@ -27,7 +29,7 @@ export class OpenEdition {
   async run(actor: Actor, slug: string, version: number): Promise<void> {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['planned']);
-      const obstacles = await this.editions.openingObstacles(slug);
+      const obstacles = await this.obstacles.toOpening(slug);
       if (obstacles.length > 0) {
         const detail = `${obstacles.map(({ what, references }) => [what, references.join(', ')].filter(Boolean).join(': ')).join('; ')}.`;
         throw new Problem(editionProblems['editions/nothing-to-open'], detail, obstacleFaults(obstacles));

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { obstacleFaults } from '../contract/obstacle.js';
-import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { EditionObstacles } from '../editions/obstacles.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -40,7 +40,7 @@ export class RequestRelease {
   constructor(
     private readonly store: ReleasesStore,
     private readonly releases: ReleasesReadModel,
-    private readonly editions: EditionsReadModel,
+    private readonly obstacles: EditionObstacles,
     private readonly statements: StatementsReadModel,
     private readonly database: Database,
     private readonly jobs: Jobs,
@@ -58,7 +58,7 @@ export class RequestRelease {
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (!['closed', 'published'].includes(edition.state))
         throw new Problem(releaseProblems['releases/edition-not-closed'], `Edition ${slug} is ${edition.state}.`);
-      const astray = await this.editions.divisionObstacles(slug);
+      const astray = await this.obstacles.ofDivisions(slug);
       if (astray.length > 0) throw new Problem(releaseProblems['releases/entry-in-no-division'], undefined, obstacleFaults(astray));
       const last = edition.releases[0];
       if (last?.state === 'building')

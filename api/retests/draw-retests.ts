@@ -9,6 +9,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { Identifiers } from '../platform/identifiers/identifiers.js';
+import { RetestedSubmissions } from '../submissions/retested.read-model.js';
 import { drawFrom, seedOf } from './draw-order.js';
 import { retestProblems } from './retests.errors.js';
 import { RetestsStore } from './retests.store.js';
@@ -20,6 +21,7 @@ export class DrawRetests {
     private readonly database: Database,
     private readonly store: RetestsStore,
     private readonly spools: SpoolsStore,
+    private readonly submissions: RetestedSubmissions,
     private readonly identifiers: Identifiers,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -30,7 +32,7 @@ export class DrawRetests {
       const edition = await this.store.lockEdition(tx, slug);
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (edition.retestDraw) throw new Problem(retestProblems['retests/drawn']);
-      const candidates = edition.state === 'open' ? await this.store.candidates(tx, edition.id) : [];
+      const candidates = edition.state === 'open' ? await this.submissions.drawable(edition.id) : [];
       if (candidates.length === 0)
         throw new Problem(retestProblems['retests/nothing-to-draw'], `Edition ${slug} is ${edition.state} and has nothing to draw from.`);
       const from = candidates.map(({ reference }) => reference);
@@ -39,7 +41,9 @@ export class DrawRetests {
       const drawId = await this.store.draw(tx, { editionId: edition.id, seed, percent, from, byId: actor.accountId, at: this.clock.now() });
       for (const reference of drawn) {
         const original = candidates.find((one) => one.reference === reference);
-        if (original) await this.store.putBack(tx, drawId, original, await this.freeCode(tx));
+        if (!original) continue;
+        const { id: submissionId, spoolId } = original;
+        await this.spools.putBack(tx, { drawId, submissionId, spoolId, blindCode: await this.freeCode(tx) });
       }
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -6,13 +6,14 @@
  */
 import { Module } from '@nestjs/common';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { DrawRetests } from './draw-retests.js';
 import { RetestsController } from './retests.controller.js';
 import { RetestsReadModel } from './retests.read-model.js';
 import { RetestsStore } from './retests.store.js';
 
 @Module({
-  imports: [CatalogueModule],
+  imports: [CatalogueModule, SubmissionsModule],
   controllers: [RetestsController],
   providers: [DrawRetests, RetestsReadModel, RetestsStore],
   exports: [RetestsReadModel],

@@ -26,7 +26,12 @@ export class RoundRobinsReadModel {
   async list() {
     const rows = await this.database.client.roundRobin.findMany({ orderBy: { id: 'desc' } });
     const methods = await this.methods.slugs(rows.map(({ methodId }) => methodId));
-    return rows.map(({ slug, name, methodId, state }) => ({ slug, name, method: methods.of(methodId), state: state as RoundRobinEvidence['state'] }));
+    return rows.map(({ slug, name, methodId, state }) => ({
+      slug,
+      name,
+      method: methods.of(methodId),
+      state: state as RoundRobinEvidence['state'],
+    }));
   }
 
   /** With the numbers of those who take part; null when there is none. */

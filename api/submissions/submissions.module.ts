@@ -15,7 +15,6 @@ import { EditionsModule } from '../editions/editions.module.js';
 import { FindingsModule } from '../findings/findings.module.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
-import { RetestsModule } from '../retests/retests.module.js';
 import { DeleteDraft } from './drafts/delete-draft.js';
 import { DraftsController } from './drafts/drafts.controller.js';
 import { EvidenceReadModel } from './examine/evidence.read-model.js';
@@ -31,6 +30,7 @@ import { RequireRigsAsSeen } from './hand-in/require-rigs-as-seen.js';
 import { CompleteDraft } from './drafts/complete-draft.js';
 import { SaveDraft } from './drafts/save-draft.js';
 import { TakeBackSubmission } from './hand-in/take-back-submission.js';
+import { RetestedSubmissions } from './retested.read-model.js';
 import { SubmissionViewsReadModel } from './views/submission-views.read-model.js';
 import { SubmissionsController } from './submissions.controller.js';
 import { SubmissionsReadModel } from './submissions.read-model.js';
@@ -41,16 +41,7 @@ import { TracesReadModel } from './traces/traces.read-model.js';
 import { TracesStore } from './traces/traces.store.js';
 
 @Module({
-  imports: [
-    AccountsModule,
-    CatalogueModule,
-    ControlPullsModule,
-    EditionsModule,
-    FindingsModule,
-    InstrumentsModule,
-    MethodsModule,
-    RetestsModule,
-  ],
+  imports: [AccountsModule, CatalogueModule, ControlPullsModule, EditionsModule, FindingsModule, InstrumentsModule, MethodsModule],
   controllers: [SubmissionsController, DraftsController, TracesController],
   providers: [
     FindSubjects,
@@ -68,12 +59,13 @@ import { TracesStore } from './traces/traces.store.js';
     SaveDraft,
     DeleteDraft,
     SubmissionsStore,
+    RetestedSubmissions,
     SubmissionsReadModel,
     SubmissionViewsReadModel,
     AddTraces,
     TracesStore,
     TracesReadModel,
   ],
-  exports: [SubmissionsReadModel, SubmissionsStore, SubmissionViewsReadModel],
+  exports: [RetestedSubmissions, SubmissionsReadModel, SubmissionsStore, SubmissionViewsReadModel],
 })
 export class SubmissionsModule {}

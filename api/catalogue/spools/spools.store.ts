@@ -13,6 +13,14 @@ interface NewSpool {
   readonly lengthM: string | null;
 }
 
+interface SecondSpool {
+  /** What it is under its first code. */
+  readonly spoolId: string;
+  readonly blindCode: string;
+  readonly drawId: string;
+  readonly submissionId: string;
+}
+
 interface Reidentification {
   readonly spoolId: string;
   readonly fromVariantId: string;
@@ -23,7 +31,7 @@ interface Reidentification {
   readonly at: Date;
 }
 
-/** The only writer of spools and their re-identifications. */
+/** The only writer of spools, of their re-identifications and of what they stand for a second time. */
 @Injectable()
 export class SpoolsStore {
   async isTaken(tx: Transaction, blindCode: string): Promise<boolean> {
@@ -32,6 +40,13 @@ export class SpoolsStore {
 
   create(tx: Transaction, data: NewSpool) {
     return tx.spool.create({ data });
+  }
+
+  /** The same spool under another code, which stands for a result that is tested again. */
+  async putBack(tx: Transaction, { spoolId, blindCode, ...stands }: SecondSpool): Promise<void> {
+    const { variantId, source, obtainedOn, place, lot, lengthM } = await tx.spool.findUniqueOrThrow({ where: { id: spoolId } });
+    const { id } = await tx.spool.create({ data: { blindCode, variantId, source, obtainedOn, place, lot, lengthM } });
+    await tx.retest.create({ data: { spoolId: id, ...stands } });
   }
 
   /** The spool with its variant, locked until the transaction ends; null when there is none. */

@@ -6,7 +6,7 @@ import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-c
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
 import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import type { Actor } from '../../platform/http/access.js';
-import { RetestsReadModel } from '../../retests/retests.read-model.js';
+import { RetestedSubmissions } from '../retested.read-model.js';
 import { EvidenceReadModel } from './evidence.read-model.js';
 import type { OwnSubmission } from './evidence.read-model.js';
 import type { ReadSubmission } from './examined-submission.js';
@@ -54,7 +54,7 @@ export class GatherBeside {
     private readonly accounts: AccountsReadModel,
     private readonly evidence: EvidenceReadModel,
     private readonly controlPulls: ControlPullsReadModel,
-    private readonly retests: RetestsReadModel,
+    private readonly retested: RetestedSubmissions,
     private readonly keyReadings: KeyReadings,
   ) {}
 
@@ -82,7 +82,7 @@ export class GatherBeside {
       this.evidence.sameReadings(reads.map(({ readingsDigest }) => readingsDigest)),
       this.evidence.knownAreasMm2(reads.map(({ subject }) => subject.spool.variant.id)),
       this.accounts.interestsOf(actor.accountId),
-      this.retests.secondTimes(spoolIds),
+      this.retested.secondTimes(spoolIds),
       this.evidence.previewsOf(actor.accountId, spoolIds),
     ]);
     const digests = new Set(earlier.map(({ readingsDigest }) => readingsDigest));

@@ -1,4 +1,4 @@
-import type { SecondTime } from '../../retests/retests.read-model.js';
+import type { SecondTime } from '../retested.read-model.js';
 
 /** What is the same as the first time, or otherwise that should be the same, of a hand-in on a spool that is tested again; in words. Pure. */
 export function sameHands(

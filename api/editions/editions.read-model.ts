@@ -56,6 +56,12 @@ export class EditionsReadModel {
     return new ById(rows.map(({ id, slug }) => [id, slug]));
   }
 
+  /** The checks as they were when an edition opened, by its id; null of one that was opened before checks were pinned. */
+  async checkSetOf(id: string): Promise<CheckDocument[] | null> {
+    const { checkSet } = await this.database.client.edition.findUniqueOrThrow({ where: { id }, select: { checkSet: true } });
+    return checkSet as CheckDocument[] | null;
+  }
+
   /** Digests of the keys of blind codes of all editions that were opened, oldest first. */
   async commitments(): Promise<{ openedOn: string; blindKeyDigest: string }[]> {
     const rows = await this.database.client.edition.findMany({ where: { blindKeyDigest: { not: null } }, orderBy: { opensOn: 'asc' } });

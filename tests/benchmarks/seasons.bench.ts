@@ -68,13 +68,13 @@ function fileOf(codes: readonly string[], day: number): string {
 async function repeat(times: number): Promise<void> {
   for (let i = 0; i < TESTERS; i++) await b.t.caller(['tester'], `P. Former ${i + 1}`);
   const former = await b.sql(`SELECT "id" FROM "account" WHERE "display_name" LIKE 'P. Former %'`);
-  const ids = former.map(({ id }) => `'${String(id)}'`).join();
+  const testers = former.map(({ id }) => `'${String(id)}'`).join();
   const copies = SEASON.map(([table, ids, texts = []]) => {
     const changed = [
       ...ids.map((column) => `'${column}', CASE WHEN t."${column}" IS NULL THEN NULL ELSE md5(t."${column}"::text || n)::uuid END`),
       ...texts.map((column) => `'${column}', t."${column}" || '-' || n`),
       ...(table === 'edition' ? [`'state', 'closed'`] : []),
-      ...(table === 'submission' ? [`'state', 'accepted'`, `'tester_id', (ARRAY[${ids}]::uuid[])[1 + n % ${TESTERS}]`] : []),
+      ...(table === 'submission' ? [`'state', 'accepted'`, `'tester_id', (ARRAY[${testers}]::uuid[])[1 + n % ${TESTERS}]`] : []),
     ];
     return `INSERT INTO "${table}" SELECT (jsonb_populate_record(NULL::"${table}", to_jsonb(t) || jsonb_build_object(${changed.join(', ')}))).*
       FROM "${table}" t, generate_series(1, ${times}) n;`;

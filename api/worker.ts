@@ -10,6 +10,7 @@ import { nightlyBackup } from './platform/backup/nightly-backup.js';
 import { IdempotentAnswersStore } from './platform/http/idempotent-answers.store.js';
 import { BACKUPS } from './platform/jobs/jobs.module.js';
 import { Jobs } from './platform/jobs/jobs.js';
+import { keepGivingSigns } from './platform/jobs/sign-of-life.js';
 import { jsonLog } from './platform/http/json-log.js';
 import { ReleaseWork } from './releases/release-work.js';
 import { ReleasesModule } from './releases/releases.module.js';
@@ -29,6 +30,7 @@ await context.get(Jobs).every('clean-up', '17 * * * *', async () => {
 await scheduleBackups(context.get(Jobs));
 await context.select(ReleasesModule).get(ReleaseWork).start(true);
 await context.select(WebhooksModule).get(WebhookWork).start();
+keepGivingSigns(context.get(Jobs));
 
 /** One of all workers makes the backup; where none is wished for any more, none is. */
 async function scheduleBackups(jobs: Jobs): Promise<void> {

@@ -15,11 +15,12 @@ import { BoardController } from './board.controller.js';
 import { CloseEdition } from './close-edition.js';
 import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { PlanMoreTests } from './plan-more-tests.js';
+import { SupersededReadModel } from './superseded.read-model.js';
 
 @Module({
   imports: [CatalogueModule, ControlPullsModule, EditionsModule, InstrumentsModule, RetestsModule, RoundRobinsModule, SubmissionsModule],
   controllers: [BoardController],
-  providers: [CloseEdition, EditionEvidenceReadModel, PlanMoreTests],
+  providers: [CloseEdition, EditionEvidenceReadModel, PlanMoreTests, SupersededReadModel],
   exports: [EditionEvidenceReadModel],
 })
 export class BoardModule {}

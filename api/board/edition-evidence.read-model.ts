@@ -9,6 +9,7 @@ import { RetestsReadModel } from '../retests/retests.read-model.js';
 import { RoundRobinsReadModel } from '../round-robins/round-robins.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import type { EditionEvidence } from '../reckoning/evidence/edition-evidence.js';
+import { SupersededReadModel } from './superseded.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 
 /** What an edition's results are computed from, as accepted now. */
@@ -22,6 +23,7 @@ export class EditionEvidenceReadModel {
     private readonly retests: RetestsReadModel,
     private readonly roundRobins: RoundRobinsReadModel,
     private readonly controlPulls: ControlPullsReadModel,
+    private readonly superseded: SupersededReadModel,
   ) {}
 
   async of(slug: string): Promise<EditionEvidence> {
@@ -33,6 +35,7 @@ export class EditionEvidenceReadModel {
     const instruments = await this.instruments.byCodes([...codes]);
     const until = edition.closedOn !== undefined && edition.closedOn > edition.closesOn ? edition.closedOn : edition.closesOn;
     const pulls = await this.controlPulls.pulls({ instruments: [...codes], until });
+    const superseded = await this.superseded.under(slug, new Set(submissions.map(({ reference }) => reference)));
     return {
       edition: { ...edition, entries: entries.map(({ variant, exclusion }) => ({ variant, exclusion })) },
       submissions,
@@ -49,6 +52,7 @@ export class EditionEvidenceReadModel {
       retests: await this.retestsOf(slug, id),
       roundRobins: await this.roundRobins.closedBetween(edition.opensOn, until),
       controlPulls: pulls.map(({ id: _, ...pull }) => pull),
+      ...(superseded.length > 0 ? { superseded } : {}),
     };
   }
 

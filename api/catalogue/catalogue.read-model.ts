@@ -48,6 +48,17 @@ export class CatalogueReadModel {
     return new ById(rows.map(({ id, blindCode }) => [id, blindCode]));
   }
 
+  /** What rows of the catalogue are called, by their ids: a slug, a blind code, or a variant and what is claimed of it. */
+  async rowNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
+    const rows = await this.database.client.$queryRaw<{ id: string; name: string }[]>`
+      SELECT r."id"::text, r."name" FROM (
+        SELECT "id", "slug" AS "name" FROM "maker" UNION ALL SELECT "id", "slug" FROM "line" UNION ALL SELECT "id", "slug" FROM "variant"
+        UNION ALL SELECT "id", "blind_code" FROM "spool"
+        UNION ALL SELECT c."id", v."slug" || ' ' || c."quantity" FROM "claim" c JOIN "variant" v ON v."id" = c."variant_id"
+      ) r WHERE r."id" = ANY(${[...ids]}::uuid[])`;
+    return new Map(rows.map(({ id, name }) => [id, name]));
+  }
+
   /** Spools with the variants that they are, by their ids; never shown to a tester. */
   async spoolsById(ids: readonly string[]): Promise<ById<SpoolOnRecord>> {
     const rows = await this.database.client.spool.findMany({ where: { id: { in: [...ids] } }, include: OF_SPOOL });

@@ -1,5 +1,16 @@
 /** What a published cell is about, in the order in which readers care. */
-export const CELL_GROUPS = ['places', 'values', 'intervals', 'chances', 'movement', 'claims', 'words', 'evidence'] as const;
+export const CELL_GROUPS = [
+  'places',
+  'values',
+  'intervals',
+  'chances',
+  'movement',
+  'claims',
+  'words',
+  'evidence',
+  'record',
+  'documents',
+] as const;
 export type CellGroup = (typeof CELL_GROUPS)[number];
 
 /** Last word of a cell's name → what it is about; the name of a claimed quantity stands for a claim. */
@@ -18,6 +29,8 @@ const GROUP_OF_KIND: Readonly<Record<string, CellGroup>> = {
   submissions: 'evidence',
   testers: 'evidence',
   rigs: 'evidence',
+  superseded: 'record',
+  content: 'documents',
 };
 
 export const CELL_KINDS = Object.keys(GROUP_OF_KIND);

@@ -19,20 +19,23 @@ export interface ReadingFault {
   readonly message: string;
 }
 
-/** @returns a sentence with the symbols that fit, or null when the unit is one of them */
-export function unitFault(role: string, unit: string, dimension: Dimension): string | null {
+/**
+ * @param reading what was read, in words
+ * @returns a sentence with the symbols that fit, or null when the unit is one of them
+ */
+export function unitFault(reading: string, unit: string, dimension: Dimension): string | null {
   const symbols = Object.entries(UNITS).flatMap(([symbol, known]) => (known.dimension === dimension ? [symbol] : []));
   const isFitting = orNull(() => UNITS[findUnit(unit)].dimension) === dimension;
   return isFitting
     ? null
-    : `Found "${unit}"; a ${role} is a ${dimension}: ${symbols.join(', ')}${unitMeant(unit).replace(/^ (.*)\.$/, '. $1')}`;
+    : `Found "${unit}"; a ${reading} is a ${dimension}: ${symbols.join(', ')}${unitMeant(unit).replace(/^ (.*)\.$/, '. $1')}`;
 }
 
 /** Readings that stand twice for the same role and station. */
 export function repeatedReadings(readings: readonly EnteredReading[]): ReadingFault[] {
   const seen = new Set<string>();
   return readings.flatMap(({ role, station }, index) => {
-    const key = `${role} at station ${station ?? 'none'}`;
+    const key = station === null ? role : `${role} at station ${station}`;
     if (seen.has(key)) return [{ index, message: `The specimen has ${key} twice; remove one` }];
     seen.add(key);
     return [];

@@ -15,6 +15,16 @@ export const READING_ROLES = {
 } as const;
 export type ReadingRole = keyof typeof READING_ROLES;
 
+/** What each is called in a sentence. */
+export const READING_WORDS: Readonly<Record<ReadingRole, string>> = {
+  breakingForce: 'breaking force',
+  timeToBreak: 'time to break',
+  wideDiameter: 'widest diameter',
+  narrowDiameter: 'narrowest diameter',
+  mass: 'mass',
+  length: 'length',
+};
+
 export const INVALID_REASONS = ['brokeAtGrip', 'slipped', 'mistied', 'handlingDamage', 'rigFault', 'outsideTimeToBreak'] as const;
 
 /** Specimens that one submission may hold. */
@@ -37,7 +47,7 @@ export const readingContent = z
     unit: z.string().describe('Unit symbol as entered'),
   })
   .superRefine(({ role, unit }, context) => {
-    const message = unitFault(role, unit, READING_ROLES[role]);
+    const message = unitFault(READING_WORDS[role], unit, READING_ROLES[role]);
     if (message !== null) context.addIssue({ code: 'custom', path: ['unit'], message });
   });
 

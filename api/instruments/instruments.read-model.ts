@@ -44,6 +44,13 @@ export class InstrumentsReadModel {
     return new ById(rows.map(({ id, ...named }) => [id, named]));
   }
 
+  /** Certificates with the instruments that they are of, by their ids: "C-1 of R1". */
+  async certificateNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
+    const where = { id: { in: [...ids] } };
+    const rows = await this.database.client.calibration.findMany({ where, include: { instrument: { select: { code: true } } } });
+    return new Map(rows.map(({ id, certificate, instrument }) => [id, `${certificate} of ${instrument.code}`]));
+  }
+
   /** What certificates of an instrument said before they were superseded. */
   async formerOf(code: string): Promise<Former> {
     const calibrations = await this.database.client.calibration.findMany({ where: { instrument: { code } }, select: { id: true } });

@@ -20,7 +20,7 @@ const TEXTS: Readonly<Record<string, string>> = {
   'image/svg+xml': '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>',
   'application/octet-stream': 'place,variant,score\r\n1,harbourline-8-pe-1-2,4\r\n',
   'application/vnd.apache.parquet': 'PAR1',
-  'text/plain': 'fairpull_answers_total{route="/v1/editions"} 12\n',
+  'text/plain': 'http_server_request_duration_seconds_count{http_route="/v1/editions"} 12\n',
 };
 
 /** Puts an example beside every body and every answer. */

@@ -30,6 +30,7 @@ const SCHEMAS: Readonly<Record<string, ZodType>> = {
   variant: documents.variantDocumentSchema,
   records: documents.recordsDocumentSchema,
   pairs: documents.pairsDocumentSchema,
+  sensitivity: documents.sensitivityDocumentSchema,
   withdrawn: documents.withdrawnDocumentSchema,
   catalogue: documents.catalogueDocumentSchema,
   method: documents.methodDocumentSchema,

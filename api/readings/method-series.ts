@@ -1,16 +1,17 @@
 /** What follows from the kind of a series. Pure. */
 import type { MethodSeries } from '../contract/method-series.js';
+import type { ReadingRole } from '../contract/submission-content.js';
 
 /** Readings that each counted specimen of a series carries. */
 export interface SeriesNeed {
   readonly condition: 'untreated' | 'treated';
   /** Roles of the readings, all of them at each station. */
-  readonly roles: readonly string[];
+  readonly roles: readonly ReadingRole[];
   /** Least number of stations. */
   readonly stations: number;
 }
 
-const ROLES: Readonly<Record<MethodSeries['kind'], readonly string[]>> = {
+const ROLES: Readonly<Record<MethodSeries['kind'], readonly ReadingRole[]>> = {
   breakingForce: ['breakingForce'],
   diameterAlongStations: ['wideDiameter', 'narrowDiameter'],
   linearDensity: ['mass', 'length'],

@@ -5,6 +5,9 @@ import { HOUSE_PARTS } from '../contract/endpoints/statements.js';
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
 import type { CategoryDocument, CategoryRow, EditionDocument, OverallRow } from '../contract/documents/release-documents.js';
 import { CELL_GROUPS, CELL_KINDS, groupOf, kindOf } from '../contract/cell-groups.js';
+import { sha256 } from '../platform/identifiers/identifiers.js';
+import { canonicalJson } from './canonical-json.js';
+import type { Superseded } from '../contract/superseded.js';
 import type { RevisionCells } from './release-inputs.js';
 
 export interface Revision {
@@ -36,9 +39,10 @@ export function cellsOf({ tables, claims = null, house = null, remarks = null }:
     .flatMap(({ category, rows }) => rows.flatMap((row) => categoryCells(category.code, row)));
   const labels = claims ? claims.items.flatMap(claimCells) : [];
   const documents: Readonly<Record<string, unknown>> = { claim: claims, words: remarks, statement: house };
-  const kinds = CELL_KINDS.filter((kind) => documents[kind] !== null);
+  const kinds = CELL_KINDS.filter((kind) => documents[kind] !== null && kind !== 'content');
   const said = [...(remarks ? remarkCells(remarks) : []), ...(house ? houseCells(house) : [])];
-  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels, ...said]), top: tables.flatMap(topOf), kinds };
+  const superseded = supersededCells(tables.flatMap(({ edition }) => edition.superseded ?? []));
+  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels, ...said, ...superseded]), top: tables.flatMap(topOf), kinds };
 }
 
 function topOf({ edition: { overall } }: Revision['tables'][number]): string[] {
@@ -99,9 +103,36 @@ const houseCells = (house: HouseDocument): Cell[] =>
     return [`house, ${part}, statement`, text || NOT_STATED];
   });
 
+/** A cell for each row and day: what it said, and every result that rested on it, in whatever division. */
+const supersededCells = (rows: readonly Superseded[]): Cell[] =>
+  [...Map.groupBy(rows, ({ kind, what, on }) => `${kind} ${what}, ${on}, superseded`)].map(([where, said]) => [
+    where,
+    [...Map.groupBy(said, ({ was, reason }) => `It said: ${was}. ${reason}`)]
+      .map(([words, ones]) => `${words} Rested on it: ${[...new Set(ones.flatMap(({ submissions }) => submissions))].sort().join(', ')}`)
+      .join(' '),
+  ]);
+
+/** The same with the digest of each document, but for what every revision says otherwise: nothing that is published changes unseen. */
+export function withContents(shown: RevisionCells, documents: readonly Document[]): RevisionCells {
+  const contents = documents.map(({ path, document }) => [`${path}, content`, sha256(canonicalJson(besideRevision(document)))] as const);
+  return { ...shown, cells: { ...shown.cells, ...Object.fromEntries(contents) }, kinds: CELL_KINDS };
+}
+
+interface Document {
+  /** In the release. */
+  readonly path: string;
+  readonly document: object;
+}
+
+/** Tells of the revision, not of what it shows. */
+const OF_REVISION = ['formatVersion', 'revision', 'publishedAt', 'erratum', 'citation', 'isCorrected'];
+
+const besideRevision = (value: unknown): unknown =>
+  JSON.parse(JSON.stringify(value, (name, inner: unknown) => (OF_REVISION.includes(name) ? undefined : inner)));
+
 /** Cells that differ, what readers care about first; of a revision that was told in fewer kinds of cells, those kinds alone. */
 export function changesBetween(before: RevisionCells, after: RevisionCells): CellChange[] {
-  const kinds = new Set(before.kinds ?? FIRST_KINDS);
+  const kinds = new Set([...(before.kinds ?? FIRST_KINDS).filter((kind) => (after.kinds ?? []).includes(kind)), 'superseded']);
   const changes = [...new Set([...Object.keys(before.cells), ...Object.keys(after.cells)])]
     .filter((where) => kinds.has(kindOf(where)) && before.cells[where] !== after.cells[where])
     .sort()

@@ -26,23 +26,37 @@ export function computeErratum({ reasonCode, words, expects, before }: Correctio
   const changes = changesBetween(before, after);
   const count = (ending: string) => changes.filter(({ where }) => where.endsWith(ending)).length;
   const top = before.top.join() === after.top.join() ? 'top group unchanged' : 'top group changed';
-  const plural = (n: number, one: string, several = `${one}s`) => `${n} ${n === 1 ? one : several} changed`;
-  const besides = (['intervals', 'claims', 'words', 'evidence'] as const).flatMap((group) => {
-    const cells = changes.filter(({ where }) => groupOf(where) === group).length;
-    return cells === 0 ? [] : [plural(cells, NOUNS[group].one, NOUNS[group].several)];
-  });
+  const counted = [
+    { n: count(', value'), one: 'value' },
+    { n: count(', place'), one: 'place' },
+    ...(['intervals', 'claims', 'words', 'evidence', 'record', 'documents'] as const)
+      .map((group) => ({ n: changes.filter(({ where }) => groupOf(where) === group).length, ...NOUNS[group] }))
+      .filter(({ n }) => n > 0),
+  ];
+  // A revision that is told by its documents too names what changed alone; one of before said of values and places how many, also none.
+  const told = before.kinds?.includes('content') ? counted.filter(({ n }) => n > 0) : counted;
+  const sentence = told.map(({ n, ...noun }) => plural(n, noun));
   return {
     reasonCode,
     words,
     expected: [...expects],
     changes,
-    consequences: [plural(count(', value'), 'value'), plural(count(', place'), 'place'), ...besides, top].join(', '),
+    consequences: [...(sentence.length > 0 ? sentence : ['nothing that is published changed']), top].join(', '),
   };
 }
+
+interface Noun {
+  readonly one: string;
+  readonly several?: string;
+}
+
+const plural = (n: number, { one, several = `${one}s` }: Noun): string => `${n} ${n === 1 ? one : several} changed`;
 
 const NOUNS = {
   intervals: { one: 'interval', several: 'intervals' },
   claims: { one: 'claim', several: 'claims' },
   words: { one: 'statement in words', several: 'statements in words' },
   evidence: { one: 'count of evidence', several: 'counts of evidence' },
+  record: { one: 'row of the record', several: 'rows of the record' },
+  documents: { one: 'document' },
 } as const;

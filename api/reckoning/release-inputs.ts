@@ -21,6 +21,7 @@ export interface EarlierEdition {
     readonly categories: readonly EarlierCategory[];
   }[];
   readonly history: readonly { readonly variant: string; readonly point: HistoryPoint }[];
+  /** How sure they are is told of the edition before alone. */
   readonly results: readonly PublishedResult[];
 }
 

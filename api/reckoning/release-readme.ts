@@ -15,6 +15,7 @@ Published on ${day}.${isDemo ? ' **Invented for demonstration: no maker, line, p
 ## What is in this folder
 
 - \`bundle.json\`: every input (readings as entered, methods, calibrations, scheme, names) and every output. Canonical JSON (RFC 8785); numbers that matter are decimal text.
+- \`retold.json\`: what later editions tell again of this one: places, values, a line of history for each variant.
 - \`documents/\`: the same outputs, one page a file.
 - \`csv/\` and \`datapackage.json\`: tables for spreadsheets and programs, with units and keys (Data Package 2.0).
 - \`blind-key.txt\`: which blind code stood for which variant; its SHA-256 was published when the edition opened.

@@ -5,7 +5,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { Jobs } from '../platform/jobs/jobs.js';
-import { PUBLISH_RELEASE } from './release-orders.js';
+import { keysOf, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
 import { ReleasesStore } from './releases.store.js';
 
@@ -20,7 +20,7 @@ export class CallOffRelease {
   ) {}
 
   async run(actor: Actor, slug: string, revision: number): Promise<void> {
-    await this.jobs.prepare(PUBLISH_RELEASE);
+    for (const queue of [PUBLISH_RELEASE, PREPARE_RELEASE]) await this.jobs.prepare(queue);
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
       const last = edition?.releases[0];
@@ -28,7 +28,7 @@ export class CallOffRelease {
         throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no revision ${revision} that could be called off.`);
       if (last.state !== 'building') throw new Problem(releaseProblems['releases/not-waiting'], `Revision ${revision} is ${last.state}.`);
       await this.store.remove(tx, last.id);
-      await this.jobs.takeBack(tx, PUBLISH_RELEASE, last.id);
+      for (const { queue, key } of keysOf(last.id)) await this.jobs.takeBack(tx, queue, key);
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'release.calledOff',

@@ -8,10 +8,9 @@ import { EditionEvidenceReadModel } from '../board/edition-evidence.read-model.j
 import { Problem } from '../platform/errors/problem.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { EditionDocument, VariantDocument } from '../contract/documents/release-documents.js';
-import { tablesIn } from '../reckoning/documents/bundle.js';
 import type { Bundle } from '../reckoning/documents/bundle.js';
-import { placesIn } from '../reckoning/documents/places-in.js';
-import { keyNow } from '../reckoning/documents/format-1.js';
+import { earlierFrom, RETOLD, retoldOf } from '../reckoning/documents/retold.js';
+import type { Retold } from '../reckoning/documents/retold.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
 import { StatementsReadModel } from '../statements/statements.read-model.js';
 import type { Correction, EarlierEdition, Licence, ReleaseInputs } from '../reckoning/release-inputs.js';
@@ -113,7 +112,7 @@ export class GatherRelease {
 
   private async correctionOf(stated: NonNullable<Stated>, before: PublishedRelease): Promise<Correction> {
     const { reasonCode, words, expects } = stated;
-    const cells = await this.releases.cellsOf(before);
+    const cells = await this.releases.contentsOf(before);
     const unmet = unmetExpectations(expects, cells);
     if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
     return { reasonCode, words, expects, before: cells, corrected: await this.correctedUpTo(before) };
@@ -129,28 +128,24 @@ export class GatherRelease {
     return corrected;
   }
 
-  /** Current releases of the editions before, newest first, as their bundles tell them. */
+  /** Current releases of the editions before, newest first, one after the other: of none more is kept than what is told again. */
   private async earlierEditions(previous: string | null, current: CurrentRelease): Promise<EarlierEdition[]> {
     const found: EarlierEdition[] = [];
     for (let slug = previous; slug !== null;) {
       const release = await current(slug);
       if (!release) break;
-      const bundle = await this.releases.kept<Bundle>(release, 'bundle.json');
-      found.push(await this.earlierEdition(release, bundle));
-      slug = tablesIn(bundle.outputs)[0]?.edition.previousEdition ?? null;
+      const retold = await this.retold(release);
+      found.push(earlierFrom(retold, release, found.length === 0));
+      slug = retold.previousEdition;
     }
     return found;
   }
 
-  private async earlierEdition(release: PublishedRelease, { outputs }: Bundle): Promise<EarlierEdition> {
-    const variants = await this.releases.folder<VariantDocument>(release, 'documents/variants/');
-    return {
-      edition: release.edition,
-      revision: release.revision,
-      digest: release.digest,
-      ...placesIn(outputs),
-      history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
-      results: outputs.results.map(({ quantity, ...result }) => ({ ...result, quantity: keyNow(quantity) })),
-    };
+  /** A release from before it told so itself is read whole. */
+  private async retold(release: PublishedRelease): Promise<Retold> {
+    const told = await this.releases.document<Retold>(release, RETOLD);
+    if (told) return told;
+    const { outputs } = await this.releases.kept<Bundle>(release, 'bundle.json');
+    return retoldOf(outputs, await this.releases.folder<VariantDocument>(release, 'documents/variants/'));
   }
 }

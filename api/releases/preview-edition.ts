@@ -31,7 +31,7 @@ export class PreviewEdition {
     const at = this.clock.now();
     const context = contextOf(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
     const compared = compare(context);
-    const tables = compared.map((one) => ({ edition: editionDocument(one, null), categories: categoryDocuments(one) }));
+    const tables = compared.map((one) => ({ context: one, edition: editionDocument(one, null), categories: categoryDocuments(one) }));
     const shown = cellsOf({ tables, claims: claimsDocument(context), house: houseDocument(context), remarks: remarksDocument(context) });
     const toPublished = published && {
       revision: published.revision,
@@ -39,7 +39,7 @@ export class PreviewEdition {
     };
     const last = await this.database.transaction((tx) => this.store.keep(tx, slug, { byId: actor.accountId, at, shown }));
     const since = last && { at: last.at.toISOString(), changes: told(changesBetween(last.shown, shown)) };
-    return { compared, since, published: toPublished };
+    return { standings: tables, since, published: toPublished };
   }
 }
 

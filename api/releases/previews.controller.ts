@@ -3,7 +3,7 @@ import { previewResponse } from '../contract/endpoints/previews.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import type { ReleaseContext } from '../reckoning/documents/release-context.js';
+import type { Figure } from '../contract/documents/figure.js';
 import { PreviewEdition } from './preview-edition.js';
 
 @Controller('v1')
@@ -18,26 +18,39 @@ export class PreviewsController {
     answer: previewResponse,
   })
   async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
-    const { compared, since, published } = await this.previewing.run(actor, slug);
-    return { edition: slug, ...shown(compared), since, published };
+    const { standings, since, published } = await this.previewing.run(actor, slug);
+    return { edition: slug, ...shown(standings), since, published };
   }
 }
 
+type Compared = Awaited<ReturnType<PreviewEdition['run']>>['standings'];
+
 const NO_TABLES = { overall: [], categories: {}, incomplete: [], excluded: [] };
 
-const shown = (compared: readonly ReleaseContext[]) => {
-  const divisions = compared.flatMap(({ division, computed }) =>
-    division ? [{ division: division.slug, ...tablesOf(computed.standings) }] : [],
-  );
+const shown = (compared: Compared) => {
+  const divisions = compared.flatMap((one) => (one.context.division ? [{ division: one.context.division.slug, ...tablesOf(one) }] : []));
   const [whole] = compared;
-  return divisions.length > 0 || !whole ? { ...NO_TABLES, divisions } : tablesOf(whole.computed.standings);
+  return divisions.length > 0 || !whole ? { ...NO_TABLES, divisions } : tablesOf(whole);
 };
 
-const tablesOf = (standings: ReleaseContext['computed']['standings']) => ({
-  overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score })),
-  categories: Object.fromEntries(
-    Object.entries(standings.categories).map(([code, rows]) => [code, rows.map(({ id, place, value }) => ({ variant: id, place, value }))]),
-  ),
-  incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
-  excluded: [...standings.excluded],
-});
+function tablesOf({ edition, categories, context }: Compared[number]) {
+  const { standings } = context.computed;
+  const groups = new Map(edition.overall.map(({ variant, group }) => [variant.slug, group]));
+  const documents = new Map(categories.map(({ category, rows }) => [category.code, new Map(rows.map((row) => [row.variant.slug, row]))]));
+  return {
+    overall: standings.overall.map(({ id, place, score }) => ({ variant: id, place, score, group: groups.get(id) ?? null })),
+    categories: Object.fromEntries(
+      Object.entries(standings.categories).map(([code, rows]) => [
+        code,
+        rows.map(({ id, place, value }) => {
+          const { group = null, figure } = documents.get(code)?.get(id) ?? {};
+          return { variant: id, place, value, group, figure: figure ? shownOf(figure) : null };
+        }),
+      ]),
+    ),
+    incomplete: standings.incomplete.map(({ id, missing }) => ({ variant: id, missing: [...missing] })),
+    excluded: [...standings.excluded],
+  };
+}
+
+const shownOf = ({ name, unit, value, low, high }: Figure) => ({ name, unit, value, low, high });

@@ -1,4 +1,4 @@
-import { Inject, Injectable } from '@nestjs/common';
+import { Inject, Injectable, Logger } from '@nestjs/common';
 import type { OnApplicationShutdown } from '@nestjs/common';
 import type { Client } from 'pg';
 import { CONFIG } from '../config.js';
@@ -33,6 +33,14 @@ interface Row extends Omit<ReleaseSummary, 'publishedAt'> {
   readonly publishedAt: Date;
 }
 
+type Content = Pick<KnownRelease, 'folder' | 'files' | 'publicKey'>;
+
+/** As they stand in the database. */
+interface Seal {
+  readonly manifest: string;
+  readonly signature: string;
+}
+
 const CHANNEL = 'releases';
 const LOOK_EVERY_MS = 1000;
 const JSON_TYPE = 'application/json';
@@ -44,6 +52,7 @@ const LIST = `
 /** What is published, in memory: which file of which digest stands where. It is told of new releases, and goes on while the database is down. */
 @Injectable()
 export class PublishedReleases implements OnApplicationShutdown {
+  private readonly log = new Logger(PublishedReleases.name);
   private releases: readonly KnownRelease[] | null = null;
   private listed = '';
   private readonly holders = new Map<string, KnownRelease>();
@@ -136,24 +145,35 @@ export class PublishedReleases implements OnApplicationShutdown {
     const known = new Map(this.releases?.map((release) => [release.digest, release]));
     const releases: KnownRelease[] = [];
     for (const row of rows) {
-      const { folder, files, publicKey } = known.get(row.digest) ?? (await load(client, row));
+      const content = known.get(row.digest) ?? (await this.load(client, row));
+      if (!content) continue;
+      const { folder, files, publicKey } = content;
       releases.push({ ...row, publishedAt: row.publishedAt.toISOString(), folder, files, publicKey });
     }
     this.releases = releases;
     this.holders.clear();
     this.listed = listed;
   }
+
+  /** Null of a release whose manifest or signature on record cannot be read: it must not hold up the others. */
+  private async load(client: Client, row: Row): Promise<Content | null> {
+    const { rows } = await client.query<Seal>('SELECT manifest, signature FROM release WHERE digest = $1', [row.digest]);
+    try {
+      return contentOf(row, rows[0] ?? { manifest: '', signature: '' });
+    } catch (error) {
+      this.log.error(
+        `Release ${row.edition}/${row.revision} is not shown, the others are: its manifest or signature in the database cannot be read (${String(error)}). Restore the database from a backup; npm run check-backup says which are whole.`,
+      );
+      return null;
+    }
+  }
 }
 
 export const lost = ({ edition, revision }: ReleaseSummary, path: string): Problem =>
   new Problem(releaseProblems['releases/file-lost'], `Release ${edition}/${revision} has lost ${path}.`);
 
-async function load(client: Client, { edition, revision, digest }: Row): Promise<Pick<KnownRelease, 'folder' | 'files' | 'publicKey'>> {
-  const { rows } = await client.query<{ manifest: string; signature: string }>(
-    'SELECT manifest, signature FROM release WHERE digest = $1',
-    [digest],
-  );
-  const { manifest = '{"files":[]}', signature = '{}' } = rows[0] ?? {};
+/** @throws Error when manifest or signature is not one */
+function contentOf({ edition, revision, digest }: Row, { manifest, signature }: Seal): Content {
   const json = (text: string, of = sha256(text)) => ({ digest: of, mediaType: JSON_TYPE, sizeBytes: Buffer.byteLength(text) });
   const listed = (JSON.parse(manifest) as Manifest).files.map(
     ({ path, sha256: of, mediaType, sizeBytes }) => [path, { digest: of, mediaType, sizeBytes }] as const,

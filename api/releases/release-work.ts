@@ -3,10 +3,9 @@ import { Clock } from '../platform/clock/clock.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { BuildSite } from './build-site.js';
 import { PublishRelease } from './publish-release.js';
-import { BUILD_SITE, PUBLISH_RELEASE } from './release-orders.js';
+import { BUILD_SITE, ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
 import { ReleasesReadModel } from './releases.read-model.js';
-import { secondsUntil } from './seconds-until.js';
 import { SigningKey } from './signing-key.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 import { verifyScript } from './verify/verify-script.js';
@@ -39,6 +38,7 @@ export class ReleaseWork {
       await this.publishing.run(order as PublishReleaseOrder);
       await this.sweeping.run();
     });
+    await this.jobs.carryOut(PREPARE_RELEASE, (order) => this.publishing.prepare(order as PublishReleaseOrder));
     if (!withSite) return;
     await this.jobs.order(null, BUILD_SITE, {});
     await this.jobs.carryOut(BUILD_SITE, () => this.site.run());
@@ -54,9 +54,9 @@ export class ReleaseWork {
     }
   }
 
-  /** A release that waits has an order, also when its last one was given up; one that has its order keeps it. */
+  /** A release that waits has its orders, also when its last ones were given up; one that has them keeps them. */
   private async renewOrders(): Promise<void> {
     for (const { id, publishAt, ...order } of await this.releases.waiting())
-      await this.jobs.order(null, PUBLISH_RELEASE, order, { key: id, afterS: secondsUntil(publishAt, this.clock.now()) });
+      for (const { queue, ...wishes } of ordersFor(id, publishAt, this.clock.now())) await this.jobs.order(null, queue, order, wishes);
   }
 }

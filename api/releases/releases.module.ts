@@ -11,6 +11,7 @@ import { BoardModule } from '../board/board.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { StatementsModule } from '../statements/statements.module.js';
+import { BuildRelease } from './build-release.js';
 import { BuildSite } from './build-site.js';
 import { CallOffRelease } from './call-off-release.js';
 import { CopyOut } from './copy-out.js';
@@ -37,6 +38,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
   imports: [AuditModule, BoardModule, CatalogueModule, EditionsModule, MethodsModule, StatementsModule],
   controllers: [PreviewsController, ReleasesController],
   providers: [
+    BuildRelease,
     BuildSite,
     CallOffRelease,
     ChangesReadModel,

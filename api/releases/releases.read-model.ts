@@ -14,7 +14,7 @@ import type {
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
 import type { HouseDocument } from '../contract/documents/house-document.js';
 import type { RemarksDocument } from '../contract/documents/remarks-document.js';
-import { cellsOf } from '../reckoning/cells.js';
+import { cellsOf, withContents } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
 import { releaseProblems } from './releases.errors.js';
 
@@ -145,6 +145,13 @@ export class ReleasesReadModel {
       this.document<RemarksDocument>(release, 'documents/remarks.json'),
     ]);
     return cellsOf({ tables, claims, house, remarks });
+  }
+
+  /** The same with the digest of every document. */
+  async contentsOf(release: PublishedRelease): Promise<RevisionCells> {
+    const paths = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith('documents/'));
+    const documents = await Promise.all(paths.map(async (path) => ({ path, document: await this.kept<object>(release, path) })));
+    return withContents(await this.cellsOf(release), documents);
   }
 
   /** Releases that were asked for and are not published yet. */

@@ -13,12 +13,11 @@ import { Jobs } from '../platform/jobs/jobs.js';
 import { orderPlaced } from '../platform/jobs/order-state.js';
 import { StatementsReadModel } from '../statements/statements.read-model.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
-import { PUBLISH_RELEASE } from './release-orders.js';
+import { ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { ReleasesStore } from './releases.store.js';
-import { secondsUntil } from './seconds-until.js';
 
 const notStated = (part: HousePart): InputFault => ({
   pointer: `/house-statement/${part}`,
@@ -52,7 +51,7 @@ export class RequestRelease {
     if (publishAt !== null && new Date(publishAt) <= this.clock.now()) throw new Problem(releaseProblems['releases/not-in-future']);
     if (erratum) await this.requireExpected(slug, erratum.expects);
     const { missing } = await this.statements.house();
-    await this.jobs.prepare(PUBLISH_RELEASE);
+    for (const queue of [PUBLISH_RELEASE, PREPARE_RELEASE]) await this.jobs.prepare(queue);
     return this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
@@ -60,14 +59,8 @@ export class RequestRelease {
         throw new Problem(releaseProblems['releases/edition-not-closed'], `Edition ${slug} is ${edition.state}.`);
       const astray = await this.obstacles.ofDivisions(slug);
       if (astray.length > 0) throw new Problem(releaseProblems['releases/entry-in-no-division'], undefined, obstacleFaults(astray));
-      const last = edition.releases[0];
-      if (last?.state === 'building')
-        throw new Problem(releaseProblems['releases/in-progress'], `Revision ${last.revision} is being built.`);
-      const revision = (last?.revision ?? 0) + 1;
-      if (revision > 1 && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
-      if (revision === 1 && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
-      if (revision === 1 && missing.length > 0)
-        throw new Problem(releaseProblems['releases/house-not-stated'], undefined, missing.map(notStated));
+      const revision = (edition.releases[0]?.revision ?? 0) + 1;
+      requireNext(edition.releases[0], erratum, missing);
       const time = publishAt === null ? null : new Date(publishAt);
       const { id } = await this.store.startBuilding(tx, {
         editionId: edition.id,
@@ -77,7 +70,8 @@ export class RequestRelease {
         publishAt: time,
         ...(erratum ? { erratum } : {}),
       });
-      await this.jobs.order(tx, PUBLISH_RELEASE, { edition: slug, revision }, { key: id, afterS: secondsUntil(time, this.clock.now()) });
+      for (const { queue, ...wishes } of ordersFor(id, time, this.clock.now()))
+        await this.jobs.order(tx, queue, { edition: slug, revision }, wishes);
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'release.requested',
@@ -96,4 +90,16 @@ export class RequestRelease {
     const unmet = unmetExpectations(expects, await this.releases.cellsOf(current));
     if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
   }
+}
+
+/** What a next revision needs: the one before is out, and an erratum comes with every one but the first. */
+function requireNext(
+  last: { readonly state: string; readonly revision: number } | undefined,
+  erratum: ReleaseRequest['erratum'],
+  missing: readonly HousePart[],
+): void {
+  if (last?.state === 'building') throw new Problem(releaseProblems['releases/in-progress'], `Revision ${last.revision} is being built.`);
+  if (last && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
+  if (!last && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
+  if (!last && missing.length > 0) throw new Problem(releaseProblems['releases/house-not-stated'], undefined, missing.map(notStated));
 }

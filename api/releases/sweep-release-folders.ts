@@ -1,5 +1,6 @@
 import { Injectable, Logger } from '@nestjs/common';
 import { FileStore } from '../platform/file-store/file-store.js';
+import { BUILT } from './build-release.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 
 /** A folder that was written to lately may be of a publication that is under way. */
@@ -18,6 +19,7 @@ export class SweepReleaseFolders {
   ) {}
 
   async run(): Promise<void> {
+    await this.forgetBuilds();
     // The list of folders comes first: what is published after it is not in it.
     const found = await this.found();
     const named = new Set((await this.releases.list()).map(({ digest }) => digest));
@@ -26,6 +28,13 @@ export class SweepReleaseFolders {
       await this.files.remove(path);
       this.log.warn(`Took away ${path}: no release names it.`);
     }
+  }
+
+  /** What is known of builds is of use while their release waits. */
+  private async forgetBuilds(): Promise<void> {
+    const noted = await this.files.folders(BUILT);
+    const waiting = new Set((await this.releases.waiting()).map(({ id }) => id));
+    for (const id of noted) if (!waiting.has(id)) await this.files.remove(`${BUILT}/${id}`);
   }
 
   private async found(): Promise<{ path: string; name: string }[]> {

@@ -141,7 +141,7 @@ test('an editor finds published editions of which something changed since', asyn
   await decide(accepted, { decision: 'accepted' });
   const publish = (slug: string) =>
     b.sql(
-      `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at, published_at, digest, manifest, signature) SELECT gen_random_uuid(), id, 1, 'published', gen_random_uuid(), now(), '2026-03-01', 'x', '{}', '{}' FROM edition WHERE slug = $1`,
+      `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at, published_at, digest, manifest, signature) SELECT gen_random_uuid(), id, 1, 'published', gen_random_uuid(), now(), '2026-03-01', 'x', '{"files":[]}', '{"publicKey":""}' FROM edition WHERE slug = $1`,
       [slug],
     );
   for (const slug of ['2026', 'over', 'last-day']) await publish(slug);

@@ -25,6 +25,7 @@ afterAll(() => house.t.close());
 interface Look {
   published: { revision: number; changes: { about: string; where: string; before: string | null; after: string | null }[] } | null;
   since: { changes: object[] } | null;
+  categories: Record<string, object[]>;
   edition: string;
 }
 const look = async (): Promise<Look> => (await house.editor.call('post', '/v1/editions/2026/previews').expect(201)).body as Look;
@@ -44,8 +45,19 @@ test('what is published says when it was closed, and what it took besides', asyn
 }, 120_000);
 
 test('after a withdrawal it tells what would change of what readers have, as an erratum expects it', async () => {
-  expect(await look()).toMatchObject({ published: { revision: 1, changes: [] }, since: { changes: [] } });
+  const unchanged = await look();
+  expect(unchanged).toMatchObject({ published: { revision: 1, changes: [] }, since: { changes: [] } });
   const { rows } = (await house.t.call('get', '/v1/releases/2026/1/documents/standings/knot.json').expect(200)).body as CategoryDocument;
+  // Unchanged, it shows what readers have: values with their intervals, and groups.
+  expect(rows.some(({ figure }) => figure.low !== null)).toBe(true);
+  expect(unchanged.categories['knot']).toMatchObject(
+    rows.map(({ variant, place, group, figure: { value, low, high } }) => ({
+      variant: variant.slug,
+      place,
+      group,
+      figure: { value, low, high },
+    })),
+  );
   const { body } = await house.editor.call('get', '/v1/submissions?edition=2026&limit=200').expect(200);
   const spool = house.codes.get('petrel-40');
   const knot = (body.items as any[]).find((item) => item.spool === spool && item.method.slug === 'named-knot');

@@ -5,10 +5,12 @@ import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
 import { addressOf } from '../../api/public-api/address.js';
+import { PublishedReleases } from '../../api/releases/published-releases.read-model.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
+import { insertEdition } from '../support/insert-edition.js';
 import { runSql } from '../support/run-sql.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 
@@ -152,6 +154,23 @@ test('a server that never reached its database says that it does not know yet, n
     'releases/not-loaded',
     '5',
   ]);
+});
+
+test('a release that the database has no readable manifest of is left out, and holds up no other', async () => {
+  const put = async (edition: string, manifest: string) => {
+    await insertEdition(house.t.databaseUrl, edition, 'closed');
+    await runSql(
+      house.t.databaseUrl,
+      `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at, published_at, digest, manifest, signature)
+       SELECT gen_random_uuid(), id, 1, 'published', gen_random_uuid(), now(), now(), slug, $2, '{"publicKey":""}' FROM edition WHERE slug = $1`,
+      [edition, manifest],
+    );
+  };
+  await put('unreadable', '{}');
+  await put('readable', '{"files":[]}');
+  await house.t.app.select(ReleasesModule).get(PublishedReleases).catchUp();
+  const { items } = (await house.t.call('get', '/v1/releases').expect(200)).body as { items: { edition: string }[] };
+  expect([...new Set(items.map(({ edition }) => edition))]).toEqual(['readable', '2026']);
 });
 
 test('while the database is gone everything published goes on', async () => {

@@ -1,7 +1,9 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
+import { basename } from 'node:path';
 import { readConfig } from '../../api/config.js';
+import { SIGN_OF_LIFE } from '../../api/platform/jobs/sign-of-life.js';
 
 interface Service {
   readonly image: string;
@@ -148,10 +150,20 @@ test('the only proxies that are believed are the one of this file and this machi
   expect([machine, subnet, ip_range]).toEqual(['172.30.64.1', '172.30.64.0/24', '172.30.64.128/25']);
 });
 
-test('what the operator may set is a password of the database, the commit, or a variable of the program', () => {
+test('the health of a worker is the age of the sign that it gives', () => {
+  expect(worker.healthcheck!.test.join(' ')).toContain(`find /tmp/${basename(SIGN_OF_LIFE)} -mmin -5`);
+});
+
+test('what the operator may set is a password of the database, an image by its digest, the commit, or a variable of the program', () => {
   const names = [...TEXT.matchAll(/(?<!\$)\$\{(\w+)/g)].map(([, name]) => name!);
   expect(names.length).toBeGreaterThan(5);
-  expect([...new Set(names)].filter((name) => !known.includes(name)).sort()).toEqual(['COMMIT', 'POSTGRES_PASSWORD', 'PROGRAM_PASSWORD']);
+  expect([...new Set(names)].filter((name) => !known.includes(name)).sort()).toEqual([
+    'COMMIT',
+    'POSTGRES_IMAGE',
+    'POSTGRES_PASSWORD',
+    'PROGRAM_PASSWORD',
+    'PROXY_IMAGE',
+  ]);
 });
 
 test('volumes and the order of starting name what exists', () => {

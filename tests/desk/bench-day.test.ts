@@ -48,8 +48,10 @@ test('from sign-in to sign-out: control pull, ten specimens by 20 numbers and 20
   await signOut(page);
 }, 60_000);
 
-test('what a gauge types is checked, a mass is asked about, keys mark what failed, backspace goes back', async () => {
-  const page = await day.arrive(day.bench.tester.email);
+test('what a gauge types is checked, a mass is asked about, keys mark what failed, backspace goes back; it sounds where somebody wishes it', async () => {
+  const context = await day.desk.device();
+  await context.addInitScript('window.shakes = 0; Navigator.prototype.vibrate = () => { window.shakes += 1; return true; };');
+  const page = await day.arrive(day.bench.tester.email, context);
   await page.getByLabel('Code on the spool').fill('ABCDEFG');
   await page.getByRole('button', { name: 'Begin' }).click();
   await page.getByText('is no code').waitFor();
@@ -68,6 +70,7 @@ test('what a gauge types is checked, a mass is asked about, keys mark what faile
   await page.keyboard.type('36.5 lb');
   await page.keyboard.press('Enter');
   await page.getByText('The gauge says lb, the sheet is in N. Take 36.5 as lbf?').waitFor();
+  expect(await page.evaluate('window.shakes')).toBe(0);
   await page.keyboard.press('Enter');
   await page.keyboard.press('Backspace');
   await page.keyboard.press('Enter');
@@ -77,10 +80,30 @@ test('what a gauge types is checked, a mass is asked about, keys mark what faile
   await page.locator('.invalid', { hasText: 'broke at the grip' }).waitFor();
   expect(await page.locator('[data-live=valid]').innerText()).toBe('1 of 5');
 
+  await page.waitForLoadState('networkidle');
+  await page.getByLabel('Sound and vibration for what needs a look').check();
+  expect(await page.evaluate('window.shakes')).toBe(1);
+  await cell('Force', 3).focus();
   await page.keyboard.type('12 mm');
   await page.keyboard.press('Enter');
-  expect(await page.locator('.question').innerText()).toContain('a breakingForce is a force');
-  await page.context().close();
+  expect(await page.locator('.question').innerText()).toContain('a breaking force is a force');
+  expect(await page.evaluate('window.shakes')).toBe(2);
+
+  // Too few count: that is no fault while one types; it is told at the end, in words, and goes on record with the reason.
+  await cell('Force', 3).fill('');
+  await cell('Force', 3).press('Enter');
+  const wordsOfPage = await page.locator('main').innerText();
+  expect(wordsOfPage).not.toMatch(/Cannot be handed in|fewerBecause|Why fewer/);
+  await page.getByRole('button', { name: 'Hand in' }).click();
+  const lacking = page.getByLabel('What the checks found').filter({ hasText: 'Cannot be handed in' });
+  expect(await lacking.innerText()).toMatch(/1 valid untreated specimens; the method needs 5\. Test more, or say why fewer count/);
+  const method = await context.newPage();
+  await method.goto(day.desk.url + (await lacking.getByRole('link', { name: 'What the method says' }).getAttribute('href'))!);
+  await method.locator('#specimens:focus', { hasText: 'at least 5' }).waitFor();
+  await page.getByLabel('Why fewer count than the method asks for').fill('The grip slipped from the second on.');
+  await page.getByRole('button', { name: 'Hand in' }).click();
+  expect((await day.read(await handedIn(page))).fewerBecause).toBe('The grip slipped from the second on.');
+  await context.close();
 }, 60_000);
 
 test('a column that was copied elsewhere fills the rows', async () => {
@@ -114,9 +137,19 @@ test('a workbook and the record of a pull are dropped on the sheet, a photo of t
   const rising = Array.from({ length: 50 }, (_, i) => `${i / 10},${(1.85 * i).toFixed(2)}`);
   await drop('pull-6.csv', Buffer.from(['Extension (mm),Force (N)', ...rising].join('\n')));
   await page.getByText('its peak stands in the sheet, 90.65 N').waitFor();
+  // Undone, nothing of the file is left; dropped again, it waits on the device over a reload.
+  await page.getByText('goes along as the record of specimen 6').waitFor();
+  await page.getByRole('button', { name: 'Undo: take the rows of the file out' }).click();
+  await page.getByText('goes along as the record of specimen 6').waitFor({ state: 'hidden' });
+  expect(await page.getByLabel('Force, specimen 6', { exact: true }).inputValue()).toBe('');
+  await drop('pull-6.csv', Buffer.from(['Extension (mm),Force (N)', ...rising].join('\n')));
+  await page.getByRole('button', { name: 'Undo: take the rows of the file out' }).waitFor();
   await page.getByLabel('Time, specimen 6', { exact: true }).fill('18.1');
   await page.getByLabel('Time, specimen 6', { exact: true }).press('Enter');
+  expect(await page.getByRole('button', { name: 'Undo: take the rows of the file out' }).count()).toBe(0);
   await isSaved(page);
+  await page.reload();
+  await page.getByText('pull-6.csv goes along as the record of specimen 6').waitFor();
   await page.getByText('Photos of a break').click();
   await page.getByLabel('of specimen').selectOption('3');
   await drop(

@@ -22,7 +22,10 @@ test('a colour is corrected freely; once readings rest on the variant it takes a
   await page.getByRole('group').filter({ hasText: 'variants' }).first().click();
   await page.getByRole('link', { name: `${VARIANT.size}, ${VARIANT.colour}` }).click();
   await page.getByLabel('Colour as on the label').fill('heather');
-  await page.getByRole('button', { name: 'Correct it' }).first().click();
+  // The label's claims are corrected in the same form.
+  expect(await page.getByLabel('What is to be corrected').getByRole('option').count()).toBeGreaterThan(1);
+  expect(await page.getByRole('button', { name: 'Correct it' }).count()).toBe(1);
+  await page.getByRole('button', { name: 'Correct it' }).click();
   await page.getByText('Corrected: size and colour.').waitFor();
   const colour = async () =>
     ((await b.editor.call('get', `/v1/catalogue/variants/${VARIANT.slug}`).expect(200)).body as { colour: string }).colour;

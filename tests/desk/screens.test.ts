@@ -38,6 +38,7 @@ beforeAll(async () => {
       '/desk/bench/',
       `/desk/enter/?spool=${b.spool}&method=straight-pull`,
       '/desk/file/',
+      '/desk/method/?slug=straight-pull&version=1',
       '/desk/submissions/',
       '/desk/account/',
       '/desk/nowhere/',
@@ -74,7 +75,7 @@ afterAll(async () => {
 async function settled(page: Page): Promise<void> {
   await page.locator('main h1').waitFor();
   await page.waitForLoadState('networkidle');
-  expect(await page.getByText('Fetching …').count()).toBe(0);
+  await page.locator('main', { hasNotText: 'Fetching …' }).waitFor();
 }
 
 const SMALL = `[...document.querySelectorAll('main :is(button, select, input:not([type=checkbox], [type=radio]), .tick)')]

@@ -4,6 +4,9 @@ import { columnsOf } from '../../site/desk/src/bench/method-columns.js';
 import { pastedRows } from '../../site/desk/src/catalogue/pasted-rows.js';
 import { cellsOfText } from '../../site/desk/src/table/read-table.js';
 import { dayAs, foreignDays, withDays } from '../../site/desk/src/table/reread-days.js';
+import { withoutRoutes } from '../../site/desk/src/words/without-routes.js';
+import { METHOD_OF_FINDING } from '../../site/desk/src/words/method-help.js';
+import { CHECKS } from '../../api/checks/check-list.js';
 import { METHOD_VERSION } from '../support/bench.js';
 
 const COLUMNS = columnsOf(METHOD_VERSION as never);
@@ -75,4 +78,21 @@ test('a pasted table of spools says of each row what is wrong, by column', () =>
   expect(rows[1]!.request).toBeNull();
   expect(rows[1]!.faults.map((fault) => fault.split(':')[0])).toEqual(expect.arrayContaining(['line', 'day']));
   expect(pastedRows([['maker'], ['Quaymade']]).missing).toEqual(['line', 'size', 'colour', 'day', 'place']);
+});
+
+test('what follows from a method leads to it: every check that looks at the method has its part of the page and its sentence', () => {
+  const ofMethod = CHECKS.filter(({ looksAt }) => looksAt.includes('method')).map(({ code }) => code);
+  expect(Object.keys(METHOD_OF_FINDING).sort()).toEqual(ofMethod.sort());
+});
+
+test.each([
+  ['A reviewer accepts each: POST /v1/submissions/{reference}/reviews.', 'A reviewer accepts each.'],
+  [
+    'A reviewer answers: POST /v1/submissions/{reference}/findings/{id}/resolution; or one proposes: POST /v1/proposals.',
+    'A reviewer answers; or one proposes.',
+  ],
+  ['Change the rules (PATCH /v1/editions/{edition} with divisions), or not.', 'Change the rules, or not.'],
+  ['Pin versions: PATCH /v1/editions/{edition} with methods. Or move the days.', 'Pin versions. Or move the days.'],
+])('on the desk “%s” names no address for programs', (words, read) => {
+  expect(withoutRoutes(words)).toBe(read);
 });

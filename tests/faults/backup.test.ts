@@ -6,6 +6,10 @@ import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { createGunzip } from 'node:zlib';
 import pg from 'pg';
+import sharp from 'sharp';
+import request from 'supertest';
+import { readConfig } from '../../api/config.js';
+import { createApp } from '../../api/create-app.js';
 import { readBackupList } from '../../api/platform/backup/backup-list.js';
 import type { BackupList } from '../../api/platform/backup/backup-list.js';
 import { checkBackup } from '../../api/platform/backup/check-backup.js';
@@ -30,10 +34,13 @@ let house: House;
 let folder: string;
 let backup: string;
 let list: BackupList;
+/** Id of the tester's photo of a break. */
+let photo: string;
 
 beforeAll(async () => {
   house = await createHouse();
   await workEdition(house, '2026');
+  photo = await photographed();
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   await publish(house.editor, '2026');
@@ -47,6 +54,18 @@ afterAll(async () => {
   await house.t.close();
   await rm(folder, { recursive: true, force: true });
 });
+
+async function photographed(): Promise<string> {
+  const [spool] = house.codes.values();
+  const content = { edition: '2026', spool, method: 'straight-pull', methodVersion: 1, benchDay: '2026-03-10' };
+  const draft = await house.tester.call('post', '/v1/drafts').send({ content }).expect(201);
+  const { reference } = draft.body as { reference: string };
+  const bytes = await sharp({ create: { width: 40, height: 30, channels: 3, background: '#864' } })
+    .png()
+    .toBuffer();
+  const sent = house.tester.call('post', `/v1/submissions/${reference}/photos`).set('Content-Type', 'image/png').send(bytes);
+  return ((await sent.expect(201)).body as { items: { id: string }[] }).items[0]!.id;
+}
 
 const source = () => ({ databaseUrl: house.t.databaseUrl, dataFolder: house.t.dataFolder });
 
@@ -91,6 +110,19 @@ test('restored elsewhere it has equal rows, rules that still stand, and releases
     await expect(runSql(place.databaseUrl, 'DELETE FROM reading')).rejects.toThrow(/record_is_append_only/);
     const count = `SELECT count(*)::int AS n FROM pg_constraint WHERE contype = 'f' AND connamespace = 'public'::regnamespace AND convalidated`;
     expect(await runSql(place.databaseUrl, count)).toEqual(await runSql(house.t.databaseUrl, count));
+  });
+}, 60_000);
+
+test('a photo that was restored is there for its tester, the same to the byte, and for nobody else', async () => {
+  const bytesOf = async (answer: request.Test) => (await answer.buffer(true).expect(200)).body as Buffer;
+  const kept = await bytesOf(house.tester.call('get', `/v1/photos/${photo}`));
+  await elsewhere(async ({ databaseUrl, dataFolder }) => {
+    await restoreBackup(backup, { databaseUrl, dataFolder }, silent);
+    const app = await createApp({ config: readConfig({ DATABASE_URL: databaseUrl, DATA_FOLDER: dataFolder, LOG_LEVEL: 'error' }) });
+    const read = (token: string) => request(app.getHttpServer()).get(`/v1/photos/${photo}`).set('Authorization', `Bearer ${token}`);
+    expect(Buffer.compare(await bytesOf(read(house.tester.token)), kept)).toBe(0);
+    await read(house.reviewer.token).expect(404);
+    await app.close();
   });
 }, 60_000);
 

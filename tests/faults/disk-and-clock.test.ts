@@ -1,5 +1,4 @@
 /** A disk that fills up or is read-only, a database that takes no changes, a clock that jumps: told, and nothing acknowledged is lost. */
-import { jest } from '@jest/globals';
 import { Logger } from '@nestjs/common';
 import { execFileSync } from 'node:child_process';
 import { mkdir, readdir, rm, writeFile } from 'node:fs/promises';
@@ -36,6 +35,9 @@ async function orderNext(words: string | null): Promise<number> {
   const erratum = words && (await erratumFor(house.editor, '2026', 'catalogueError', words));
   return (await house.editor.call('post', '/v1/editions/2026/releases').send({ erratum }).expect(202)).body.revision;
 }
+
+/** What health tells of a house that answers. */
+const troubles = async (): Promise<string[]> => (await house.t.call('get', '/health/ready').expect(200)).body.trouble;
 
 /** A disk of its own at a folder; null where this machine gives none, as in a container without the right to mount. */
 function mount(folder: string, options: string): (() => void) | null {
@@ -86,6 +88,18 @@ test.each([
   },
 );
 
+test('health tells of a data folder without room', async () => {
+  const { dataFolder } = house.t;
+  const unmount = mount(dataFolder, 'size=64k');
+  if (!unmount) return;
+  try {
+    expect(await troubles()).toEqual([expect.stringMatching(/^The disk of the data folder is full/)]);
+  } finally {
+    unmount();
+  }
+  expect(await troubles()).toEqual([]);
+});
+
 test('a database that takes no changes: said with when to ask again, reads go on, and the same key does the work later', async () => {
   const { editor, t } = house;
   const add = () => editor.call('post', '/v1/catalogue/makers').set('Idempotency-Key', 'once').send({ slug: 'ternwick', name: 'Ternwick' });
@@ -104,9 +118,11 @@ test('a database that takes no changes: said with when to ask again, reads go on
     expect(refused.body.detail).toMatch(/takes no changes.*Nothing was stored/);
     expect(said.join('\n')).toMatch(/read-only transaction/);
     await t.call('get', '/v1/releases').expect(200);
+    expect(await troubles()).toEqual([expect.stringMatching(/^The database takes no changes/)]);
   } finally {
     await set('RESET default_transaction_read_only');
   }
+  expect(await troubles()).toEqual([]);
   const done = await add().expect(201);
   const again = await add().expect(201);
   expect([again.headers['idempotency-replayed'], again.body]).toEqual(['true', done.body]);

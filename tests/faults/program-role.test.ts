@@ -1,4 +1,6 @@
 /** What server and worker may do in the database, and what they may not: whoever breaks into them cannot get around a rule of the record. */
+import { readConfig } from '../../api/config.js';
+import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { applyMigrations } from '../../api/platform/migrations/apply-migrations.js';
 import { grantToProgram } from '../../api/platform/migrations/grant-program.js';
 import { runSql } from '../support/run-sql.js';
@@ -73,6 +75,21 @@ test('a queue that the owner made becomes its own', async () => {
     `ALTER TABLE pgboss.job ADD COLUMN more int; DROP FUNCTION pgboss.make(); ALTER TYPE pgboss.kind ADD VALUE 'b'`,
   );
   await database.drop();
+});
+
+test('and so does what a worker makes that was first started as the owner', async () => {
+  const database = await createTestDatabase();
+  const [queue, other] = [{ name: 'one', policy: 'short' } as const, { name: 'other', policy: 'short' } as const];
+  const jobsOf = (url: string) => new Jobs(readConfig({ DATABASE_URL: url, DATA_FOLDER: t.dataFolder, LOG_LEVEL: 'silent' }));
+  const [ofOwner, ofProgram] = [jobsOf(database.url), jobsOf(programUrlOf(database.url))];
+  try {
+    await ofOwner.order(null, queue, {});
+    await ofProgram.order(null, other, {});
+    expect((await ofProgram.open()).map(({ queue: name }) => name).sort()).toEqual(['one', 'other']);
+  } finally {
+    await Promise.all([ofOwner.stop(), ofProgram.stop()]);
+    await database.drop();
+  }
 });
 
 test('many that give it its rights at once do not disturb each other', async () => {

@@ -1,4 +1,3 @@
-import { jest } from '@jest/globals';
 import { AccountsStore } from '../../api/accounts/accounts.store.js';
 import { AccountsModule } from '../../api/accounts/accounts.module.js';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
@@ -48,7 +47,9 @@ test('a failure is one line of JSON with the id that the client got, and without
 test('monitoring reads figures by route, of the queue and of the database', async () => {
   await t.call('get', '/v1/problems').expect(200);
   const { text } = await t.call('get', '/metrics').expect(200);
-  expect(text).toMatch(/fairpull_http_seconds_count\{method="GET",route="\/v1\/problems",status="200"\} 1/);
+  expect(text).toMatch(
+    /http_server_request_duration_seconds_count\{http_request_method="GET",http_route="\/v1\/problems",http_response_status_code="200"\} 1/,
+  );
   expect(text).toContain('fairpull_database_up 1');
   expect(text).toContain('# TYPE fairpull_orders_open gauge');
 });
@@ -71,7 +72,7 @@ test('every figure that the starter dashboard and the alerts ask for is told', a
   const { text } = await house.t.call('get', '/metrics').expect(200);
   const told = new Set([...text.matchAll(/^([a-z_]+?)(?:\{.*\})? [\d.e+-]+$/gm)].map(([, metric]) => metric));
   const asked = [readFileSync('.config/monitoring/alerts.yml', 'utf8'), readFileSync('.config/monitoring/dashboard.json', 'utf8')].flatMap(
-    (words) => [...words.matchAll(/(?:fairpull|process)_[a-z_]+/g)].map(([metric]) => metric),
+    (words) => [...words.matchAll(/(?:fairpull|process|http_server)_[a-z_]+/g)].map(([metric]) => metric),
   );
   // Orders are told while there are any.
   const always = [...new Set(asked)].filter((metric) => !metric.startsWith('fairpull_orders_'));

@@ -63,7 +63,7 @@ test.each([
   ['a column twice', (text: string) => text.replace('zone', 'spool'), 1, 'twice'],
   ['a column without unit', (text: string) => text.replace(' [lbf]', ''), 1, 'no unit'],
   ['an unknown unit', (text: string) => text.replace('[lbf]', '[pounds]'), 1, 'not a known unit'],
-  ['a unit of another dimension', (text: string) => text.replace('[lbf]', '[mm]'), 2, 'a breakingForce is a force'],
+  ['a unit of another dimension', (text: string) => text.replace('[lbf]', '[mm]'), 2, 'a breaking force is a force'],
   ['a negative force', (text: string) => text.replace('36.10', '-36.10'), 3, 'above zero'],
   ['NaN', (text: string) => text.replace('36.10', 'NaN'), 3, 'decimal number'],
   ['a specimen twice', (text: string) => text.replace(',63,2,', ',63,1,'), 3, 'twice'],

@@ -1,4 +1,3 @@
-import { jest } from '@jest/globals';
 import { Logger } from '@nestjs/common';
 import { mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';

@@ -1,22 +1,29 @@
 import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { ClaimsDocument } from '../../api/contract/documents/claims-document.js';
 import { CELL_GROUPS, groupOf } from '../../api/contract/cell-groups.js';
-import { cellsOf, changesBetween } from '../../api/reckoning/cells.js';
+import { cellsOf, changesBetween, withContents } from '../../api/reckoning/cells.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
-const inputs = inventInputs(4);
+const inputs = inventInputs(4, { variants: 3, testers: 2, rigs: 1, specimens: 3 });
 
-function documentsOf(given: ReleaseInputs) {
-  const files = computeRelease(given);
+const documentsIn = (given: ReleaseInputs) =>
+  computeRelease(given)
+    .filter(({ path }) => path.startsWith('documents/'))
+    .map(({ path, content }) => ({ path, document: JSON.parse(content) as object }));
+
+const documentsOf = (given: ReleaseInputs) => shownIn(documentsIn(given));
+
+function shownIn(documents: ReturnType<typeof documentsIn>) {
   const read = <Document>(start: string) =>
-    files.filter(({ path }) => path.startsWith(`documents/${start}`)).map(({ content }) => JSON.parse(content) as Document);
+    documents.filter(({ path }) => path.startsWith(`documents/${start}`)).map(({ document }) => document as Document);
   const [edition] = read<EditionDocument>('edition.json') as [EditionDocument];
   return { tables: [{ edition, categories: read<CategoryDocument>('standings/') }], claims: read<ClaimsDocument>('claims.json')[0]! };
 }
 
-const published = documentsOf(inputs);
+const publishedDocuments = documentsIn(inputs);
+const published = shownIn(publishedDocuments);
 const before = cellsOf(published);
 /** Some submission without which its variant has still a result in the first category. */
 const { category, rows } = published.tables[0]!.categories[0]!;
@@ -71,4 +78,87 @@ test('against a revision that was told in places, scores and values alone, these
   const withoutClaims = cellsOf({ ...published, claims: null });
   expect(changesBetween(withoutClaims, before)).toEqual([]);
   expect(changesBetween({ ...before, cells: {} }, before)).toHaveLength(Object.keys(before.cells).length);
+});
+
+const toldWhole = withContents(before, publishedDocuments);
+const correction = { reasonCode: 'catalogueError', words: 'Put right.', expects: [], before: toldWhole, corrected: [] } as const;
+const erratumIn = (given: ReleaseInputs) => documentsOf({ ...given, revision: 2, correction }).tables[0]!.edition.erratum!;
+
+/** Every kind of place in a document, with one of it said otherwise: the path without numbers → the document. */
+function saidOtherwise(document: object): Map<string, object> {
+  const found = new Map<string, object>();
+  const walk = (value: unknown, path: readonly string[], put: (other: unknown) => object): void => {
+    if (typeof value === 'object' && value !== null) {
+      for (const [name, inner] of Object.entries(value))
+        walk(inner, [...path, /^\d+$/.test(name) ? '*' : name], (other) =>
+          put(Array.isArray(value) ? value.with(Number(name), other) : { ...value, [name]: other }),
+        );
+      return;
+    }
+    if (!found.has(path.join('/'))) found.set(path.join('/'), put(typeof value === 'string' ? `${value}x` : [value]));
+  };
+  walk(document, [], (other) => other as object);
+  return found;
+}
+
+test('whatever place of whatever document says something else, it is a changed cell', () => {
+  const ofRevision = /(^|\/)(formatVersion|revision|publishedAt|citation|isCorrected|erratum)(\/|$)/;
+  let places = 0;
+  const unseen: string[] = [];
+  const digestOf = (path: string, document: object) => withContents({ cells: {}, top: [], kinds: [] }, [{ path, document }]);
+  for (const { path, document } of publishedDocuments) {
+    const told = digestOf(path, document);
+    for (const [place, other] of saidOtherwise(document)) {
+      places += 1;
+      const isTold = changesBetween(told, digestOf(path, other)).length > 0;
+      if (isTold === ofRevision.test(place)) unseen.push(`${path} ${place}`);
+    }
+  }
+  expect(unseen).toEqual([]);
+  expect(places).toBeGreaterThan(1000);
+});
+
+test('an erratum names what changed alone, documents without a cell of their own too; nothing changed says so', () => {
+  const { evidence } = inputs;
+  const instruments = evidence.instruments.map((one) => ({ ...one, name: `${one.name}, mended` }));
+  const renamed = erratumIn({ ...inputs, evidence: { ...evidence, instruments } });
+  expect(renamed.changes.map(({ where }) => where)).toEqual(['documents/rigs.json, content']);
+  expect(renamed.consequences).toBe('1 document changed, top group unchanged');
+  expect(erratumIn(inputs)).toMatchObject({ changes: [], consequences: 'nothing that is published changed, top group unchanged' });
+  expect(erratumIn({ ...without, revision: 2 }).consequences).not.toMatch(/(^|, )0 /);
+});
+
+test('what was superseded under results is told with them: in the edition, beside the variant, and as a changed cell', () => {
+  const superseded = [
+    { kind: 'calibration', what: 'C-1 of R1', was: 'coverage factor 3', reason: 'Read again.', on: '2026-03-01', submissions: [reference] },
+  ] as const;
+  const given: ReleaseInputs = {
+    ...inputs,
+    evidence: { ...inputs.evidence, superseded: superseded.map((one) => ({ ...one, submissions: [reference] })) },
+  };
+  const documents = documentsIn(given);
+  expect(shownIn(documents).tables[0]!.edition.superseded).toEqual(superseded);
+  const told = documents.filter(({ path, document }) => path.startsWith('documents/variants/') && 'superseded' in document);
+  expect(told.map(({ path }) => path)).toEqual([`documents/variants/${row.variant.slug}.json`]);
+  const { changes, consequences } = erratumIn(given);
+  expect(changes).toContainEqual({
+    where: 'calibration C-1 of R1, 2026-03-01, superseded',
+    before: null,
+    after: `It said: coverage factor 3. Read again. Rested on it: ${reference}`,
+  });
+  expect(consequences).toMatch(/^1 row of the record changed, \d+ documents changed, top group unchanged$/);
+});
+
+test('a maker of lines in several divisions is one cell: every result that rested on it, and each thing that it said', () => {
+  const table = (submissions: readonly string[], was = 'name Tarn') => ({
+    edition: {
+      ...published.tables[0]!.edition,
+      superseded: [{ kind: 'maker' as const, what: 'tarn', was, reason: 'Mistyped.', on: '2026-03-01', submissions: [...submissions] }],
+    },
+    categories: [],
+  });
+  const tables = [table(['S-00002']), table(['S-00001']), table(['S-00001'], 'name Tran')];
+  expect(cellsOf({ tables }).cells['maker tarn, 2026-03-01, superseded']).toBe(
+    'It said: name Tarn. Mistyped. Rested on it: S-00001, S-00002 It said: name Tran. Mistyped. Rested on it: S-00001',
+  );
 });

@@ -2,6 +2,9 @@
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import type { CategoryDocument, EditionDocument, PairsDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
+import { sensitivityDocumentSchema } from '../../api/contract/documents/sensitivity.js';
+import { sensitivityBeside } from '../../api/reckoning/documents/sensitivity.js';
+import type { Certainty } from '../../api/reckoning/standings/certainty.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
 const inputs = inventInputs(5, { variants: 8, testers: 4, rigs: 2, specimens: 6 });
@@ -96,6 +99,22 @@ test('each category, tester and rig is left out in turn', () => {
   expect(named('tester')).toEqual([...new Set(submissions.map(({ tester }) => tester))].sort());
   expect(named('rig').length).toBeGreaterThan(1);
   expect(weights!.firstPlaces.reduce((sum, { percent }) => sum + Number(percent), 0)).toBeCloseTo(100, 0);
+});
+
+test('of many entries those that turn most pairs round stand beside the standings; the document of its own has all', () => {
+  const swaps = Array.from({ length: 30 }, (_, i) => [`a-${i}`, `b-${i}`] as const);
+  const entry = (i: number) => ({ kind: 'entry' as const, name: `e-${i}`, first: [], swappedPairs: (i * 7) % 30, swaps, dropped: [] });
+  const rig = { kind: 'party' as const, name: 'rig:R1', first: [], swappedPairs: 0, swaps: [], dropped: [] };
+  const leftOut = [rig, ...Array.from({ length: 30 }, (_, i) => entry(i))];
+  const { leftOut: beside } = sensitivityBeside({ sensitivity: { leftOut, weights: null } } as unknown as Certainty)!;
+  expect(beside.map(({ name }) => name)).toEqual([
+    'R1',
+    ...leftOut.slice(1).flatMap(({ name, swappedPairs }) => (swappedPairs >= 10 ? name : [])),
+  ]);
+  expect(beside.map((one) => one.swaps.length)).toEqual([0, ...Array<number>(20).fill(10)]);
+  const files = new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+  const whole = sensitivityDocumentSchema.parse(JSON.parse(files.get('documents/sensitivity.json')!));
+  expect(whole.sensitivity).toEqual(usual.edition.sensitivity);
 });
 
 test('a rig that reads high widens every interval of the category, and says so', () => {

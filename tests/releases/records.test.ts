@@ -1,8 +1,11 @@
 import { recordsDocumentSchema } from '../../api/contract/documents/release-documents.js';
-import type { EditionDocument, RecordsDocument } from '../../api/contract/documents/release-documents.js';
+import type { EditionDocument, RecordsDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import { retoldOf } from '../../api/reckoning/documents/retold.js';
 import { recordsOf } from '../../api/reckoning/longitudinal/records.js';
 import { runsOf } from '../../api/reckoning/longitudinal/runs.js';
+import type { EarlierEdition } from '../../api/reckoning/release-inputs.js';
 import type { SeasonOf } from '../../api/reckoning/longitudinal/seasons.js';
 import type { ReleaseContext } from '../../api/reckoning/documents/release-context.js';
 import { quantitiesOf } from '../../api/reckoning/results/quantity.js';
@@ -95,6 +98,27 @@ test('a release tells records and runs over the editions before, as their bundle
   expect(document.records.length).toBeGreaterThan(2);
   const top = earlier.overall.find(({ place }) => place === 1)!.variant;
   expect(document.runs).toContainEqual({ table: 'overall', variant: top, editions: ['2026', '2027'], isGoingOn: true });
+});
+
+test('a release says itself what later ones tell again of it: what its bundle and its pages say', () => {
+  const files = computeRelease(inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 }));
+  const read = (name: string): unknown => JSON.parse(files.find(({ path }) => path === name)!.content);
+  const pages = files.filter(({ path }) => path.startsWith('documents/variants/')).map(({ path }) => read(path) as VariantDocument);
+  const told = retoldOf((read('bundle.json') as Bundle).outputs, pages);
+  expect(read('retold.json')).toEqual(JSON.parse(JSON.stringify(told)));
+  expect([told.history.length, told.previousEdition]).toEqual([4, null]);
+});
+
+test('of an edition before the one before, a release tells the same without how sure its results were', () => {
+  const first = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 });
+  const files = computeRelease(first);
+  const newest = { ...earlierEdition(files, 'd'), edition: '2027' };
+  const inputs = { ...first, evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2028', previous: '2027' } } };
+  const documentsBeside = (oldest: EarlierEdition) =>
+    computeRelease({ ...inputs, earlier: [newest, oldest] }).filter(({ path }) => path !== 'bundle.json');
+  const [whole, small] = [earlierEdition(files, 'c'), earlierEdition(files, 'c', false)];
+  expect(JSON.stringify(small).length).toBeLessThan(JSON.stringify(whole).length);
+  expect(documentsBeside(small)).toEqual(documentsBeside(whole));
 });
 
 test('a category that ranks another quantity than the edition before does not compare, though its name is the same', () => {

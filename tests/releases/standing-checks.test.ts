@@ -1,4 +1,3 @@
-import { jest } from '@jest/globals';
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';

@@ -46,6 +46,10 @@ test('the play is worth something: what is tried is answered, and what the revie
     '(a reviewer returns it)',
     '(a reviewer accepts it)',
     '(an editor draws)',
+    '(an editor renames its line)',
+    '(an editor renames it)',
+    '(an editor re-identifies it)',
+    'GET /v1/changes',
   ])
     expect([route, (play.byRoute.get(route)?.answered ?? 0) > 1]).toEqual([route, true]);
 });

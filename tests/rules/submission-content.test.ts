@@ -42,7 +42,7 @@ test.each([
   ['a decimal comma', withReading({ value: '36,1' }), 'specimens/0/readings/0/value', 'decimal number with a point'],
   ['an exponent', withReading({ value: '3.6e1' }), 'specimens/0/readings/0/value', 'decimal number with a point'],
   ['an unknown unit', withReading({ unit: 'pounds' }), 'specimens/0/readings/0/unit', 'N, kN, lbf'],
-  ['a unit of another dimension', withReading({ unit: 'mm' }), 'specimens/0/readings/0/unit', 'a breakingForce is a force'],
+  ['a unit of another dimension', withReading({ unit: 'mm' }), 'specimens/0/readings/0/unit', 'a breaking force is a force'],
   ['a unit that is a name inside the language', withReading({ unit: 'constructor' }), 'specimens/0/readings/0/unit', 'N, kN, lbf'],
   ['no instrument', { ...GOOD, instruments: [] }, 'instruments', 'at least one instrument'],
   ['no specimen', { ...GOOD, specimens: [] }, 'specimens', 'at least one specimen'],

@@ -1,6 +1,6 @@
 import type { AddressInfo } from 'node:net';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { buildDesk } from '../../api/build-desk.js';
+import { shareDesk } from './shared-desk.js';
 import { launchBrowser } from './browser.js';
 import { PASSWORD } from './test-application.js';
 import type { TestApplication } from './test-application.js';
@@ -22,7 +22,7 @@ export interface OpenDesk {
 }
 
 export async function openDesk(t: TestApplication, film?: string): Promise<OpenDesk> {
-  await buildDesk(t.dataFolder, process.env['PATH'] ?? '');
+  await shareDesk(t.dataFolder);
   await t.app.listen(0, '127.0.0.1');
   const { port } = t.app.getHttpServer().address() as AddressInfo;
   const url = `http://127.0.0.1:${port}`;

@@ -1,7 +1,9 @@
 /** All that a dishonest tester tries, in order, and what others do meanwhile (in brackets). */
 import type { Response, Test } from 'supertest';
 import { contentFor, pulls } from './bench.js';
+import { OTHER_VARIANT } from './catalogue-fixtures.js';
 import { csvFile, inventPulls, pullRows } from './hand-in-csv.js';
+import { proposeReidentification } from './propose.js';
 import type { HouseOfTwo } from './two-houses.js';
 
 /** What is sent: a route for the count, and the call. */
@@ -55,6 +57,7 @@ const LOOKS: readonly Step[] = [
   read('GET /v1/round-robins'),
   read('GET /v1/round-robins/:slug', '/v1/round-robins/spring'),
   read('GET /v1/interests'),
+  read('GET /v1/changes', '/v1/changes?limit=1000'),
   read('GET /v1/accounts/me'),
   // What a tester may not have is refused in the same words.
   ['GET /v1/catalogue/labels', ({ cheat, spool }) => cheat.call('get', `/v1/catalogue/labels?code=${spool}`)],
@@ -195,6 +198,7 @@ export function dishonestScript(): NamedStep[] {
     ],
     ...LOOKS,
     ...retestSteps(),
+    ...catalogueSteps(),
     ...LOOKS,
     ...previews,
   ];
@@ -233,6 +237,36 @@ function retestSteps(): NamedStep[] {
         onNew(({ cheat }, code) => cheat.call('post', HAND_IN).send(content(code, 93, { instruments, note: instruments.join(' ') }))),
       ],
     ]),
+  ];
+}
+
+/** What is sought is put right while it lies on the bench: nobody is told of what is not published. */
+function catalogueSteps(): NamedStep[] {
+  const rename =
+    (path: string, change: (name: string) => object): Step[1] =>
+    async ({ b, lineName }) => {
+      const { body } = await b.editor.call('get', path);
+      const seen = (body as { version: number }).version;
+      return b.editor
+        .call('patch', path)
+        .set('If-Match', `"${seen}"`)
+        .send({ ...change(lineName), reason: 'Read again on the box.' });
+    };
+  return [
+    ['(an editor renames its line)', rename('/v1/catalogue/lines/sought', (name) => ({ name }))],
+    ['(an editor renames it)', rename('/v1/catalogue/variants/sought-1', (name) => ({ colour: name }))],
+    [
+      '(an editor re-identifies it)',
+      async ({ b, spool, lineName }) => {
+        const proposal = await proposeReidentification(b.reviewer, spool, OTHER_VARIANT.slug, lineName);
+        const path = `/v1/catalogue/spools/${spool}`;
+        const { body } = await b.editor.call('get', path);
+        return b.editor
+          .call('post', `${path}/reidentifications`)
+          .set('If-Match', `"${(body as { version: number }).version}"`)
+          .send({ proposal });
+      },
+    ],
   ];
 }
 

@@ -19,6 +19,7 @@ export function documentsFitTheirSchemas(house: () => House): void {
       method: '/v1/methods/straight-pull/versions/1',
       provenance: '/v1/editions/2026/variants/gannet-20/provenance',
       retests: '/v1/editions/2026/retest-results',
+      sensitivity: '/v1/releases/2026/1/documents/sensitivity.json',
       ...Object.fromEntries(ofEdition.map((one) => [one, `/v1/editions/2026/${one}`])),
     };
     expect(body.items.map(({ name }: any) => name).sort()).toEqual([...Object.keys(of), 'event'].sort());

@@ -1,21 +1,12 @@
-import type { VariantDocument } from '../../api/contract/documents/release-documents.js';
+import { earlierFrom, RETOLD } from '../../api/reckoning/documents/retold.js';
+import type { Retold } from '../../api/reckoning/documents/retold.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
-import { placesIn } from '../../api/reckoning/documents/places-in.js';
 import type { ReleaseFile } from '../../api/reckoning/release-files.js';
 import type { EarlierEdition } from '../../api/reckoning/release-inputs.js';
 
 /** What a release tells a later one, from its files. */
-export function earlierEdition(files: readonly ReleaseFile[], digest: string): EarlierEdition {
-  const { outputs, inputs } = JSON.parse(files.find(({ path }) => path === 'bundle.json')!.content) as Bundle;
-  const variants = files
-    .filter(({ path }) => path.startsWith('documents/variants/'))
-    .map(({ content }) => JSON.parse(content) as VariantDocument);
-  return {
-    edition: inputs.evidence.edition.slug,
-    revision: inputs.revision,
-    digest,
-    ...placesIn(outputs),
-    history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),
-    results: outputs.results,
-  };
+export function earlierEdition(files: readonly ReleaseFile[], digest: string, isNewest = true): EarlierEdition {
+  const read = (name: string): unknown => JSON.parse(files.find(({ path }) => path === name)!.content);
+  const { evidence, revision } = (read('bundle.json') as Bundle).inputs;
+  return earlierFrom(read(RETOLD) as Retold, { edition: evidence.edition.slug, revision, digest }, isNewest);
 }

@@ -1,6 +1,6 @@
 /**
- * Loads the demo as a program of its own, into the database and folder that the environment names; prints its progress line by line.
- * Run beside the tests rather than in them: inside their sandbox the arithmetic of three seasons takes ten times as long.
+ * Loads the demo into the database and folder that the environment names; prints its progress line by line.
+ * A program of its own, as its user starts it: what three seasons need of memory goes with it.
  */
 import { readConfig } from '../../api/config.js';
 import { inventDemo } from '../../prisma/seed/demo.js';

@@ -28,17 +28,24 @@ export interface OwnServer {
 export async function startServer(t: TestApplication): Promise<OwnServer> {
   const port = await findFreePort();
   const child = startProgram(t, ['api/main.ts'], { PORT: String(port) });
+  const hasEnded = () => child.exitCode !== null || child.signalCode !== null;
+  let last = 'nothing';
   await until(
-    `a server listens on ${port}`,
-    async () => child.exitCode !== null || (await fetch(`http://127.0.0.1:${port}/health/ready`)).ok,
+    () => `a server is ready on ${port}: ${last}`,
+    async () => {
+      if (hasEnded()) return true;
+      const answer = await fetch(`http://127.0.0.1:${port}/health/ready`, { signal: AbortSignal.timeout(5000) }).catch(String);
+      last = typeof answer === 'string' ? answer : `${answer.status} ${await answer.text()}`;
+      return typeof answer !== 'string' && answer.ok;
+    },
   );
-  if (child.exitCode !== null) throw new Error(`The server on ${port} ended with ${child.exitCode} before it was ready.`);
+  if (hasEnded()) throw new Error(`The server on ${port} ended with ${child.exitCode ?? child.signalCode} before it was ready.`);
   return { child, port };
 }
 
-export async function until(what: string, holds: () => Promise<boolean>): Promise<void> {
+export async function until(what: string | (() => string), holds: () => Promise<boolean>): Promise<void> {
   for (const end = Date.now() + 90_000; !(await holds().catch(() => false));) {
-    if (Date.now() > end) throw new Error(`Waited 90 s in vain until ${what}.`);
+    if (Date.now() > end) throw new Error(`Waited 90 s in vain until ${typeof what === 'string' ? what : what()}.`);
     await new Promise((resume) => setTimeout(resume, 10));
   }
 }

@@ -9,7 +9,6 @@ import type { Method } from './test-application.js';
 export const NOT_ASKED: Readonly<Record<string, string>> = {
   'DELETE /v1/sessions': 'ends what the play goes on with',
   'DELETE /v1/sessions/current': 'ends what the play goes on with',
-  'GET /v1/changes': 'tells when an edition opened by the clock of the database, which is not that of the two houses',
   'GET /metrics': 'tells of times and of memory',
   'GET /health/ready': 'tells of times',
 };

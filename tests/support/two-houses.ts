@@ -50,6 +50,8 @@ class CountingIdentifiers extends Identifiers {
 export interface HouseOfTwo {
   readonly b: Bench;
   readonly spool: string;
+  /** What its line is called from some time on, otherwise in either house. */
+  readonly lineName: string;
   readonly cheat: Caller;
 }
 
@@ -113,7 +115,7 @@ async function buildHouse({ line, claims, obtainedOn, foundN }: InventedLine): P
     (way: 'call' | 'browse'): Caller['call'] =>
     (method, path) =>
       cheat[way](method, path).set('Accept-Encoding', 'identity');
-  return { b, spool, cheat: { ...cheat, call: plainly('call'), browse: plainly('browse') } };
+  return { b, spool, lineName: `Sought ${foundN}`, cheat: { ...cheat, call: plainly('call'), browse: plainly('browse') } };
 }
 
 export const buildTwoHouses = async (): Promise<readonly [HouseOfTwo, HouseOfTwo]> => [

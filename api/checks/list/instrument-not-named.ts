@@ -1,3 +1,4 @@
+import { READING_WORDS } from '../../contract/submission-content.js';
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
 import { instrumentsFor, needsInstrument } from '../instruments-for.js';
@@ -17,9 +18,9 @@ export const instrumentNotNamed: Check = {
     return [...roles]
       .filter((role) => needsInstrument(role) && instrumentsFor(role, instruments).length === 0)
       .map((role) =>
-        observe(`There are ${role} readings, and none of the instruments named reads that. Add the instrument that was used.`, {
+        observe(`No instrument that is named reads a ${READING_WORDS[role]}. Add the instrument that was used.`, {
           actual: instruments.map(({ code, kind }) => `${code} (${kind})`).join(', '),
-          expected: `an instrument for ${role}`,
+          expected: `an instrument for a ${READING_WORDS[role]}`,
           pointer: '/instruments',
         }),
       );

@@ -1,5 +1,5 @@
 import type { ReadingRole } from '../../contract/submission-content.js';
-import { READING_ROLES } from '../../contract/submission-content.js';
+import { READING_ROLES, READING_WORDS } from '../../contract/submission-content.js';
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
 import { specimenWords } from '../specimen-words.js';
@@ -25,7 +25,7 @@ export const mixedUnits: Check = {
       const numbers = others.flatMap(([, readings]) => readings.map(({ number }) => number)).sort((one, other) => one - other);
       const words = byUnit.map(([unit, { length }]) => `${length} in ${unit}`).join(', ');
       return [
-        observe(`Readings of ${role}: ${words}. Check the unit of specimens ${specimenWords(numbers)}.`, {
+        observe(`Readings of ${READING_WORDS[role]}: ${words}. Check the unit of specimens ${specimenWords(numbers)}.`, {
           actual: words,
           expected: `all in ${most[0]}, or as the display showed them`,
           specimens: [...new Set(numbers)],

@@ -1,3 +1,5 @@
+import type { ReadingRole } from '../../contract/submission-content.js';
+import { READING_WORDS } from '../../contract/submission-content.js';
 import { observe } from '../check.js';
 import type { SpecimenInSi } from '../../readings/readings-si.js';
 import type { Check } from '../check.js';
@@ -25,7 +27,7 @@ export const readingsMissingForMethod: Check = {
       if (counted.length > 0 && lacking.length === 0) return [];
       const numbers = lacking.map(({ number }) => number);
       const where = counted.length === 0 ? `no ${condition} specimen` : `specimens ${specimenWords(numbers)}`;
-      const expected = `${roles.join(' and ')}${stations > 1 ? ` at ${stations} stations` : ''}`;
+      const expected = `${roles.map((role) => READING_WORDS[role]).join(' and ')}${stations > 1 ? ` at ${stations} stations` : ''}`;
       return [
         observe(`The method ${method.slug} needs ${expected} on ${condition} specimens; missing on ${where}.`, {
           actual: where,
@@ -38,7 +40,7 @@ export const readingsMissingForMethod: Check = {
 };
 
 /** Whether a station is missing, or a role at a station where another one was read. */
-function isLacking({ readings }: SpecimenInSi, roles: readonly string[], least: number): boolean {
+function isLacking({ readings }: SpecimenInSi, roles: readonly ReadingRole[], least: number): boolean {
   const stations = new Set(readings.filter(({ role }) => roles.includes(role)).map(({ station }) => station));
   return (
     stations.size < least ||

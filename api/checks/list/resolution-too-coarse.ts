@@ -1,5 +1,5 @@
 import type { ReadingRole } from '../../contract/submission-content.js';
-import { READING_ROLES } from '../../contract/submission-content.js';
+import { READING_ROLES, READING_WORDS } from '../../contract/submission-content.js';
 import { mean } from '../../measurement/summary/mean.js';
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
@@ -27,12 +27,15 @@ export const resolutionTooCoarse: Check<'sharePercent'> = {
       const percent = (100 * Math.min(...steps)) / mean(values);
       if (percent <= sharePercent) return [];
       return [
-        observe(`The step of the display is ${percent.toFixed(1)} % of the mean ${role}. Use an instrument with a finer step.`, {
-          actual: `${percent.toFixed(2)} %`,
-          expected: `at most ${sharePercent} %`,
-          pointer: '/instruments',
-          forTester: `The step of the display is large beside the ${role} readings. Use an instrument with a finer step.`,
-        }),
+        observe(
+          `The step of the display is ${percent.toFixed(1)} % of the mean ${READING_WORDS[role]}. Use an instrument with a finer step.`,
+          {
+            actual: `${percent.toFixed(2)} %`,
+            expected: `at most ${sharePercent} %`,
+            pointer: '/instruments',
+            forTester: `The step of the display is large beside the readings of ${READING_WORDS[role]}. Use an instrument with a finer step.`,
+          },
+        ),
       ];
     });
   },

@@ -1,3 +1,4 @@
+import { READING_WORDS } from '../../contract/submission-content.js';
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
 import { instrumentsFor } from '../instruments-for.js';
@@ -19,11 +20,14 @@ export const severalInstruments: Check = {
       const codes = instrumentsFor(role, instruments).map(({ code }) => code);
       if (codes.length < 2) return [];
       return [
-        observe(`${codes.join(' and ')} can each have read ${role}. Hand in a submission for each, or name the one that was used.`, {
-          actual: codes.join(', '),
-          expected: 'one instrument',
-          pointer: '/instruments',
-        }),
+        observe(
+          `${codes.join(' and ')} can each have read the ${READING_WORDS[role]}. Hand in a submission for each, or name the one that was used.`,
+          {
+            actual: codes.join(', '),
+            expected: 'one instrument',
+            pointer: '/instruments',
+          },
+        ),
       ];
     });
   },

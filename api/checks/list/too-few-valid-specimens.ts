@@ -18,7 +18,7 @@ export const tooFewValidSpecimens: Check = {
     const least = method.limits.minimumSpecimens;
     return fewerThan(least, specimens).map(({ condition, valid }) =>
       observe(
-        `${valid} valid ${condition} specimens; the method needs ${least}. Test more, or say in "fewer because" (fewerBecause) why fewer count.`,
+        `${valid} valid ${condition} specimens; the method needs ${least}. Test more, or say why fewer count (in a file: the column "fewer because").`,
         {
           actual: String(valid),
           expected: `at least ${least}`,

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { amendmentSchema } from '../amendment.js';
 import { divisionRuleSchema } from '../division.js';
+import { supersededSchema } from '../superseded.js';
 import { categorySchema } from './category-document.js';
 import { erratumSchema, exclusionSchema } from './corrections.js';
 import { heading, slug } from './published-fields.js';
@@ -55,6 +56,7 @@ export const editionDocumentSchema = z
       .describe('Entries not placed overall'),
     excluded: z.array(exclusionSchema).describe('Entries left out'),
     amendments: amendmentsSchema,
+    superseded: z.array(supersededSchema).optional().describe('What was put right after results rested on it; none where nothing was'),
     categoryTops: z.array(z.strictObject({ category: slug, variants: z.array(variantNameSchema) })).describe('Top group of each category'),
     sensitivity: sensitivitySchema.nullable().describe('Null where an uncertainty is not known'),
     erratum: erratumSchema.nullable(),

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { decimal, slug } from './published-fields.js';
+import { decimal, heading, slug } from './published-fields.js';
 
 export const sensitivitySchema = z
   .strictObject({
@@ -14,7 +14,9 @@ export const sensitivitySchema = z
           dropped: z.array(slug).describe('Variants that are then no longer placed'),
         }),
       )
-      .describe('The overall order without each category, tester and rig, and without each entry that turns a pair round'),
+      .describe(
+        'The overall order without each category, tester and rig, and without those entries that turn most pairs round; documents/sensitivity.json of the release has every entry, and more of the pairs',
+      ),
     weights: z
       .strictObject({
         firstPlaces: z
@@ -29,3 +31,9 @@ export const sensitivitySchema = z
       .describe('What first place owes to the weights; null where the scheme knows none'),
   })
   .describe('What the overall order hangs on');
+
+export const sensitivityDocumentSchema = z
+  .strictObject({ ...heading, sensitivity: sensitivitySchema.nullable().describe('Null where an uncertainty is not known') })
+  .describe('What the overall order hangs on: the order without each entry that turns a pair round, too');
+
+export type SensitivityDocument = z.infer<typeof sensitivityDocumentSchema>;

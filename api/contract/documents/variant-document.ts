@@ -6,6 +6,7 @@ import { date, decimal, heading, quantity, slug } from './published-fields.js';
 import { publishedSubmissionSchema } from './published-submission.js';
 import { categoryRowSchema, overallRowSchema } from './standings.js';
 import { variantNameSchema } from './variant-name.js';
+import { supersededSchema } from '../superseded.js';
 import { withdrawnSchema } from './withdrawn-document.js';
 
 export const publishedClaimSchema = z
@@ -73,6 +74,10 @@ export const variantDocumentSchema = z
       .describe('Which submissions each figure was computed from'),
     submissions: z.array(publishedSubmissionSchema).describe('Accepted submissions'),
     withdrawn: z.array(withdrawnSchema).describe('Results that were withdrawn'),
+    superseded: z
+      .array(supersededSchema)
+      .optional()
+      .describe('What was put right after results of it rested on it; none where nothing was'),
     spools: z
       .array(
         z.strictObject({

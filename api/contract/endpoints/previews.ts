@@ -1,8 +1,10 @@
 import { z } from 'zod';
 import { CELL_GROUPS } from '../cell-groups.js';
+import { figureSchema } from '../documents/figure.js';
 import { slug } from './editions.js';
 
-const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
+const group = z.int().nullable().describe('Too-close-to-call group, 1 is the top group');
+const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string(), group });
 const previewChange = z.strictObject({
   about: z.enum(CELL_GROUPS).describe('What the cell is about'),
   where: z.string().describe('Cell, as an erratum names it in expects: "overall, <variant>, place"'),
@@ -12,7 +14,21 @@ const previewChange = z.strictObject({
 const previewChanges = z.array(previewChange).describe('Cells that changed since, what readers care about first');
 const previewTables = z.strictObject({
   overall: z.array(previewRow),
-  categories: z.record(z.string(), z.array(z.strictObject({ variant: slug, place: z.int().nullable(), value: z.string() }))),
+  categories: z.record(
+    z.string(),
+    z.array(
+      z.strictObject({
+        variant: slug,
+        place: z.int().nullable(),
+        value: z.string(),
+        group,
+        figure: figureSchema
+          .pick({ name: true, unit: true, value: true, low: true, high: true })
+          .nullable()
+          .describe('As readers would have it, with the 95 % interval; null where nothing can be stated'),
+      }),
+    ),
+  ),
   incomplete: z.array(z.strictObject({ variant: slug, missing: z.array(z.string()) })),
   excluded: z.array(slug),
 });

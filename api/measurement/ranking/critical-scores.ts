@@ -1,4 +1,4 @@
-import { largestTileQuantile } from './largest-scores.js';
+import { largestTileQuantiles } from './largest-scores.js';
 import type { PairScales } from './largest-scores.js';
 
 /** Critical score of a group of up to so many equals. */
@@ -26,11 +26,9 @@ const STEP = 1.1;
  * @example criticalScores(Float64Array.of(1, 0), { n: 2, precision: Float64Array.of(0, 1, 1, 0), degreesOfFreedom: Float64Array.of(Infinity, Infinity, Infinity, Infinity) }, Int32Array.of(0, 1), 0.5)[0].score // 1
  */
 export function criticalScores(errors: Float64Array, pairs: PairScales, order: Int32Array, level: number): CriticalScore[] {
-  let score = 0;
-  return sizesUpTo(order.length).map((size) => {
-    score = Math.max(score, largestTileQuantile(errors, pairs, order, size, level));
-    return { size, score };
-  });
+  const sizes = sizesUpTo(order.length);
+  const scores = largestTileQuantiles(errors, pairs, order, sizes, level);
+  return sizes.map((size, at) => ({ size, score: scores[at]! }));
 }
 
 function sizesUpTo(m: number): number[] {

@@ -1,12 +1,12 @@
 /** How many of the largest of B draws lie at or above their quantile: B − ⌈level·(B + 1)⌉ + 1, at least 1 [1]. */
 export const tailOfDraws = (draws: number, level: number): number => Math.max(1, draws - Math.ceil(level * (draws + 1)) + 1);
 
-/** The largest numbers seen so far, as a heap with the smallest of them on top; all 0 at first. */
+/** The largest numbers seen so far, as a heap with the smallest of them on top; all at a floor at first. */
 export class LargestSeen {
   private readonly heap: Float64Array;
 
-  constructor(size: number) {
-    this.heap = new Float64Array(size);
+  constructor(size: number, floor = 0) {
+    this.heap = new Float64Array(size).fill(floor);
   }
 
   get smallest(): number {

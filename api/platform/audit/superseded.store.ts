@@ -2,12 +2,12 @@ import { Injectable } from '@nestjs/common';
 import { Clock } from '../clock/clock.js';
 import { Database } from '../database/database.js';
 import type { Transaction } from '../database/database.js';
-import type { Prisma } from '../database/generated/client.js';
+import type { Prisma, SupersededRow } from '../database/generated/client.js';
 import { uuid7 } from '../identifiers/uuid7.js';
 import { KeyReadings } from './key-readings.store.js';
 import { notValid } from '../http/validation.js';
 
-export interface Superseded {
+export interface RowBefore {
   readonly kind: string;
   /** Id of the row. */
   readonly objectId: string;
@@ -37,7 +37,7 @@ export class SupersededRows {
    * Before a row is changed: nothing, while nothing rests on it; else keeps what it said beside it.
    * @throws Problem request/not-valid where something rests on it and no reason is given
    */
-  async keep(tx: Transaction, { reason, ...row }: Superseded, rested: Rested): Promise<void> {
+  async keep(tx: Transaction, { reason, ...row }: RowBefore, rested: Rested): Promise<void> {
     const { submissions, editions } = rested;
     if (submissions.length === 0) return;
     if (reason === undefined) {
@@ -56,12 +56,23 @@ export class SupersededRows {
   /** What rows said before, oldest first. */
   async of(objectIds: readonly string[], reader: Transaction = this.database.client) {
     const rows = await reader.supersededRow.findMany({ where: { objectId: { in: [...objectIds] } }, orderBy: { id: 'asc' } });
-    return rows.map(({ kind, was, reason, rested, at }) => ({
-      kind,
-      was: was as Record<string, unknown>,
-      reason,
-      rested: rested as unknown as Rested,
-      at: at.toISOString(),
-    }));
+    return rows.map(toFormer);
+  }
+
+  /** What rows said before on which submissions of an edition rested, oldest first, each with the id of its row. */
+  async restedOnIn(edition: string) {
+    const rows = await this.database.client.supersededRow.findMany({
+      where: { rested: { path: ['editions'], array_contains: [edition] } },
+      orderBy: { id: 'asc' },
+    });
+    return rows.map((row) => ({ objectId: row.objectId, ...toFormer(row) }));
   }
 }
+
+const toFormer = ({ kind, was, reason, rested, at }: SupersededRow) => ({
+  kind,
+  was: was as Record<string, unknown>,
+  reason,
+  rested: rested as unknown as Rested,
+  at: at.toISOString(),
+});

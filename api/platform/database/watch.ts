@@ -56,7 +56,8 @@ export class Watch {
   private async run(): Promise<void> {
     while (!this.isStopped) {
       await this.listen().catch((error: unknown) => {
-        if (!this.isDown && !this.isStopped) this.log.error(`What is published is not kept in step with the database: ${String(error)}`);
+        if (!this.isDown && !this.isStopped)
+          this.log.error(`What is known of the ${this.options.channel} is not kept in step with the database: ${String(error)}`);
         this.isDown = true;
       });
       this.letGo();

@@ -5,6 +5,11 @@ import { Endpoint } from './endpoint.js';
 import { Readiness } from './readiness.js';
 
 const healthResponse = z.strictObject({ status: z.literal('ok') });
+const readyResponse = healthResponse.extend({
+  trouble: z
+    .array(z.string())
+    .describe('What is wrong though work may be sent here: a full disk, a database that takes no changes; mostly empty'),
+});
 
 @Controller('health')
 class HealthController {
@@ -20,12 +25,11 @@ class HealthController {
   @Endpoint({
     summary: 'Whether work may be sent here: the database answers, and the program is not about to end.',
     allow: 'anyone',
-    answer: healthResponse,
+    answer: readyResponse,
     isUnlimited: true,
   })
   async getReady() {
-    await this.readiness.require();
-    return { status: 'ok' };
+    return { status: 'ok', trouble: await this.readiness.require() };
   }
 }
 

@@ -6,12 +6,14 @@ import { Jobs } from '../jobs/jobs.js';
 import { SOFTWARE_COMMIT, SOFTWARE_VERSION } from '../program/software-version.js';
 import { Endpoint } from './endpoint.js';
 
-const SECONDS = [0.005, 0.02, 0.1, 0.5, 2, 10];
+/** Names, labels and limits of OpenTelemetry's semantic conventions for HTTP servers, as Prometheus writes them. @see https://opentelemetry.io/docs/specs/semconv/http/http-metrics/ */
+const SECONDS = [0.005, 0.01, 0.025, 0.05, 0.075, 0.1, 0.25, 0.5, 0.75, 1, 2.5, 5, 7.5, 10];
+const LABELS = ['http_request_method', 'http_route', 'http_response_status_code'] as const;
 
 @Injectable()
 export class Metrics {
   readonly registry = new Registry();
-  private readonly answers: Histogram<'method' | 'route' | 'status'>;
+  private readonly answers: Histogram<(typeof LABELS)[number]>;
 
   constructor(
     private readonly jobs: Jobs,
@@ -20,9 +22,9 @@ export class Metrics {
     const registers = [this.registry];
     collectDefaultMetrics({ register: this.registry });
     this.answers = new Histogram({
-      name: 'fairpull_http_seconds',
+      name: 'http_server_request_duration_seconds',
       help: 'Time until an answer was sent, by route.',
-      labelNames: ['method', 'route', 'status'],
+      labelNames: LABELS,
       buckets: SECONDS,
       registers,
     });
@@ -37,7 +39,7 @@ export class Metrics {
   }
 
   countAnswer(method: string, route: string, status: number, seconds: number): void {
-    this.answers.observe({ method, route, status }, seconds);
+    this.answers.observe({ http_request_method: method, http_route: route, http_response_status_code: status }, seconds);
   }
 
   private addQueues(registers: Registry[]): void {

@@ -1,6 +1,7 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
 import { PgBoss, fromPrisma } from 'pg-boss';
-import type { JobWithMetadata } from 'pg-boss';
+import type { ClientBase } from 'pg';
+import type { ConstructorOptions, JobWithMetadata } from 'pg-boss';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
 import type { Transaction } from '../database/database.js';
@@ -36,14 +37,16 @@ export class Jobs {
   private readonly known = new Set<string>();
 
   constructor(@Inject(CONFIG) config: Config) {
-    this.boss = new PgBoss({
+    const options: ConstructorOptions & { readonly onConnect: (client: ClientBase) => Promise<void> } = {
       connectionString: config.DATABASE_URL,
       // A migration made it: to make one takes a right that the program does not need.
       createSchema: false,
+      onConnect: asOwnerOfQueue,
       max: 4,
       superviseIntervalSeconds: LOOK_AFTER_WORKERS_S,
       monitorIntervalSeconds: LOOK_AFTER_WORKERS_S,
-    });
+    };
+    this.boss = new PgBoss(options);
     this.boss.on('error', (error) => this.log.error(`The queue of orders: ${String(error)}`));
   }
 
@@ -145,6 +148,13 @@ export class Jobs {
   async stop(): Promise<void> {
     if (this.starting) await this.boss.stop({ graceful: true, timeout: 10_000 });
   }
+}
+
+/** Whoever starts first makes the queue's tables: started with the role for migrations, it makes them as the program's role all the same, which has to read them later. */
+async function asOwnerOfQueue(client: ClientBase): Promise<void> {
+  await client.query(`
+    SELECT set_config('role', pg_get_userbyid(nspowner), false) FROM pg_namespace
+    WHERE nspname = 'pgboss' AND pg_has_role(current_user, nspowner, 'MEMBER')`);
 }
 
 function failureInWords({ name, data, retryCount, retryLimit }: JobWithMetadata, error: unknown): string {

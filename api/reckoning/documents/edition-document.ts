@@ -16,7 +16,8 @@ import { movementOf } from './movement-of.js';
 import { headingOf, nameOf } from './release-context.js';
 import type { DivisionEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
 import type { EditionContext, ReleaseContext } from './release-context.js';
-import { sensitivityOf } from './sensitivity.js';
+import { supersededIn } from './superseded-in.js';
+import { sensitivityBeside } from './sensitivity.js';
 
 /** A category of the scheme as published, with the method version that was pinned and whether it compares with the edition before. */
 export function categoriesOf(context: ReleaseContext): Category[] {
@@ -65,8 +66,9 @@ export function editionDocument(context: ReleaseContext, erratum: EditionDocumen
     incomplete: incompleteOf(context),
     excluded: exclusionsOf(context),
     ...(edition.amendments ? { amendments: [...edition.amendments] } : {}),
+    ...supersededIn(context.evidence, new Set(edition.entries.map(({ variant }) => variant))),
     categoryTops: rules.categories.map(({ code }) => ({ category: code, variants: topOf(context, code) })),
-    sensitivity: sensitivityOf(context.certainty),
+    sensitivity: sensitivityBeside(context.certainty),
     erratum,
   };
 }

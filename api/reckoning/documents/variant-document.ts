@@ -12,6 +12,7 @@ import { publishedClaims } from '../claims/claims.js';
 import { toFigure, USUAL } from './figure.js';
 import { headingOf } from './release-context.js';
 import type { ReleaseContext } from './release-context.js';
+import { supersededIn } from './superseded-in.js';
 import { withdrawnOf } from './withdrawn-document.js';
 import { publishedSubmission } from './submission-document.js';
 
@@ -53,10 +54,9 @@ function variantDocument(
     figures: results.map(([, result]) => toFigure(result, USUAL[result.of.quantity])),
     evidence: results.map(([quantity, { references }]) => ({ quantity, submissions: [...references].sort() })),
     claims: publishedClaims(context, variant.slug),
-    submissions: context.evidence.submissions
-      .filter((submission) => submission.variant === variant.slug)
-      .map((submission) => publishedSubmission(submission, context.evidence.edition.methods)),
+    submissions: submissionsOf(context, variant.slug),
     withdrawn: withdrawnOf(context).filter((one) => one.variant === variant.slug),
+    ...supersededIn(context.evidence, new Set([variant.slug])),
     spools: spoolsOf(context, variant.slug),
     budgets: budgetsOf(context, variant.slug),
     history: [
@@ -66,6 +66,11 @@ function variantDocument(
     siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
   };
 }
+
+const submissionsOf = ({ evidence }: ReleaseContext, slug: string) =>
+  evidence.submissions
+    .filter((submission) => submission.variant === slug)
+    .map((submission) => publishedSubmission(submission, evidence.edition.methods));
 
 function overruledOf({ division }: ReleaseContext, slug: string): Pick<VariantDocument, 'overruled'> {
   const found = division?.overruled.find(({ variant }) => variant === slug);

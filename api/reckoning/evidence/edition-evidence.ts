@@ -8,6 +8,7 @@ import type { SubmissionEvidence } from './submission-evidence.js';
 import type { WithdrawnEvidence } from './withdrawn-evidence.js';
 import type { EffectsEvidence } from './effects-evidence.js';
 import type { Amendment } from '../../contract/amendment.js';
+import type { Superseded } from '../../contract/superseded.js';
 import type { DivisionRule } from '../../contract/division.js';
 import type { SchemeRules } from '../../contract/endpoints/schemes.js';
 import type { PinnedMethod } from '../results/quantity.js';
@@ -69,6 +70,8 @@ export interface EditionEvidence {
   /** Accepted and not withdrawn. */
   readonly submissions: readonly SubmissionEvidence[];
   readonly withdrawn: readonly WithdrawnEvidence[];
+  /** What was put right after submissions rested on it, oldest first; none where nothing was. */
+  readonly superseded?: readonly Superseded[];
   readonly instruments: readonly InstrumentEvidence[];
   readonly claims: readonly ClaimEvidence[];
   /** Closed while the edition was worked on; they enter no result. */

@@ -14,6 +14,8 @@ import type {
   VariantDocument,
 } from '../../contract/documents/release-documents.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
+import { RETOLD } from '../../reckoning/documents/retold.js';
+import type { Retold } from '../../reckoning/documents/retold.js';
 import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
 import type { PublishedRelease } from '../releases.read-model.js';
 import type { PublishedEdition, StandingCheck, StandingFault, ToldPoints } from './published-edition.js';
@@ -39,7 +41,7 @@ type Head = Pick<PublishedEdition, 'name' | 'manifest' | 'manifestText' | 'diges
 export class RunStandingChecks {
   /** Digests of releases in which this process found no fault. */
   private readonly stood = new Set<string>();
-  private readonly points = new Map<string, ReadonlyMap<string, HistoryPoint>>();
+  private readonly points = new Map<string, Map<string, HistoryPoint>>();
 
   constructor(
     private readonly releases: ReleasesReadModel,
@@ -145,13 +147,22 @@ export class RunStandingChecks {
   private async pointsOf(release: Listed): Promise<ReadonlyMap<string, HistoryPoint>> {
     const points = this.points.get(release.digest) ?? new Map<string, HistoryPoint>();
     if (!this.points.has(release.digest)) {
-      for (const { path } of release.manifest.files.filter((file) => file.path.startsWith('documents/variants/'))) {
-        const { variant, history } = JSON.parse((await this.read(release, path))?.toString('utf8') ?? 'null') as VariantDocument;
-        for (const point of history.slice(-1)) (points as Map<string, HistoryPoint>).set(variant.slug, point);
-      }
+      for (const { variant, point } of await this.historyIn(release)) points.set(variant, point);
       this.points.set(release.digest, points);
     }
     return points;
+  }
+
+  /** A release from before it told so itself is asked page by page. */
+  private async historyIn(release: Listed): Promise<Retold['history']> {
+    const told = await this.read(release, RETOLD);
+    if (told) return (JSON.parse(told.toString('utf8')) as Retold).history;
+    const history: { variant: string; point: HistoryPoint }[] = [];
+    for (const { path } of release.manifest.files.filter((file) => file.path.startsWith('documents/variants/'))) {
+      const page = JSON.parse((await this.read(release, path))?.toString('utf8') ?? 'null') as VariantDocument;
+      history.push(...page.history.slice(-1).map((point) => ({ variant: page.variant.slug, point })));
+    }
+    return history;
   }
 }
 

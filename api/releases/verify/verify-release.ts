@@ -4,6 +4,8 @@ import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { Manifest, ReleaseSignature } from '../../contract/documents/release-documents.js';
 import { canonicalJson } from '../../reckoning/canonical-json.js';
 import { computeRelease } from '../../reckoning/compute-release.js';
+import { RETOLD } from '../../reckoning/documents/retold.js';
+import { SENSITIVITY } from '../../reckoning/documents/sensitivity.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { ARCHIVE, archiveOf } from '../../reckoning/release-archive.js';
 import { citationFiles } from '../../reckoning/citation/citation-files.js';
@@ -156,8 +158,11 @@ function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap
   if (formatVersion !== FORMAT_VERSION) return { figures: null, differences: [] };
   const listed = new Set(manifest.files.map(({ path }) => path));
   const release = computeRelease(inputs);
+  const citations = citationFiles(inputs, release);
   // Releases of before there were such files have none, and lack nothing.
-  const computed = [...release, ...citationFiles(inputs, release).filter(({ path }) => listed.has(path))];
+  const later = new Set([RETOLD, ...citations.map(({ path }) => path)]);
+  const isLater = (path: string): boolean => later.has(path) || path.endsWith(`/${SENSITIVITY}`);
+  const computed = [...release, ...citations].filter(({ path }) => listed.has(path) || !isLater(path));
   const paths = new Set([...computed.map(({ path }) => path), SCRIPT, ARCHIVE]);
   const differences = computed.flatMap(({ path, content }) => differencesOf(path, texts.get(path) ?? '', content));
   const extra = manifest.files

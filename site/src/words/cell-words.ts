@@ -10,4 +10,6 @@ export const cellWords: Record<CellGroup, string> = {
   claims: 'Label claims',
   words: 'Caveats, replies, and what the house says of itself',
   evidence: 'Evidence behind the figures',
+  record: 'Put right on record after results rested on it',
+  documents: 'Documents that say something else, by their digest',
 };

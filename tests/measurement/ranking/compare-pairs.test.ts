@@ -2,48 +2,55 @@ import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
 import { couldBeFirst } from '../../../api/measurement/ranking/could-be-first.js';
-import { largestTileQuantile } from '../../../api/measurement/ranking/largest-scores.js';
+import { largestTileQuantiles } from '../../../api/measurement/ranking/largest-scores.js';
 import type { PairScales } from '../../../api/measurement/ranking/largest-scores.js';
 import { normalScore, studentOfScore } from '../../../api/measurement/ranking/normal-score.js';
 import { independent } from './ranking-fixtures.js';
 
 const all = (n: number, value: number): Float64Array => Float64Array.from({ length: n * n }, (_, at) => (at % (n + 1) === 0 ? 0 : value));
 
+const everybody = (n: number): Int32Array => Int32Array.from({ length: n }, (_, i) => i);
+
 /** Over all pairs: one group that holds everybody. */
 const largestScoreQuantile = (errors: Float64Array, pairs: PairScales, level: number): number =>
-  largestTileQuantile(
-    errors,
-    pairs,
-    Int32Array.from({ length: pairs.n }, (_, i) => i),
-    pairs.n,
-    level,
-  );
+  largestTileQuantiles(errors, pairs, everybody(pairs.n), [pairs.n], level)[0]!;
 
-function plainQuantile(errors: Float64Array, precision: Float64Array, degrees: Float64Array, n: number, level: number): number {
+/** Looks at every pair of every group. */
+function plainQuantile(errors: Float64Array, { n, precision, degreesOfFreedom }: PairScales, size: number, level: number): number {
+  const tiles = Math.floor(n / size);
   const largest = Array.from({ length: errors.length / n }, (_, draw) => {
+    const first = draw % 2 === 0 ? 0 : n - tiles * size;
+    const tileOf = (i: number): number => Math.floor((i - first) / size);
     let z = 0;
-    for (let i = 0; i < n; i++)
-      for (let j = 0; j < n; j++)
-        z = Math.max(z, normalScore((errors[draw * n + i]! - errors[draw * n + j]!) * precision[i * n + j]!, degrees[i * n + j]!));
+    for (let i = first; i < first + tiles * size; i++)
+      for (let j = first; j < first + tiles * size; j++)
+        if (tileOf(i) === tileOf(j))
+          z = Math.max(
+            z,
+            normalScore((errors[draw * n + i]! - errors[draw * n + j]!) * precision[i * n + j]!, degreesOfFreedom[i * n + j]!),
+          );
     return z;
   }).sort((a, b) => a - b);
-  return largest[Math.ceil(level * (largest.length + 1)) - 1]!;
+  return largest[Math.min(largest.length, Math.ceil(level ** ((tiles * size) / n) * (largest.length + 1))) - 1]!;
 }
 
-test('looking only above the tail gives what looking at all pairs gives', () => {
+test('looking once at what lies above the smallest groups gives what looking at all pairs of all groups gives', () => {
   const random = randomStream([3, 1, 4, 1]);
   for (const n of [2, 3, 12]) {
-    const errors = Float64Array.from({ length: 999 * n }, (_, at) => (1 + (at % n)) * normalDeviate(random));
+    const errors = Float64Array.from({ length: 299 * n }, (_, at) => (1 + (at % n)) * normalDeviate(random));
     const precision = Float64Array.from({ length: n * n }, (_, at) =>
       at % (n + 1) === 0 || at % 7 === 3 ? 0 : 0.2 + random.nextUniform(),
     );
     const degreesOfFreedom = Float64Array.from({ length: n * n }, () =>
       random.nextUniform() < 0.3 ? Infinity : 1 + 20 * random.nextUniform(),
     );
-    for (const level of [0.5, 0.9, 0.95, 0.999])
-      expect(largestScoreQuantile(errors, { n, precision, degreesOfFreedom }, level)).toBe(
-        plainQuantile(errors, precision, degreesOfFreedom, n, level),
-      );
+    const pairs = { n, precision, degreesOfFreedom };
+    const sizes = [2, 3, 5, 8, 12].filter((size) => size <= n);
+    for (const level of [0.5, 0.9, 0.95, 0.999]) {
+      let most = 0;
+      const plain = sizes.map((size) => (most = Math.max(most, plainQuantile(errors, pairs, size, level))));
+      expect(largestTileQuantiles(errors, pairs, everybody(n), sizes, level)).toEqual(plain);
+    }
   }
 });
 

@@ -19,7 +19,7 @@ interface Props {
   /** Fills the sheet from its first empty row on. */
   readonly onReadings: (cells: readonly (readonly string[])[], units: Sheet['units']) => void;
   /** Records of pulls: the peak of each is the reading of the next specimen, the file goes along. */
-  readonly onRecords: (records: readonly DroppedRecord[]) => void;
+  readonly onRecords: (records: readonly DroppedRecord[]) => Promise<void>;
 }
 
 /** A spreadsheet, a CSV file or the record of a pull, dropped on the sheet: looked at first, then taken. */
@@ -44,10 +44,10 @@ export function DropOnSheet({ columns, onReadings, onRecords }: Props) {
       }
     }
     if (records.length === 0) return;
-    onRecords(records);
+    await onRecords(records);
     const peaks = records.map(({ peak }) => peak).join(', ');
     setSaid(
-      `${records.length === 1 ? 'A record of a pull: its peak stands' : 'Records of pulls: their peaks stand'} in the sheet, ${peaks}. They go along when you hand in; keep this page open until then.`,
+      `${records.length === 1 ? 'A record of a pull: its peak stands' : 'Records of pulls: their peaks stand'} in the sheet, ${peaks}. They are kept on this device and go along when you hand in.`,
     );
   };
   const take = (readings: DroppedReadings) => {
@@ -63,7 +63,7 @@ export function DropOnSheet({ columns, onReadings, onRecords }: Props) {
         label="Drop CSV, a workbook (.xlsx) or a logger’s record here, or choose it"
         accept=".csv,.txt,.tsv,.xlsx"
         isMany
-        onFiles={(files) => void look(files)}
+        onFiles={(files) => void look(files).catch((error: unknown) => setSaid(wordsOf(error)))}
       />
       <p role="status">{said}</p>
       {dropped && (

@@ -1,8 +1,14 @@
-import { useLayoutEffect, useState } from 'preact/hooks';
+import { Fragment } from 'preact';
 import type { TargetedClipboardEvent, TargetedKeyboardEvent } from 'preact';
+import { useLayoutEffect, useState } from 'preact/hooks';
+
+import { EntryQuestion, EntryRow, idOf } from './entry-row.js';
+import type { Asked, Place } from './entry-row.js';
+import { signal } from './finding-signal.js';
 import type { Column } from './method-columns.js';
 import { pastedCells } from './pasted-cells.js';
-import { REASON_KEYS, reasonWords } from './reasons.js';
+import { ReasonButtons } from './reason-buttons.js';
+import { REASON_KEYS } from './reasons.js';
 import { cellOf, isWhole, withCell, withRow } from './sheet.js';
 import type { InvalidReason, Sheet } from './sheet.js';
 import { pasted, taken, unitOf, withRoom } from './type-sheet.js';
@@ -16,17 +22,6 @@ interface Props {
   readonly onType: (sheet: Sheet, isRowDone: boolean) => void;
 }
 
-interface Place {
-  readonly index: number;
-  readonly column: number;
-}
-interface Asked extends Place {
-  readonly words: string;
-  /** What a second Enter takes; null for a fault. */
-  readonly take: { readonly text: string; readonly unit: string } | null;
-}
-
-const idOf = ({ index, column }: Place) => `cell-${index}-${column}`;
 const focusOn = (place: Place) => document.getElementById(idOf(place))?.focus();
 
 /** One row a specimen: number, Enter, number, Enter. */
@@ -71,6 +66,7 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
       if (place.column > 0 || current.reason !== null) onwards(place, sheet);
       return;
     }
+    signal();
     setAsked({ ...place, words: typed.words, take: typed.is === 'question' ? { text: typed.value, unit: typed.unit } : null });
   };
   const back = ({ index, column }: Place) => {
@@ -120,13 +116,15 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
     go({ index: index + cells.length, column });
   };
 
+  const subject = hasStations ? 'station' : 'specimen';
+  const acts = { onArrive: setAt, onLeave: leave, onInput: type, onKey: press, onPaste: paste };
   return (
     <>
       <table class="entry">
         <thead>
           <tr>
             <th scope="col">
-              <abbr title={hasStations ? 'station' : 'specimen'}>No.</abbr>
+              <abbr title={subject}>No.</abbr>
             </th>
             {columns.map((column) => (
               <th scope="col" key={column.role}>
@@ -140,84 +138,16 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
         </thead>
         <tbody>
           {sheet.rows.map((one, index) => (
-            <>
-              <tr key={one.number} class={one.reason === null ? '' : 'invalid'}>
-                <th scope="row">{one.number}</th>
-                {columns.map(({ role, label }, column) => {
-                  const place = { index, column };
-                  const cell = cellOf(one, role);
-                  const isOther = cell.unit !== '' && cell.unit !== unitOf(sheet, columns[column] ?? { role, label, units: [] });
-                  return (
-                    <td key={role}>
-                      <input
-                        id={idOf(place)}
-                        value={cell.text}
-                        inputMode="decimal"
-                        autocomplete="off"
-                        enterkeyhint="next"
-                        aria-label={`${label}, ${hasStations ? 'station' : 'specimen'} ${one.number}`}
-                        aria-invalid={asked?.index === index && asked.column === column}
-                        onFocus={() => setAt(place)}
-                        onBlur={() => leave(place)}
-                        onInput={(event) => type(place, event.currentTarget.value)}
-                        onKeyDown={(event) => press(place, event)}
-                        onPaste={(event) => paste(place, event)}
-                      />
-                      {isOther && <span class="small"> {cell.unit}</span>}
-                    </td>
-                  );
-                })}
-                <td class="why">{[one.condition === 'treated' ? treatment : null, reasonWords(one.reason)].filter(Boolean).join(', ')}</td>
-              </tr>
+            <Fragment key={one.number}>
+              <EntryRow row={one} {...{ index, sheet, columns, subject, treatment, asked, acts }} />
               {asked?.index === index && (
-                <tr class="question" key={`${one.number}?`}>
-                  <td colSpan={columns.length + 2}>
-                    <span role="alert">{asked.words}</span>
-                    {asked.take && (
-                      <span class="acts">
-                        <button type="button" onClick={() => enter(asked)}>
-                          Yes, {asked.take.text} {asked.take.unit}
-                        </button>
-                        <button type="button" onClick={() => go(asked)}>
-                          No, I type it again
-                        </button>
-                      </span>
-                    )}
-                  </td>
-                </tr>
+                <EntryQuestion asked={asked} width={columns.length + 2} onYes={() => enter(asked)} onNo={() => go(asked)} />
               )}
-            </>
+            </Fragment>
           ))}
         </tbody>
       </table>
-      {!hasStations && row && (
-        <fieldset class="reasons">
-          <legend>
-            Specimen {row.number} <span class="soft">does not count because it</span>
-          </legend>
-          {REASON_KEYS.map(({ reason, key, words }) => (
-            <button
-              type="button"
-              key={reason}
-              aria-pressed={row.reason === reason}
-              onMouseDown={(event) => event.preventDefault()}
-              onClick={() => mark(reason)}
-            >
-              <kbd>{key}</kbd> {words}
-            </button>
-          ))}
-          {treatment !== null && (
-            <button
-              type="button"
-              aria-pressed={row.condition === 'treated'}
-              onMouseDown={(event) => event.preventDefault()}
-              onClick={treat}
-            >
-              <kbd>k</kbd> {treatment}
-            </button>
-          )}
-        </fieldset>
-      )}
+      {!hasStations && row && <ReasonButtons row={row} treatment={treatment} onMark={mark} onTreat={treat} />}
     </>
   );
 }

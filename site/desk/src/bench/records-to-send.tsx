@@ -2,41 +2,53 @@ import { useEffect, useState } from 'preact/hooks';
 import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { tracesResponse } from '../../../../api/contract/endpoints/traces.js';
 import { ask } from '../http/ask.js';
-import { Refusal } from '../http/problem.js';
+import { NoAnswer, Refusal } from '../http/problem.js';
 import { FileDrop } from '../parts/file-drop.js';
 import { wordsOf } from '../words/words-of.js';
-
-/** The record of a pull, as the logger wrote it, with the specimen that it is of. */
-export interface PullRecord {
-  readonly file: File;
-  readonly specimen: number;
-}
+import { forgetRecord, keepRecord, recordsOf } from './kept-records.js';
+import type { PullRecord } from './kept-records.js';
 
 interface Props {
   readonly reference: string;
-  /** Those that were dropped while the readings were entered. */
-  readonly records?: readonly PullRecord[];
+  readonly accountId: string;
+  /** Of the sheet that was handed in just now; null where it is of earlier. */
+  readonly copyId: string | null;
 }
 
-/** Adds records of pulls to what was handed in; each says whether it was taken. */
-export function RecordsToSend({ reference, records = [] }: Props) {
+const AGAIN_MS = 3000;
+
+/** Sends the records of pulls that wait on the device for what was handed in, and takes further ones; each says what became of it. */
+export function RecordsToSend({ reference, accountId, copyId }: Props) {
   const [said, setSaid] = useState<readonly string[]>([]);
   const [specimen, setSpecimen] = useState('1');
-  const tell = (words: string) => setSaid((before) => [...before, words]);
-  const send = async ({ file, specimen: number }: PullRecord) => {
-    try {
-      const { version } = await ask(submissionResponse, 'GET', `submissions/${reference}`);
-      await ask(tracesResponse, 'POST', `submissions/${reference}/traces?specimen=${number}`, { body: await file.text(), version });
-      tell(`${file.name} is kept as the record of specimen ${number}.`);
-    } catch (error) {
-      const faults = error instanceof Refusal ? error.faults.map(({ detail }) => detail).slice(0, 3) : [];
-      tell([`${file.name} was not taken. ${wordsOf(error)}`, ...faults].join(' '));
+  const [round, setRound] = useState(0);
+  const tell = (words: string) => setSaid((before) => (before.includes(words) ? before : [...before, words]));
+  const sendAll = async () => {
+    for (const record of await recordsOf({ accountId, copyId, reference })) {
+      tell(await send(record, reference));
+      await forgetRecord(record.id);
     }
   };
-  const sendAll = async (all: readonly PullRecord[]) => {
-    for (const one of all) await send(one);
+  useEffect(() => {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    sendAll().catch((error: unknown) => {
+      tell(error instanceof NoAnswer ? 'A record waits on this device; it goes as soon as the server answers.' : wordsOf(error));
+      if (error instanceof NoAnswer) timer = setTimeout(() => setRound(round + 1), AGAIN_MS);
+    });
+    return () => clearTimeout(timer);
+  }, [round]);
+  const add = async (files: readonly File[]) => {
+    for (const file of files)
+      await keepRecord({
+        accountId,
+        copyId: copyId ?? '',
+        reference,
+        specimen: Number(specimen),
+        name: file.name,
+        text: await file.text(),
+      });
+    setRound(round + 1);
   };
-  useEffect(() => void sendAll(records), []);
   return (
     <>
       <div role="status">
@@ -55,9 +67,26 @@ export function RecordsToSend({ reference, records = [] }: Props) {
           id={`record-${reference}`}
           label="Drop the logger’s CSV here, or choose it"
           accept=".csv,.txt,.tsv"
-          onFiles={(files) => void sendAll(files.map((file) => ({ file, specimen: Number(specimen) })))}
+          onFiles={(files) => void add(files).catch((error: unknown) => tell(wordsOf(error)))}
         />
       </details>
     </>
   );
+}
+
+/**
+ * @returns what became of it, in words
+ * @throws NoAnswer where it has to be sent again
+ */
+async function send({ id, name, specimen, text }: PullRecord, reference: string): Promise<string> {
+  try {
+    const { version } = await ask(submissionResponse, 'GET', `submissions/${reference}`);
+    await ask(tracesResponse, 'POST', `submissions/${reference}/traces?specimen=${specimen}`, { body: text, version, key: id });
+    return `${name} is kept as the record of specimen ${specimen}.`;
+  } catch (error) {
+    if (!(error instanceof Refusal)) throw error;
+    if (error.status >= 500 || error.code === 'request/key-busy') throw new NoAnswer();
+    const faults = error.faults.map(({ detail }) => detail).slice(0, 3);
+    return [`${name} was not taken. ${wordsOf(error)}`, ...faults].join(' ');
+  }
 }

@@ -1,5 +1,5 @@
 import { unitFault } from '../../../../api/contract/reading-faults.js';
-import { READING_ROLES } from '../../../../api/contract/submission-content.js';
+import { READING_ROLES, READING_WORDS } from '../../../../api/contract/submission-content.js';
 import type { ReadingRole } from '../../../../api/contract/submission-content.js';
 
 /** What somebody, or a gauge that types like a keyboard, put into a field. */
@@ -33,7 +33,7 @@ function withUnit(value: string, sent: string, role: ReadingRole, chosen: string
   const dimension = READING_ROLES[role];
   const asForce = dimension === 'force' ? MASS_AS_FORCE[sent.toLowerCase()] : undefined;
   const unit = asForce ?? sent;
-  const fault = unitFault(role, unit, dimension);
+  const fault = unitFault(READING_WORDS[role], unit, dimension);
   if (fault !== null) return { is: 'fault', words: fault };
   if (unit === chosen) return { is: 'question', value, unit, words: `“${sent}” is a mass. Take ${value} as ${unit}?` };
   return { is: 'question', value, unit, words: `The gauge says ${sent}, the sheet is in ${chosen}. Take ${value} as ${unit}?` };

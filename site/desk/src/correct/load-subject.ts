@@ -158,7 +158,8 @@ async function instrument(code: string): Promise<Subject> {
     version: one.version,
     former: one.former ?? [],
     retirement: retirementAt(path, one.retired),
-    corrections: one.calibrations.map((calibration) => ({
+    // The newest first: it is the one that was just typed.
+    corrections: one.calibrations.toReversed().map((calibration) => ({
       heading: `Certificate ${calibration.certificate}`,
       schema: calibrationCorrection,
       isPartial: false,

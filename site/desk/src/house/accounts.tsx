@@ -30,11 +30,12 @@ export function Accounts({ accounts, onChanged }: Props) {
               {account.displayName} <span class="soft">{account.email}</span>
               {account.isDisabled && <span class="signal"> closed</span>}
             </p>
-            <Roles account={account} act={act} />
-            <details>
+            <span>{account.roles.join(', ') || 'no role'}</span>
+            <details class="whole">
               <summary>
-                Help, close<span class="only-heard"> the account of {account.displayName}</span>
+                Roles, help, close<span class="only-heard"> the account of {account.displayName}</span>
               </summary>
+              <Roles account={account} act={act} />
               <Help account={account} act={act} />
             </details>
           </li>

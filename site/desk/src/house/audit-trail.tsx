@@ -8,7 +8,7 @@ import { useLoaded } from '../parts/use-loaded.js';
 import { actWords } from '../words/act-words.js';
 import { dayOf, timeOf } from '../words/day-of.js';
 
-const AT_ONCE = 20;
+const AT_ONCE = 10;
 
 /** The record of changes, newest first, by person, object and days; persons by name. */
 export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] }) {

@@ -1,9 +1,16 @@
+import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { FindingHelp } from './method-help.js';
 
 const SEVERITIES = { blocks: 'Cannot be handed in', held: 'A reviewer will look', note: 'Note' } as const;
 
-/** What the checks found, the gravest first; each in the words that its reader may know. */
-export function Findings({ findings, isTester = false }: { findings: SubmissionResponse['findings']; isTester?: boolean }) {
+interface Props {
+  readonly findings: SubmissionResponse['findings'];
+  readonly method: Pick<MethodVersion, 'slug' | 'number'>;
+}
+
+/** What the checks found, for the tester, the gravest first; what follows from the method says why, and where it stands. */
+export function Findings({ findings, method }: Props) {
   if (findings.length === 0) return null;
   const order = Object.keys(SEVERITIES);
   const sorted = [...findings].sort((a, b) => order.indexOf(a.severity) - order.indexOf(b.severity));
@@ -13,8 +20,9 @@ export function Findings({ findings, isTester = false }: { findings: SubmissionR
         {sorted.map(({ code, severity, message, resolution }, i) => (
           <li key={`${code}-${i}`}>
             <p>
-              <strong class={severity === 'note' ? '' : 'signal'}>{isTester ? SEVERITIES[severity] : severity}</strong>: {message}
+              <strong class={severity === 'blocks' ? 'signal' : ''}>{SEVERITIES[severity]}</strong>: {message}
               {resolution !== null && <span class="soft"> Answered: {resolution}</span>}
+              <FindingHelp code={code} method={method} />
             </p>
           </li>
         ))}

@@ -1,14 +1,17 @@
+import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { FindingHelp } from '../parts/method-help.js';
 
 interface Props {
   readonly findings: SubmissionResponse['findings'];
+  readonly method: Pick<MethodVersion, 'slug' | 'number'>;
   readonly answers: Readonly<Record<string, string>>;
   readonly onAnswer: (finding: string, words: string) => void;
   readonly canDecide: boolean;
 }
 
 /** Each finding with what was seen, its limit, and room for the answer that lets the submission stand. */
-export function FindingAnswers({ findings, answers, onAnswer, canDecide }: Props) {
+export function FindingAnswers({ findings, method, answers, onAnswer, canDecide }: Props) {
   if (findings.length === 0) return <p>The checks found nothing.</p>;
   return (
     <ul class="rows">
@@ -18,6 +21,7 @@ export function FindingAnswers({ findings, answers, onAnswer, canDecide }: Props
             <strong class={severity === 'note' ? '' : 'signal'}>{severity === 'held' ? 'To answer' : 'Note'}</strong> <code>{code}</code>
             <br />
             {message}
+            <FindingHelp code={code} method={method} />
             {resolution !== null && (
               <>
                 <br />

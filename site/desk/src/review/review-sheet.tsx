@@ -25,10 +25,12 @@ interface Props {
   readonly submission: SubmissionResponse;
   readonly method: MethodVersion;
   readonly actions: z.infer<typeof possibleActionsResponse>['items'];
+  /** An editor looks, and closes what will not come back. */
+  readonly isReviewer: boolean;
   readonly onMoved: () => void;
 }
 
-export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
+export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }: Props) {
   const { reference, version, spool, specimens, findings } = submission;
   const [answers, setAnswers] = useState<Record<string, string>>({});
   const [setAside, setSetAside] = useState<Record<number, string>>({});
@@ -66,7 +68,7 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
       const following = items.find((one) => one.reference !== reference);
       window.location.assign(following ? `/desk/review-one/?reference=${following.reference}` : '/desk/review/');
     });
-  useKeys({ n: next, c: claim });
+  useKeys(isReviewer ? { n: next, c: claim } : {});
 
   return (
     <>
@@ -80,7 +82,45 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
           {fault}
         </p>
       )}
-      {isOpen && deciding?.why !== null && deciding?.why !== undefined && !canDecide && <p class="signal">{deciding.why}</p>}
+      {isReviewer && isOpen && deciding?.why !== null && deciding?.why !== undefined && !canDecide && <p class="signal">{deciding.why}</p>}
+      {isReviewer && <Queueing {...{ isOpen, canDecide, isClaimed, claim, giveBack, next }} />}
+      {submission.revision > 1 && <RevisionChanges submission={submission} />}
+      <h2>What the checks found</h2>
+      <FindingAnswers
+        {...{ findings, method, answers, canDecide }}
+        onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })}
+      />
+      <h2>Specimens</h2>
+      <SpecimenPlot specimens={specimens} limits={method.limits} />
+      <SpecimensTable
+        {...{ specimens, setAside, canDecide }}
+        onSetAside={(number, reason) => {
+          const others = Object.entries(setAside).filter(([one]) => Number(one) !== number);
+          setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]));
+        }}
+      />
+      <Photographed submission={submission} />
+      <RigOfTheDay submission={submission} />
+      <AfterDecision submission={submission} onMoved={onMoved} />
+      {isReviewer && <h2>First judgement, then earlier results</h2>}
+      {isReviewer && <FirstJudgement {...{ submission, canDecide }} onJudged={onMoved} onFault={fail} />}
+      {canDecide && <Decision {...{ findings, answers, setAside }} numbers={specimens.map(({ number }) => number)} onDecide={decide} />}
+    </>
+  );
+}
+
+interface QueueingProps {
+  readonly isOpen: boolean;
+  readonly canDecide: boolean;
+  readonly isClaimed: boolean;
+  readonly claim: () => void;
+  readonly giveBack: () => void;
+  readonly next: () => void;
+}
+
+function Queueing({ isOpen, canDecide, isClaimed, claim, giveBack, next }: QueueingProps) {
+  return (
+    <>
       <p class="soft keys">
         Keys while you are not typing: <kbd>c</kbd> claim, <kbd>a</kbd> accept, <kbd>r</kbd> return, <kbd>f</kbd> refuse, <kbd>n</kbd> next
       </p>
@@ -99,24 +139,6 @@ export function ReviewSheet({ submission, method, actions, onMoved }: Props) {
           Next in the queue
         </button>
       </p>
-      {submission.revision > 1 && <RevisionChanges submission={submission} />}
-      <h2>What the checks found</h2>
-      <FindingAnswers {...{ findings, answers, canDecide }} onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })} />
-      <h2>Specimens</h2>
-      <SpecimenPlot specimens={specimens} limits={method.limits} />
-      <SpecimensTable
-        {...{ specimens, setAside, canDecide }}
-        onSetAside={(number, reason) => {
-          const others = Object.entries(setAside).filter(([one]) => Number(one) !== number);
-          setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]));
-        }}
-      />
-      <Photographed submission={submission} />
-      <RigOfTheDay submission={submission} />
-      <AfterDecision submission={submission} onMoved={onMoved} />
-      <h2>First judgement, then earlier results</h2>
-      <FirstJudgement {...{ submission, canDecide }} onJudged={onMoved} onFault={fail} />
-      {canDecide && <Decision {...{ findings, answers, setAside }} numbers={specimens.map(({ number }) => number)} onDecide={decide} />}
     </>
   );
 }

@@ -13,6 +13,8 @@ interface Props {
 /** Units that are SI already, with a prefix or without: there is nothing to put beside them. */
 const SI = ['N', 'kN', 's', 'm', 'mm', 'µm', 'g', 'mg', 'kg'];
 
+const SHOWN_DIGITS = 5;
+
 /** Readings as they were typed, with the same in SI beside them where they are not. */
 export function SpecimensTable({ specimens, setAside, onSetAside, canDecide }: Props) {
   const isInSi = specimens.every(({ readings }) => readings.every(({ entered }) => SI.includes(entered.unit)));
@@ -30,14 +32,14 @@ export function SpecimensTable({ specimens, setAside, onSetAside, canDecide }: P
       <tbody>
         {specimens.map(({ number, condition, state, reason, readings }) => (
           <tr key={number} class={state === 'valid' && setAside[number] === undefined ? '' : 'not-counted'}>
-            <th scope="row">
-              {number}
-              {condition === 'treated' && ', treated'}
-            </th>
-            <td data-label="As entered">{readings.map(({ entered }) => `${entered.text} ${entered.unit}`).join(', ')}</td>
+            <th scope="row">{number}</th>
+            <td data-label="As entered">
+              {readings.map(({ entered }) => `${entered.text} ${entered.unit}`).join(', ')}
+              {condition === 'treated' && <span class="soft"> treated</span>}
+            </td>
             {!isInSi && (
               <td class="si" data-label="In SI">
-                {readings.map(({ value, unit }) => `${value} ${unit}`).join(', ')}
+                {readings.map(({ value, unit }) => `${short(value)} ${unit}`).join(', ')}
               </td>
             )}
             <td data-label="Counts">
@@ -52,6 +54,9 @@ export function SpecimensTable({ specimens, setAside, onSetAside, canDecide }: P
     </table>
   );
 }
+
+/** A converted reading carries digits that nobody read. */
+const short = (value: string): string => (value.length > SHOWN_DIGITS + 1 ? Number(value).toPrecision(SHOWN_DIGITS) : value);
 
 function SettingAside({ number, reason, onSetAside }: { number: number; reason: string | undefined } & Pick<Props, 'onSetAside'>) {
   if (reason === undefined)

@@ -15,7 +15,8 @@ export function Stand({ submission: { state, revision, reviews, handedInAt, test
       ) : (
         <>
           {tester} handed in revision {revision}
-          {handedInAt !== null && ` (${when(handedInAt)})`}. It {state === 'submitted' ? STATES.submitted : `is ${STATES[state]}`}.
+          {handedInAt !== null && ` (${when(handedInAt)})`}. It{' '}
+          {state === 'submitted' || state === 'returned' ? STATES[state] : `is ${STATES[state]}`}.
         </>
       )}
     </p>

@@ -5,18 +5,27 @@ import { dayOf } from '../words/day-of.js';
 
 type Point = z.infer<typeof chartPointSchema>;
 
-const HEIGHT = 190;
+const SIZE = { usual: { width: 720, height: 190 }, small: { width: 340, height: 130 } };
 const PAD = { left: 52, right: 14, top: 12, bottom: 24 };
 const RADIUS = 5;
-const MOST_POINTS = 30;
+export const MOST_POINTS = 30;
+
+interface Props {
+  readonly points: readonly Point[];
+  /** Bench day whose pull is drawn larger. */
+  readonly marked?: string;
+  /** One of many, side by side. */
+  readonly isSmall?: boolean;
+}
 
 /** Means of control pulls between the limits that judged them; hollow where a pull was struck, full red where it signalled. */
-export function ChartPlot({ points, marked }: { points: readonly Point[]; marked?: string }) {
+export function ChartPlot({ points, marked, isSmall = false }: Props) {
   const shown = points.slice(-MOST_POINTS);
   const values = shown.flatMap(({ meanN, lowN, highN }) => [meanN, lowN, highN].flatMap((text) => (text === null ? [] : [Number(text)])));
-  const width = Math.min(document.documentElement.clientWidth - 32, 720);
+  const { width: widest, height } = isSmall ? SIZE.small : SIZE.usual;
+  const width = Math.min(document.documentElement.clientWidth - 32, widest);
   const x = scaleLinear([0, Math.max(shown.length - 1, 1)], [PAD.left, width - PAD.right]);
-  const y = scaleLinear([Math.min(...values), Math.max(...values)], [HEIGHT - PAD.bottom, PAD.top]).nice(4);
+  const y = scaleLinear([Math.min(...values), Math.max(...values)], [height - PAD.bottom, PAD.top]).nice(4);
   const path = (pick: (point: Point) => string | null) =>
     shown
       .flatMap((point, i) => {
@@ -26,7 +35,7 @@ export function ChartPlot({ points, marked }: { points: readonly Point[]; marked
       .join(' ');
   return (
     <figure class="specimens">
-      <svg class="plot" width={width} height={HEIGHT} role="img" aria-label={`${shown.length} control pulls; the list below says the same`}>
+      <svg class="plot" width={width} height={height} role="img" aria-label={`${shown.length} control pulls; the list below says the same`}>
         {y.ticks(4).map((tick) => (
           <g key={tick}>
             <line class="grid" x1={PAD.left} x2={width - PAD.right} y1={y(tick)} y2={y(tick)} />
@@ -44,8 +53,9 @@ export function ChartPlot({ points, marked }: { points: readonly Point[]; marked
         ))}
       </svg>
       <figcaption class="soft small">
-        Means, N, {dayOf(shown[0]?.benchDay ?? '')} to {dayOf(shown.at(-1)?.benchDay ?? '')};
-        {marked !== undefined && 'Large: the day of these readings.'}
+        {!isSmall && 'Means, N, '}
+        {dayOf(shown[0]?.benchDay ?? '')} to {dayOf(shown.at(-1)?.benchDay ?? '')}
+        {marked !== undefined && '. Large: the day of these readings.'}
       </figcaption>
     </figure>
   );

@@ -5,7 +5,7 @@ import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
-import { ChartPlot } from './chart-plot.js';
+import { ChartPlot, MOST_POINTS } from './chart-plot.js';
 
 type Chart = z.infer<typeof chartsResponse>['items'][number];
 const MOST_LISTED = 10;
@@ -18,6 +18,7 @@ export function ControlCharts({ canStrike }: { canStrike: boolean }) {
     charts.again();
     return '';
   };
+  const { loud = [], calm = [] } = Object.groupBy(newestFirst(charts.answer?.items ?? []), (chart) => (signalled(chart) ? 'loud' : 'calm'));
   return (
     <section>
       <h2>Control charts</h2>
@@ -25,25 +26,49 @@ export function ControlCharts({ canStrike }: { canStrike: boolean }) {
       {charts.answer?.items.length === 0 && <p class="soft">Nobody has pulled on a control line yet; a bench day begins with it.</p>}
       {charts.answer && charts.answer.items.length > 0 && (
         <p class="soft">
-          Each point is the mean of a control pull, oldest first; dashed are the limits that judged it, hollow is a pull that was struck.
+          Each point is the mean of a control pull in N, oldest first; red signalled, hollow was struck; dashed are the limits that judged
+          it. <a href="/read/">How a rig is judged</a>
         </p>
       )}
-      {charts.answer?.items.map((chart) => (
-        <OneChart key={chart.instrument + chart.method + chart.controlLine.code} chart={chart} strike={canStrike ? strike : null} />
-      ))}
+      <Charts charts={loud} strike={canStrike ? strike : null} />
+      {calm.length > 0 && loud.length > 0 && (
+        <details>
+          <summary>{calm.length} charts without a signal in their last pulls</summary>
+          <Charts charts={calm} strike={canStrike ? strike : null} />
+        </details>
+      )}
+      {loud.length === 0 && <Charts charts={calm} strike={canStrike ? strike : null} />}
     </section>
   );
 }
 
-function OneChart({ chart, strike }: { chart: Chart; strike: ((id: string, reason: string) => Promise<string>) | null }) {
+/** What is pulled today comes before lots that are used up. */
+const newestFirst = (charts: readonly Chart[]): Chart[] =>
+  charts.toSorted((one, other) => (other.points.at(-1)?.benchDay ?? '').localeCompare(one.points.at(-1)?.benchDay ?? ''));
+
+type Strike = ((id: string, reason: string) => Promise<string>) | null;
+
+/** Whether one of the pulls that the chart shows signalled, and stands. */
+const signalled = ({ points }: Chart): boolean =>
+  points.slice(-MOST_POINTS).some(({ signals, strike }) => signals.length > 0 && strike === null);
+
+const Charts = ({ charts, strike }: { charts: readonly Chart[]; strike: Strike }) => (
+  <div class="multiples">
+    {charts.map((chart) => (
+      <OneChart key={chart.instrument + chart.method + chart.controlLine.code} chart={chart} strike={strike} />
+    ))}
+  </div>
+);
+
+function OneChart({ chart, strike }: { chart: Chart; strike: Strike }) {
   const { instrument, method, controlLine, points } = chart;
   const newest = [...points].reverse().slice(0, MOST_LISTED);
   return (
-    <>
+    <section>
       <h3>
-        {instrument}, {controlLine.name} by {method}
+        {instrument} {method} <span class="soft small">{controlLine.name}</span>
       </h3>
-      <ChartPlot points={points} />
+      <ChartPlot points={points} isSmall />
       <details>
         <summary>
           The last pulls<span class="only-heard"> on {instrument}</span>
@@ -62,6 +87,6 @@ function OneChart({ chart, strike }: { chart: Chart; strike: ((id: string, reaso
           ))}
         </ul>
       </details>
-    </>
+    </section>
   );
 }

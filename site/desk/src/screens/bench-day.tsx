@@ -1,4 +1,5 @@
 import { useState } from 'preact/hooks';
+import type { z } from 'zod';
 import { rigsResponse } from '../../../../api/contract/endpoints/control-pulls.js';
 import { workingEditionsResponse } from '../../../../api/contract/endpoints/editions.js';
 import { instrumentsResponse } from '../../../../api/contract/endpoints/instruments.js';
@@ -72,14 +73,15 @@ function Day(props: DayProps) {
 function Rigs(props: { context: BenchContext } & Pick<DayProps, 'instruments'> & Pick<Parameters<typeof ControlPull>[0], 'methods'>) {
   const { context } = props;
   const rigs = useLoaded(() => ask(rigsResponse, 'GET', `rigs?day=${context.benchDay}`), [context.benchDay]);
+  const nameOf = (slug: string) => props.methods.find((method) => method.slug === slug)?.name ?? slug;
   const mine = rigs.answer?.items.filter(({ instrument }) => context.instruments.includes(instrument)) ?? [];
   return (
     <>
       <h2>Rigs of the day</h2>
       <Loading of={rigs} />
       <ul class="rows">
-        {mine.map(({ instrument, method, state, words, lastPullOn, pullsToLimits }) => (
-          <li key={instrument + method}>
+        {alike(mine).map(({ instrument, state, words, of }) => (
+          <li key={instrument + state + words}>
             <p>
               <span class="rig">
                 <strong>{instrument}</strong> <span class={state === 'outOfControl' ? 'signal' : ''}>{RIG_STATES[state]}</span>
@@ -87,10 +89,7 @@ function Rigs(props: { context: BenchContext } & Pick<DayProps, 'instruments'> &
               <br />
               {words}
             </p>
-            <span class="soft">
-              {method}, {lastPullOn === null ? 'never pulled' : `last pull ${dayOf(lastPullOn)}`}
-              {pullsToLimits > 0 && `, ${pullsToLimits} more pulls until there are limits`}
-            </span>
+            <span class="soft">{pullsOf(of, nameOf)}</span>
           </li>
         ))}
       </ul>
@@ -99,4 +98,21 @@ function Rigs(props: { context: BenchContext } & Pick<DayProps, 'instruments'> &
       <ControlPull {...props} onPulled={rigs.again} />
     </>
   );
+}
+
+type Rig = z.infer<typeof rigsResponse>['items'][number];
+
+/** A rig is told of once for all methods of which the same is to be said. */
+function alike(rigs: readonly Rig[]): (Pick<Rig, 'instrument' | 'state' | 'words'> & { readonly of: readonly Rig[] })[] {
+  const groups = Map.groupBy(rigs, ({ instrument, state, words }) => [instrument, state, words].join(' '));
+  return [...groups.values()].flatMap((of) => (of[0] ? [{ ...of[0], of }] : []));
+}
+
+/** When it was pulled last by each method, methods of one day together. */
+function pullsOf(rigs: readonly Rig[], nameOf: (slug: string) => string): string {
+  const pulled = Map.groupBy(rigs, ({ lastPullOn, pullsToLimits }) => {
+    const last = lastPullOn === null ? 'never pulled' : `last pull ${dayOf(lastPullOn)}`;
+    return `${last}${pullsToLimits > 0 ? `, ${pullsToLimits} more until there are limits` : ''}`;
+  });
+  return [...pulled].map(([words, of]) => `${of.map(({ method }) => nameOf(method)).join(', ')}: ${words}`).join('; ');
 }

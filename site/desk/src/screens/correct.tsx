@@ -46,16 +46,31 @@ export function Correct() {
   );
 }
 
+/** One form, whatever can be corrected: which it is of is chosen above it. */
 function Corrections({ subject, onChanged }: { subject: Subject; onChanged: (words: string) => void }) {
+  const [path, setPath] = useState(subject.corrections[0]?.path);
+  const chosen = subject.corrections.find((one) => one.path === path);
   return (
     <>
       {subject.corrections.length === 0 && <p class="soft">There is nothing to correct yet.</p>}
-      {subject.corrections.map((correction) => (
-        <section key={correction.path}>
-          <h2>{correction.heading}</h2>
-          <One correction={correction} version={subject.version} onChanged={onChanged} />
+      {subject.corrections.length > 1 && (
+        <label class="field">
+          What is to be corrected
+          <select value={chosen?.path} onChange={(event) => setPath(event.currentTarget.value)}>
+            {subject.corrections.map(({ path, heading }) => (
+              <option key={path} value={path}>
+                {heading}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {chosen && (
+        <section key={chosen.path}>
+          {subject.corrections.length === 1 && <h2>{chosen.heading}</h2>}
+          <One correction={chosen} version={subject.version} onChanged={onChanged} />
         </section>
-      ))}
+      )}
       {subject.former.length > 0 && <Former of={subject} />}
       {subject.retirement && <Retiring of={subject.retirement} version={subject.version} onChanged={onChanged} />}
     </>

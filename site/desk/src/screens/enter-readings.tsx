@@ -1,25 +1,29 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { BesideSheet } from '../bench/beside-sheet.js';
 import { ConflictTable } from '../bench/conflict-table.js';
+import { EndSheet } from '../bench/end-sheet.js';
 import { EntryTable } from '../bench/entry-table.js';
+import { signal } from '../bench/finding-signal.js';
 import { LiveFigures } from '../bench/live-figures.js';
 import { columnsOf, hasStations, treatmentOf } from '../bench/method-columns.js';
 import { openSheet } from '../bench/open-sheet.js';
 import type { OpenedSheet } from '../bench/open-sheet.js';
 import { RecordsToSend } from '../bench/records-to-send.js';
-import type { PullRecord } from '../bench/records-to-send.js';
+import { SignalChoice } from '../bench/signal-choice.js';
 import { SavingLine } from '../bench/saving-line.js';
 import { contentOf } from '../bench/sheet-content.js';
 import { SheetHeading } from '../bench/sheet-heading.js';
 import { SheetKeeper } from '../bench/sheet-keeper.js';
 import type { Keeping } from '../bench/sheet-keeper.js';
-import { untaken, unitOf } from '../bench/type-sheet.js';
+import { unitOf } from '../bench/type-sheet.js';
 import { usePreview } from '../bench/use-preview.js';
 import type { ScreenProps } from '../frame/open-screen.js';
 import { Cautions } from '../parts/cautions.js';
 import { Findings } from '../parts/findings.js';
 import { Loading } from '../parts/loading.js';
+import { MethodHelp } from '../parts/method-help.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { TOLD_AT_THE_END } from '../words/method-help.js';
 
 export function EnterReadings({ account }: ScreenProps) {
   const opened = useLoaded(() => openSheet(account.id, new URLSearchParams(window.location.search)));
@@ -52,19 +56,22 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
     [opened],
   );
   useEffect(() => keeper.keep(opened.copy.sheet, true), [keeper]);
-  const [records, setRecords] = useState<readonly PullRecord[]>([]);
   const now = keeping ?? keeper.now;
   const { sheet } = now.copy;
   const content = toContent(sheet);
   const { preview, fault } = usePreview(content.specimens.length > 0 && content.specimens[0]?.readings.length !== 0 ? content : null);
-  const open = untaken(sheet.rows, roles);
+  const { lacking = [], found = [] } = Object.groupBy(preview?.findings ?? [], ({ code }) =>
+    TOLD_AT_THE_END.has(code) ? 'lacking' : 'found',
+  );
+  const urgent = found.filter(({ severity }) => severity !== 'note').length;
+  useEffect(() => (urgent > 0 ? signal() : undefined), [urgent]);
   const first = columns[0];
-  if (now.handedIn !== null || !first) return <HandedIn reference={now.handedIn ?? ''} records={records} />;
+  if (now.handedIn !== null || !first) return <HandedIn reference={now.handedIn ?? ''} accountId={accountId} copyId={now.copy.id} />;
   if (now.conflict)
     return <ConflictTable mine={sheet} theirs={now.conflict.theirs} columns={columns} onSettle={(merged) => keeper.settle(merged)} />;
   return (
     <>
-      <SheetHeading sheet={sheet} name={method.name} />
+      <SheetHeading sheet={sheet} method={method} />
       {questions
         .filter(({ answer }) => answer === null)
         .map(({ id, question, specimens }) => (
@@ -76,6 +83,7 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
         <summary>Before you pull</summary>
         <Cautions ofMethod={method.wording.cautions} />
       </details>
+      <MethodHelp method={method} />
       <LiveFigures {...{ sheet, treatment, preview }} column={first} wanted={method.limits.minimumSpecimens} hasStations={isByStation} />
       <p class="acts">
         {columns.map((column) => (
@@ -94,59 +102,16 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
       </p>
       <EntryTable {...{ sheet, columns, treatment }} hasStations={isByStation} onType={(next, isRowDone) => keeper.keep(next, isRowDone)} />
       <SavingLine keeping={now} />
-      <Findings findings={preview?.findings ?? []} isTester />
+      <Findings findings={found} method={method} />
       {fault !== '' && <p class="signal">{fault}</p>}
       <BesideSheet
-        {...{ sheet, columns }}
+        {...{ sheet, columns, accountId }}
         reference={now.copy.reference}
+        copyId={now.copy.id}
         onFill={(next) => keeper.keep(next, true)}
-        onRecords={(more) => setRecords([...records, ...more])}
       />
-      <label class="tick">
-        <input
-          type="checkbox"
-          checked={sheet.seenLabel}
-          onChange={(event) => keeper.keep({ ...sheet, seenLabel: event.currentTarget.checked }, true)}
-        />
-        I have seen the label of this spool
-      </label>
-      <div class="field">
-        <label for="note">A note for the reviewer</label>
-        <textarea
-          id="note"
-          rows={2}
-          value={sheet.note}
-          onInput={(event) => keeper.keep({ ...sheet, note: event.currentTarget.value }, false)}
-        />
-      </div>
-      <div class="field">
-        <label for="fewer">
-          Why fewer specimens count than the method asks for <span class="soft">if they do</span>
-        </label>
-        <textarea
-          id="fewer"
-          rows={2}
-          value={sheet.fewerBecause ?? ''}
-          onInput={(event) => keeper.keep({ ...sheet, fewerBecause: event.currentTarget.value }, false)}
-        />
-      </div>
-      {open.length > 0 && <p class="signal">Still to be looked at: row {open.join(', ')}. Press Enter there.</p>}
-      {now.fault !== '' && (
-        <p role="alert" class="signal">
-          {now.fault}
-        </p>
-      )}
-      <p class="acts">
-        <button
-          type="button"
-          class="main"
-          aria-disabled={open.length > 0 || now.copy.handInKey !== null}
-          onClick={() => open.length === 0 && keeper.handIn()}
-        >
-          {now.copy.handInKey === null ? 'Hand in' : 'Being handed in …'}
-        </button>
-        <a href="/desk/bench/">Back to the bench day; the sheet is kept</a>
-      </p>
+      <SignalChoice />
+      <EndSheet {...{ keeper, method, roles, lacking }} keeping={now} />
     </>
   );
 }
@@ -157,12 +122,12 @@ function keepAddress({ copy }: Keeping): void {
   if (window.location.search !== search) window.history.replaceState(null, '', search);
 }
 
-function HandedIn({ reference, records }: { reference: string; records: readonly PullRecord[] }) {
+function HandedIn(of: { reference: string; accountId: string; copyId: string }) {
   return (
     <>
       <h1>Handed in</h1>
-      <p class="lede">{reference} waits for its reviewer. The readings are on record as you typed them, and stay so.</p>
-      <RecordsToSend reference={reference} records={records} />
+      <p class="lede">{of.reference} waits for its reviewer. The readings are on record as you typed them, and stay so.</p>
+      <RecordsToSend {...of} />
       <p class="acts">
         <a href="/desk/bench/">Next spool</a>
         <a href="/desk/submissions/">Your submissions</a>

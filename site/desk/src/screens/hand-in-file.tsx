@@ -96,7 +96,7 @@ export function HandInFile() {
                   rows {rows?.first}–{rows?.last}, {String(figures['validSpecimens'])} valid
                 </span>
               </h3>
-              <Findings findings={findings} isTester />
+              <Findings findings={findings} method={method} />
             </div>
           ))}
           <p class="acts">

@@ -10,6 +10,7 @@ import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
+import { methodAt } from '../words/method-help.js';
 import { wordsOf } from '../words/words-of.js';
 
 export function MethodsAndRigs() {
@@ -49,7 +50,7 @@ function Methods() {
       <ul class="rows">
         {methods.answer?.map(({ slug, name, versions }) => (
           <li key={slug}>
-            <p>{name}</p>
+            <p>{versions.length === 0 ? name : <a href={methodAt(slug, versions.at(-1)?.number ?? 1)}>{name}</a>}</p>
             <span class="soft">
               {versions.map(({ number, effectiveFrom }) => `version ${number} from ${dayOf(effectiveFrom)}`).join(', ')}
             </span>

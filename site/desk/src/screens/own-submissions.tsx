@@ -3,9 +3,11 @@ import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import { answerRequest, queriesResponse, queryResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionResponse, submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { referencesWaiting } from '../bench/kept-records.js';
 import { RecordsToSend } from '../bench/records-to-send.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
+import type { ScreenProps } from '../frame/open-screen.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { Photos } from '../parts/photos.js';
@@ -18,13 +20,14 @@ import { wordsOf } from '../words/words-of.js';
 const AT_ONCE = 20;
 
 /** What was asked first, then everything handed in, newest first. */
-export function OwnSubmissions() {
+export function OwnSubmissions({ account }: ScreenProps) {
   const loaded = useLoaded(async () => {
-    const [queries, list] = await Promise.all([
+    const [queries, list, waiting] = await Promise.all([
       allPages(queriesResponse, 'queries'),
       ask(submissionsResponse, 'GET', 'submissions?limit=100'),
+      referencesWaiting(account.id).catch(() => new Set<string>()),
     ]);
-    return { open: queries.filter(({ answer }) => answer === null), list: list.items };
+    return { open: queries.filter(({ answer }) => answer === null), list: list.items, waiting };
   });
   const [shown, setShown] = useState(AT_ONCE);
   return (
@@ -72,7 +75,12 @@ export function OwnSubmissions() {
             <span>{STATES[state]}</span>
             {state === 'draft' && <TakeAway reference={reference} version={version} onGone={loaded.again} />}
             {(state === 'submitted' || state === 'returned') && (
-              <Beside reference={reference} canAdd={state === 'submitted'}>
+              <Beside
+                reference={reference}
+                accountId={account.id}
+                canAdd={state === 'submitted'}
+                isWaiting={loaded.answer?.waiting.has(reference) ?? false}
+              >
                 <TakeBack reference={reference} version={version} onBack={loaded.again} />
               </Beside>
             )}
@@ -89,16 +97,25 @@ export function OwnSubmissions() {
   );
 }
 
+interface BesideProps {
+  readonly reference: string;
+  readonly accountId: string;
+  readonly canAdd: boolean;
+  /** Whether a record for it waits on this device: it is sent as soon as this is open. */
+  readonly isWaiting: boolean;
+  readonly children: ComponentChildren;
+}
+
 /** Photos and records of pulls that come later than the readings, and the way back. */
-function Beside({ reference, canAdd, children }: { reference: string; canAdd: boolean; children: ComponentChildren }) {
-  const [isOpen, setIsOpen] = useState(false);
+function Beside({ reference, accountId, canAdd, isWaiting, children }: BesideProps) {
+  const [isOpen, setIsOpen] = useState(isWaiting);
   return (
-    <details class="whole" onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+    <details class="whole" open={isOpen} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
       <summary>
         Photos, records, take back<span class="only-heard">: {reference}</span>
       </summary>
       {isOpen && <Photos of={`submissions/${reference}`} first="break" canAdd />}
-      {isOpen && canAdd && <RecordsToSend reference={reference} />}
+      {isOpen && canAdd && <RecordsToSend reference={reference} accountId={accountId} copyId={null} />}
       {isOpen && children}
     </details>
   );

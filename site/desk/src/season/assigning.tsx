@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { z } from 'zod';
 import { testersResponse } from '../../../../api/contract/endpoints/accounts.js';
 import { assignmentRequest, assignmentsResponse } from '../../../../api/contract/endpoints/assignments.js';
@@ -16,20 +16,26 @@ interface Props {
   readonly methods: readonly { readonly slug: string }[];
   /** What each entry lacks, in words; nothing where it has enough. */
   readonly entries: readonly { readonly variant: string; readonly needs: readonly string[] }[];
+  /** The one entry whose spools are shown; null for all. */
+  readonly wanted: string | null;
+  readonly onAll: () => void;
 }
 
 /** Who is asked to pull what, with what each entry lacks beside its spools. */
-export function Assigning({ slug, methods, entries }: Props) {
+export function Assigning(props: Props) {
   const [isOpen, setIsOpen] = useState(false);
+  useEffect(() => {
+    if (props.wanted !== null) setIsOpen(true);
+  }, [props.wanted]);
   return (
-    <details open={isOpen} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
+    <details id="who-pulls-what" open={isOpen} onToggle={(event) => setIsOpen(event.currentTarget.open)}>
       <summary>Who pulls what</summary>
-      {isOpen && <Work slug={slug} methods={methods} entries={entries} />}
+      {isOpen && <Work {...props} />}
     </details>
   );
 }
 
-function Work({ slug, methods, entries }: Props) {
+function Work({ slug, methods, entries, wanted, onAll }: Props) {
   const work = useLoaded(async () => {
     const [given, testers, spools] = await Promise.all([
       ask(assignmentsResponse, 'GET', `editions/${slug}/assignments`),
@@ -46,13 +52,14 @@ function Work({ slug, methods, entries }: Props) {
         .sort((one, other) => needOf(other.variant) - needOf(one.variant))
         .map(({ blindCode, variant }) => {
           const needs = lacking.get(variant) ?? [];
-          return [blindCode, `${blindCode}, ${variant}${needs.length > 0 ? `: lacks ${needs.join('; ')}` : ''}`] as const;
+          return [variant, blindCode, `${blindCode}, ${variant}${needs.length > 0 ? `: lacks ${needs.join('; ')}` : ''}`] as const;
         }),
     };
   }, [slug]);
   const { said, act } = useAct(work.again);
   if (!work.answer) return <Loading of={work} />;
-  const { given, testers, spools } = work.answer;
+  const { given, testers } = work.answer;
+  const spools = work.answer.spools.filter(([variant]) => wanted === null || variant === wanted);
   return (
     <>
       <p role="status">{said}</p>
@@ -88,6 +95,14 @@ function Work({ slug, methods, entries }: Props) {
           </li>
         ))}
       </ul>
+      {wanted !== null && (
+        <p>
+          {spools.length === 0 ? `There is no spool of ${wanted} yet; the catalogue takes one.` : `Spools of ${wanted} alone.`}{' '}
+          <button type="button" onClick={onAll}>
+            Show those of every entry
+          </button>
+        </p>
+      )}
       <Form
         schema={assignmentRequest}
         submit="Ask for it"
@@ -101,7 +116,12 @@ function Work({ slug, methods, entries }: Props) {
           },
           { name: 'specimens', label: 'Specimens of each', kind: 'number', value: '8' },
           { name: 'dueOn', label: 'Until', kind: 'date', isOptional: true },
-          { name: 'spools', label: 'Spools, those whose entry lacks most first', kind: 'several', options: spools },
+          {
+            name: 'spools',
+            label: 'Spools, those whose entry lacks most first',
+            kind: 'several',
+            options: spools.map(([, code, words]) => [code, words] as const),
+          },
         ]}
         onSend={async (request) => {
           await ask(assignmentsResponse, 'POST', `editions/${slug}/assignments`, { body: request });

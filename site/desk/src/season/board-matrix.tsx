@@ -7,7 +7,14 @@ interface Props {
   readonly name: string;
   readonly entries: z.infer<typeof boardResponse>['entries'];
   readonly categories: readonly SchemeCategory[];
+  /** Whether it is the only table: then it stands open on a phone, too. */
+  readonly isAlone: boolean;
+  /** Asks for what an entry lacks. */
+  readonly onAsk: (variant: string) => void;
 }
+
+/** Where a table of entries fits on a screen at once; a phone opens the one that is wanted. */
+const IS_WIDE = '(min-width: 48rem)';
 
 /** What an entry lacks in a category: the words of the board without its code. */
 const lackingIn = (code: string, needs: readonly string[]): string[] =>
@@ -35,15 +42,16 @@ function Cell({ code, isMissing, needs, there }: CellProps) {
 }
 
 /** Entry by category: enough, or what lacks, in words, over what is there so far. */
-export function BoardMatrix({ name, entries, categories }: Props) {
+export function BoardMatrix({ name, entries, categories, isAlone, onAsk }: Props) {
   const complete = entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
-    <>
-      {name !== '' && <h3>{name}</h3>}
-      <p>
-        {complete} of {entries.length} entries have a result in every category. Below each: specimens, testers, rigs.
-      </p>
-      <div class="matrix" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
+    <details open={isAlone || window.matchMedia(IS_WIDE).matches}>
+      <summary>
+        {name !== '' && <strong>{name}: </strong>}
+        {complete} of {entries.length} entries have a result in every category
+      </summary>
+      <p class="soft">Below each: specimens, testers, rigs. Press an entry to ask somebody for what it lacks.</p>
+      <div class="matrix board" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
         <table>
           <thead>
             <tr>
@@ -59,12 +67,15 @@ export function BoardMatrix({ name, entries, categories }: Props) {
             {entries.map(({ variant, missing, needs, evidence, exclusion }) => (
               <tr key={variant}>
                 <th scope="row">
-                  {variant}
+                  <a href="#who-pulls-what" onClick={() => onAsk(variant)}>
+                    {variant}
+                  </a>
                   {exclusion !== null && <span class="soft"> excluded</span>}
+                  {missing.length === 0 && <span class="soft on-phone"> enough in every category</span>}
                 </th>
-                {categories.map(({ code }) => {
+                {categories.map(({ code, name: category }) => {
                   return (
-                    <td key={code}>
+                    <td key={code} data-label={category} class={missing.includes(code) ? '' : 'enough'}>
                       <Cell
                         code={code}
                         isMissing={missing.includes(code)}
@@ -79,6 +90,6 @@ export function BoardMatrix({ name, entries, categories }: Props) {
           </tbody>
         </table>
       </div>
-    </>
+    </details>
   );
 }

@@ -50,6 +50,7 @@ export function EditionWork({ edition, others, onMoved }: Props) {
   const board = work.answer?.board.entries ?? [];
   const entered = board.map(({ variant }) => variant);
   const [said, setSaid] = useState('');
+  const [wanted, setWanted] = useState<string | null>(null);
   const move = (step: 'opening' | 'closure', words: string) => {
     ask(editionResponse, 'POST', `editions/${slug}/${step}`, { version }).then(
       () => {
@@ -84,7 +85,13 @@ export function EditionWork({ edition, others, onMoved }: Props) {
         <>
           <h2>Entries by category</h2>
           {work.answer.compared.map((one) => (
-            <BoardMatrix key={one.name} {...one} entries={board.filter(({ division }) => division === one.division)} />
+            <BoardMatrix
+              key={one.name}
+              {...one}
+              entries={board.filter(({ division }) => division === one.division)}
+              isAlone={work.answer?.compared.length === 1}
+              onAsk={setWanted}
+            />
           ))}
           <Planning slug={slug} compared={work.answer.compared} />
           <h2>As it would stand</h2>
@@ -93,7 +100,9 @@ export function EditionWork({ edition, others, onMoved }: Props) {
         </>
       )}
       {work.answer && edition.divisions && <Overruling slug={slug} divisions={edition.divisions} entries={board} onChanged={onMoved} />}
-      {work.answer && (state === 'planned' || state === 'open') && <Assigning slug={slug} methods={edition.methods} entries={board} />}
+      {work.answer && (state === 'planned' || state === 'open') && (
+        <Assigning slug={slug} methods={edition.methods} entries={board} wanted={wanted} onAll={() => setWanted(null)} />
+      )}
       {state !== 'planned' && <Retests slug={slug} canDraw={state === 'open'} />}
       {work.answer && state === 'open' && <Amending edition={edition} entered={entered} onAmended={onMoved} />}
       {work.answer && state === 'open' && (

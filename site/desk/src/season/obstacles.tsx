@@ -1,4 +1,9 @@
 import type { Obstacle } from '../../../../api/contract/obstacle.js';
+import { withoutRoutes } from '../words/without-routes.js';
+
+/** Named at once; further ones behind a press. */
+const AT_ONCE = 5;
+const IS_SUBMISSION = /^S-\d+-\d+$/;
 
 /** Everything that stands in the way of the next step, each with what to do about it. */
 export function Obstacles({ of }: { of: readonly Obstacle[] }) {
@@ -9,12 +14,37 @@ export function Obstacles({ of }: { of: readonly Obstacle[] }) {
         <li key={code}>
           <p>
             <span class="signal">{what}</span>
-            {references.length > 0 && `: ${references.join(', ')}`}
             <br />
-            <span class="soft">{remedy}</span>
+            <span class="soft">{withoutRoutes(remedy)}</span>
           </p>
+          {references.length > 0 && <References of={references} />}
         </li>
       ))}
     </ul>
   );
 }
+
+function References({ of }: { of: readonly string[] }) {
+  const further = of.slice(AT_ONCE);
+  return (
+    <div class="whole">
+      <Some of={of.slice(0, AT_ONCE)} />
+      {further.length > 0 && (
+        <details>
+          <summary>{further.length} more</summary>
+          <Some of={further} />
+        </details>
+      )}
+    </div>
+  );
+}
+
+const Some = ({ of }: { of: readonly string[] }) => (
+  <ul class="links">
+    {of.map((reference) => (
+      <li key={reference}>
+        {IS_SUBMISSION.test(reference) ? <a href={`/desk/review-one/?reference=${reference}`}>{reference}</a> : reference}
+      </li>
+    ))}
+  </ul>
+);

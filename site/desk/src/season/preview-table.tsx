@@ -1,4 +1,5 @@
 import { previewResponse } from '../../../../api/contract/endpoints/previews.js';
+import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import type { z } from 'zod';
 import { ask } from '../http/ask.js';
@@ -27,7 +28,7 @@ export function PreviewTable({ slug }: { slug: string }) {
   );
 }
 
-function Standings({ overall, incomplete, divisions, since }: Preview) {
+function Standings({ overall, categories, incomplete, divisions, since }: Preview) {
   return (
     <>
       {since && (
@@ -48,42 +49,89 @@ function Standings({ overall, incomplete, divisions, since }: Preview) {
           ))}
         </ul>
       )}
-      {(divisions ?? [{ division: '', overall, incomplete }]).map((one) => (
+      {(divisions ?? [{ division: '', overall, categories, incomplete }]).map((one) => (
         <OneTable key={one.division} {...one} />
       ))}
     </>
   );
 }
 
-function OneTable({ division, overall, incomplete }: Pick<Preview, 'overall' | 'incomplete'> & { readonly division: string }) {
+type Tables = Pick<Preview, 'overall' | 'categories' | 'incomplete'>;
+
+function OneTable({ division, overall, categories, incomplete }: Tables & { readonly division: string }) {
   return (
     <>
       <table class="sheet narrow">
         <caption>{division === '' ? 'Overall' : `Overall, ${division}`}, as it would be published now.</caption>
-        <thead>
-          <tr>
-            <th scope="col" class="num">
-              Place
-            </th>
-            <th scope="col">Variant</th>
-            <th scope="col" class="num">
-              Score
-            </th>
-          </tr>
-        </thead>
+        <Head value="Score" />
         <tbody>
-          {overall.map(({ variant, place, score }) => (
-            <tr key={variant}>
-              <td class="num place">{place ?? '–'}</td>
-              <th scope="row">{variant}</th>
-              <td class="num">{score}</td>
-            </tr>
+          {overall.map(({ variant, place, score, group }) => (
+            <Row key={variant} {...{ variant, place, group }}>
+              {score}
+            </Row>
           ))}
         </tbody>
       </table>
       {incomplete.length > 0 && (
         <p class="soft">Without a place, as something lacks: {incomplete.map(({ variant }) => variant).join(', ')}.</p>
       )}
+      {Object.entries(categories).map(([code, rows]) => (
+        <details key={code}>
+          <summary>
+            {rows[0]?.figure?.name ?? code}
+            <span class="soft"> {division}, value with its 95 % interval</span>
+          </summary>
+          <table class="sheet narrow">
+            <Head value={`${rows[0]?.figure?.name ?? 'Value'}, ${rows[0]?.figure?.unit ?? ''}`} />
+            <tbody>
+              {rows.map(({ variant, place, group, value, figure }) => (
+                <Row key={variant} {...{ variant, place, group }}>
+                  {figure?.value ?? value}
+                  {figure && figure.low !== null && figure.high !== null && (
+                    <span class="soft small">
+                      {' '}
+                      {figure.low}–{figure.high}
+                    </span>
+                  )}
+                </Row>
+              ))}
+            </tbody>
+          </table>
+        </details>
+      ))}
     </>
   );
 }
+
+const Head = ({ value }: { value: string }) => (
+  <thead>
+    <tr>
+      <th scope="col" class="num">
+        Place
+      </th>
+      <th scope="col">Variant</th>
+      <th scope="col" class="num">
+        {value}
+      </th>
+      <th scope="col" class="num">
+        Group
+      </th>
+    </tr>
+  </thead>
+);
+
+interface RowProps {
+  readonly variant: string;
+  readonly place: number | null;
+  readonly group: number | null;
+  readonly children: ComponentChildren;
+}
+
+const Row = ({ variant, place, group, children }: RowProps) => (
+  <tr>
+    <td class="num place">{place ?? '–'}</td>
+    <th scope="row">{variant}</th>
+    <td class="num">{children}</td>
+    <td class="num">{group ?? '–'}</td>
+  </tr>
+);

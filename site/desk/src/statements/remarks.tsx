@@ -1,4 +1,5 @@
 import { CONSTRUCTIONS } from '../../../../api/contract/constructions.js';
+import type { Construction } from '../../../../api/contract/constructions.js';
 import { remarkRequest, remarkResponse, remarksResponse } from '../../../../api/contract/endpoints/statements.js';
 import type { RemarkResponse } from '../../../../api/contract/endpoints/statements.js';
 import { ask } from '../http/ask.js';
@@ -7,6 +8,7 @@ import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
+import { CONSTRUCTION_WORDS, optionsOf } from '../words/kind-words.js';
 
 /** Caveats that no figure settles, and replies of makers. */
 export function Remarks() {
@@ -39,7 +41,7 @@ export function Remarks() {
         fixed={{ kind: 'caveat' }}
         prepare={({ construction, ...entered }) => ({ ...entered, about: { kind: 'construction', slug: construction } })}
         fields={[
-          { name: 'construction', label: 'Construction', kind: 'choice', options: CONSTRUCTIONS.map((one) => [one, one] as const) },
+          { name: 'construction', label: 'Construction', kind: 'choice', options: optionsOf(CONSTRUCTIONS, CONSTRUCTION_WORDS) },
           words,
         ]}
         onSend={send}
@@ -84,8 +86,11 @@ export function Remarks() {
   );
 }
 
+const wordsFor = ({ kind, slug }: RemarkResponse['about']): string =>
+  kind === 'construction' ? CONSTRUCTION_WORDS[slug as Construction] : slug;
+
 function Row({ id, kind, about, edition, words, signedBy, at, end, onChanged }: RemarkResponse & { readonly onChanged: () => void }) {
-  const of = `${kind} on ${about.slug}${edition === null ? '' : `, ${edition}`}`;
+  const of = `${kind} on ${wordsFor(about)}${edition === null ? '' : `, ${edition}`}`;
   return (
     <li>
       <p>

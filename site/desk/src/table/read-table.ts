@@ -8,17 +8,25 @@ export interface Table {
 }
 
 const ZIP = [0x50, 0x4b, 0x03, 0x04];
+/** As much as a hand-in file may have. */
+const LARGEST_BYTES = 50 * 1024 * 1024;
+const megabytes = (bytes: number): string => `${Math.ceil(bytes / (1024 * 1024))} MB`;
 const SEPARATORS = ['\t', ';', ','] as const;
 
 /** @throws Error in words when the file cannot be read as a table */
 export async function readTable(file: File): Promise<Table> {
   const head = new Uint8Array(await file.slice(0, ZIP.length).arrayBuffer());
   const isWorkbook = ZIP.every((byte, index) => head[index] === byte);
+  if (file.size > LARGEST_BYTES)
+    throw new Error(`${file.name} has ${megabytes(file.size)}; expected at most ${megabytes(LARGEST_BYTES)}. Split it and take the parts.`);
   try {
     const cells = isWorkbook ? await cellsOfWorkbook(file) : await cellsOfText(await file.text());
     return { name: file.name, cells, isWorkbook };
   } catch (error) {
-    throw new Error(`${file.name} is no table that can be read: ${(error as Error).message}. Expected CSV or a workbook (.xlsx).`, {
+    const found = isWorkbook
+      ? 'begins as a workbook (.xlsx) and is broken off, damaged or another kind of zip file'
+      : 'has a quotation mark that is opened and never closed';
+    throw new Error(`${file.name} ${found}; expected a workbook or CSV. Save it again in the spreadsheet and take that file.`, {
       cause: error,
     });
   }

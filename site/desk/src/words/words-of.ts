@@ -1,2 +1,4 @@
+import { withoutRoutes } from './without-routes.js';
+
 /** What went wrong, for people. */
-export const wordsOf = (error: unknown): string => (error instanceof Error ? error.message : String(error));
+export const wordsOf = (error: unknown): string => withoutRoutes(error instanceof Error ? error.message : String(error));

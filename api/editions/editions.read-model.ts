@@ -55,12 +55,6 @@ export class EditionsReadModel {
     return new ById([...(await this.named(ids))].map(([id, { slug }]) => [id, slug]));
   }
 
-  /** The checks as they were when an edition opened, by its id; null of one that was opened before checks were pinned. */
-  async checkSetOf(id: string): Promise<CheckDocument[] | null> {
-    const { checkSet } = await this.database.client.edition.findUniqueOrThrow({ where: { id }, select: { checkSet: true } });
-    return checkSet as CheckDocument[] | null;
-  }
-
   /** Digests of the keys of blind codes of all editions that were opened, oldest first. */
   async commitments(): Promise<{ openedOn: string; blindKeyDigest: string }[]> {
     const rows = await this.database.client.edition.findMany({ where: { blindKeyDigest: { not: null } }, orderBy: { opensOn: 'asc' } });
@@ -68,8 +62,8 @@ export class EditionsReadModel {
   }
 
   /** What was sealed and pinned when an edition opened. */
-  async pinnedAtOpening(slug: string): Promise<{ blindKey: string | null; checks: CheckDocument[] | null }> {
-    const { blindKey, checkSet } = await this.database.client.edition.findUniqueOrThrow({ where: { slug } });
+  async pinnedAtOpening(where: { slug: string } | { id: string }): Promise<{ blindKey: string | null; checks: CheckDocument[] | null }> {
+    const { blindKey, checkSet } = await this.database.client.edition.findUniqueOrThrow({ where });
     return { blindKey, checks: checkSet as CheckDocument[] | null };
   }
 

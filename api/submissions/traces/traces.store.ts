@@ -48,7 +48,7 @@ export class TracesStore {
       state: submission.state,
       version: submission.version,
       parameters: version.parameters as { settings?: readonly { name: string; value: string; unit: string }[] },
-      pinnedChecks: (await this.editions.checkSetOf(submission.editionId)) as PinnedChecks,
+      pinnedChecks: (await this.editions.pinnedAtOpening({ id: submission.editionId })).checks as PinnedChecks,
       checkSettings: version.checks as CheckSettings,
       variantId: (await this.catalogue.spoolsById([submission.spoolId])).of(submission.spoolId).variant.id,
       revisionId: revision.id,

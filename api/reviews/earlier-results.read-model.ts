@@ -22,8 +22,7 @@ export class EarlierResultsReadModel {
   async of(actor: Actor, reference: string) {
     const submission = await this.submissions.standing(reference);
     if (!submission) throw new Problem(platformProblems['request/not-found'], `No submission has the reference ${reference}.`);
-    if (!(await this.decisions.hasJudged(submission.revisionId, actor.accountId)))
-      throw new Problem(reviewProblems['reviews/judge-first']);
+    if (!(await this.decisions.hasJudged(submission.revisionId, actor.accountId))) throw new Problem(reviewProblems['reviews/judge-first']);
     const earlier = await this.results.beside(submission);
     await this.keyReadings.note(actor, 'results', { references: [reference, ...earlier.map((result) => result.reference)] });
     return earlier;

@@ -83,6 +83,7 @@ export function reasonsOf({ line, row }: Fit, table: FindTable): string {
     line.diameterMm && `${line.diameterMm} mm`,
     line.forceN && `${line.forceN} N`,
     line.isObtainable ? null : 'cannot be bought any more',
+    line.isRemarked ? '† words stand beside its figures' : null,
   ]
     .filter((part) => part !== null)
     .join('; ');

@@ -217,23 +217,27 @@ test('variants are compared side by side, with the published chances, and the ch
   await page.locator('compare-variants select').nth(1).selectOption(other!);
   await page.locator('.compared table').nth(1).waitFor();
   expect(page.url()).toContain(`?variant=${one}&variant=${other}`);
-  const cells = await page.locator('.compared table').nth(1).locator('td').allInnerTexts();
-  expect(cells).toHaveLength(4);
-  expect([cells[0], cells[3]]).toEqual(['itself', 'itself']);
-  const parts = [cells[1]!, cells[2]!].map((cell) => (cell === '>99 %' ? 100 : cell === '<1 %' ? 0 : Number.parseInt(cell)));
-  expect(parts[0]! + parts[1]!).toBe(100);
+  // In words first; then category by category what lies between the two, and overall last.
+  const verdict = page.locator('compare-variants [role=status]');
+  expect(await verdict.innerText()).toMatch(/^.+ beside .+: (ahead|behind|too close to call) in .+\. Overall it is .+ \d+ %\.$/);
+  const rows = page.locator('.compared table').first().locator('tbody tr');
+  expect(await rows.last().innerText()).toMatch(/^Overall/);
+  const chances = await rows.locator('td[data-label^=Chance]').allInnerTexts();
+  for (const chance of chances) expect(chance).toMatch(/^(>99|<1|\d{1,2}) %$/);
+  expect(await rows.first().locator('td').nth(1).innerText()).toMatch(/^[+\u2212][\d.]+ to [+\u2212][\d.]+ MPa$/);
   expect(await axeFaults(page)).toEqual([]);
-  // One without a place has figures and no chances; the others keep theirs.
+  // One without a place has figures and no chance overall; the others keep theirs.
   await page.locator('compare-variants select').nth(3).selectOption(unplaced);
-  await page.locator('.compared caption', { hasText: 'only placed variants' }).waitFor();
-  expect(await page.locator('.compared table').nth(0).locator('thead th').allInnerTexts()).toHaveLength(4);
-  expect(await page.locator('.compared table').nth(1).locator('td').allInnerTexts()).toEqual(cells);
+  await page.locator('.compared table').nth(2).waitFor();
+  expect(await verdict.innerText()).toContain('Overall nothing is stated of the two.');
+  expect(await rows.locator('td[data-label^=Chance]').allInnerTexts()).toEqual(chances);
+  expect(await page.locator('.compared table').nth(2).locator('thead th').allInnerTexts()).toHaveLength(4);
   await page.reload();
-  await page.locator('.compared table').nth(1).waitFor();
+  await page.locator('.compared table').nth(2).waitFor();
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
   // On a phone each figure stands under the name of its choice, and not under a whole name again and again.
-  const labels = await page.evaluate<string[]>(`[...document.querySelectorAll('.compared td')].map((cell) => cell.dataset.label)`);
+  const labels = await page.evaluate<string[]>(`[...document.querySelectorAll('.compared table:last-of-type td')].map((cell) => cell.dataset.label)`);
   expect([...new Set(labels)]).toEqual(['First', 'Second', 'Third']);
   await page.context().close();
 }, 60_000);

@@ -9,7 +9,7 @@ const SURE = 95;
 export function verdictWords(tables: ComparedTables, one: ComparedVariant, other: ComparedVariant): string {
   const found = tables.categories.flatMap(({ name }, at) => {
     const percent = besideIn(tables, at, one, other)?.percent;
-    return percent === null || percent === undefined ? [] : [{ name: name.toLowerCase(), percent }];
+    return percent === null || percent === undefined ? [] : [{ name: withinWords(name), percent }];
   });
   const named = (which: (percent: number) => boolean) => found.filter(({ percent }) => which(percent)).map(({ name }) => name);
   const parts = [
@@ -20,6 +20,9 @@ export function verdictWords(tables: ComparedTables, one: ComparedVariant, other
   const categories = parts.length === 0 ? 'no category tells them apart' : parts.join('; ');
   return `${one.name} beside ${other.name}: ${categories}. ${overallWords(tables, one, other)}`;
 }
+
+/** `Knot retention, Palomar` within a list: `knot retention (Palomar)`. */
+const withinWords = (name: string): string => name.replace(/^./, (first) => first.toLowerCase()).replace(/, (.+)$/, ' ($1)');
 
 const told = (what: string, names: readonly string[]): string => (names.length === 0 ? '' : `${what} ${listOf(names)}`);
 

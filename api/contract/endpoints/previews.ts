@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { CELL_GROUPS } from '../cell-groups.js';
-import { slug } from './editions.js';
+import { slug } from '../slug.js';
 
 const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string() });
 const previewChange = z.strictObject({

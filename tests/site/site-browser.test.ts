@@ -125,7 +125,7 @@ test('the keyboard reaches the content first, then every link, filter and switch
     'select construction',
     'select maker',
     'button Show all',
-    'button Trade units (psi, lbf)',
+    'select units',
     `a ${VARIANT}`,
     'a /v1/releases/2026/1/csv/results.csv',
     'a /read/report-an-error/',
@@ -237,7 +237,9 @@ test('variants are compared side by side, with the published chances, and the ch
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
   // On a phone each figure stands under the name of its choice, and not under a whole name again and again.
-  const labels = await page.evaluate<string[]>(`[...document.querySelectorAll('.compared table:last-of-type td')].map((cell) => cell.dataset.label)`);
+  const labels = await page.evaluate<string[]>(
+    `[...document.querySelectorAll('.compared table:last-of-type td')].map((cell) => cell.dataset.label)`,
+  );
   expect([...new Set(labels)]).toEqual(['First', 'Second', 'Third']);
   await page.context().close();
 }, 60_000);
@@ -246,11 +248,22 @@ test('units and theme are remembered from page to page', async () => {
   const page = await open('/editions/2026/breaking-stress/');
   const unit = () => page.locator('#standings thead .num .unit').first().innerText();
   expect(await unit()).toBe('MPa');
-  await page.click('unit-switch button');
+  await page.selectOption('unit-switch select', 'trade');
   expect(await unit()).toBe('psi');
   await page.selectOption('theme-switch select', 'dark');
   await page.goto(`${site.url}${VARIANT}`);
-  expect(await page.getAttribute('unit-switch button', 'aria-pressed')).toBe('true');
+  expect(await page.inputValue('unit-switch select')).toBe('trade');
+  // Axes, claims and histories follow; most labels print kilograms-force.
+  expect(await page.locator('#claims + .sheet .unit:visible').first().innerText()).toMatch(/^(lbf|in)$/);
+  expect(await page.locator('.history .trade text').first().isVisible()).toBe(true);
+  await page.selectOption('unit-switch select', 'kgf');
+  expect(
+    await page
+      .locator('#claims + .sheet td', { hasText: /^\d+(\.\d+)?$/ })
+      .first()
+      .isVisible(),
+  ).toBe(true);
+  expect(await page.locator('#claims + .sheet .unit:visible').allInnerTexts()).toContain('kgf');
   expect(await page.evaluate('getComputedStyle(document.documentElement).colorScheme')).toBe('dark');
   await page.context().close();
 }, 60_000);

@@ -1,7 +1,7 @@
 import type { ComparedFigure, ComparedTables, ComparedVariant } from '../weigh/compared.js';
 import { aheadOverall, besideIn } from '../weigh/one-beside-another.js';
 import { chanceWords } from '../words/chance-words.js';
-import { bothOf, domTable, linkTo, type Cell } from './dom-table.js';
+import { domTable, inSystems, linkTo, type Cell } from './dom-table.js';
 
 /** One that was chosen, and the name of its choice: short enough to stand at each figure where a table is narrow. */
 export type Chosen = ComparedVariant & { readonly choice: string };
@@ -12,7 +12,10 @@ export function besideTable(tables: ComparedTables, one: Chosen, other: Chosen):
     const beside = besideIn(tables, at, one, other);
     const within = (unit: string, text: string | undefined) => (text === undefined ? 'no result' : `${text} ${unit}`);
     const both = (part: 'value' | 'interval'): Cell =>
-      bothOf(within(unit, beside?.difference?.[part]), tradeUnit && beside?.trade ? within(tradeUnit, beside.trade[part]) : null);
+      inSystems([
+        { system: 'si', text: within(unit, beside?.difference?.[part]) },
+        ...(tradeUnit && beside?.trade ? [{ system: 'trade' as const, text: within(tradeUnit, beside.trade[part]) }] : []),
+      ]);
     return {
       head: linkTo(direction === 'more' ? name : `${name} (less is better)`, href),
       cells: [both('value'), both('interval'), chanceWords(beside?.percent ?? undefined)],
@@ -37,12 +40,20 @@ export function figuresTable({ categories }: ComparedTables, variants: readonly 
         if (!row) return 'no result';
         const place = row.place === null ? 'not placed' : `place ${row.place}`;
         const words = (figure: ComparedFigure, unit: string) => `${figure.value} ${unit}${intervalOf(figure)}, ${place}`;
-        return bothOf(words(row, unit), row.trade && tradeUnit ? words(row.trade, tradeUnit) : null);
+        return inSystems([
+          { system: 'si', text: words(row, unit) },
+          ...(row.trade && tradeUnit ? [{ system: 'trade' as const, text: words(row.trade, tradeUnit) }] : []),
+        ]);
       }),
     })),
   ];
   const heads = ['Figure', ...variants.map(({ name, href }) => linkTo(name, href))];
-  return domTable('Places and values, with 95 % intervals', heads, variants.map(({ choice }) => choice), rows);
+  return domTable(
+    'Places and values, with 95 % intervals',
+    heads,
+    variants.map(({ choice }) => choice),
+    rows,
+  );
 }
 
 const intervalOf = ({ low, high }: ComparedFigure): string => (low === null || high === null ? '' : ` (${low} to ${high})`);

@@ -1,3 +1,5 @@
+import type { System } from '../words/in-units.js';
+
 export type Cell = string | Node;
 
 interface Row {
@@ -35,20 +37,19 @@ export function linkTo(words: string, href: string | null): Cell {
   return link;
 }
 
-/** Text in both unit systems, of which the switch shows one. */
-export function bothOf(si: string, trade: string | null): Cell {
-  if (trade === null) return si;
-  const both = document.createElement('span');
-  both.className = 'both';
-  both.append(partOf('si', si), partOf('trade', trade));
-  return both;
-}
-
-function partOf(name: string, text: string): HTMLSpanElement {
-  const part = document.createElement('span');
-  part.className = name;
-  part.textContent = text;
-  return part;
+/** Text in all unit systems, of which the switch shows one. */
+export function inSystems(texts: readonly { readonly system: System; readonly text: string }[]): HTMLSpanElement {
+  const all = document.createElement('span');
+  all.classList.toggle('both', texts.length > 1);
+  all.append(
+    ...texts.map(({ system, text }) => {
+      const part = document.createElement('span');
+      part.className = system;
+      part.textContent = text;
+      return part;
+    }),
+  );
+  return all;
 }
 
 function rowOf(cells: readonly HTMLElement[]): HTMLTableRowElement {

@@ -254,7 +254,7 @@ test('units and theme are remembered from page to page', async () => {
   await page.goto(`${site.url}${VARIANT}`);
   expect(await page.inputValue('unit-switch select')).toBe('trade');
   // Axes, claims and histories follow; most labels print kilograms-force.
-  expect(await page.locator('#claims + .sheet .unit:visible').first().innerText()).toMatch(/^(lbf|in)$/);
+  expect(await page.locator('#claims + .sheet tbody .unit:visible').first().innerText()).toMatch(/^(lbf|in)$/);
   expect(await page.locator('.history .trade text').first().isVisible()).toBe(true);
   await page.selectOption('unit-switch select', 'kgf');
   expect(
@@ -263,7 +263,7 @@ test('units and theme are remembered from page to page', async () => {
       .first()
       .isVisible(),
   ).toBe(true);
-  expect(await page.locator('#claims + .sheet .unit:visible').allInnerTexts()).toContain('kgf');
+  expect(await page.locator('#claims + .sheet tbody .unit:visible').allInnerTexts()).toContain('kgf');
   expect(await page.evaluate('getComputedStyle(document.documentElement).colorScheme')).toBe('dark');
   await page.context().close();
 }, 60_000);

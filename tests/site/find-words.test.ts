@@ -18,6 +18,7 @@ const line = (slug: string, rows: (FindRow | null)[], own: Partial<FindLine> = {
   diameterMm: '0.20',
   forceN: '90',
   pe: '1.0',
+  isRemarked: false,
   isObtainable: true,
   rows,
   ...own,

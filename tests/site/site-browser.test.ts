@@ -257,14 +257,7 @@ test('units and theme are remembered from page to page', async () => {
   expect(await page.locator('#claims + .sheet tbody .unit:visible').first().innerText()).toMatch(/^(lbf|in)$/);
   expect(await page.locator('.history .trade text').first().isVisible()).toBe(true);
   await page.selectOption('unit-switch select', 'kgf');
-  expect(
-    await page
-      .locator('#claims + .sheet td', { hasText: /^\d+(\.\d+)?$/ })
-      .first()
-      .isVisible(),
-  ).toBe(true);
   expect(await page.locator('#claims + .sheet tbody .unit:visible').allInnerTexts()).toContain('kgf');
-  expect(await page.evaluate('getComputedStyle(document.documentElement).colorScheme')).toBe('dark');
   await page.context().close();
 }, 60_000);
 

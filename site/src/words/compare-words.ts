@@ -1,6 +1,7 @@
 import type { ComparedTables, ComparedVariant } from '../weigh/compared.js';
 import { aheadOverall, besideIn } from '../weigh/one-beside-another.js';
 import { chanceWords } from './chance-words.js';
+import { listed } from './listed.js';
 
 /** From so many per cent on one of two is called ahead. */
 const SURE = 95;
@@ -13,9 +14,18 @@ export function verdictWords(tables: ComparedTables, one: ComparedVariant, other
   });
   const named = (which: (percent: number) => boolean) => found.filter(({ percent }) => which(percent)).map(({ name }) => name);
   const parts = [
-    told('ahead in', named((percent) => percent >= SURE)),
-    told('behind in', named((percent) => percent <= 100 - SURE)),
-    told('too close to call in', named((percent) => percent < SURE && percent > 100 - SURE)),
+    told(
+      'ahead in',
+      named((percent) => percent >= SURE),
+    ),
+    told(
+      'behind in',
+      named((percent) => percent <= 100 - SURE),
+    ),
+    told(
+      'too close to call in',
+      named((percent) => percent < SURE && percent > 100 - SURE),
+    ),
   ].filter((part) => part !== '');
   const categories = parts.length === 0 ? 'no category tells them apart' : parts.join('; ');
   return `${one.name} beside ${other.name}: ${categories}. ${overallWords(tables, one, other)}`;
@@ -24,11 +34,7 @@ export function verdictWords(tables: ComparedTables, one: ComparedVariant, other
 /** `Knot retention, Palomar` within a list: `knot retention (Palomar)`. */
 const withinWords = (name: string): string => name.replace(/^./, (first) => first.toLowerCase()).replace(/, (.+)$/, ' ($1)');
 
-const told = (what: string, names: readonly string[]): string => (names.length === 0 ? '' : `${what} ${listOf(names)}`);
-
-function listOf(names: readonly string[]): string {
-  return [names.slice(0, -1).join(', '), ...names.slice(-1)].filter((part) => part !== '').join(' and ');
-}
+const told = (what: string, names: readonly string[]): string => (names.length === 0 ? '' : `${what} ${listed(names)}`);
 
 function overallWords(tables: ComparedTables, one: ComparedVariant, other: ComparedVariant): string {
   const percent = aheadOverall(tables, one, other);

@@ -4,6 +4,7 @@ import { entriesSentence, valuesSentence } from '../../site/src/words/change-sen
 import { chanceWords } from '../../site/src/words/chance-words.js';
 import { lastingAddress } from '../../site/src/release/lasting-address.js';
 import { differenceOf } from '../../site/src/weigh/difference.js';
+import { inUnits, textsInUnits } from '../../site/src/words/in-units.js';
 import { isWord, term, tokens } from '../../site/src/words/search-terms.js';
 import { setWords } from '../../site/src/words/lead-words.js';
 import { isRuled, markWords } from '../../site/src/words/marks.js';
@@ -190,4 +191,21 @@ test('a citation names the address at which a page stays when another revision f
   expect(lastingAddress(release, '/editions/2026/revisions/2/labels/')).toBe('/editions/2026/revisions/2/labels/');
   expect(lastingAddress(release, '/variants/a-1/')).toBe('/editions/2026/revisions/2/variants/a-1/');
   expect(lastingAddress(release, '/')).toBe('/editions/2026/revisions/2/');
+});
+
+test('a figure reads in pounds, inches, psi and kilograms-force by the exact factors, and a label as it is printed', () => {
+  const texts = (value: string, unit: string) => textsInUnits(value, unit).map(({ system, text }) => [system, text]);
+  // NIST SP 811 (2008), appendix B.8: 1 lbf = 4.448 222 N, 1 kgf = 9.806 65 N, 1 psi = 6.894 757 kPa, 1 in = 25.4 mm.
+  expect(texts('444.8222', 'N')).toEqual([
+    ['si', '444.8222 N'],
+    ['trade', '100.0000 lbf'],
+    ['kgf', '45.3592 kgf'],
+  ]);
+  expect(texts('98.1', 'N')[2]).toEqual(['kgf', '10.00 kgf']);
+  expect(texts('0.254', 'mm')[1]).toEqual(['trade', '0.0100 in']);
+  expect(texts('6894.757', 'MPa')[1]).toEqual(['trade', '1000000.0 psi']);
+  expect(texts('63.4', '%')).toEqual([['si', '63.4 %']]);
+  // 20 lb on a label stay 20, whatever their newtons round to.
+  const label = { value: '89.0', low: null, high: null, unit: 'N', printed: { text: '20', unit: 'lbf' } };
+  expect(inUnits(label).map(({ unit, value }) => `${value} ${unit}`)).toEqual(['89.0 N', '20 lbf', '9.08 kgf']);
 });

@@ -9,8 +9,10 @@ type Edition = { readonly openedOn: string; readonly closedOn: string };
 
 /** Who tested how much: `Five people …`. */
 export function whoWords({ testers }: RigsDocument): string {
-  const named = testers.map(({ name, specimens }) => `${name} (${specimens} specimens)`);
-  return `${testers.length} ${testers.length === 1 ? 'person' : 'people'} tested: ${listed(named)}.`;
+  const counts = new Set(testers.map(({ specimens }) => specimens));
+  const named = testers.map(({ name, specimens }) => (counts.size === 1 ? name : `${name} (${specimens} specimens)`));
+  const each = counts.size === 1 ? `, ${[...counts].join('')} specimens each` : '';
+  return `${testers.length} ${testers.length === 1 ? 'person' : 'people'} tested${each}: ${listed(named)}.`;
 }
 
 /** How well they agree: quantity by quantity what another pair of hands on another rig makes of a result. */

@@ -70,9 +70,20 @@ async function open(path: string, options: Parameters<Browser['newContext']>[0] 
   return page;
 }
 
+/** Tables that end right of the window, each by its beginning. */
+const PAST_THE_EDGE = `[...document.querySelectorAll('table')]
+  .filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5)
+  .map((one) => one.textContent.trim().slice(0, 40))`;
+
 async function faultsOf(path: string): Promise<string[]> {
   const page = await open(path);
   const faults = await faultsOfPage(page, path, WIDTHS);
+  for (const width of [320, 360, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    faults.push(
+      ...(await page.evaluate<string[]>(PAST_THE_EDGE)).map((table) => `${path} ${width}: the table ${table} runs past the edge`),
+    );
+  }
   await page.context().close();
   return faults;
 }
@@ -274,6 +285,14 @@ test('at 320 px a table still reads as a table: its rows, heads and cells keep t
   const page = await open('/editions/2026/breaking-stress/', { viewport: { width: 320, height: 800 } });
   const table = page.getByRole('table').first();
   expect(await table.getByRole('columnheader').count()).toBeGreaterThan(8);
+  // Its words explain themselves, by touch too; Escape closes.
+  await table.getByRole('button', { name: 'What 95 % interval means' }).click();
+  const meaning = page.locator('#term-interval');
+  expect(await meaning.isVisible()).toBe(true);
+  const box = (await meaning.boundingBox())!;
+  expect([box.x >= 0, box.x + box.width <= 320]).toEqual([true, true]);
+  await page.keyboard.press('Escape');
+  expect(await meaning.isVisible()).toBe(false);
   const row = table
     .getByRole('row')
     .filter({ has: page.getByRole('cell') })

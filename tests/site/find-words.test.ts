@@ -18,6 +18,7 @@ const line = (slug: string, rows: (FindRow | null)[], own: Partial<FindLine> = {
   diameterMm: '0.20',
   forceN: '90',
   pe: '1.0',
+  isRemarked: false,
   isObtainable: true,
   rows,
   ...own,
@@ -74,6 +75,10 @@ test('whether the first is ahead is told by published chances and groups alone',
 
 test('the reasons say place, size and what can no longer be bought', () => {
   const [a, b] = fitsOf(index, wish);
-  expect(reasonsOf(a!, index.tables[1]!)).toBe('place 1 of 4; could be first; 0.20 mm; 90 N');
-  expect(reasonsOf(b!, index.tables[1]!)).toContain('cannot be bought any more');
+  expect(reasonsOf(a!, index.tables[1]!).map(({ text }) => text)).toEqual([
+    'place 1 of 4; could be first; 0.20 mm; 90 N',
+    'place 1 of 4; could be first; 0.008 in; 20.2 lbf',
+    'place 1 of 4; could be first; 0.20 mm; 9.2 kgf',
+  ]);
+  expect(reasonsOf(b!, index.tables[1]!)[0]?.text).toContain('cannot be bought any more');
 });

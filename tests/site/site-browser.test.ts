@@ -70,9 +70,20 @@ async function open(path: string, options: Parameters<Browser['newContext']>[0] 
   return page;
 }
 
+/** Tables that end right of the window, each by its beginning. */
+const PAST_THE_EDGE = `[...document.querySelectorAll('table')]
+  .filter((one) => one.getBoundingClientRect().right > innerWidth + 0.5)
+  .map((one) => one.textContent.trim().slice(0, 40))`;
+
 async function faultsOf(path: string): Promise<string[]> {
   const page = await open(path);
   const faults = await faultsOfPage(page, path, WIDTHS);
+  for (const width of [320, 360, 1280]) {
+    await page.setViewportSize({ width, height: 900 });
+    faults.push(
+      ...(await page.evaluate<string[]>(PAST_THE_EDGE)).map((table) => `${path} ${width}: the table ${table} runs past the edge`),
+    );
+  }
   await page.context().close();
   return faults;
 }
@@ -125,7 +136,7 @@ test('the keyboard reaches the content first, then every link, filter and switch
     'select construction',
     'select maker',
     'button Show all',
-    'button Trade units (psi, lbf)',
+    'select units',
     `a ${VARIANT}`,
     'a /v1/releases/2026/1/csv/results.csv',
     'a /read/report-an-error/',
@@ -217,23 +228,29 @@ test('variants are compared side by side, with the published chances, and the ch
   await page.locator('compare-variants select').nth(1).selectOption(other!);
   await page.locator('.compared table').nth(1).waitFor();
   expect(page.url()).toContain(`?variant=${one}&variant=${other}`);
-  const cells = await page.locator('.compared table').nth(1).locator('td').allInnerTexts();
-  expect(cells).toHaveLength(4);
-  expect([cells[0], cells[3]]).toEqual(['itself', 'itself']);
-  const parts = [cells[1]!, cells[2]!].map((cell) => (cell === '>99 %' ? 100 : cell === '<1 %' ? 0 : Number.parseInt(cell)));
-  expect(parts[0]! + parts[1]!).toBe(100);
+  // In words first; then category by category what lies between the two, and overall last.
+  const verdict = page.locator('compare-variants [role=status]');
+  expect(await verdict.innerText()).toMatch(/^.+ beside .+: (ahead|behind|too close to call) in .+\. Overall it is .+ \d+ %\.$/);
+  const rows = page.locator('.compared table').first().locator('tbody tr');
+  expect(await rows.last().innerText()).toMatch(/^Overall/);
+  const chances = await rows.locator('td[data-label^=Chance]').allInnerTexts();
+  for (const chance of chances) expect(chance).toMatch(/^(>99|<1|\d{1,2}) %$/);
+  expect(await rows.first().locator('td').nth(1).innerText()).toMatch(/^[+\u2212][\d.]+ to [+\u2212][\d.]+ MPa$/);
   expect(await axeFaults(page)).toEqual([]);
-  // One without a place has figures and no chances; the others keep theirs.
+  // One without a place has figures and no chance overall; the others keep theirs.
   await page.locator('compare-variants select').nth(3).selectOption(unplaced);
-  await page.locator('.compared caption', { hasText: 'only placed variants' }).waitFor();
-  expect(await page.locator('.compared table').nth(0).locator('thead th').allInnerTexts()).toHaveLength(4);
-  expect(await page.locator('.compared table').nth(1).locator('td').allInnerTexts()).toEqual(cells);
+  await page.locator('.compared table').nth(2).waitFor();
+  expect(await verdict.innerText()).toContain('Overall nothing is stated of the two.');
+  expect(await rows.locator('td[data-label^=Chance]').allInnerTexts()).toEqual(chances);
+  expect(await page.locator('.compared table').nth(2).locator('thead th').allInnerTexts()).toHaveLength(4);
   await page.reload();
-  await page.locator('.compared table').nth(1).waitFor();
+  await page.locator('.compared table').nth(2).waitFor();
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
   // On a phone each figure stands under the name of its choice, and not under a whole name again and again.
-  const labels = await page.evaluate<string[]>(`[...document.querySelectorAll('.compared td')].map((cell) => cell.dataset.label)`);
+  const labels = await page.evaluate<string[]>(
+    `[...document.querySelectorAll('.compared table:last-of-type td')].map((cell) => cell.dataset.label)`,
+  );
   expect([...new Set(labels)]).toEqual(['First', 'Second', 'Third']);
   await page.context().close();
 }, 60_000);
@@ -242,12 +259,16 @@ test('units and theme are remembered from page to page', async () => {
   const page = await open('/editions/2026/breaking-stress/');
   const unit = () => page.locator('#standings thead .num .unit').first().innerText();
   expect(await unit()).toBe('MPa');
-  await page.click('unit-switch button');
+  await page.selectOption('unit-switch select', 'trade');
   expect(await unit()).toBe('psi');
   await page.selectOption('theme-switch select', 'dark');
   await page.goto(`${site.url}${VARIANT}`);
-  expect(await page.getAttribute('unit-switch button', 'aria-pressed')).toBe('true');
-  expect(await page.evaluate('getComputedStyle(document.documentElement).colorScheme')).toBe('dark');
+  expect(await page.inputValue('unit-switch select')).toBe('trade');
+  // Axes, claims and histories follow; most labels print kilograms-force.
+  expect(await page.locator('#claims + .sheet tbody .unit:visible').first().innerText()).toMatch(/^(lbf|in)$/);
+  expect(await page.locator('.history .trade text').first().isVisible()).toBe(true);
+  await page.selectOption('unit-switch select', 'kgf');
+  expect(await page.locator('#claims + .sheet tbody .unit:visible').allInnerTexts()).toContain('kgf');
   await page.context().close();
 }, 60_000);
 
@@ -264,6 +285,14 @@ test('at 320 px a table still reads as a table: its rows, heads and cells keep t
   const page = await open('/editions/2026/breaking-stress/', { viewport: { width: 320, height: 800 } });
   const table = page.getByRole('table').first();
   expect(await table.getByRole('columnheader').count()).toBeGreaterThan(8);
+  // Its words explain themselves, by touch too; Escape closes.
+  await table.getByRole('button', { name: 'What 95 % interval means' }).click();
+  const meaning = page.locator('#term-interval');
+  expect(await meaning.isVisible()).toBe(true);
+  const box = (await meaning.boundingBox())!;
+  expect([box.x >= 0, box.x + box.width <= 320]).toEqual([true, true]);
+  await page.keyboard.press('Escape');
+  expect(await meaning.isVisible()).toBe(false);
   const row = table
     .getByRole('row')
     .filter({ has: page.getByRole('cell') })

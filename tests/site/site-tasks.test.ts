@@ -160,7 +160,7 @@ test('own weights: as published at first, then in the order that is added by han
   expect(await cells('Score')).toEqual(sorted);
   const told = await page.getByRole('status').innerText();
   expect(told).toMatch(
-    /^By your weights .+ (comes first; the chance that it is: [<>]?\d+ %\. |share first place\. )(Moving|No other|Any other)/,
+    /^First: .+( \([<>]?\d+ %\))?\. (With [\d.]+ % of the weight moved|No weights|Shared)/,
   );
   expect(await page.locator('.own.signal').innerText()).toContain('not published');
   await page.reload();

@@ -2,6 +2,9 @@ import { apartAlone } from '../../site/src/words/apart-words.js';
 import type { CategoryDocument, OverallRow, VariantName } from '../../api/contract/documents/release-documents.js';
 import { entriesSentence, valuesSentence } from '../../site/src/words/change-sentences.js';
 import { chanceWords } from '../../site/src/words/chance-words.js';
+import { lastingAddress } from '../../site/src/release/lasting-address.js';
+import { differenceOf } from '../../site/src/weigh/difference.js';
+import { inUnits, textsInUnits } from '../../site/src/words/in-units.js';
 import { isWord, term, tokens } from '../../site/src/words/search-terms.js';
 import { setWords } from '../../site/src/words/lead-words.js';
 import { isRuled, markWords } from '../../site/src/words/marks.js';
@@ -164,4 +167,45 @@ test('a pair that stands as 100 and 1, each way rounded by itself, is told in bo
       ['other', 1],
     ]),
   );
+});
+
+test('the interval of a difference is recovered from two intervals, as Newcombe and Zou and Donner do', () => {
+  // Newcombe, Statistics in Medicine 17 (1998), 873, contrast (a) by method 10, from memory: 56/70 less 48/80 is 0.20 (0.0524 to 0.3339).
+  const wilson = (hits: number, of: number) => {
+    const [z, p] = [1.959964, hits / of];
+    const [middle, half] = [p + z ** 2 / (2 * of), z * Math.sqrt((p * (1 - p)) / of + z ** 2 / (4 * of ** 2))];
+    return { value: p, low: (middle - half) / (1 + z ** 2 / of), high: (middle + half) / (1 + z ** 2 / of) };
+  };
+  const { value, low, high, chance } = differenceOf(wilson(56, 70), wilson(48, 80));
+  expect([value, low, high].map((one) => one.toFixed(4))).toEqual(['0.2000', '0.0524', '0.3339']);
+  expect(chance).toBeGreaterThan(0.975);
+  expect(differenceOf({ value: 3, low: 2, high: 4 }, { value: 3, low: 1, high: 4 }).chance).toBe(0.5);
+  expect(differenceOf({ value: 2, low: 2, high: 2 }, { value: 3, low: 3, high: 3 }).chance).toBe(0);
+  const [one, other] = [wilson(56, 70), wilson(48, 80)];
+  expect(differenceOf(other, one).chance).toBeCloseTo(1 - differenceOf(one, other).chance, 12);
+});
+
+test('a citation names the address at which a page stays when another revision follows', () => {
+  const release = { edition: '2026', revision: 2 };
+  expect(lastingAddress(release, '/editions/2026/braided/stress/')).toBe('/editions/2026/revisions/2/braided/stress/');
+  expect(lastingAddress(release, '/editions/2026/revisions/2/labels/')).toBe('/editions/2026/revisions/2/labels/');
+  expect(lastingAddress(release, '/variants/a-1/')).toBe('/editions/2026/revisions/2/variants/a-1/');
+  expect(lastingAddress(release, '/')).toBe('/editions/2026/revisions/2/');
+});
+
+test('a figure reads in pounds, inches, psi and kilograms-force by the exact factors, and a label as it is printed', () => {
+  const texts = (value: string, unit: string) => textsInUnits(value, unit).map(({ system, text }) => [system, text]);
+  // NIST SP 811 (2008), appendix B.8: 1 lbf = 4.448 222 N, 1 kgf = 9.806 65 N, 1 psi = 6.894 757 kPa, 1 in = 25.4 mm.
+  expect(texts('444.8222', 'N')).toEqual([
+    ['si', '444.8222 N'],
+    ['trade', '100.0000 lbf'],
+    ['kgf', '45.3592 kgf'],
+  ]);
+  expect(texts('98.1', 'N')[2]).toEqual(['kgf', '10.00 kgf']);
+  expect(texts('0.254', 'mm')[1]).toEqual(['trade', '0.0100 in']);
+  expect(texts('6894.757', 'MPa')[1]).toEqual(['trade', '1000000.0 psi']);
+  expect(texts('63.4', '%')).toEqual([['si', '63.4 %']]);
+  // 20 lb on a label stay 20, whatever their newtons round to.
+  const label = { value: '89.0', low: null, high: null, unit: 'N', printed: { text: '20', unit: 'lbf' } };
+  expect(inUnits(label).map(({ unit, value }) => `${value} ${unit}`)).toEqual(['89.0 N', '20 lbf', '9.08 kgf']);
 });

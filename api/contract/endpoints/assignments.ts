@@ -1,10 +1,6 @@
 /** Requests and answers of assignments: what a tester is asked to pull. */
 import { z } from 'zod';
-
-const slug = z
-  .string()
-  .max(60)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. straight-pull');
+import { slug } from '../slug.js';
 
 export const assignmentRequest = z.strictObject({
   tester: z.uuid().describe('Id of the tester, as GET /v1/testers lists it'),

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { obstacleSchema } from '../obstacle.js';
-import { exclusionRequest, slug } from './editions.js';
+import { slug } from '../slug.js';
+import { exclusionRequest } from './editions.js';
 
 export const boardResponse = z.strictObject({
   edition: slug,

@@ -5,12 +5,8 @@ import { CONSTRUCTIONS } from '../constructions.js';
 import { shownName } from '../display-name.js';
 import { formerSchema, supersedingReason } from '../former.js';
 import { retiredSchema } from '../retired.js';
+import { slug } from '../slug.js';
 
-const slug = z
-  .string()
-  .max(60)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. north-bay-8')
-  .describe('Readable identifier; never changes');
 const name = shownName(120);
 const version = z.int().describe('Number in the ETag');
 const nextCursor = z.string().nullable().describe('Send it as cursor to go on; null on the last page');

@@ -1,12 +1,8 @@
 import { z } from 'zod';
 import { amendmentSchema } from '../amendment.js';
 import { divisionRuleSchema, isTaken } from '../division.js';
+import { slug } from '../slug.js';
 
-export const slug = z
-  .string()
-  .max(60)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Use lower-case letters, digits and single hyphens')
-  .describe('Readable identifier; never changes');
 export const words = z.string().trim().min(1).max(2000);
 const version = z.int().describe('Number in the ETag');
 

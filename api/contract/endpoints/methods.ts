@@ -1,12 +1,8 @@
 /** What a method version states, and the requests and answers of the methods' endpoints. */
 import { z } from 'zod';
 import { methodSeriesListSchema, SERIES_KINDS } from '../method-series.js';
+import { slug } from '../slug.js';
 
-const slug = z
-  .string()
-  .max(60)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. straight-pull')
-  .describe('Readable identifier; never changes');
 const words = z.string().trim().min(1).max(2000);
 const share = z.number().min(0).max(100);
 

@@ -1,9 +1,6 @@
 import { z } from 'zod';
+import { slug } from '../slug.js';
 
-const slug = z
-  .string()
-  .max(60)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Use lower-case letters, digits and single hyphens');
 const percent = z.string().describe('Percent, a decimal');
 
 export const planQuery = z.strictObject({

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { CELL_GROUPS } from '../cell-groups.js';
 import { figureSchema } from '../documents/figure.js';
-import { slug } from './editions.js';
+import { slug } from '../slug.js';
 
 const group = z.int().nullable().describe('Too-close-to-call group, 1 is the top group');
 const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), score: z.string(), group });

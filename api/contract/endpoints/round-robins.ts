@@ -2,12 +2,9 @@
 import { z } from 'zod';
 import { benchCode } from '../bench-code.js';
 import { roundRobinReportSchema } from '../documents/round-robins-document.js';
+import { slug } from '../slug.js';
 
 const words = (most: number) => z.string().trim().min(1, 'Say it in words').max(most);
-const slug = z
-  .string()
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. straight-pull')
-  .max(60);
 
 export const roundRobinRequest = z.strictObject({
   slug: slug.describe('Readable identifier; never changes'),

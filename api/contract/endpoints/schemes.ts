@@ -1,6 +1,7 @@
 /** What an edition or a division is ranked by. */
 import { z } from 'zod';
-import { slug, words } from './editions.js';
+import { slug } from '../slug.js';
+import { words } from './editions.js';
 
 /** What can be ranked, in the order in which it is listed. */
 export const QUANTITIES = [

@@ -2,13 +2,10 @@
 import { z } from 'zod';
 import { CONSTRUCTIONS } from '../constructions.js';
 import { shownName } from '../display-name.js';
+import { slug } from '../slug.js';
 
 const MOST = 2000;
 const words = z.string().trim().min(1, 'Say it in words').max(MOST);
-const slug = z
-  .string()
-  .max(60)
-  .regex(/^[a-z0-9]+(-[a-z0-9]+)*$/, 'Expected lower-case letters, digits and single hyphens, e.g. harbour-8');
 
 export const housePersonSchema = z
   .strictObject({ name: shownName(120).describe('As readers see it'), does: z.string().trim().min(1).max(200).describe('What for') })

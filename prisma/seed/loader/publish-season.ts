@@ -1,7 +1,7 @@
 import { setTimeout as pause } from 'node:timers/promises';
 import type { SeasonPlan } from '../season/season-plan.js';
 import { daysAfter } from '../season/seasons.js';
-import { MISLABELLED } from '../season/story.js';
+import { MISLABELLED, REPLY } from '../season/story.js';
 import { moveEdition } from './open-edition.js';
 import { noted } from './stage.js';
 import { proposeTo } from './propose-to.js';
@@ -23,6 +23,7 @@ export async function publishSeason(stage: Stage, { season, exclusions }: Season
   progress(`${season.name}: published`);
   if (MISLABELLED.season !== season.slug) return;
   await reidentify(stage);
+  await editor.post('/v1/remarks', { body: { kind: 'reply', edition: season.slug, ...REPLY } });
   await publish(stage, season.slug, {
     reasonCode: 'reidentification',
     words: MISLABELLED.words,

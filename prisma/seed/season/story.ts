@@ -16,6 +16,14 @@ export const MISLABELLED = {
     'One of the two spools tested as Harrowknit 4 PE 1.2 was PE 1.5 of the same line in the wrong box. Its readings now count for PE 1.5, whose outline is thicker and whose rated strength is higher.',
 } as const;
 
+/** What the maker of the wrong box answered; it stands beside the figures from the second revision on. */
+export const REPLY = {
+  variant: MISLABELLED.label,
+  signedBy: 'L. Farrant, for the makers of Harrowknit',
+  words:
+    'Boxes leave our works closed, one size each. This one was filled again in the shop. From this summer the size is printed on the spool too.',
+} as const;
+
 /** A spool sent by the maker beside one that was bought. */
 export const SUPPLIED = { season: '2026', variant: 'gannetweave-8-pe-1-2', letter: 'b' } as const;
 

@@ -1,4 +1,5 @@
 import type { FindIndex, FindTable } from '../release/find-index.js';
+import { inSystems, linkTo } from './dom-table.js';
 import { figureOf, fitsOf, leadOf, reasonsOf, type Fit, type Wish } from '../words/find-words.js';
 
 type Field = HTMLSelectElement | HTMLInputElement;
@@ -90,19 +91,12 @@ function itemOf(fit: Fit, table: FindTable): HTMLLIElement {
   const item = document.createElement('li');
   item.value = fit.row.place;
   const figure = document.createElement('strong');
-  figure.textContent = figureOf(fit.row, table);
+  figure.append(inSystems(figureOf(fit.row, table)));
   const reasons = document.createElement('span');
   reasons.className = 'label';
-  reasons.textContent = reasonsOf(fit, table);
+  reasons.append(inSystems(reasonsOf(fit, table)));
   item.append(linkTo(fit.line.name, fit.line.href), ': ', figure, reasons);
   return item;
-}
-
-function linkTo(words: string, href: string): HTMLAnchorElement {
-  const link = document.createElement('a');
-  link.href = href;
-  link.textContent = words;
-  return link;
 }
 
 customElements.define('find-lines', FindLines);

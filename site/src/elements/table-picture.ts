@@ -36,7 +36,8 @@ function cellOf(cell: HTMLTableCellElement): Cell {
   const percent = (one: Element | null | undefined, name: string) => (one ? Number.parseFloat(one.getAttribute(name) ?? '') : null);
   const bar = svg?.querySelector('.bar');
   const strip = svg && { low: percent(bar, 'x1'), high: percent(bar, 'x2'), value: percent(svg.querySelector('.dot'), 'cx') };
-  const ends = [...cell.querySelectorAll('.scale > span:not(.only-heard)')].map(({ textContent }) => textContent);
+  const scale = [...cell.querySelectorAll('.scale')].find((one) => one.checkVisibility());
+  const ends = [...(scale?.querySelectorAll(':scope > span:not(.only-heard)') ?? [])].map(({ textContent }) => textContent);
   return {
     ends: ends.length === 2 ? (ends as [string, string]) : null,
     text: textOf(cell),
@@ -51,7 +52,7 @@ function textOf(cell: HTMLElement): string {
   const shown = (node: Node): string => {
     if (node.nodeType === Node.TEXT_NODE) return node.textContent ?? '';
     if (!(node instanceof HTMLElement)) return '';
-    const isSpoken = node.matches('.only-heard, .pad, .stacked-only, button, .row-link');
+    const isSpoken = node.matches('.only-heard, .pad, .stacked-only, button, .row-link, .rival');
     if (isSpoken || (node !== cell && getComputedStyle(node).display === 'none')) return '';
     const inside = [...node.childNodes].map(shown).join('');
     return node.matches('.label, .unit') ? ` ${inside}` : inside;

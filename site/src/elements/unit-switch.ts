@@ -1,16 +1,14 @@
 import { remember } from './remember.js';
 
-/** Shows figures in SI units or in those of the trade, on every page from then on. */
+/** Shows figures in SI units, in those of the trade, or with kilograms-force, on every page from then on. */
 class UnitSwitch extends HTMLElement {
   connectedCallback() {
-    const button = this.querySelector('button');
-    if (!button) return;
-    const show = () => button.setAttribute('aria-pressed', String(document.documentElement.dataset['units'] === 'trade'));
-    button.addEventListener('click', () => {
-      remember('units', document.documentElement.dataset['units'] === 'trade' ? '' : 'trade');
-      show();
+    const select = this.querySelector('select');
+    if (!select) return;
+    select.value = document.documentElement.dataset['units'] ?? '';
+    select.addEventListener('change', () => {
+      remember('units', select.value);
     });
-    show();
   }
 }
 

@@ -3,6 +3,7 @@ import { addressesOf } from '../release/addresses.js';
 import type { Release } from '../release/load-release.js';
 import { measuresOf, type Measures } from '../release/measures-of.js';
 import { methodWords } from '../words/method-words.js';
+import { whyNotOf } from '../release/why-not.js';
 import { fullName, makeWords } from '../words/variant-words.js';
 
 interface Entry {
@@ -45,7 +46,19 @@ async function entriesOf(release: Release): Promise<Entry[]> {
         },
       ]
     : [];
-  return [...named, ...variants, ...(await Promise.all(methods.map(({ slug, number }) => methodEntry(release, slug, number)))), ...errata];
+  const ofMethods = await Promise.all(methods.map(({ slug, number }) => methodEntry(release, slug, number)));
+  return [...named, ...variants, ...ofMethods, ...errata, ...(await whyNotEntries(release))];
+}
+
+async function whyNotEntries(release: Release): Promise<Entry[]> {
+  const { edition, revision, editionName } = release.summary;
+  const addresses = await addressesOf(edition, revision);
+  return (await whyNotOf(release)).map(({ slug, name, what, words, at }) => ({
+    id: `${addresses.variant(slug) ?? addresses.edition}#${at}`,
+    kind: what,
+    name: `${name}, ${editionName}`,
+    more: words,
+  }));
 }
 
 async function variantsOf(release: Release): Promise<Entry[]> {

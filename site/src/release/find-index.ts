@@ -2,6 +2,7 @@ import { fullName, constructionWords } from '../words/variant-words.js';
 import { addressesOf } from './addresses.js';
 import { rowOf } from './by-slug.js';
 import type { Release, Tables } from './load-release.js';
+import { remarkedIn } from './remarked-in.js';
 import { measuresOf } from './measures-of.js';
 
 /** One published table: the overall order, or a category. */
@@ -36,6 +37,8 @@ export interface FindLine {
   readonly diameterMm: string | null;
   readonly forceN: string | null;
   readonly pe: string | null;
+  /** Whether words stand beside its figures: a caveat or a reply. */
+  readonly isRemarked: boolean;
   /** False where it was left out because nobody can buy it. */
   readonly isObtainable: boolean;
   /** In the order of the tables; null where it has no place. */
@@ -71,6 +74,7 @@ async function indexOf(release: Release, tables: Tables): Promise<FindIndex> {
   const categories = await Promise.all(edition.scheme.categories.map(({ code }) => tables.category(code)));
   const overallRow = placedRows(edition.overall, ({ score }) => ({ value: score, low: null, high: null }));
   const categoryRows = categories.map(({ rows }) => placedRows(rows, ({ figure: { value, low, high } }) => ({ value, low, high })));
+  const remarked = remarkedIn(await release.remarks());
   const gone = new Set(edition.excluded.filter(({ reasonCode }) => reasonCode === 'notObtainable').map(({ variant }) => variant.slug));
   const countOf = (rows: readonly Ranked[]) => rows.filter(({ place }) => place !== null).length;
   const all = new Map(
@@ -97,6 +101,7 @@ async function indexOf(release: Release, tables: Tables): Promise<FindIndex> {
       diameterMm: measures.get(variant.slug)?.diameter?.value ?? null,
       forceN: measures.get(variant.slug)?.force?.value ?? null,
       pe: variant.peNumber,
+      isRemarked: remarked.has(variant.slug),
       isObtainable: !gone.has(variant.slug),
       rows: [overallRow(variant.slug), ...categoryRows.map((rowFor) => rowFor(variant.slug))],
     })),

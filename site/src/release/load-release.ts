@@ -127,6 +127,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     };
   };
   const allRemarks = remember(async (path) => (await later(remarksDocumentSchema, path))?.items ?? []);
+  const allRigs = remember((path) => later(rigsDocumentSchema, path));
   const compared = remember(async () => {
     const file = await edition();
     if (!('divisions' in file)) return [tablesIn('documents', null, (slug) => entered.has(slug))];
@@ -145,7 +146,7 @@ export async function loadRelease(summary: ReleaseSummary): Promise<Release> {
     tables: () => compared(''),
     catalogue: () => catalogues('documents/catalogue.json'),
     variant: (slug) => document(variantDocumentSchema, `documents/variants/${slug}.json`),
-    rigs: () => later(rigsDocumentSchema, 'documents/rigs.json'),
+    rigs: () => allRigs('documents/rigs.json'),
     roundRobins: () => later(roundRobinsDocumentSchema, 'documents/round-robins.json'),
     retests: () => later(retestsDocumentSchema, 'documents/retests.json'),
     claims: () => later(claimsDocumentSchema, 'documents/claims.json'),

@@ -8,6 +8,8 @@ export interface Measures {
   /** What the label claims [N] and [mm], as text. */
   claimedForce: string | null;
   claimedDiameter: string | null;
+  /** Why a spool of it was found to hold another variant than its label says, spool by spool. */
+  reidentified: string[];
 }
 
 const known = new Map<string, Promise<Map<string, Measures>>>();
@@ -24,7 +26,7 @@ export function measuresOf(release: Release): Promise<Map<string, Measures>> {
 
 async function look(release: Release): Promise<Map<string, Measures>> {
   const entries = release.variants.map(async (slug): Promise<[string, Measures]> => {
-    const { figures, claims } = await release.variant(slug);
+    const { figures, claims, spools } = await release.variant(slug);
     const claimOf = (quantity: string) => claimAsShown(claims.find((claim) => claim.quantity === quantity));
     return [
       slug,
@@ -34,6 +36,7 @@ async function look(release: Release): Promise<Map<string, Measures>> {
         diameter: figures.find(isOf('diameter')) ?? null,
         claimedForce: claimOf('breakingForce'),
         claimedDiameter: claimOf('diameter'),
+        reidentified: spools.flatMap(({ reidentified }) => reidentified ?? []),
       },
     ];
   });

@@ -1,4 +1,5 @@
 import type { PublishedClaim } from '../../../api/contract/documents/release-documents.js';
+import type { Measured } from './in-units.js';
 
 export const basisWords: Record<PublishedClaim['basis'], string> = {
   average: 'average',
@@ -27,3 +28,22 @@ export function decisionWords({ decision, quantity }: Pick<PublishedClaim, 'deci
   };
   return words[decision];
 }
+
+type Shown = Pick<PublishedClaim, 'shown' | 'value' | 'unit' | 'printed'>;
+
+/** What a label claims, as a figure; in its own unit it reads as printed. */
+export const claimed = ({ shown, value, unit, printed }: Shown): Measured => ({
+  value: shown ?? value,
+  low: null,
+  high: null,
+  unit,
+  printed,
+});
+
+/** What was measured of a claim, as a figure. */
+export const measured = ({ measured: found, unit }: Pick<PublishedClaim, 'measured' | 'unit'>): Measured => ({
+  value: found?.value ?? '',
+  low: found?.low ?? null,
+  high: found?.high ?? null,
+  unit,
+});

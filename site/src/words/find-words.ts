@@ -1,3 +1,4 @@
+import { inUnits, textsInUnits, type System } from './in-units.js';
 import type { FindIndex, FindLine, FindRow, FindTable } from '../release/find-index.js';
 
 /** What a reader fishes, and what matters to them; empty where it does not. */
@@ -75,21 +76,38 @@ function ofNeighbours({ row: { next } }: Fit, { line }: Fit): number | null {
   return next?.slug === line.slug && next.aheadPercent !== null ? Math.round(Number(next.aheadPercent)) : null;
 }
 
-/** Why a line stands in the list: `place 3 of 41; could be first; 0.213 mm; 96.2 N`. */
-export function reasonsOf({ line, row }: Fit, table: FindTable): string {
-  return [
-    `place ${row.place} of ${table.placed}`,
-    row.couldBeFirst ? 'could be first' : null,
-    line.diameterMm && `${line.diameterMm} mm`,
-    line.forceN && `${line.forceN} N`,
-    line.isObtainable ? null : 'cannot be bought any more',
-  ]
-    .filter((part) => part !== null)
-    .join('; ');
+/** Texts of a reader's choice of units, SI first. */
+export type InSystems = readonly { readonly system: System; readonly text: string }[];
+
+const SYSTEMS = ['si', 'trade', 'kgf'] as const;
+
+/** What a number reads in a system: in SI units where that has none of its own for it. */
+function textIn(system: System, value: string, unit: string): string {
+  const all = textsInUnits(value, unit);
+  return (all.find((one) => one.system === system) ?? all[0])?.text ?? '';
 }
 
+/** Why a line stands in the list: `place 3 of 41; could be first; 0.213 mm; 96.2 N`. */
+export const reasonsOf = ({ line, row }: Fit, table: FindTable): InSystems =>
+  SYSTEMS.map((system) => ({
+    system,
+    text: [
+      `place ${row.place} of ${table.placed}`,
+      row.couldBeFirst ? 'could be first' : null,
+      line.diameterMm && textIn(system, line.diameterMm, 'mm'),
+      line.forceN && textIn(system, line.forceN, 'N'),
+      line.isObtainable ? null : 'cannot be bought any more',
+      line.isRemarked ? '† words stand beside its figures' : null,
+    ]
+      .filter((part) => part !== null)
+      .join('; '),
+  }));
+
 /** A value with its interval in the unit of its table; of the overall order the score. */
-export function figureOf({ value, low, high }: FindRow, { unit }: FindTable): string {
-  if (unit === null) return `score ${value}`;
-  return `${value} ${unit}${low !== null && high !== null ? ` (${low} to ${high})` : ''}`;
+export function figureOf({ value, low, high }: FindRow, { unit }: FindTable): InSystems {
+  if (unit === null) return [{ system: 'si', text: `score ${value}` }];
+  return inUnits({ value, low, high, unit }).map(({ system, unit: own, ...ends }) => ({
+    system,
+    text: `${ends.value} ${own}${ends.low !== null && ends.high !== null ? ` (${ends.low} to ${ends.high})` : ''}`,
+  }));
 }

@@ -1,4 +1,4 @@
-import type { Category, CategoryRow } from '../../../api/contract/documents/release-documents.js';
+import type { CategoryRow } from '../../../api/contract/documents/release-documents.js';
 import { couldBeFirstCount, type Marked } from './marks.js';
 import { fullName } from './variant-words.js';
 
@@ -10,13 +10,12 @@ export function setWords(rows: readonly Marked[]): string {
   return `the best is one of ${count} (95 %)`;
 }
 
-/** What a person could quote of a category: `Tidewick Brinearrow, PE 1.0, moss green: 2896 MPa; the best is one of 8 (95 %)`. */
-export function leadWords(category: Pick<Category, 'unit'>, rows: readonly CategoryRow[]): string {
+/** Who is first in a category, with the value and the set that could be; null where nobody has a place. */
+export function leadOf(rows: readonly CategoryRow[]): { names: string; figure: CategoryRow['figure']; set: string } | null {
   const first = rows.filter(({ place }) => place === 1);
   const [one] = first;
-  if (!one) return '';
-  const set = setWords(rows);
-  return `${first.map(({ variant }) => fullName(variant)).join(' and ')}: ${one.figure.value} ${category.unit}${set && `; ${set}`}`;
+  if (!one) return null;
+  return { names: first.map(({ variant }) => fullName(variant)).join(' and '), figure: one.figure, set: setWords(rows) };
 }
 
 /** Why two rows whose intervals do not meet can stand too close to call, and more rows in the first group than could be first. */

@@ -8,16 +8,15 @@ export function ownOrderWords({ lines }: Weighed, { rows, change }: Standing): s
   const [one] = first;
   if (!one) return 'Nothing is placed here.';
   const names = first.map(({ line }) => lines[line]?.name).join(' and ');
-  const chance =
-    one.chanceOfFirst === null || first.length > 1 ? '' : `; the chance that it is: ${chanceWords(Math.round(100 * one.chanceOfFirst))}`;
-  return `By your weights ${names} ${first.length > 1 ? 'share first place' : 'comes first'}${chance}. ${changeWords(lines, first.length, change)}`;
+  const chance = one.chanceOfFirst === null || first.length > 1 ? '' : ` (${chanceWords(Math.round(100 * one.chanceOfFirst))})`;
+  return `First: ${names}${chance}. ${changeWords(lines, first.length, change)}`;
 }
 
 function changeWords(lines: Weighed['lines'], sharing: number, change: Standing['change']): string {
-  if (sharing > 1) return 'Any other weights may part them.';
+  if (sharing > 1) return 'Shared; any other weights may part them.';
   const other = change && lines[change.line];
-  if (!other) return 'No other weights bring another to first place.';
-  return `Moving ${(100 * change.weightMoved).toFixed(1)} % of the weight to other categories brings ${other.name} level with it.`;
+  if (!other) return 'No weights bring another there.';
+  return `With ${(100 * change.weightMoved).toFixed(1)} % of the weight moved, ${other.name} is level.`;
 }
 
 /** Places gained against the published order, as told in a row. */

@@ -1,6 +1,6 @@
 import { CONSTRUCTIONS } from '../../../../api/contract/constructions.js';
 import type { Construction } from '../../../../api/contract/constructions.js';
-import { remarkRequest, remarkResponse, remarksResponse } from '../../../../api/contract/endpoints/statements.js';
+import { remarkRequest, remarkResponse, remarkSuccessorRequest, remarksResponse } from '../../../../api/contract/endpoints/statements.js';
 import type { RemarkResponse } from '../../../../api/contract/endpoints/statements.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
@@ -23,8 +23,8 @@ export function Remarks() {
     <>
       <h2>Caveats and replies</h2>
       <p>
-        They stand beside the figures from the next release on. What was said is never changed: it is ended with a reason, and said
-        otherwise.
+        They stand beside the figures from the next release on. What was said is never changed: it is ended or said otherwise, with a
+        reason.
       </p>
       <Loading of={remarks} />
       {remarks.answer?.items.length === 0 && <p class="soft">There are none.</p>}
@@ -105,14 +105,32 @@ function Row({ id, kind, about, edition, words, signedBy, at, end, onChanged }: 
           ended {dayOf(end.at)}: {end.reason}
         </span>
       ) : (
-        <WithReason
-          act={`End the ${of}`}
-          onSend={async (reason) => {
-            await ask(remarkResponse, 'POST', `remarks/${id}/ending`, { body: { reason } });
-            onChanged();
-            return 'It stands no more; the next release leaves it out.';
-          }}
-        />
+        <>
+          <details>
+            <summary>Say the {of} otherwise</summary>
+            <Form
+              schema={remarkSuccessorRequest}
+              submit="Say it so from now on"
+              fields={[
+                { name: 'words', label: 'In words that readers see', kind: 'words', value: words },
+                { name: 'reason', label: 'Why the former is superseded', kind: 'words' },
+              ]}
+              onSend={async (request) => {
+                await ask(remarkResponse, 'POST', `remarks/${id}/successor`, { body: request });
+                onChanged();
+                return 'The next release says it so, and its erratum tells what it said before.';
+              }}
+            />
+          </details>
+          <WithReason
+            act={`End the ${of}`}
+            onSend={async (reason) => {
+              await ask(remarkResponse, 'POST', `remarks/${id}/ending`, { body: { reason } });
+              onChanged();
+              return 'It stands no more; the next release leaves it out.';
+            }}
+          />
+        </>
       )}
     </li>
   );

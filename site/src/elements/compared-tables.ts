@@ -1,0 +1,74 @@
+import type { ComparedFigure, ComparedTables, ComparedVariant } from '../weigh/compared.js';
+import { aheadOverall, besideIn } from '../weigh/one-beside-another.js';
+import { chanceWords } from '../words/chance-words.js';
+import { domTable, inSystems, linkTo, type Cell } from './dom-table.js';
+
+/** One that was chosen, and the name of its choice: short enough to stand at each figure where a table is narrow. */
+export type Chosen = ComparedVariant & { readonly choice: string };
+
+/** Two of those chosen, category by category and overall last: the difference, its interval, and the chance. */
+export function besideTable(tables: ComparedTables, one: Chosen, other: Chosen): HTMLTableElement {
+  const rows = tables.categories.map(({ name, unit, tradeUnit, href, direction }, at) => {
+    const beside = besideIn(tables, at, one, other);
+    const within = (unit: string, text: string | undefined) => (text === undefined ? 'no result' : `${text} ${unit}`);
+    const both = (part: 'value' | 'interval'): Cell =>
+      inSystems([
+        { system: 'si', text: within(unit, beside?.difference?.[part]) },
+        ...(tradeUnit && beside?.trade ? [{ system: 'trade' as const, text: within(tradeUnit, beside.trade[part]) }] : []),
+      ]);
+    return {
+      head: linkTo(direction === 'more' ? name : `${name} (less is better)`, href),
+      cells: [both('value'), both('interval'), chanceWords(beside?.percent ?? undefined)],
+    };
+  });
+  const places = [one, other].map(({ overall: { place } }) => (place === null ? 'no place' : `place ${place}`)).join(' and ');
+  const overall = { head: 'Overall', cells: [places, '', chanceWords(aheadOverall(tables, one, other) ?? undefined)] };
+  const heads = ['Category', 'Difference', '95 % interval', 'Chance that the first is ahead'];
+  return domTable(`${one.name}, less ${other.name}`, heads, heads.slice(1), [...rows, overall]);
+}
+
+/** All that were chosen, side by side. */
+export function figuresTable({ categories }: ComparedTables, variants: readonly Chosen[]): HTMLTableElement {
+  const rows = [
+    { head: 'Place overall', cells: variants.map(({ overall }) => String(overall.place ?? 'not placed')) },
+    { head: 'Places the evidence allows', cells: variants.map(({ overall }) => span(overall.placeInterval)) },
+    { head: 'Group', cells: variants.map(({ overall }) => String(overall.group ?? 'not stated')) },
+    ...categories.map(({ name, unit, tradeUnit, href }, at) => ({
+      head: linkTo(name, href),
+      cells: variants.map((variant): Cell => {
+        const row = variant.categories[at];
+        if (!row) return 'no result';
+        const place = row.place === null ? 'not placed' : `place ${row.place}`;
+        const words = (figure: ComparedFigure, unit: string) => `${figure.value} ${unit}${intervalOf(figure)}, ${place}`;
+        return inSystems([
+          { system: 'si', text: words(row, unit) },
+          ...(row.trade && tradeUnit ? [{ system: 'trade' as const, text: words(row.trade, tradeUnit) }] : []),
+        ]);
+      }),
+    })),
+  ];
+  const heads = ['Figure', ...variants.map(({ name, href }) => linkTo(name, href))];
+  return domTable(
+    'Places and values, with 95 % intervals',
+    heads,
+    variants.map(({ choice }) => choice),
+    rows,
+  );
+}
+
+const intervalOf = ({ low, high }: ComparedFigure): string => (low === null || high === null ? '' : ` (${low} to ${high})`);
+
+const span = (interval: ComparedVariant['overall']['placeInterval']): string =>
+  interval === null ? 'not stated' : interval.low === interval.high ? String(interval.low) : `${interval.low} to ${interval.high}`;
+
+/** What editors and makers say beside the figures of those chosen. */
+export function wordsBeside({ remarks }: ComparedTables, variants: readonly Chosen[]): HTMLElement[] {
+  return remarks.flatMap(({ words, signedBy, on, variants: touched }) => {
+    const named = variants.filter(({ slug }) => touched.includes(slug)).map(({ choice }) => choice.toLowerCase());
+    if (named.length === 0) return [];
+    const made = document.createElement('p');
+    made.className = 'remark';
+    made.textContent = `† Of the ${named.join(' and the ')}: ${words} (${signedBy}, ${on})`;
+    return [made];
+  });
+}

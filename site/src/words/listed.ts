@@ -1,0 +1,3 @@
+/** `one`, `one and two`, `one, two and three` */
+export const listed = (names: readonly string[]): string =>
+  [names.slice(0, -1).join(', '), ...names.slice(-1)].filter((part) => part !== '').join(' and ');

@@ -1,5 +1,6 @@
 /** Someone changes their password or loses it, a device stays behind, and an editor reads what stands in the way of the closing. */
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
+import { VARIANT } from '../support/catalogue-fixtures.js';
 import type { Bench } from '../support/bench.js';
 import { openDesk } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';
@@ -35,6 +36,14 @@ test('the edition is not closed while a submission waits: it is named, with the 
   await close.click({ force: true });
   await page.waitForTimeout(300);
   expect(asked).toEqual([]);
+
+  // From an entry of the board to asking for what it lacks.
+  await page.getByRole('region', { name: 'Entries by category' }).getByRole('link', { name: VARIANT.slug }).click();
+  const work = page.locator('#who-pulls-what');
+  await work.getByText(`Spools of ${VARIANT.slug} alone.`).waitFor();
+  expect(await work.getByRole('group', { name: /^Spools/ }).getByRole('checkbox').count()).toBeGreaterThan(0);
+  await work.getByRole('button', { name: 'Show those of every entry' }).click();
+  await work.getByText(`Spools of ${VARIANT.slug} alone.`).waitFor({ state: 'hidden' });
 }, 60_000);
 
 test('a wrong password changes nothing; the right one does, and only the new one signs in', async () => {

@@ -47,7 +47,7 @@ test('a tester takes a hand-in back, and finds the way from the front page of th
   expect((await submission(reference)).state).toBe('takenBack');
 }, 60_000);
 
-test('a reviewer finds what waits on the front page, sees what a revision changed, and closes one that will not come back', async () => {
+test('a reviewer finds what waits on the front page and sees what a revision changed; an editor closes one that will not come back', async () => {
   const reference = await handIn(b.otherSpool);
   await review(reference, { decision: 'returned', query: { kind: 'reading', specimens: [1], question: 'Was the display read right?' } });
   const asked = (await b.tester.call('get', '/v1/queries').expect(200)).body as { items: { id: string }[] };
@@ -66,10 +66,19 @@ test('a reviewer finds what waits on the front page, sees what a revision change
   await page.getByRole('region', { name: 'What the revision says otherwise' }).getByRole('row').nth(1).waitFor();
   await review(reference, { decision: 'returned', query: { kind: 'reading', specimens: [1], question: 'Read it once more, please.' } });
   await page.reload();
-  await page.getByText('Close it: it will not come back').first().click();
-  await page.getByLabel('Why it is closed').fill('Its tester has left.');
-  await page.getByRole('button', { name: 'Close it' }).click();
-  await page.getByText('refused').first().waitFor();
+  await page.getByText('Close it: it will not come back').first().waitFor();
+
+  // An editor comes to it from what stands in the way of closing, looks, and closes it; reviewing is not theirs.
+  const editor = await desk.signedIn(b.editor.email, '/desk/season/?edition=2026');
+  const obstacles = editor.getByRole('list', { name: 'What stands in the way' });
+  await obstacles.getByText('closes it with a reason').waitFor();
+  expect(await obstacles.innerText()).not.toContain('/v1/');
+  await obstacles.getByRole('link', { name: reference }).click();
+  await editor.getByText('Close it: it will not come back').first().click();
+  expect(await editor.getByRole('button', { name: /Claim|Next in the queue|Accept/ }).count()).toBe(0);
+  await editor.getByLabel('Why it is closed').fill('Its tester has left.');
+  await editor.getByRole('button', { name: 'Close it' }).click();
+  await editor.getByText('refused').first().waitFor();
   expect((await submission(reference)).state).toBe('refused');
 }, 60_000);
 

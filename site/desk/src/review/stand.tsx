@@ -10,7 +10,7 @@ export function Stand({ submission: { state, revision, reviews, handedInAt, test
     <p class="banner" role="status">
       {last && last.revision === revision ? (
         <>
-          {last.reviewer} has {last.decision} it ({when(last.at)}){last.reason !== null && `: ${last.reason}`}.
+          {last.reviewer} has {last.decision} it ({when(last.at)}){last.reason !== null && `: ${last.reason.replace(/\.$/, '')}`}.
         </>
       ) : (
         <>

@@ -265,10 +265,10 @@ test('units and theme are remembered from page to page', async () => {
   await page.goto(`${site.url}${VARIANT}`);
   expect(await page.inputValue('unit-switch select')).toBe('trade');
   // Axes, claims and histories follow; most labels print kilograms-force.
-  expect(await page.locator('#claims + .sheet tbody .unit:visible').first().innerText()).toMatch(/^(lbf|in)$/);
+  expect(await page.locator('#claims ~ .sheet tbody .unit:visible').first().innerText()).toMatch(/^(lbf|in)$/);
   expect(await page.locator('.history .trade text').first().isVisible()).toBe(true);
   await page.selectOption('unit-switch select', 'kgf');
-  expect(await page.locator('#claims + .sheet tbody .unit:visible').allInnerTexts()).toContain('kgf');
+  expect(await page.locator('#claims ~ .sheet tbody .unit:visible').allInnerTexts()).toContain('kgf');
   await page.context().close();
 }, 60_000);
 
@@ -286,7 +286,7 @@ test('at 320 px a table still reads as a table: its rows, heads and cells keep t
   const table = page.getByRole('table').first();
   expect(await table.getByRole('columnheader').count()).toBeGreaterThan(8);
   // Its words explain themselves, by touch too; Escape closes.
-  await table.getByRole('button', { name: 'What 95 % interval means' }).click();
+  await page.locator('.terms').first().getByRole('button', { name: 'What 95 % interval means' }).click();
   const meaning = page.locator('#term-interval');
   expect(await meaning.isVisible()).toBe(true);
   const box = (await meaning.boundingBox())!;

@@ -2,7 +2,7 @@
 
 /** Features in the order of the work; each is a folder of api/. */
 const FEATURES =
-  'accounts|proposals|catalogue|instruments|methods|editions|findings|control-pulls|round-robins|assignments|submissions|reviews|retests|board|statements|releases|public-api|inbox|audit';
+  'accounts|proposals|catalogue|instruments|methods|editions|findings|control-pulls|round-robins|assignments|submissions|decisions|reviews|retests|board|statements|releases|public-api|inbox|audit';
 /** Rooms without database, clock, network or chance, each leaning on those before it only. */
 const PURE = 'measurement|contract|readings|checks|reckoning';
 /** What the measurement core may lean on: pure number libraries, no I/O. */
@@ -16,6 +16,8 @@ const SHARED_STORES = [
   '^api/submissions/submissions\\.store\\.ts$',
   // Checks, traces and control pulls find; reviewers answer.
   '^api/findings/findings\\.store\\.ts$',
+  // A review is a decision, a question or a claim on record, which submissions and proposals read.
+  '^api/decisions/decisions\\.store\\.ts$',
   // Handing in takes a running number under the edition's lock; the board closes it, its first release publishes it.
   '^api/editions/editions\\.store\\.ts$',
   // A result that is tested again goes back on the shelf under a new code.

@@ -72,6 +72,24 @@ export class CatalogueReadModel {
     return rows.map(({ spoolId, submissionId, spool }) => ({ spoolId, submissionId, code: spool.blindCode }));
   }
 
+  /** Ids of all spools that stand a second time for a submission. */
+  async allPutBack(): Promise<string[]> {
+    return (await this.database.client.retest.findMany({ select: { spoolId: true } })).map(({ spoolId }) => spoolId);
+  }
+
+  /** Ids of all spools that are of the variant of this one. */
+  async spoolsOfSameVariant(id: string): Promise<string[]> {
+    const rows = await this.database.client.spool.findMany({ where: { variant: { spools: { some: { id } } } }, select: { id: true } });
+    return rows.map((row) => row.id);
+  }
+
+  /** Variants of all spools that are of these variants, by the ids of the spools. */
+  async variantsOfSpools(variantIds: readonly string[]): Promise<ById<string>> {
+    const where = { variantId: { in: [...variantIds] } };
+    const rows = await this.database.client.spool.findMany({ where, select: { id: true, variantId: true } });
+    return new ById(rows.map(({ id, variantId }) => [id, variantId]));
+  }
+
   /** A variant by its slug; null when there is none. */
   async variantBySlug(slug: string) {
     const row = await this.database.client.variant.findUnique({ where: { slug }, include: WITH_NAMES });
@@ -140,4 +158,4 @@ const toSpoolOnRecord = ({ id, blindCode, obtainedOn, retiredOn, variant }: Pris
   },
 });
 
-type SpoolOnRecord = ReturnType<typeof toSpoolOnRecord>;
+export type SpoolOnRecord = ReturnType<typeof toSpoolOnRecord>;

@@ -36,13 +36,7 @@ export class EditionsReadModel {
 
   async schemes() {
     const rows = await this.database.client.scheme.findMany({ orderBy: [{ slug: 'asc' }, { number: 'asc' }] });
-    return rows.map((row) => ({
-      slug: row.slug,
-      number: row.number,
-      name: row.name,
-      words: row.words,
-      rules: schemeRules.parse(row.rules),
-    }));
+    return rows.map(({ slug, number, name, words, rules }) => ({ slug, number, name, words, rules: schemeRules.parse(rules) }));
   }
 
   /** Row and state of an edition that is known to be there. */
@@ -50,10 +44,15 @@ export class EditionsReadModel {
     return this.database.client.edition.findUniqueOrThrow({ where: { slug }, select: { id: true, state: true } });
   }
 
-  /** Slugs of editions by their ids. */
+  /** Slugs and names of editions by their ids. */
+  async named(ids: readonly string[]): Promise<ById<{ readonly slug: string; readonly name: string }>> {
+    const where = { id: { in: [...ids] } };
+    const rows = await this.database.client.edition.findMany({ where, select: { id: true, slug: true, name: true } });
+    return new ById(rows.map(({ id, ...named }) => [id, named]));
+  }
+
   async slugs(ids: readonly string[]): Promise<ById<string>> {
-    const rows = await this.database.client.edition.findMany({ where: { id: { in: [...ids] } }, select: { id: true, slug: true } });
-    return new ById(rows.map(({ id, slug }) => [id, slug]));
+    return new ById([...(await this.named(ids))].map(([id, { slug }]) => [id, slug]));
   }
 
   /** Digests of the keys of blind codes of all editions that were opened, oldest first. */
@@ -63,8 +62,8 @@ export class EditionsReadModel {
   }
 
   /** What was sealed and pinned when an edition opened. */
-  async pinnedAtOpening(slug: string): Promise<{ blindKey: string | null; checks: CheckDocument[] | null }> {
-    const { blindKey, checkSet } = await this.database.client.edition.findUniqueOrThrow({ where: { slug } });
+  async pinnedAtOpening(where: { slug: string } | { id: string }): Promise<{ blindKey: string | null; checks: CheckDocument[] | null }> {
+    const { blindKey, checkSet } = await this.database.client.edition.findUniqueOrThrow({ where });
     return { blindKey, checks: checkSet as CheckDocument[] | null };
   }
 

@@ -3,7 +3,8 @@
  * States: unanswered → answered, once. They come with the work that finds them; reviewers answer.
  */
 import { Module } from '@nestjs/common';
+import { FindingsReadModel } from './findings.read-model.js';
 import { FindingsStore } from './findings.store.js';
 
-@Module({ providers: [FindingsStore], exports: [FindingsStore] })
+@Module({ providers: [FindingsReadModel, FindingsStore], exports: [FindingsReadModel, FindingsStore] })
 export class FindingsModule {}

@@ -59,6 +59,12 @@ export class MethodsReadModel {
     return new ById(rows.map((row) => [row.id, row]));
   }
 
+  /** Ids of all versions of the method of this one. */
+  async versionsOfSameMethod(id: string): Promise<string[]> {
+    const where = { method: { versions: { some: { id } } } };
+    return (await this.database.client.methodVersion.findMany({ where, select: { id: true } })).map((row) => row.id);
+  }
+
   /** Versions by their ids; an unknown id has none. */
   async versionsById(ids: readonly string[]): Promise<Map<string, MethodVersion>> {
     const where = { versions: { some: { id: { in: [...ids] } } } };

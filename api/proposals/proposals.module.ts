@@ -6,6 +6,7 @@
  * A proposal never changes; how it ends stands beside it.
  */
 import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
 import { EndProposal } from './end-proposal.js';
 import { Propose } from './propose.js';
 import { ProposalsController } from './proposals.controller.js';
@@ -13,6 +14,7 @@ import { ProposalsReadModel } from './proposals.read-model.js';
 import { ProposalsStore } from './proposals.store.js';
 
 @Module({
+  imports: [AccountsModule],
   controllers: [ProposalsController],
   providers: [EndProposal, Propose, ProposalsReadModel, ProposalsStore],
   exports: [ProposalsReadModel],

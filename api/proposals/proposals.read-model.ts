@@ -1,5 +1,7 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import type { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -10,10 +12,9 @@ import { proposalProblems } from './proposals.errors.js';
 import type { ProposalResponse, ProposalsQuery, ProposalState } from '../contract/endpoints/proposals.js';
 
 const TOLD = {
-  by: { select: { displayName: true } },
   withdrawal: { select: { submissionId: true } },
   reidentification: { select: { id: true } },
-  end: { include: { by: { select: { displayName: true } } } },
+  end: true,
 } satisfies Prisma.ProposalInclude;
 
 type Row = Prisma.ProposalGetPayload<{ include: typeof TOLD }>;
@@ -32,6 +33,7 @@ interface ProposalToEnd {
 export class ProposalsReadModel {
   constructor(
     private readonly database: Database,
+    private readonly accounts: AccountsReadModel,
     private readonly keyReadings: KeyReadings,
   ) {}
 
@@ -43,7 +45,7 @@ export class ProposalsReadModel {
       orderBy: { id: 'desc' },
       take: PAGE + 1,
     });
-    const items = rows.slice(0, PAGE).map(toProposal);
+    const items = await this.told(rows.slice(0, PAGE));
     await this.noteKeys(reader, items);
     return { items, nextCursor: rows.length > PAGE ? (items.at(-1)?.id ?? null) : null };
   }
@@ -55,13 +57,19 @@ export class ProposalsReadModel {
       include: TOLD,
       orderBy: { id: 'asc' },
     });
-    return rows.map(toProposal);
+    return this.told(rows);
   }
 
   async one(reader: Actor, id: string): Promise<ProposalResponse> {
-    const proposal = toProposal(await this.database.client.proposal.findUniqueOrThrow({ where: { id }, include: TOLD }));
+    const row = await this.database.client.proposal.findUniqueOrThrow({ where: { id }, include: TOLD });
+    const proposal = toProposal(row, await this.accounts.displayNames(peopleOf(row)));
     await this.noteKeys(reader, [proposal]);
     return proposal;
+  }
+
+  private async told(rows: readonly Row[]): Promise<ProposalResponse[]> {
+    const names = await this.accounts.displayNames(rows.flatMap(peopleOf));
+    return rows.map((row) => toProposal(row, names));
   }
 
   /** A proposal to say that a spool is another variant tells what it is. */
@@ -131,14 +139,16 @@ function stateOf({ withdrawal, reidentification, end }: Row): ProposalState {
   return withdrawal !== null || reidentification !== null ? 'carriedOut' : 'open';
 }
 
-const toProposal = (row: Row): ProposalResponse => ({
+const peopleOf = ({ byId, end }: Row): string[] => [byId, ...(end ? [end.byId] : [])];
+
+const toProposal = (row: Row, names: ById<string>): ProposalResponse => ({
   id: row.id,
   kind: row.kind as ProposalResponse['kind'],
   object: row.object,
   variant: row.variant,
   reason: row.reason,
-  by: row.by.displayName,
+  by: names.of(row.byId),
   at: row.at.toISOString(),
   state: stateOf(row),
-  end: row.end && { reason: row.end.reason, by: row.end.by.displayName, at: row.end.at.toISOString() },
+  end: row.end && { reason: row.end.reason, by: names.of(row.end.byId), at: row.end.at.toISOString() },
 });

@@ -80,7 +80,7 @@ export class GatherRelease {
     const variantIds = await this.editions.entriesOf(slug);
     const names = await this.catalogue.variantNames(variantIds);
     const earlier = await this.earlierEditions(evidence.edition.previous, current);
-    const pinned = await this.editions.pinnedAtOpening(slug);
+    const pinned = await this.editions.pinnedAtOpening({ slug });
     const statement = await this.statements.houseAt(publishedAt);
     const entries = [...names.values()].map(({ slug: variant, line, construction }) => ({ variant, line: line.slug, construction }));
     const before = revision > 1 ? await this.releases.find(slug, revision - 1) : null;

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import { Problem } from '../platform/errors/problem.js';
@@ -32,7 +33,6 @@ export interface PublishedRelease {
   readonly signature: string;
 }
 
-const WITH_EDITION = { edition: { select: { slug: true, name: true } } } as const;
 const PUBLISHED = { in: ['published', 'superseded'] };
 
 /** Published releases, and the bytes of their files. Nothing unpublished is reachable here. */
@@ -40,6 +40,7 @@ const PUBLISHED = { in: ['published', 'superseded'] };
 export class ReleasesReadModel {
   constructor(
     private readonly database: Database,
+    private readonly editions: EditionsReadModel,
     private readonly files: FileStore,
   ) {}
 
@@ -47,12 +48,12 @@ export class ReleasesReadModel {
   async list(): Promise<ReleaseSummary[]> {
     const rows = await this.database.client.release.findMany({
       where: { state: PUBLISHED },
-      include: WITH_EDITION,
       orderBy: [{ edition: { slug: 'desc' } }, { revision: 'desc' }],
     });
+    const editions = await this.editions.named(rows.map(({ editionId }) => editionId));
     return rows.map((row) => ({
-      edition: row.edition.slug,
-      editionName: row.edition.name,
+      edition: editions.of(row.editionId).slug,
+      editionName: editions.of(row.editionId).name,
       revision: row.revision,
       status: row.state as 'published' | 'superseded',
       digest: row.digest ?? '',
@@ -75,10 +76,10 @@ export class ReleasesReadModel {
   }
 
   private async first(where: Prisma.ReleaseWhereInput): Promise<PublishedRelease | null> {
-    const row = await this.database.client.release.findFirst({ where, include: WITH_EDITION, orderBy: { revision: 'desc' } });
+    const row = await this.database.client.release.findFirst({ where, orderBy: { revision: 'desc' } });
     if (!row || row.manifest === null || row.digest === null) return null;
     return {
-      edition: row.edition.slug,
+      edition: await this.slugOf(row),
       revision: row.revision,
       digest: row.digest,
       manifest: manifestSchema.parse(JSON.parse(row.manifest)),
@@ -117,10 +118,13 @@ export class ReleasesReadModel {
   async lastSigned(): Promise<{ edition: string; revision: number; signature: string } | null> {
     const row = await this.database.client.release.findFirst({
       where: { state: PUBLISHED, signature: { not: null } },
-      include: WITH_EDITION,
       orderBy: [{ publishedAt: 'desc' }, { revision: 'desc' }],
     });
-    return row && { edition: row.edition.slug, revision: row.revision, signature: row.signature ?? '' };
+    return row && { edition: await this.slugOf(row), revision: row.revision, signature: row.signature ?? '' };
+  }
+
+  private async slugOf({ editionId }: { readonly editionId: string }): Promise<string> {
+    return (await this.editions.named([editionId])).of(editionId).slug;
   }
 
   /** All documents of a folder of a release. */
@@ -156,8 +160,9 @@ export class ReleasesReadModel {
 
   /** Releases that were asked for and are not published yet. */
   async waiting(): Promise<{ id: string; edition: string; revision: number; publishAt: Date | null }[]> {
-    const rows = await this.database.client.release.findMany({ where: { state: 'building' }, include: WITH_EDITION });
-    return rows.map(({ id, edition, revision, publishAt }) => ({ id, edition: edition.slug, revision, publishAt }));
+    const rows = await this.database.client.release.findMany({ where: { state: 'building' } });
+    const editions = await this.editions.named(rows.map(({ editionId }) => editionId));
+    return rows.map(({ id, editionId, revision, publishAt }) => ({ id, edition: editions.of(editionId).slug, revision, publishAt }));
   }
 
   /** Those of them whose time has come. */

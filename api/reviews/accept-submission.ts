@@ -8,7 +8,7 @@ import { requireAnswers, requireSettable } from './review.js';
 import type { Resolution, SettingAside } from './review.js';
 import { FindingsStore } from '../findings/findings.store.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
-import { ReviewsStore } from './reviews.store.js';
+import { DecisionsStore } from '../decisions/decisions.store.js';
 
 export interface Acceptance {
   readonly reason: string | null;
@@ -21,7 +21,7 @@ export interface Acceptance {
 export class AcceptSubmission {
   constructor(
     private readonly openReview: OpenReview,
-    private readonly store: ReviewsStore,
+    private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly findings: FindingsStore,
     private readonly audit: AuditTrail,

@@ -4,7 +4,7 @@ import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
-import { ReviewsStore } from './reviews.store.js';
+import { DecisionsStore } from '../decisions/decisions.store.js';
 
 const HOURS = 2;
 
@@ -13,7 +13,7 @@ const HOURS = 2;
 export class ClaimReview {
   constructor(
     private readonly openReview: OpenReview,
-    private readonly store: ReviewsStore,
+    private readonly store: DecisionsStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}

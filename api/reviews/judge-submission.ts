@@ -6,7 +6,8 @@ import type { Actor } from '../platform/http/access.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { reviewProblems } from './reviews.errors.js';
-import { ReviewsStore } from './reviews.store.js';
+import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
+import { DecisionsStore } from '../decisions/decisions.store.js';
 
 export interface FirstJudgement {
   readonly verdict: 'plausible' | 'doubtful';
@@ -18,14 +19,15 @@ export interface FirstJudgement {
 export class JudgeSubmission {
   constructor(
     private readonly openReview: OpenReview,
-    private readonly store: ReviewsStore,
+    private readonly store: DecisionsStore,
+    private readonly decisions: DecisionsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, { verdict, words }: FirstJudgement): Promise<void> {
     await this.openReview.run(actor, reviewed, 'judge', async (tx, { revisionId, revision }) => {
-      if (await this.store.hasJudged(tx, revisionId, actor.accountId)) throw new Problem(reviewProblems['reviews/judged']);
+      if (await this.decisions.hasJudged(revisionId, actor.accountId)) throw new Problem(reviewProblems['reviews/judged']);
       await this.store.addJudgement(tx, { revisionId, reviewerId: actor.accountId, verdict, words, at: this.clock.now() });
       await this.audit.record(tx, {
         actorId: actor.accountId,

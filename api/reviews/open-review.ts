@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
+import { FindingsReadModel } from '../findings/findings.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
@@ -11,10 +13,10 @@ import { requireSameVersion } from '../platform/http/if-match.js';
 import { statesFor } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
 import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
+import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { requireSecondPerson, requireState } from './review.js';
 import type { SubmissionUnderReview } from './review.js';
 import { reviewProblems } from './reviews.errors.js';
-import { ReviewsStore } from './reviews.store.js';
 
 /** The submission that a decision is about, and the version of it that the decider saw. */
 export interface ReviewedSubmission {
@@ -26,8 +28,10 @@ export interface ReviewedSubmission {
 @Injectable()
 export class OpenReview {
   constructor(
-    private readonly store: ReviewsStore,
+    private readonly store: SubmissionsStore,
     private readonly submissions: SubmissionViewsReadModel,
+    private readonly findings: FindingsReadModel,
+    private readonly decisions: DecisionsReadModel,
     private readonly accounts: AccountsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly database: Database,
@@ -43,21 +47,31 @@ export class OpenReview {
   ): Promise<void> {
     await this.requireNoInterest(actor, reference);
     await this.database.transaction(async (tx) => {
-      const submission = await this.store.lock(tx, reference);
+      const submission = await this.lock(tx, reference);
       if (!submission) throw new Problem(platformProblems['request/not-found'], `No submission has the reference ${reference}.`);
       requireSecondPerson(actor.accountId, submission.testerId);
       requireSameVersion(submission.version, version);
       requireState(submission, action);
-      if (statesFor(action).includes('submitted')) await this.requireUnclaimed(tx, actor, submission);
+      if (statesFor(action).includes('submitted')) await this.requireUnclaimed(actor, submission);
       await decide(tx, submission);
     });
   }
 
+  /** Null where there is no such submission, or only a draft. */
+  private async lock(tx: Transaction, reference: string): Promise<SubmissionUnderReview | null> {
+    const locked = await this.store.lock(tx, reference);
+    if (!locked || locked.state === 'draft') return null;
+    const { id: revisionId, specimens } = await this.store.standing(tx, locked);
+    const findings = (await this.findings.ofRevisions([revisionId])).get(revisionId) ?? [];
+    return { ...locked, revisionId, specimens, findings };
+  }
+
   /** While a review is claimed, nobody else works on it; the database keeps the same rule (review_is_by_its_claimer). */
-  private async requireUnclaimed(tx: Transaction, actor: Actor, { id }: SubmissionUnderReview): Promise<void> {
-    const claim = await this.store.claimOf(tx, id, this.clock.now());
+  private async requireUnclaimed(actor: Actor, { id }: SubmissionUnderReview): Promise<void> {
+    const claim = await this.decisions.claimOf(id, this.clock.now());
     if (!claim || claim.reviewerId === actor.accountId) return;
-    const detail = `${claim.reviewer.displayName} has claimed this review until ${claim.expiresAt.toISOString()}.`;
+    const names = await this.accounts.displayNames([claim.reviewerId]);
+    const detail = `${names.of(claim.reviewerId)} has claimed this review until ${claim.expiresAt.toISOString()}.`;
     throw new Problem(reviewProblems['reviews/claimed'], detail);
   }
 

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { Database } from '../platform/database/database.js';
+import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
+import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import type { QueryResponse } from '../contract/endpoints/reviews.js';
 
 const MOST_PER_PAGE = 50;
@@ -7,31 +8,33 @@ const MOST_PER_PAGE = 50;
 /** Questions on a tester's own submissions. */
 @Injectable()
 export class QueriesReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly decisions: DecisionsReadModel,
+    private readonly submissions: SubmissionsReadModel,
+  ) {}
 
   /** Newest first, open ones among them. */
   async ofTester(testerId: string, cursor?: string): Promise<{ items: QueryResponse[]; nextCursor: string | null }> {
-    const rows = await this.database.client.query.findMany({
-      where: { submission: { testerId }, ...(cursor === undefined ? {} : { id: { lt: cursor } }) },
-      include: { submission: { select: { reference: true } } },
-      orderBy: { id: 'desc' },
-      take: MOST_PER_PAGE + 1,
-    });
+    const rows = await this.decisions.queriesTo(testerId, MOST_PER_PAGE + 1, cursor);
     const page = rows.slice(0, MOST_PER_PAGE);
-    return { items: page.map(toQuery), nextCursor: rows.length > page.length ? (page.at(-1)?.id ?? null) : null };
+    return { items: await this.toQueries(page), nextCursor: rows.length > page.length ? (page.at(-1)?.id ?? null) : null };
   }
 
-  async one(id: string): Promise<QueryResponse> {
-    return toQuery(
-      await this.database.client.query.findUniqueOrThrow({ where: { id }, include: { submission: { select: { reference: true } } } }),
-    );
+  /** One that is known to be there. */
+  async one(id: string): Promise<QueryResponse | undefined> {
+    return (await this.toQueries([await this.decisions.query(id)]))[0];
+  }
+
+  private async toQueries(rows: readonly QueryRow[]): Promise<QueryResponse[]> {
+    const submissions = await this.submissions.known(rows.map(({ submissionId }) => submissionId));
+    return rows.map((row) => toQuery(row, submissions.of(row.submissionId).reference));
   }
 }
 
 interface QueryRow {
   readonly kind: string;
   readonly id: string;
-  readonly submission: { readonly reference: string };
+  readonly submissionId: string;
   readonly revision: number;
   readonly specimens: number[];
   readonly question: string;
@@ -40,10 +43,13 @@ interface QueryRow {
   readonly answeredAt: Date | null;
 }
 
-const toQuery = ({ submission, askedAt, answeredAt, id, revision, kind, specimens, question, answer }: QueryRow): QueryResponse => ({
+const toQuery = (
+  { askedAt, answeredAt, id, revision, kind, specimens, question, answer }: QueryRow,
+  submission: string,
+): QueryResponse => ({
   kind: kind as QueryResponse['kind'],
   id,
-  submission: submission.reference,
+  submission,
   revision,
   specimens,
   question,

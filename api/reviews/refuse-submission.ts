@@ -5,14 +5,14 @@ import type { Actor } from '../platform/http/access.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
-import { ReviewsStore } from './reviews.store.js';
+import { DecisionsStore } from '../decisions/decisions.store.js';
 
 /** Refuses a submission for good, with the reason: one that waits for its review, or one that was returned and will not come back. It stays on record. */
 @Injectable()
 export class RefuseSubmission {
   constructor(
     private readonly openReview: OpenReview,
-    private readonly store: ReviewsStore,
+    private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,

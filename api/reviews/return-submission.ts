@@ -6,7 +6,7 @@ import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { requireBlindQuestion } from './review.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
-import { ReviewsStore } from './reviews.store.js';
+import { DecisionsStore } from '../decisions/decisions.store.js';
 
 export interface Return {
   readonly reason: string | null;
@@ -18,7 +18,7 @@ export interface Return {
 export class ReturnSubmission {
   constructor(
     private readonly openReview: OpenReview,
-    private readonly store: ReviewsStore,
+    private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,

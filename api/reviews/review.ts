@@ -15,7 +15,6 @@ export interface SubmissionUnderReview {
   readonly revision: number;
   readonly version: number;
   readonly testerId: string;
-  readonly spoolCode: string;
   readonly revisionId: string;
   readonly specimens: readonly { readonly id: string; readonly number: number; readonly validity: string }[];
   readonly findings: readonly {

@@ -10,6 +10,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { DecisionsModule } from '../decisions/decisions.module.js';
 import { FindingsModule } from '../findings/findings.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
@@ -26,12 +27,11 @@ import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
 import { ReviewWorkController } from './review-work.controller.js';
 import { ReviewsController } from './reviews.controller.js';
-import { ReviewsStore } from './reviews.store.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
 import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, FindingsModule, ProposalsModule, SubmissionsModule],
+  imports: [AccountsModule, CatalogueModule, DecisionsModule, FindingsModule, ProposalsModule, SubmissionsModule],
   controllers: [ReviewsController, ReviewWorkController, QueriesController],
   providers: [
     OpenReview,
@@ -45,7 +45,6 @@ import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
     JudgeSubmission,
     EarlierResultsReadModel,
     WhatsPossibleReadModel,
-    ReviewsStore,
     QueriesReadModel,
   ],
 })

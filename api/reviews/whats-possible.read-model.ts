@@ -1,11 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
-import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { isAllowed, SUBMISSION_ACTIONS } from '../contract/submission-actions.js';
 import type { ActionName, SubmissionAction } from '../contract/submission-actions.js';
+import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 
 export interface PossibleAction {
@@ -21,7 +22,8 @@ export interface PossibleAction {
 @Injectable()
 export class WhatsPossibleReadModel {
   constructor(
-    private readonly database: Database,
+    private readonly submissions: SubmissionsReadModel,
+    private readonly decisions: DecisionsReadModel,
     private readonly views: SubmissionViewsReadModel,
     private readonly accounts: AccountsReadModel,
     private readonly catalogue: CatalogueReadModel,
@@ -30,14 +32,11 @@ export class WhatsPossibleReadModel {
 
   async of(actor: Actor, reference: string): Promise<PossibleAction[]> {
     const seen = await this.views.one(actor, reference);
-    const row = await this.database.client.submission.findUniqueOrThrow({
-      where: { reference },
-      include: { claim: { include: { reviewer: { select: { displayName: true } } } }, tester: { select: { id: true } } },
-    });
-    const isOwn = row.tester.id === actor.accountId;
+    const { id, testerId } = await this.submissions.byReference(reference);
+    const isOwn = testerId === actor.accountId;
     const spool = await this.catalogue.spoolByCode(seen.spool);
     const isTied = !isOwn && spool !== null && (await this.accounts.hasInterest(actor.accountId, spool.variant.makerId));
-    const claim = row.claim && row.claim.expiresAt > this.clock.now() && row.claim.reviewerId !== actor.accountId ? row.claim : null;
+    const claim = await this.claimOfAnother(actor, id);
     const openQueries = seen.queries.filter(({ answer }) => answer === null).length;
     const unanswered = seen.findings.filter(({ severity, resolution }) => severity === 'held' && resolution === null).length;
     const names = (Object.keys(SUBMISSION_ACTIONS) as ActionName[]).filter((name) =>
@@ -58,12 +57,19 @@ export class WhatsPossibleReadModel {
       if (!isAllowed(action, actor.roles, isOwn, state)) return say(`It is ${state}; this is done while it is ${states.join(' or ')}.`);
       if (whose === 'others' && isTied) return say('You declared an interest in the maker of this spool.');
       if (claim && ['claim', 'judge', 'decide'].includes(action))
-        return say(`${claim.reviewer.displayName} has claimed its review until ${claim.expiresAt.toISOString()}.`);
+        return say(`${claim.reviewer} has claimed its review until ${claim.expiresAt.toISOString()}.`);
       if (action === 'handIn' && openQueries > 0) return say('A question waits for your answer.', { openQueries });
       if (action === 'decide' && unanswered > 0)
         return say('To accept it, each held finding needs an answer in words.', { unanswered }, true);
       if (action === 'resolve') return unanswered > 0 ? say(null, { unanswered }) : say('No finding waits for an answer.', { unanswered });
       return say(null);
     });
+  }
+
+  private async claimOfAnother(actor: Actor, submissionId: string) {
+    const claim = await this.decisions.claimOf(submissionId, this.clock.now());
+    if (!claim || claim.reviewerId === actor.accountId) return null;
+    const names = await this.accounts.displayNames([claim.reviewerId]);
+    return { reviewer: names.of(claim.reviewerId), expiresAt: claim.expiresAt };
   }
 }

@@ -6,14 +6,14 @@ import { ProposalsReadModel } from '../proposals/proposals.read-model.js';
 import { OpenReview } from './open-review.js';
 import type { ReviewedSubmission } from './open-review.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
-import { ReviewsStore } from './reviews.store.js';
+import { DecisionsStore } from '../decisions/decisions.store.js';
 
 /** Takes an accepted submission out of the results from now on, as another person proposed; it stays on record. */
 @Injectable()
 export class WithdrawSubmission {
   constructor(
     private readonly openReview: OpenReview,
-    private readonly store: ReviewsStore,
+    private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly proposals: ProposalsReadModel,
     private readonly audit: AuditTrail,

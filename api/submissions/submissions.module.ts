@@ -12,6 +12,7 @@ import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
+import { DecisionsModule } from '../decisions/decisions.module.js';
 import { FindingsModule } from '../findings/findings.module.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
@@ -31,6 +32,10 @@ import { CompleteDraft } from './drafts/complete-draft.js';
 import { SaveDraft } from './drafts/save-draft.js';
 import { TakeBackSubmission } from './hand-in/take-back-submission.js';
 import { RetestedSubmissions } from './retested.read-model.js';
+import { BesideSubmissions } from './views/beside-submissions.read-model.js';
+import { ResultsBeside } from './views/results-beside.read-model.js';
+import { RevisionParts } from './views/revision-parts.read-model.js';
+import { SubmissionNames } from './views/submission-names.read-model.js';
 import { SubmissionViewsReadModel } from './views/submission-views.read-model.js';
 import { SubmissionsController } from './submissions.controller.js';
 import { SubmissionsReadModel } from './submissions.read-model.js';
@@ -41,7 +46,16 @@ import { TracesReadModel } from './traces/traces.read-model.js';
 import { TracesStore } from './traces/traces.store.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, ControlPullsModule, EditionsModule, FindingsModule, InstrumentsModule, MethodsModule],
+  imports: [
+    AccountsModule,
+    CatalogueModule,
+    ControlPullsModule,
+    DecisionsModule,
+    EditionsModule,
+    FindingsModule,
+    InstrumentsModule,
+    MethodsModule,
+  ],
   controllers: [SubmissionsController, DraftsController, TracesController],
   providers: [
     FindSubjects,
@@ -61,11 +75,15 @@ import { TracesStore } from './traces/traces.store.js';
     SubmissionsStore,
     RetestedSubmissions,
     SubmissionsReadModel,
+    BesideSubmissions,
+    ResultsBeside,
+    RevisionParts,
+    SubmissionNames,
     SubmissionViewsReadModel,
     AddTraces,
     TracesStore,
     TracesReadModel,
   ],
-  exports: [RetestedSubmissions, SubmissionsReadModel, SubmissionsStore, SubmissionViewsReadModel],
+  exports: [ResultsBeside, RetestedSubmissions, SubmissionsReadModel, SubmissionsStore, SubmissionViewsReadModel],
 })
 export class SubmissionsModule {}

@@ -1,56 +1,114 @@
 import { Injectable } from '@nestjs/common';
-import type { Finding } from '../checks/finding.js';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import type { SpoolOnRecord } from '../catalogue/catalogue.read-model.js';
+import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
+import { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { SubmissionEvidence } from '../reckoning/evidence/submission-evidence.js';
-import type { AreaRule } from '../readings/submission-figures.js';
-import { toSpecimenInSi } from './views/submission-view.js';
+import { RevisionParts } from './views/revision-parts.read-model.js';
+import type { PartsOfRevision } from './views/revision-parts.read-model.js';
+import { SubmissionNames } from './views/submission-names.read-model.js';
+import type { NamesOfSubmission } from './views/submission-names.read-model.js';
 import { IN_DOUBT } from './views/submission-views.read-model.js';
 import type { WithdrawnEvidence } from '../reckoning/evidence/withdrawn-evidence.js';
 import type { SubmissionState } from '../contract/submission-states.js';
 
 const ACCEPTED = {
-  spool: { select: { blindCode: true, variant: { select: { slug: true, line: { select: { densityGPerCm3: true } } } } } },
-  methodVersion: { select: { number: true, parameters: true, method: { select: { slug: true } } } },
-  tester: { select: { displayName: true } },
   revisions: {
     orderBy: { number: 'desc' },
     take: 1,
     include: {
-      instruments: { include: { instrument: { select: { code: true, kind: true } } }, orderBy: { instrument: { code: 'asc' } } },
+      instruments: true,
       specimens: {
-        include: { readings: { orderBy: [{ role: 'asc' }, { station: 'asc' }] }, setAside: { select: { reason: true } }, trace: true },
+        include: { readings: { orderBy: [{ role: 'asc' }, { station: 'asc' }] }, trace: true },
         orderBy: { number: 'asc' },
       },
-      findings: { orderBy: { id: 'asc' } },
-      reviews: { include: { reviewer: { select: { displayName: true } } } },
     },
   },
 } satisfies Prisma.SubmissionInclude;
 
 type AcceptedRow = Prisma.SubmissionGetPayload<{ include: typeof ACCEPTED }>;
+type Revision = AcceptedRow['revisions'][number];
+
+/** What others keep of an accepted submission. */
+interface Beside extends PartsOfRevision {
+  readonly names: NamesOfSubmission;
+  readonly variant: SpoolOnRecord['variant'];
+  readonly reviewers: readonly string[];
+}
+
+const POINTERS = { id: true, reference: true, state: true, testerId: true, spoolId: true, methodVersionId: true, revision: true } as const;
 
 /** What results and releases may know of submissions. */
 @Injectable()
 export class SubmissionsReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly names: SubmissionNames,
+    private readonly parts: RevisionParts,
+    private readonly catalogue: CatalogueReadModel,
+    private readonly decisions: DecisionsReadModel,
+    private readonly accounts: AccountsReadModel,
+  ) {}
+
+  /** Rows of submissions by their ids. */
+  async known(ids: readonly string[]) {
+    const rows = await this.database.client.submission.findMany({ where: { id: { in: [...ids] } }, select: POINTERS });
+    return new ById(rows.map((row) => [row.id, row]));
+  }
+
+  /** Row of a submission with the id of the revision that stands; null where there is no such one, or only a draft. */
+  async standing(reference: string) {
+    const row = await this.database.client.submission.findUnique({
+      where: { reference },
+      select: { ...POINTERS, revisions: { orderBy: { number: 'desc' }, take: 1, select: { id: true } } },
+    });
+    const revisionId = row?.revisions[0]?.id;
+    return row && row.state !== 'draft' && revisionId !== undefined ? { ...row, revisionId } : null;
+  }
+
+  /** Row of a submission that is known to be there. */
+  byReference(reference: string) {
+    return this.database.client.submission.findUniqueOrThrow({ where: { reference }, select: POINTERS });
+  }
 
   /** Accepted and not withdrawn, by reference. */
   async acceptedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
-    return this.accepted({ editionId, spool: { retest: null } });
+    return this.accepted({ editionId, spoolId: { notIn: await this.catalogue.allPutBack() } });
   }
 
   /** What was tested again in an edition and accepted, by reference; it enters no result. */
-  retestedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
-    return this.accepted({ editionId, spool: { retest: { isNot: null } } });
+  async retestedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
+    return this.accepted({ editionId, spoolId: { in: await this.catalogue.allPutBack() } });
   }
 
   private async accepted(where: Prisma.SubmissionWhereInput): Promise<SubmissionEvidence[]> {
     const rows = await this.database.client.submission.findMany({ where: { ...where, state: 'accepted' }, include: ACCEPTED });
+    const beside = await this.besideAccepted(rows);
     return rows
-      .flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision)))
+      .flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision, beside(row, revision))))
       .sort((one, other) => (one.reference < other.reference ? -1 : 1));
+  }
+
+  private async besideAccepted(rows: readonly AcceptedRow[]): Promise<(row: AcceptedRow, revision: Revision) => Beside> {
+    const revisions = rows.flatMap((row) => row.revisions);
+    const [names, spools, parts, reviews] = await Promise.all([
+      this.names.of(rows),
+      this.catalogue.spoolsById(rows.map(({ spoolId }) => spoolId)),
+      this.parts.of(revisions),
+      this.decisions.reviewsOf(revisions.map(({ id }) => id)),
+    ]);
+    const people = await this.accounts.displayNames(reviews.map(({ reviewerId }) => reviewerId));
+    const reviewsOf = Map.groupBy(reviews, ({ revisionId }) => revisionId);
+    return (row, revision) => ({
+      ...parts(revision),
+      names: names(row),
+      variant: spools.of(row.spoolId).variant,
+      reviewers: (reviewsOf.get(revision.id) ?? []).map(({ reviewerId }) => people.of(reviewerId)),
+    });
   }
 
   /** Accepted once and withdrawn since, by reference. */
@@ -58,21 +116,18 @@ export class SubmissionsReadModel {
     const rows = await this.database.client.submission.findMany({
       where: { editionId, state: 'withdrawn' },
       orderBy: { reference: 'asc' },
-      include: {
-        spool: { select: { variant: { select: { slug: true } } } },
-        methodVersion: { select: { method: { select: { slug: true } } } },
-        tester: { select: { displayName: true } },
-        withdrawal: true,
-      },
     });
-    return rows.map(({ reference, spool, methodVersion, tester, benchDay, withdrawal }) => ({
-      reference,
-      variant: spool.variant.slug,
-      method: methodVersion.method.slug,
-      tester: tester.displayName,
-      benchDay: benchDay.toISOString().slice(0, 10),
-      withdrawnOn: withdrawal?.at.toISOString().slice(0, 10) ?? '',
-      reason: withdrawal?.reason ?? '',
+    const names = await this.names.of(rows);
+    const spools = await this.catalogue.spoolsById(rows.map(({ spoolId }) => spoolId));
+    const withdrawals = await this.decisions.withdrawalsOf(rows.map(({ id }) => id));
+    return rows.map((row) => ({
+      reference: row.reference,
+      variant: spools.of(row.spoolId).variant.slug,
+      method: names(row).method.slug,
+      tester: names(row).tester,
+      benchDay: row.benchDay.toISOString().slice(0, 10),
+      withdrawnOn: withdrawals.get(row.id)?.at.toISOString().slice(0, 10) ?? '',
+      reason: withdrawals.get(row.id)?.reason ?? '',
     }));
   }
 
@@ -110,28 +165,25 @@ export class SubmissionsReadModel {
   }
 }
 
-function toEvidence(row: AcceptedRow, revision: AcceptedRow['revisions'][number]): SubmissionEvidence {
-  const { spool, methodVersion, tester } = row;
-  return {
-    reference: row.reference,
-    revision: row.revision,
-    variant: spool.variant.slug,
-    spool: spool.blindCode,
-    method: { slug: methodVersion.method.slug, number: methodVersion.number },
-    areaFrom: (methodVersion.parameters as { areaFrom: AreaRule }).areaFrom,
-    densityGPerCm3: spool.variant.line.densityGPerCm3.toFixed(),
-    tester: tester.displayName,
-    reviewer: revision.reviews.map(({ reviewer }) => reviewer.displayName).join(', '),
-    benchDay: row.benchDay.toISOString().slice(0, 10),
-    isBlind: revision.isBlind,
-    instruments: revision.instruments.map(({ instrument, certificate }) => ({ ...instrument, certificate })),
-    temperatureC: revision.temperatureC.toFixed(),
-    humidityPercent: revision.humidityPercent.toFixed(),
-    specimens: revision.specimens.map(toSpecimenInSi),
-    findings: revision.findings.map(({ code, detail, resolution }) => ({
-      code,
-      message: (detail as unknown as Finding).message,
-      resolution,
-    })),
-  };
-}
+const toEvidence = (
+  row: AcceptedRow,
+  revision: Revision,
+  { names, variant, reviewers, instruments, specimens, findings }: Beside,
+): SubmissionEvidence => ({
+  reference: row.reference,
+  revision: row.revision,
+  variant: variant.slug,
+  spool: names.spool,
+  method: names.method,
+  areaFrom: names.areaFrom,
+  densityGPerCm3: String(variant.densityGPerCm3),
+  tester: names.tester,
+  reviewer: reviewers.join(', '),
+  benchDay: row.benchDay.toISOString().slice(0, 10),
+  isBlind: revision.isBlind,
+  instruments,
+  temperatureC: revision.temperatureC.toFixed(),
+  humidityPercent: revision.humidityPercent.toFixed(),
+  specimens,
+  findings: findings.map(({ code, detail, resolution }) => ({ code, message: detail.message, resolution })),
+});

@@ -58,8 +58,12 @@ export class SubmissionsStore {
     return { ...row, state: row.state as SubmissionState };
   }
 
-  async hasOpenQuery(tx: Transaction, submissionId: string): Promise<boolean> {
-    return (await tx.query.count({ where: { submissionId, answeredAt: null } })) > 0;
+  /** The revision of a locked submission that stands, with its specimens by number. */
+  async standing(tx: Transaction, { id, revision }: LockedSubmission) {
+    return tx.submissionRevision.findUniqueOrThrow({
+      where: { submissionId_number: { submissionId: id, number: revision } },
+      select: { id: true, specimens: { select: { id: true, number: true, validity: true }, orderBy: { number: 'asc' } } },
+    });
   }
 
   /** Stores first revisions with their submissions: one statement per table, however many they are. */
@@ -137,12 +141,6 @@ export class SubmissionsStore {
   /** Something was added to a submission: who read it before reads it again. */
   async touch(tx: Transaction, id: string): Promise<void> {
     await tx.submission.update({ where: { id }, data: { version: { increment: 1 } } });
-  }
-
-  /** Whether a reviewer has claimed a submission, or judged its revision. */
-  async isInReview(tx: Transaction, { id, revision }: LockedSubmission): Promise<boolean> {
-    const claims = await tx.reviewClaim.count({ where: { submissionId: id } });
-    return claims + (await tx.judgement.count({ where: { revision: { submissionId: id, number: revision } } })) > 0;
   }
 
   async takeBack(tx: Transaction, id: string): Promise<void> {

@@ -4,6 +4,7 @@ import { SPOOL, VARIANT } from '../support/catalogue-fixtures.js';
 import { countStatements } from '../support/count-statements.js';
 import { csvFile, pullRows } from '../support/hand-in-csv.js';
 import { plansOf, statementsOf } from '../support/plans.js';
+import { runSql } from '../support/run-sql.js';
 
 const MOST = 50;
 let b: Bench;
@@ -87,8 +88,18 @@ describe('what is asked for most finds its rows by an index', () => {
     expect(await throughGrowing(work)).toEqual([]);
   });
 
-  test('a table that is read from end to end is seen', async () => {
-    const [plan] = await plansOf(b.t.databaseUrl, [{ text: 'SELECT * FROM "submission" WHERE "version" = $1', values: [7] }], true);
-    expect(plan?.readThrough).toEqual(['submission']);
+  test('a table that is read from end to end is seen, as it lies or along an index that leads nowhere', async () => {
+    const through = async (text: string, values: readonly unknown[] = []) =>
+      (await plansOf(b.t.databaseUrl, [{ text, values }], true))[0]?.readThrough;
+    expect(await through('SELECT * FROM "submission" WHERE "version" = $1', [7])).toEqual(['submission']);
+    expect(await through('SELECT * FROM "submission" WHERE "version" = $1 ORDER BY "id"', [7])).toEqual(['submission']);
+    expect(await through('SELECT * FROM "submission" WHERE "version" = $1 ORDER BY "id" LIMIT 3', [7])).toEqual(['submission']);
+    expect(await through('SELECT * FROM "submission" ORDER BY "id" LIMIT 3')).toEqual([]);
+    expect(await through('SELECT * FROM "submission" WHERE "reference" = $1', ['2026-1'])).toEqual([]);
+  });
+
+  test('an index that is missed is missed here', async () => {
+    await runSql(b.t.databaseUrl, 'DROP INDEX "submission_reference_key"');
+    expect(await throughGrowing(() => b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200))).not.toEqual([]);
   });
 });

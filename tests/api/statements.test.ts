@@ -75,6 +75,7 @@ test('a remark is superseded or ended once, with a reason, and the erratum tells
       after: 'It could be judged. (E. Sallow, 2026-03-16)',
     },
     { where: 'reply, gannet-20, stress, words', before: 'We differ. (A maker, 2026-03-15)', after: null },
+    expect.objectContaining({ where: 'documents/remarks.json, content' }),
   ]);
   expect(erratum.consequences).toContain('2 statements in words changed');
 }, 90_000);

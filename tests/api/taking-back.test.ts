@@ -70,7 +70,7 @@ test('the record itself keeps these rules', async () => {
 test('a bad bench day goes on record with the reason why fewer count, and its reviewer reads it', async () => {
   const specimens = pulls(61).map((specimen, i) => (i < 7 ? { ...specimen, validity: 'invalid', invalidReason: 'slipped' } : specimen));
   const content = contentFor(b.spool, { specimens });
-  expect((await b.tester.call('post', '/v1/submissions').send(content).expect(422)).text).toContain('fewerBecause');
+  expect((await b.tester.call('post', '/v1/submissions').send(content).expect(422)).text).toContain('say why fewer count');
   const words = 'The grip slipped until its jaws were cleaned.';
   const answer = await b.tester
     .call('post', '/v1/submissions')

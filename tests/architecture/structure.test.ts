@@ -6,6 +6,7 @@ import { measureStructure, totalOf } from './structure.js';
 /** Stores that more than one feature writes through; each has its reason in .config/dependency-cruiser.cjs. */
 const SHARED_STORES = [
   'api/catalogue/spools/spools.store.ts',
+  'api/decisions/decisions.store.ts',
   'api/editions/editions.store.ts',
   'api/findings/findings.store.ts',
   'api/submissions/submissions.store.ts',
@@ -13,10 +14,10 @@ const SHARED_STORES = [
 
 /** Reads of others' tables; there shall be fewer, never more: lower a number once `npm run structure` says less. */
 const MOST_READS_ACROSS = {
-  relation: 61,
-  filter: 52,
-  direct: 40,
-  sql: 36,
+  relation: 11,
+  filter: 42,
+  direct: 31,
+  sql: 29,
 };
 
 describe('the structure of api/', () => {
@@ -26,7 +27,7 @@ describe('the structure of api/', () => {
     expect(mutualFolders).toEqual([]);
   });
 
-  test('features meet at read models; they write through four shared stores and nothing else', () => {
+  test('features meet at read models; they write through five shared stores and nothing else', () => {
     expect([...new Set(pastReadModels.map((arrow) => arrow.split(' → ')[1]))].sort()).toEqual(SHARED_STORES);
   });
 

@@ -1,5 +1,5 @@
 import { mirrorByArchive, mirrorByFile } from '../support/mirror.js';
-import { runClient, runExample } from '../support/run-examples.js';
+import { runClient, runExample, runPython } from '../support/run-examples.js';
 
 /** What integrators do with a house that is loaded and listens. */
 export function integratorsRead(house: () => string): void {
@@ -7,6 +7,10 @@ export function integratorsRead(house: () => string): void {
     const { read: documents, texts } = await runClient('tests/clients/read-everything.ts', house());
     expect(documents).toHaveLength(31);
     expect(texts.filter((length) => length === 0)).toEqual([]);
+  }, 60_000);
+
+  test('so does one in Python, by the classes that a generator makes of the description: nothing is lost on the way', async () => {
+    expect(await runPython('tests/clients/read_everything.py', house())).toMatch(/^32 \d{2,} [\d.]+ \S+\n$/);
   }, 60_000);
 
   test('the worked examples run as they stand', async () => {

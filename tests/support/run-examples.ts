@@ -1,13 +1,14 @@
 import { build } from 'esbuild';
 import { execFile } from 'node:child_process';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { extname, join, resolve } from 'node:path';
 import { promisify } from 'node:util';
 import { compileAgainst } from './compile-client.js';
+import { pythonClient } from './python-client.js';
 
 const run = promisify(execFile);
-const SHELL: Readonly<Record<string, string>> = { '.sh': 'sh', '.py': 'python3' };
+const SHELL: Readonly<Record<string, string>> = { '.sh': 'sh', '.py': 'python3', '.R': 'Rscript' };
 
 async function inFolder<Answer>(work: (folder: string) => Promise<Answer>): Promise<Answer> {
   const folder = await mkdtemp(join(tmpdir(), 'example-'));
@@ -37,6 +38,15 @@ const runTypeScript = (program: string, house: string): Promise<string> =>
 export async function runClient(program: string, house: string): Promise<{ read: string[]; texts: number[] }> {
   return JSON.parse(await runTypeScript(program, house)) as { read: string[]; texts: number[] };
 }
+
+/** Runs the program that reads everything in Python, by classes made from the description that the house serves; answers what it prints. */
+export const runPython = (program: string, house: string): Promise<string> =>
+  inFolder(async (folder) => {
+    const described: unknown = await (await fetch(`${house}/v1/openapi.json`)).json();
+    await writeFile(join(folder, 'fairpull.py'), await pythonClient(described));
+    await cp(program, join(folder, 'program.py'));
+    return (await run('python3', ['program.py', house], { cwd: folder })).stdout;
+  });
 
 /** Runs an example of the site as it stands there; answers what it prints. */
 export async function runExample(name: string, house: string): Promise<string> {

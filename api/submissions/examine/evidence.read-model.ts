@@ -1,5 +1,8 @@
 import { Injectable } from '@nestjs/common';
+import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
+import { MethodsReadModel } from '../../methods/methods.read-model.js';
 import { Database } from '../../platform/database/database.js';
+import { claimedForceN } from './subject.js';
 
 export interface EarlierReadings {
   readonly submissionId: string;
@@ -23,7 +26,11 @@ export interface OwnSubmission {
 /** What earlier submissions tell about one that is handed in. */
 @Injectable()
 export class EvidenceReadModel {
-  constructor(private readonly database: Database) {}
+  constructor(
+    private readonly database: Database,
+    private readonly catalogue: CatalogueReadModel,
+    private readonly methods: MethodsReadModel,
+  ) {}
 
   /** Submissions that hold the very same readings, by the digest of these. */
   async sameReadings(digests: readonly string[]): Promise<Map<string, EarlierReadings[]>> {
@@ -55,30 +62,35 @@ export class EvidenceReadModel {
 
   /** Cross-section of each variant by its accepted submission of the latest bench day that states one [mm²]. */
   async knownAreasMm2(variantIds: readonly string[]): Promise<Map<string, number>> {
-    const rows = await this.database.client.$queryRaw<{ variantId: string; areaMm2: number }[]>`
-      SELECT DISTINCT ON (p."variant_id") p."variant_id"::text AS "variantId", (r."figures"->>'areaMm2')::float8 AS "areaMm2"
+    const variants = await this.catalogue.variantsOfSpools([...new Set(variantIds)]);
+    const rows = await this.database.client.$queryRaw<{ spoolId: string; areaMm2: number }[]>`
+      SELECT s."spool_id"::text AS "spoolId", (r."figures"->>'areaMm2')::float8 AS "areaMm2"
       FROM "submission" s
-      JOIN "spool" p ON p."id" = s."spool_id"
       JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
-      WHERE p."variant_id" = ANY(${[...new Set(variantIds)]}::uuid[]) AND s."state" = 'accepted' AND r."figures"->>'areaMm2' IS NOT NULL
-      ORDER BY p."variant_id", s."bench_day" DESC, s."reference" DESC`;
-    return new Map(rows.map(({ variantId, areaMm2 }) => [variantId, areaMm2]));
+      WHERE s."spool_id" = ANY(${[...variants.keys()]}::uuid[]) AND s."state" = 'accepted' AND r."figures"->>'areaMm2' IS NOT NULL
+      ORDER BY s."bench_day", s."reference"`;
+    return new Map(rows.map(({ spoolId, areaMm2 }) => [variants.of(spoolId), areaMm2]));
   }
 
   /** Handed in by a tester, of any of these spools or on any of these bench days. */
-  ofTester(testerId: string, spoolIds: readonly string[], benchDays: readonly string[]): Promise<OwnSubmission[]> {
-    return this.database.client.$queryRaw<OwnSubmission[]>`
-      SELECT s."id"::text AS "submissionId", s."spool_id"::text AS "spoolId", p."variant_id"::text AS "variantId", m."slug" AS "method",
+  async ofTester(testerId: string, spoolIds: readonly string[], benchDays: readonly string[]): Promise<OwnSubmission[]> {
+    const rows = await this.database.client.$queryRaw<OwnRow[]>`
+      SELECT s."id"::text AS "submissionId", s."spool_id"::text AS "spoolId", s."method_version_id"::text AS "methodVersionId",
         to_char(s."bench_day", 'YYYY-MM-DD') AS "benchDay", s."state" = 'takenBack' AS "isTakenBack",
-        (r."figures"->'breakingForceN'->>'mean')::float8 AS "forceN", (r."figures"->'diameterMm'->>'mean')::float8 AS "diameterMm",
-        c."value_si"::float8 AS "claimedN"
+        (r."figures"->'breakingForceN'->>'mean')::float8 AS "forceN", (r."figures"->'diameterMm'->>'mean')::float8 AS "diameterMm"
       FROM "submission" s
-      JOIN "spool" p ON p."id" = s."spool_id"
-      JOIN "method_version" v ON v."id" = s."method_version_id"
-      JOIN "method" m ON m."id" = v."method_id"
       JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
-      LEFT JOIN "claim" c ON c."variant_id" = p."variant_id" AND c."quantity" = 'breakingForce'
       WHERE s."tester_id" = ${testerId}::uuid
         AND (s."spool_id" = ANY(${[...new Set(spoolIds)]}::uuid[]) OR s."bench_day" = ANY(${[...new Set(benchDays)]}::date[]))`;
+    const [spools, versions] = await Promise.all([
+      this.catalogue.spoolsById([...new Set(rows.map(({ spoolId }) => spoolId))]),
+      this.methods.versionRows([...new Set(rows.map(({ methodVersionId }) => methodVersionId))]),
+    ]);
+    return rows.map(({ methodVersionId, ...row }) => {
+      const { variant } = spools.of(row.spoolId);
+      return { ...row, variantId: variant.id, method: versions.of(methodVersionId).method.slug, claimedN: claimedForceN(variant) };
+    });
   }
 }
+
+type OwnRow = Omit<OwnSubmission, 'variantId' | 'method' | 'claimedN'> & { readonly methodVersionId: string };

@@ -1,6 +1,7 @@
 import type { CheckInput } from '../../checks/check-input.js';
 import type { OwnSubmission } from './evidence.read-model.js';
 import type { ReadSubmission } from './examined-submission.js';
+import { claimedForceN } from './subject.js';
 
 /** What a submission says that is handed in now, as one of the tester's own. */
 export const toOwnSubmission = ({ content, subject: { spool, method }, figures }: ReadSubmission): OwnSubmission => ({
@@ -12,7 +13,7 @@ export const toOwnSubmission = ({ content, subject: { spool, method }, figures }
   isTakenBack: false,
   forceN: figures.breakingForceN?.mean ?? null,
   diameterMm: figures.diameterMm?.mean ?? null,
-  claimedN: Number(spool.variant.claims.find(({ quantity }) => quantity === 'breakingForce')?.valueSi) || null,
+  claimedN: claimedForceN(spool.variant),
 });
 
 /**

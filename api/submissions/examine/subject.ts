@@ -117,6 +117,10 @@ export function certificateOn(day: string, { calibrations }: InstrumentOnRecord)
   return calibrations.findLast(({ validFrom, validUntil }) => validFrom <= day && day <= validUntil)?.certificate ?? null;
 }
 
+/** Breaking force on the label of a variant [N]; null where it states none. */
+export const claimedForceN = ({ claims }: Subject['spool']['variant']): number | null =>
+  Number(claims.find(({ quantity }) => quantity === 'breakingForce')?.valueSi) || null;
+
 /** One answer for every spool that is not to be tested so, whatever the reason: the reason would tell what the spool is. */
 export const notForThis: InputFault = {
   pointer: '/spool',

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { DecisionsReadModel } from '../../decisions/decisions.read-model.js';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { Database } from '../../platform/database/database.js';
@@ -29,6 +30,7 @@ export class HandInRevision {
   constructor(
     private readonly examine: ExamineSubmissions,
     private readonly store: SubmissionsStore,
+    private readonly decisions: DecisionsReadModel,
     private readonly editions: EditionsStore,
     private readonly requireRigsAsSeen: RequireRigsAsSeen,
     private readonly requireFirst: RequireFirst,
@@ -56,7 +58,7 @@ export class HandInRevision {
   private async open(tx: Transaction, actor: Actor, reference: string, version: number): Promise<LockedSubmission> {
     const submission = requireOwn(actor, await this.store.lock(tx, reference), reference, 'handIn');
     requireSameVersion(submission.version, version);
-    if (await this.store.hasOpenQuery(tx, submission.id)) throw new Problem(submissionProblems['submissions/query-open']);
+    if (await this.decisions.hasOpenQuery(submission.id)) throw new Problem(submissionProblems['submissions/query-open']);
     return submission;
   }
 

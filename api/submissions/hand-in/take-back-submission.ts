@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { DecisionsReadModel } from '../../decisions/decisions.read-model.js';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Database } from '../../platform/database/database.js';
 import { Problem } from '../../platform/errors/problem.js';
@@ -13,6 +14,7 @@ import { SubmissionsStore } from '../submissions.store.js';
 export class TakeBackSubmission {
   constructor(
     private readonly store: SubmissionsStore,
+    private readonly decisions: DecisionsReadModel,
     private readonly database: Database,
     private readonly audit: AuditTrail,
   ) {}
@@ -22,7 +24,8 @@ export class TakeBackSubmission {
       const submission = requireOwn(actor, await this.store.lock(tx, reference), reference, 'takeBack');
       requireSameVersion(submission.version, version);
       const { id, state } = submission;
-      if (state === 'submitted' && (await this.store.isInReview(tx, submission)))
+      const { id: revisionId } = await this.store.standing(tx, submission);
+      if (state === 'submitted' && (await this.decisions.isInReview(id, revisionId)))
         throw new Problem(submissionProblems['submissions/in-review'], `A reviewer has claimed or judged ${reference}.`);
       await this.store.takeBack(tx, id);
       await this.audit.record(tx, {

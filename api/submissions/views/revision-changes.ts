@@ -18,7 +18,6 @@ interface StoredRevision {
   readonly hasSeenLabel: boolean;
   readonly note: string | null;
   readonly fewerBecause: string | null;
-  readonly instruments: readonly { readonly instrument: { readonly code: string } }[];
   readonly specimens: readonly {
     readonly number: number;
     readonly condition: string;
@@ -33,8 +32,12 @@ interface StoredRevision {
   }[];
 }
 
-export function handedInCells(revision: StoredRevision): HandedInCells {
-  const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, fewerBecause, instruments, specimens } = revision;
+/** @param used instruments by their codes, in the order of these */
+export function handedInCells(
+  revision: StoredRevision,
+  used: { readonly instruments: readonly { readonly code: string }[] },
+): HandedInCells {
+  const { zone, temperatureText, temperatureUnit, humidityPercent, hasSeenLabel, note, fewerBecause, specimens } = revision;
   return new Map([
     ['/zone', zone],
     ['/ambient/temperature', `${temperatureText} ${temperatureUnit}`],
@@ -42,7 +45,7 @@ export function handedInCells(revision: StoredRevision): HandedInCells {
     ['/seenLabel', String(hasSeenLabel)],
     ['/note', note ?? ''],
     ['/fewerBecause', fewerBecause ?? ''],
-    ['/instruments', instruments.map(({ instrument }) => instrument.code).join(', ')],
+    ['/instruments', used.instruments.map(({ code }) => code).join(', ')],
     ...specimens.flatMap(({ number, condition, validity, invalidReason, readings }): [string, string][] => [
       [`/specimens/${number}/condition`, condition],
       [`/specimens/${number}/validity`, invalidReason === null ? validity : `${validity}: ${invalidReason}`],

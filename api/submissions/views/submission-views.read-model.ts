@@ -1,4 +1,6 @@
 import { Injectable } from '@nestjs/common';
+import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
+import { FindingsReadModel } from '../../findings/findings.read-model.js';
 import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
@@ -7,7 +9,11 @@ import { platformProblems } from '../../platform/errors/platform.errors.js';
 import { Problem } from '../../platform/errors/problem.js';
 import { changesBetween, handedInCells } from './revision-changes.js';
 import type { RevisionChange } from './revision-changes.js';
-import { DETAIL, HANDED_IN, REVIEW, SUMMARY, toDetail, toSummary, toTesterFindings } from './submission-rows.read-model.js';
+import { BesideSubmissions } from './beside-submissions.read-model.js';
+import { RevisionParts } from './revision-parts.read-model.js';
+import { SubmissionNames } from './submission-names.read-model.js';
+import { DETAIL, SUMMARY, toDetail, toSummary } from './submission-rows.read-model.js';
+import { toTesterFinding } from './submission-view.js';
 import { noSubmission, seesAll } from '../submission.js';
 import type { HandedInSummary, SubmissionResponse, SubmissionsQuery, SubmissionSummary } from '../../contract/endpoints/submissions.js';
 
@@ -16,6 +22,11 @@ import type { HandedInSummary, SubmissionResponse, SubmissionsQuery, SubmissionS
 export class SubmissionViewsReadModel {
   constructor(
     private readonly database: Database,
+    private readonly names: SubmissionNames,
+    private readonly parts: RevisionParts,
+    private readonly beside: BesideSubmissions,
+    private readonly findings: FindingsReadModel,
+    private readonly catalogue: CatalogueReadModel,
     private readonly keyReadings: KeyReadings,
   ) {}
 
@@ -39,18 +50,18 @@ export class SubmissionViewsReadModel {
       take: limit + 1,
     });
     const page = rows.slice(0, limit);
-    return { items: page.map(toSummary), nextCursor: rows.length > limit ? (page.at(-1)?.id ?? null) : null };
+    const names = await this.names.of(page);
+    return { items: page.map((row) => toSummary(row, names(row))), nextCursor: rows.length > limit ? (page.at(-1)?.id ?? null) : null };
   }
 
   /** What its tester has just handed in, with what the checks found, in the order of the references. */
   async handedIn(references: readonly string[]): Promise<HandedInSummary[]> {
-    const rows = await this.database.client.submission.findMany({
-      where: { reference: { in: [...references] } },
-      include: HANDED_IN,
-    });
-    const found = new Map(
-      rows.map((row) => [row.reference, { ...toSummary(row), findings: toTesterFindings(row.revisions[0]?.findings ?? []) }]),
-    );
+    const rows = await this.database.client.submission.findMany({ where: { reference: { in: [...references] } }, include: SUMMARY });
+    const names = await this.names.of(rows);
+    const findings = await this.findings.ofRevisions(rows.flatMap(({ revisions }) => revisions.map(({ id }) => id)));
+    const toFindings = (row: (typeof rows)[number]) =>
+      row.revisions.flatMap(({ id }) => findings.get(id) ?? []).flatMap(({ id, detail }) => toTesterFinding(id, detail));
+    const found = new Map(rows.map((row) => [row.reference, { ...toSummary(row, names(row)), findings: toFindings(row) }]));
     return references.flatMap((reference) => found.get(reference) ?? []);
   }
 
@@ -81,22 +92,20 @@ export class SubmissionViewsReadModel {
       where: { submission: { reference }, number: { in: [number - 1, number] } },
       orderBy: { number: 'asc' },
       include: {
-        instruments: { include: { instrument: { select: { code: true } } }, orderBy: { instrument: { code: 'asc' } } },
+        instruments: true,
         specimens: { include: { readings: { orderBy: [{ role: 'asc' }, { station: 'asc' }] } }, orderBy: { number: 'asc' } },
       },
     });
     const [before, after] = revisions;
     if (!before || !after) throw new Problem(platformProblems['request/not-found'], `${reference} has no revision ${number}.`);
-    return changesBetween(handedInCells(before), handedInCells(after));
+    const parts = await this.parts.of(revisions);
+    return changesBetween(handedInCells(before, parts(before)), handedInCells(after, parts(after)));
   }
 
   /** Blind code of a submission's spool; null when there is no such submission. */
   async spoolCodeOf(reference: string): Promise<string | null> {
-    const row = await this.database.client.submission.findUnique({
-      where: { reference },
-      select: { spool: { select: { blindCode: true } } },
-    });
-    return row?.spool.blindCode ?? null;
+    const row = await this.database.client.submission.findUnique({ where: { reference }, select: { spoolId: true } });
+    return row && (await this.catalogue.spoolCodes([row.spoolId])).of(row.spoolId);
   }
 
   /** Submitted ones of other testers, longest waiting first. */
@@ -114,22 +123,12 @@ export class SubmissionViewsReadModel {
 
   private async details(actor: Actor, where: Prisma.SubmissionWhereInput, order: readonly string[] = []): Promise<SubmissionResponse[]> {
     const rows = await this.database.client.submission.findMany({ where, include: DETAIL });
-    const reviews = await this.database.client.review.findMany({
-      where: { revision: { submissionId: { in: rows.map(({ id }) => id) } } },
-      include: REVIEW,
-      orderBy: { at: 'asc' },
-    });
+    const beside = await this.beside.of(rows);
     // Findings in full hold what the label says, and readings what others found: who reads them tests the spool no more blind.
     const ofOthers = rows.filter(({ testerId }) => testerId !== actor.accountId);
-    await this.keyReadings.note(actor, 'results', { codes: ofOthers.map(({ spool }) => spool.blindCode) });
+    await this.keyReadings.note(actor, 'results', { codes: ofOthers.map((row) => beside(row).names.spool) });
     rows.sort((one, other) => order.indexOf(one.id) - order.indexOf(other.id));
-    return rows.map((row) =>
-      toDetail(
-        actor,
-        row,
-        reviews.filter(({ revision }) => revision.submissionId === row.id),
-      ),
-    );
+    return rows.map((row) => toDetail(actor, row, beside(row)));
   }
 }
 

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
@@ -24,12 +25,16 @@ export class PreviewEdition {
     private readonly store: EditionPreviewsStore,
     private readonly database: Database,
     private readonly clock: Clock,
+    private readonly keyReadings: KeyReadings,
   ) {}
 
   async run(actor: Actor, slug: string) {
     const published = await this.releases.find(slug);
     const at = this.clock.now();
     const context = contextOf(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
+    // A row that was put right ties the submissions that rested on it, and so their spools, to what they are.
+    const rested = (context.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
+    await this.keyReadings.note(actor, 'key', { references: rested });
     const compared = compare(context);
     const tables = compared.map((one) => ({ context: one, edition: editionDocument(one, null), categories: categoryDocuments(one) }));
     const shown = cellsOf({ tables, claims: claimsDocument(context), house: houseDocument(context), remarks: remarksDocument(context) });

@@ -161,6 +161,49 @@ test('previews of a spool are counted for each tester, and stand on the audit tr
   expect(told.map(({ actorId, after }) => [actorId, after])).toEqual([4, 2, 1].map((previews) => [b.tester.accountId, { previews }]));
 });
 
+test('acts that answer what a spool is are on record as reading it: putting it on the shelf, correcting, retiring, previewing', async () => {
+  const spool = await newSpool();
+  const acts: readonly (readonly [what: string, act: (one: Caller, version: number) => Promise<{ text: string; body: object }>])[] = [
+    [
+      'shelf',
+      async (one) =>
+        one
+          .call('post', '/v1/catalogue/spools')
+          .send({ ...SPOOL, variant: OTHER_VARIANT.slug })
+          .expect(201),
+    ],
+    [
+      'correct',
+      async (one, v) => one.call('patch', `/v1/catalogue/spools/${spool}`).set('If-Match', `"${v}"`).send({ lot: 'L-9' }).expect(200),
+    ],
+    [
+      'retire',
+      async (one, v) =>
+        one.call('post', `/v1/catalogue/spools/${spool}/retirement`).set('If-Match', `"${v}"`).send({ reason: 'Wet.' }).expect(201),
+    ],
+  ];
+  for (const [what, act] of acts) {
+    const one = await b.t.caller(['tester', 'editor']);
+    const { version } = (await b.editor.call('get', `/v1/catalogue/spools/${spool}`).expect(200)).body as { version: number };
+    const { text, body } = await act(one, version);
+    const isTold = TELLING.some((word) => text.includes(word));
+    expect([what, isTold]).toEqual([what, true]);
+    expect([what, await readingsOf(one, (body as { blindCode: string }).blindCode)]).toEqual([what, ['key']]);
+  }
+  const shown = await newSpool();
+  const { reference } = await handIn(b.tester, shown, { specimens: pulls(77) });
+  const { findings } = (await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200)).body as HandedIn;
+  const resolutions = findings.filter(({ severity }) => severity === 'held').map(({ id }) => ({ finding: id, words: 'Stands.' }));
+  const decision = { decision: 'accepted', resolutions };
+  await b.reviewer.call('post', `/v1/submissions/${reference}/reviews`).set('If-Match', '"1"').send(decision).expect(201);
+  const change = { lot: 'L-8', reason: 'Read again on the box.' };
+  await b.editor.call('patch', `/v1/catalogue/spools/${shown}`).set('If-Match', '"1"').send(change).expect(200);
+  const one = await b.t.caller(['tester', 'editor']);
+  // On record before anything is told, and so also where this bench's scheme has no standings to show.
+  await one.call('post', '/v1/editions/2026/previews');
+  expect(await readingsOf(one, shown)).toEqual(['key']);
+});
+
 /** Words that say what the spools of the bench are. */
 const TELLING = [LINE.name, LINE.slug, VARIANT.slug, OTHER_VARIANT.slug, MAKER.name];
 

@@ -41,7 +41,12 @@ test('the edition is not closed while a submission waits: it is named, with the 
   await page.getByRole('region', { name: 'Entries by category' }).getByRole('link', { name: VARIANT.slug }).click();
   const work = page.locator('#who-pulls-what');
   await work.getByText(`Spools of ${VARIANT.slug} alone.`).waitFor();
-  expect(await work.getByRole('group', { name: /^Spools/ }).getByRole('checkbox').count()).toBeGreaterThan(0);
+  expect(
+    await work
+      .getByRole('group', { name: /^Spools/ })
+      .getByRole('checkbox')
+      .count(),
+  ).toBeGreaterThan(0);
   await work.getByRole('button', { name: 'Show those of every entry' }).click();
   await work.getByText(`Spools of ${VARIANT.slug} alone.`).waitFor({ state: 'hidden' });
 }, 60_000);

@@ -159,9 +159,7 @@ test('own weights: as published at first, then in the order that is added by han
   await page.locator('weigh-lines td.score', { hasText: sorted[0]! }).first().waitFor();
   expect(await cells('Score')).toEqual(sorted);
   const told = await page.getByRole('status').innerText();
-  expect(told).toMatch(
-    /^First: .+( \([<>]?\d+ %\))?\. (With [\d.]+ % of the weight moved|No weights|Shared)/,
-  );
+  expect(told).toMatch(/^First: .+( \([<>]?\d+ %\))?\. (With [\d.]+ % of the weight moved|No weights|Shared)/);
   expect(await page.locator('.own.signal').innerText()).toContain('not published');
   await page.reload();
   await page.locator('weigh-lines td.score', { hasText: sorted[0]! }).first().waitFor();

@@ -5,7 +5,12 @@ export interface ComparedTables {
   readonly variants: readonly ComparedVariant[];
   readonly pairs: { readonly variants: readonly string[]; readonly aheadPercent: readonly (readonly number[])[] };
   /** Words beside figures, with the slugs that they touch. */
-  readonly remarks: readonly { readonly words: string; readonly signedBy: string; readonly on: string; readonly variants: readonly string[] }[];
+  readonly remarks: readonly {
+    readonly words: string;
+    readonly signedBy: string;
+    readonly on: string;
+    readonly variants: readonly string[];
+  }[];
 }
 
 export interface ComparedCategory {

@@ -16,8 +16,7 @@ export interface Beside {
 }
 
 const decimalsOf = (text: string): number => text.split('.')[1]?.length ?? 0;
-const signed = (value: number, decimals: number): string =>
-  `${value < 0 ? '\u2212' : '+'}${Math.abs(value).toFixed(decimals)}`;
+const signed = (value: number, decimals: number): string => `${value < 0 ? '\u2212' : '+'}${Math.abs(value).toFixed(decimals)}`;
 
 /** One category of two variants: null where either has no result. */
 export function besideIn({ categories }: ComparedTables, at: number, one: ComparedVariant, other: ComparedVariant): Beside | null {

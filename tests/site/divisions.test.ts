@@ -7,6 +7,7 @@ import type { Manifest } from '../../api/contract/documents/release-documents.js
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { buildSite } from '../support/build-site.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import { NONE_BEFORE } from '../../site/src/words/movement-words.js';
 import { linksIn, pagesOf, type SitePage } from '../support/site-folder.js';
 
 const GOLDEN = fileURLToPath(new URL('../releases/golden/format-3', import.meta.url));
@@ -62,6 +63,15 @@ test('a table holds the entries of its division alone, and says which were put t
   expect([...braided!].filter((link) => solid!.has(link))).toEqual([]);
   expect(page('/editions/2027/solid/')).toContain('made of one strand');
   expect(page('/editions/2027/braided/')).not.toContain('against its rule');
+});
+
+test('where the edition before had no such division, that is said once for the table and not as "new" in each row', () => {
+  for (const path of ['/editions/2027/braided/', '/editions/2027/braided/stress/']) {
+    expect(page(path)).toContain(NONE_BEFORE);
+    expect(page(path)).not.toMatch(/>\s*new\s*</);
+    expect(page(path)).not.toMatch(/>(Place since|Since) the last edition/);
+  }
+  expect(page('/editions/2027/braided/stress/')).toContain('Value since the last edition');
 });
 
 test('front, records and comparison tell the divisions apart', async () => {

@@ -8,6 +8,13 @@ export function movementWords({ kind, places, runAtTop }: Movement): string {
   return words[kind] + run;
 }
 
+/** Whether any place of a table can be compared: in a division that is ranked by itself for the first time none can. */
+export const hasMovement = (rows: readonly { readonly movement: Pick<Movement, 'kind'> }[]): boolean =>
+  rows.some(({ movement }) => movement.kind !== 'new');
+
+/** Said once for a table rather than in each of its rows. */
+export const NONE_BEFORE = 'None of them had a place in such a table in the edition before, so no places are compared.';
+
 /** Whether the measured value changed beyond noise. */
 export function changeWords({ kind, percent }: CategoryRow['change']): string {
   if (kind === 'notComparable') return 'not comparable';

@@ -21,6 +21,6 @@ export const controlPullProblems = declareProblems({
   'control-pulls/struck': {
     status: 409,
     title: 'The control pull is struck already',
-    explains: 'It is struck once, and its reason stands.',
+    explains: 'It is struck once, and its reason stands. Nothing more is to be done; pull again where the rig needs evidence.',
   },
 });

@@ -39,7 +39,11 @@ export class ExcludeEntry {
   async undo(actor: Actor, slug: string, variant: string): Promise<void> {
     await this.database.transaction(async (tx) => {
       const { id, exclusion } = await this.entries.lock(tx, actor, slug, variant, UNTIL_PUBLISHED);
-      if (!exclusion) throw new Problem(platformProblems['request/not-found'], `${variant} is not excluded.`);
+      if (!exclusion)
+        throw new Problem(
+          platformProblems['request/not-found'],
+          `${variant} is not excluded; nothing is left to readmit. The entries of the edition say which are.`,
+        );
       await this.store.readmit(tx, id);
       await this.audit.record(tx, {
         actorId: actor.accountId,

@@ -50,7 +50,11 @@ export class OverruleDivision {
   async undo(actor: Actor, slug: string, variant: string): Promise<void> {
     await this.database.transaction(async (tx) => {
       const { id, overruling } = await this.entries.lock(tx, actor, slug, variant, ALWAYS);
-      if (!overruling) throw new Problem(platformProblems['request/not-found'], `${variant} is where the rule puts it.`);
+      if (!overruling)
+        throw new Problem(
+          platformProblems['request/not-found'],
+          `${variant} is where the rule puts it; nothing is left to take back. The entries of the edition say which were overruled.`,
+        );
       await this.store.follow(tx, id);
       await this.audit.record(tx, {
         actorId: actor.accountId,

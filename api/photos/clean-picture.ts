@@ -32,8 +32,11 @@ export async function cleanPicture(bytes: Buffer): Promise<CleanPicture> {
       .jpeg({ quality: 82 })
       .toBuffer({ resolveWithObject: true });
     return { bytes: data, width: info.width, height: info.height };
-  } catch (error) {
-    throw new Problem(photoProblems['photos/not-a-picture'], `The picture cannot be read: ${(error as Error).message}.`);
+  } catch {
+    throw new Problem(
+      photoProblems['photos/not-a-picture'],
+      'The picture is damaged, ends early or is too large; expected a whole JPEG, PNG or WebP of at most 60 million pixels. Save or take it again.',
+    );
   }
 }
 

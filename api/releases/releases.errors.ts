@@ -23,7 +23,11 @@ export const releaseProblems = declareProblems({
     title: 'What is published is not called off',
     explains: 'It stays. Correct it by a new revision with an erratum.',
   },
-  'releases/in-progress': { status: 409, title: 'A release of this edition is being built', explains: 'Wait until it is published.' },
+  'releases/in-progress': {
+    status: 409,
+    title: 'A release of this edition is being built or waits for its time',
+    explains: 'Wait until it is published, or call it off and order it anew.',
+  },
   'releases/file-lost': {
     status: 500,
     title: 'A published file is lost',
@@ -48,6 +52,6 @@ export const releaseProblems = declareProblems({
   'releases/no-standings': {
     status: 409,
     title: 'There is nothing to publish',
-    explains: 'No entry has a result in every category of the scheme.',
+    explains: 'No entry has a result in every category of the scheme. The board of the edition says what each entry lacks.',
   },
 });

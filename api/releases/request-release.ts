@@ -98,7 +98,8 @@ function requireNext(
   erratum: ReleaseRequest['erratum'],
   missing: readonly HousePart[],
 ): void {
-  if (last?.state === 'building') throw new Problem(releaseProblems['releases/in-progress'], `Revision ${last.revision} is being built.`);
+  if (last?.state === 'building')
+    throw new Problem(releaseProblems['releases/in-progress'], `Revision ${last.revision} is being built or waits for its time.`);
   if (last && !erratum) throw new Problem(releaseProblems['releases/erratum-needed']);
   if (!last && erratum) throw new Problem(releaseProblems['releases/erratum-too-early']);
   if (!last && missing.length > 0) throw new Problem(releaseProblems['releases/house-not-stated'], undefined, missing.map(notStated));

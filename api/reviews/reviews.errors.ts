@@ -25,7 +25,8 @@ export const reviewProblems = declareProblems({
   'reviews/judged': {
     status: 409,
     title: 'You have judged this revision already',
-    explains: 'A first judgement is given once and stands, so that what is shown afterwards cannot change it.',
+    explains:
+      'A first judgement is given once and stands, so that what is shown afterwards cannot change it. Go on: accept it, return it with a reason, or refuse it.',
   },
   'reviews/judge-first': {
     status: 403,

@@ -1,5 +1,6 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { FileStore } from '../../api/platform/file-store/file-store.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
@@ -128,11 +129,14 @@ test('a site is not built over a fault, until somebody lets it stand by name', a
     await publish(house.editor, '2026');
     const standing = house.t.app.select(ReleasesModule).get(RunStandingChecks);
     expect(await standing.run()).toEqual([]);
-    // What stood is trusted by its digest from then on: nothing in it is looked at again.
+    // What stood is trusted by its digest from then on: nothing in it is looked at again, and no file read that did not change.
     const looked = jest.spyOn(STANDING_CHECKS[1]!, 'run');
+    const read = jest.spyOn(FileStore.prototype, 'read');
     expect(await standing.run()).toEqual([]);
     expect(looked).not.toHaveBeenCalled();
+    expect(read).not.toHaveBeenCalled();
     looked.mockRestore();
+    read.mockRestore();
     const { digest } = (await house.t.call('get', '/v1/releases')).body.items[0];
     const file = join(house.t.dataFolder, 'files/releases/2026/1', digest, 'csv/results.csv');
     await writeFile(file, `${await readFile(file, 'utf8')} `);

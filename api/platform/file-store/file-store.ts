@@ -39,6 +39,12 @@ export class FileStore {
     }
   }
 
+  /** Tells whether a file is the one that was read before: its size and when it was changed; null when there is none. */
+  async stampOf(path: string): Promise<string | null> {
+    const found = await stat(this.place(path), { bigint: true }).catch(() => null);
+    return found?.isFile() ? `${found.size} ${found.mtimeNs} ${found.ino}` : null;
+  }
+
   /** Place of a file or folder on this machine. */
   absolute(path: string): string {
     return this.place(path);

@@ -41,6 +41,8 @@ type Head = Pick<PublishedEdition, 'name' | 'manifest' | 'manifestText' | 'diges
 export class RunStandingChecks {
   /** Digests of releases in which this process found no fault. */
   private readonly stood = new Set<string>();
+  /** Files as this process read them. */
+  private readonly asRead = new Map<string, { readonly stamp: string; readonly digest: string }>();
   private readonly points = new Map<string, Map<string, HistoryPoint>>();
 
   constructor(
@@ -96,14 +98,27 @@ export class RunStandingChecks {
   private async headOf(release: Listed): Promise<Head> {
     const digests = new Map<string, string>();
     for (const { path } of release.manifest.files) {
-      const bytes = await this.read(release, path);
-      if (bytes) digests.set(path, sha256(bytes));
+      const digest = await this.digestOf(`${folderOf(release)}/${path}`);
+      if (digest !== null) digests.set(path, digest);
     }
     return { ...namesOf(release), digests };
   }
 
-  private read({ edition, revision, digest }: PublishedRelease, path: string): Promise<Buffer | null> {
-    return this.files.read(`${releaseFolder(edition, revision, digest)}/${path}`);
+  /** A file is read again when it was changed, and by each new process: a house of many editions is larger than what a disk reads in a minute. */
+  private async digestOf(path: string): Promise<string | null> {
+    const stamp = await this.files.stampOf(path);
+    if (stamp === null) return null;
+    const known = this.asRead.get(path);
+    if (known?.stamp === stamp) return known.digest;
+    const bytes = await this.files.read(path);
+    if (!bytes) return null;
+    const digest = sha256(bytes);
+    this.asRead.set(path, { stamp, digest });
+    return digest;
+  }
+
+  private read(release: PublishedRelease, path: string): Promise<Buffer | null> {
+    return this.files.read(`${folderOf(release)}/${path}`);
   }
 
   private async contentsOf(release: Listed): Promise<PublishedEdition[]> {
@@ -169,6 +184,8 @@ export class RunStandingChecks {
 interface Listed extends PublishedRelease {
   readonly isCurrent: boolean;
 }
+
+const folderOf = ({ edition, revision, digest }: PublishedRelease): string => releaseFolder(edition, revision, digest);
 
 const namesOf = ({ edition, revision, digest, manifest, manifestBytes }: PublishedRelease) => ({
   name: `${edition}/${revision}`,

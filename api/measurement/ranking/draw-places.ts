@@ -41,15 +41,16 @@ export interface PlaceChances {
  * @example placeChances(Uint16Array.of(1, 2, 2, 1), 2) // [{ ofFirst: 0.5, ofFirstFive: 1 }, { ofFirst: 0.5, ofFirstFive: 1 }]
  */
 export function placeChances(places: Uint16Array, n: number): PlaceChances[] {
-  const draws = places.length / n;
-  return Array.from({ length: n }, (_, i) => {
-    let [first, firstFive] = [0, 0];
-    for (let at = i; at < places.length; at += n) {
-      if (places[at] === 1) first += 1;
-      if (places[at]! <= 5) firstFive += 1;
+  const [first, firstFive] = [new Uint32Array(n), new Uint32Array(n)];
+  for (let from = 0; from < places.length; from += n) {
+    for (let i = 0; i < n; i++) {
+      const place = places[from + i]!;
+      if (place === 1) first[i]! += 1;
+      if (place <= 5) firstFive[i]! += 1;
     }
-    return { ofFirst: first / draws, ofFirstFive: firstFive / draws };
-  });
+  }
+  const draws = places.length / n;
+  return Array.from(first, (count, i) => ({ ofFirst: count / draws, ofFirstFive: firstFive[i]! / draws }));
 }
 
 /**

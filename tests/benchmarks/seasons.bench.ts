@@ -66,9 +66,9 @@ function fileOf(codes: readonly string[], day: number): string {
 
 /** The season again, as one that is over. */
 async function repeat(times: number): Promise<void> {
-  for (let i = 0; i < TESTERS; i++) await b.t.caller(['tester'], `P. Former ${i + 1}`);
-  const former = await b.sql(`SELECT "id" FROM "account" WHERE "display_name" LIKE 'P. Former %'`);
-  const testers = former.map(({ id }) => `'${String(id)}'`).join();
+  const accountIds: string[] = [];
+  for (let i = 0; i < TESTERS; i++) accountIds.push((await b.t.caller(['tester'])).accountId);
+  const testers = accountIds.map((id) => `'${id}'`).join();
   const copies = SEASON.map(([table, ids, texts = []]) => {
     const changed = [
       ...ids.map((column) => `'${column}', CASE WHEN t."${column}" IS NULL THEN NULL ELSE md5(t."${column}"::text || n)::uuid END`),

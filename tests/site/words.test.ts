@@ -13,6 +13,7 @@ import { bringsBackWords, exclusionWords, missingWords } from '../../site/src/wo
 import { couldBeFirstWords } from '../../site/src/words/could-be-first-words.js';
 import { decisionWords } from '../../site/src/words/claim-words.js';
 import { placesAllowed } from '../../site/src/words/group-words.js';
+import { counted } from '../../site/src/words/counted.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { nameOf } from '../../site/src/words/quantity-words.js';
 import { whereWords } from '../../site/src/words/where-words.js';
@@ -208,4 +209,8 @@ test('a figure reads in pounds, inches, psi and kilograms-force by the exact fac
   // 20 lb on a label stay 20, whatever their newtons round to.
   const label = { value: '89.0', low: null, high: null, unit: 'N', printed: { text: '20', unit: 'lbf' } };
   expect(inUnits(label).map(({ unit, value }) => `${value} ${unit}`)).toEqual(['89.0 N', '20 lbf', '9.08 kgf']);
+});
+
+test('one is one, and none are many', () => {
+  expect([0, 1, 2].map((count) => counted(count, 'rig', 'rigs'))).toEqual(['0 rigs', '1 rig', '2 rigs']);
 });

@@ -1,3 +1,4 @@
+import { counted } from './counted.js';
 import type { CategoryDocument, EditionDocument, VariantName } from '../../../api/contract/documents/release-documents.js';
 import { comparabilityWords } from './comparability-words.js';
 
@@ -6,7 +7,6 @@ const shortName = ({ line, size }: VariantName) => `${line.name} ${size}`;
 /** `A, B, C and 4 more` */
 const named = (names: readonly string[]): string =>
   names.slice(0, MOST_NAMED).join(', ') + (names.length > MOST_NAMED ? ` and ${names.length - MOST_NAMED} more` : '');
-const plural = (count: number, one: string, many: string) => `${count} ${count === 1 ? one : many}`;
 
 /** Which values changed beyond noise, the largest changes first; empty where none could be compared. */
 export function valuesSentence(categories: readonly CategoryDocument[]): string {
@@ -34,7 +34,7 @@ export function entriesSentence({ overall }: Pick<EditionDocument, 'overall'>, g
   ] as const;
   const said = parts
     .filter(([names]) => names.length > 0)
-    .map(([names, one, many]) => `${plural(names.length, one, many)} (${named(names)})`);
+    .map(([names, one, many]) => `${counted(names.length, one, many)} (${named(names)})`);
   return said.length === 0 ? 'The same variants were tested.' : `${said.join('; ')}.`;
 }
 

@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { readConfig } from '../../api/config.js';
 import { CSV_COLUMNS } from '../../api/submissions/intake/csv-columns.js';
@@ -35,6 +35,11 @@ test.each(DOCUMENTS)('%s names only files and folders that are there', (name) =>
   const linked = [...read(name).matchAll(/\]\((?!https?:)([^)#]+)\)/g)].map(([, path]) => path!);
   const missing = [...named, ...linked].filter((path) => !/[<*{]/.test(path) && !existsSync(ROOT + path));
   expect(missing).toEqual([]);
+});
+
+test('the picture of the code has every room of the API', () => {
+  const rooms = readdirSync(`${ROOT}api`, { withFileTypes: true }).filter((entry) => entry.isDirectory());
+  expect(rooms.map(({ name }) => name).filter((name) => !read('DEVELOPERS.md').includes(`\`api/${name}/`))).toEqual([]);
 });
 
 test.each(DOCUMENTS)('%s names only scripts that npm knows', (name) => {

@@ -23,7 +23,7 @@ function requireAnew(path) {
   return require(path);
 }
 
-/** Files of one worker share what the program keeps in modules; spies and what a file made of the environment's variables end with it. */
+/** Files of one worker share what the program keeps in modules; what a file made of the environment's variables ends with it, and Jest takes back its spies. */
 export default async function runTestFile(globalConfig, config, environment, runtime, path, sendMessageToJest) {
   const variables = { ...process.env };
   // Jest's own way of finding lines knows only what its sandbox transformed; Node reads the maps that the loader leaves.
@@ -33,7 +33,6 @@ export default async function runTestFile(globalConfig, config, environment, run
   try {
     return await circus.default(globalConfig, config, { ...environment, global: globalThis }, node, path, sendMessageToJest);
   } finally {
-    environment.moduleMocker.restoreAllMocks();
     for (const name of Object.keys(process.env)) if (!(name in variables)) delete process.env[name];
     Object.assign(process.env, variables);
   }

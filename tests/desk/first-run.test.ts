@@ -203,6 +203,8 @@ test('an empty house comes to its first release without a terminal', async () =>
   await editor.getByText('as soon as it is written').waitFor();
   await editor.getByRole('button', { name: 'Yes, publish' }).click();
   await editor.getByText('Revision 1: published.').waitFor({ timeout: 60_000 });
+  await editor.goto(`${desk.url}/desk/`);
+  await editor.getByText('Nothing waits for you.').waitFor();
   const released = await t.call('get', '/v1/editions').expect(200);
   expect(released.body.items).toMatchObject([{ edition: '2026', revision: 1 }]);
   await signOut(editor);

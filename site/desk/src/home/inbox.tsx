@@ -29,29 +29,35 @@ const PLACES: Readonly<Record<InboxItem['code'], (reference: string) => string>>
 /** What waits for somebody, each leading to where it is done. */
 export function Inbox() {
   const inbox = useLoaded(() => ask(inboxResponse, 'GET', 'inbox'));
+  const items = inbox.answer?.items ?? [];
   return (
     <section aria-label="What waits for you">
       <Loading of={inbox} />
-      {inbox.answer && inbox.answer.items.length > 0 && <h2>What waits for you</h2>}
-      <ul class="rows">
-        {inbox.answer?.items.map((item) => (
-          <li key={item.code + item.role}>
-            <p>
-              {item.what} <span class="soft">({item.count})</span>
-              <br />
-              {linksOf(item).map(([path, name], index) => (
-                <>
-                  {index > 0 && ', '}
-                  <a key={path} href={path}>
-                    {name}
-                  </a>
-                </>
-              ))}
-              {item.count > MOST && linksOf(item).length > 1 && <span class="soft"> and more</span>}
-            </p>
-          </li>
-        ))}
-      </ul>
+      {inbox.answer && items.length === 0 && <p class="soft">Nothing waits for you.</p>}
+      {items.length > 0 && (
+        <>
+          <h2>What waits for you</h2>
+          <ul class="rows">
+            {items.map((item) => (
+              <li key={item.code + item.role}>
+                <p>
+                  {item.what} <span class="soft">({item.count})</span>
+                  <br />
+                  {linksOf(item).map(([path, name], index) => (
+                    <>
+                      {index > 0 && ', '}
+                      <a key={path} href={path}>
+                        {name}
+                      </a>
+                    </>
+                  ))}
+                  {item.count > MOST && linksOf(item).length > 1 && <span class="soft"> and more</span>}
+                </p>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
     </section>
   );
 }

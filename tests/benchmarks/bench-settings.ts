@@ -1,11 +1,12 @@
 import { createHash } from 'node:crypto';
 import { fitSeries } from '../../api/measurement/bench-model/fit-series.js';
 import type { FittedSeries } from '../../api/measurement/bench-model/fit-series.js';
+import { seasonTells } from '../../api/measurement/bench-model/spread-atoms.js';
 import { randomStream } from '../../api/measurement/random/random-stream.js';
 import type { RandomStream } from '../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../api/measurement/random/seed-from-digest.js';
 import type { ModelEvidence } from '../../api/measurement/ranking/model-evidence.js';
-import { measureSeason } from './invented-season.js';
+import { measureSeason, REPRODUCIBILITY, truthOf } from './invented-season.js';
 import type { Season } from './invented-season.js';
 
 export const RIGS_AND_TESTERS = { rigSd: 0.01, testerSd: 0.01 };
@@ -51,9 +52,13 @@ export const percent = (share: number): string => (100 * share).toFixed(1);
 /** A share of n trials with its standard error. */
 export const withError = (share: number, n: number): string => `${percent(share)} ± ${percent(Math.sqrt((share * (1 - share)) / n))}`;
 
-/** One measured season, fitted. */
+/** One measured season, fitted with what the seasons before it tell. */
 export function fitted(season: Season, truth: readonly number[], random: RandomStream): FittedSeries {
-  const fit = fitSeries(measureSeason(season, truth, random));
+  const earlier = Array.from({ length: season.before }, () => {
+    const { design, isApart } = fitted({ ...season, before: 0 }, truthOf(season, random), random);
+    return seasonTells(design, REPRODUCIBILITY, isApart);
+  });
+  const fit = fitSeries({ ...measureSeason(season, truth, random), earlier: earlier.flat() });
   if (fit.kind !== 'fitted') throw new Error('A season had values only, expected a fit. State a reproducibility.');
   return fit;
 }

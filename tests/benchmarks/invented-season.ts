@@ -24,6 +24,8 @@ export interface Season {
   /** share of the entries with one submission; the others have two */
   readonly singleShare: number;
   readonly told: readonly ToldSpread[];
+  /** how many seasons of the same house before it tell of spreads */
+  readonly before: number;
   /** relative spread of the entries' true values; 0 for equal ones */
   readonly spread: number;
   /** how far one group of equal entries lies ahead of the next, and how many a group holds */
@@ -44,6 +46,7 @@ export const PLAIN: Season = {
   readingDegrees: Infinity,
   singleShare: 0,
   told: [],
+  before: 0,
   spread: 0,
 };
 
@@ -52,6 +55,9 @@ export const truthOf = ({ entries, spread, steps }: Season, random: RandomStream
   Array.from({ length: entries }, (_, i) =>
     steps ? 100 * (1 + steps.by) ** Math.floor(i / steps.size) : 100 * (1 + spread * normalDeviate(random)),
   );
+
+/** As the method states it. */
+export const REPRODUCIBILITY = 0.01;
 
 const pick = (count: number, random: RandomStream): number => Math.floor(random.nextUniform() * count);
 
@@ -88,5 +94,5 @@ export function measureSeason(season: Season, truth: readonly number[], random: 
     degreesOfFreedom: moderated[s]!.degreesOfFreedom,
     certificates: [],
   }));
-  return { submissions, reproducibility: 0.01, told: season.told };
+  return { submissions, reproducibility: REPRODUCIBILITY, told: season.told };
 }

@@ -29,11 +29,20 @@ export interface ToldSpread {
   readonly degreesOfFreedom: number;
 }
 
+/** How well relative standard deviations of a cause agree with what an earlier season found: its likelihood over what was to be expected before it; 0 beyond either end. */
+export interface SeasonTold {
+  readonly cause: Cause;
+  /** rising in the standard deviation [1] */
+  readonly points: readonly { readonly relativeSd: number; readonly likelihood: number }[];
+}
+
 export interface BenchSeries {
   readonly submissions: readonly BenchSubmission[];
   /** relative reproducibility that the method states: rig, tester and submission together [1]; null where it states none */
   readonly reproducibility: number | null;
   readonly told: readonly ToldSpread[];
+  /** what earlier seasons of the house tell */
+  readonly earlier?: readonly SeasonTold[];
 }
 
 /** Relative standard deviations of the causes [1]. */

@@ -1,7 +1,8 @@
-import type { BenchSeries, Cause, Spreads } from './bench-series.js';
+import { CAUSES } from './bench-series.js';
+import type { BenchSeries, Cause, SeasonTold, Spreads } from './bench-series.js';
 import type { Design } from './design.js';
 import { columnSds, restrictedLikelihood } from './shared-effects.js';
-import { logPrior, priorScale, widthOfNone } from './spread-prior.js';
+import { logPrior, priorMass, priorScale, widthOfNone } from './spread-prior.js';
 import { submissionLevel } from './submission-level.js';
 
 /** Coarse grid of a cause, in scales of its prior; it only finds where the fine one lies. */
@@ -12,6 +13,7 @@ const BEYOND = 0.002;
 /** Sets of spreads that stand for all: equally likely ones. */
 const ATOMS = 200;
 
+type Known = Omit<BenchSeries, 'submissions'>;
 type Axes = Readonly<Record<Cause, readonly number[]>>;
 interface Weighted {
   readonly spreads: Spreads;
@@ -31,11 +33,41 @@ interface Weighted {
  * @see GELMAN-2006
  * @example spreadAtoms(designOf(series), series, new Uint8Array(2)).length // 200
  */
-export function spreadAtoms(design: Design, series: BenchSeries, isApart: Uint8Array): Spreads[] {
+export function spreadAtoms(design: Design, series: Known, isApart: Uint8Array): Spreads[] {
+  return systematic(weigh(design, series, isApart, fineAxes(design, series, isApart)));
+}
+
+/**
+ * What a season itself tells later ones of the spreads, without what it was told.
+ *
+ * Formula: L(σ) = chance of σ after the season over its chance before, of each cause by itself
+ * @param design series as the model takes it
+ * @param reproducibility that the method states [1]; null where it states none
+ * @param isApart variants that tell nothing of the effects
+ * @returns likelihoods of the causes that the series has, on the grid of the fit
+ * @throws nothing: the caller checks the series
+ * @see PATTERSON-THOMPSON-1971
+ * @see SCHMIDLI-2014
+ * @example seasonTells(designOf(series), 0.01, new Uint8Array(2)).map(({ cause }) => cause) // ['rig', 'tester', 'submission']
+ */
+export function seasonTells(design: Design, reproducibility: number | null, isApart: Uint8Array): SeasonTold[] {
+  const alone = { reproducibility, told: [] };
+  const axes = fineAxes(design, alone, isApart);
+  const found = weigh(design, alone, isApart, axes);
+  return CAUSES.filter((cause) => axes[cause].length > 1).map((cause) => {
+    const [after, widths] = [massOf(found, axes[cause], cause), cellWidths(axes[cause], 0)];
+    const points = axes[cause].map((relativeSd, at) => ({
+      relativeSd,
+      likelihood: after[at]! / priorMass(relativeSd, widths[at]!, reproducibility, cause),
+    }));
+    return { cause, points };
+  });
+}
+
+function fineAxes(design: Design, series: Known, isApart: Uint8Array): Axes {
   const coarse = axesOf(design, (cause) => coarseAxis(design, series, cause));
   const found = weigh(design, series, isApart, coarse);
-  const fine = axesOf(design, (cause) => fineAxis(found, coarse[cause], cause));
-  return systematic(weigh(design, series, isApart, fine));
+  return axesOf(design, (cause) => fineAxis(found, coarse[cause], cause));
 }
 
 function axesOf({ columns }: Design, axisOf: (cause: Cause) => readonly number[]): Axes {
@@ -45,7 +77,7 @@ function axesOf({ columns }: Design, axisOf: (cause: Cause) => readonly number[]
 }
 
 /** Goes on doubling until it is past all that the data or anything told could ask for. */
-function coarseAxis({ y }: Design, { reproducibility, told }: BenchSeries, cause: Cause): number[] {
+function coarseAxis({ y }: Design, { reproducibility, told }: Known, cause: Cause): number[] {
   const scale = priorScale(reproducibility, cause);
   const axis = COARSE.map((step) => step * scale);
   const farthest = Math.max(...y.map(Math.abs), ...told.filter((one) => one.cause === cause).map(({ relativeSd }) => 3 * relativeSd));
@@ -55,7 +87,7 @@ function coarseAxis({ y }: Design, { reproducibility, told }: BenchSeries, cause
 
 function fineAxis(found: readonly Weighted[], coarse: readonly number[], cause: Cause): number[] {
   if (coarse.length === 1) return [...coarse];
-  const mass = coarse.map((sd) => found.reduce((sum, { spreads, weight }) => (spreads[cause] === sd ? sum + weight : sum), 0));
+  const mass = massOf(found, coarse, cause);
   let [low, high] = [0, coarse.length - 1];
   for (let below = mass[low]!; below < BEYOND; below += mass[low]!) low += 1;
   for (let above = mass[high]!; above < BEYOND; above += mass[high]!) high -= 1;
@@ -64,13 +96,16 @@ function fineAxis(found: readonly Weighted[], coarse: readonly number[], cause: 
   return Array.from({ length: FINE }, (_, at) => from + ((to - from) * at) / (FINE - 1));
 }
 
+const massOf = (found: readonly Weighted[], axis: readonly number[], cause: Cause): number[] =>
+  axis.map((sd) => found.reduce((sum, { spreads, weight }) => (spreads[cause] === sd ? sum + weight : sum), 0));
+
 /** Half the distance to the neighbours on either side; 0 itself also has the chance that a cause adds nothing. */
 function cellWidths(axis: readonly number[], none: number): number[] {
   if (axis.length === 1) return [1];
   return axis.map((sd, at) => (axis[Math.min(at + 1, axis.length - 1)]! - axis[Math.max(at - 1, 0)]!) / 2 + (sd === 0 ? none : 0));
 }
 
-function weigh(design: Design, series: BenchSeries, isApart: Uint8Array, axes: Axes): Weighted[] {
+function weigh(design: Design, series: Known, isApart: Uint8Array, axes: Axes): Weighted[] {
   const k = design.columns.length;
   const [factor, effects] = [new Float64Array(k * k), new Float64Array(k)];
   const widths = (cause: Cause): number[] => cellWidths(axes[cause], widthOfNone(series.reproducibility, cause));

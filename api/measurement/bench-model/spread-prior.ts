@@ -1,5 +1,5 @@
 import { CAUSES } from './bench-series.js';
-import type { BenchSeries, Cause, Spreads } from './bench-series.js';
+import type { BenchSeries, Cause, SeasonTold, Spreads } from './bench-series.js';
 
 /** Degrees of freedom of the prior of a spread: heavy enough in its tail to give way to what the season shows. */
 const PRIOR_DEGREES = 4;
@@ -62,16 +62,19 @@ const DENSITY_WHERE_OFF = 1 / 8;
  * Log density of a set of spreads before the season is looked at.
  *
  * Formula: Σ −5/2·ln(1 + (σ/A)²/4) + Σ told ln(√(h/2π)·(r·e^(1 − r))^h + ⅛), h = d/2, r = s²/σ²: half-t of four degrees of freedom times the density of ln s² with d degrees each (Stirling's
- * constant), mixed with an even one, so that what the season contradicts gives way to it
+ * constant), mixed with an even one, and Σ earlier ln((L + 1)/2) likewise, so that what the season contradicts gives way to it
  * @param spreads σ [1]
- * @param series the reproducibility that gives A, and told standard deviations s [1] with degrees of freedom d
+ * @param series the reproducibility that gives A, told standard deviations s [1] with degrees of freedom d, and likelihoods L of earlier seasons
  * @returns log density but for a constant
  * @throws nothing
  * @see GELMAN-2006
  * @see SCHMIDLI-2014
  * @example logPrior({ rig: 0, tester: 0, submission: 0 }, { reproducibility: 0.01, told: [] }) // 0
  */
-export function logPrior(spreads: Spreads, { reproducibility, told }: Pick<BenchSeries, 'reproducibility' | 'told'>): number {
+export function logPrior(
+  spreads: Spreads,
+  { reproducibility, told, earlier = [] }: Pick<BenchSeries, 'reproducibility' | 'told' | 'earlier'>,
+): number {
   let sum = 0;
   for (const cause of CAUSES)
     sum -= ((PRIOR_DEGREES + 1) / 2) * Math.log1p((spreads[cause] / priorScale(reproducibility, cause)) ** 2 / PRIOR_DEGREES);
@@ -79,7 +82,40 @@ export function logPrior(spreads: Spreads, { reproducibility, told }: Pick<Bench
     const half = degreesOfFreedom / 2;
     sum += Math.log(Math.sqrt(half / (2 * Math.PI)) * likelihoodOf(spreads[cause] ** 2, relativeSd ** 2) ** half + DENSITY_WHERE_OFF);
   }
+  for (const season of earlier) sum += Math.log((likelihoodAt(season, spreads[season.cause]) + 1) / 2);
   return sum;
+}
+
+/**
+ * Chance of a value of a spread on a grid before any season, in its cell.
+ *
+ * Formula: p at 0, else (1 − p)·¾/A·(1 + (σ/A)²/4)^(−5/2)·width, p the chance that the cause adds nothing
+ * @param sd σ [1]
+ * @param width of its cell [1]
+ * @param reproducibility s_R that gives A [1]; null where the method states none
+ * @param cause rig, tester or submission
+ * @returns chance [1]
+ * @throws nothing
+ * @see GELMAN-2006
+ * @example priorMass(0, 0, 0.01, 'rig') // 0.4
+ */
+export function priorMass(sd: number, width: number, reproducibility: number | null, cause: Cause): number {
+  const scale = priorScale(reproducibility, cause);
+  const cell = width + (sd === 0 ? widthOfNone(reproducibility, cause) : 0);
+  return (
+    ((1 - PRIORS[cause].chanceOfNone) * cell * (1 + (sd / scale) ** 2 / PRIOR_DEGREES) ** (-(PRIOR_DEGREES + 1) / 2)) /
+    (scale * HALF_T_MASS)
+  );
+}
+
+/** Straight between the points that are told. */
+function likelihoodAt({ points }: SeasonTold, sd: number): number {
+  const above = points.findIndex(({ relativeSd }) => relativeSd >= sd);
+  const [high, low] = [points[above], points[above - 1]];
+  if (!high || (!low && high.relativeSd > sd)) return 0;
+  if (!low) return high.likelihood;
+  const share = (sd - low.relativeSd) / (high.relativeSd - low.relativeSd);
+  return low.likelihood + share * (high.likelihood - low.likelihood);
 }
 
 /** r·e^(1 − r) of what was found against what is: 1 where they are the same, also where both are none. */

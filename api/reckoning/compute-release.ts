@@ -28,6 +28,7 @@ import { catalogueTables } from './tables/catalogue-tables.js';
 import { csvFile } from './tables/csv-file.js';
 import { dataPackageFile } from './tables/data-package.js';
 import { evidenceTables } from './tables/evidence-tables.js';
+import { spreadsFound } from './rigs/season-spreads.js';
 import { standingsTables } from './tables/standings-tables.js';
 
 /** Computes every file of a release from its inputs. Pure: the same inputs give the same bytes. */
@@ -55,7 +56,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   return [
     readmeFile(inputs),
     jsonFile('bundle.json', bundle),
-    jsonFile(RETOLD, retoldOf(bundle.outputs, variants)),
+    jsonFile(RETOLD, retoldOf(bundle.outputs, variants, spreadsFound(context.computed))),
     ...files,
     ...standing,
     ...tables.map(csvFile),

@@ -2,6 +2,7 @@
 import type { SpoolEvidence } from './evidence/catalogue-evidence.js';
 import type { HouseEvidence, RemarkEvidence } from './evidence/statement-evidence.js';
 import type { EditionEvidence } from './evidence/edition-evidence.js';
+import type { SpreadsEvidence } from './evidence/effects-evidence.js';
 import type { MethodVersion } from '../contract/endpoints/methods.js';
 import type { CheckDocument, EditionDocument, HistoryPoint, VariantName } from '../contract/documents/release-documents.js';
 import type { PublishedResult } from './documents/published-result.js';
@@ -23,6 +24,8 @@ export interface EarlierEdition {
   readonly history: readonly { readonly variant: string; readonly point: HistoryPoint }[];
   /** How sure they are is told of the edition before alone. */
   readonly results: readonly PublishedResult[];
+  /** What the edition before found of rigs, testers and spools; absent of older ones, and of a release from before it was told. */
+  readonly spreads?: SpreadsEvidence;
 }
 
 interface EarlierCategory {

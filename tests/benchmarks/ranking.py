@@ -126,30 +126,90 @@ def normal_score(t, degrees):
     return np.where(t < 0, -z, z)
 
 
-def critical_score(errors, s, degrees, still_open, level):
-    """A score is never farther from 0 than its t, so that only what is above the largest seen is turned into one."""
-    largest = np.zeros(len(errors))
-    for i in range(s.shape[0]):
-        others = np.flatnonzero(still_open[i])
-        if len(others) == 0:
-            continue
-        t = (errors[:, [i]] - errors[:, others]) / s[i, others]
-        rows, cols = np.nonzero(t > largest[:, None])
-        np.maximum.at(largest, rows, normal_score(t[rows, cols], degrees[i, others[cols]]))
-    return np.sort(largest)[int(np.ceil(level * (len(errors) + 1))) - 1]
+def quantile(drawn, level):
+    return np.sort(drawn)[min(len(drawn), int(np.ceil(level * (len(drawn) + 1)))) - 1]
+
+
+def sizes_up_to(m):
+    sizes = [2]
+    while sizes[-1] < m:
+        sizes.append(min(m, max(sizes[-1] + 1, int(1.1 * sizes[-1]))))
+    return sizes
+
+
+def tile_of(a, size, first, m):
+    """The run of neighbours that a position lies in; one that no run holds is alone."""
+    start = first + (a - first) // size * size
+    return (start, start + size) if start >= first and (start - first) // size < m // size else (a, a + 1)
+
+
+def largest_in_tiles(errors, s, degrees, sizes, floor):
+    """For each draw and size the largest score within runs of so many neighbours, laid from the top or from the bottom in turn."""
+    m = errors.shape[1]
+    largest = np.full((len(errors), len(sizes)), floor)
+    for turn in (0, 1):
+        own = errors[turn::2]
+        for a in range(m):
+            tiles = [tile_of(a, size, turn * (m % size), m) for size in sizes]
+            low, high = min(lo for lo, _ in tiles), max(hi for _, hi in tiles)
+            t = (own[:, [a]] - own[:, low:high]) / s[a, low:high]
+            rows, cols = np.nonzero(t > floor)
+            scores = np.zeros_like(t)
+            scores[rows, cols] = normal_score(t[rows, cols], degrees[a, low + cols])
+            above = np.maximum.accumulate(scores[:, a - low :], axis=1)
+            below = np.maximum.accumulate(scores[:, a - low :: -1], axis=1)
+            for at, (lo, hi) in enumerate(tiles):
+                found = np.maximum(above[:, hi - 1 - a], below[:, a - lo])
+                np.maximum(largest[turn::2, at], found, out=largest[turn::2, at])
+    return largest
+
+
+def critical_scores(errors, s, degrees, order, level):
+    """Ryan's and Welsch's shares of the error rate; no score below that of the smallest groups decides, so it is looked for first."""
+    m, e = len(order), errors[:, order]
+    s, degrees = s[np.ix_(order, order)], degrees[np.ix_(order, order)]
+    sizes = sizes_up_to(m)
+
+    shares = [level ** (m // size * size / m) for size in sizes]
+    scores = [quantile(largest_in_tiles(e, s, degrees, sizes[:1], 0.0)[:, 0], shares[0])]
+    if m > 2:
+        largest = largest_in_tiles(e, s, degrees, sizes[1:], scores[0])
+        scores += [quantile(largest[:, at], share) for at, share in enumerate(shares[1:])]
+    return sizes, np.maximum.accumulate(scores)
+
+
+def needed(z, told, sizes, scores):
+    """What each pair must pass: the score of the largest group of equals that could hold both."""
+    result = np.full(z.shape, scores[0])
+    undecided = np.ones(z.shape, bool)
+    for at in range(len(sizes) - 1, 0, -1):
+        near = ((np.abs(z) <= scores[at]) & ~told).astype(float)
+        decided = undecided & (z <= scores[at]) & (near @ near > sizes[at - 1])
+        result[decided] = scores[at]
+        undecided &= ~decided
+    return result
 
 
 def place_sets(values, errors, s, degrees, level=0.95):
     n = len(values)
     ahead = np.zeros((n, n), bool)
-    still_open = np.isfinite(s)
-    z = normal_score((values[:, None] - values[None, :]) / s, degrees)
+    pairs = np.isfinite(s)
+    z = np.where(pairs, normal_score((values[:, None] - values[None, :]) / s, degrees), 0)
+    best, members = np.argsort(-values, kind="stable"), None
     while True:
-        told = still_open & (z > critical_score(errors, s, degrees, still_open, level))
-        if not told.any():
+        told = ahead | ahead.T
+        left = [i for i in best if (pairs[i] & ~told[i]).any()]
+        if not left:
             return ahead, z
-        ahead |= told
-        still_open &= ~(told | told.T)
+        if members is None or len(left) < members:
+            members, (sizes, scores) = len(left), critical_scores(errors, s, degrees, left, level)
+        found = pairs & ~told & (z > 0) & (z > needed(z, told, sizes, scores))
+        before = ahead.sum()
+        ahead |= found
+        for k in range(n):
+            ahead |= ahead[:, [k]] & ahead[[k], :]
+        if ahead.sum() == before:
+            return ahead, z
 
 
 def could_be_first(values, errors, s, degrees, z, level=0.95, beta=0.005):
@@ -157,11 +217,11 @@ def could_be_first(values, errors, s, degrees, z, level=0.95, beta=0.005):
     for i in np.flatnonzero(~could & (z.max(axis=0) < 5)):
         mine = np.delete(np.arange(len(values)), i)
         t = (errors[:, mine] - errors[:, [i]]) / s[i, mine]
-        farthest = np.quantile(normal_score(-t, degrees[i, mine]).max(axis=1), 1 - beta)
+        farthest = quantile(normal_score(-t, degrees[i, mine]).max(axis=1), 1 - beta)
         scaled = farthest * (8 * degrees[i, mine] + 3) / (8 * degrees[i, mine] + 1)
         bound = values[mine] - values[i] + s[i, mine] * np.sqrt(degrees[i, mine] * np.expm1(scaled**2 / degrees[i, mine]))
         rivals = normal_score(t + np.minimum(0, bound) / s[i, mine], degrees[i, mine]).max(axis=1)
-        could[i] = z[:, i].max() <= np.quantile(rivals, level + beta)
+        could[i] = z[:, i].max() <= quantile(rivals, level + beta)
     return could
 
 

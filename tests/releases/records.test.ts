@@ -1,8 +1,14 @@
 import { recordsDocumentSchema } from '../../api/contract/documents/release-documents.js';
-import type { EditionDocument, RecordsDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  RecordsDocument,
+  VariantDocument,
+} from '../../api/contract/documents/release-documents.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import { retoldOf } from '../../api/reckoning/documents/retold.js';
+import type { Retold } from '../../api/reckoning/documents/retold.js';
 import { recordsOf } from '../../api/reckoning/longitudinal/records.js';
 import { runsOf } from '../../api/reckoning/longitudinal/runs.js';
 import type { EarlierEdition } from '../../api/reckoning/release-inputs.js';
@@ -84,7 +90,8 @@ test('runs at the top are broken by a season elsewhere, and shared first places 
 
 test('a release tells records and runs over the editions before, as their bundles have them', () => {
   const first = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 5 });
-  const earlier = earlierEdition(computeRelease(first), 'd');
+  // What it found of rigs is left out, so that the same readings give the same values.
+  const { spreads: _, ...earlier } = earlierEdition(computeRelease(first), 'd');
   const second = {
     ...first,
     evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2027', previous: '2026' } },
@@ -105,8 +112,25 @@ test('a release says itself what later ones tell again of it: what its bundle an
   const read = (name: string): unknown => JSON.parse(files.find(({ path }) => path === name)!.content);
   const pages = files.filter(({ path }) => path.startsWith('documents/variants/')).map(({ path }) => read(path) as VariantDocument);
   const told = retoldOf((read('bundle.json') as Bundle).outputs, pages);
-  expect(read('retold.json')).toEqual(JSON.parse(JSON.stringify(told)));
+  const { spreads, ...retold } = read('retold.json') as Retold;
+  expect(retold).toEqual(JSON.parse(JSON.stringify(told)));
+  expect(Object.keys(spreads!)).toContain('breakingForce/straight-pull/untreated');
   expect([told.history.length, told.previousEdition]).toEqual([4, null]);
+});
+
+test('what an edition found of rigs, testers and spools sharpens the next one, and no later one', () => {
+  const first = inventInputs(5, { variants: 8, testers: 3, rigs: 2, specimens: 5 });
+  const files = computeRelease(first);
+  const next = { ...first, evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2027', previous: '2026' } } };
+  const intervals = (earlier: EarlierEdition): string => {
+    const all = computeRelease({ ...next, earlier: [earlier] });
+    const { rows } = JSON.parse(all.find(({ path }) => path === 'documents/standings/stress.json')!.content) as CategoryDocument;
+    return JSON.stringify(rows.map(({ figure }) => figure));
+  };
+  const newest = earlierEdition(files, 'd');
+  const { spreads: _, ...silent } = newest;
+  expect(intervals(newest)).not.toBe(intervals(silent));
+  expect(earlierEdition(files, 'c', false).spreads).toBeUndefined();
 });
 
 test('of an edition before the one before, a release tells the same without how sure its results were', () => {

@@ -57,7 +57,8 @@ const FEWEST_CONTRASTS = 4;
 export function fitSeries(series: BenchSeries): FittedSeries | ValuesOnly {
   const design = designOf(series);
   const contrasts = design.y.length - design.variants.length;
-  if (series.reproducibility === null && series.told.length === 0 && contrasts < FEWEST_CONTRASTS)
+  const isTold = series.told.length > 0 || (series.earlier ?? []).length > 0;
+  if (series.reproducibility === null && !isTold && contrasts < FEWEST_CONTRASTS)
     return { kind: 'values-only', reason: 'nothing-known-of-effects', variants: design.variants, values: design.centres };
   const { isApart, spreads } = apartVariants(design, series);
   return fitAt(design, spreads, isApart);

@@ -20,8 +20,11 @@ export interface ReleaseContext extends EditionContext {
   readonly division?: DivisionEvidence;
 }
 
-/** Computes the results of an edition. */
-export const contextOf = (inputs: ReleaseInputs): EditionContext => ({ ...inputs, computed: computeEdition(inputs.evidence) });
+/** Computes the results of an edition, with what the one before found of rigs, testers and spools. */
+export const contextOf = (inputs: ReleaseInputs): EditionContext => ({
+  ...inputs,
+  computed: computeEdition(inputs.evidence, inputs.earlier[0]?.spreads),
+});
 
 type Headed = Pick<ReleaseInputs, 'house' | 'isDemo' | 'revision' | 'publishedAt' | 'evidence'> & Pick<ReleaseContext, 'division'>;
 

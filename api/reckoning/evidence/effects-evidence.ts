@@ -13,5 +13,17 @@ export interface CauseEffects {
   readonly tester?: KnownEffect | undefined;
 }
 
+/** Key of a measured quantity → how well spreads of each cause agree with what an edition found of it: plain JSON, decimals as text. */
+export type SpreadsEvidence = Readonly<
+  Record<
+    string,
+    readonly {
+      readonly cause: 'rig' | 'tester' | 'submission';
+      /** Likelihood over what was to be expected before the edition; 0 beyond either end. */
+      readonly points: readonly { readonly relativeSd: string; readonly likelihood: string }[];
+    }[]
+  >
+>;
+
 /** Key of a measured quantity, such as breakingForce/straight-pull/untreated → its effects. */
 export type EffectsEvidence = Readonly<Record<string, CauseEffects>>;

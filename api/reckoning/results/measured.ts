@@ -1,5 +1,5 @@
 /** What is measured of a variant directly: means of its submissions, and what the model of the bench makes of them over the whole edition. Pure. */
-import type { BenchSubmission, ToldSpread } from '../../measurement/bench-model/bench-series.js';
+import type { BenchSubmission, SeasonTold, ToldSpread } from '../../measurement/bench-model/bench-series.js';
 import { effectsOf, spreadsOf } from '../../measurement/bench-model/effects-of.js';
 import type { FoundEffect } from '../../measurement/bench-model/effects-of.js';
 import { fitSeries } from '../../measurement/bench-model/fit-series.js';
@@ -7,7 +7,7 @@ import type { FittedSeries, ValuesOnly } from '../../measurement/bench-model/fit
 import type { ModelEvidence } from '../../measurement/ranking/model-evidence.js';
 import { ratioVariance } from '../../measurement/uncertainty/ratio-variance.js';
 import type { QuantityKind } from '../../contract/endpoints/schemes.js';
-import type { CauseEffects } from '../evidence/effects-evidence.js';
+import type { CauseEffects, SpreadsEvidence } from '../evidence/effects-evidence.js';
 import type { EditionQuantity } from './quantity.js';
 import type { EditionSeries, ResultSubmission } from './series.js';
 
@@ -43,15 +43,26 @@ export interface MeasuredQuantity {
 /**
  * Evidence of every variant, all fitted together: effects of rigs and testers are taken out, what is left of them stays in the uncertainty.
  * @param told what is known of rigs and testers from elsewhere; it enters with its own weight
+ * @param earlier what the edition before found of them and of spools; it enters likewise
  */
-export function measure(measured: Measured, series: readonly EditionSeries[], told: CauseEffects = {}): MeasuredQuantity {
+export function measure(
+  measured: Measured,
+  series: readonly EditionSeries[],
+  told: CauseEffects = {},
+  earlier: SpreadsEvidence[string] = [],
+): MeasuredQuantity {
   const byVariant = Map.groupBy(pointsOf(series), ({ submission }) => submission.variant);
   const stated = [...byVariant].filter(([, own]) => own.every(({ relative }) => relative));
   const submissions = stated.flatMap(([variant, own]) => own.flatMap((point) => toBenchSubmission(measured, variant, point)));
   const fit =
     submissions.length === 0
       ? null
-      : fitSeries({ submissions, reproducibility: measured.reproducibility, told: toldSpreads(told, isRatio(measured)) });
+      : fitSeries({
+          submissions,
+          reproducibility: measured.reproducibility,
+          told: toldSpreads(told, isRatio(measured)),
+          earlier: earlier.map(asNumbers),
+        });
   const effects = fit?.kind === 'fitted' ? effectsOf(fit) : [];
   const known = new Set(stated.map(([variant]) => variant));
   return {
@@ -97,6 +108,11 @@ const toldSpreads = ({ rig, tester }: CauseEffects, rigCancels: boolean): ToldSp
   ...(rig && !rigCancels ? [{ cause: 'rig' as const, relativeSd: Number(rig.relativeSd), degreesOfFreedom: rig.degreesOfFreedom }] : []),
   ...(tester ? [{ cause: 'tester' as const, relativeSd: Number(tester.relativeSd), degreesOfFreedom: tester.degreesOfFreedom }] : []),
 ];
+
+const asNumbers = ({ cause, points }: SpreadsEvidence[string][number]): SeasonTold => ({
+  cause,
+  points: points.map(({ relativeSd, likelihood }) => ({ relativeSd: Number(relativeSd), likelihood: Number(likelihood) })),
+});
 
 function betweenOf(fit: MeasuredQuantity['fit'], degreesOfFreedom: number): BetweenSubmissions {
   const variance = fit?.kind === 'fitted' ? spreadsOf(fit).reduce((sum, { relativeSd }) => sum + relativeSd ** 2, 0) : 0;

@@ -4,7 +4,7 @@ import type { ModelEvidence, ModelSeries } from '../../measurement/ranking/model
 import { besideTable } from '../../measurement/ranking/beside-table.js';
 import type { Tail } from '../../measurement/bench-model/tail.js';
 import { modelProduct } from '../../measurement/ranking/model-product.js';
-import type { EffectsEvidence } from '../evidence/effects-evidence.js';
+import type { CauseEffects, EffectsEvidence, SpreadsEvidence } from '../evidence/effects-evidence.js';
 import { bareEstimate, estimateOf } from './estimate.js';
 import type { Estimate } from './estimate.js';
 import { measure } from './measured.js';
@@ -65,6 +65,7 @@ const APART = 'Its submissions disagree beyond those of the others: the interval
  * @param variants slugs of the entries
  * @param claimedForceN slug → rated strength on the label [N]
  * @param effects what is known of rigs and testers from elsewhere
+ * @param before what the edition before found of rigs, testers and spools
  */
 export function computeResults(
   variants: readonly string[],
@@ -72,9 +73,12 @@ export function computeResults(
   submissions: readonly ResultSubmission[],
   claimedForceN: ReadonlyMap<string, number>,
   effects: EffectsEvidence = {},
+  before: SpreadsEvidence = {},
 ): EditionResults {
   const direct = new Map(
-    quantities.filter(({ parts }) => parts.length > 0).map((one) => [one.key, overTheEdition(one, submissions, effects)] as const),
+    quantities
+      .filter(({ parts }) => parts.length > 0)
+      .map((one) => [one.key, overTheEdition(one, submissions, effects[one.key], before[one.key])] as const),
   );
   const fits = Object.fromEntries([...direct].flatMap(([key, { measured }]) => (measured.fit ? [[key, measured.fit] as const] : [])));
   const ofVariant = (variant: string): ReadonlyMap<string, Result> => {
@@ -118,9 +122,14 @@ function besideTableOf(key: string, results: EditionResults['results'], fits: Mo
   return new Map(known.flatMap(({ variant }, i) => (tails[i] ? [[variant, tails[i]] as const] : [])));
 }
 
-function overTheEdition(quantity: EditionQuantity, submissions: readonly ResultSubmission[], effects: EffectsEvidence): OverTheEdition {
+function overTheEdition(
+  quantity: EditionQuantity,
+  submissions: readonly ResultSubmission[],
+  effects: CauseEffects | undefined,
+  before: SpreadsEvidence[string] | undefined,
+): OverTheEdition {
   const series = quantity.parts.map((part) => editionSeries(part, submissions));
-  return { series, measured: measure(quantity, series, effects[quantity.key]) };
+  return { series, measured: measure(quantity, series, effects, before) };
 }
 
 /** Key of the measured quantity that a quantity scatters as: a stress or an honesty as the force that it is made of. */

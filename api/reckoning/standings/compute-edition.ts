@@ -8,6 +8,7 @@ import { figuresOfEvidence } from '../evidence/submission-evidence.js';
 import type { SubmissionEvidence } from '../evidence/submission-evidence.js';
 import type { InstrumentEvidence } from '../evidence/instrument-evidence.js';
 import type { ComparedEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
+import type { SpreadsEvidence } from '../evidence/effects-evidence.js';
 import { knownEffects } from '../rigs/known-effects.js';
 import { shortfallsOf } from '../results/eligibility.js';
 import { keyOf, quantitiesOf } from '../results/quantity.js';
@@ -31,8 +32,11 @@ export function rigOf({ instruments }: Pick<SubmissionEvidence, 'instruments'>):
   return (byKind[0] ?? instruments[0])?.code ?? 'none';
 }
 
-/** Computes the results of all entries, over all divisions: rigs and testers pull every kind of line. */
-export function computeEdition<Evidence extends EditionEvidence>(evidence: Evidence): Evidence & EditionResults {
+/**
+ * Computes the results of all entries, over all divisions: rigs and testers pull every kind of line.
+ * @param before what the edition before found of rigs, testers and spools
+ */
+export function computeEdition<Evidence extends EditionEvidence>(evidence: Evidence, before?: SpreadsEvidence): Evidence & EditionResults {
   const { edition, submissions, claims, instruments } = evidence;
   const claimedForceN = new Map(
     claims.filter(({ quantity }) => quantity === 'breakingForce').map(({ variant, valueSi }) => [variant, Number(valueSi)]),
@@ -46,6 +50,7 @@ export function computeEdition<Evidence extends EditionEvidence>(evidence: Evide
     submissions.map((submission) => toResultSubmission(submission, instruments)),
     claimedForceN,
     knownEffects(evidence, edition.methods),
+    before,
   );
   return { ...evidence, ...found };
 }

@@ -2,7 +2,9 @@ import { drawSeries } from '../../../api/measurement/bench-model/draw-series.js'
 import { effectsOf, spreadsOf } from '../../../api/measurement/bench-model/effects-of.js';
 import { fitSeries } from '../../../api/measurement/bench-model/fit-series.js';
 import type { FittedSeries } from '../../../api/measurement/bench-model/fit-series.js';
-import type { BenchSeries } from '../../../api/measurement/bench-model/bench-series.js';
+import type { BenchSeries, SeasonTold } from '../../../api/measurement/bench-model/bench-series.js';
+import { seasonTells } from '../../../api/measurement/bench-model/spread-atoms.js';
+import { priorMass } from '../../../api/measurement/bench-model/spread-prior.js';
 import { pairMoments } from '../../../api/measurement/bench-model/pair-moments.js';
 import { valueBudgets } from '../../../api/measurement/bench-model/value-budget.js';
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
@@ -89,6 +91,35 @@ test('what is told enters beside what the season shows, and gives way where that
   expect(spreadWith(near, 60)).toBeGreaterThan(near);
   // Ten times smaller, and sure of it: of other days, it seems. Also that there is none at all.
   for (const far of [alone / 10, 0]) expect(Math.abs(spreadWith(far, 60) / alone - 1)).toBeLessThan(0.02);
+});
+
+test('what a season found tells a later one: narrower where both agree, and gives way where they do not', () => {
+  const found = fitted(seriesOf(noisy(0.03)));
+  const tells = seasonTells(found.design, 0.01, found.isApart);
+  expect(tells.map(({ cause }) => cause)).toEqual(['rig', 'tester', 'submission']);
+  // Chance after over chance before: over all that was to be expected before, its mean is 1.
+  for (const { cause, points } of tells) {
+    const chances = points.map(({ relativeSd, likelihood }, at) => {
+      const width = (points[Math.min(at + 1, points.length - 1)]!.relativeSd - points[Math.max(at - 1, 0)]!.relativeSd) / 2;
+      return likelihood * priorMass(relativeSd, width, 0.01, cause);
+    });
+    expect(chances.reduce((sum, one) => sum + one, 0)).toBeCloseTo(1, 9);
+  }
+  const submissionWith = (sd: number, earlier: readonly SeasonTold[]) =>
+    spreadsOf(fitted(seriesOf(noisy(sd), { earlier }))).find(({ cause }) => cause === 'submission')!;
+  const [alone, agreeing] = [submissionWith(0.03, []), submissionWith(0.03, tells)];
+  expect(agreeing.high - agreeing.low).toBeLessThan(0.85 * (alone.high - alone.low));
+  expect(agreeing.relativeSd / alone.relativeSd).toBeCloseTo(1, 1);
+  const contradicted = submissionWith(0.2, tells);
+  expect(contradicted.relativeSd / submissionWith(0.2, []).relativeSd).toBeCloseTo(1, 2);
+});
+
+test('a season that could not tell tells nothing', () => {
+  const single = fitted(seriesOf(crossed(() => 0).filter((_, s) => s % 2 === 0)));
+  for (const { points } of seasonTells(single.design, 0.01, single.isApart))
+    for (const { likelihood } of points) expect(Math.abs(likelihood - 1)).toBeLessThan(0.02);
+  const share = fitted(seriesOf(crossed(() => 0).map((one) => ({ ...one, rig: null }))));
+  expect(seasonTells(share.design, 0.01, share.isApart).map(({ cause }) => cause)).toEqual(['tester', 'submission']);
 });
 
 test('one submission each: a floor from what the method states, values only where nothing is known', () => {

@@ -1,0 +1,25 @@
+/** What an edition tells the next one of rigs, testers and spools: how likely it leaves their spreads. Pure. */
+import type { SeasonTold } from '../../measurement/bench-model/bench-series.js';
+import { seasonTells } from '../../measurement/bench-model/spread-atoms.js';
+import { roundHalfEven } from '../../measurement/units/round-half-even.js';
+import type { SpreadsEvidence } from '../evidence/effects-evidence.js';
+import type { EditionResults } from '../results/results.js';
+
+const PLACES = 6;
+
+/** Of every measured quantity that was fitted; what the edition itself was told is not in it. */
+export const spreadsFound = ({ quantities, fits }: Pick<EditionResults, 'quantities' | 'fits'>): SpreadsEvidence =>
+  Object.fromEntries(
+    quantities.flatMap(({ key, reproducibility }) => {
+      const fit = fits[key];
+      return fit?.kind === 'fitted' ? [[key, seasonTells(fit.design, reproducibility, fit.isApart).map(asText)] as const] : [];
+    }),
+  );
+
+const asText = ({ cause, points }: SeasonTold): SpreadsEvidence[string][number] => ({
+  cause,
+  points: points.map(({ relativeSd, likelihood }) => ({
+    relativeSd: roundHalfEven(relativeSd, PLACES),
+    likelihood: roundHalfEven(likelihood, PLACES),
+  })),
+});

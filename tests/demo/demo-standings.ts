@@ -86,7 +86,7 @@ export function resultsOf(
     quantitiesOf(demoScheme.rules.categories, PINNED),
     counted,
     new Map(entries.map((entry) => [entry.slug, claimedForceN(demo.seed, entry)])),
-    effectsIn(demo, season.slug),
+    { effects: effectsIn(demo, season.slug) },
   ).results;
 }
 

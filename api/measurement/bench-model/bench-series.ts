@@ -29,7 +29,7 @@ export interface ToldSpread {
   readonly degreesOfFreedom: number;
 }
 
-/** How well relative standard deviations of a cause agree with what an earlier season found: its likelihood over what was to be expected before it; 0 beyond either end. */
+/** How well relative standard deviations of a cause agree with what an earlier season, or re-tests, found: its likelihood over what was to be expected before it; 0 beyond either end. */
 export interface SeasonTold {
   readonly cause: Cause;
   /** rising in the standard deviation [1] */
@@ -41,7 +41,7 @@ export interface BenchSeries {
   /** relative reproducibility that the method states: rig, tester and submission together [1]; null where it states none */
   readonly reproducibility: number | null;
   readonly told: readonly ToldSpread[];
-  /** what earlier seasons of the house tell */
+  /** what earlier seasons of the house, and re-tests, tell */
   readonly earlier?: readonly SeasonTold[];
 }
 

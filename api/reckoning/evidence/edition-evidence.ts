@@ -76,7 +76,7 @@ export interface EditionEvidence {
   readonly claims: readonly ClaimEvidence[];
   /** Closed while the edition was worked on; they enter no result. */
   readonly roundRobins?: readonly RoundRobinEvidence[];
-  /** What was drawn to be tested again, and found; it enters no result. */
+  /** What was drawn to be tested again, and found; it enters no value, only what is known of rigs and testers. */
   readonly retests?: RetestsEvidence | undefined;
   /** Of the rigs that submissions were pulled on, up to the close of the edition, oldest first; an edition from before there were any has none. */
   readonly controlPulls?: readonly ControlPullEvidence[] | undefined;

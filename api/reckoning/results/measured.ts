@@ -1,9 +1,11 @@
 /** What is measured of a variant directly: means of its submissions, and what the model of the bench makes of them over the whole edition. Pure. */
 import type { BenchSubmission, SeasonTold, ToldSpread } from '../../measurement/bench-model/bench-series.js';
+import { designOf } from '../../measurement/bench-model/design.js';
 import { effectsOf, spreadsOf } from '../../measurement/bench-model/effects-of.js';
 import type { FoundEffect } from '../../measurement/bench-model/effects-of.js';
 import { fitSeries } from '../../measurement/bench-model/fit-series.js';
 import type { FittedSeries, ValuesOnly } from '../../measurement/bench-model/fit-series.js';
+import { seasonTells } from '../../measurement/bench-model/spread-atoms.js';
 import type { ModelEvidence } from '../../measurement/ranking/model-evidence.js';
 import { ratioVariance } from '../../measurement/uncertainty/ratio-variance.js';
 import type { QuantityKind } from '../../contract/endpoints/schemes.js';
@@ -32,6 +34,15 @@ export interface BetweenSubmissions {
   readonly degreesOfFreedom: number;
 }
 
+/** What is known of rigs, testers and spools from elsewhere than the submissions of the edition. */
+export interface Beside {
+  readonly effects?: CauseEffects | undefined;
+  /** What the edition before found. */
+  readonly before?: SpreadsEvidence[string] | undefined;
+  /** Series of results that were tested again: both under the first one's reference in the place of a variant. */
+  readonly retested?: readonly EditionSeries[];
+}
+
 export interface MeasuredQuantity {
   readonly between: BetweenSubmissions;
   /** Null where no submission has a stated repeatability. */
@@ -42,14 +53,12 @@ export interface MeasuredQuantity {
 
 /**
  * Evidence of every variant, all fitted together: effects of rigs and testers are taken out, what is left of them stays in the uncertainty.
- * @param told what is known of rigs and testers from elsewhere; it enters with its own weight
- * @param earlier what the edition before found of them and of spools; it enters likewise
+ * @param beside what is known from elsewhere; it enters with its own weight
  */
 export function measure(
   measured: Measured,
   series: readonly EditionSeries[],
-  told: CauseEffects = {},
-  earlier: SpreadsEvidence[string] = [],
+  { effects = {}, before = [], retested = [] }: Beside,
 ): MeasuredQuantity {
   const byVariant = Map.groupBy(pointsOf(series), ({ submission }) => submission.variant);
   const stated = [...byVariant].filter(([, own]) => own.every(({ relative }) => relative));
@@ -60,10 +69,10 @@ export function measure(
       : fitSeries({
           submissions,
           reproducibility: measured.reproducibility,
-          told: toldSpreads(told, isRatio(measured)),
-          earlier: earlier.map(asNumbers),
+          told: toldSpreads(effects, isRatio(measured)),
+          earlier: [...before.map(asNumbers), ...toldByRetests(measured, retested)],
         });
-  const effects = fit?.kind === 'fitted' ? effectsOf(fit) : [];
+  const found = fit?.kind === 'fitted' ? effectsOf(fit) : [];
   const known = new Set(stated.map(([variant]) => variant));
   return {
     between: betweenOf(fit, submissions.length - stated.length),
@@ -71,7 +80,7 @@ export function measure(
     variants: new Map(
       [...byVariant].map(([variant, own]) => [
         variant,
-        { points: own, evidence: fit?.kind === 'fitted' && known.has(variant) ? evidenceOf(measured, variant, own, fit, effects) : null },
+        { points: own, evidence: fit?.kind === 'fitted' && known.has(variant) ? evidenceOf(measured, variant, own, fit, found) : null },
       ]),
     ),
   };
@@ -108,6 +117,16 @@ const toldSpreads = ({ rig, tester }: CauseEffects, rigCancels: boolean): ToldSp
   ...(rig && !rigCancels ? [{ cause: 'rig' as const, relativeSd: Number(rig.relativeSd), degreesOfFreedom: rig.degreesOfFreedom }] : []),
   ...(tester ? [{ cause: 'tester' as const, relativeSd: Number(tester.relativeSd), degreesOfFreedom: tester.degreesOfFreedom }] : []),
 ];
+
+/** A result and its like from the same spool differ by what rigs and testers add; of spools they tell nothing. */
+function toldByRetests(measured: Measured, retested: readonly EditionSeries[]): SeasonTold[] {
+  const design = designOf({
+    submissions: pointsOf(retested).flatMap((point) => toBenchSubmission(measured, point.submission.variant, point)),
+  });
+  if (design.variants.length === 0) return [];
+  const told = seasonTells(design, measured.reproducibility, new Uint8Array(design.variants.length));
+  return told.filter(({ cause }) => cause !== 'submission');
+}
 
 const asNumbers = ({ cause, points }: SpreadsEvidence[string][number]): SeasonTold => ({
   cause,

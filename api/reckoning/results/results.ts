@@ -4,7 +4,7 @@ import type { ModelEvidence, ModelSeries } from '../../measurement/ranking/model
 import { besideTable } from '../../measurement/ranking/beside-table.js';
 import type { Tail } from '../../measurement/bench-model/tail.js';
 import { modelProduct } from '../../measurement/ranking/model-product.js';
-import type { CauseEffects, EffectsEvidence, SpreadsEvidence } from '../evidence/effects-evidence.js';
+import type { EffectsEvidence, SpreadsEvidence } from '../evidence/effects-evidence.js';
 import { bareEstimate, estimateOf } from './estimate.js';
 import type { Estimate } from './estimate.js';
 import { measure } from './measured.js';
@@ -52,6 +52,15 @@ interface Found {
   readonly also?: readonly ResultSubmission[];
 }
 
+/** What is known of rigs, testers and spools from elsewhere than the submissions. */
+export interface Elsewhere {
+  readonly effects?: EffectsEvidence;
+  /** What the edition before found. */
+  readonly before?: SpreadsEvidence | undefined;
+  /** Results that were tested again, and what was found: both under the first one's reference in the place of a variant. */
+  readonly retested?: readonly ResultSubmission[];
+}
+
 interface OverTheEdition {
   readonly series: readonly EditionSeries[];
   readonly measured: MeasuredQuantity;
@@ -64,21 +73,17 @@ const APART = 'Its submissions disagree beyond those of the others: the interval
  * Computes the quantities of all variants at once: they learn their spread from one another.
  * @param variants slugs of the entries
  * @param claimedForceN slug → rated strength on the label [N]
- * @param effects what is known of rigs and testers from elsewhere
- * @param before what the edition before found of rigs, testers and spools
+ * @param elsewhere what is known of rigs, testers and spools besides
  */
 export function computeResults(
   variants: readonly string[],
   quantities: readonly EditionQuantity[],
   submissions: readonly ResultSubmission[],
   claimedForceN: ReadonlyMap<string, number>,
-  effects: EffectsEvidence = {},
-  before: SpreadsEvidence = {},
+  elsewhere: Elsewhere = {},
 ): EditionResults {
   const direct = new Map(
-    quantities
-      .filter(({ parts }) => parts.length > 0)
-      .map((one) => [one.key, overTheEdition(one, submissions, effects[one.key], before[one.key])] as const),
+    quantities.filter(({ parts }) => parts.length > 0).map((one) => [one.key, overTheEdition(one, submissions, elsewhere)] as const),
   );
   const fits = Object.fromEntries([...direct].flatMap(([key, { measured }]) => (measured.fit ? [[key, measured.fit] as const] : [])));
   const ofVariant = (variant: string): ReadonlyMap<string, Result> => {
@@ -125,11 +130,12 @@ function besideTableOf(key: string, results: EditionResults['results'], fits: Mo
 function overTheEdition(
   quantity: EditionQuantity,
   submissions: readonly ResultSubmission[],
-  effects: CauseEffects | undefined,
-  before: SpreadsEvidence[string] | undefined,
+  { effects, before, retested = [] }: Elsewhere,
 ): OverTheEdition {
-  const series = quantity.parts.map((part) => editionSeries(part, submissions));
-  return { series, measured: measure(quantity, series, effects, before) };
+  const seriesOf = (all: readonly ResultSubmission[]) => quantity.parts.map((part) => editionSeries(part, all));
+  const series = seriesOf(submissions);
+  const beside = { effects: effects?.[quantity.key], before: before?.[quantity.key], retested: seriesOf(retested) };
+  return { series, measured: measure(quantity, series, beside) };
 }
 
 /** Key of the measured quantity that a quantity scatters as: a stress or an honesty as the force that it is made of. */

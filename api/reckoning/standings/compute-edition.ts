@@ -49,10 +49,16 @@ export function computeEdition<Evidence extends EditionEvidence>(evidence: Evide
     ),
     submissions.map((submission) => toResultSubmission(submission, instruments)),
     claimedForceN,
-    knownEffects(evidence, edition.methods),
-    before,
+    { effects: knownEffects(evidence, edition.methods), before, retested: retestedIn(evidence) },
   );
   return { ...evidence, ...found };
+}
+
+function retestedIn({ retests, submissions, instruments }: EditionEvidence): ResultSubmission[] {
+  return (retests?.drawn ?? []).flatMap(({ original, again }) => {
+    const first = submissions.find(({ reference }) => reference === original);
+    return first && again ? [first, again].map((one) => ({ ...toResultSubmission(one, instruments), variant: original })) : [];
+  });
 }
 
 function toResultSubmission(submission: SubmissionEvidence, instruments: EditionEvidence['instruments']): ResultSubmission {

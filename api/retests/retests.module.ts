@@ -2,7 +2,7 @@
  * Re-tests: accepted results drawn at random come back as spools of new codes, to another tester on another rig.
  * States: an edition has no draw, or one; a drawn result is open until an accepted submission of its new code is there.
  * Editors draw, while the edition is open, by a seed that was fixed at its opening; testers see spools like any other.
- * What is found again enters no result: the release tells how far it differs.
+ * What is found again enters no value: the release tells how far it differs, and the model of the bench what testers and rigs differ by.
  */
 import { Module } from '@nestjs/common';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';

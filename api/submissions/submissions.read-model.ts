@@ -80,7 +80,7 @@ export class SubmissionsReadModel {
     return this.accepted({ editionId, spoolId: { notIn: await this.catalogue.allPutBack() } });
   }
 
-  /** What was tested again in an edition and accepted, by reference; it enters no result. */
+  /** What was tested again in an edition and accepted, by reference; it enters no value. */
   async retestedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
     return this.accepted({ editionId, spoolId: { in: await this.catalogue.allPutBack() } });
   }

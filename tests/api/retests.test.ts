@@ -96,7 +96,7 @@ test('it comes back as a spool like any other, to another tester on another rig;
     await expect(runSql(house.t.databaseUrl, `DELETE FROM ${table}`)).rejects.toThrow(/append_only/);
 });
 
-test('what is found again enters no result; the release tells how far it differs', async () => {
+test('what is found again enters no value; the release tells how far it differs', async () => {
   await acceptAll(house.reviewer, '2026');
   const listed = (await house.editor.call('get', '/v1/editions/2026/retests').expect(200)).body as { items: typeof items };
   expect(listed.items.every(({ isDone }) => isDone)).toBe(true);

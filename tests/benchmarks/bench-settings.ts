@@ -31,6 +31,12 @@ export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
       { cause: 'tester', relativeSd: 0.0025, degreesOfFreedom: 12 },
     ],
   },
+  'a season before: no effects': { before: [{}] },
+  'a season before: rig 1 % + tester 1 %': { ...RIGS_AND_TESTERS, before: [{}] },
+  'a season before: spool/day 1.4 %': { submissionSd: 0.014, before: [{}] },
+  'a season before: spool/day 0.7 %': { submissionSd: 0.007, before: [{}] },
+  'a season before without what this one has: rig 1 % + tester 1 %': { ...RIGS_AND_TESTERS, before: [{ rigSd: 0, testerSd: 0 }] },
+  'a season before without what this one has: spool/day 1.4 %': { submissionSd: 0.014, before: [{ submissionSd: 0 }] },
   'one submission each, rig 1 + tester 1': { ...RIGS_AND_TESTERS, singleShare: 1 },
   'two thirds with one submission': { ...RIGS_AND_TESTERS, singleShare: 2 / 3 },
 };
@@ -54,8 +60,8 @@ export const withError = (share: number, n: number): string => `${percent(share)
 
 /** One measured season, fitted with what the seasons before it tell. */
 export function fitted(season: Season, truth: readonly number[], random: RandomStream): FittedSeries {
-  const earlier = Array.from({ length: season.before }, () => {
-    const { design, isApart } = fitted({ ...season, before: 0 }, truthOf(season, random), random);
+  const earlier = season.before.map((otherwise) => {
+    const { design, isApart } = fitted({ ...season, ...otherwise, before: [] }, truthOf(season, random), random);
     return seasonTells(design, REPRODUCIBILITY, isApart);
   });
   const fit = fitSeries({ ...measureSeason(season, truth, random), earlier: earlier.flat() });

@@ -24,8 +24,8 @@ export interface Season {
   /** share of the entries with one submission; the others have two */
   readonly singleShare: number;
   readonly told: readonly ToldSpread[];
-  /** how many seasons of the same house before it tell of spreads */
-  readonly before: number;
+  /** seasons before it, which tell of spreads: what was otherwise in each */
+  readonly before: readonly Partial<Season>[];
   /** relative spread of the entries' true values; 0 for equal ones */
   readonly spread: number;
   /** how far one group of equal entries lies ahead of the next, and how many a group holds */
@@ -46,7 +46,7 @@ export const PLAIN: Season = {
   readingDegrees: Infinity,
   singleShare: 0,
   told: [],
-  before: 0,
+  before: [],
   spread: 0,
 };
 

@@ -1,6 +1,8 @@
 import { spreadsOf } from '../../api/measurement/bench-model/effects-of.js';
 import { chartsOf } from '../../api/reckoning/rigs/control-charts.js';
 import type { ControlPullEvidence } from '../../api/reckoning/evidence/control-pull-evidence.js';
+import type { Cause } from '../../api/measurement/bench-model/bench-series.js';
+import type { SubmissionEvidence } from '../../api/reckoning/evidence/submission-evidence.js';
 import { rigEffectOf } from '../../api/reckoning/rigs/rig-effect.js';
 import { computeEdition } from '../../api/reckoning/standings/compute-edition.js';
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
@@ -117,5 +119,48 @@ describe('an edition with control pulls', () => {
     });
     const bundle = JSON.parse(files.get('bundle.json')!) as { inputs: typeof inputs };
     expect(new Map(computeRelease(bundle.inputs).map(({ path, content }) => [path, content]))).toEqual(files);
+  });
+});
+
+/** The same specimens by another tester on a rig of his own. */
+const pulledAgain = (first: SubmissionEvidence, more: number): SubmissionEvidence => ({
+  ...first,
+  reference: `${first.reference}9`,
+  tester: 'E. Quay',
+  specimens: first.specimens.map((one) => ({
+    ...one,
+    readings: one.readings.map((reading) =>
+      reading.role === 'breakingForce' ? { ...reading, valueSi: String(Number(reading.valueSi) * (1 + more)) } : reading,
+    ),
+  })),
+});
+
+describe('an edition with re-tests', () => {
+  const { evidence } = inventInputs(5, { variants: 8, testers: 3, rigs: 2, specimens: 6 });
+  const bare = computeEdition(evidence);
+  const pulls = evidence.submissions.filter(({ method }) => method.slug === 'straight-pull').filter((_, i) => i % 2 === 0);
+  /** Each pull again by one who reads a share more. */
+  const retestedBy = (more: number): typeof bare => {
+    const drawn = pulls.map((first) => ({ original: first.reference, again: pulledAgain(first, more) }));
+    return computeEdition({ ...evidence, retests: { seed: '', percent: '50', from: [], drawnOn: '2026-01-20', drawn } });
+  };
+  const spreadIn = ({ fits }: typeof bare, cause: Cause): number => {
+    const fit = fits[KEYS.force]!;
+    return fit.kind === 'fitted' ? spreadsOf(fit).find((one) => one.cause === cause)!.relativeSd : NaN;
+  };
+
+  test('is told by them what testers differ by, and they stand for no value', () => {
+    const [near, far] = [retestedBy(0.001), retestedBy(0.08)];
+    expect(spreadIn(near, 'tester')).toBeLessThan(spreadIn(bare, 'tester'));
+    expect(spreadIn(far, 'tester')).toBeGreaterThan(1.2 * spreadIn(bare, 'tester'));
+    const [was, is] = [bare, far].map(({ results }) => results.get(pulls[0]!.variant)!.get(KEYS.force)!);
+    expect([is!.submissions, is!.specimens, is!.references]).toEqual([was!.submissions, was!.specimens, was!.references]);
+    expect(is!.estimate.value / was!.estimate.value).toBeCloseTo(1, 2);
+  });
+
+  test('is told nothing by one that was not found again', () => {
+    const drawn = pulls.map(({ reference }) => ({ original: reference, again: null }));
+    const waiting = computeEdition({ ...evidence, retests: { seed: '', percent: '50', from: [], drawnOn: '2026-01-20', drawn } });
+    expect(waiting.results).toEqual(bare.results);
   });
 });

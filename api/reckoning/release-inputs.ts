@@ -24,7 +24,7 @@ export interface EarlierEdition {
   readonly history: readonly { readonly variant: string; readonly point: HistoryPoint }[];
   /** How sure they are is told of the edition before alone. */
   readonly results: readonly PublishedResult[];
-  /** What the edition before found of rigs, testers and spools; absent of older ones, and of a release from before it was told. */
+  /** What the edition found of rigs, testers and spools; absent of one older than the three before, and of a release from before it was told. */
   readonly spreads?: SpreadsEvidence;
 }
 

@@ -135,7 +135,7 @@ export class GatherRelease {
       const release = await current(slug);
       if (!release) break;
       const retold = await this.retold(release);
-      found.push(earlierFrom(retold, release, found.length === 0));
+      found.push(earlierFrom(retold, release, found.length));
       slug = retold.previousEdition;
     }
     return found;

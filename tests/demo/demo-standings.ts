@@ -4,7 +4,7 @@ import { rigOf } from '../../api/reckoning/standings/compute-edition.js';
 import type { EffectsEvidence } from '../../api/reckoning/evidence/effects-evidence.js';
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
 import { computeResults } from '../../api/reckoning/results/results.js';
-import type { Result } from '../../api/reckoning/results/results.js';
+import type { Elsewhere, Result } from '../../api/reckoning/results/results.js';
 import { keyOf, quantitiesOf } from '../../api/reckoning/results/quantity.js';
 import type { PinnedMethod } from '../../api/reckoning/results/quantity.js';
 import { computeStandings } from '../../api/measurement/ranking/standings.js';
@@ -67,11 +67,13 @@ function countedFigures({ content, review, withdrawal }: DemoHandIn): Submission
 /**
  * Results of a season by the very functions that the program uses.
  * @param spoolsAs spool → variant that it counts for, where that is not what its box says
+ * @param elsewhere what re-tests and earlier seasons tell of rigs, testers and spools
  */
 export function resultsOf(
   demo: Demo,
   { season, entries, handIns }: SeasonPlan,
   spoolsAs: Readonly<Record<string, string>> = {},
+  elsewhere: Elsewhere = {},
 ): ReadonlyMap<string, ReadonlyMap<string, Result>> {
   const counted = handIns.flatMap((handIn) => {
     const figures = countedFigures(handIn);
@@ -86,7 +88,7 @@ export function resultsOf(
     quantitiesOf(demoScheme.rules.categories, PINNED),
     counted,
     new Map(entries.map((entry) => [entry.slug, claimedForceN(demo.seed, entry)])),
-    { effects: effectsIn(demo, season.slug) },
+    { effects: effectsIn(demo, season.slug), ...elsewhere },
   ).results;
 }
 
@@ -145,8 +147,13 @@ function rigOn({ instruments, benchDay }: DemoContent) {
 }
 
 /** Standings of a season by division, exclusions observed. */
-export function standingsOf(demo: Demo, plan: SeasonPlan, spoolsAs?: Readonly<Record<string, string>>): ReadonlyMap<string, Standings> {
-  const results = resultsOf(demo, plan, spoolsAs);
+export function standingsOf(
+  demo: Demo,
+  plan: SeasonPlan,
+  spoolsAs?: Readonly<Record<string, string>>,
+  elsewhere?: Elsewhere,
+): ReadonlyMap<string, Standings> {
+  const results = resultsOf(demo, plan, spoolsAs, elsewhere);
   return new Map(demoDivisions.map((division) => [division.slug, standingsIn(division, plan, results)]));
 }
 

@@ -5,6 +5,9 @@ import type {
   ReleaseSummary,
   VariantDocument,
 } from '../../api/contract/documents/release-documents.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
+import { spreadsBefore } from '../../api/reckoning/rigs/season-spreads.js';
+import { retestedIn } from '../../api/reckoning/standings/compute-edition.js';
 import type { RetestsDocument } from '../../api/contract/documents/retests-document.js';
 import type { RigsDocument } from '../../api/contract/documents/rigs-document.js';
 import type { RoundRobinsDocument } from '../../api/contract/documents/round-robins-document.js';
@@ -59,7 +62,9 @@ test.each([0, 1, 2])('season %i is placed as its readings say, to the last digit
   const plan = demo.seasons[index]!;
   const asFound = index === 1 ? { '2025/harrowknit-4-pe-1-2/b': 'harrowknit-4-pe-1-5' } : {};
   const row = ({ place, score }: { place: number | null; score: string }) => `${place ?? 'none'} ${score}`;
-  const computed = standingsOf(demo, plan, asFound);
+  const revision = index === 1 ? 2 : 1;
+  const { inputs } = await read<Bundle>(`/v1/releases/${plan.season.slug}/${revision}/bundle.json`);
+  const computed = standingsOf(demo, plan, asFound, { before: spreadsBefore(inputs.earlier), retested: retestedIn(inputs.evidence) });
   expect([...computed.keys()]).toEqual(DIVISIONS);
   for (const [name, { overall }] of computed) {
     const published = await division(plan.season.slug, name);

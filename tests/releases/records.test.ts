@@ -118,7 +118,7 @@ test('a release says itself what later ones tell again of it: what its bundle an
   expect([told.history.length, told.previousEdition]).toEqual([4, null]);
 });
 
-test('what an edition found of rigs, testers and spools sharpens the next one, and no later one', () => {
+test('what an edition found of rigs, testers and spools sharpens the three that follow', () => {
   const first = inventInputs(5, { variants: 8, testers: 3, rigs: 2, specimens: 5 });
   const files = computeRelease(first);
   const next = { ...first, evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2027', previous: '2026' } } };
@@ -130,7 +130,8 @@ test('what an edition found of rigs, testers and spools sharpens the next one, a
   const newest = earlierEdition(files, 'd');
   const { spreads: _, ...silent } = newest;
   expect(intervals(newest)).not.toBe(intervals(silent));
-  expect(earlierEdition(files, 'c', false).spreads).toBeUndefined();
+  expect(earlierEdition(files, 'c', 2).spreads).toEqual(newest.spreads);
+  expect(earlierEdition(files, 'c', 3).spreads).toBeUndefined();
 });
 
 test('of an edition before the one before, a release tells the same without how sure its results were', () => {
@@ -140,7 +141,7 @@ test('of an edition before the one before, a release tells the same without how 
   const inputs = { ...first, evidence: { ...first.evidence, edition: { ...first.evidence.edition, slug: '2028', previous: '2027' } } };
   const documentsBeside = (oldest: EarlierEdition) =>
     computeRelease({ ...inputs, earlier: [newest, oldest] }).filter(({ path }) => path !== 'bundle.json');
-  const [whole, small] = [earlierEdition(files, 'c'), earlierEdition(files, 'c', false)];
+  const [whole, small] = [earlierEdition(files, 'c'), earlierEdition(files, 'c', 1)];
   expect(JSON.stringify(small).length).toBeLessThan(JSON.stringify(whole).length);
   expect(documentsBeside(small)).toEqual(documentsBeside(whole));
 });

@@ -4,6 +4,7 @@ import type { ComputedEdition, ComputedResults } from '../standings/compute-edit
 import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
 import type { VariantName } from '../../contract/documents/release-documents.js';
 import type { ComparedEvidence, DivisionEvidence } from '../evidence/edition-evidence.js';
+import { spreadsBefore } from '../rigs/season-spreads.js';
 import type { ReleaseInputs } from '../release-inputs.js';
 
 /** The inputs of a release with the results that follow from them. */
@@ -20,10 +21,10 @@ export interface ReleaseContext extends EditionContext {
   readonly division?: DivisionEvidence;
 }
 
-/** Computes the results of an edition, with what the one before found of rigs, testers and spools. */
+/** Computes the results of an edition, with what those before found of rigs, testers and spools. */
 export const contextOf = (inputs: ReleaseInputs): EditionContext => ({
   ...inputs,
-  computed: computeEdition(inputs.evidence, inputs.earlier[0]?.spreads),
+  computed: computeEdition(inputs.evidence, spreadsBefore(inputs.earlier)),
 });
 
 type Headed = Pick<ReleaseInputs, 'house' | 'isDemo' | 'revision' | 'publishedAt' | 'evidence'> & Pick<ReleaseContext, 'division'>;

@@ -23,17 +23,26 @@ export const retoldOf = (outputs: Bundle['outputs'], variants: readonly VariantD
   ...(spreads ? { spreads } : {}),
 });
 
+/** Editions whose spreads are told to a later one: rigs, testers and ways of sampling change with the years. */
+const SPREADS_OF = 3;
+
 /**
  * As it enters a later release.
- * @param isNewest whether it is the edition before: of older ones records take the values, and nothing takes how sure they were or what they found of spreads
+ * @param age how many editions lie between; of others than the one before records take the values, and nothing takes how sure they were
  */
 export function earlierFrom(
   { previousEdition: _, results, spreads, ...told }: Retold,
   { edition, revision, digest }: Pick<EarlierEdition, 'edition' | 'revision' | 'digest'>,
-  isNewest: boolean,
+  age: number,
 ): EarlierEdition {
   const values = () =>
     results.map(({ variant, quantity, value }) => ({ variant, quantity, value, standardUncertainty: null, degreesOfFreedom: null }));
-  const heading = { edition, revision, digest, ...told };
-  return isNewest ? { ...heading, results, ...(spreads ? { spreads } : {}) } : { ...heading, results: values() };
+  return {
+    edition,
+    revision,
+    digest,
+    ...told,
+    results: age === 0 ? results : values(),
+    ...(spreads && age < SPREADS_OF ? { spreads } : {}),
+  };
 }

@@ -37,7 +37,7 @@ export interface BetweenSubmissions {
 /** What is known of rigs, testers and spools from elsewhere than the submissions of the edition. */
 export interface Beside {
   readonly effects?: CauseEffects | undefined;
-  /** What the edition before found. */
+  /** What the editions before found. */
   readonly before?: SpreadsEvidence[string] | undefined;
   /** Series of results that were tested again: both under the first one's reference in the place of a variant. */
   readonly retested?: readonly EditionSeries[];

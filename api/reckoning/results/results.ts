@@ -55,7 +55,7 @@ interface Found {
 /** What is known of rigs, testers and spools from elsewhere than the submissions. */
 export interface Elsewhere {
   readonly effects?: EffectsEvidence;
-  /** What the edition before found. */
+  /** What the editions before found. */
   readonly before?: SpreadsEvidence | undefined;
   /** Results that were tested again, and what was found: both under the first one's reference in the place of a variant. */
   readonly retested?: readonly ResultSubmission[];

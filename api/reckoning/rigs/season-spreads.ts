@@ -1,4 +1,4 @@
-/** What an edition tells the next one of rigs, testers and spools: how likely it leaves their spreads. Pure. */
+/** What an edition tells the next ones of rigs, testers and spools: how likely it leaves their spreads. Pure. */
 import type { SeasonTold } from '../../measurement/bench-model/bench-series.js';
 import { seasonTells } from '../../measurement/bench-model/spread-atoms.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
@@ -15,6 +15,12 @@ export const spreadsFound = ({ quantities, fits }: Pick<EditionResults, 'quantit
       return fit?.kind === 'fitted' ? [[key, seasonTells(fit.design, reproducibility, fit.isApart).map(asText)] as const] : [];
     }),
   );
+
+/** What several editions found, of every measured quantity one after the other. */
+export function spreadsBefore(earlier: readonly { readonly spreads?: SpreadsEvidence }[]): SpreadsEvidence {
+  const all = earlier.flatMap(({ spreads }) => Object.entries(spreads ?? {}));
+  return Object.fromEntries([...Map.groupBy(all, ([key]) => key)].map(([key, found]) => [key, found.flatMap(([, told]) => told)]));
+}
 
 const asText = ({ cause, points }: SeasonTold): SpreadsEvidence[string][number] => ({
   cause,

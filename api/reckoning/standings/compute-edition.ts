@@ -34,7 +34,7 @@ export function rigOf({ instruments }: Pick<SubmissionEvidence, 'instruments'>):
 
 /**
  * Computes the results of all entries, over all divisions: rigs and testers pull every kind of line.
- * @param before what the edition before found of rigs, testers and spools
+ * @param before what the editions before found of rigs, testers and spools
  */
 export function computeEdition<Evidence extends EditionEvidence>(evidence: Evidence, before?: SpreadsEvidence): Evidence & EditionResults {
   const { edition, submissions, claims, instruments } = evidence;
@@ -54,7 +54,8 @@ export function computeEdition<Evidence extends EditionEvidence>(evidence: Evide
   return { ...evidence, ...found };
 }
 
-function retestedIn({ retests, submissions, instruments }: EditionEvidence): ResultSubmission[] {
+/** Results that were tested again, and what was found: both under the first one's reference in the place of a variant. */
+export function retestedIn({ retests, submissions, instruments }: EditionEvidence): ResultSubmission[] {
   return (retests?.drawn ?? []).flatMap(({ original, again }) => {
     const first = submissions.find(({ reference }) => reference === original);
     return first && again ? [first, again].map((one) => ({ ...toResultSubmission(one, instruments), variant: original })) : [];

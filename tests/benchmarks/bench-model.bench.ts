@@ -11,7 +11,7 @@ import type { RandomStream } from '../../api/measurement/random/random-stream.js
 import { comparePairs } from '../../api/measurement/ranking/compare-pairs.js';
 import { couldBeFirst } from '../../api/measurement/ranking/could-be-first.js';
 import { productTails } from '../../api/measurement/ranking/product-tails.js';
-import { EQUAL, evidenceOf, fitted, percent, RIGS_AND_TESTERS, STEPPED, streamOf, withError } from './bench-settings.js';
+import { ALIKE, EQUAL, evidenceOf, fitted, percent, RIGS_AND_TESTERS, STEPPED, streamOf, withError } from './bench-settings.js';
 import { PLAIN, truthOf } from './invented-season.js';
 import type { Season } from './invented-season.js';
 
@@ -24,9 +24,10 @@ const DIFFERENT: Readonly<Record<string, Partial<Season>>> = {
   'differ: rig 1 % + tester 1 %': { ...RIGS_AND_TESTERS, spread: 0.05 },
   'differ: spool/day 1.4 %': { submissionSd: 0.014, spread: 0.05 },
   'differ: N = 40': { entries: 40, spread: 0.05 },
-  'differ, a season before: no effects': { spread: 0.05, before: [{}] },
-  'differ, a season before: rig 1 % + tester 1 %': { ...RIGS_AND_TESTERS, spread: 0.05, before: [{}] },
-  'differ, a season before: spool/day 1.4 %': { submissionSd: 0.014, spread: 0.05, before: [{}] },
+  'differ: no effects, three seasons before': { spread: 0.05, before: ALIKE },
+  'differ: rig 1 % + tester 1 %, a season before': { ...RIGS_AND_TESTERS, spread: 0.05, before: [{}] },
+  'differ: rig 1 % + tester 1 %, three seasons before': { ...RIGS_AND_TESTERS, spread: 0.05, before: ALIKE },
+  'differ: spool/day 1.4 %, three seasons before': { submissionSd: 0.014, spread: 0.05, before: ALIKE },
 };
 
 /** Who knows the spreads themselves and nothing else: no procedure that has to find them can be narrower. */

@@ -11,6 +11,10 @@ import type { Season } from './invented-season.js';
 
 export const RIGS_AND_TESTERS = { rigSd: 0.01, testerSd: 0.01 };
 
+const NO_EFFECTS = { rigSd: 0, testerSd: 0, submissionSd: 0 };
+/** Three seasons before, each as the one that is looked at. */
+export const ALIKE: readonly Partial<Season>[] = [{}, {}, {}];
+
 /** Settings in which all entries are equal: whatever is told apart is wrong. */
 export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
   'no effects': {},
@@ -31,12 +35,12 @@ export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
       { cause: 'tester', relativeSd: 0.0025, degreesOfFreedom: 12 },
     ],
   },
-  'a season before: no effects': { before: [{}] },
-  'a season before: rig 1 % + tester 1 %': { ...RIGS_AND_TESTERS, before: [{}] },
-  'a season before: spool/day 1.4 %': { submissionSd: 0.014, before: [{}] },
-  'a season before: spool/day 0.7 %': { submissionSd: 0.007, before: [{}] },
-  'a season before without what this one has: rig 1 % + tester 1 %': { ...RIGS_AND_TESTERS, before: [{ rigSd: 0, testerSd: 0 }] },
-  'a season before without what this one has: spool/day 1.4 %': { submissionSd: 0.014, before: [{ submissionSd: 0 }] },
+  'no effects, three seasons before': { before: ALIKE },
+  'rig 1 % + tester 1 %, three seasons before': { ...RIGS_AND_TESTERS, before: ALIKE },
+  'spool/day 1.4 %, three seasons before': { submissionSd: 0.014, before: ALIKE },
+  'spool/day 0.7 %, three seasons before': { submissionSd: 0.007, before: ALIKE },
+  'rig 1 % + tester 1 %, three seasons before without': { ...RIGS_AND_TESTERS, before: [NO_EFFECTS, NO_EFFECTS, NO_EFFECTS] },
+  'spool/day 1.4 %, three seasons before without': { submissionSd: 0.014, before: [NO_EFFECTS, NO_EFFECTS, NO_EFFECTS] },
   'one submission each, rig 1 + tester 1': { ...RIGS_AND_TESTERS, singleShare: 1 },
   'two thirds with one submission': { ...RIGS_AND_TESTERS, singleShare: 2 / 3 },
 };

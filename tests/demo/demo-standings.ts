@@ -2,9 +2,11 @@ import { demoTesters } from '../../prisma/seed/demo-accounts.js';
 import type { ControlPullEvidence } from '../../api/reckoning/evidence/control-pull-evidence.js';
 import { rigOf } from '../../api/reckoning/standings/compute-edition.js';
 import type { EffectsEvidence } from '../../api/reckoning/evidence/effects-evidence.js';
+import type { SpreadsEvidence } from '../../api/reckoning/evidence/effects-evidence.js';
+import { spreadsBefore, spreadsFound } from '../../api/reckoning/rigs/season-spreads.js';
 import { knownEffects } from '../../api/reckoning/rigs/known-effects.js';
 import { computeResults } from '../../api/reckoning/results/results.js';
-import type { Elsewhere, Result } from '../../api/reckoning/results/results.js';
+import type { EditionResults, Elsewhere } from '../../api/reckoning/results/results.js';
 import { keyOf, quantitiesOf } from '../../api/reckoning/results/quantity.js';
 import type { PinnedMethod } from '../../api/reckoning/results/quantity.js';
 import { computeStandings } from '../../api/measurement/ranking/standings.js';
@@ -67,14 +69,31 @@ function countedFigures({ content, review, withdrawal }: DemoHandIn): Submission
 /**
  * Results of a season by the very functions that the program uses.
  * @param spoolsAs spool → variant that it counts for, where that is not what its box says
- * @param elsewhere what re-tests and earlier seasons tell of rigs, testers and spools
+ * @param elsewhere what re-tests and earlier seasons tell of rigs, testers and spools; where nothing is said, what the seasons before found
  */
-export function resultsOf(
+export const resultsOf = (
+  demo: Demo,
+  plan: SeasonPlan,
+  spoolsAs: Readonly<Record<string, string>> = {},
+  elsewhere: Elsewhere = { before: spreadsBefore(seasonsBefore(demo, plan).map((one) => ({ spreads: spreadsOf(demo, one) }))) },
+): EditionResults['results'] => computed(demo, plan, spoolsAs, elsewhere).results;
+
+const seasonsBefore = ({ seasons }: Demo, { season }: SeasonPlan): SeasonPlan[] =>
+  seasons.filter((one) => one.season.slug < season.slug).toReversed();
+
+const knownSpreads = new Map<SeasonPlan, SpreadsEvidence>();
+function spreadsOf(demo: Demo, plan: SeasonPlan): SpreadsEvidence {
+  const spreads = knownSpreads.get(plan) ?? spreadsFound(computed(demo, plan, {}, {}));
+  knownSpreads.set(plan, spreads);
+  return spreads;
+}
+
+function computed(
   demo: Demo,
   { season, entries, handIns }: SeasonPlan,
-  spoolsAs: Readonly<Record<string, string>> = {},
-  elsewhere: Elsewhere = {},
-): ReadonlyMap<string, ReadonlyMap<string, Result>> {
+  spoolsAs: Readonly<Record<string, string>>,
+  elsewhere: Elsewhere,
+): EditionResults {
   const counted = handIns.flatMap((handIn) => {
     const figures = countedFigures(handIn);
     const { key, variant, spool, method, tester } = handIn.task;
@@ -89,7 +108,7 @@ export function resultsOf(
     counted,
     new Map(entries.map((entry) => [entry.slug, claimedForceN(demo.seed, entry)])),
     { effects: effectsIn(demo, season.slug), ...elsewhere },
-  ).results;
+  );
 }
 
 /** What control pulls and the round robin tell of rigs and testers by the end of a season. */

@@ -1,5 +1,5 @@
 import { keyOf } from '../../api/reckoning/results/quantity.js';
-import { demoScheme } from '../../prisma/seed/house/scheme.js';
+import { demoStrandScheme } from '../../prisma/seed/house/scheme.js';
 import { chartsOf } from '../../api/reckoning/rigs/control-charts.js';
 import { linearDensityTex } from '../../api/measurement/figures/strength.js';
 import { grubbsTest } from '../../api/measurement/outliers/grubbs.js';
@@ -141,7 +141,7 @@ test('first of two winters falls in the third, though it did not change beyond n
   expect(nylon(in2025!)[0]!.id).toBe(first);
   expect(nylon(in2026!).find(({ id }) => id === first)!.place).toBeGreaterThan(1);
   const [before, after] = [resultsOf(demo, in2025!), resultsOf(demo, in2026!)].map((results) => results.get(first)!);
-  for (const category of demoScheme.rules.categories.filter(({ method }) => method !== 'palomar-knot')) {
+  for (const category of demoStrandScheme.rules.categories.filter(({ method }) => method !== 'palomar-knot')) {
     const quantity = keyOf(category);
     const [old, now] = [before!.get(quantity)!.estimate, after!.get(quantity)!.estimate];
     // Far below any critical value of t.

@@ -35,7 +35,7 @@ export interface BetweenSubmissions {
 }
 
 /** What is known of rigs, testers and spools from elsewhere than the submissions of the edition. */
-export interface Beside {
+export interface KnownBeside {
   readonly effects?: CauseEffects | undefined;
   /** What the editions before found. */
   readonly before?: SpreadsEvidence[string] | undefined;
@@ -58,7 +58,7 @@ export interface MeasuredQuantity {
 export function measure(
   measured: Measured,
   series: readonly EditionSeries[],
-  { effects = {}, before = [], retested = [] }: Beside,
+  { effects = {}, before = [], retested = [] }: KnownBeside,
 ): MeasuredQuantity {
   const byVariant = Map.groupBy(pointsOf(series), ({ submission }) => submission.variant);
   const stated = [...byVariant].filter(([, own]) => own.every(({ relative }) => relative));

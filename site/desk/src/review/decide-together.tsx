@@ -18,7 +18,8 @@ interface Props {
 
 const heldOf = ({ findings }: SubmissionResponse) =>
   findings.filter(({ severity, resolution, id }) => severity === 'held' && resolution === null && id !== null);
-const kindOf = (submission: SubmissionResponse): string => [...new Set(heldOf(submission).map(({ code }) => findingKind(code)))].sort().join(', ');
+const kindOf = (submission: SubmissionResponse): string =>
+  [...new Set(heldOf(submission).map(({ code }) => findingKind(code)))].sort().join(', ');
 
 /** Equal cases: submissions with the same kinds of findings, looked at one by one and decided with one reason. */
 export function DecideTogether({ submissions, are, onDecided, nameOf }: Props) {

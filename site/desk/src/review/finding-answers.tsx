@@ -19,7 +19,8 @@ export function FindingAnswers({ findings, method, answers, onAnswer, canDecide 
       {findings.map(({ id, code, severity, message, resolution }) => (
         <li key={id ?? code}>
           <p>
-            <strong class={severity === 'note' ? '' : 'signal'}>{severity === 'held' ? 'To answer' : 'Note'}</strong> <span class="soft">{findingKind(code)}</span>
+            <strong class={severity === 'note' ? '' : 'signal'}>{severity === 'held' ? 'To answer' : 'Note'}</strong>{' '}
+            <span class="soft">{findingKind(code)}</span>
             <br />
             {message}
             <FindingHelp code={code} method={method} />

@@ -18,7 +18,7 @@ import { dayOf } from '../words/day-of.js';
 import { STATES } from '../words/state-words.js';
 import { wordsOf } from '../words/words-of.js';
 
-const AT_ONCE = 20;
+const AT_ONCE = 10;
 
 /** What was asked first, then everything handed in, newest first. */
 export function OwnSubmissions({ account }: ScreenProps) {

@@ -107,7 +107,9 @@ async function claimOn(reference: string): Promise<string | null> {
 /** How the rigs of these stood on their days: rig and state in words; empty where none was pulled by that method. */
 async function rigStates(items: readonly SubmissionResponse[]): Promise<(submission: SubmissionResponse) => string> {
   const days = [...new Set(items.map(({ benchDay }) => benchDay))];
-  const rigs = new Map(await Promise.all(days.map(async (day) => [day, (await ask(rigsResponse, 'GET', `rigs?day=${day}`)).items] as const)));
+  const rigs = new Map(
+    await Promise.all(days.map(async (day) => [day, (await ask(rigsResponse, 'GET', `rigs?day=${day}`)).items] as const)),
+  );
   return ({ benchDay, instruments, method }) =>
     (rigs.get(benchDay) ?? [])
       .filter(({ instrument, method: pulled }) => pulled === method.slug && instruments.some(({ code }) => code === instrument))
@@ -117,7 +119,9 @@ async function rigStates(items: readonly SubmissionResponse[]): Promise<(submiss
 
 /** Kinds of what was found: what is to be answered first. */
 function Found({ findings }: Pick<SubmissionResponse, 'findings'>) {
-  const kindsOf = (severity: string) => [...new Set(findings.filter((one) => one.severity === severity).map(({ code }) => findingKind(code)))];
+  const kindsOf = (severity: string) => [
+    ...new Set(findings.filter((one) => one.severity === severity).map(({ code }) => findingKind(code))),
+  ];
   const [held, notes] = [kindsOf('held'), kindsOf('note')];
   return (
     <>

@@ -41,9 +41,13 @@ test('from sign-in to sign-out: queue, first judgement before earlier results, f
   const now = page.getByRole('button', { name: 'Accept now' });
   expect(await now.getAttribute('aria-disabled')).toBe('true');
   for (const answer of await page.getByLabel('Why it stands all the same').all()) await answer.fill('Looked at; the readings stand.');
-  await page.getByRole('button', { name: 'Set aside specimen 5' }).click();
+  await page.locator('h1').click();
+  for (let i = 0; i < 5; i += 1) await page.keyboard.press('s');
+  await page.keyboard.press('Enter');
   await page.getByLabel('Why specimen 5 is set aside').fill('The clamp was loose.');
   await page.locator('h1').click();
+  await page.keyboard.press('h');
+  await page.getByText('A mean of few pulls says little of the spool.').waitFor();
   await page.keyboard.press('a');
   await page.keyboard.press('Enter');
   await page.getByText(/R\. Quill has accepted it/).waitFor();
@@ -152,7 +156,9 @@ test('who has claimed a review stands in the queue, and stops the others', async
   const { version } = await read(reference);
   await other.call('post', `/v1/submissions/${reference}/claim`).set('If-Match', `"${version}"`).expect(201);
   const page = await desk.signedIn(b.reviewer.email, '/desk/review/');
-  await page.locator('.rows > li', { hasText: reference }).getByText('D. Ruff has claimed its review').waitFor();
+  const row = page.locator('.rows > li', { hasText: reference });
+  await row.getByText('D. Ruff has claimed its review').waitFor();
+  expect(await row.innerText()).toMatch(/Straight pull[\s\S]*To answer: [\s\S]*rig: no evidence[\s\S]*R1 no evidence yet/);
   await page.locator('.rows > li', { hasText: reference }).getByRole('link').click();
   await page.getByText(/D\. Ruff has claimed its review/).waitFor();
   expect(await page.getByRole('button', { name: 'Accept now' }).count()).toBe(0);

@@ -19,7 +19,8 @@ export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] 
     const query = new URLSearchParams({ limit: String(AT_ONCE), ...asked, ...(cursor !== '' && { cursor }) });
     return ask(auditResponse, 'GET', `audit?${query.toString()}`);
   }, [asked, cursor]);
-  const nameOf = (id: string | null): string => (id === null ? 'the program' : (accounts.find((account) => account.id === id)?.displayName ?? id));
+  const nameOf = (id: string | null): string =>
+    id === null ? 'the program' : (accounts.find((account) => account.id === id)?.displayName ?? id);
   const next = trail.answer?.nextCursor ?? null;
   return (
     <>

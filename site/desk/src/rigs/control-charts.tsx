@@ -84,7 +84,7 @@ function OneChart({ chart, strike, method }: { chart: Chart; strike: Strike; met
                 {dayOf(benchDay)}: {meanN} N <span class="soft">by {tester}</span>
                 {note !== null && <span class="soft"> {note}</span>}
                 {signals.length > 0 && <span class="signal"> signals: {signals.join(', ')}</span>}
-                {struck && <span class="soft"> struck: {struck.reason}</span>}
+                {struck && <span class="soft"> does not count: {struck.reason}</span>}
               </p>
               {strike && !struck && <WithReason act={`Strike the pull of ${dayOf(benchDay)}`} onSend={(reason) => strike(id, reason)} />}
             </li>

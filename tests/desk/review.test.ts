@@ -150,7 +150,14 @@ test('equal cases are decided together with one reason, and one that somebody wa
   await page.close();
 }, 60_000);
 
-test('who has claimed a review stands in the queue, and stops the others', async () => {
+test('who has claimed a review stands in the queue with what was found and how the rig stood, and stops the others', async () => {
+  await b.editor.call('post', '/v1/control-lines').send({ code: 'C1', name: 'Grey line', lot: 'A', words: 'Kept dark.' }).expect(201);
+  const pulled = { controlLine: 'C1', instrument: 'R1', method: 'straight-pull', benchDay: '2026-03-10' };
+  const readings = ['84.1', '84.3', '83.9'].map((text) => ({ text, unit: 'N' }));
+  await b.tester
+    .call('post', '/v1/control-pulls')
+    .send({ ...pulled, readings })
+    .expect(201);
   const reference = await handIn(b.otherSpool, 93.3);
   const other = await b.t.caller(['reviewer'], 'D. Ruff');
   const { version } = await read(reference);
@@ -158,7 +165,7 @@ test('who has claimed a review stands in the queue, and stops the others', async
   const page = await desk.signedIn(b.reviewer.email, '/desk/review/');
   const row = page.locator('.rows > li', { hasText: reference });
   await row.getByText('D. Ruff has claimed its review').waitFor();
-  expect(await row.innerText()).toMatch(/Straight pull[\s\S]*To answer: [\s\S]*rig: no evidence[\s\S]*R1 no evidence yet/);
+  expect(await row.innerText()).toMatch(/Straight pull[\s\S]*rig: learning[\s\S]*R1 in its first pulls/);
   await page.locator('.rows > li', { hasText: reference }).getByRole('link').click();
   await page.getByText(/D\. Ruff has claimed its review/).waitFor();
   expect(await page.getByRole('button', { name: 'Accept now' }).count()).toBe(0);

@@ -1,4 +1,3 @@
-import { demoEditor, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
 import { mirrorByArchive, mirrorByFile } from '../support/mirror.js';
 import { runClient, runExample, runPython } from '../support/run-examples.js';
 
@@ -21,12 +20,6 @@ export function integratorsRead(house: () => string): void {
     expect(await runExample('watch-for-errata.sh', house())).toBe('1\n');
     expect(await runExample('data-frame.py', house())).toMatch(/^2024 [a-z-]+ [a-z0-9-]+ [\d.]+ /m);
   }, 120_000);
-
-  test('those who work by program hand in, review and put on record by the examples as they stand', async () => {
-    expect(await runExample('hand-in-a-bench-day.sh', house(), demoTesters[0])).toMatch(/^S-2027-\d{4} submitted\n$/);
-    expect(await runExample('review-the-oldest.sh', house(), demoReviewers[1])).toBe('accepted\n');
-    expect(await runExample('a-line-and-its-spool.sh', house(), demoEditor)).toMatch(/^[A-Z0-9]{7} \d+ entries, \d+ in the way\n$/);
-  }, 60_000);
 
   test('everything is copied by three requests a release, where it took one a file', async () => {
     const [byFile, byArchive] = [await mirrorByFile(house()), await mirrorByArchive(house())];

@@ -48,13 +48,13 @@ export const runPython = (program: string, house: string): Promise<string> =>
     return (await run('python3', ['program.py', house], { cwd: folder })).stdout;
   });
 
-/** Runs an example of the site as it stands there, for an account where it needs one; answers what it prints. */
-export async function runExample(name: string, house: string, account?: { email: string; password: string }): Promise<string> {
+/** Runs an example of the site as it stands there; answers what it prints. */
+export async function runExample(name: string, house: string): Promise<string> {
   const example = resolve('site/src/examples', name);
   if (name.endsWith('.ts')) return runTypeScript(example, house);
   return inFolder(async (folder) => {
     await writeFile(join(folder, name), await readFile(example));
-    const env = { PATH: process.env['PATH'], HERE: house, ...(account && { EMAIL: account.email, PASSWORD: account.password }) };
+    const env = { PATH: process.env['PATH'], HERE: house };
     try {
       return (await run(SHELL[extname(name)] ?? '', [name], { cwd: folder, env })).stdout;
     } catch (error) {

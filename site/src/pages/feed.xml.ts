@@ -1,8 +1,7 @@
 import type { APIRoute } from 'astro';
 import type { ReleaseSummary } from '../../../api/contract/documents/release-documents.js';
 import { loadReleases } from '../release/load-releases.js';
-
-const escape = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
+import { escapeXml as escape } from '../words/escape-xml.js';
 
 function entry(
   { edition, editionName, revision, status, digest, publishedAt, erratum }: ReleaseSummary,

@@ -1,20 +1,14 @@
 import type { APIRoute } from 'astro';
 import { badgeOf } from '../../embeds/badge.js';
-import { embedPlaces } from '../../embeds/embed-places.js';
-import { loadReleases } from '../../release/load-releases.js';
+import { badgePlaces } from '../../embeds/embed-places.js';
+import { replacedBy } from '../../release/replaced-by.js';
 
-/** A badge for each variant of the overall standings, wherever its release is embedded. */
 export async function getStaticPaths() {
-  const { current } = await loadReleases();
-  const badges = (await embedPlaces()).map(async ({ path, release: { tables, summary } }) => {
-    const newest = current.find((one) => one.summary.edition === summary.edition)?.summary.revision ?? summary.revision;
-    const replacedBy = newest > summary.revision ? newest : null;
-    const editions = await Promise.all((await tables()).map((one) => one.edition()));
-    return editions.flatMap((edition) =>
-      edition.overall.map((row) => ({ params: { badge: `${path}/variants/${row.variant.slug}` }, props: { edition, row, replacedBy } })),
-    );
-  });
-  return (await Promise.all(badges)).flat();
+  const badges = (await badgePlaces()).map(async ({ place, tables, variant }) => ({
+    params: { badge: place.replace(/\.svg$/, '') },
+    props: { edition: await tables.edition(), variant, replacedBy: await replacedBy(tables.summary) },
+  }));
+  return Promise.all(badges);
 }
 
 export const GET: APIRoute<Parameters<typeof badgeOf>[0]> = ({ props }) =>

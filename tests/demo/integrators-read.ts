@@ -1,5 +1,10 @@
+import { spawnSync } from 'node:child_process';
 import { mirrorByArchive, mirrorByFile } from '../support/mirror.js';
 import { runClient, runExample, runPython } from '../support/run-examples.js';
+
+interface Told {
+  readonly kind: string;
+}
 
 /** What integrators do with a house that is loaded and listens. */
 export function integratorsRead(house: () => string): void {
@@ -20,6 +25,27 @@ export function integratorsRead(house: () => string): void {
     expect(await runExample('watch-for-errata.sh', house())).toBe('1\n');
     expect(await runExample('data-frame.py', house())).toMatch(/^2024 [a-z-]+ [a-z0-9-]+ [\d.]+ /m);
   }, 120_000);
+
+  // Debian's R costs more to install than all that runs here; where it is missing the run says that this was skipped.
+  const withR = spawnSync('Rscript', ['--version']).status === 0 ? test : test.skip;
+  withR('so does the one in R, by R alone', async () => {
+    expect(await runExample('data-frame.R', house())).toMatch(/^\d+ +2024 +[a-z-]+ +[a-z0-9-]+ +[\d.]+ +\S+$/m);
+  });
+
+  test('after a correction who follows is told which variant the results of another went to', async () => {
+    const { items } = (await (await fetch(`${house()}/v1/changes?limit=1000`)).json()) as { items: Told[] };
+    const corrected = items.findIndex(({ kind }) => kind === 'erratum.published');
+    expect(items.slice(corrected, corrected + 2)).toMatchObject([
+      { edition: '2025', revision: 2, erratum: { reasonCode: 'reidentification' } },
+      {
+        kind: 'variant.reidentified',
+        edition: null,
+        thing: { kind: 'variant', slug: 'harrowknit-4-pe-1-2', successor: 'harrowknit-4-pe-1-5' },
+      },
+    ]);
+    // Other spools of it stay what they are: it answers for itself.
+    expect((await fetch(`${house()}/v1/variants/harrowknit-4-pe-1-2`, { redirect: 'manual' })).status).toBe(200);
+  });
 
   test('everything is copied by three requests a release, where it took one a file', async () => {
     const [byFile, byArchive] = [await mirrorByFile(house()), await mirrorByArchive(house())];

@@ -32,7 +32,7 @@ export const tableSnippets = (frame: Frame): Snippet[] =>
 export const badgeSnippets = (frame: Frame, links: Links): Snippet[] =>
   choices(frame, (which) => {
     const [href, src] = [links[which], frame.at[which]].map((path) => new URL(path, frame.site).href);
-    return `<a href="${href}"><img src="${src}" alt="${escapeXml(frame.name)}" width="${BADGE.width}" height="${BADGE.height}" loading="lazy"></a>`;
+    return `<a href="${href}"><img src="${src}" alt="${escapeXml(frame.name)}" width="${BADGE.width}" height="${BADGE.height}" style="max-width:100%;height:auto" loading="lazy"></a>`;
   });
 
 function choices({ edition, revision, isSuperseded }: Frame, html: (which: keyof EmbedAddresses) => string): Snippet[] {

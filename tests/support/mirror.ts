@@ -53,8 +53,7 @@ export async function mirrorByArchive(house: string): Promise<Cost> {
 }
 
 async function readArchive(counter: Counter, { edition, revision }: Release): Promise<void> {
-  for (const name of ['manifest.json', 'signature.json', 'release.zip'])
-    await counter.read(`/v1/releases/${edition}/${revision}/${name}`);
+  for (const name of ['manifest.json', 'signature.json', 'release.zip']) await counter.read(`/v1/releases/${edition}/${revision}/${name}`);
 }
 
 const DAYS = 365;

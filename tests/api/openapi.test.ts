@@ -136,6 +136,7 @@ test('each kind of gap is found', () => {
   post.security = [{ session: [] }];
   file.requestBody.content['text/csv'].schema = { type: 'object' };
   post.operationId = 'postCatalogueMaker';
+  broken.paths['/v1/queries'].get.parameters = broken.paths['/v1/queries'].get.parameters.filter(({ name }: any) => name !== 'limit');
   const empty = Object.entries(gapsOf(broken)).filter(([, places]) => places.length === 0);
   expect(empty.map(([kind]) => kind)).toEqual([]);
 });

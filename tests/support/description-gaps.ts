@@ -43,6 +43,7 @@ export function gapsOf(document: any): Gaps {
     'files that are said to be JSON': among(({ it }) =>
       ['text/csv', 'multipart/form-data'].some((type) => isJson(it.requestBody?.content[type]?.schema, type)),
     ),
+    'pages whose length cannot be asked for': among(({ it }) => hasParameter(it, 'cursor') && !hasParameter(it, 'limit')),
     'names of operations in another style': among(({ it, verb }) => !isNamedWell(it.operationId, verb)),
   };
 }
@@ -61,6 +62,7 @@ const isCached = (it: any): boolean =>
   it.responses['304'] &&
   answersOf(it).every(({ headers }) => headers?.ETag) &&
   it.parameters.some(({ name }: any) => name === 'If-None-Match');
+const hasParameter = ({ parameters = [] }: any, wanted: string): boolean => parameters.some(({ name }: any) => name === wanted);
 const isJson = (schema: any, type: string): boolean =>
   schema && (type === 'text/csv' ? schema.type !== 'string' : schema.type !== 'object' || !schema.properties);
 

@@ -127,6 +127,7 @@ test('each kind of gap is found', () => {
   post.requestBody.content['application/json'].schema = { type: 'object' };
   delete broken.components.schemas.Figure.description;
   delete broken.components.schemas.Figure.properties.value.description;
+  broken.components.schemas.Figure.properties.forceN = { type: 'string', description: 'A force' };
   delete get.parameters[0].description;
   delete get.responses['429'];
   delete get.responses['401'];

@@ -24,6 +24,9 @@ export function gapsOf(document: any): Gaps {
       one.description ? [] : [name],
     ),
     'properties without a description': properties.flatMap(([where, one]) => (one.description || one.$ref ? [] : [where])),
+    'properties without the unit that their names say': properties.flatMap(([where, one]) =>
+      /[a-z](Percent|MPa|Tex|Bytes|Ms|Mm|N|S|M)$/.test(where) && one.description && !/\[.+\]/.test(one.description) ? [where] : [],
+    ),
     'parameters without a description': among(({ it }) => (it.parameters ?? []).some((one: any) => !one.description)),
     'refusals that are not told by status': among(
       ({ it }) => !['400', '429', '503'].every((status) => it.responses[status]) || it.responses['4XX'],

@@ -2,7 +2,7 @@ import fastifyStatic from '@fastify/static';
 import type { FastifyInstance, FastifyReply } from 'fastify';
 import { existsSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
-import { resolve } from 'node:path';
+import { posix, resolve } from 'node:path';
 import { currentDesk } from './build-desk.js';
 import type { Config } from './config.js';
 
@@ -20,7 +20,7 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
   await mkdir(resolve(config.DATA_FOLDER, 'site'), { recursive: true });
   await fastify.register(fastifyStatic, { root: resolve(config.DATA_FOLDER, 'site'), serve: false });
   fastify.get('/*', { config: { rateLimit: false } }, async (request, reply) => {
-    const path = `/${(request.params as { '*': string })['*']}`;
+    const path = posix.normalize(`/${(request.params as { '*': string })['*']}`);
     if (path.startsWith('/v1/')) {
       reply.callNotFound();
       return reply;

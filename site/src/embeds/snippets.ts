@@ -31,7 +31,8 @@ export const tableSnippets = (frame: Frame): Snippet[] =>
 
 export const badgeSnippets = (frame: Frame, links: Links): Snippet[] =>
   choices(frame, (which) => {
-    const [href, src] = [links[which], frame.at[which]].map((path) => new URL(path, frame.site).href);
+    const href = new URL(links[which], frame.site).href;
+    const src = new URL(frame.at[which], frame.site).href;
     return `<a href="${href}"><img src="${src}" alt="${escapeXml(frame.name)}" width="${BADGE.width}" height="${BADGE.height}" style="max-width:100%;height:auto" loading="lazy"></a>`;
   });
 

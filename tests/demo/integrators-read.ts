@@ -26,9 +26,15 @@ export function integratorsRead(house: () => string): void {
     expect(await runExample('data-frame.py', house())).toMatch(/^2024 [a-z-]+ [a-z0-9-]+ [\d.]+ /m);
   }, 120_000);
 
-  // Debian's R costs more to install than all that runs here; where it is missing the run says that this was skipped.
+  test('so do those for people who work in the house, on the season that is open', async () => {
+    expect(await runExample('hand-in.sh', house())).toMatch(/^inControl\nhanded in as S-2027-\d{4}\n$/);
+    expect(await runExample('review.sh', house())).toMatch(/^S-2027-\d{4} is accepted\n$/);
+    expect(await runExample('line-and-spool.sh', house())).toMatch(/^spool [0-9A-Z]{7}; \d+ things stand in the way of closing\n$/);
+  }, 120_000);
+
+  // R takes half a minute to install: where it is missing the run says that this was skipped.
   const withR = spawnSync('Rscript', ['--version']).status === 0 ? test : test.skip;
-  withR('so does the one in R, by R alone', async () => {
+  withR('the worked example in R runs as it stands, by R alone', async () => {
     expect(await runExample('data-frame.R', house())).toMatch(/^\d+ +2024 +[a-z-]+ +[a-z0-9-]+ +[\d.]+ +\S+$/m);
   });
 

@@ -21,6 +21,8 @@ const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const HERE = fileURLToPath(new URL('.', import.meta.url));
 const SCRATCH = process.env['CONTAINERS_FOLDER'] ?? '/var/tmp/fairpull-containers';
 const PORT = process.env['PORT'] ?? '18080';
+/** How long anything may take to come about: a server that restarts beside other work on few cores took half a minute to listen. */
+const PATIENCE_S = 240;
 const URL_OF_HOUSE = `http://127.0.0.1:${PORT}`;
 
 type Run = (program: string, args: readonly string[]) => Promise<string>;
@@ -177,11 +179,11 @@ function untilReady(): Promise<void> {
 }
 
 async function until(what: string, holds: () => Promise<boolean>): Promise<void> {
-  for (const end = Date.now() + 90_000; Date.now() < end;) {
+  for (const end = Date.now() + 1000 * PATIENCE_S; Date.now() < end;) {
     if (await holds().catch(() => false)) return;
     await new Promise((resume) => setTimeout(resume, 200));
   }
-  throw new Error(`Waited 90 s in vain until ${what}.`);
+  throw new Error(`Waited ${PATIENCE_S} s in vain until ${what}.`);
 }
 
 /** Nobody is killed: each ends by itself, in time, with the code of a program that was asked to end. */

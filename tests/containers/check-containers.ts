@@ -115,6 +115,23 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   const paths = ['/', '/editions/2026/', '/v1/editions', '/v1/editions/2026', '/v1/releases/2026/1/csv/standings.csv', '/health/live'];
   const traffic = new Traffic(URL_OF_HOUSE, () => paths);
   traffic.start();
+  try {
+    await goThrough(run, compose, traffic, editor);
+  } finally {
+    await traffic.stop();
+  }
+  expectThat(
+    'the record took another entry after all that',
+    (await editor.call('post', '/v1/catalogue/makers').send({ slug: 'after', name: 'After' })).status === 201,
+  );
+  const backup = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'backup', '/data/backups');
+  const made = /The backup is in (\S+)\./.exec(backup)?.[1] ?? '';
+  const seen = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'check', made);
+  expectThat('a backup is made in the container and reads well', seen.includes('Every part is as it was written.'));
+}
+
+/** What an operator does to a house that is read all the while. */
+async function goThrough(run: Run, compose: Compose, traffic: Traffic, editor: Caller): Promise<void> {
   const counted = async (what: string, work: () => Promise<unknown>) => {
     const { asked, failures } = await traffic.during(work);
     expectThat(
@@ -135,16 +152,8 @@ async function walk(run: Run, compose: Compose): Promise<void> {
     await untilReady();
   });
   await counted('back to one server and one worker', () => scaled(1, 1));
-  await traffic.stop();
-  expectThat(
-    'the record took another entry after all that',
-    (await editor.call('post', '/v1/catalogue/makers').send({ slug: 'after', name: 'After' })).status === 201,
-  );
-  const backup = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'backup', '/data/backups');
-  const made = /The backup is in (\S+)\./.exec(backup)?.[1] ?? '';
-  const seen = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'check', made);
-  expectThat('a backup is made in the container and reads well', seen.includes('Every part is as it was written.'));
 }
+
 
 /** Until so many requests were answered meanwhile as show what a restart costs; a restarted one is healthy before the next goes. */
 async function restartInTurn(run: Run, compose: Compose, traffic: Traffic): Promise<void> {

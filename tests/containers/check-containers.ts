@@ -154,7 +154,6 @@ async function goThrough(run: Run, compose: Compose, traffic: Traffic, editor: C
   await counted('back to one server and one worker', () => scaled(1, 1));
 }
 
-
 /** Until so many requests were answered meanwhile as show what a restart costs; a restarted one is healthy before the next goes. */
 async function restartInTurn(run: Run, compose: Compose, traffic: Traffic): Promise<void> {
   const until20k = traffic.count + 20_000;

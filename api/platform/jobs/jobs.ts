@@ -109,7 +109,7 @@ export class Jobs {
     });
   }
 
-  private async attempt(job: JobWithMetadata<object>, work: (data: object) => Promise<unknown>): Promise<string | undefined> {
+  private async attempt(job: JobWithMetadata, work: (data: object) => Promise<unknown>): Promise<string | undefined> {
     try {
       const words = await work(orderIn(job.data));
       return typeof words === 'string' ? words : undefined;
@@ -172,7 +172,7 @@ async function asOwnerOfQueue(client: ClientBase): Promise<void> {
     WHERE nspname = 'pgboss' AND pg_has_role(current_user, nspowner, 'MEMBER')`);
 }
 
-function failureInWords({ name, data, retryCount, retryLimit }: JobWithMetadata<object>, error: unknown): string {
+function failureInWords({ name, data, retryCount, retryLimit }: JobWithMetadata, error: unknown): string {
   const attempt = `attempt ${retryCount + 1} of ${retryLimit + 1}`;
   const next = retryCount < retryLimit ? 'it is tried again' : 'it is not tried again by itself';
   return `Order ${name} ${JSON.stringify(orderIn(data))} failed (${attempt}; ${next}): ${error instanceof Error ? error.message : String(error)}`;

@@ -1,6 +1,6 @@
 import { loadImage } from '@napi-rs/canvas';
 import { existsSync } from 'node:fs';
-import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -177,6 +177,11 @@ test('no page has an inline style, and each states its content policy, descripti
   }
   const slug = pages.find(({ path }) => path.startsWith('/variants/'))!.path.split('/')[2];
   expect(page(`/editions/2026/variants/${slug}/`).html).toContain(`rel="canonical" href="${PUBLIC_URL}/variants/${slug}/"`);
+});
+
+test('a page that stands at two addresses takes room on the disk once', async () => {
+  const files = await Promise.all(['', 'revisions/1/'].map((below) => stat(join(out, 'editions/2026', below, 'index.html'))));
+  expect(new Set(files.map(({ ino }) => ino)).size).toBe(1);
 });
 
 test('a superseded page keeps its figures and says what replaced it', () => {

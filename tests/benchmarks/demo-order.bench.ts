@@ -1,20 +1,22 @@
 /**
  * What the tables of the demo say of its true order: groups, pairs told apart, and what of that is wrong.
- * npm run bench -- demo-order <address of a house with the demo> [edition, 2026]
+ * npm run bench -- demo-order [edition, 2026]
  */
 import { drawSeries } from '../../api/measurement/bench-model/draw-series.js';
-import { randomStream } from '../../api/measurement/random/random-stream.js';
-import { seedFromDigest } from '../../api/measurement/random/seed-from-digest.js';
 import { comparePairs } from '../../api/measurement/ranking/compare-pairs.js';
 import { couldBeFirst } from '../../api/measurement/ranking/could-be-first.js';
 import { placeSets } from '../../api/measurement/ranking/place-sets.js';
 import { productErrors, productTails } from '../../api/measurement/ranking/product-tails.js';
-import type { Bundle } from '../../api/reckoning/documents/bundle.js';
-import { compare } from '../../api/reckoning/documents/compare.js';
-import { contextOf } from '../../api/reckoning/documents/release-context.js';
-import type { ReleaseContext } from '../../api/reckoning/documents/release-context.js';
 import { shortfallsOf } from '../../api/reckoning/results/eligibility.js';
 import { keyOf } from '../../api/reckoning/results/quantity.js';
+import type { EditionResults } from '../../api/reckoning/results/results.js';
+import { takes } from '../../api/contract/division.js';
+import type { SchemeCategory } from '../../api/contract/endpoints/schemes.js';
+import { demoDivisions, demoScheme, demoStrandScheme } from '../../prisma/seed/house/scheme.js';
+import type { DemoVariant } from '../../prisma/seed/house/variants.js';
+import { MAKES } from '../../prisma/seed/model/makes.js';
+import { claimedForceN, seasonOf } from '../demo/demo-standings.js';
+import { streamOf } from './bench-settings.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import type { TrueLine } from '../../prisma/seed/model/true-line.js';
@@ -31,24 +33,15 @@ const TRUE: Readonly<Record<string, (line: TrueLine, claimedN: number) => number
   'strength-honesty': ({ breakingForceN }, claimedN) => breakingForceN / claimedN,
 };
 
-type Category = ReleaseContext['evidence']['edition']['scheme']['rules']['categories'][number];
-
 /** A category as its release compares it, exclusions included. */
-function row({ computed: { results, fits }, evidence, division }: ReleaseContext, category: Category): string {
-  const found = [...results].flatMap(([variant, own]) => {
-    const result = own.get(keyOf(category));
-    return result?.evidence && shortfallsOf(category, variant, results).length === 0 ? [{ variant, evidence: result.evidence }] : [];
+function row(name: string, { results, fits }: EditionResults, own: readonly DemoVariant[], category: SchemeCategory): string {
+  const found = own.flatMap((variant) => {
+    const evidence = results.get(variant.slug)?.get(keyOf(category))?.evidence;
+    return evidence && shortfallsOf(category, variant.slug, results).length === 0 ? [{ variant, evidence }] : [];
   });
-  const claimed = new Map(evidence.claims.map(({ variant, quantity, valueSi }) => [`${quantity} ${variant}`, Number(valueSi)]));
-  const truth = found.map(({ variant }) => {
-    const line = trueLine(
-      demo.seed,
-      demo.variants.find(({ slug }) => slug === variant)!,
-    );
-    return TRUE[category.code]!(line, claimed.get(`breakingForce ${variant}`) ?? NaN);
-  });
+  const truth = found.map(({ variant }) => TRUE[category.code]!(trueLine(demo.seed, variant), claimedForceN(demo.seed, variant)));
   const evidences = found.map((one) => one.evidence);
-  const random = randomStream(seedFromDigest('0'.repeat(64)));
+  const random = streamOf(name);
   const drawn = new Map(
     Object.entries(fits).flatMap(([key, fit]) => (fit.kind === 'fitted' ? [[key, Float32Array.from(drawSeries(fit, DRAWS, random))]] : [])),
   );
@@ -61,7 +54,7 @@ function row({ computed: { results, fits }, evidence, division }: ReleaseContext
   };
   const comparison = comparePairs(table, LEVEL);
   const could = couldBeFirst(table, comparison, LEVEL);
-  return said(`${division?.slug ?? ''} | ${category.name}`, truth, comparison.isAhead, could);
+  return said(name, truth, comparison.isAhead, could);
 }
 
 function said(name: string, truth: readonly number[], isAhead: Uint8Array, could: Uint8Array): string {
@@ -80,14 +73,15 @@ function said(name: string, truth: readonly number[], isAhead: Uint8Array, could
   return `| ${name} | ${n} | ${first}${could[best] === 1 ? '' : ', without the best'} | ${groups.length} | ${Math.max(...groups)} | ${width.toFixed(1)} | ${told} of ${(n * (n - 1)) / 2} | ${wrong} |`;
 }
 
-const [address, edition = '2026'] = process.argv.slice(2);
-if (address === undefined)
-  throw new Error('demo-order: found no address, expected that of a house with the demo. Start it with npm start.');
-const answer = await fetch(`${address}/v1/releases/${edition}/1/bundle.json`);
-if (!answer.ok) throw new Error(`demo-order: ${address} answered ${answer.status}. Wait until the demo has published ${edition}.`);
-const { inputs } = (await answer.json()) as Bundle;
+const asked = process.argv[2] ?? '2026';
+const plan = demo.seasons.find(({ season }) => season.slug === asked);
+if (!plan) throw new Error(`demo-order: found ${asked}, expected one of ${demo.seasons.map(({ season }) => season.slug).join(', ')}.`);
+const season = seasonOf(demo, plan);
 console.log(
   '| division | category | entries | could be first | groups | largest | width | pairs told apart | wrong |\n|---|---|---|---|---|---|---|---|---|',
 );
-for (const division of compare(contextOf(inputs)))
-  for (const category of division.evidence.edition.scheme.rules.categories) console.log(row(division, category));
+for (const { name, takes: rule, scheme } of demoDivisions) {
+  const own = plan.entries.filter(({ line }) => takes(rule, MAKES[line.make]));
+  const { categories } = [demoScheme, demoStrandScheme].find(({ slug }) => slug === scheme.slug)!.rules;
+  for (const category of categories) console.log(row(`${name} | ${category.name}`, season, own, category));
+}

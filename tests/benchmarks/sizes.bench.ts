@@ -73,7 +73,7 @@ function after(earlier: number, inputs: ReleaseInputs): ReleaseInputs {
   if (earlier === 0) return inputs;
   const retold = JSON.parse(computeRelease(inputs).find(({ path }) => path === RETOLD)?.content ?? '') as Retold;
   const digest = sha256('');
-  const told = Array.from({ length: earlier }, (_, i) => earlierFrom(retold, { edition: `before-${i + 1}`, revision: 1, digest }, i === 0));
+  const told = Array.from({ length: earlier }, (_, i) => earlierFrom(retold, { edition: `before-${i + 1}`, revision: 1, digest }, i));
   return { ...inputs, earlier: told };
 }
 

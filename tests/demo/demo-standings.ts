@@ -67,16 +67,18 @@ function countedFigures({ content, review, withdrawal }: DemoHandIn): Submission
 }
 
 /**
- * Results of a season by the very functions that the program uses.
+ * What a season shows, by the very functions that the program uses.
  * @param spoolsAs spool → variant that it counts for, where that is not what its box says
  * @param elsewhere what re-tests and earlier seasons tell of rigs, testers and spools; where nothing is said, what the seasons before found
  */
-export const resultsOf = (
+export const seasonOf = (
   demo: Demo,
   plan: SeasonPlan,
   spoolsAs: Readonly<Record<string, string>> = {},
   elsewhere: Elsewhere = { before: spreadsBefore(seasonsBefore(demo, plan).map((one) => ({ spreads: spreadsOf(demo, one) }))) },
-): EditionResults['results'] => computed(demo, plan, spoolsAs, elsewhere).results;
+): EditionResults => computed(demo, plan, spoolsAs, elsewhere);
+
+export const resultsOf = (...asked: Parameters<typeof seasonOf>): EditionResults['results'] => seasonOf(...asked).results;
 
 const seasonsBefore = ({ seasons }: Demo, { season }: SeasonPlan): SeasonPlan[] =>
   seasons.filter((one) => one.season.slug < season.slug).toReversed();

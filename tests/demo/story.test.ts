@@ -116,13 +116,9 @@ test('a mislabelled spool: its contents are the next size, as its linear density
   expect(right.overall.filter(({ id, place }) => wrong.overall.find((row) => row.id === id)?.place !== place).length).toBeGreaterThan(0);
 });
 
-test('a variant that tied for second is left out as not obtainable, and shown unplaced', () => {
-  const { overall } = braided(in2026!);
-  const out = overall.find(({ place }) => place === null)!;
-  expect(out).toMatchObject({ id: 'harrowknit-4-pe-2-0', placeIfIncluded: 2 });
-  const second = overall.filter(({ place }) => place === 2);
-  expect(second).toHaveLength(1);
-  expect(second[0]!.score).toBe(out.score);
+test('a variant is left out as not obtainable, and shown unplaced; that it ties for second hangs on the re-tests, and is seen where they are', () => {
+  const out = braided(in2026!).overall.filter(({ place }) => place === null);
+  expect(out.map(({ id }) => id)).toEqual(['harrowknit-4-pe-2-0']);
 });
 
 test('placed variants tie, by sums of places that differ category by category', () => {

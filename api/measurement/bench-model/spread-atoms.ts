@@ -2,7 +2,7 @@ import { CAUSES } from './bench-series.js';
 import type { BenchSeries, Cause, SeasonTold, Spreads } from './bench-series.js';
 import type { Design } from './design.js';
 import { columnSds, restrictedLikelihood } from './shared-effects.js';
-import { logPrior, priorMass, priorScale, widthOfNone } from './spread-prior.js';
+import { cellWidth, logPrior, priorMass, priorScale, toldTogether, widthOfNone } from './spread-prior.js';
 import { submissionLevel } from './submission-level.js';
 
 /** Coarse grid of a cause, in scales of its prior; it only finds where the fine one lies. */
@@ -34,7 +34,8 @@ interface Weighted {
  * @example spreadAtoms(designOf(series), series, new Uint8Array(2)).length // 200
  */
 export function spreadAtoms(design: Design, series: Known, isApart: Uint8Array): Spreads[] {
-  return systematic(weigh(design, series, isApart, fineAxes(design, series, isApart)));
+  const known = { ...series, earlier: toldTogether(series.earlier ?? [], series.reproducibility) };
+  return systematic(weigh(design, known, isApart, fineAxes(design, known, isApart)));
 }
 
 /**
@@ -101,8 +102,7 @@ const massOf = (found: readonly Weighted[], axis: readonly number[], cause: Caus
 
 /** Half the distance to the neighbours on either side; 0 itself also has the chance that a cause adds nothing. */
 function cellWidths(axis: readonly number[], none: number): number[] {
-  if (axis.length === 1) return [1];
-  return axis.map((sd, at) => (axis[Math.min(at + 1, axis.length - 1)]! - axis[Math.max(at - 1, 0)]!) / 2 + (sd === 0 ? none : 0));
+  return axis.map((sd, at) => cellWidth(axis, at) + (sd === 0 && axis.length > 1 ? none : 0));
 }
 
 function weigh(design: Design, series: Known, isApart: Uint8Array, axes: Axes): Weighted[] {

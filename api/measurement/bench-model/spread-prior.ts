@@ -108,6 +108,41 @@ export function priorMass(sd: number, width: number, reproducibility: number | n
   );
 }
 
+/**
+ * What several seasons tell of each cause, as one: taken apart they would outvote the season that contradicts them all.
+ *
+ * Formula: ΠL over its mean before any season, on the points of all of them
+ * @param earlier likelihoods of seasons, and of re-tests
+ * @param reproducibility s_R [1]; null where the method states none
+ * @returns one likelihood a cause; none of a cause that they rule out together
+ * @throws nothing
+ * @see SCHMIDLI-2014
+ * @example toldTogether([], 0.01) // []
+ */
+export function toldTogether(earlier: readonly SeasonTold[], reproducibility: number | null): SeasonTold[] {
+  return [...Map.groupBy(earlier, ({ cause }) => cause)].flatMap(([cause, told]) => {
+    const axis = [...new Set(told.flatMap(({ points }) => points.map(({ relativeSd }) => relativeSd)))].sort((a, b) => a - b);
+    const likelihoods = axis.map((sd) => told.reduce((product, season) => product * likelihoodAt(season, sd), 1));
+    const mean = axis.reduce((sum, sd, at) => sum + likelihoods[at]! * priorMass(sd, cellWidth(axis, at), reproducibility, cause), 0);
+    return mean > 0 ? [{ cause, points: axis.map((relativeSd, at) => ({ relativeSd, likelihood: likelihoods[at]! / mean })) }] : [];
+  });
+}
+
+/**
+ * Width of the cell of a point on a grid.
+ *
+ * Formula: half the distance to the neighbours on either side; 1 where there are none
+ * @param axis rising values [1]
+ * @param at position of the point [1]
+ * @returns width [1]
+ * @throws nothing
+ * @see COMMON-PRACTICE
+ * @example cellWidth([0, 1, 3], 1) // 1.5
+ */
+export function cellWidth(axis: readonly number[], at: number): number {
+  return axis.length === 1 ? 1 : (axis[Math.min(at + 1, axis.length - 1)]! - axis[Math.max(at - 1, 0)]!) / 2;
+}
+
 /** Straight between the points that are told. */
 function likelihoodAt({ points }: SeasonTold, sd: number): number {
   const above = points.findIndex(({ relativeSd }) => relativeSd >= sd);

@@ -1,5 +1,4 @@
 import { RIGS } from '../house/instruments.js';
-import { isStrand } from '../house/variants.js';
 import type { DemoVariant } from '../house/variants.js';
 import type { DemoMethodSlug } from '../methods/demo-methods.js';
 import { entriesOf } from '../season/seasons.js';
@@ -15,7 +14,7 @@ const FULL_SEASON_DAYS = 10;
  * Three of the five testers pull on a bench day, each on one rig all day; the other two measure diameters and weigh.
  * A variant's second straight pull is by another tester on another rig and day, its second diameter by another tester: one
  * alone would leave open what a gauge and a hand add, twice over in the section. A third of the entries has a second knot and
- * rub, enough to tell for all. The FG knot holds a leader to a braid; nobody ties a single strand so.
+ * rub, enough to tell for all.
  */
 export function planBench(season: Season, variants: readonly DemoVariant[]): BenchTask[] {
   const tasks = entriesOf(variants, season).flatMap((entry, index) => tasksOf(season, entry, index));
@@ -36,7 +35,8 @@ function tasksOf(season: Season, entry: DemoVariant, index: number): BenchTask[]
     task('straight-pull', 4, other, second),
     task('palomar-knot', 2, (rig + 2) % RIGS.length),
     ...(isThird ? [task('palomar-knot', 7, rig)] : []),
-    ...(isStrand(entry.line) ? [] : [task('fg-knot', 6, rig), ...(index % 3 === 1 ? [task('fg-knot', 9, other)] : [])]),
+    task('fg-knot', 6, rig),
+    ...(index % 3 === 1 ? [task('fg-knot', 9, other)] : []),
     task('abrasion', 5, other),
     ...(isThird ? [task('abrasion', 8, (rig + 2) % RIGS.length)] : []),
     task('diameter', 1, 3),

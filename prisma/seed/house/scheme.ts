@@ -76,7 +76,7 @@ export const demoStrandScheme: SchemeRequest = {
   slug: 'four-places',
   name: 'Four places',
   words:
-    'Each variant gets a place in each of four categories: apparent breaking stress, abrasion retention, knot retention with the Palomar knot, and strength honesty. The FG knot holds a leader to a braid and is not pulled. The four places are added and the lowest sum comes first. Equal sums share a place. Category places are counted with every variant that was tested, excluded ones too. A result counts from five valid specimens on. A variant without a result that counts in one category is listed in the others but not placed overall.',
+    'Each variant gets a place in each of four categories: apparent breaking stress, abrasion retention, knot retention with the Palomar knot, and strength honesty. The FG knot, which holds a leader to a braid, is pulled and not ranked. The four places are added and the lowest sum comes first. Equal sums share a place. Category places are counted with every variant that was tested, excluded ones too. A result counts from five valid specimens on. A variant without a result that counts in one category is listed in the others but not placed overall.',
   rules: { ...demoScheme.rules, categories: demoScheme.rules.categories.filter(({ code }) => code !== 'fg-retention') },
 };
 

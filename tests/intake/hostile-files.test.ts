@@ -1,7 +1,8 @@
 import { readdir } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { Readable } from 'node:stream';
-import { LARGEST_FILE_BYTES, wholeFile } from '../../api/submissions/intake/file-size.js';
+import { LARGEST_FILE_BYTES } from '../../api/contract/body-sizes.js';
+import { wholeFile } from '../../api/submissions/intake/file-size.js';
 import { FaultList, MOST_LISTED } from '../../api/submissions/intake/fault-list.js';
 import { MOST_SUBMISSIONS, SubmissionGatherer } from '../../api/submissions/intake/gather-submissions.js';
 import { readWholeFile } from './read-whole-file.js';

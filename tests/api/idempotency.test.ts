@@ -1,3 +1,4 @@
+import pg from 'pg';
 import { Database } from '../../api/platform/database/database.js';
 import { IdempotentAnswersStore } from '../../api/platform/http/idempotent-answers.store.js';
 import { runSql } from '../support/run-sql.js';
@@ -133,6 +134,25 @@ test('who holds a connection never waits for a second one: 40 changes at once th
     ),
   );
   expect(performance.now() - began).toBeLessThan(4000);
+});
+
+test('statements of one transaction reach the database one after the other, also when they are asked for at once', async () => {
+  const query = Reflect.get(pg.Client.prototype, 'query') as (...args: unknown[]) => unknown;
+  const running = new Map<unknown, number>();
+  let most = 0;
+  pg.Client.prototype.query = function counted(this: pg.Client, ...sent: unknown[]) {
+    const answer = Reflect.apply(query, this, sent) as unknown;
+    if (!(answer instanceof Promise)) return answer;
+    running.set(this, (running.get(this) ?? 0) + 1);
+    most = Math.max(most, running.get(this)!);
+    return answer.finally(() => running.set(this, running.get(this)! - 1));
+  } as typeof pg.Client.prototype.query;
+  try {
+    await t.app.get(Database, { strict: false }).transaction((tx) => Promise.all([tx.account.count(), tx.maker.count(), tx.line.count()]));
+  } finally {
+    pg.Client.prototype.query = query as typeof pg.Client.prototype.query;
+  }
+  expect(most).toBe(1);
 });
 
 test('what is read inside a transaction sees what it wrote, and afterwards the pool is asked', async () => {

@@ -1,4 +1,5 @@
 import { Logger } from '@nestjs/common';
+import type { EventEmitter } from 'node:events';
 import { mkdir, readdir, utimes } from 'node:fs/promises';
 import { join } from 'node:path';
 import { FileStore } from '../../api/platform/file-store/file-store.js';
@@ -212,6 +213,11 @@ describe('with a worker', () => {
     expect(said.join('\n')).toMatch(
       /Order release-publication \{"edition":"empty","revision":1\} failed \(attempt 1 of 6; it is tried again\): .*no-standings/,
     );
+  });
+
+  test('what goes wrong in the queue itself is told in the log', () => {
+    (Reflect.get(house.t.app.get(Jobs), 'boss') as EventEmitter).emit('error', new Error('no connection'));
+    expect(said).toEqual(['The queue of orders: Error: no connection']);
   });
 
   test('backups of every night and between are told, with what was made and when the next is', async () => {

@@ -69,7 +69,8 @@ export class ControlPullsReadModel {
     { rigs, methods }: { readonly rigs: readonly { id: string; code: string }[]; readonly methods: readonly string[] },
     days: readonly string[],
   ): Promise<ControlPullOnRecord[]> {
-    const [first, last] = [days.toSorted()[0], days.toSorted().at(-1)];
+    const sorted = days.toSorted();
+    const [first, last] = [sorted[0] ?? null, sorted.at(-1) ?? null];
     const lots = await this.database.client.$queryRaw<{ id: string }[]>`
       WITH counted AS (
         SELECT p."instrument_id", p."method_id", p."control_line_id", p."bench_day" FROM "control_pull" p

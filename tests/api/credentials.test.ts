@@ -1,4 +1,5 @@
 import { AccountsModule } from '../../api/accounts/accounts.module.js';
+import { AccountsReadModel } from '../../api/accounts/accounts.read-model.js';
 import { ForgetExpired } from '../../api/accounts/forget-expired.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
@@ -42,6 +43,7 @@ test('the own password changes with the old one; other sessions end, this one st
 
 test('guesses at the old password are counted before they are looked at', async () => {
   const tester = await t.caller(['tester']);
+  const lookedUp = jest.spyOn(AccountsReadModel.prototype, 'byId');
   const guesses = await Promise.all(
     Array.from({ length: 20 }, (_, i) =>
       tester.browse('post', '/v1/accounts/me/password-changes').send({ currentPassword: `guess ${i}`, newPassword: NEW }),
@@ -49,6 +51,8 @@ test('guesses at the old password are counted before they are looked at', async 
   );
   expect(guesses.filter(({ status }) => status === 422)).toHaveLength(5);
   expect(guesses.filter(({ status }) => status === 429)).toHaveLength(15);
+  expect(lookedUp).toHaveBeenCalledTimes(5);
+  lookedUp.mockRestore();
 }, 30_000);
 
 test('an admin makes an address to set a password; it serves once, the last alone, and for a day', async () => {

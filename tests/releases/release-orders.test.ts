@@ -6,6 +6,7 @@ import { FileStore } from '../../api/platform/file-store/file-store.js';
 import { GatherRelease } from '../../api/releases/gather-release.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { Jobs } from '../../api/platform/jobs/jobs.js';
+import { PUBLISH_RELEASE } from '../../api/releases/release-orders.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
@@ -186,6 +187,21 @@ describe('with a worker', () => {
     expect(items[0]).toMatchObject({ revision, publishedAt: publishAt.toISOString() });
     await until('its order is done', async () => (await stateOf(revision)).order.state === 'done');
     expect(await foldersOf(revision)).toHaveLength(1);
+  });
+
+  test('of a release there is one order, while it waits and while it is carried out', async () => {
+    const revision = await orderNext({ publishAt: new Date(Date.now() + 3_600_000).toISOString() });
+    const isIt = `name = 'release-publication' AND data->>'revision' = '${revision}' AND state < 'completed'`;
+    const open = () => runSql(house.t.databaseUrl, `SELECT singleton_key AS key FROM pgboss.job WHERE ${isIt}`);
+    const [{ key }] = (await open()) as [{ key: string }];
+    const again = () => house.t.app.get(Jobs).order(null, PUBLISH_RELEASE, { edition: '2026', revision }, { key, afterS: 3600 });
+    await Promise.all([again(), again(), again()]);
+    expect(await open()).toHaveLength(1);
+    await runSql(house.t.databaseUrl, `UPDATE pgboss.job SET state = 'active' WHERE ${isIt}`);
+    await again();
+    expect(await open()).toHaveLength(1);
+    await runSql(house.t.databaseUrl, `UPDATE pgboss.job SET state = 'created' WHERE ${isIt}`);
+    await house.editor.call('delete', `/v1/editions/2026/releases/${revision}`).expect(204);
   });
 
   test('an order that fails says so in its answer, to operators and in the log', async () => {

@@ -80,17 +80,18 @@ test.each([
   expect(lookedUp).toHaveBeenCalledTimes(20);
 }, 60_000);
 
-test('an address that has an account is told so, and the invitation stays good', async () => {
+test('an address that has an account is told so, and the invitation stays good; of two who take it at once one has it', async () => {
   const admin = await t.caller(['admin']);
   const { email } = await t.caller(['tester']);
   const invited = await admin
     .call('post', '/v1/invitations')
     .send({ roles: ['tester'], note: 'again' })
     .expect(201);
-  const accept = (address: string) =>
-    t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({ email: address, displayName: 'Again', password: PASSWORD });
+  const accept = (address: string, displayName = 'Again') =>
+    t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({ email: address, displayName, password: PASSWORD });
   expect((await accept(email).expect(409)).body.code).toBe('accounts/address-taken');
-  await accept('again@bench.example').expect(201);
+  const atOnce = await Promise.all(['again@bench.example', 'besides@bench.example'].map((address, i) => accept(address, `Again ${i}`)));
+  expect(atOnce.map(({ status }) => status).sort()).toEqual([201, 410]);
 });
 
 test.each([

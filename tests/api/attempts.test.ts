@@ -67,18 +67,22 @@ test('the wait doubles, and a quiet day forgets', async () => {
 test.each([
   ['invitations', 'acceptance', 'isInvitation', '198.51.100.220'],
   ['password-resets', 'password', 'isReset', '198.51.100.221'],
-] as const)('secrets of %s are guessed no faster, and looked at only after they are counted', async (secrets, act, look, from) => {
-  const lookedUp = jest.spyOn(AccountsReadModel.prototype, look);
-  const acceptance = { email: 'guess@bench.example', displayName: 'Guess', password: PASSWORD };
-  const guesses = Array.from({ length: 30 }, (_, i) =>
-    t
-      .call('post', `/v1/${secrets}/guess-${i}/${act}`)
-      .set('X-Forwarded-For', from)
-      .send(secrets === 'invitations' ? acceptance : { password: PASSWORD }),
-  );
-  expect(await tally(guesses)).toEqual({ 410: 20, 429: 10 });
-  expect(lookedUp).toHaveBeenCalledTimes(20);
-}, 60_000);
+] as const)(
+  'secrets of %s are guessed no faster, and looked at only after they are counted',
+  async (secrets, act, look, from) => {
+    const lookedUp = jest.spyOn(AccountsReadModel.prototype, look);
+    const acceptance = { email: 'guess@bench.example', displayName: 'Guess', password: PASSWORD };
+    const guesses = Array.from({ length: 30 }, (_, i) =>
+      t
+        .call('post', `/v1/${secrets}/guess-${i}/${act}`)
+        .set('X-Forwarded-For', from)
+        .send(secrets === 'invitations' ? acceptance : { password: PASSWORD }),
+    );
+    expect(await tally(guesses)).toEqual({ 410: 20, 429: 10 });
+    expect(lookedUp).toHaveBeenCalledTimes(20);
+  },
+  60_000,
+);
 
 test('an address that has an account is told so, and the invitation stays good; of two who take it at once one has it', async () => {
   const admin = await t.caller(['admin']);

@@ -45,7 +45,7 @@ test("a page of a tester's list is read in the order of an index, without the re
   const client = new pg.Client({ connectionString: database.url });
   await client.connect();
   try {
-    await client.query('SET enable_seqscan = off');
+    await client.query('SET enable_seqscan = off; SET enable_bitmapscan = off');
     const { rows } = await client.query<{ 'QUERY PLAN': string }>(
       `EXPLAIN SELECT * FROM "submission" WHERE "tester_id" = '00000000-0000-7000-8000-000000000000' ORDER BY "id" DESC LIMIT 51`,
     );

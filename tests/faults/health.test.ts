@@ -16,9 +16,9 @@ test('without its database the server lives, is not ready, and says when to ask 
   const database = new URL(t.databaseUrl);
   const name = database.pathname.slice(1);
   database.pathname = '/postgres';
-  await runSql(database.href, `ALTER DATABASE "${name}" ALLOW_CONNECTIONS false`);
   // So that the pool has a connection that can break.
   await t.call('get', '/health/ready').expect(200);
+  await runSql(database.href, `ALTER DATABASE "${name}" ALLOW_CONNECTIONS false`);
   const said: unknown[] = [];
   const log = jest.spyOn(Logger.prototype, 'error').mockImplementation((words: unknown) => void said.push(words));
   await runSql(database.href, 'SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = $1', [name]);

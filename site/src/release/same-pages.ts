@@ -5,7 +5,7 @@ import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 interface SamePage {
-  /** Address of the page that is rendered. */
+  /** Address of the page or picture that is rendered. */
   readonly of: string;
   /** Second address of the same page. */
   readonly at: string;
@@ -36,7 +36,7 @@ export function samePages(): AstroIntegration {
     name: 'same-pages',
     hooks: {
       'astro:build:done': async ({ dir }) => {
-        const fileOf = (address: string) => fileURLToPath(new URL(`.${address}index.html`, dir));
+        const fileOf = (address: string) => fileURLToPath(new URL(`.${address}${address.endsWith('/') ? 'index.html' : ''}`, dir));
         const copy = async ({ of, at }: SamePage) => {
           await mkdir(dirname(fileOf(at)), { recursive: true });
           await copyFile(fileOf(of), fileOf(at));

@@ -75,7 +75,7 @@ export class ControlPullsReadModel {
       WITH counted AS (
         SELECT p."instrument_id", p."method_id", p."control_line_id", p."bench_day" FROM "control_pull" p
         WHERE p."instrument_id" = ANY(${rigs.map(({ id }) => id)}::uuid[])
-          AND NOT EXISTS (SELECT 1 FROM "control_pull_strike" s WHERE s."control_pull_id" = p."id")
+          AND NOT p."is_late" AND NOT EXISTS (SELECT 1 FROM "control_pull_strike" s WHERE s."control_pull_id" = p."id")
       ), around AS (
         SELECT "instrument_id", "method_id",
           max("bench_day") FILTER (WHERE "bench_day" <= ${first}::date) AS "from", min("bench_day") FILTER (WHERE "bench_day" > ${last}::date) AS "to"
@@ -129,8 +129,18 @@ const toPull = (
   })),
   ambient: toAmbient(row),
   note: row.note,
-  strike: row.strike && { reason: row.strike.reason, on: row.strike.at.toISOString().slice(0, 10) },
+  strike: strikeOf(row),
 });
+
+/** Each pull is judged by those before it: one that came in after later ones stands beside them, with the reason. */
+const LATE = 'It came in after a pull of a later day: it is kept, and judges nothing.';
+
+function strikeOf({ strike, isLate, handedInAt }: Prisma.ControlPullGetPayload<{ include: typeof PULL }>): ControlPullOnRecord['strike'] {
+  if (strike) return { reason: strike.reason, on: dayOf(strike.at) };
+  return isLate ? { reason: LATE, on: dayOf(handedInAt) } : null;
+}
+
+const dayOf = (at: Date): string => at.toISOString().slice(0, 10);
 
 function toAmbient(
   row: Pick<ControlPullModel, 'temperatureText' | 'temperatureUnit' | 'temperatureC' | 'humidityPercent'>,

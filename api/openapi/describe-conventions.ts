@@ -83,7 +83,9 @@ function describeBody(operation: Operation): void {
   if (!requestBody || !('content' in requestBody)) return;
   const { content } = requestBody;
   if (content['text/csv'])
-    content['text/csv'] = { schema: { type: 'string', description: `CSV with a header row (RFC 4180), UTF-8, at most ${sizeWords(LARGEST_FILE_BYTES)}` } };
+    content['text/csv'] = {
+      schema: { type: 'string', description: `CSV with a header row (RFC 4180), UTF-8, at most ${sizeWords(LARGEST_FILE_BYTES)}` },
+    };
   if (content['multipart/form-data'])
     content['multipart/form-data'] = {
       schema: {

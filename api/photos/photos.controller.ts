@@ -17,7 +17,10 @@ import { readPicture } from './read-picture.js';
 import { RemovePhoto } from './remove-photo.js';
 
 const PICTURES = ['image/jpeg', 'image/png', 'image/webp', 'multipart/form-data'] as const;
-const A_PICTURE = { description: `A picture of at most ${sizeWords(LARGEST_PHOTO_BYTES)}`, schema: { type: 'string', format: 'binary' } } as const;
+const A_PICTURE = {
+  description: `A picture of at most ${sizeWords(LARGEST_PHOTO_BYTES)}`,
+  schema: { type: 'string', format: 'binary' },
+} as const;
 
 @Controller('v1')
 export class PhotosController {

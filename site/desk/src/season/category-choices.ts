@@ -39,19 +39,17 @@ const retentions = ({ slug }: Yielding, treated: readonly { code: string; treatm
   });
 
 const strengths = ({ slug: method }: Yielding, { code: series }: Pulled, over: readonly NonNullable<SchemeCategory['section']>[]) => [
-  ...over.map(
-    (section): SchemeCategory => ({
-      ...SHARE,
-      ...STRESS,
-      code: 'breaking-stress',
-      name: 'Breaking stress',
-      quantity: 'apparentStress',
-      method,
-      series,
-      section,
-      conditions: 'Straight pull, over the measured cross-section',
-    }),
-  ),
+  ...over.map((section): SchemeCategory => ({
+    ...SHARE,
+    ...STRESS,
+    code: 'breaking-stress',
+    name: 'Breaking stress',
+    quantity: 'apparentStress',
+    method,
+    series,
+    section,
+    conditions: 'Straight pull, over the measured cross-section',
+  })),
   {
     ...SHARE,
     code: 'strength-against-the-label',

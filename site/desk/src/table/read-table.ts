@@ -16,7 +16,9 @@ export async function readTable(file: File): Promise<Table> {
   const head = new Uint8Array(await file.slice(0, ZIP.length).arrayBuffer());
   const isWorkbook = ZIP.every((byte, index) => head[index] === byte);
   if (file.size > LARGEST_FILE_BYTES)
-    throw new Error(`${file.name} has ${sizeWords(file.size)}; expected at most ${sizeWords(LARGEST_FILE_BYTES)}. Split it and take the parts.`);
+    throw new Error(
+      `${file.name} has ${sizeWords(file.size)}; expected at most ${sizeWords(LARGEST_FILE_BYTES)}. Split it and take the parts.`,
+    );
   try {
     const cells = isWorkbook ? await cellsOfWorkbook(file) : await cellsOfText(await file.text());
     return { name: file.name, cells, isWorkbook };

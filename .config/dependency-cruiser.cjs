@@ -120,7 +120,7 @@ module.exports = {
         'Plumbing without a word of the domain can be understood, tested and replaced alone. Who may call what is typed by the roles of the contract.',
       severity: 'error',
       from: { path: '^api/platform/' },
-      to: { path: [`^api/(${FEATURES}|${PURE})/`], pathNot: '^api/contract/(roles|problem|order-state)\\.ts$' },
+      to: { path: [`^api/(${FEATURES}|${PURE})/`], pathNot: '^api/contract/(body-sizes|order-state|problem|roles)\\.ts$' },
     },
     {
       name: 'site-speaks-http',

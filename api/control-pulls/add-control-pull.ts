@@ -99,7 +99,7 @@ export class AddControlPull {
   ): Promise<void> {
     const before = await this.store.lastDay(tx, rigId, methodId);
     if (before === null || before <= benchDay) return;
-    const detail = `Found ${benchDay}; the last control pull of ${instrument} by ${method} is of ${before}. Make a new pull and hand it in with its day.`;
+    const detail = `Found the bench day ${benchDay}; expected ${before}, the day of the last control pull of ${instrument} by ${method}, or a later one. If the day is mistyped, correct it; if not, ${benchDay} stays without evidence: pull the control line once more and hand that in with its own day.`;
     throw new Problem(controlPullProblems['control-pulls/out-of-order'], detail, [{ pointer: '/benchDay', detail, code: 'out_of_order' }]);
   }
 }
@@ -130,7 +130,13 @@ function unknownNames(
   if (!found.rig)
     faults.push(fault('/instrument', 'unknown_instrument', `No instrument has the code "${instrument}". Ask an editor to enter it.`));
   else if (!RIG_KINDS.includes(found.rig.kind))
-    faults.push(fault('/instrument', 'not_a_rig', `${instrument} does not pull; expected the code of a force gauge or a load frame.`));
+    faults.push(
+      fault(
+        '/instrument',
+        'not_a_rig',
+        `${instrument} does not pull; expected the code of a force gauge or a load frame. Name the one that was pulled on.`,
+      ),
+    );
   else faults.push(...retiredFault(instrument, benchDay, toRetired(found.rig), '/instrument'));
   if (!found.line)
     faults.push(fault('/controlLine', 'unknown_control_line', `No control line has the code "${controlLine}". Ask an editor to enter it.`));

@@ -5,7 +5,7 @@ export const controlPullProblems = declareProblems({
     status: 409,
     title: 'A control pull of a later bench day is on record',
     explains:
-      'Each control pull is judged by those before it, so they are handed in by the order of bench days. A day without one stays without evidence.',
+      'Each control pull is judged by those before it, so they are handed in by the order of bench days. A day without one stays without evidence, which a reviewer weighs. Correct the day, or pull again.',
   },
   'control-pulls/handed-in-before': {
     status: 409,
@@ -16,7 +16,7 @@ export const controlPullProblems = declareProblems({
   'control-pulls/own-pull': {
     status: 403,
     title: 'Nobody strikes their own control pull',
-    explains: 'Another reviewer looks at it and takes it out of the chart, with a reason.',
+    explains: 'Ask another reviewer to look at it and to take it out of the chart, with a reason.',
   },
   'control-pulls/struck': {
     status: 409,

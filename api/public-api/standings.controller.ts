@@ -10,8 +10,6 @@ import {
 import type { CategoryDocument, CategoryRow } from '../contract/documents/release-documents.js';
 import { standingsQuery } from '../contract/endpoints/public-api.js';
 import type { StandingsQuery } from '../contract/endpoints/public-api.js';
-import { platformProblems } from '../platform/errors/platform.errors.js';
-import { Problem } from '../platform/errors/problem.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { PublishedReleases } from '../releases/published-releases.read-model.js';
 import { PublishedFiles } from './published-files.js';
@@ -101,7 +99,7 @@ export class StandingsController {
   private at(request: FastifyRequest): FoundFile {
     const [path = ''] = request.url.split('?');
     const found = this.files.at(path);
-    if (!found) throw new Problem(platformProblems['request/not-found'], `Nothing published is called ${path}.`);
+    if (!found) throw nothingCalled(path);
     return found;
   }
 

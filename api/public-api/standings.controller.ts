@@ -14,6 +14,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { PublishedReleases } from '../releases/published-releases.read-model.js';
 import { PublishedFiles } from './published-files.js';
 import type { FoundFile } from './published-files.js';
+import { nothingCalled } from './send-at.js';
 import { sendJson, sendPublished } from './serve-published.js';
 
 const EDITION = { name: 'edition', schema: { type: 'string' } } as const;

@@ -66,6 +66,13 @@ function unpacked({ method, packed }: Part, room: number): Uint8Array {
 /** Where a row or a cell says that it stands, e.g. "7" or "BC7". */
 const PLACE = /\sr\s*=\s*["']([^"']*)["']/g;
 
+/** "A" → 1, "Z" → 26, "AA" → 27; no letters, as of a row, → 0. */
+function columnOf(letters: string): number {
+  let column = 0;
+  for (const letter of letters) column = column * 26 + letter.charCodeAt(0) - 64;
+  return column;
+}
+
 /** A reader makes every cell up to the last one, whatever lies between. */
 function requireNear(sheet: Uint8Array): void {
   let [rows, columns] = [0, 1];
@@ -73,10 +80,7 @@ function requireNear(sheet: Uint8Array): void {
     const [, letters = '', digits] = /^([A-Z]{0,3})(\d{1,7})$/.exec(place) ?? [];
     if (digits === undefined) throw new TooLarge(`has a cell at "${place.slice(0, 20)}"; expected places such as B7`);
     rows = Math.max(rows, Number(digits));
-    columns = Math.max(
-      columns,
-      [...letters].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0),
-    );
+    columns = Math.max(columns, columnOf(letters));
   }
   if (rows * columns > MOST_CELLS)
     throw new TooLarge(`has cells down to row ${rows} and across to column ${columns}; expected at most ${MOST_CELLS} in all`);

@@ -29,8 +29,8 @@ export function ControlCharts({ canStrike }: { canStrike: boolean }) {
       {charts.answer?.items.length === 0 && <p class="soft">Nobody has pulled on a control line yet; a bench day begins with it.</p>}
       {charts.answer && charts.answer.items.length > 0 && (
         <p class="soft">
-          Each point is the mean of a control pull in N, oldest first; red signalled, hollow does not count; dashed are the limits that judged
-          it. <a href="/read/">How a rig is judged</a>
+          Each point is the mean of a control pull in N, oldest first; red signalled, hollow does not count; dashed are the limits that
+          judged it. <a href="/read/">How a rig is judged</a>
         </p>
       )}
       <Charts charts={loud} strike={canStrike ? strike : null} />

@@ -64,10 +64,14 @@ export class EvidenceReadModel {
   async knownAreasMm2(variantIds: readonly string[]): Promise<Map<string, number>> {
     const variants = await this.catalogue.variantsOfSpools([...new Set(variantIds)]);
     const rows = await this.database.client.$queryRaw<{ spoolId: string; areaMm2: number }[]>`
-      SELECT s."spool_id"::text AS "spoolId", (r."figures"->>'areaMm2')::float8 AS "areaMm2"
+      SELECT s."spool_id"::text AS "spoolId", r."areaMm2"
       FROM "submission" s
-      JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
-      WHERE s."spool_id" = ANY(${[...variants.keys()]}::uuid[]) AND s."state" = 'accepted' AND r."figures"->>'areaMm2' IS NOT NULL
+      CROSS JOIN LATERAL (
+        -- One is all there is; said so, it is looked up instead of found by reading every revision of every season.
+        SELECT ("figures"->>'areaMm2')::float8 AS "areaMm2" FROM "submission_revision"
+        WHERE "submission_id" = s."id" AND "number" = s."revision" LIMIT 1
+      ) r
+      WHERE s."spool_id" = ANY(${[...variants.keys()]}::uuid[]) AND s."state" = 'accepted' AND r."areaMm2" IS NOT NULL
       ORDER BY s."bench_day", s."reference"`;
     return new Map(rows.map(({ spoolId, areaMm2 }) => [variants.of(spoolId), areaMm2]));
   }

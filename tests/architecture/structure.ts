@@ -19,10 +19,18 @@ export interface Structure {
   readonly longFiles: readonly string[];
   /** Files of api/measurement/ that no program comes to by its imports. */
   readonly unusedFormulas: readonly string[];
-  /** Way of reading → "reading feature → feature that writes the table" → how often. */
-  readonly readsAcross: Readonly<Record<WayOfReading, ReadonlyMap<string, number>>>;
+  /** Each place where a feature reads a table that another writes. */
+  readonly readsAcross: readonly ReadAcross[];
   /** Table → files that write it. */
   readonly writers: ReadonlyMap<string, readonly string[]>;
+}
+
+export interface ReadAcross {
+  readonly file: string;
+  readonly way: WayOfReading;
+  readonly table: string;
+  /** The feature that writes the table. */
+  readonly owner: string;
 }
 
 /** Rooms without tables: what they hold is shared by all features. */
@@ -111,15 +119,13 @@ function readsAcross(
 ): Structure['readsAcross'] {
   const relations = relationsOf(models);
   const modelOf = new Map([...tables].map(([model, table]) => [table, model]));
-  const counts = { relation: new Map<string, number>(), filter: new Map(), direct: new Map(), sql: new Map() };
-  for (const { path, tree } of sources)
-    for (const { model, way } of modelsRead(tree, relations, modelOf)) {
-      const owner = roomOf(writers.get(tables.get(model) ?? '')?.[0] ?? '');
-      if (['', 'platform', roomOf(path)].includes(owner) || roomOf(path) === '') continue;
-      const arrow = `${roomOf(path)} → ${owner}`;
-      counts[way].set(arrow, (counts[way].get(arrow) ?? 0) + 1);
-    }
-  return counts;
+  return sources.flatMap(({ path, tree }) =>
+    modelsRead(tree, relations, modelOf).flatMap(({ model, way }) => {
+      const table = tables.get(model) ?? '';
+      const owner = roomOf(writers.get(table)?.[0] ?? '');
+      return ['', 'platform', roomOf(path)].includes(owner) || roomOf(path) === '' ? [] : [{ file: path, way, table, owner }];
+    }),
+  );
 }
 
 /** Programs: the files of api/ that a command of package.json starts, and what these start by name. */
@@ -191,8 +197,6 @@ const WORDS_OF_WAY = {
   sql: 'tables of other features in plain SQL',
 } satisfies Record<WayOfReading, string>;
 
-export const totalOf = (counts: ReadonlyMap<string, number>): number => [...counts.values()].reduce((sum, count) => sum + count, 0);
-
 function print({
   equalNames: equal,
   mutualFolders,
@@ -213,10 +217,10 @@ function print({
     ...longFiles.map((path) => `  ${path}`),
     `files of measurement/ that no program uses: ${unusedFormulas.length}`,
     ...unusedFormulas.map((path) => `  ${path}`),
-    ...Object.entries(across).flatMap(([way, counts]) => [
-      `${WORDS_OF_WAY[way as WayOfReading]}: ${totalOf(counts)}`,
-      ...[...counts].sort().map(([arrow, count]) => `  ${arrow}: ${count}`),
-    ]),
+    ...Object.entries(WORDS_OF_WAY).flatMap(([way, words]) => {
+      const reads = across.filter((read) => read.way === way);
+      return [`${words}: ${reads.length}`, ...new Set(reads.map(({ file, table, owner }) => `  ${file}: ${table} (${owner})`))];
+    }),
     `tables written by more than one file: ${several.length} of ${writers.size}`,
     ...several.map(([table, files]) => `  ${table}: ${files.join(', ')}`),
   ];

@@ -4,6 +4,7 @@ import { assignmentProblems } from './assignments/assignments.errors.js';
 import { boardProblems } from './board/board.errors.js';
 import { catalogueProblems } from './catalogue/catalogue.errors.js';
 import { controlPullProblems } from './control-pulls/control-pulls.errors.js';
+import { interestProblems } from './interests/interests.errors.js';
 import { editionProblems } from './editions/editions.errors.js';
 import { photoProblems } from './photos/photos.errors.js';
 import { platformProblems } from './platform/errors/platform.errors.js';
@@ -22,6 +23,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   accountProblems,
   proposalProblems,
   catalogueProblems,
+  interestProblems,
   controlPullProblems,
   assignmentProblems,
   roundRobinProblems,

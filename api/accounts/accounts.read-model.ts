@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 
 /** What other features and screens may know of accounts. */
@@ -62,26 +62,10 @@ export class AccountsReadModel {
     return (await this.database.client.invitation.count({ where })) > 0;
   }
 
-  async hasInterest(accountId: string, makerId: string): Promise<boolean> {
-    return (await this.database.client.declaredInterest.count({ where: { accountId, makerId } })) > 0;
-  }
-
-  interestsOf(accountId: string) {
-    return this.database.client.declaredInterest.findMany({
-      where: { accountId },
-      include: { maker: { select: { slug: true } } },
-      orderBy: { declaredAt: 'asc' },
-    });
-  }
-
   /** Names shown on published pages, by account id. */
   async displayNames(ids: readonly string[]): Promise<ById<string>> {
-    const rows = await this.database.client.account.findMany({ where: { id: { in: [...ids] } }, select: { id: true, displayName: true } });
+    const rows = await this.database.client.account.findMany({ where: { id: among(ids) }, select: { id: true, displayName: true } });
     return new ById(rows.map((row) => [row.id, row.displayName]));
-  }
-
-  makerId(slug: string) {
-    return this.database.client.maker.findUnique({ where: { slug }, select: { id: true } });
   }
 
   async isEmpty(): Promise<boolean> {

@@ -3,6 +3,7 @@ import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
+import { among } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 
@@ -55,8 +56,8 @@ export class AssignmentsReadModel {
   private async handedIn(rows: readonly Work[]): Promise<Map<string, string>> {
     const submissions = await this.database.client.submission.findMany({
       where: {
-        editionId: { in: rows.map(({ editionId }) => editionId) },
-        spoolId: { in: rows.map(({ spoolId }) => spoolId) },
+        editionId: among(rows.map(({ editionId }) => editionId)),
+        spoolId: among(rows.map(({ spoolId }) => spoolId)),
         state: { in: HANDED_IN },
       },
       select: { reference: true, editionId: true, spoolId: true, testerId: true, methodVersionId: true },

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { among } from '../platform/database/by-id.js';
 import type { Transaction } from '../platform/database/database.js';
 
 export interface NewAssignment {
@@ -22,7 +23,7 @@ export class AssignmentsStore {
   /** Blind code → id of the spool, of those in use. */
   async spools(tx: Transaction, codes: readonly string[]): Promise<Map<string, string>> {
     const rows = await tx.spool.findMany({
-      where: { blindCode: { in: [...codes] }, retiredOn: null },
+      where: { blindCode: among(codes), retiredOn: null },
       select: { id: true, blindCode: true },
     });
     return new Map(rows.map(({ id, blindCode }) => [blindCode, id]));

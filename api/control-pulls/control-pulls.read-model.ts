@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
+import { among } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -63,9 +64,9 @@ export class ControlPullsReadModel {
   async pulls({ instruments, method, methods, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
     const rows = await (tx ?? this.database.client).controlPull.findMany({
       where: {
-        ...(instruments ? { instrument: { code: { in: [...instruments] } } } : {}),
+        ...(instruments ? { instrument: { code: among(instruments) } } : {}),
         ...(method === undefined ? {} : { method: { slug: method } }),
-        ...(methods === undefined ? {} : { method: { slug: { in: [...methods] } } }),
+        ...(methods === undefined ? {} : { method: { slug: among(methods) } }),
         ...(until === undefined ? {} : { benchDay: { lte: new Date(until) } }),
       },
       include: PULL,

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Decision } from '../contract/decisions.js';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 
 /** What reviewers and editors put on record of submissions, by the ids of these and of their revisions. */
@@ -10,19 +10,19 @@ export class DecisionsReadModel {
 
   /** Reviews of revisions, oldest first. */
   async reviewsOf(revisionIds: readonly string[]) {
-    const rows = await this.database.client.review.findMany({ where: { revisionId: { in: [...revisionIds] } }, orderBy: { at: 'asc' } });
+    const rows = await this.database.client.review.findMany({ where: { revisionId: among(revisionIds) }, orderBy: { at: 'asc' } });
     return rows.map((row) => ({ ...row, decision: row.decision as Decision }));
   }
 
   /** Why specimens of revisions were set aside, by the specimen's id; one that was not has no reason. */
   async setAsideIn(revisionIds: readonly string[]): Promise<ById<string>> {
-    const rows = await this.database.client.setAside.findMany({ where: { review: { revisionId: { in: [...revisionIds] } } } });
+    const rows = await this.database.client.setAside.findMany({ where: { review: { revisionId: among(revisionIds) } } });
     return new ById(rows.map(({ specimenId, reason }) => [specimenId, reason]));
   }
 
   /** Questions on submissions, oldest first. */
   async queriesOf(submissionIds: readonly string[]) {
-    return this.database.client.query.findMany({ where: { submissionId: { in: [...submissionIds] } }, orderBy: { id: 'asc' } });
+    return this.database.client.query.findMany({ where: { submissionId: among(submissionIds) }, orderBy: { id: 'asc' } });
   }
 
   /** Questions on one tester's submissions, newest first, from the cursor on. */
@@ -45,7 +45,7 @@ export class DecisionsReadModel {
 
   /** Withdrawals by the ids of the submissions; one that stands has none. */
   async withdrawalsOf(submissionIds: readonly string[]) {
-    const rows = await this.database.client.withdrawal.findMany({ where: { submissionId: { in: [...submissionIds] } } });
+    const rows = await this.database.client.withdrawal.findMany({ where: { submissionId: among(submissionIds) } });
     return new ById(rows.map((row) => [row.submissionId, row]));
   }
 

@@ -6,6 +6,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { InterestsModule } from '../interests/interests.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { AddEntries } from './add-entries.js';
 import { AddScheme } from './add-scheme.js';
@@ -23,7 +24,7 @@ import { OverruleDivision } from './overrule-division.js';
 import { PlanEdition } from './plan-edition.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, MethodsModule],
+  imports: [AccountsModule, CatalogueModule, InterestsModule, MethodsModule],
   controllers: [EditionsController],
   providers: [
     AddEntries,

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { schemeRules } from '../contract/endpoints/schemes.js';
@@ -46,7 +46,7 @@ export class EditionsReadModel {
 
   /** Slugs and names of editions by their ids. */
   async named(ids: readonly string[]): Promise<ById<{ readonly slug: string; readonly name: string }>> {
-    const where = { id: { in: [...ids] } };
+    const where = { id: among(ids) };
     const rows = await this.database.client.edition.findMany({ where, select: { id: true, slug: true, name: true } });
     return new ById(rows.map(({ id, ...named }) => [id, named]));
   }

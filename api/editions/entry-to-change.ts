@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { InterestsReadModel } from '../interests/interests.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -15,7 +15,7 @@ import { EditionsStore } from './editions.store.js';
 export class EntryToChange {
   constructor(
     private readonly store: EditionsStore,
-    private readonly accounts: AccountsReadModel,
+    private readonly interests: InterestsReadModel,
     private readonly catalogue: CatalogueReadModel,
   ) {}
 
@@ -26,7 +26,7 @@ export class EntryToChange {
     if (!entry) throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no entry ${variant}.`);
     requireState(edition, allowed);
     const entered = await this.catalogue.variantBySlug(variant);
-    if (entered && (await this.accounts.hasInterest(actor.accountId, entered.makerId)))
+    if (entered && (await this.interests.has(actor.accountId, entered.makerId)))
       throw new Problem(editionProblems['editions/interest']);
     await this.store.touch(tx, edition.id);
     return { ...entry, divisions: edition.divisions };

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Former, Resting } from '../contract/former.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { SupersededRows } from '../platform/audit/superseded.store.js';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -30,7 +30,7 @@ export class InstrumentsReadModel {
    */
   async byCodes(codes: readonly string[]) {
     const rows = await this.database.client.instrument.findMany({
-      where: { code: { in: [...codes] } },
+      where: { code: among(codes) },
       orderBy: { code: 'asc' },
       include: WITH_CALIBRATIONS,
     });
@@ -39,14 +39,14 @@ export class InstrumentsReadModel {
 
   /** Codes and kinds of instruments by their ids. */
   async named(ids: readonly string[]): Promise<ById<{ readonly code: string; readonly kind: string }>> {
-    const where = { id: { in: [...ids] } };
+    const where = { id: among(ids) };
     const rows = await this.database.client.instrument.findMany({ where, select: { id: true, code: true, kind: true } });
     return new ById(rows.map(({ id, ...named }) => [id, named]));
   }
 
   /** Certificates with the instruments that they are of, by their ids: "C-1 of R1". */
   async certificateNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
-    const where = { id: { in: [...ids] } };
+    const where = { id: among(ids) };
     const rows = await this.database.client.calibration.findMany({ where, include: { instrument: { select: { code: true } } } });
     return new Map(rows.map(({ id, certificate, instrument }) => [id, `${certificate} of ${instrument.code}`]));
   }

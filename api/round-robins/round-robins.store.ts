@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { among } from '../platform/database/by-id.js';
 import type { Transaction } from '../platform/database/database.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
 
@@ -31,12 +32,12 @@ export class RoundRobinsStore {
   }
 
   async knownSpools(tx: Transaction, codes: readonly string[]): Promise<Set<string>> {
-    const rows = await tx.spool.findMany({ where: { blindCode: { in: [...codes] }, retiredOn: null }, select: { blindCode: true } });
+    const rows = await tx.spool.findMany({ where: { blindCode: among(codes), retiredOn: null }, select: { blindCode: true } });
     return new Set(rows.map(({ blindCode }) => blindCode));
   }
 
   async testersAmong(tx: Transaction, ids: readonly string[]): Promise<Set<string>> {
-    const rows = await tx.account.findMany({ where: { id: { in: [...ids] }, roles: { has: 'tester' } }, select: { id: true } });
+    const rows = await tx.account.findMany({ where: { id: among(ids), roles: { has: 'tester' } }, select: { id: true } });
     return new Set(rows.map(({ id }) => id));
   }
 

@@ -10,6 +10,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { InterestsModule } from '../interests/interests.module.js';
 import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { DecisionsModule } from '../decisions/decisions.module.js';
@@ -54,6 +55,7 @@ import { TracesStore } from './traces/traces.store.js';
     EditionsModule,
     FindingsModule,
     InstrumentsModule,
+    InterestsModule,
     MethodsModule,
   ],
   controllers: [SubmissionsController, DraftsController, TracesController],

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { Clock } from '../clock/clock.js';
+import { among } from '../database/by-id.js';
 import { Database } from '../database/database.js';
 import type { Transaction } from '../database/database.js';
 import type { Prisma, SupersededRow } from '../database/generated/client.js';
@@ -55,7 +56,7 @@ export class SupersededRows {
 
   /** What rows said before, oldest first. */
   async of(objectIds: readonly string[], reader: Transaction = this.database.client) {
-    const rows = await reader.supersededRow.findMany({ where: { objectId: { in: [...objectIds] } }, orderBy: { id: 'asc' } });
+    const rows = await reader.supersededRow.findMany({ where: { objectId: among(objectIds) }, orderBy: { id: 'asc' } });
     return rows.map(toFormer);
   }
 

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
+import { InterestsReadModel } from '../../interests/interests.read-model.js';
 import type { CheckInput } from '../../checks/check-input.js';
 import { instrumentsFor } from '../../checks/instruments-for.js';
 import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-charts.js';
@@ -51,7 +51,7 @@ const NOTHING_BESIDE: Beside = { knownAreaMm2: null, hasDeclaredInterest: false,
 @Injectable()
 export class GatherBeside {
   constructor(
-    private readonly accounts: AccountsReadModel,
+    private readonly interests: InterestsReadModel,
     private readonly evidence: EvidenceReadModel,
     private readonly controlPulls: ControlPullsReadModel,
     private readonly retested: RetestedSubmissions,
@@ -81,7 +81,7 @@ export class GatherBeside {
     const [onRecord, knownAreasMm2, interests, secondTimes, previews] = await Promise.all([
       this.evidence.sameReadings(reads.map(({ readingsDigest }) => readingsDigest)),
       this.evidence.knownAreasMm2(reads.map(({ subject }) => subject.spool.variant.id)),
-      this.accounts.interestsOf(actor.accountId),
+      this.interests.makersOf(actor.accountId),
       this.retested.secondTimes(spoolIds),
       this.evidence.previewsOf(actor.accountId, spoolIds),
     ]);
@@ -96,7 +96,7 @@ export class GatherBeside {
       const isTwiceHere = digests.has(read.readingsDigest) || firstWith.get(read.readingsDigest) !== read;
       return {
         knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(id) ?? null,
-        hasDeclaredInterest: interests.some((interest) => interest.makerId === makerId),
+        hasDeclaredInterest: interests.includes(makerId),
         sameReadingsAs: [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])],
         previews: previews.get(spoolId) ?? 0,
         secondTime: sameHands(actor.accountId, read.content, secondTimes.get(spoolId)),

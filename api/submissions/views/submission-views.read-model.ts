@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
 import { FindingsReadModel } from '../../findings/findings.read-model.js';
 import { KeyReadings } from '../../platform/audit/key-readings.store.js';
+import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
 import type { Actor } from '../../platform/http/access.js';
@@ -56,7 +57,7 @@ export class SubmissionViewsReadModel {
 
   /** What its tester has just handed in, with what the checks found, in the order of the references. */
   async handedIn(references: readonly string[]): Promise<HandedInSummary[]> {
-    const rows = await this.database.client.submission.findMany({ where: { reference: { in: [...references] } }, include: SUMMARY });
+    const rows = await this.database.client.submission.findMany({ where: { reference: among(references) }, include: SUMMARY });
     const names = await this.names.of(rows);
     const findings = await this.findings.ofRevisions(rows.flatMap(({ revisions }) => revisions.map(({ id }) => id)));
     const toFindings = (row: (typeof rows)[number]) =>

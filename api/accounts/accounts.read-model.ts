@@ -25,6 +25,12 @@ export class AccountsReadModel {
     return this.database.client.account.findMany({ where, select: { id: true, displayName: true }, orderBy: { displayName: 'asc' } });
   }
 
+  /** Those among these who may test now. */
+  async testersAmong(ids: readonly string[]): Promise<Set<string>> {
+    const where = { id: among(ids), isDisabled: false, roles: { has: 'tester' } };
+    return new Set((await this.database.client.account.findMany({ where, select: { id: true } })).map(({ id }) => id));
+  }
+
   sessionByHash(tokenHash: string) {
     return this.database.client.session.findUnique({ where: { tokenHash }, include: { account: true } });
   }

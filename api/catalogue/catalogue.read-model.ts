@@ -95,6 +95,11 @@ export class CatalogueReadModel {
     return (await this.database.client.maker.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
   }
 
+  /** Row of a line; null when there is none. */
+  async lineId(slug: string): Promise<string | null> {
+    return (await this.database.client.line.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
+  }
+
   /** Slugs of makers by their ids. */
   async makerSlugs(ids: readonly string[]): Promise<ById<string>> {
     const rows = await this.database.client.maker.findMany({ where: { id: among(ids) }, select: { id: true, slug: true } });
@@ -108,6 +113,15 @@ export class CatalogueReadModel {
     const { id, line } = row;
     const isRetired = [row, line, line.maker].some(({ retiredOn }) => retiredOn !== null);
     return { id, makerId: line.makerId, densityGPerCm3: line.densityGPerCm3.toNumber(), name: toVariantName(row), isRetired };
+  }
+
+  /** What decides on divisions, of variants by their ids. */
+  async dividedBy(variantIds: readonly string[]) {
+    const rows = await this.database.client.variant.findMany({
+      where: { id: among(variantIds) },
+      select: { id: true, slug: true, line: { select: { material: true, construction: true } } },
+    });
+    return new ById(rows.map(({ id, ...variant }) => [id, variant]));
   }
 
   /** Names of variants by id. */

@@ -2,12 +2,11 @@ import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
-import { among } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { ControlPullModel } from '../platform/database/generated/models.js';
-import { RIG_KINDS } from '../contract/instrument-kinds.js';
 import type { ControlPullEvidence, PullAmbient } from '../reckoning/evidence/control-pull-evidence.js';
 
 const PULL = {
@@ -19,9 +18,10 @@ const PULL = {
 export type ControlPullOnRecord = ControlPullEvidence & { readonly id: string };
 
 export interface WhichPulls {
-  readonly instruments?: readonly string[];
-  readonly method?: string;
-  readonly methods?: readonly string[];
+  /** Id → code of the rigs. */
+  readonly rigs?: ReadonlyMap<string, string>;
+  /** Id → slug of the methods. */
+  readonly methods?: ReadonlyMap<string, string>;
   /** Last bench day. */
   readonly until?: string;
 }
@@ -41,46 +41,33 @@ export class ControlPullsReadModel {
     return rows.map(({ id: _, addedAt, ...line }) => ({ ...line, addedAt: addedAt.toISOString() }));
   }
 
-  /** Codes of the instruments that pull, and so are watched. */
-  async rigs(): Promise<string[]> {
-    const rows = await this.database.client.instrument.findMany({
-      where: { kind: { in: [...RIG_KINDS] } },
-      orderBy: { code: 'asc' },
-      select: { code: true },
-    });
-    return rows.map(({ code }) => code);
-  }
-
-  /** Pulls and strikes of each rig together: it grows with whatever may change what is known of them. */
-  async records(rigs: readonly string[], tx?: Transaction): Promise<Map<string, number>> {
-    const rows = await (tx ?? this.database.client).$queryRaw<{ code: string; records: number }[]>`
-      SELECT i."code", (count(p."id") + count(s."control_pull_id"))::int AS "records" FROM "instrument" i
-      LEFT JOIN "control_pull" p ON p."instrument_id" = i."id" LEFT JOIN "control_pull_strike" s ON s."control_pull_id" = p."id"
-      WHERE i."code" = ANY(${rigs}) GROUP BY i."code"`;
-    return new Map(rows.map(({ code, records }) => [code, records]));
+  /** Pulls and strikes of each rig together, by its id: it grows with whatever may change what is known of them. */
+  async records(rigIds: Iterable<string>, tx?: Transaction): Promise<Map<string, number>> {
+    const ids = [...new Set(rigIds)];
+    const rows = await (tx ?? this.database.client).$queryRaw<{ id: string; records: number }[]>`
+      SELECT p."instrument_id"::text AS "id", (count(p."id") + count(s."control_pull_id"))::int AS "records"
+      FROM "control_pull" p LEFT JOIN "control_pull_strike" s ON s."control_pull_id" = p."id"
+      WHERE p."instrument_id" = ANY(${ids}::uuid[]) GROUP BY p."instrument_id"`;
+    const counted = new Map(rows.map(({ id, records }) => [id, records]));
+    return new Map(ids.map((id) => [id, counted.get(id) ?? 0]));
   }
 
   /** Pulls in the order of pulling. */
-  async pulls({ instruments, method, methods, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
+  async pulls({ rigs, methods, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
     const rows = await (tx ?? this.database.client).controlPull.findMany({
       where: {
-        ...(instruments ? { instrument: { code: among(instruments) } } : {}),
-        ...(method === undefined ? {} : { method: { slug: method } }),
-        ...(methods === undefined ? {} : { method: { slug: among(methods) } }),
+        ...(rigs && { instrumentId: among(rigs.keys()) }),
+        ...(methods && { methodId: among(methods.keys()) }),
         ...(until === undefined ? {} : { benchDay: { lte: new Date(until) } }),
       },
       include: PULL,
       orderBy: [{ benchDay: 'asc' }, { id: 'asc' }],
     });
-    const instrumentsNamed = await this.instruments.named(rows.map(({ instrumentId }) => instrumentId));
-    const slugs = await this.methods.slugs(rows.map(({ methodId }) => methodId));
+    const codes = new ById(rigs ?? (await this.instruments.codes(rows.map(({ instrumentId }) => instrumentId))));
+    const slugs = new ById(methods ?? (await this.methods.slugs(rows.map(({ methodId }) => methodId))));
     const people = await this.accounts.displayNames(rows.map(({ testerId }) => testerId));
     return rows.map((row) =>
-      toPull(row, {
-        instrument: instrumentsNamed.of(row.instrumentId).code,
-        method: slugs.of(row.methodId),
-        tester: people.of(row.testerId),
-      }),
+      toPull(row, { instrument: codes.of(row.instrumentId), method: slugs.of(row.methodId), tester: people.of(row.testerId) }),
     );
   }
 }

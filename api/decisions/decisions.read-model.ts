@@ -2,6 +2,7 @@ import { Injectable } from '@nestjs/common';
 import type { Decision } from '../contract/decisions.js';
 import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
 
 /** What reviewers and editors put on record of submissions, by the ids of these and of their revisions. */
 @Injectable()
@@ -47,6 +48,23 @@ export class DecisionsReadModel {
   async withdrawalsOf(submissionIds: readonly string[]) {
     const rows = await this.database.client.withdrawal.findMany({ where: { submissionId: among(submissionIds) } });
     return new ById(rows.map((row) => [row.submissionId, row]));
+  }
+
+  /** Those among proposals by which something was withdrawn. */
+  async withdrawnBy(proposalIds: readonly string[], reader: Transaction = this.database.client): Promise<string[]> {
+    const rows = await reader.withdrawal.findMany({ where: { proposalId: among(proposalIds) }, select: { proposalId: true } });
+    return rows.flatMap(({ proposalId }) => proposalId ?? []);
+  }
+
+  /** Withdrawals since a moment. */
+  withdrawnSince(moment: Date) {
+    return this.database.client.withdrawal.findMany({ where: { at: { gt: moment } }, select: { submissionId: true, at: true } });
+  }
+
+  /** Those among submissions on which a question waits for its answer. */
+  async openQueriesOn(submissionIds: readonly string[]): Promise<Set<string>> {
+    const where = { submissionId: among(submissionIds), answeredAt: null };
+    return new Set((await this.database.client.query.findMany({ where, select: { submissionId: true } })).map((row) => row.submissionId));
   }
 
   /** Who has claimed the review of a submission, if that holds still. */

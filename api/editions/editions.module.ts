@@ -12,6 +12,8 @@ import { AddEntries } from './add-entries.js';
 import { AddScheme } from './add-scheme.js';
 import { AmendEdition } from './amend-edition.js';
 import { ChangeEdition } from './change-edition.js';
+import { EditionEntries } from './edition-entries.read-model.js';
+import { EditionRows } from './edition-rows.read-model.js';
 import { EditionParts } from './edition-parts.read-model.js';
 import { EditionsController } from './editions.controller.js';
 import { EditionsReadModel } from './editions.read-model.js';
@@ -31,8 +33,10 @@ import { PlanEdition } from './plan-edition.js';
     AddScheme,
     AmendEdition,
     ChangeEdition,
+    EditionEntries,
     EditionObstacles,
     EditionParts,
+    EditionRows,
     EditionsReadModel,
     EditionsStore,
     EntryToChange,
@@ -41,6 +45,6 @@ import { PlanEdition } from './plan-edition.js';
     OverruleDivision,
     PlanEdition,
   ],
-  exports: [EditionObstacles, EditionsReadModel, EditionsStore],
+  exports: [EditionObstacles, EditionRows, EditionsReadModel, EditionsStore],
 })
 export class EditionsModule {}

@@ -22,12 +22,11 @@ export class EntryToChange {
   /** Locks its edition, which has changed by this. @throws Problem where there is none, its state does not allow it, or the actor has an interest */
   async lock(tx: Transaction, actor: Actor, slug: string, variant: string, allowed: readonly EditionState[]) {
     const edition = await this.store.lock(tx, slug);
-    const entry = edition && (await this.store.findEntry(tx, edition.id, variant));
+    const entered = await this.catalogue.variantBySlug(variant);
+    const entry = edition && entered && (await this.store.findEntry(tx, edition.id, entered.id));
     if (!entry) throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no entry ${variant}.`);
     requireState(edition, allowed);
-    const entered = await this.catalogue.variantBySlug(variant);
-    if (entered && (await this.interests.has(actor.accountId, entered.makerId)))
-      throw new Problem(editionProblems['editions/interest']);
+    if (await this.interests.has(actor.accountId, entered.makerId)) throw new Problem(editionProblems['editions/interest']);
     await this.store.touch(tx, edition.id);
     return { ...entry, divisions: edition.divisions };
   }

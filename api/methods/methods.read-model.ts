@@ -53,10 +53,22 @@ export class MethodsReadModel {
     return new ById(rows.map(({ id, slug }) => [id, slug]));
   }
 
+  /** Slugs of those among these that are on record, by their ids. */
+  async known(slugs: readonly string[]): Promise<ById<string>> {
+    const rows = await this.database.client.method.findMany({ where: { slug: among(slugs) }, select: { id: true, slug: true } });
+    return new ById(rows.map(({ id, slug }) => [id, slug]));
+  }
+
   /** Versions as they are kept, each with its method, by their ids. */
   async versionRows(ids: readonly string[]): Promise<ById<VersionRow>> {
     const rows = await this.database.client.methodVersion.findMany({ where: { id: among(ids) }, include: { method: true } });
     return new ById(rows.map((row) => [row.id, row]));
+  }
+
+  /** Those among versions by which specimens are pulled until they part. */
+  async pullingAmong(ids: readonly string[]): Promise<Set<string>> {
+    const rows = await this.database.client.methodVersion.findMany({ where: { id: among(ids) }, select: { id: true, limits: true } });
+    return new Set(rows.filter(({ limits }) => methodLimitsSchema.parse(limits).timeToBreakS !== null).map(({ id }) => id));
   }
 
   /** Ids of all versions of the method of this one. */

@@ -6,6 +6,12 @@ export const proposalProblems = declareProblems({
     title: 'You made this proposal yourself',
     explains: 'A withdrawal and a re-identification take two persons: one proposes, another carries it out.',
   },
+  'proposals/own-spool': {
+    status: 403,
+    title: 'Nobody re-identifies a spool that they tested',
+    explains:
+      'You handed in a submission on this spool. Who pulled it does not also say what it is: another editor puts the re-identification on record.',
+  },
   'proposals/not-yours': {
     status: 403,
     title: 'Another person made this proposal',

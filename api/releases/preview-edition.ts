@@ -22,6 +22,7 @@ export class PreviewEdition {
   constructor(
     private readonly gather: GatherRelease,
     private readonly releases: ReleasesReadModel,
+    private readonly editions: EditionsReadModel,
     private readonly store: EditionPreviewsStore,
     private readonly database: Database,
     private readonly clock: Clock,
@@ -42,7 +43,8 @@ export class PreviewEdition {
       revision: published.revision,
       changes: told(changesBetween(await this.releases.cellsOf(published), shown)),
     };
-    const last = await this.database.transaction((tx) => this.store.keep(tx, slug, { byId: actor.accountId, at, shown }));
+    const { id } = await this.editions.standOf(slug);
+    const last = await this.database.transaction((tx) => this.store.keep(tx, id, { byId: actor.accountId, at, shown }));
     const since = last && { at: last.at.toISOString(), changes: told(changesBetween(last.shown, shown)) };
     return { standings: tables, since, published: toPublished };
   }

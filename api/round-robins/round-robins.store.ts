@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { among } from '../platform/database/by-id.js';
 import type { Transaction } from '../platform/database/database.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
 
@@ -29,20 +28,6 @@ export class RoundRobinsStore {
   async lock(tx: Transaction, slug: string) {
     await tx.$queryRaw`SELECT 1 FROM "round_robin" WHERE "slug" = ${slug} FOR UPDATE`;
     return tx.roundRobin.findUnique({ where: { slug }, include: { testers: true, cells: { select: { testerId: true, level: true } } } });
-  }
-
-  async knownSpools(tx: Transaction, codes: readonly string[]): Promise<Set<string>> {
-    const rows = await tx.spool.findMany({ where: { blindCode: among(codes), retiredOn: null }, select: { blindCode: true } });
-    return new Set(rows.map(({ blindCode }) => blindCode));
-  }
-
-  async testersAmong(tx: Transaction, ids: readonly string[]): Promise<Set<string>> {
-    const rows = await tx.account.findMany({ where: { id: among(ids), roles: { has: 'tester' } }, select: { id: true } });
-    return new Set(rows.map(({ id }) => id));
-  }
-
-  instrument(tx: Transaction, code: string) {
-    return tx.instrument.findUnique({ where: { code }, select: { id: true, kind: true } });
   }
 
   async plan(tx: Transaction, { testerIds, levels, ...plan }: NewRoundRobin): Promise<void> {

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -29,7 +30,7 @@ export class EndRemark {
 
   /** @returns id of the successor */
   async supersede(actor: Actor, id: string, { words, reason }: { readonly words: string; readonly reason: string }): Promise<string> {
-    const name = await this.statements.nameOf(actor.accountId);
+    const name = (await this.accounts.displayNames([actor.accountId])).of(actor.accountId);
     return this.database.transaction(async (tx) => {
       const { end: _, id: __, ...former } = await this.end(tx, actor, id, reason, 'superseded');
       const signedBy = former.kind === 'caveat' ? name : former.signedBy;

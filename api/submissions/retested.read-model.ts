@@ -5,7 +5,6 @@ import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
-import { Prisma } from '../platform/database/generated/client.js';
 
 /** What a spool that is tested again may not be: whose it was, and on which rigs. */
 export interface SecondTime {
@@ -53,18 +52,19 @@ export class RetestedSubmissions {
   }
 
   /** Accepted submissions of an edition that were pulled and are no re-tests themselves, by reference. */
-  drawable(editionId: string) {
-    return this.database.client.submission.findMany({
-      where: {
-        editionId,
-        state: 'accepted',
-        spool: { retest: null, retiredOn: null },
-        revision: { gt: 0 },
-        NOT: { methodVersion: { limits: { path: ['timeToBreakS'], equals: Prisma.AnyNull } } },
-      },
-      select: { id: true, reference: true, spoolId: true },
+  async drawable(editionId: string) {
+    const rows = await this.database.client.submission.findMany({
+      where: { editionId, state: 'accepted', revision: { gt: 0 } },
+      select: { id: true, reference: true, spoolId: true, methodVersionId: true },
       orderBy: { reference: 'asc' },
     });
+    const spools = await this.catalogue.spoolsById(rows.map(({ spoolId }) => spoolId));
+    const again = new Set(await this.catalogue.allPutBack());
+    const pulling = await this.methods.pullingAmong(rows.map(({ methodVersionId }) => methodVersionId));
+    return rows.filter(
+      ({ spoolId, methodVersionId }) =>
+        spools.of(spoolId).retiredOn === null && !again.has(spoolId) && pulling.has(methodVersionId),
+    );
   }
 
   /** References and methods of submissions by their ids. */

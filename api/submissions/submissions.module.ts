@@ -38,6 +38,8 @@ import { ResultsBeside } from './views/results-beside.read-model.js';
 import { RevisionParts } from './views/revision-parts.read-model.js';
 import { SubmissionNames } from './views/submission-names.read-model.js';
 import { SubmissionViewsReadModel } from './views/submission-views.read-model.js';
+import { SubmissionPointers } from './submission-pointers.read-model.js';
+import { WaitingSubmissions } from './waiting-submissions.read-model.js';
 import { SubmissionsController } from './submissions.controller.js';
 import { SubmissionsReadModel } from './submissions.read-model.js';
 import { SubmissionsStore } from './submissions.store.js';
@@ -82,10 +84,20 @@ import { TracesStore } from './traces/traces.store.js';
     RevisionParts,
     SubmissionNames,
     SubmissionViewsReadModel,
+    SubmissionPointers,
+    WaitingSubmissions,
     AddTraces,
     TracesStore,
     TracesReadModel,
   ],
-  exports: [ResultsBeside, RetestedSubmissions, SubmissionsReadModel, SubmissionsStore, SubmissionViewsReadModel],
+  exports: [
+    ResultsBeside,
+    RetestedSubmissions,
+    SubmissionPointers,
+    SubmissionsReadModel,
+    SubmissionsStore,
+    SubmissionViewsReadModel,
+    WaitingSubmissions,
+  ],
 })
 export class SubmissionsModule {}

@@ -60,6 +60,12 @@ export class SupersededRows {
     return rows.map(toFormer);
   }
 
+  /** What was superseded since a moment, oldest first. */
+  async since(moment: Date) {
+    const rows = await this.database.client.supersededRow.findMany({ where: { at: { gt: moment } }, orderBy: { id: 'asc' } });
+    return rows.map(toFormer);
+  }
+
   /** What rows said before on which submissions of an edition rested, oldest first, each with the id of its row. */
   async restedOnIn(edition: string) {
     const rows = await this.database.client.supersededRow.findMany({

@@ -4,6 +4,8 @@ import type { CheckInput } from '../../checks/check-input.js';
 import { instrumentsFor } from '../../checks/instruments-for.js';
 import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
+import { InstrumentsReadModel } from '../../instruments/instruments.read-model.js';
+import { MethodsReadModel } from '../../methods/methods.read-model.js';
 import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import type { Actor } from '../../platform/http/access.js';
 import { RetestedSubmissions } from '../retested.read-model.js';
@@ -54,6 +56,8 @@ export class GatherBeside {
     private readonly interests: InterestsReadModel,
     private readonly evidence: EvidenceReadModel,
     private readonly controlPulls: ControlPullsReadModel,
+    private readonly instruments: InstrumentsReadModel,
+    private readonly methods: MethodsReadModel,
     private readonly retested: RetestedSubmissions,
     private readonly keyReadings: KeyReadings,
   ) {}
@@ -122,11 +126,11 @@ export class GatherBeside {
 
   private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Pick<Evidence, 'rigEvidence' | 'rigRecords'>> {
     const rigsOf = ({ instruments }: ReadSubmission): string[] => instrumentsFor('breakingForce', instruments).map(({ code }) => code);
-    const rigs = [...new Set(reads.flatMap(rigsOf))];
+    const rigs = await this.instruments.known(reads.flatMap(rigsOf));
     // First the records: what comes in between the two is missing in them, so that the storing finds it.
-    const rigRecords = await this.controlPulls.records(rigs);
-    const methods = [...new Set(reads.map(({ subject }) => subject.method.slug))];
-    const charts = chartsOf(await this.controlPulls.pulls({ instruments: rigs, methods }));
+    const rigRecords = await this.controlPulls.records(rigs.keys());
+    const methods = await this.methods.known(reads.map(({ subject }) => subject.method.slug));
+    const charts = chartsOf(await this.controlPulls.pulls({ rigs, methods }));
     return {
       rigEvidence: (read) => {
         const known = rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay));

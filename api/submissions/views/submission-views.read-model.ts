@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
+import { EditionRows } from '../../editions/edition-rows.read-model.js';
 import { FindingsReadModel } from '../../findings/findings.read-model.js';
 import { KeyReadings } from '../../platform/audit/key-readings.store.js';
 import { among } from '../../platform/database/by-id.js';
@@ -28,6 +29,7 @@ export class SubmissionViewsReadModel {
     private readonly beside: BesideSubmissions,
     private readonly findings: FindingsReadModel,
     private readonly catalogue: CatalogueReadModel,
+    private readonly editions: EditionRows,
     private readonly keyReadings: KeyReadings,
   ) {}
 
@@ -36,12 +38,14 @@ export class SubmissionViewsReadModel {
     actor: Actor,
     { state, edition, inDoubt, limit, cursor }: SubmissionsQuery,
   ): Promise<{ items: SubmissionSummary[]; nextCursor: string | null }> {
+    const editionId = edition === undefined ? undefined : await this.editions.idOf(edition);
+    if (editionId === null) return { items: [], nextCursor: null };
     const rows = await this.database.client.submission.findMany({
       where: {
         AND: [
           visibleTo(actor),
           state === undefined ? {} : { state },
-          edition === undefined ? {} : { edition: { slug: edition } },
+          editionId === undefined ? {} : { editionId },
           inDoubt === undefined ? {} : IN_DOUBT,
           cursor === undefined ? {} : { id: { lt: cursor } },
         ],

@@ -9,7 +9,7 @@ import { applyMigrations } from './platform/migrations/apply-migrations.js';
 import { letProgramIn } from './platform/migrations/grant-program.js';
 import { ClosingList } from './platform/start-up/closing-list.js';
 import { onEnd } from './platform/start-up/end-signals.js';
-import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from './platform/start-up/first-run.js';
+import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from './first-run.js';
 import { launchServer, withAddresses } from './platform/start-up/launch-server.js';
 import type { RunningServer } from './platform/start-up/launch-server.js';
 import { openDatabase } from './platform/start-up/open-database.js';

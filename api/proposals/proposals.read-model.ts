@@ -62,7 +62,8 @@ export class ProposalsReadModel {
 
   async one(reader: Actor, id: string): Promise<ProposalResponse> {
     const row = await this.database.client.proposal.findUniqueOrThrow({ where: { id }, include: TOLD });
-    const [proposal] = await this.told([row]);
+    const names = await this.accounts.displayNames(peopleOf(row));
+    const proposal = toProposal(row, names, stateOf(row, await this.carriedOut([row])));
     await this.noteKeys(reader, [proposal]);
     return proposal;
   }

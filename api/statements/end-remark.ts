@@ -8,7 +8,6 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { statementProblems } from './statements.errors.js';
-import { StatementsReadModel } from './statements.read-model.js';
 import { StatementsStore } from './statements.store.js';
 
 /** Ends a remark with the reason, or puts another in its place. */
@@ -17,7 +16,7 @@ export class EndRemark {
   constructor(
     private readonly database: Database,
     private readonly store: StatementsStore,
-    private readonly statements: StatementsReadModel,
+    private readonly accounts: AccountsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize, relative } from 'node:path';
 import ts from 'typescript';
-import { modelsRead, relationsOf } from './reads-across.js';
+import { modelsRead, plainObjects, relationsOf } from './reads-across.js';
 import type { WayOfReading } from './reads-across.js';
 
 export interface Structure {
@@ -119,8 +119,9 @@ function readsAcross(
 ): Structure['readsAcross'] {
   const relations = relationsOf(models);
   const modelOf = new Map([...tables].map(([model, table]) => [table, model]));
+  const shared = new Map(sources.flatMap(({ tree }) => [...plainObjects(tree, true)]));
   return sources.flatMap(({ path, tree }) =>
-    modelsRead(tree, relations, modelOf).flatMap(({ model, way }) => {
+    modelsRead(tree, relations, modelOf, shared).flatMap(({ model, way }) => {
       const table = tables.get(model) ?? '';
       const owner = roomOf(writers.get(table)?.[0] ?? '');
       return ['', 'platform', roomOf(path)].includes(owner) || roomOf(path) === '' ? [] : [{ file: path, way, table, owner }];

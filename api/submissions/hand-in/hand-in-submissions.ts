@@ -98,19 +98,10 @@ export class HandInSubmissions {
       return referenceOf(place.slug, place.number++);
     };
     for await (const line of records.lines()) {
-      const batch = (JSON.parse(line) as SubmissionRecord[]).map((record) => ({
-        reference: take(record.editionId),
-        testerId: actor.accountId,
-        createdAt,
-        record,
-      }));
-      await this.store.create(tx, batch);
-      await this.tell(
-        tx,
-        actor,
-        batch.map(({ reference }) => reference),
-      );
-      references.push(...batch.map(({ reference }) => reference));
+      const batch = new Map((JSON.parse(line) as SubmissionRecord[]).map((record) => [take(record.editionId), record]));
+      await this.store.create(tx, { testerId: actor.accountId, createdAt }, batch);
+      await this.tell(tx, actor, [...batch.keys()]);
+      references.push(...batch.keys());
     }
     await this.requireRigsAsSeen.run(tx, rigsSeen);
     return references;

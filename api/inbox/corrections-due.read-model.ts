@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { SpoolRows } from '../catalogue/spools/spool-rows.read-model.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
-import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { SupersededRows } from '../audit/superseded.store.js';
 import { ReleaseRows } from '../releases/release-rows.read-model.js';
 import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';

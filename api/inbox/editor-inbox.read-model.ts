@@ -3,7 +3,7 @@ import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { InboxItem } from '../contract/endpoints/inbox.js';
 import { EditionRows } from '../editions/edition-rows.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
 import { ProposalsReadModel } from '../proposals/proposals.read-model.js';

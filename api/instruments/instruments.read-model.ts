@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import type { Former, Resting } from '../contract/former.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
-import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { SupersededRows } from '../audit/superseded.store.js';
 import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';

@@ -9,7 +9,7 @@ import { methodSeriesListSchema } from '../contract/method-series.js';
 
 const WITH_VERSIONS = { versions: { orderBy: { number: 'asc' } } } as const;
 
-type VersionRow = MethodVersionModel & { readonly method: MethodModel };
+type VersionRow = Omit<MethodVersionModel, 'wording'> & { readonly method: MethodModel };
 
 interface MethodRow {
   readonly slug: string;
@@ -59,9 +59,13 @@ export class MethodsReadModel {
     return new ById(rows.map(({ id, slug }) => [id, slug]));
   }
 
-  /** Versions as they are kept, each with its method, by their ids. */
+  /** Versions as they are kept but for their wording, each with its method, by their ids. */
   async versionRows(ids: readonly string[]): Promise<ById<VersionRow>> {
-    const rows = await this.database.client.methodVersion.findMany({ where: { id: among(ids) }, include: { method: true } });
+    const rows = await this.database.client.methodVersion.findMany({
+      where: { id: among(ids) },
+      omit: { wording: true },
+      include: { method: true },
+    });
     return new ById(rows.map((row) => [row.id, row]));
   }
 

@@ -4,7 +4,7 @@ import { normaliseBlindCode } from '../contract/blind-code.js';
 import { MOST_PHOTOS } from '../contract/endpoints/photos.js';
 import type { PhotoShows } from '../contract/endpoints/photos.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { SpoolRows } from '../catalogue/spools/spool-rows.read-model.js';
 import type { Photo, PhotoShows } from '../contract/endpoints/photos.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import type { Prisma } from '../platform/database/generated/client.js';

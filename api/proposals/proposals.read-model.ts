@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { SpoolRows } from '../catalogue/spools/spool-rows.read-model.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import type { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';

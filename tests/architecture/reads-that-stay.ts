@@ -36,7 +36,7 @@ export const READS_THAT_STAY: readonly { readonly file: string; readonly tables:
     why: 'Submissions lean on methods, which ask in their own transaction for the last bench day before a version ends.',
   },
   {
-    file: 'api/platform/audit/key-readings.store.ts',
+    file: 'api/audit/key-readings.store.ts',
     tables: ['spool', 'submission'],
     why: 'That somebody reads a key is written in one statement before the key is told, so that nothing can come between the two.',
   },

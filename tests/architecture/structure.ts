@@ -33,8 +33,8 @@ export interface ReadAcross {
   readonly owner: string;
 }
 
-/** Rooms without tables: what they hold is shared by all features. */
-const SHARED_ROOMS = ['measurement', 'contract', 'readings', 'checks', 'reckoning', 'platform'];
+/** What these hold is shared by all features. */
+const SHARED_ROOMS = ['measurement', 'contract', 'readings', 'checks', 'reckoning', 'audit', 'platform'];
 const LONG = 200;
 const WRITES = /^(create|createMany|createManyAndReturn|update|updateMany|updateManyAndReturn|upsert|delete|deleteMany)$/;
 const RAW_WRITE = /\b(?:INSERT INTO|UPDATE|DELETE FROM)\s+"?([a-z_]+)"?(?=\s+(?:SET|\(|WHERE|SELECT|VALUES))/g;

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
-import { SupersededRows } from '../../platform/audit/superseded.store.js';
+import { SupersededRows } from '../../audit/superseded.store.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { futureFaults } from '../../platform/clock/future-faults.js';
 import { Database } from '../../platform/database/database.js';

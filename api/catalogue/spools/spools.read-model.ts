@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
-import { KeyReadings } from '../../platform/audit/key-readings.store.js';
-import { SupersededRows } from '../../platform/audit/superseded.store.js';
+import { KeyReadings } from '../../audit/key-readings.store.js';
+import { SupersededRows } from '../../audit/superseded.store.js';
 import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';

@@ -6,7 +6,7 @@ import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-c
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
 import { InstrumentsReadModel } from '../../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../../methods/methods.read-model.js';
-import { KeyReadings } from '../../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../../audit/key-readings.store.js';
 import type { Actor } from '../../platform/http/access.js';
 import { RetestedSubmissions } from '../retested.read-model.js';
 import { EvidenceReadModel } from './evidence.read-model.js';

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
 import { EditionRows } from '../../editions/edition-rows.read-model.js';
 import { FindingsReadModel } from '../../findings/findings.read-model.js';
-import { KeyReadings } from '../../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../../audit/key-readings.store.js';
 import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';

@@ -1,12 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { Clock } from '../clock/clock.js';
-import { among } from '../database/by-id.js';
-import { Database } from '../database/database.js';
-import type { Transaction } from '../database/database.js';
-import type { Prisma, SupersededRow } from '../database/generated/client.js';
-import { uuid7 } from '../identifiers/uuid7.js';
+import { Clock } from '../platform/clock/clock.js';
+import { among } from '../platform/database/by-id.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
+import type { Prisma, SupersededRow } from '../platform/database/generated/client.js';
+import { uuid7 } from '../platform/identifiers/uuid7.js';
 import { KeyReadings } from './key-readings.store.js';
-import { notValid } from '../http/validation.js';
+import { notValid } from '../platform/http/validation.js';
 
 export interface RowBefore {
   readonly kind: string;

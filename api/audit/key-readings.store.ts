@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
-import { Clock } from '../clock/clock.js';
-import { among } from '../database/by-id.js';
-import { Database } from '../database/database.js';
-import type { Transaction } from '../database/database.js';
+import { Clock } from '../platform/clock/clock.js';
+import { among } from '../platform/database/by-id.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
 
 /** What somebody read that tells of a spool: its key, its label, what others found of it, that it is tested again. */
 export type KeyReading = 'key' | 'label' | 'results' | 'retest';

@@ -15,7 +15,7 @@ const SHARED_STORES = [
 ];
 
 describe('the structure of api/', () => {
-  const { equalNames, longFiles, mutualFolders, pastReadModels, readsAcross, unusedFormulas, writers } = measureStructure();
+  const { domainWords, equalNames, longFiles, mutualFolders, pastReadModels, readsAcross, unusedFormulas, writers } = measureStructure();
 
   test('no two folders import each other', () => {
     expect(mutualFolders).toEqual([]);
@@ -42,6 +42,10 @@ describe('the structure of api/', () => {
     const named = READS_THAT_STAY.flatMap(({ file, tables }) => tables.map((table) => `${file}: ${table}`));
     expect([...found].sort()).toEqual(named.sort());
     expect(READS_THAT_STAY.filter(({ why }) => why.length < 20)).toEqual([]);
+  });
+
+  test('nothing in the plumbing carries a word of the domain', () => {
+    expect(domainWords).toEqual([]);
   });
 
   test('no two types have one name', () => {
@@ -92,6 +96,7 @@ describe('the measure itself', () => {
         'await client.$queryRaw`SELECT 1 FROM "spool_label" JOIN nothing ON true`;',
       ].join('\n'),
     );
+    write('api/platform/plumbing.ts', '// keeps a spool\n');
     write('api/one/one.read-model.ts', Array.from({ length: 202 }, () => '//').join('\n'));
   });
   afterAll(() => {
@@ -105,6 +110,7 @@ describe('the measure itself', () => {
     expect(found.readsAcross.filter(({ owner }) => owner !== 'one')).toEqual([]);
     const times = (sought: WayOfReading) => found.readsAcross.filter(({ way }) => way === sought).length;
     expect([times('relation'), times('filter'), times('direct'), times('sql')]).toEqual([4, 4, 4, 1]);
+    expect(found.domainWords).toEqual(['api/platform/plumbing.ts: spool']);
     expect(found.unusedFormulas).toEqual(['api/measurement/unused.ts']);
     expect(found.equalNames).toEqual(['Pull: api/measurement/used.ts, api/two/two.ts']);
     expect(found.longFiles).toEqual(['api/one/one.read-model.ts']);

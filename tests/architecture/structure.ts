@@ -21,6 +21,8 @@ export interface Structure {
   readonly unusedFormulas: readonly string[];
   /** Each place where a feature reads a table that another writes. */
   readonly readsAcross: readonly ReadAcross[];
+  /** Words of the domain in the plumbing, "file: word". */
+  readonly domainWords: readonly string[];
   /** Table → files that write it. */
   readonly writers: ReadonlyMap<string, readonly string[]>;
 }
@@ -57,6 +59,15 @@ function sourcesBelow(root: string, folder = 'api'): Source[] {
 }
 
 const roomOf = (path: string): string => (path.split('/').length > 2 ? (path.split('/')[1] ?? '') : '');
+
+/** What the plumbing has no word for; "role" is not among them, for who may call what is typed by the contract's. */
+const DOMAIN =
+  /\b(spool|specimen|submission|edition|release|tester|reviewer|editor|maker|variant|fishing|rig|blind|retest|round[ -]?robin|standings|readings|erratum|control pull)s?\b/gi;
+
+const domainWords = (sources: readonly Source[]): string[] =>
+  sources
+    .filter(({ path }) => path.startsWith('api/platform/'))
+    .flatMap(({ path, text }) => [...new Set([...text.matchAll(DOMAIN)].map(([word]) => `${path}: ${word}`))]);
 
 function importsOf({ path, tree }: Source): string[] {
   return tree.statements.flatMap((statement) => {
@@ -186,6 +197,7 @@ export function measureStructure(root = '.'): Structure {
       .map(([from, to]) => `${from} → ${to}`),
     longFiles: sources.filter(({ text }) => text.split('\n').length > LONG + 1).map(({ path }) => path),
     unusedFormulas: unusedFormulas(root, sources),
+    domainWords: domainWords(sources),
     readsAcross: readsAcross(sources, models, tables, writers),
     writers,
   };
@@ -205,6 +217,7 @@ function print({
   longFiles,
   unusedFormulas,
   readsAcross: across,
+  domainWords: words,
   writers,
 }: Structure): void {
   const several = [...writers].filter(([, files]) => files.length > 1);
@@ -222,6 +235,8 @@ function print({
       const reads = across.filter((read) => read.way === way);
       return [`${words}: ${reads.length}`, ...new Set(reads.map(({ file, table, owner }) => `  ${file}: ${table} (${owner})`))];
     }),
+    `words of the domain in platform/: ${words.length}`,
+    ...words.map((one) => `  ${one}`),
     `tables written by more than one file: ${several.length} of ${writers.size}`,
     ...several.map(([table, files]) => `  ${table}: ${files.join(', ')}`),
   ];

@@ -15,7 +15,7 @@ export const platformProblems = declareProblems({
     status: 413,
     title: 'The body is too large',
     explains:
-      'A file may have at most 50 MB (52 428 800 bytes), JSON with readings 8 MB, any other JSON 64 KB. Split it and send the parts.',
+      'A file may have at most 50 MB (52 428 800 bytes), JSON with long lists 8 MB, any other JSON 64 KB. Split it and send the parts.',
   },
   'request/address-too-long': {
     status: 414,

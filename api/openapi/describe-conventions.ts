@@ -1,5 +1,5 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
-import { isRetiring } from '../public-api/retiring.js';
+import { isRetiring } from '../contract/retiring.js';
 import { KEPT_HOURS } from '../platform/http/idempotent-answers.store.js';
 import type { Json } from './components.js';
 import { FIELDS, PARTS, PATH_PARAMETERS } from './field-words.js';

@@ -72,7 +72,7 @@ describe('the measure itself', () => {
       'model SpoolLabel {\n  id String\n  pull Pull?\n  @@map("spool_label")\n}\nmodel Pull {\n  id String\n  label SpoolLabel\n  @@map("pull")\n}\n',
     );
     write('package.json', '{ "scripts": { "start": "node api/one/one.store.ts" } }');
-    write('api/measurement/used.ts', 'export type Pull = number;\n');
+    write('api/measurement/used.ts', 'export type Pull = number;\nexport const half = (x: number): number => x / 2;\n');
     write('api/measurement/unused.ts', '');
     write(
       'api/one/one.store.ts',
@@ -111,7 +111,7 @@ describe('the measure itself', () => {
     const times = (sought: WayOfReading) => found.readsAcross.filter(({ way }) => way === sought).length;
     expect([times('relation'), times('filter'), times('direct'), times('sql')]).toEqual([4, 4, 4, 1]);
     expect(found.domainWords).toEqual(['api/platform/plumbing.ts: spool']);
-    expect(found.unusedFormulas).toEqual(['api/measurement/unused.ts']);
+    expect(found.unusedFormulas).toEqual(['api/measurement/unused.ts', 'api/measurement/used.ts: half']);
     expect(found.equalNames).toEqual(['Pull: api/measurement/used.ts, api/two/two.ts']);
     expect(found.longFiles).toEqual(['api/one/one.read-model.ts']);
     expect(found.writers).toEqual(

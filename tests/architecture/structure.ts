@@ -17,7 +17,7 @@ export interface Structure {
   readonly pastReadModels: readonly string[];
   /** Files of more than 200 lines, generated ones apart. */
   readonly longFiles: readonly string[];
-  /** Files of api/measurement/ that no program comes to by its imports. */
+  /** Files of api/measurement/ that no program comes to by its imports, and exports of it that nothing names, "file: export". */
   readonly unusedFormulas: readonly string[];
   /** Each place where a feature reads a table that another writes. */
   readonly readsAcross: readonly ReadAcross[];
@@ -162,7 +162,23 @@ function unusedFormulas(root: string, sources: readonly Source[]): string[] {
     reached.add(path);
     waiting.push(...importsOf(source));
   }
-  return [...byPath.keys()].filter((path) => path.startsWith('api/measurement/') && !reached.has(path));
+  const formulas = sources.filter(({ path }) => path.startsWith('api/measurement/'));
+  return [...formulas.filter(({ path }) => !reached.has(path)).map(({ path }) => path), ...namedByNobody(formulas, sources)];
+}
+
+/** Functions and constants that formulas export and that stand in the program where they are made and nowhere else. */
+function namedByNobody(formulas: readonly Source[], sources: readonly Source[]): string[] {
+  const times = new Map<string, number>();
+  const count = (node: ts.Node): void => {
+    if (ts.isIdentifier(node)) times.set(node.text, (times.get(node.text) ?? 0) + 1);
+    ts.forEachChild(node, count);
+  };
+  for (const { tree } of sources) count(tree);
+  return formulas.flatMap(({ path, text }) =>
+    [...text.matchAll(/^export (?:function\*?|const|class) (\w+)/gm)].flatMap(([, name = '']) =>
+      (times.get(name) ?? 0) > 1 ? [] : [`${path}: ${name}`],
+    ),
+  );
 }
 
 const isType = (node: ts.Statement): node is ts.InterfaceDeclaration | ts.TypeAliasDeclaration | ts.ClassDeclaration =>
@@ -229,7 +245,7 @@ function print({
     ...equal.map((one) => `  ${one}`),
     `files of more than ${LONG} lines: ${longFiles.length}`,
     ...longFiles.map((path) => `  ${path}`),
-    `files of measurement/ that no program uses: ${unusedFormulas.length}`,
+    `files and exports of measurement/ that no program uses: ${unusedFormulas.length}`,
     ...unusedFormulas.map((path) => `  ${path}`),
     ...Object.entries(WORDS_OF_WAY).flatMap(([way, words]) => {
       const reads = across.filter((read) => read.way === way);

@@ -18,10 +18,6 @@ export class ReviewerInbox {
   async of({ accountId }: Actor): Promise<InboxItem[]> {
     const tied = await this.spools.ofMakers(await this.interests.makersOf(accountId));
     const { submitted, inDoubt, returned } = await this.submissions.forReviewer(accountId, tied);
-    return [
-      ...waiting('reviews_waiting', submitted),
-      ...waiting('doubts_open', inDoubt),
-      ...waiting('returned_to_testers', returned),
-    ];
+    return [...waiting('reviews_waiting', submitted), ...waiting('doubts_open', inDoubt), ...waiting('returned_to_testers', returned)];
   }
 }

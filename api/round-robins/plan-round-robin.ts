@@ -76,7 +76,13 @@ export class PlanRoundRobin {
   }
 }
 
-const strangers = (pointer: string, named: readonly string[], known: { has(one: string): boolean }, code: string, detail: string): InputFault[] =>
+const strangers = (
+  pointer: string,
+  named: readonly string[],
+  known: { has(one: string): boolean },
+  code: string,
+  detail: string,
+): InputFault[] =>
   named.flatMap((one, index) => {
     if (named.indexOf(one) < index)
       return [{ pointer: `${pointer}/${index}`, code: 'duplicate', detail: 'It is named twice; name it once.' }];

@@ -26,7 +26,8 @@ export class Remark {
 
   async run(actor: Actor, request: RemarkRequest): Promise<string> {
     const subject = request.kind === 'caveat' ? await this.subjectOf(request.about) : await this.answered(request);
-    const signedBy = request.kind === 'caveat' ? (await this.accounts.displayNames([actor.accountId])).of(actor.accountId) : request.signedBy;
+    const signedBy =
+      request.kind === 'caveat' ? (await this.accounts.displayNames([actor.accountId])).of(actor.accountId) : request.signedBy;
     const said = { kind: request.kind, words: request.words, signedBy, byId: actor.accountId, at: this.clock.now() };
     return this.database.transaction(async (tx) => {
       const id = await this.store.remark(tx, { ...NOTHING, ...said, ...subject });

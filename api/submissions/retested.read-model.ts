@@ -62,8 +62,7 @@ export class RetestedSubmissions {
     const again = new Set(await this.catalogue.allPutBack());
     const pulling = await this.methods.pullingAmong(rows.map(({ methodVersionId }) => methodVersionId));
     return rows.filter(
-      ({ spoolId, methodVersionId }) =>
-        spools.of(spoolId).retiredOn === null && !again.has(spoolId) && pulling.has(methodVersionId),
+      ({ spoolId, methodVersionId }) => spools.of(spoolId).retiredOn === null && !again.has(spoolId) && pulling.has(methodVersionId),
     );
   }
 

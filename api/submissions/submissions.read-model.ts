@@ -40,7 +40,16 @@ interface Beside extends PartsOfRevision {
   readonly reviewers: readonly string[];
 }
 
-const POINTERS = { id: true, reference: true, editionId: true, state: true, testerId: true, spoolId: true, methodVersionId: true, revision: true } as const;
+const POINTERS = {
+  id: true,
+  reference: true,
+  editionId: true,
+  state: true,
+  testerId: true,
+  spoolId: true,
+  methodVersionId: true,
+  revision: true,
+} as const;
 
 /** What results and releases may know of submissions. */
 @Injectable()

@@ -4,7 +4,9 @@ import { build } from 'esbuild';
 
 /** What the contract comes to where there is the language and nothing else. */
 interface Contract {
-  readonly content: { readonly safeParse: (typed: unknown) => { readonly success: boolean; readonly error?: { readonly issues: unknown[] } } };
+  readonly content: {
+    readonly safeParse: (typed: unknown) => { readonly success: boolean; readonly error?: { readonly issues: unknown[] } };
+  };
   readonly roles: readonly string[];
 }
 

@@ -52,7 +52,8 @@ function inputOf(type: ts.TypeNode | undefined, tree: ts.SourceFile): ModelRead 
 
 const withoutConst = (node: ts.Expression): ts.Expression => (ts.isAsExpression(node) ? node.expression : node);
 
-const isExported = (node: ts.VariableStatement): boolean => node.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) ?? false;
+const isExported = (node: ts.VariableStatement): boolean =>
+  node.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) ?? false;
 
 /** Constants of a file that are objects without a type of Prisma's: they count where they are used. */
 export function plainObjects(tree: ts.SourceFile, exportedOnly = false): Map<string, ts.Expression> {

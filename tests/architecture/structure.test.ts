@@ -78,7 +78,10 @@ describe('the measure itself', () => {
       'api/one/one.store.ts',
       `import '../two/two.js';\nimport '../measurement/used.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`,
     );
-    write('api/two/two.ts', `import '../one/one.read-model.js';\nexport const words = 'UPDATE nothing';\nexport const WITH_PULL = { pull: true };\nexport interface Pull {}\n`);
+    write(
+      'api/two/two.ts',
+      `import '../one/one.read-model.js';\nexport const words = 'UPDATE nothing';\nexport const WITH_PULL = { pull: true };\nexport interface Pull {}\n`,
+    );
     write(
       'api/two/two.store.ts',
       'await tx.$executeRaw`DELETE FROM "pull" WHERE true`;\nawait tx.pull.update({ data: { label: { connect: {} } } });\nawait tx.spoolLabel.findMany({ include: { pull: true } });\n',

@@ -23,9 +23,18 @@ test('what the parser holds is a shape once another room takes it', () => {
 
 test.each([
   ['an interface with what was handed in', 'export interface Fifth { readonly content: object }'],
-  ['one that builds on a shape', "import type { HandIn } from '../intake/intake.js';\nexport interface Fifth extends HandIn { readonly at: Date }"],
-  ['a shape and more', "import type { SubmissionRecord } from './examined-submission.js';\nexport type Fifth = SubmissionRecord & { readonly id: string };"],
-  ['a part of a shape', "import type { ReadSubmission } from './examined-submission.js';\nexport type Fifth = Omit<ReadSubmission, 'rows'>;"],
+  [
+    'one that builds on a shape',
+    "import type { HandIn } from '../intake/intake.js';\nexport interface Fifth extends HandIn { readonly at: Date }",
+  ],
+  [
+    'a shape and more',
+    "import type { SubmissionRecord } from './examined-submission.js';\nexport type Fifth = SubmissionRecord & { readonly id: string };",
+  ],
+  [
+    'a part of a shape',
+    "import type { ReadSubmission } from './examined-submission.js';\nexport type Fifth = Omit<ReadSubmission, 'rows'>;",
+  ],
   ['what a function makes', 'const toFifth = () => ({ specimens: [] });\nexport type Fifth = ReturnType<typeof toFifth>;'],
 ])('a fifth is seen: %s', (_what, text) => {
   const folder = mkdtempSync(join(tmpdir(), 'fairpull-shapes-'));

@@ -59,7 +59,7 @@ export function shapesOf(folder: string): string[] {
       .map((node) => ({ name: node.name.text, path, parts: madeOf(tree, ts.isInterfaceDeclaration(node) ? node : node.type) })),
   );
   const shapes = new Set<string>();
-  for (let before = -1; before < shapes.size; ) {
+  for (let before = -1; before < shapes.size;) {
     before = shapes.size;
     for (const { name, parts } of types) if (parts.some((part) => PARTS.has(part) || shapes.has(part))) shapes.add(name);
   }

@@ -4,7 +4,6 @@
  * What stands in an edition, and its closing, is the board's.
  */
 import { Module } from '@nestjs/common';
-import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { InterestsModule } from '../interests/interests.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
@@ -26,7 +25,7 @@ import { OverruleDivision } from './overrule-division.js';
 import { PlanEdition } from './plan-edition.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, InterestsModule, MethodsModule],
+  imports: [CatalogueModule, InterestsModule, MethodsModule],
   controllers: [EditionsController],
   providers: [
     AddEntries,

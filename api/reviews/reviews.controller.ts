@@ -21,7 +21,7 @@ import {
   reviewRequest,
 } from '../contract/endpoints/reviews.js';
 import type { ReviewRequest } from '../contract/endpoints/reviews.js';
-import { WithdrawSubmission } from './withdrows-together.js';
+import { WithdrawSubmission } from './withdraw-submission.js';
 
 @Controller('v1')
 export class ReviewsController {

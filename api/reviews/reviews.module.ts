@@ -28,7 +28,7 @@ import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';
 import { ReviewWorkController } from './review-work.controller.js';
 import { ReviewsController } from './reviews.controller.js';
-import { WithdrawSubmission } from './withdrows-together.js';
+import { WithdrawSubmission } from './withdraw-submission.js';
 import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
 
 @Module({

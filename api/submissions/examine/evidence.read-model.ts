@@ -83,9 +83,10 @@ export class EvidenceReadModel {
       JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
       WHERE s."tester_id" = ${testerId}::uuid
         AND (s."spool_id" = ANY(${[...new Set(spoolIds)]}::uuid[]) OR s."bench_day" = ANY(${[...new Set(benchDays)]}::date[]))`;
+    if (rows.length === 0) return [];
     const [spools, versions] = await Promise.all([
-      this.catalogue.spoolsById([...new Set(rows.map(({ spoolId }) => spoolId))]),
-      this.methods.versionRows([...new Set(rows.map(({ methodVersionId }) => methodVersionId))]),
+      this.catalogue.spoolsById(rows.map(({ spoolId }) => spoolId)),
+      this.methods.versionRows(rows.map(({ methodVersionId }) => methodVersionId)),
     ]);
     return rows.map(({ methodVersionId, ...row }) => {
       const { variant } = spools.of(row.spoolId);

@@ -4,7 +4,6 @@ import type { CheckInput } from '../../checks/check-input.js';
 import { instrumentsFor } from '../../checks/instruments-for.js';
 import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
-import { InstrumentsReadModel } from '../../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../../methods/methods.read-model.js';
 import { KeyReadings } from '../../audit/key-readings.store.js';
 import type { Actor } from '../../platform/http/access.js';
@@ -56,7 +55,6 @@ export class GatherBeside {
     private readonly interests: InterestsReadModel,
     private readonly evidence: EvidenceReadModel,
     private readonly controlPulls: ControlPullsReadModel,
-    private readonly instruments: InstrumentsReadModel,
     private readonly methods: MethodsReadModel,
     private readonly retested: RetestedSubmissions,
     private readonly keyReadings: KeyReadings,
@@ -125,15 +123,15 @@ export class GatherBeside {
   }
 
   private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Pick<Evidence, 'rigEvidence' | 'rigRecords'>> {
-    const rigsOf = ({ instruments }: ReadSubmission): string[] => instrumentsFor('breakingForce', instruments).map(({ code }) => code);
-    const rigs = await this.instruments.known(reads.flatMap(rigsOf));
+    const rigsOf = ({ instruments }: ReadSubmission) => instrumentsFor('breakingForce', instruments);
+    const rigs = new Map(reads.flatMap(rigsOf).map(({ id, code }) => [id, code]));
     // First the records: what comes in between the two is missing in them, so that the storing finds it.
     const rigRecords = await this.controlPulls.records(rigs.keys());
     const methods = await this.methods.known(reads.map(({ subject }) => subject.method.slug));
     const charts = chartsOf(await this.controlPulls.pulls({ rigs, methods }));
     return {
       rigEvidence: (read) => {
-        const known = rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay));
+        const known = rigsOf(read).map(({ code }) => evidenceOfRig(charts, code, read.subject.method.slug, read.content.benchDay));
         return { rigEvidence: worstOf(known.map(({ state }) => state)), rigPulls: Math.min(...known.map(({ pulls: count }) => count)) };
       },
       rigRecords,

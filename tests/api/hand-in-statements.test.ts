@@ -88,6 +88,17 @@ describe('what is asked for most finds its rows by an index', () => {
     expect(await throughGrowing(work)).toEqual([]);
   });
 
+  test('the list of a tester is a page of their own index, in its order; of methods it loads no wording', async () => {
+    const statements = await statementsOf(() => b.tester.call('get', '/v1/submissions').expect(200));
+    const pages = statements.filter(({ text }) => /FROM "public"."submission"[^]*\bLIMIT\b/.test(text));
+    const [plan, ...others] = await plansOf(b.t.databaseUrl, pages, true);
+    expect(others).toEqual([]);
+    expect(plan?.lines).toContain('submission_tester_id_id_idx');
+    expect(plan?.lines).not.toMatch(/"Node Type": "(Incremental )?Sort"/);
+    expect(statements.filter(({ text }) => text.includes('"method_version"')).length).toBeGreaterThan(0);
+    expect(statements.filter(({ text }) => text.includes('"wording"'))).toEqual([]);
+  });
+
   test('a table that is read from end to end is seen, as it lies or along an index that leads nowhere', async () => {
     const through = async (text: string, values: readonly unknown[] = []) =>
       (await plansOf(b.t.databaseUrl, [{ text, values }], true))[0]?.readThrough;

@@ -38,7 +38,7 @@ export class StrikeControlPull {
       await this.instruments.hold(tx, instrument);
       const pull = (await this.store.pull(tx, id)) ?? place;
       if (pull.testerId === actor.accountId) throw new Problem(controlPullProblems['control-pulls/own-pull']);
-      if (pull.strike) throw new Problem(controlPullProblems['control-pulls/struck']);
+      if (pull.strike || pull.isLate) throw new Problem(controlPullProblems['control-pulls/struck']);
       await this.store.strike(tx, { controlPullId: id, byId: actor.accountId, reason, at: this.clock.now() });
       await this.audit.record(tx, {
         actorId: actor.accountId,

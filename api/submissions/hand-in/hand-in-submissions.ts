@@ -14,6 +14,7 @@ import { blockingFaults } from '../examine/blocking-faults.js';
 import type { Intake } from '../intake/intake.js';
 import { IntakeTally, refusal } from '../intake/intake-tally.js';
 import { referenceOf } from '../submission.js';
+import { oneAhead } from './one-ahead.js';
 import { RequireFirst } from './require-first.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from '../submissions.errors.js';
@@ -97,12 +98,12 @@ export class HandInSubmissions {
       if (!place) throw new Error(`No numbers were taken of edition ${editionId}.`);
       return referenceOf(place.slug, place.number++);
     };
-    for await (const line of records.lines()) {
+    await oneAhead(records.lines(), async (line) => {
       const batch = new Map((JSON.parse(line) as SubmissionRecord[]).map((record) => [take(record.editionId), record]));
+      references.push(...batch.keys());
       await this.store.create(tx, { testerId: actor.accountId, createdAt }, batch);
       await this.tell(tx, actor, [...batch.keys()]);
-      references.push(...batch.keys());
-    }
+    });
     await this.requireRigsAsSeen.run(tx, rigsSeen);
     return references;
   }

@@ -70,6 +70,7 @@ export class AccountsReadModel {
 
   /** Names shown on published pages, by account id. */
   async displayNames(ids: readonly string[]): Promise<ById<string>> {
+    if (ids.length === 0) return new ById();
     const rows = await this.database.client.account.findMany({ where: { id: among(ids) }, select: { id: true, displayName: true } });
     return new ById(rows.map((row) => [row.id, row.displayName]));
   }

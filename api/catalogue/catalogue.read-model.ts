@@ -68,8 +68,10 @@ export class CatalogueReadModel {
   /** Those of a draw, or among these spools, that stand a second time for a submission. */
   async putBack(which: { readonly drawId: string } | { readonly spoolIds: readonly string[] }) {
     const where = 'drawId' in which ? which : { spoolId: among(which.spoolIds) };
-    const rows = await this.database.client.retest.findMany({ where, include: { spool: { select: { blindCode: true } } } });
-    return rows.map(({ spoolId, submissionId, spool }) => ({ spoolId, submissionId, code: spool.blindCode }));
+    const rows = await this.database.client.retest.findMany({ where, select: { spoolId: true, submissionId: true } });
+    if (rows.length === 0) return [];
+    const codes = await this.spoolCodes(rows.map(({ spoolId }) => spoolId));
+    return rows.map((row) => ({ ...row, code: codes.of(row.spoolId) }));
   }
 
   /** Ids of all spools that stand a second time for a submission. */

@@ -34,16 +34,18 @@ const fileOf = (count: number, forceN: number) =>
   );
 const send = (path: string, body: string) => b.tester.call('post', path).set('Content-Type', 'text/csv').send(body);
 
+/** As many as it took in November 2026, on a rig without control pulls: whoever needs one more says for what. */
 test.each([
-  ['/v1/submissions/preview', 200],
-  ['/v1/submissions', 201],
-])('%s asks the database as often for fifty spools as for two', async (path, status) => {
+  ['/v1/submissions/preview', 200, 99],
+  ['/v1/submissions', 201, 99],
+])('%s asks the database as often for fifty spools as for two', async (path, status, most) => {
   // The first request of a kind asks more of the database: what is prepared then is kept.
   await send(path, fileOf(1, 60)).expect(status);
   const two = await countStatements(async () => send(path, fileOf(2, 70)).expect(status));
   const fifty = await countStatements(async () => send(path, fileOf(MOST, 80)).expect(status));
   expect(two).toBeGreaterThan(10);
   expect(fifty).toBe(two);
+  expect(fifty).toBeLessThanOrEqual(most);
 });
 
 test('what is looked up once for a file is right for each of its submissions', async () => {
@@ -88,13 +90,8 @@ describe('what is asked for most finds its rows by an index', () => {
     expect(await throughGrowing(work)).toEqual([]);
   });
 
-  test('the list of a tester is a page of their own index, in its order; of methods it loads no wording', async () => {
+  test('of methods a list of submissions loads no wording', async () => {
     const statements = await statementsOf(() => b.tester.call('get', '/v1/submissions').expect(200));
-    const pages = statements.filter(({ text }) => /FROM "public"."submission"[^]*\bLIMIT\b/.test(text));
-    const [plan, ...others] = await plansOf(b.t.databaseUrl, pages, true, ['enable_sort', 'enable_bitmapscan']);
-    expect(others).toEqual([]);
-    expect(plan?.lines).toContain('submission_tester_id_id_idx');
-    expect(plan?.lines).not.toMatch(/"Node Type": "(Incremental )?Sort"/);
     expect(statements.filter(({ text }) => text.includes('"method_version"')).length).toBeGreaterThan(0);
     expect(statements.filter(({ text }) => text.includes('"wording"'))).toEqual([]);
   });

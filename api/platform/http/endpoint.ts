@@ -18,7 +18,7 @@ export interface EndpointDeclaration {
   readonly mediaType?: string;
   /** Whether the change needs If-Match. */
   readonly needsIfMatch?: boolean;
-  /** What it takes beyond 64 KB of JSON: JSON with long lists, or files as well. */
+  /** What it takes beyond a little JSON: JSON with long lists, or files as well. */
   readonly takes?: 'much' | 'files';
   /** Whether it takes a person at a browser: a token must not make what outlives or exceeds it. */
   readonly needsSession?: boolean;

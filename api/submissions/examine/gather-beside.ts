@@ -129,8 +129,8 @@ export class GatherBeside {
     const rigs = new Map(reads.flatMap(rigsOf).map(({ id, code }) => [id, code]));
     // First the records: what comes in between the two is missing in them, so that the storing finds it.
     const rigRecords = await this.controlPulls.records(rigs.keys());
-    const methods = await this.methods.known(reads.map(({ subject }) => subject.method.slug));
-    const charts = chartsOf(await this.controlPulls.pulls({ rigs, methods }));
+    const isWatched = [...rigRecords.values()].some((records) => records > 0);
+    const charts = isWatched ? chartsOf(await this.pullsAround(rigs, reads)) : [];
     return {
       rigEvidence: (read) => {
         const known = rigsOf(read).map(({ code }) => evidenceOfRig(charts, code, read.subject.method.slug, read.content.benchDay));
@@ -138,5 +138,13 @@ export class GatherBeside {
       },
       rigRecords,
     };
+  }
+
+  private async pullsAround(rigs: ReadonlyMap<string, string>, reads: readonly ReadSubmission[]) {
+    const methods = await this.methods.known(reads.map(({ subject }) => subject.method.slug));
+    return this.controlPulls.pullsAround(
+      { rigs, methods },
+      reads.map(({ content }) => content.benchDay),
+    );
   }
 }

@@ -28,10 +28,11 @@ export class PreviewEdition {
   async run(actor: Actor, slug: string) {
     const published = await this.releases.find(slug);
     const at = this.clock.now();
-    const { context, tables, shown } = lookAt(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
+    const inputs = await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null);
     // A row that was put right ties the submissions that rested on it, and so their spools, to what they are.
-    const rested = (context.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
+    const rested = (inputs.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
     await this.keyReadings.note(actor, 'key', { references: rested });
+    const { tables, shown } = lookAt(inputs);
     const toPublished = published && {
       revision: published.revision,
       changes: told(changesBetween(await this.releases.cellsOf(published), shown)),

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { EditionObstacles } from '../editions/obstacles.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { KeyReadings } from '../audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -17,6 +18,7 @@ import { ReleasesReadModel } from './releases.read-model.js';
 export class PreviewEdition {
   constructor(
     private readonly gather: GatherRelease,
+    private readonly obstacles: EditionObstacles,
     private readonly releases: ReleasesReadModel,
     private readonly editions: EditionsReadModel,
     private readonly store: EditionPreviewsStore,
@@ -26,6 +28,7 @@ export class PreviewEdition {
   ) {}
 
   async run(actor: Actor, slug: string) {
+    await this.obstacles.requireComputable(slug);
     const published = await this.releases.find(slug);
     const at = this.clock.now();
     const inputs = await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null);

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import type { FindIndex, FindTable } from '../release/find-index.js';
 import { inSystems, linkTo } from './dom-table.js';
 import { figureOf, fitsOf, leadOf, reasonsOf, type Fit, type Wish } from '../words/find-words.js';
@@ -82,8 +83,8 @@ class FindLines extends HTMLElement {
     const fits = fitsOf(index, wish);
     status.textContent = leadOf(index, table, fits);
     list.replaceChildren(...fits.slice(0, MOST_SHOWN).map((fit) => itemOf(fit, table)));
-    const left = fits.length > MOST_SHOWN ? `${fits.length - MOST_SHOWN} more fit. ` : '';
-    more.replaceChildren(left, linkTo(`${table.name}: all ${table.placed} in the published order`, table.href));
+    const left = fits.length > MOST_SHOWN ? say`${fits.length - MOST_SHOWN} more fit. ` : '';
+    more.replaceChildren(left, linkTo(say`${table.name}: all ${table.placed} in the published order`, table.href));
   }
 }
 

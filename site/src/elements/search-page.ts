@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import MiniSearch from 'minisearch';
 import { isWord, term, tokens } from '../words/search-terms.js';
 
@@ -64,8 +65,8 @@ class SearchPage extends HTMLElement {
   private show(words: string, found: readonly Entry[]): void {
     const [status, list] = [this.querySelector('[role=status]'), this.querySelector('ol')];
     if (!status || !list) return;
-    const more = found.length > MOST_SHOWN ? `; the first ${MOST_SHOWN} are shown` : '';
-    status.textContent = words === '' ? '' : `${found.length === 0 ? 'Nothing' : found.length} found for “${words}”${more}.`;
+    const more = found.length > MOST_SHOWN ? say`; the first ${MOST_SHOWN} are shown` : '';
+    status.textContent = words === '' ? '' : say`${found.length === 0 ? say`Nothing` : found.length} found for “${words}”${more}.`;
     list.replaceChildren(
       ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make }) => {
         const [item, link, note] = [document.createElement('li'), document.createElement('a'), document.createElement('span')];

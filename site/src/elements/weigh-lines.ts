@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import { publishedWeights, weigher, type Standing } from '../weigh/stand.js';
 import type { Weighed } from '../weigh/weighed.js';
 import { chanceWords } from '../words/chance-words.js';
@@ -54,7 +55,7 @@ class WeighLines extends HTMLElement {
     const status = this.querySelector('[role=status]');
     if (status)
       status.textContent = weights.every((weight) => Number(weight) === 0)
-        ? 'Give at least one category a weight.'
+        ? say`Give at least one category a weight.`
         : ownOrderWords(weighed, standing);
     this.querySelector('tbody')?.replaceChildren(
       ...standing.rows.flatMap((row) => {
@@ -94,11 +95,11 @@ function rowOf(line: Weighed['lines'][number], { place, score, chanceOfFirst }: 
   link.textContent = line.name;
   head.append(link);
   row.append(
-    cellOf('Place', String(place), 'num'),
+    cellOf(say`Place`, String(place), 'num'),
     head,
-    cellOf('Score', score, 'num score'),
-    cellOf('Chance of first', chanceOfFirst === null ? 'not stated' : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),
-    cellOf('Published place', publishedPlaceWords(place, line.place), ''),
+    cellOf(say`Score`, score, 'num score'),
+    cellOf(say`Chance of first`, chanceOfFirst === null ? say`not stated` : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),
+    cellOf(say`Published place`, publishedPlaceWords(place, line.place), ''),
   );
   return row;
 }

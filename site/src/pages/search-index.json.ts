@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import { loadReleases } from '../release/load-releases.js';
 import { addressesOf } from '../release/addresses.js';
 import type { Release } from '../release/load-release.js';
@@ -40,7 +41,7 @@ async function entriesOf(release: Release): Promise<Entry[]> {
         {
           id: `/editions/${edition}/#erratum`,
           kind: 'erratum',
-          name: `Erratum: ${release.summary.editionName}, revision ${revision}`,
+          name: say`Erratum: ${release.summary.editionName}, revision ${revision}`,
           more: erratum.words,
           also: 'errata',
         },
@@ -71,7 +72,7 @@ async function variantsOf(release: Release): Promise<Entry[]> {
   const variants = makers.flatMap(({ lines }) => lines.flatMap((line) => line.variants.map((variant) => ({ line, variant }))));
   return variants.flatMap(({ line, variant }) => {
     const id = addresses.variant(variant.slug);
-    const more = [places.get(variant.slug) ?? 'no place', ...figureWords(measures.get(variant.slug)), makeWords(line)].join(', ');
+    const more = [places.get(variant.slug) ?? say`no place`, ...figureWords(measures.get(variant.slug)), makeWords(line)].join(', ');
     return id === null
       ? []
       : [{ id, kind: 'variant', name: fullName(variant), more, also: labelWords(variant, measures.get(variant.slug)) }];
@@ -79,7 +80,7 @@ async function variantsOf(release: Release): Promise<Entry[]> {
 }
 
 const placeWords = (place: number | null, division: { name: string } | undefined): string =>
-  place === null ? 'no place' : `place ${place}${division ? ` in ${division.name}` : ''}`;
+  place === null ? say`no place` : say`place ${place}${division ? say` in ${division.name}` : ''}`;
 
 const figureWords = (measures: Measures | undefined): string[] =>
   [measures?.force, measures?.diameter].flatMap((figure) => (figure ? [`${figure.value} ${figure.unit}`] : []));
@@ -92,7 +93,7 @@ function labelWords(
   const strength = ratedStrength
     ? `${ratedStrength.value} ${ratedStrength.unit} ${ratedStrength.unit.replace('lbf', 'lb').replace('kgf', 'kg')}`
     : '';
-  const diameter = measures?.diameter ? `${Number(measures.diameter.value).toFixed(2)} mm` : '';
+  const diameter = measures?.diameter ? say`${Number(measures.diameter.value).toFixed(2)} mm` : '';
   return [strength, peNumber ? `PE ${peNumber}` : '', diameter].filter(Boolean).join(' ');
 }
 
@@ -102,7 +103,7 @@ async function methodEntry(release: Release, slug: string, number: number): Prom
   return {
     id: `/methods/${slug}/${number}/`,
     kind: 'method',
-    name: `${methodWords(slug)}, version ${number}`,
+    name: say`${methodWords(slug)}, version ${number}`,
     more: treatments.join(', '),
     also: name,
   };

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -126,7 +127,7 @@ function draw({ house, title, lines, rows, isDemo, span }: Picture): Buffer {
   write(house, '34px plain', 110, SOFT);
   for (const [index, line] of lines.entries()) write(line, '38px plain', 296 + 58 * index, SOFT);
   rows.forEach(drawRow);
-  if (isDemo) write('Invented figures for demonstration', '26px plain', height - 24, SOFT);
+  if (isDemo) write(say`Invented figures for demonstration`, '26px plain', height - 24, SOFT);
   if (span) drawSpan(span);
   return asPng();
 }

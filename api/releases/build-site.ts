@@ -29,6 +29,7 @@ const OLD_MS = 3_600_000;
 export class BuildSite {
   private readonly logger = new Logger('site');
   private readonly folder: string;
+  private readonly texts: string;
 
   constructor(
     @Inject(CONFIG) private readonly config: Config,
@@ -39,6 +40,7 @@ export class BuildSite {
     private readonly copying: CopyOut,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
+    this.texts = config.HOUSE_TEXTS === '' ? '' : resolve(config.HOUSE_TEXTS);
   }
 
   /**
@@ -73,9 +75,13 @@ export class BuildSite {
 
   /** Another version of the program builds another site, from the same releases too. */
   private async stampOf(digests: readonly string[]): Promise<string> {
-    const program = [SOFTWARE_VERSION, SOFTWARE_COMMIT ?? '', await digestOfSources(SOURCES, DESK)];
-    const { PUBLIC_URL, HOUSE_CONTACT } = this.config;
-    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, ...digests].join('\n')), ''].join('\n');
+    const program = [
+      SOFTWARE_VERSION,
+      SOFTWARE_COMMIT ?? '',
+      await digestOfSources(this.texts === '' ? SOURCES : [...SOURCES, this.texts], DESK),
+    ];
+    const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
+    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, ...digests].join('\n')), ''].join('\n');
   }
 
   private async currentStamp(): Promise<string | null> {
@@ -95,8 +101,9 @@ export class BuildSite {
     const source = `${target}.source`;
     await mkdir(target, { recursive: true });
     await this.source.layOut(source);
-    const { PATH, PUBLIC_URL, HOUSE_CONTACT } = this.config;
-    await runAstro({ PATH, PUBLIC_URL, HOUSE_CONTACT, RELEASES_FOLDER: source, SITE_OUT: target });
+    const { PATH, PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
+    const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, HOUSE_TEXTS: this.texts };
+    await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_OUT: target });
     await writeFile(resolve(target, STAMP), stamp);
   }
 

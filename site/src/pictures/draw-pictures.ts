@@ -1,4 +1,3 @@
-import { say } from '../words/say.js';
 import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
@@ -120,14 +119,14 @@ function drawRow({ name, value, low, dot, high }: Picture['rows'][number], index
 }
 
 /** The picture as PNG. */
-function draw({ house, title, lines, rows, isDemo, span }: Picture): Buffer {
+function draw({ house, title, lines, rows, mark, span }: Picture): Buffer {
   pixels.fill(0);
   fill(MARGIN, 134, ROOM, 3, RULE);
   writeTitle(title);
   write(house, '34px plain', 110, SOFT);
   for (const [index, line] of lines.entries()) write(line, '38px plain', 296 + 58 * index, SOFT);
   rows.forEach(drawRow);
-  if (isDemo) write(say`Invented figures for demonstration`, '26px plain', height - 24, SOFT);
+  if (mark !== '') write(mark, '26px plain', height - 24, SOFT);
   if (span) drawSpan(span);
   return asPng();
 }

@@ -16,7 +16,7 @@ export async function editionPicture(release: Release): Promise<Picture> {
   const tables = await Promise.all((await release.tables()).map((one) => one.edition()));
   const { publishedAt, revision } = release.summary;
   const lines = [...tables.map(firstWords).slice(0, MOST_LINES - 1), say`Published ${formatDate(publishedAt)}, revision ${revision}`];
-  return { address: addressOfEdition(edition.slug), house, title: edition.name, lines, rows: [], isDemo, span: null };
+  return { address: addressOfEdition(edition.slug), house, title: edition.name, lines, rows: [], mark: markOf(isDemo), span: null };
 }
 
 function firstWords({ overall, division }: EditionDocument): string {
@@ -49,7 +49,7 @@ function pictureOf(house: string, { edition, division, category, rows, revision,
       dot: at(Number(value)),
       high: percent(high),
     })),
-    isDemo,
+    mark: markOf(isDemo),
     span: null,
   };
 }
@@ -70,10 +70,14 @@ function picturesOf({ house, edition, division, overall, excluded, incomplete, i
       place === null ? say`Tested, without a place` : say`Place ${place} of ${of}${allowed}`,
     ];
     const span = place !== null && placeInterval ? { ...placeInterval, place, of } : null;
-    return [variant.slug, { address: addressOfVariant(variant.slug), house, title: fullName(variant), lines, rows: [], isDemo, span }];
+    return [
+      variant.slug,
+      { address: addressOfVariant(variant.slug), house, title: fullName(variant), lines, rows: [], mark: markOf(isDemo), span },
+    ];
   });
 }
 
+const markOf = (isDemo: boolean): string => (isDemo ? say`Invented figures for demonstration` : '');
 export const addressOfEdition = (slug: string): string => `/pictures/editions/${slug}.png`;
 export const addressOfCategory = (edition: string, division: string | undefined, code: string): string =>
   `/pictures/editions/${edition}/${division ? `${division}-` : ''}${code}.png`;

@@ -64,6 +64,7 @@ class FindLines extends HTMLElement {
     return {
       make: text('make'),
       pe: text('pe'),
+      about: number('about'),
       diameter: range('diameter'),
       force: range('force'),
       isObtainable: text('obtainable') === 'yes',

@@ -12,9 +12,10 @@ class WeighLines extends HTMLElement {
   connectedCallback(): void {
     if (location.search !== '') void this.show();
     this.addEventListener('input', (event) => {
+      const name = (event.target as HTMLInputElement).name;
+      if (name === 'only') this.countOnly((event.target as HTMLSelectElement).value);
       // Another division has categories and weights of its own.
-      const isDivision = event.target instanceof HTMLSelectElement;
-      this.write(isDivision);
+      this.write(name === 'division');
       void this.show();
     });
     this.querySelector('form')?.addEventListener('reset', (event) => {
@@ -26,7 +27,16 @@ class WeighLines extends HTMLElement {
       event.preventDefault();
       this.querySelector('table')?.scrollIntoView();
     });
+    this.querySelector('button.whole')?.addEventListener('click', () => this.querySelector('table')?.classList.add('whole'));
     addEventListener('popstate', () => void this.show());
+  }
+
+  private countOnly(code: string): void {
+    if (code !== '') for (const input of this.inputs) input.value = input.name === code ? '1' : '0';
+  }
+
+  private select(name: string): HTMLSelectElement | null {
+    return this.querySelector<HTMLSelectElement>(`select[name=${name}]`);
   }
 
   private get inputs(): HTMLInputElement[] {
@@ -35,7 +45,7 @@ class WeighLines extends HTMLElement {
 
   private write(isPublished: boolean): void {
     const wished = new URLSearchParams();
-    const division = this.querySelector('select')?.value ?? '';
+    const division = this.select('division')?.value ?? '';
     if (division !== '') wished.set('division', division);
     if (!isPublished) for (const { name, value, labels } of this.inputs) if (!labels?.[0]?.hidden) wished.set(name, value || '0');
     history.replaceState(null, '', wished.size === 0 ? location.pathname : `?${wished.toString()}`);
@@ -70,7 +80,10 @@ class WeighLines extends HTMLElement {
 
   /** Puts what the address says into the fields, but for the one that is being typed into. */
   private fill(weighed: Weighed, weights: readonly string[]): void {
-    const select = this.querySelector('select');
+    const counted = weighed.categories.filter((_, at) => Number(weights[at]) > 0);
+    const only = this.select('only');
+    if (only) only.value = counted.length === 1 ? (counted[0]?.code ?? '') : '';
+    const select = this.select('division');
     if (select) select.value = [...select.options].some(({ value }) => value === weighed.division) ? weighed.division : '';
     for (const input of this.inputs) {
       const at = weighed.categories.findIndex(({ code }) => code === input.name);

@@ -7,6 +7,8 @@ import type { FindIndex, FindLine, FindRow, FindTable } from '../release/find-in
 export interface Wish {
   readonly make: string;
   readonly pe: string;
+  /** Diameter [mm] that is wanted, give or take a tenth of it. */
+  readonly about: number | null;
   readonly diameter: Range;
   readonly force: Range;
   readonly isObtainable: boolean;
@@ -39,12 +41,17 @@ export function fitsOf({ tables, lines }: FindIndex, wish: Wish): Fit[] {
     .sort((one, other) => one.row.place - other.row.place || inNameOrder(one.line.name, other.line.name));
 }
 
-const fits = (line: FindLine, { make, pe, diameter, force, isObtainable }: Wish): boolean =>
+const fits = (line: FindLine, { make, pe, about, diameter, force, isObtainable }: Wish): boolean =>
   (make === '' || line.make === make) &&
   (pe === '' || line.pe === pe) &&
+  isWithin(line.diameterMm, near(about)) &&
   isWithin(line.diameterMm, diameter) &&
   isWithin(line.forceN, force) &&
   (!isObtainable || line.isObtainable);
+
+const NEAR = 0.1;
+const near = (about: number | null): Range =>
+  about === null ? { from: null, to: null } : { from: about * (1 - NEAR), to: about * (1 + NEAR) };
 
 function isWithin(text: string | null, { from, to }: Range): boolean {
   if (from === null && to === null) return true;

@@ -1,5 +1,7 @@
 import { say } from '../words/say.js';
 import MiniSearch from 'minisearch';
+import type { InSystems } from '../words/find-words.js';
+import { inSystems } from './dom-table.js';
 import { isWord, term, tokens } from '../words/search-terms.js';
 
 interface Entry {
@@ -7,6 +9,7 @@ interface Entry {
   readonly kind: string;
   readonly name: string;
   readonly more: string;
+  readonly figures?: InSystems;
 }
 
 const MOST_SHOWN = 40;
@@ -52,7 +55,7 @@ class SearchPage extends HTMLElement {
       .then((entries) => {
         const index = new MiniSearch<Entry>({
           fields: ['name', 'more', 'kind', 'also'],
-          storeFields: ['name', 'more', 'kind'],
+          storeFields: ['name', 'more', 'kind', 'figures'],
           tokenize: tokens,
           processTerm: term,
         });
@@ -68,12 +71,13 @@ class SearchPage extends HTMLElement {
     const more = found.length > MOST_SHOWN ? say`; the first ${MOST_SHOWN} are shown` : '';
     status.textContent = words === '' ? '' : say`${found.length === 0 ? say`Nothing` : found.length} found for “${words}”${more}.`;
     list.replaceChildren(
-      ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make }) => {
+      ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make, figures }) => {
         const [item, link, note] = [document.createElement('li'), document.createElement('a'), document.createElement('span')];
         link.href = id;
         link.textContent = name;
         note.className = 'label';
         note.textContent = make === '' ? kind : `${kind}, ${make}`;
+        if (figures?.[0]?.text) note.append(', ', inSystems(figures));
         item.append(link, note);
         return item;
       }),

@@ -88,10 +88,10 @@ function ofNeighbours({ row: { next } }: Fit, { line }: Fit): number | null {
 /** Texts of a reader's choice of units, SI first. */
 export type InSystems = readonly { readonly system: System; readonly text: string }[];
 
-const SYSTEMS = ['si', 'trade', 'kgf'] as const;
+export const SYSTEMS = ['si', 'trade', 'kgf'] as const;
 
 /** What a number reads in a system: in SI units where that has none of its own for it. */
-function textIn(system: System, value: string, unit: string): string {
+export function textIn(system: System, value: string, unit: string): string {
   const all = textsInUnits(value, unit);
   return (all.find((one) => one.system === system) ?? all[0])?.text ?? '';
 }

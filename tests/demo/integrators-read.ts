@@ -21,6 +21,12 @@ export function integratorsRead(house: () => string): void {
     expect(await runExample('data-frame.py', house())).toMatch(/^2024 [a-z-]+ [a-z0-9-]+ [\d.]+ /m);
   }, 120_000);
 
+  test('so do those for people who work in the house, on the season that is open', async () => {
+    expect(await runExample('hand-in.sh', house())).toMatch(/^inControl\nhanded in as S-2027-\d{4}\n$/);
+    expect(await runExample('review.sh', house())).toMatch(/^S-2027-\d{4} is accepted\n$/);
+    expect(await runExample('line-and-spool.sh', house())).toMatch(/^spool [0-9A-Z]{7}; \d+ things stand in the way of closing\n$/);
+  }, 120_000);
+
   test('everything is copied by three requests a release, where it took one a file', async () => {
     const [byFile, byArchive] = [await mirrorByFile(house()), await mirrorByArchive(house())];
     expect(byArchive.requests).toBe(1 + 3 * 4);

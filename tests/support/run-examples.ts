@@ -1,6 +1,6 @@
 import { build } from 'esbuild';
 import { execFile } from 'node:child_process';
-import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { extname, join, resolve } from 'node:path';
 import { promisify } from 'node:util';
@@ -8,6 +8,7 @@ import { compileAgainst } from './compile-client.js';
 import { pythonClient } from './python-client.js';
 
 const run = promisify(execFile);
+const EXAMPLES = 'site/src/examples';
 const SHELL: Readonly<Record<string, string>> = { '.sh': 'sh', '.py': 'python3', '.R': 'Rscript' };
 
 async function inFolder<Answer>(work: (folder: string) => Promise<Answer>): Promise<Answer> {
@@ -50,10 +51,9 @@ export const runPython = (program: string, house: string): Promise<string> =>
 
 /** Runs an example of the site as it stands there; answers what it prints. */
 export async function runExample(name: string, house: string): Promise<string> {
-  const example = resolve('site/src/examples', name);
-  if (name.endsWith('.ts')) return runTypeScript(example, house);
+  if (name.endsWith('.ts')) return runTypeScript(resolve(EXAMPLES, name), house);
   return inFolder(async (folder) => {
-    await writeFile(join(folder, name), await readFile(example));
+    await cp(EXAMPLES, folder, { recursive: true });
     const env = { PATH: process.env['PATH'], HERE: house };
     try {
       return (await run(SHELL[extname(name)] ?? '', [name], { cwd: folder, env })).stdout;

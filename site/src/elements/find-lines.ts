@@ -2,6 +2,7 @@ import { say } from '../words/say.js';
 import type { FindIndex, FindTable } from '../release/find-index.js';
 import { inSystems, linkTo } from './dom-table.js';
 import { figureOf, fitsOf, leadOf, reasonsOf, type Fit, type Wish } from '../words/find-words.js';
+import { figures } from '../words/figures.js';
 
 type Field = HTMLSelectElement | HTMLInputElement;
 
@@ -82,7 +83,7 @@ class FindLines extends HTMLElement {
     const [status, list, more] = [this.querySelector('[role=status]'), this.querySelector('ol'), this.querySelector('.more')];
     if (!index || !table || !status || !list || !more) return;
     const fits = fitsOf(index, wish);
-    status.textContent = leadOf(index, table, fits);
+    status.textContent = figures(leadOf(index, table, fits));
     list.replaceChildren(...fits.slice(0, MOST_SHOWN).map((fit) => itemOf(fit, table)));
     const left = fits.length > MOST_SHOWN ? say`${fits.length - MOST_SHOWN} more fit. ` : '';
     more.replaceChildren(left, linkTo(say`${table.name}: all ${table.placed} in the published order`, table.href));
@@ -97,7 +98,7 @@ function itemOf(fit: Fit, table: FindTable): HTMLLIElement {
   const reasons = document.createElement('span');
   reasons.className = 'label';
   reasons.append(inSystems(reasonsOf(fit, table)));
-  item.append(linkTo(fit.line.name, fit.line.href), ': ', figure, reasons);
+  item.append(linkTo(figures(fit.line.name), fit.line.href), ': ', figure, reasons);
   return item;
 }
 

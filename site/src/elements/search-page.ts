@@ -3,6 +3,7 @@ import MiniSearch from 'minisearch';
 import type { InSystems } from '../words/find-words.js';
 import { inSystems } from './dom-table.js';
 import { isWord, term, tokens } from '../words/search-terms.js';
+import { figures } from '../words/figures.js';
 
 interface Entry {
   readonly id: string;
@@ -74,9 +75,9 @@ class SearchPage extends HTMLElement {
       ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make, figures }) => {
         const [item, link, note] = [document.createElement('li'), document.createElement('a'), document.createElement('span')];
         link.href = id;
-        link.textContent = name;
+        link.textContent = figures(name);
         note.className = 'label';
-        note.textContent = make === '' ? kind : `${kind}, ${make}`;
+        note.textContent = make === '' ? kind : figures(`${kind}, ${make}`);
         if (figures?.[0]?.text) note.append(', ', inSystems(figures));
         item.append(link, note);
         return item;

@@ -3,6 +3,7 @@ import { publishedWeights, weigher, type Standing } from '../weigh/stand.js';
 import type { Weighed } from '../weigh/weighed.js';
 import { chanceWords } from '../words/chance-words.js';
 import { ownOrderWords, publishedPlaceWords, scoreWords } from '../words/weigh-words.js';
+import { figures } from '../words/figures.js';
 
 /** Orders a division by the weights of its reader; the address carries them, so that the order can be sent and kept. */
 class WeighLines extends HTMLElement {
@@ -66,7 +67,7 @@ class WeighLines extends HTMLElement {
     if (status)
       status.textContent = weights.every((weight) => Number(weight) === 0)
         ? say`Give at least one category a weight.`
-        : ownOrderWords(weighed, standing);
+        : figures(ownOrderWords(weighed, standing));
     this.querySelector('tbody')?.replaceChildren(
       ...standing.rows.flatMap((row) => {
         const line = weighed.lines[row.line];
@@ -105,7 +106,7 @@ function rowOf(line: Weighed['lines'][number], { place, score, chanceOfFirst }: 
   head.setAttribute('role', 'rowheader');
   head.scope = 'row';
   link.href = line.href;
-  link.textContent = line.name;
+  link.textContent = figures(line.name);
   head.append(link);
   row.append(
     cellOf(say`Place`, String(place), 'num'),
@@ -122,7 +123,7 @@ function cellOf(label: string, text: string, name: string): HTMLTableCellElement
   cell.setAttribute('role', 'cell');
   cell.dataset['label'] = label;
   cell.className = name;
-  cell.textContent = text;
+  cell.textContent = figures(text);
   return cell;
 }
 

@@ -21,6 +21,7 @@ export function readWords(language: string, folder: string): Words {
 
 function wordsIn(file: string | URL): Words {
   const words: unknown = JSON.parse(readFileSync(file, 'utf8'));
-  if (typeof words === 'object' && words !== null && Object.values(words).every((one) => typeof one === 'string')) return words as Words;
+  if (typeof words === 'object' && words !== null && Object.values(words).every((one) => typeof one === 'string') && !Array.isArray(words))
+    return words as Words;
   throw new Error(`${String(file)} is no table of words; expected texts by the words that they replace: {"Find a line": "Pick a line"}.`);
 }

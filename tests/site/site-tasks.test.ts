@@ -7,6 +7,7 @@ import type { Weighed } from '../../site/src/weigh/weighed.js';
 import { launchBrowser } from '../support/browser.js';
 import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
+import { testTasks } from './ten-tasks.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 
 let folder: string;
@@ -169,3 +170,5 @@ test('own weights: as published at first, then in the order that is added by han
   expect(new Set(await cells('Published place'))).toEqual(new Set(['as published']));
   await page.context().close();
 }, 60_000);
+
+testTasks(open);

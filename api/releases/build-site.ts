@@ -103,7 +103,8 @@ export class BuildSite {
     await this.source.layOut(source);
     const { PATH, PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
     const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, HOUSE_TEXTS: this.texts };
-    await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_OUT: target });
+    const undone = await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_OUT: target });
+    for (const told of undone) this.logger.warn(told);
     await writeFile(resolve(target, STAMP), stamp);
   }
 

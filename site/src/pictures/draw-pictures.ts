@@ -158,7 +158,12 @@ const folders = new Set<string>();
 parentPort?.on('message', (picture: Picture | null) => {
   if (!picture) return parentPort?.close();
   const file = join(folder, picture.address);
-  if (!folders.has(dirname(file))) mkdirSync(dirname(file), { recursive: true });
-  folders.add(dirname(file));
-  writeFileSync(file, draw(picture));
+  try {
+    if (!folders.has(dirname(file))) mkdirSync(dirname(file), { recursive: true });
+    folders.add(dirname(file));
+    writeFileSync(file, draw(picture));
+  } catch (error) {
+    // A page without its picture is still a page.
+    console.error(`Not drawn: ${picture.address}. ${String(error)}`);
+  }
 });

@@ -45,6 +45,9 @@ class RowFilter extends HTMLElement {
   private write() {
     const chosen = new URLSearchParams();
     for (const { name, value } of this.fields) if (value) chosen.set(name, value);
+    // Which columns are left out is not its to say.
+    const without = new URLSearchParams(location.search).get('without');
+    if (without) chosen.set('without', without);
     const query = chosen.toString();
     history.replaceState(null, '', query ? `?${query}` : location.pathname);
     this.apply();

@@ -171,4 +171,21 @@ test('own weights: as published at first, then in the order that is added by han
   await page.context().close();
 }, 60_000);
 
+test('columns of a table can be left out and taken back, and the address keeps which', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  const rigs = page.locator('#standings thead th', { hasText: 'Rigs' });
+  await page.click('column-choice summary');
+  await page.getByLabel('Rigs', { exact: true }).uncheck();
+  await page.waitForURL(/\?without=\d+$/);
+  expect([await rigs.isVisible(), await page.locator('#standings tbody td[data-label=Rigs]').first().isVisible()]).toEqual([false, false]);
+  expect(await page.locator('column-choice .state').innerText()).toBe('1 left out');
+  await page.reload();
+  expect(await rigs.isVisible()).toBe(false);
+  await page.click('column-choice summary');
+  await page.getByLabel('Rigs', { exact: true }).check();
+  await page.waitForURL((url) => url.search === '');
+  expect(await rigs.isVisible()).toBe(true);
+  await page.context().close();
+}, 60_000);
+
 testTasks(open);

@@ -6,7 +6,7 @@ export const basisWords: Record<PublishedClaim['basis'], string> = {
   average: say`average`,
   minimum: say`minimum`,
   maximum: say`maximum`,
-  class: 'class',
+  class: say`class`,
   notStated: say`not stated`,
 };
 

@@ -2,6 +2,7 @@ import { say } from '../words/say.js';
 import { scaleLinear } from 'd3-scale';
 import type { CategoryDocument, EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import type { Release, Tables } from '../release/load-release.js';
+import { figures } from '../words/figures.js';
 import { formatDate } from '../words/format-date.js';
 import { setWords } from '../words/lead-words.js';
 import { fullName } from '../words/variant-words.js';
@@ -20,7 +21,8 @@ export async function editionPicture(release: Release): Promise<Picture> {
 }
 
 function firstWords({ overall, division }: EditionDocument): string {
-  const first = overall.filter(({ place }) => place === 1).map(({ variant }) => fullName(variant));
+  // Short, so that how sure it is has room on the line.
+  const first = overall.filter(({ place }) => place === 1).map(({ variant: { line, size } }) => figures(`${line.name} ${size}`));
   const set = setWords(overall);
   return `${division ? `${division.name}: ` : say`First: `}${first.join(say` and `) || say`without places`}${set && `; ${set}`}`;
 }
@@ -43,8 +45,8 @@ function pictureOf(house: string, { edition, division, category, rows, revision,
     title: division ? `${category.name}, ${division.name}` : category.name,
     lines: [say`${edition.name}, revision ${revision}${set && `; ${set}`}`],
     rows: first.map(({ variant, figure: { low, value, high } }) => ({
-      name: fullName(variant),
-      value: `${value} ${category.unit}`,
+      name: figures(fullName(variant)),
+      value: figures(`${value} ${category.unit}`),
       low: percent(low),
       dot: at(Number(value)),
       high: percent(high),
@@ -72,7 +74,7 @@ function picturesOf({ house, edition, division, overall, excluded, incomplete, i
     const span = place !== null && placeInterval ? { ...placeInterval, place, of } : null;
     return [
       variant.slug,
-      { address: addressOfVariant(variant.slug), house, title: fullName(variant), lines, rows: [], mark: markOf(isDemo), span },
+      { address: addressOfVariant(variant.slug), house, title: figures(fullName(variant)), lines, rows: [], mark: markOf(isDemo), span },
     ];
   });
 }

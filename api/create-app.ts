@@ -28,6 +28,7 @@ import { Readiness } from './platform/http/readiness.js';
 import { MINUTE_MS, RequestCounts, storeOf } from './platform/http/request-counts.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
 import type { PlatformOptions } from './platform/platform.module.js';
+import { inTrace } from './platform/trace/trace-context.js';
 import { PublicApiModule } from './public-api/public-api.module.js';
 import { PublishedFiles } from './public-api/published-files.js';
 import { takePublishedReads } from './public-api/serve-published.js';
@@ -110,11 +111,15 @@ async function registerPlugins(fastify: FastifyInstance, config: Config, counts:
   });
 }
 
-/** Sends the id under which the log tells of a request, and counts the answer by its route: no address, so no secret in one. */
+/** Sends the id under which the log tells of a request, takes up its trace, and counts the answer by its route: no address, so no secret in one. */
 function watchAnswers(fastify: FastifyInstance, metrics: Metrics): void {
   fastify.addHook('onRequest', (request, reply, done) => {
     reply.header('X-Request-Id', request.id);
     done();
+  });
+  // Behind the reading of the body, which would lose the trace.
+  fastify.addHook('preValidation', ({ headers }, _reply, done) => {
+    inTrace(headers['traceparent'], done);
   });
   fastify.addHook('onResponse', (request, reply, done) => {
     metrics.countAnswer(request.method, request.routeOptions.url ?? 'none', reply.statusCode, reply.elapsedTime / 1000);

@@ -1,8 +1,8 @@
 import fastifyStatic from '@fastify/static';
-import type { FastifyInstance } from 'fastify';
+import type { FastifyInstance, FastifyReply } from 'fastify';
 import { existsSync } from 'node:fs';
 import { mkdir } from 'node:fs/promises';
-import { resolve } from 'node:path';
+import { posix, resolve } from 'node:path';
 import { currentDesk } from './build-desk.js';
 import type { Config } from './config.js';
 
@@ -10,6 +10,8 @@ import type { Config } from './config.js';
 export const currentSite = (config: Config): string => resolve(config.DATA_FOLDER, 'site', 'current');
 
 const BELOW_DESK = '/desk/';
+/** What other people's pages show of us: no script runs there and nothing can be done, so that anybody may put it into a frame. */
+const BELOW_EMBED = '/embed/';
 const NOT_BUILT =
   '<!doctype html><html lang="en"><title>Fairpull</title><p>The site is being built. Try again in a few seconds.</p></html>';
 
@@ -18,7 +20,7 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
   await mkdir(resolve(config.DATA_FOLDER, 'site'), { recursive: true });
   await fastify.register(fastifyStatic, { root: resolve(config.DATA_FOLDER, 'site'), serve: false });
   fastify.get('/*', { config: { rateLimit: false } }, async (request, reply) => {
-    const path = `/${(request.params as { '*': string })['*']}`;
+    const path = posix.normalize(`/${(request.params as { '*': string })['*']}`);
     if (path.startsWith('/v1/')) {
       reply.callNotFound();
       return reply;
@@ -31,6 +33,17 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
     const file = below.endsWith('/') ? `${below}index.html` : below;
     const found = existsSync(resolve(root, `.${file}`));
     if (!found) return reply.status(404).sendFile('404.html', root);
-    return reply.header('Content-Security-Policy', "frame-ancestors 'none'").sendFile(file, root);
+    if (path.startsWith(BELOW_EMBED)) openToAnyPage(reply);
+    else reply.header('Content-Security-Policy', "frame-ancestors 'none'");
+    return reply.sendFile(file, root);
   });
+}
+
+/** The nginx of docker-compose.yml sends the same. */
+function openToAnyPage(reply: FastifyReply): void {
+  reply
+    .header('Content-Security-Policy', 'frame-ancestors *')
+    .header('Access-Control-Allow-Origin', '*')
+    .header('Cross-Origin-Resource-Policy', 'cross-origin')
+    .removeHeader('X-Frame-Options');
 }

@@ -16,8 +16,8 @@ const cacheDir = `${outDir}.cache`;
 mkdirSync(dirname(outDir), { recursive: true });
 process.chdir(dirname(outDir));
 
-/** Variants have one lasting address; their pages within an edition and superseded revisions are not for search engines. */
-const isLasting = (page: string) => !/\/editions\/[^/]+\/(variants|revisions)\//.test(page);
+/** Variants have one lasting address; their pages within an edition, superseded revisions and what is made to be embedded are not for search engines. */
+const isLasting = (page: string) => !/\/editions\/[^/]+\/(variants|revisions)\/|\/embed\//.test(page);
 
 export default defineConfig({
   ...(PUBLIC_URL && { site: PUBLIC_URL }),

@@ -9,7 +9,7 @@ import { Watch } from '../platform/database/watch.js';
 const CHANNEL = 'changes';
 const LOOK_EVERY_MS = 10_000;
 
-/** What took whose place, in memory where it is served: public addresses ask at every read. */
+/** What took whose place, and which variant the results of another went to, in memory where it is served: public addresses ask at every read. */
 @Injectable()
 export class SuccessionsReadModel implements OnApplicationShutdown {
   private next: ReadonlyMap<string, string> = new Map();
@@ -27,7 +27,7 @@ export class SuccessionsReadModel implements OnApplicationShutdown {
       everyMs: LOOK_EVERY_MS,
       look: async (client) => {
         const { rows } = await client.query<{ kind: string; slug: string; successor: string }>(
-          'SELECT kind, slug, successor FROM succession',
+          'SELECT kind, slug, successor FROM leads_to',
         );
         this.next = new Map(rows.map(({ kind, slug, successor }) => [`${kind} ${slug}`, successor]));
       },
@@ -43,11 +43,14 @@ export class SuccessionsReadModel implements OnApplicationShutdown {
     await this.watch?.stop();
   }
 
-  /** The last of those that took its place one after the other; null when nothing did. */
+  /** The last of those that took its place one after the other; null when nothing did, or when they lead back: a spool may be told wrong twice. */
   successorOf(kind: SuccessionRequest['kind'], slug: string): string | null {
-    let last = this.next.get(`${kind} ${slug}`);
-    for (let after = last; after !== undefined; after = this.next.get(`${kind} ${after}`)) last = after;
-    return last ?? null;
+    const passed = [slug];
+    for (let next = this.next.get(`${kind} ${slug}`); next !== undefined; next = this.next.get(`${kind} ${next}`)) {
+      if (passed.includes(next)) return null;
+      passed.push(next);
+    }
+    return passed.length > 1 ? (passed.at(-1) ?? null) : null;
   }
 
   async list() {

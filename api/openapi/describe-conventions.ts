@@ -3,6 +3,7 @@ import { isRetiring } from '../platform/http/retiring.js';
 import { KEPT_HOURS } from '../platform/http/idempotent-answers.store.js';
 import type { Json } from './components.js';
 import { FIELDS, PARTS, PATH_PARAMETERS } from './field-words.js';
+import { withUnit } from './unit-words.js';
 import { refusal, refusalComponents } from './refusals.js';
 import { answerHeaders, headerComponents } from './answer-headers.js';
 
@@ -114,19 +115,24 @@ function refusalsOf(address: string, verb: string, operation: Operation, needsMa
   ];
 }
 
-/** A field that says nothing of itself is what its name says everywhere. */
+/** A field that says nothing of itself is what its name says everywhere; so is its unit. */
 function describeFields(document: OpenAPIObject): void {
   const visit = (node: unknown): void => {
     if (typeof node !== 'object' || node === null) return;
     const { type, properties } = node as { type?: unknown; properties?: Record<string, Json> };
-    if (type === 'object' && properties)
-      for (const [name, property] of Object.entries(properties)) if (FIELDS[name] !== undefined) property['description'] ??= FIELDS[name];
+    if (type === 'object' && properties) for (const [name, property] of Object.entries(properties)) describeField(name, property);
     Object.values(node).forEach(visit);
   };
   for (const [name, schema] of Object.entries(document.components?.schemas ?? {}))
     (schema as Json)['description'] ??= PARTS[name.replace(/Input$/, '')];
   visit(document.components?.schemas);
   visit(document.paths);
+}
+
+function describeField(name: string, property: Json): void {
+  if (FIELDS[name] !== undefined) property['description'] ??= FIELDS[name];
+  const words = withUnit(name, property['description']);
+  if (words !== null) property['description'] = words;
 }
 
 /** A body or an answer that says nothing of itself is what its operation is about. */

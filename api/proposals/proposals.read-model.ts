@@ -37,17 +37,17 @@ export class ProposalsReadModel {
     private readonly keyReadings: KeyReadings,
   ) {}
 
-  /** Newest first, two hundred a page. */
-  async page(reader: Actor, { state, cursor }: ProposalsQuery): Promise<{ items: ProposalResponse[]; nextCursor: string | null }> {
+  /** Newest first. */
+  async page(reader: Actor, { state, limit, cursor }: ProposalsQuery): Promise<{ items: ProposalResponse[]; nextCursor: string | null }> {
     const rows = await this.database.client.proposal.findMany({
       where: { ...(state === undefined ? {} : IN_STATE[state]), ...(cursor === undefined ? {} : { id: { lt: cursor } }) },
       include: TOLD,
       orderBy: { id: 'desc' },
-      take: PAGE + 1,
+      take: limit + 1,
     });
-    const items = await this.told(rows.slice(0, PAGE));
+    const items = await this.told(rows.slice(0, limit));
     await this.noteKeys(reader, items);
-    return { items, nextCursor: rows.length > PAGE ? (items.at(-1)?.id ?? null) : null };
+    return { items, nextCursor: rows.length > limit ? (items.at(-1)?.id ?? null) : null };
   }
 
   /** Open ones that this person may carry out or decline: of others. */
@@ -125,7 +125,6 @@ export class ProposalsReadModel {
   }
 }
 
-const PAGE = 200;
 const WORDS = { open: 'open', carriedOut: 'carried out', declined: 'declined', calledOff: 'called off' } as const;
 const IN_STATE = {
   open: { end: null, withdrawal: null, reidentification: null },

@@ -6,6 +6,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { AnswerQuery } from './answer-query.js';
 import { QueriesReadModel } from './queries.read-model.js';
 import { answerRequest, queriesQuery, queriesResponse, queryParameter, queryResponse } from '../contract/endpoints/reviews.js';
+import type { QueriesQuery } from '../contract/endpoints/reviews.js';
 
 @Controller('v1/queries')
 export class QueriesController {
@@ -16,8 +17,8 @@ export class QueriesController {
 
   @Get()
   @Endpoint({ summary: 'Lists the questions on your own submissions, newest first.', allow: ['tester'], answer: queriesResponse })
-  listQueries(@CurrentActor() actor: Actor, @Query({ schema: queriesQuery }) { cursor }: z.infer<typeof queriesQuery>) {
-    return this.queries.ofTester(actor.accountId, cursor);
+  listQueries(@CurrentActor() actor: Actor, @Query({ schema: queriesQuery }) page: QueriesQuery) {
+    return this.queries.ofTester(actor.accountId, page);
   }
 
   @Post(':id/answer')

@@ -1,9 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
-import type { QueryResponse } from '../contract/endpoints/reviews.js';
-
-const MOST_PER_PAGE = 50;
+import type { QueriesQuery, QueryResponse } from '../contract/endpoints/reviews.js';
 
 /** Questions on a tester's own submissions. */
 @Injectable()
@@ -14,9 +12,9 @@ export class QueriesReadModel {
   ) {}
 
   /** Newest first, open ones among them. */
-  async ofTester(testerId: string, cursor?: string): Promise<{ items: QueryResponse[]; nextCursor: string | null }> {
-    const rows = await this.decisions.queriesTo(testerId, MOST_PER_PAGE + 1, cursor);
-    const page = rows.slice(0, MOST_PER_PAGE);
+  async ofTester(testerId: string, { limit, cursor }: QueriesQuery): Promise<{ items: QueryResponse[]; nextCursor: string | null }> {
+    const rows = await this.decisions.queriesTo(testerId, limit + 1, cursor);
+    const page = rows.slice(0, limit);
     return { items: await this.toQueries(page), nextCursor: rows.length > page.length ? (page.at(-1)?.id ?? null) : null };
   }
 

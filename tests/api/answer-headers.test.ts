@@ -1,3 +1,5 @@
+import { mkdir, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';
 
@@ -21,6 +23,26 @@ test('the page of the description runs no scripts but its own', async () => {
   const page = await t.call('get', '/docs').expect(200);
   expect(page.headers['content-security-policy']).toMatch(/^default-src 'none'; script-src 'self';.*frame-ancestors 'none'$/);
   expect(page.text.match(/<script(?![^>]*\bsrc=)/g)).toBeNull();
+});
+
+test('what is made to be embedded may be framed and fetched by any page; no other page of the site may', async () => {
+  const site = join(t.dataFolder, 'site/current');
+  await mkdir(join(site, 'embed/newest/braided'), { recursive: true });
+  for (const path of ['index.html', '404.html', 'embed/newest/braided/index.html', 'embed/newest/one.svg'])
+    await writeFile(join(site, path), '<svg xmlns="http://www.w3.org/2000/svg"/>');
+  for (const path of ['/embed/newest/braided/', '/embed/newest/one.svg']) {
+    const { headers } = await t.call('get', path).expect(200);
+    expect(headers).toMatchObject({
+      'content-security-policy': 'frame-ancestors *',
+      'access-control-allow-origin': '*',
+      'cross-origin-resource-policy': 'cross-origin',
+    });
+    expect(headers['x-frame-options']).toBeUndefined();
+  }
+  const { headers } = await t.call('get', '/').expect(200);
+  expect(headers).toMatchObject({ 'content-security-policy': "frame-ancestors 'none'", 'cross-origin-resource-policy': 'same-origin' });
+  expect(headers['access-control-allow-origin']).toBeUndefined();
+  expect((await t.call('get', '/embed/..%2Findex.html')).headers['content-security-policy']).toBe("frame-ancestors 'none'");
 });
 
 const signedIn = async (env: Record<string, string>) => {

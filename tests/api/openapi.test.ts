@@ -127,6 +127,7 @@ test('each kind of gap is found', () => {
   post.requestBody.content['application/json'].schema = { type: 'object' };
   delete broken.components.schemas.Figure.description;
   delete broken.components.schemas.Figure.properties.value.description;
+  broken.components.schemas.Figure.properties.forceN = { type: 'string', description: 'A force' };
   delete get.parameters[0].description;
   delete get.responses['429'];
   delete get.responses['401'];
@@ -136,6 +137,7 @@ test('each kind of gap is found', () => {
   post.security = [{ session: [] }];
   file.requestBody.content['text/csv'].schema = { type: 'object' };
   post.operationId = 'postCatalogueMaker';
+  broken.paths['/v1/queries'].get.parameters = broken.paths['/v1/queries'].get.parameters.filter(({ name }: any) => name !== 'limit');
   const empty = Object.entries(gapsOf(broken)).filter(([, places]) => places.length === 0);
   expect(empty.map(([kind]) => kind)).toEqual([]);
 });

@@ -124,6 +124,17 @@ describe('a question tells neither size nor sign', () => {
     const { items } = (await b.tester.call('get', '/v1/queries').expect(200)).body as { items: object[] };
     expect(items[0]).toMatchObject({ submission: reference, kind, question });
   });
+
+  test('they come in pages, newest first, each once', async () => {
+    const { body: all } = await b.tester.call('get', '/v1/queries?limit=1000').expect(200);
+    const first = await b.tester.call('get', '/v1/queries?limit=2').expect(200);
+    expect(first.headers['link']).toBe(`</v1/queries?limit=2&cursor=${first.body.nextCursor}>; rel="next"`);
+    const rest = await b.tester.call('get', `/v1/queries?limit=1000&cursor=${first.body.nextCursor}`).expect(200);
+    expect([...first.body.items, ...rest.body.items]).toEqual(all.items);
+    expect([first.body.items.length, rest.body.items.length, rest.body.nextCursor]).toEqual([2, all.items.length - 2, null]);
+    expect(rest.body.items.length).toBeGreaterThan(0);
+    await b.tester.call('get', '/v1/queries?limit=1001').expect(422);
+  });
 });
 
 test('the next revision shows what it says otherwise', async () => {

@@ -1,5 +1,9 @@
-import { createHouse } from '../support/house.js';
+import { CatalogueModule } from '../../api/catalogue/catalogue.module.js';
+import { SuccessionsReadModel } from '../../api/catalogue/successions.read-model.js';
+import { SPOOL } from '../support/catalogue-fixtures.js';
+import { createHouse, handInEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
+import { proposeReidentification } from '../support/propose.js';
 import { runSql } from '../support/run-sql.js';
 import { openEdition, VARIANTS } from '../support/season.js';
 
@@ -12,6 +16,26 @@ afterAll(() => house.t.close());
 const succeed = (kind: string, slug: string, successor: string) =>
   house.editor.call('post', '/v1/catalogue/successions').send({ kind, slug, successor, reason: 'It is sold under another name now.' });
 const changes = async (): Promise<any[]> => (await house.t.call('get', '/v1/changes?limit=1000').expect(200)).body.items;
+
+const HOUR_MS = 3_600_000;
+/** A revision without files, past the application. @param offMs from the time of the house */
+async function publishAt(revision: number, offMs: number): Promise<void> {
+  await runSql(
+    house.t.databaseUrl,
+    `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at, erratum)
+     SELECT gen_random_uuid(), id, $2, 'building', $1, now(), $3 FROM edition`,
+    [house.editor.accountId, revision, revision === 1 ? null : ERRATUM],
+  );
+  const at = new Date(house.t.clock.time.getTime() + offMs).toISOString();
+  await runSql(
+    house.t.databaseUrl,
+    `UPDATE release SET state = 'superseded' WHERE revision < ${revision};
+     UPDATE release SET state = 'published', published_at = '${at}', digest = 'd${revision}', manifest = '{"files":[]}', signature = '{"publicKey":""}'
+     WHERE revision = ${revision}`,
+  );
+}
+// Whatever a correction is said to be for, what it does is told.
+const ERRATUM = JSON.stringify({ reasonCode: 'catalogueError', words: 'A name.', expected: [], changes: [], consequences: 'none' });
 
 test('what has a successor leads there for ever, in the API and on the site (308, RFC 9110)', async () => {
   await succeed('variant', 'gannet-20', 'gannet-30').expect(201);
@@ -65,17 +89,34 @@ test('who follows changes is told of successors, and of new names of what was pu
     '2026',
     VARIANTS.map(({ slug }) => slug),
   );
-  await runSql(
-    house.t.databaseUrl,
-    `INSERT INTO release (id, edition_id, revision, state, requested_by_id, requested_at) SELECT gen_random_uuid(), id, 1, 'building', $1, now() FROM edition`,
-    [house.editor.accountId],
-  );
-  await runSql(
-    house.t.databaseUrl,
-    `UPDATE release SET state = 'published', published_at = now(), digest = 'd', manifest = '{"files":[]}', signature = '{"publicKey":""}'`,
-  );
+  await publishAt(1, -HOUR_MS);
   await rename('Eight Weirs');
   const named = (await changes()).filter(({ kind }) => kind === 'variant.renamed').map(({ thing }) => thing);
   expect(named.map(({ slug }) => slug)).toEqual(['petrel-20', 'petrel-30', 'petrel-40']);
   expect(named[0].name).toMatch(/^Eight Weirs /);
+});
+
+test('a variant that no spool is any more answers with the one that its results went to, once that is published; with a spool again for itself', async () => {
+  const code = house.codes.get('petrel-40') ?? '';
+  await handInEdition(house, '2026', { variants: VARIANTS.filter(({ slug }) => slug === 'petrel-40') });
+  const proposal = await proposeReidentification(house.reviewer, code, 'petrel-30', 'Its linear density is that of the smaller one.');
+  await house.editor.call('post', `/v1/catalogue/spools/${code}/reidentifications`).set('If-Match', '"1"').send({ proposal }).expect(201);
+  await house.t.call('get', '/variants/petrel-40/').expect(({ status }) => status !== 308);
+  await publishAt(2, HOUR_MS);
+  expect((await changes()).slice(-2)).toMatchObject([
+    { kind: 'erratum.published', revision: 2 },
+    { kind: 'variant.reidentified', thing: { kind: 'variant', slug: 'petrel-40', successor: 'petrel-30' } },
+  ]);
+  const successions = house.t.app.select(CatalogueModule).get(SuccessionsReadModel);
+  await successions.catchUp();
+  for (const address of ['/v1/variants/petrel-40', '/variants/petrel-40/'])
+    expect((await house.t.call('get', address).expect(308)).headers['location']).toBe(address.replace('40', '30'));
+  // Its own page in the edition stays.
+  expect((await house.t.call('get', '/v1/editions/2026/variants/petrel-40')).status).not.toBe(308);
+  await house.editor
+    .call('post', '/v1/catalogue/spools')
+    .send({ ...SPOOL, variant: 'petrel-40' })
+    .expect(201);
+  await successions.catchUp();
+  expect((await house.t.call('get', '/v1/variants/petrel-40')).status).not.toBe(308);
 });

@@ -183,6 +183,30 @@ test('the proxy serves the site that the worker builds and hands the rest to the
   expect(['/', '/lines/', '/docsx', '/variants/v1/'].filter((one) => path.test(one))).toEqual([]);
 });
 
+test('the proxy asks the API where what has a successor leads, and nobody for a list', () => {
+  const [, path = ''] = /location ~ (\^\/\(makers\S+) \{\s+proxy_pass \$\$api;/.exec(proxyConfig)!;
+  const asked = new RegExp(path.replaceAll('$$', '$'));
+  expect(['/makers/x/', '/lines/x/', '/variants/x/', '/variants/x'].filter((one) => !asked.test(one))).toEqual([]);
+  expect(['/', '/lines/', '/lines/index.html', '/editions/2026/variants/x/'].filter((one) => asked.test(one))).toEqual([]);
+});
+
+test('what may be embedded goes out with the same headers as from the API, and nothing else may be framed', () => {
+  const headersOf = (location: string) => {
+    const [block = ''] = (proxyConfig.split(`location ${location} {`)[1] ?? '').split('}');
+    return [...block.matchAll(/add_header (\S+) (?:"([^"]+)"|(\S+)) always;/g)].map(
+      ([, name, quoted, bare]) => `${name}: ${quoted ?? bare}`,
+    );
+  };
+  expect(headersOf('/embed/')).toEqual(
+    expect.arrayContaining([
+      'Content-Security-Policy: frame-ancestors *',
+      'Access-Control-Allow-Origin: *',
+      'Cross-Origin-Resource-Policy: cross-origin',
+    ]),
+  );
+  for (const closed of ['/', '/desk/', '@page']) expect(headersOf(closed)).toContain(`Content-Security-Policy: frame-ancestors 'none'`);
+});
+
 test('no variable of the proxy is left for Compose to replace', () => {
   expect(proxyConfig.replaceAll('$$', '')).not.toContain('$');
 });

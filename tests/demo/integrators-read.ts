@@ -1,5 +1,10 @@
+import { spawnSync } from 'node:child_process';
 import { mirrorByArchive, mirrorByFile } from '../support/mirror.js';
 import { runClient, runExample, runPython } from '../support/run-examples.js';
+
+interface Told {
+  readonly kind: string;
+}
 
 /** What integrators do with a house that is loaded and listens. */
 export function integratorsRead(house: () => string): void {
@@ -26,6 +31,27 @@ export function integratorsRead(house: () => string): void {
     expect(await runExample('review.sh', house())).toMatch(/^S-2027-\d{4} is accepted\n$/);
     expect(await runExample('line-and-spool.sh', house())).toMatch(/^spool [0-9A-Z]{7}; \d+ things stand in the way of closing\n$/);
   }, 120_000);
+
+  // R takes half a minute to install: where it is missing the run says that this was skipped.
+  const withR = spawnSync('Rscript', ['--version']).status === 0 ? test : test.skip;
+  withR('the worked example in R runs as it stands, by R alone', async () => {
+    expect(await runExample('data-frame.R', house())).toMatch(/^\d+ +2024 +[a-z-]+ +[a-z0-9-]+ +[\d.]+ +\S+$/m);
+  });
+
+  test('after a correction who follows is told which variant the results of another went to', async () => {
+    const { items } = (await (await fetch(`${house()}/v1/changes?limit=1000`)).json()) as { items: Told[] };
+    const corrected = items.findIndex(({ kind }) => kind === 'erratum.published');
+    expect(items.slice(corrected, corrected + 2)).toMatchObject([
+      { edition: '2025', revision: 2, erratum: { reasonCode: 'reidentification' } },
+      {
+        kind: 'variant.reidentified',
+        edition: null,
+        thing: { kind: 'variant', slug: 'harrowknit-4-pe-1-2', successor: 'harrowknit-4-pe-1-5' },
+      },
+    ]);
+    // Other spools of it stay what they are: it answers for itself.
+    expect((await fetch(`${house()}/v1/variants/harrowknit-4-pe-1-2`, { redirect: 'manual' })).status).toBe(200);
+  });
 
   test('everything is copied by three requests a release, where it took one a file', async () => {
     const [byFile, byArchive] = [await mirrorByFile(house()), await mirrorByArchive(house())];

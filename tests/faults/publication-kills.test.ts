@@ -1,17 +1,21 @@
 /** `npm run bench -- publication-kills` does it a hundred times. */
+import { Webhook } from 'standardwebhooks';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
-import { killPublication } from '../support/kill-publication.js';
-import { moveEdition } from '../support/season.js';
+import { ended, killPublication, startWorker, until } from '../support/kill-publication.js';
+import { erratumFor, moveEdition } from '../support/season.js';
+import { WebhookReceiver } from '../support/webhook-receiver.js';
+import { WebhookWork } from '../../api/webhooks/webhook-work.js';
+import { WebhooksModule } from '../../api/webhooks/webhooks.module.js';
 
 let house: House;
 let address: string;
 let current = 1;
 
 beforeAll(async () => {
-  house = await createHouse();
+  house = await createHouse(undefined, { WEBHOOKS_TO_NEAR_ADDRESSES: 'true' });
   await workEdition(house, '2026');
   await moveEdition(house.editor, '2026', 'closure');
   const work = house.t.app.select(ReleasesModule).get(ReleaseWork);
@@ -35,3 +39,39 @@ test.each([1, 22, Infinity])(
   },
   120_000,
 );
+
+test('a worker that is killed while it tells: every release and erratum is told at least once, in order, each signature verifiable', async () => {
+  const receiver = new WebhookReceiver();
+  await receiver.start();
+  const admin = await house.t.caller(['admin']);
+  const kinds = ['release.published', 'erratum.published'];
+  const asked = { address: receiver.address, kinds, note: 'A copy of the results' };
+  const { secret } = (await admin.call('post', '/v1/webhooks').send(asked).expect(201)).body as { secret: string };
+  const publishing = house.t.app.select(ReleasesModule).get(ReleaseWork);
+  for (const words of ['First.', 'Second.', 'Third.']) {
+    const erratum = await erratumFor(house.editor, '2026', 'catalogueError', words);
+    await house.editor.call('post', '/v1/editions/2026/releases').send({ erratum }).expect(202);
+    await publishing.publishDue();
+  }
+  receiver.manners = ['takes', 'hangs'];
+  const first = startWorker(house, address);
+  await until(() => Promise.resolve(receiver.received.length === 2), 'the worker waits for the answer to its second event');
+  first.kill('SIGKILL');
+  await ended(first);
+  // What a worker does first when it starts.
+  const next = house.t.app.select(WebhooksModule).get(WebhookWork);
+  await next.start();
+  const taken = () => receiver.received.filter(({ manner }) => manner === 'takes').map(({ body }) => JSON.parse(body).data);
+  await until(() => Promise.resolve(taken().length === 3), 'the next worker told what was left');
+  await next.onApplicationShutdown();
+  expect(taken().map(({ revision, erratum }) => [revision, erratum.words])).toEqual([
+    [current + 1, 'First.'],
+    [current + 2, 'Second.'],
+    [current + 3, 'Third.'],
+  ]);
+  const ids = receiver.received.map(({ headers }) => headers['webhook-id']);
+  expect(ids[1]).toBe(ids[2]);
+  for (const { body, headers } of receiver.received)
+    expect(() => new Webhook(secret).verify(body, headers as Record<string, string>)).not.toThrow();
+  await receiver.kill();
+}, 120_000);

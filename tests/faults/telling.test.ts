@@ -1,5 +1,6 @@
 import { AccountsStore } from '../../api/accounts/accounts.store.js';
 import { AccountsModule } from '../../api/accounts/accounts.module.js';
+import { inTrace, traceparent } from '../../api/platform/trace/trace-context.js';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -12,13 +13,17 @@ import { moveEdition, publish } from '../support/season.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
 
+/** The example of W3C Trace Context, 3.2.2. */
+const TRACE_ID = '4bf92f3577b34da6a3ce929d0e0e4736';
+const TRACEPARENT = `00-${TRACE_ID}-00f067aa0ba902b7-01`;
+
 let t: TestApplication;
 beforeAll(async () => {
   t = await createTestApplication({ LOG_LEVEL: 'error' });
 }, 60_000);
 afterAll(() => t.close());
 
-test('a failure is one line of JSON with the id that the client got, and without the secret in the address', async () => {
+test('a failure is one line of JSON with the id that the client got and the trace that it told, and without the secret in the address', async () => {
   const lines: string[] = [];
   const take = (chunk: unknown): boolean => lines.push(String(chunk)) > 0;
   const spies = [process.stdout, process.stderr].map((stream) => jest.spyOn(stream, 'write').mockImplementation(take));
@@ -31,6 +36,7 @@ test('a failure is one line of JSON with the id that the client got, and without
   );
   const answer = await t
     .call('post', '/v1/invitations/a-secret-in-the-address/acceptance')
+    .set('traceparent', TRACEPARENT)
     .send({ email: 'a@bench.example', displayName: 'A. Fenn', password: 'a long enough password' });
   for (const spy of [...spies, ...broken]) spy.mockRestore();
   expect(answer.status).toBe(500);
@@ -39,9 +45,37 @@ test('a failure is one line of JSON with the id that the client got, and without
     .split('\n')
     .filter((line) => line.includes('out of order'));
   expect(told).toHaveLength(1);
-  expect(JSON.parse(told[0]!)).toMatchObject({ level: 'error', context: 'http' });
+  expect(JSON.parse(told[0]!)).toMatchObject({
+    level: 'error',
+    context: 'http',
+    trace_id: TRACE_ID,
+    span_id: expect.stringMatching(/^(?!00f067aa0ba902b7)[\da-f]{16}$/),
+    trace_flags: '01',
+  });
   expect(told[0]).toContain(answer.headers['x-request-id']);
   expect(lines.join('')).not.toContain('a-secret-in-the-address');
+});
+
+test('a trace goes on where it can be read, and begins anew where it cannot', () => {
+  const told = (header: unknown) => inTrace(header, () => traceparent())!;
+  for (const header of [TRACEPARENT, `cc-${TRACE_ID}-00f067aa0ba902b7-01-what-a-later-version-says`])
+    expect(told(header)).toMatch(new RegExp(`^00-${TRACE_ID}-[\\da-f]{16}-01$`));
+  // W3C Trace Context, 3.2.2: ff is no version, zeros are no ids, digits are lower-case, and version 00 says no more.
+  const wrong = [
+    undefined,
+    [TRACEPARENT],
+    `ff-${TRACE_ID}-00f067aa0ba902b7-01`,
+    `00-${'0'.repeat(32)}-00f067aa0ba902b7-01`,
+    `00-${TRACE_ID}-${'0'.repeat(16)}-01`,
+    TRACEPARENT.toUpperCase(),
+    `${TRACEPARENT}-more`,
+    `${TRACEPARENT}0`,
+  ];
+  const begun = wrong.map(told);
+  for (const one of begun) expect(one).toMatch(/^00-[\da-f]{32}-[\da-f]{16}-00$/);
+  expect(begun.filter((one) => one.includes(TRACE_ID))).toEqual([]);
+  expect(new Set(begun).size).toBe(wrong.length);
+  expect(traceparent()).toBeUndefined();
 });
 
 test('monitoring reads figures by route, of the queue and of the database', async () => {

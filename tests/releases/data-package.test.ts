@@ -101,6 +101,24 @@ test('every reading of every accepted submission is there, as entered', () => {
   });
 });
 
+// DataCite Metadata Schema 4.5 (schema.datacite.org): properties 1 to 10 that are mandatory but the DOI itself, and its controlled lists.
+test('what an agency for DOIs asks for is there, in the terms of its lists', async () => {
+  const { payload } = await house.t.app.inject({ method: 'GET', url: '/v1/releases/2026/1/datacite.json' });
+  const metadata = JSON.parse(payload);
+  expect(metadata).toMatchObject({
+    schemaVersion: 'http://datacite.org/schema/kernel-4',
+    types: { resourceTypeGeneral: 'Dataset' },
+    creators: [{ name: expect.stringMatching(/./), nameType: 'Organizational' }],
+    titles: [{ title: expect.stringContaining('2026') }],
+    publisher: { name: expect.stringMatching(/./) },
+    publicationYear: expect.stringMatching(/^\d{4}$/),
+    dates: [{ date: expect.stringMatching(/^\d{4}-\d\d-\d\d$/), dateType: 'Issued' }],
+    descriptions: [{ description: expect.stringMatching(/./), descriptionType: 'Abstract' }],
+    rightsList: [{ rightsIdentifier: 'CC-BY-4.0', rightsIdentifierScheme: 'SPDX' }],
+  });
+  expect(Object.keys(metadata).filter((name) => !DATACITE.includes(name))).toEqual([]);
+});
+
 test('the citation file and the crate are read by the libraries of their own standards', async () => {
   const file = async (path: string) => (await house.t.app.inject({ method: 'GET', url: `/v1/releases/2026/1/${path}` })).payload;
   // Citation File Format 1.2, read by citation-js; CSL-JSON comes out.
@@ -119,3 +137,10 @@ test('the citation file and the crate are read by the libraries of their own sta
   );
   for (const part of root['hasPart']!) expect([part['@id'], part['@type']]).toEqual([part['@id'], ['File']]);
 });
+
+/** Every property of its JSON form. */
+const DATACITE = [
+  ...['doi', 'types', 'creators', 'titles', 'publisher', 'publicationYear', 'subjects', 'contributors', 'dates', 'language'],
+  ...['alternateIdentifiers', 'relatedIdentifiers', 'relatedItems', 'sizes', 'formats', 'version', 'rightsList', 'descriptions'],
+  ...['geoLocations', 'fundingReferences', 'schemaVersion', 'container'],
+];

@@ -5,6 +5,7 @@ import { FileStore } from '../../api/platform/file-store/file-store.js';
 import { GatherRelease } from '../../api/releases/gather-release.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { Jobs } from '../../api/platform/jobs/jobs.js';
+import { traceparent } from '../../api/platform/trace/trace-context.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
@@ -35,6 +36,9 @@ const foldersOf = async (revision: number) => {
 };
 const stateOf = async (revision: number, edition = '2026') =>
   (await house.editor.call('get', `/v1/editions/${edition}/releases/${revision}`).expect(200)).body;
+/** The example of W3C Trace Context, 3.2.2, and what is a part of the same trace. */
+const TRACEPARENT = '00-4bf92f3577b34da6a3ce929d0e0e4736-00f067aa0ba902b7-01';
+const TRACED = /^00-4bf92f3577b34da6a3ce929d0e0e4736-(?!00f067aa0ba902b7)[\da-f]{16}-01$/;
 const order = async (change: object = {}, edition = '2026') =>
   house.editor
     .call('post', `/v1/editions/${edition}/releases`)
@@ -165,12 +169,17 @@ test('a folder that no release names is taken away when it is old, and only then
 
 describe('with a worker', () => {
   let said: string[];
+  let traces: (string | undefined)[];
   beforeAll(async () => {
     await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   });
   beforeEach(() => {
     said = [];
-    jest.spyOn(Logger.prototype, 'error').mockImplementation((message: unknown) => void said.push(String(message)));
+    traces = [];
+    jest.spyOn(Logger.prototype, 'error').mockImplementation((message: unknown) => {
+      said.push(String(message));
+      traces.push(traceparent());
+    });
   });
 
   test('a release that waits is published when its time has come, by itself and not before', async () => {
@@ -187,14 +196,14 @@ describe('with a worker', () => {
     expect(await foldersOf(revision)).toHaveLength(1);
   });
 
-  test('an order that fails says so in its answer, to operators and in the log', async () => {
+  test('an order that fails says so in its answer, to operators and in the log, in the trace of the request that it came from', async () => {
     await house.editor.call('post', '/v1/editions').send(editionRequest('empty')).expect(201);
     await house.editor
       .call('post', '/v1/editions/empty/entries')
       .send({ variants: ['gannet-20'] })
       .expect(201);
     for (const step of ['opening', 'closure'] as const) await moveEdition(house.editor, 'empty', step);
-    await order({}, 'empty');
+    await house.editor.call('post', '/v1/editions/empty/releases').set('traceparent', TRACEPARENT).send({ erratum: null }).expect(202);
     const { order: failed } = await until('it has failed', async () => {
       const state = await stateOf(1, 'empty');
       return state.order.state === 'retrying' && state;
@@ -212,6 +221,7 @@ describe('with a worker', () => {
     expect(said.join('\n')).toMatch(
       /Order release-publication \{"edition":"empty","revision":1\} failed \(attempt 1 of 6; it is tried again\): .*no-standings/,
     );
+    expect(traces).toContainEqual(expect.stringMatching(TRACED));
   });
 
   test('backups of every night and between are told, with what was made and when the next is', async () => {

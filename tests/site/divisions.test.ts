@@ -1,5 +1,5 @@
 /** Pages of an edition with several divisions beside one that has none, from the releases that are kept as written. */
-import { cp, mkdtemp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdtemp, mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -93,6 +93,11 @@ test('an edition with one keeps its addresses and shows no trace of divisions; n
   const known = new Set(pages.map(({ path }) => path));
   const links = new Set(pages.flatMap(({ html }) => linksIn(html)).filter((link) => /^\/(editions|variants|lines|makers)\//.test(link)));
   expect([...links].filter((link) => !known.has(link.split(/[?#]/)[0]!))).toEqual([]);
+});
+
+test('a page at two addresses takes room on the disk once', async () => {
+  const files = await Promise.all(['', 'revisions/2/'].map((below) => stat(join(folder, 'site/editions/2026', below, 'index.html'))));
+  expect(new Set(files.map(({ ino }) => ino)).size).toBe(1);
 });
 
 test('every revision has lasting addresses for all its pages, from its first day on', () => {

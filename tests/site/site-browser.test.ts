@@ -38,7 +38,7 @@ const TEMPLATES = [
   '/editions/2026/booklet/',
   '/search/?q=brine',
   '/compare/',
-  ...['/find/?by=breaking-stress', '/weigh/'],
+  ...['/find/?by=breaking-stress', '/weigh/', '/embed/newest/overall/'],
   '/404.html',
 ];
 const WIDTHS = [320, 768, 1280];

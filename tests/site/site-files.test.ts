@@ -9,6 +9,7 @@ import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { linksIn, pagesOf, type SitePage } from '../support/site-folder.js';
+import { testEmbeds } from './embeds.js';
 
 const PUBLIC_URL = 'https://trials.example';
 /** The measures of the site: with 100 entries, over the wire. */
@@ -148,13 +149,11 @@ test('one page of each kind is valid HTML', async () => {
     '/read/ranking/',
     '/read/verify/',
     '/read/own-bench/',
-    '/read/hand-in-file/',
-    '/compare/',
-    '/records/',
     '/editions/2026/rigs/',
     '/editions/2026/labels/',
     '/editions/2026/map/',
-    ...['/search/', '/weigh/', variant],
+    ...['/read/hand-in-file/', '/compare/', '/records/', '/search/', '/weigh/', variant],
+    ...['/read/embed/', '/embed/newest/overall/'],
   ];
   const faults = await Promise.all(
     kinds.map(async (path) => {
@@ -297,3 +296,5 @@ test('a submission whose tester had read what the spool is says so in words, the
   expect(blind.length).toBeGreaterThan(0);
   for (const part of notBlind) expect(part).toMatch(/, not blind<\/strong>[\s\S]*The tester had seen the label or read what the spool is/);
 });
+
+testEmbeds(() => ({ folder, out, pages }));

@@ -6,6 +6,8 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
+import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createTestDatabase } from './test-database.js';
 
 /** A server on a house into which the demo was loaded. */
@@ -14,6 +16,8 @@ export interface DemoHouse {
   readonly dataFolder: string;
   /** What the loader printed, line by line. */
   readonly told: readonly string[];
+  /** Publishes what was ordered, as a worker does. */
+  publishDue(): Promise<void>;
   close(): Promise<void>;
 }
 
@@ -35,6 +39,7 @@ export async function loadDemoHouse(): Promise<DemoHouse> {
     url: `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`,
     dataFolder,
     told: stdout.trim().split('\n'),
+    publishDue: () => app.select(ReleasesModule).get(ReleaseWork).publishDue(),
     close: async () => {
       await app.close();
       await database.drop();

@@ -24,6 +24,9 @@ export function gapsOf(document: any): Gaps {
       one.description ? [] : [name],
     ),
     'properties without a description': properties.flatMap(([where, one]) => (one.description || one.$ref ? [] : [where])),
+    'properties without the unit that their names say': properties.flatMap(([where, one]) =>
+      /[a-z](Percent|MPa|Tex|Bytes|Ms|Mm|N|S|M)$/.test(where) && one.description && !/\[.+\]/.test(one.description) ? [where] : [],
+    ),
     'parameters without a description': among(({ it }) => (it.parameters ?? []).some((one: any) => !one.description)),
     'refusals that are not told by status': among(
       ({ it }) => !['400', '429', '503'].every((status) => it.responses[status]) || it.responses['4XX'],
@@ -43,6 +46,7 @@ export function gapsOf(document: any): Gaps {
     'files that are said to be JSON': among(({ it }) =>
       ['text/csv', 'multipart/form-data'].some((type) => isJson(it.requestBody?.content[type]?.schema, type)),
     ),
+    'pages whose length cannot be asked for': among(({ it }) => hasParameter(it, 'cursor') && !hasParameter(it, 'limit')),
     'names of operations in another style': among(({ it, verb }) => !isNamedWell(it.operationId, verb)),
   };
 }
@@ -61,6 +65,7 @@ const isCached = (it: any): boolean =>
   it.responses['304'] &&
   answersOf(it).every(({ headers }) => headers?.ETag) &&
   it.parameters.some(({ name }: any) => name === 'If-None-Match');
+const hasParameter = ({ parameters = [] }: any, wanted: string): boolean => parameters.some(({ name }: any) => name === wanted);
 const isJson = (schema: any, type: string): boolean =>
   schema && (type === 'text/csv' ? schema.type !== 'string' : schema.type !== 'object' || !schema.properties);
 

@@ -23,12 +23,14 @@ export interface Outcome {
   readonly differencesAfter: number;
 }
 
-function startWorker({ t }: House, address: string): ChildProcess {
+/** A worker as a process of its own, on the database and files of a house. */
+export function startWorker({ t }: House, address: string): ChildProcess {
   const env = {
     PATH: process.env['PATH'],
     DATABASE_URL: t.databaseUrl,
     DATA_FOLDER: t.dataFolder,
     PUBLIC_URL: address,
+    WEBHOOKS_TO_NEAR_ADDRESSES: 'true',
     LOG_LEVEL: 'silent',
   };
   return spawn(process.execPath, ['--import', './.config/load-typescript.mjs', 'api/worker.ts'], { env, stdio: 'ignore' });
@@ -39,7 +41,8 @@ const filesIn = async (folder: string): Promise<number> => {
   return entries.filter((entry) => entry.isFile()).length;
 };
 
-async function until(isSo: () => Promise<boolean>, what: string): Promise<void> {
+/** Waits for something, a minute at most. @param what it is, in words */
+export async function until(isSo: () => Promise<boolean>, what: string): Promise<void> {
   const end = Date.now() + 60_000;
   while (!(await isSo())) {
     if (Date.now() > end) throw new Error(`After a minute it is still not so that ${what}.`);
@@ -47,7 +50,8 @@ async function until(isSo: () => Promise<boolean>, what: string): Promise<void> 
   }
 }
 
-const ended = (worker: ChildProcess): Promise<unknown> =>
+/** When the process is gone. */
+export const ended = (worker: ChildProcess): Promise<unknown> =>
   worker.exitCode !== null || worker.signalCode !== null ? Promise.resolve() : new Promise((resolve) => worker.once('exit', resolve));
 
 /** The current revision as readers get it, verified from its address. */

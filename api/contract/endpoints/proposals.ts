@@ -37,6 +37,7 @@ export const proposalsResponse = z.strictObject({
 });
 export const proposalsQuery = z.strictObject({
   state: z.enum(PROPOSAL_STATES).optional().describe('Only those in this state'),
+  limit: z.coerce.number().int().min(1).max(1000).default(200).describe('Most items in the answer'),
   cursor: z.uuid().optional().describe('nextCursor of the page before'),
 });
 export const proposalParameter = z.uuid().describe('Id of the proposal');

@@ -67,7 +67,10 @@ export const queryResponse = z.strictObject({
   answer: z.string().nullable().describe('Answer of the tester; null while open'),
   answeredAt: z.iso.datetime().nullable().describe('When it was answered'),
 });
-export const queriesQuery = z.strictObject({ cursor: z.uuid().optional().describe('nextCursor of the page before') });
+export const queriesQuery = z.strictObject({
+  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('Most items in the answer'),
+  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+});
 export const queryParameter = z.uuid().describe('Id of the query');
 export const queriesResponse = z.strictObject({
   items: z.array(queryResponse),
@@ -136,4 +139,5 @@ export const changesResponse = z.strictObject({
 export const revisionParameter = z.coerce.number().int().min(2).describe('Number of the revision');
 
 export type ReviewRequest = z.infer<typeof reviewRequest>;
+export type QueriesQuery = z.infer<typeof queriesQuery>;
 export type QueryResponse = z.infer<typeof queryResponse>;

@@ -5,6 +5,7 @@ import type { ConstructorOptions, JobWithMetadata } from 'pg-boss';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
 import type { Transaction } from '../database/database.js';
+import { inTrace, traceparent } from '../trace/trace-context.js';
 import { stateOfOrder } from './order-state.js';
 import type { OpenOrder, OrderState } from '../../contract/order-state.js';
 
@@ -20,6 +21,16 @@ interface OrderWishes {
   readonly key?: string;
   /** Seconds from now until it may be taken up. */
   readonly afterS?: number;
+}
+
+/** An order belongs to the trace of what asked for it. */
+interface Traced {
+  readonly traceparent?: string | undefined;
+}
+
+function orderIn(data: object): object {
+  const { traceparent: _, ...order } = data as Traced;
+  return order;
 }
 
 /** A worker that is gone is told by its silence for so long; a long computation may keep a living one silent, which does no harm. */
@@ -53,7 +64,7 @@ export class Jobs {
   /** Puts an order into the transaction, which a rollback takes away again; without one it is put on record by itself. */
   async order(tx: Transaction | null, queue: OrderQueue, data: object, { key, afterS = 0 }: OrderWishes = {}): Promise<void> {
     await this.prepare(queue);
-    await this.boss.send(queue.name, data, {
+    await this.boss.send(queue.name, { ...data, traceparent: traceparent() } satisfies Traced, {
       ...(tx && { db: fromPrisma(tx) }),
       ...(key !== undefined && { singletonKey: key }),
       startAfter: afterS,
@@ -85,7 +96,7 @@ export class Jobs {
     const jobs = (await Promise.all(queues.map(({ name }) => this.boss.findJobs<object>(name)))).flat();
     return jobs
       .filter(({ state }) => !['completed', 'cancelled'].includes(state))
-      .map((job) => ({ queue: job.name, order: job.data, orderedAt: job.createdOn.toISOString(), ...stateOfOrder(job) }));
+      .map((job) => ({ queue: job.name, order: orderIn(job.data), orderedAt: job.createdOn.toISOString(), ...stateOfOrder(job) }));
   }
 
   /** Lets this process carry out the orders of a queue, one at a time; a sentence that the work comes back with is kept. What fails is told in the log and tried again a few times. */
@@ -94,14 +105,18 @@ export class Jobs {
     const options = { pollingIntervalSeconds: 0.5, batchSize: 1, includeMetadata: true } as const;
     await this.boss.work<object, string | undefined, typeof options>(queue.name, options, async ([job]) => {
       if (!job) return undefined;
-      try {
-        const words = await work(job.data);
-        return typeof words === 'string' ? words : undefined;
-      } catch (error) {
-        this.log.error(failureInWords(job, error), error instanceof Error ? error.stack : undefined);
-        throw error;
-      }
+      return inTrace((job.data as Traced).traceparent, () => this.attempt(job, work));
     });
+  }
+
+  private async attempt(job: JobWithMetadata, work: (data: object) => Promise<unknown>): Promise<string | undefined> {
+    try {
+      const words = await work(orderIn(job.data));
+      return typeof words === 'string' ? words : undefined;
+    } catch (error) {
+      this.log.error(failureInWords(job, error), error instanceof Error ? error.stack : undefined);
+      throw error;
+    }
   }
 
   /** Orders of a queue that the record still holds, newest first. */
@@ -160,5 +175,5 @@ async function asOwnerOfQueue(client: ClientBase): Promise<void> {
 function failureInWords({ name, data, retryCount, retryLimit }: JobWithMetadata, error: unknown): string {
   const attempt = `attempt ${retryCount + 1} of ${retryLimit + 1}`;
   const next = retryCount < retryLimit ? 'it is tried again' : 'it is not tried again by itself';
-  return `Order ${name} ${JSON.stringify(data)} failed (${attempt}; ${next}): ${error instanceof Error ? error.message : String(error)}`;
+  return `Order ${name} ${JSON.stringify(orderIn(data))} failed (${attempt}; ${next}): ${error instanceof Error ? error.message : String(error)}`;
 }

@@ -4,10 +4,9 @@ import type { ReleaseSummary } from '../../../api/contract/documents/release-doc
 import type { Release, Tables } from '../release/load-release.js';
 import { loadReleases } from '../release/load-releases.js';
 import { valuesSentence } from '../words/change-sentences.js';
+import { escapeXml as escape } from '../words/escape-xml.js';
 import { setWords } from '../words/lead-words.js';
 import { fullName } from '../words/variant-words.js';
-
-const escape = (text: string) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;').replaceAll('"', '&quot;');
 
 /** What happened: the erratum, or who came first in each division and what changed since the edition before. */
 async function happened(release: Release): Promise<string> {

@@ -1,11 +1,11 @@
 import type { AstroIntegration } from 'astro';
 import { channel } from 'node:diagnostics_channel';
-import { copyFile, mkdir } from 'node:fs/promises';
+import { copyFile, link, mkdir } from 'node:fs/promises';
 import { dirname } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 interface SamePage {
-  /** Address of the page that is rendered. */
+  /** Address of the page or picture that is rendered. */
   readonly of: string;
   /** Second address of the same page. */
   readonly at: string;
@@ -28,7 +28,7 @@ export function tellRevisionPage(
   if (import.meta.env.PROD) tellSamePage({ of, at: `/editions/${edition}/revisions/${revision}/${below}` });
 }
 
-/** Copies the pages that stand at two addresses when all are rendered. */
+/** Gives pages that stand at two addresses their second one when all are rendered: one file under two names, or a copy where the disk knows no such thing. */
 export function samePages(): AstroIntegration {
   const pages: SamePage[] = [];
   told.subscribe((page) => pages.push(page as SamePage));
@@ -36,12 +36,12 @@ export function samePages(): AstroIntegration {
     name: 'same-pages',
     hooks: {
       'astro:build:done': async ({ dir }) => {
-        const fileOf = (address: string) => fileURLToPath(new URL(`.${address}index.html`, dir));
-        const copy = async ({ of, at }: SamePage) => {
+        const fileOf = (address: string) => fileURLToPath(new URL(`.${address}${address.endsWith('/') ? 'index.html' : ''}`, dir));
+        const name = async ({ of, at }: SamePage) => {
           await mkdir(dirname(fileOf(at)), { recursive: true });
-          await copyFile(fileOf(of), fileOf(at));
+          await link(fileOf(of), fileOf(at)).catch(() => copyFile(fileOf(of), fileOf(at)));
         };
-        while (pages.length > 0) await Promise.all(pages.splice(-AT_ONCE).map(copy));
+        while (pages.length > 0) await Promise.all(pages.splice(-AT_ONCE).map(name));
       },
     },
   };

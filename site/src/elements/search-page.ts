@@ -72,13 +72,13 @@ class SearchPage extends HTMLElement {
     const more = found.length > MOST_SHOWN ? say`; the first ${MOST_SHOWN} are shown` : '';
     status.textContent = words === '' ? '' : say`${found.length === 0 ? say`Nothing` : found.length} found for “${words}”${more}.`;
     list.replaceChildren(
-      ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make, figures }) => {
+      ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make, figures: measures }) => {
         const [item, link, note] = [document.createElement('li'), document.createElement('a'), document.createElement('span')];
         link.href = id;
         link.textContent = figures(name);
         note.className = 'label';
         note.textContent = make === '' ? kind : figures(`${kind}, ${make}`);
-        if (figures?.[0]?.text) note.append(', ', inSystems(figures));
+        if (measures?.[0]?.text) note.append(', ', inSystems(measures));
         item.append(link, note);
         return item;
       }),

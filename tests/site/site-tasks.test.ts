@@ -121,7 +121,6 @@ test('a line is found by what is fished and what matters: the list is the publis
   const names = () => page.locator('ol.found a').allInnerTexts();
   await page.locator('ol.found strong', { hasText: 'MPa' }).first().waitFor();
   const shown = await names();
-  await page.getByText('Size, diameter, force').click();
   await page.getByLabel('Diameter from, mm').fill('0.2');
   await page.getByLabel('Diameter to, mm').fill('0.27');
   await page.getByLabel('Diameter to, mm').press('Enter');

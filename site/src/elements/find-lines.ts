@@ -6,6 +6,12 @@ import { figures } from '../words/figures.js';
 
 type Field = HTMLSelectElement | HTMLInputElement;
 
+/** Whether a field holds something else than the page came with. */
+function isChosen(field: Field): boolean {
+  if (field instanceof HTMLSelectElement) return field.selectedIndex > 0;
+  return field.type === 'checkbox' ? field.checked : field.value !== '';
+}
+
 /** More do not help who has to choose; the published order is one press away. */
 const MOST_SHOWN = 8;
 
@@ -14,9 +20,10 @@ class FindLines extends HTMLElement {
   private loaded: Promise<FindIndex[]> | undefined;
 
   connectedCallback(): void {
-    // What was chosen before this script was there stands.
-    if (location.search === '') this.write();
-    else this.read();
+    // What was chosen before this script was there stands, beside what the address says.
+    const chosen = new Set(this.fields.filter(isChosen));
+    this.read(chosen);
+    if (chosen.size > 0) this.write();
     void this.show();
     this.addEventListener('change', () => {
       this.write();
@@ -37,9 +44,10 @@ class FindLines extends HTMLElement {
     return [...this.querySelectorAll<Field>('select, input')];
   }
 
-  private read(): void {
+  private read(except = new Set<Field>()): void {
     const wished = new URLSearchParams(location.search);
     for (const field of this.fields) {
+      if (except.has(field)) continue;
       const value = wished.get(field.name) ?? '';
       if (field.type === 'checkbox') field.checked = value === 'yes';
       else if (!(field instanceof HTMLSelectElement) || [...field.options].some((option) => option.value === value)) field.value = value;

@@ -11,6 +11,10 @@ class WeighLines extends HTMLElement {
   private ready: { of: Weighed; stand: (weights: readonly string[]) => Standing } | undefined;
 
   connectedCallback(): void {
+    // What was chosen before this script was there stands.
+    const only = this.select('only')?.value ?? '';
+    this.countOnly(only);
+    if (only !== '') this.write(false);
     if (location.search !== '') void this.show();
     this.addEventListener('input', (event) => {
       const name = (event.target as HTMLInputElement).name;

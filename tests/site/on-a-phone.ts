@@ -41,7 +41,6 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
       ...['/find/', '/weigh/'],
       '/editions/2026/labels/',
       '/records/',
-      '/editions/2026/map/',
       '/editions/2026/rigs/',
       '/lines/brinewickel/',
       '/makers/quaymarrow/',

@@ -24,11 +24,9 @@ export interface ReadingFault {
  * @returns a sentence with the symbols that fit, or null when the unit is one of them
  */
 export function unitFault(reading: string, unit: string, dimension: Dimension): string | null {
+  if (orNull(() => UNITS[findUnit(unit)].dimension) === dimension) return null;
   const symbols = Object.entries(UNITS).flatMap(([symbol, known]) => (known.dimension === dimension ? [symbol] : []));
-  const isFitting = orNull(() => UNITS[findUnit(unit)].dimension) === dimension;
-  return isFitting
-    ? null
-    : `Found "${unit}"; a ${reading} is a ${dimension}: ${symbols.join(', ')}${unitMeant(unit).replace(/^ (.*)\.$/, '. $1')}`;
+  return `Found "${unit}"; a ${reading} is a ${dimension}: ${symbols.join(', ')}${unitMeant(unit).replace(/^ (.*)\.$/, '. $1')}`;
 }
 
 /** Readings that stand twice for the same role and station. */

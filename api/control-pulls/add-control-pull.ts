@@ -28,7 +28,7 @@ export interface PulledControlLine {
   readonly doubted: number;
 }
 
-/** Takes the pulls on the control line that begin a bench day. One that puts the rig out casts doubt back to the last good one; one that is good is always taken, and clears it. */
+/** Takes the pulls on the control line that begin a bench day. One that puts the rig out casts doubt back to the last good one; one that is good is always taken, and clears it. A late one is kept, and judges nothing. */
 @Injectable()
 export class AddControlPull {
   constructor(
@@ -54,9 +54,8 @@ export class AddControlPull {
       const line = await this.store.controlLine(tx, input.controlLine);
       const unknown = unknownNames(input, { rig, line, method });
       if (faults.length + unknown.length > 0 || !rig || !line || 'code' in method) throw notValid([...unknown, ...faults]);
-      await this.requireNext(tx, rig.id, method.id, input);
       const before = await this.store.countedBefore(tx, rig.id, method.id, input.benchDay);
-      const id = await this.store.addPull(tx, {
+      const { id, isLate } = await this.store.addPull(tx, {
         controlLineId: line.id,
         instrumentId: rig.id,
         methodId: method.id,
@@ -76,7 +75,7 @@ export class AddControlPull {
         after: input,
       });
       const watched = { instrument: rig, method: { id: method.id, slug: input.method } };
-      return { id, doubted: await this.castDoubt.run(tx, actor.accountId, watched, before) };
+      return { id, doubted: isLate ? 0 : await this.castDoubt.run(tx, actor.accountId, watched, before) };
     });
   }
 
@@ -89,18 +88,6 @@ export class AddControlPull {
       const first = await this.database.transaction((tx) => this.store.pullWithContent(tx, contentDigest));
       throw new Problem(controlPullProblems['control-pulls/handed-in-before'], `It is on record as ${first ?? 'another pull'}.`);
     }
-  }
-
-  private async requireNext(
-    tx: Transaction,
-    rigId: string,
-    methodId: string,
-    { instrument, method, benchDay }: ControlPullRequest,
-  ): Promise<void> {
-    const before = await this.store.lastDay(tx, rigId, methodId);
-    if (before === null || before <= benchDay) return;
-    const detail = `Found ${benchDay}; the last control pull of ${instrument} by ${method} is of ${before}. Make a new pull and hand it in with its day.`;
-    throw new Problem(controlPullProblems['control-pulls/out-of-order'], detail, [{ pointer: '/benchDay', detail, code: 'out_of_order' }]);
   }
 }
 

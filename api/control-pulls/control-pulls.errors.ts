@@ -1,12 +1,6 @@
 import { declareProblems } from '../platform/errors/problem.js';
 
 export const controlPullProblems = declareProblems({
-  'control-pulls/out-of-order': {
-    status: 409,
-    title: 'A control pull of a later bench day is on record',
-    explains:
-      'Each control pull is judged by those before it, so they are handed in by the order of bench days. A day without one stays without evidence.',
-  },
   'control-pulls/handed-in-before': {
     status: 409,
     title: 'The same control pull is on record',
@@ -20,7 +14,7 @@ export const controlPullProblems = declareProblems({
   },
   'control-pulls/struck': {
     status: 409,
-    title: 'The control pull is struck already',
-    explains: 'It is struck once, and its reason stands. Nothing more is to be done; pull again where the rig needs evidence.',
+    title: 'The control pull counts for nothing already',
+    explains: 'It was struck, or came in late, and its reason stands. Nothing more is to be done; pull again where the rig needs evidence.',
   },
 });

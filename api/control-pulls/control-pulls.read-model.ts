@@ -101,8 +101,18 @@ const toPull = (
   })),
   ambient: toAmbient(row),
   note: row.note,
-  strike: row.strike && { reason: row.strike.reason, on: row.strike.at.toISOString().slice(0, 10) },
+  strike: strikeOf(row),
 });
+
+/** Each pull is judged by those before it: one that came in after later ones stands beside them, with the reason. */
+const LATE = 'It came in after a pull of a later day: it is kept, and judges nothing.';
+
+function strikeOf({ strike, isLate, handedInAt }: Prisma.ControlPullGetPayload<{ include: typeof PULL }>): ControlPullOnRecord['strike'] {
+  if (strike) return { reason: strike.reason, on: dayOf(strike.at) };
+  return isLate ? { reason: LATE, on: dayOf(handedInAt) } : null;
+}
+
+const dayOf = (at: Date): string => at.toISOString().slice(0, 10);
 
 function toAmbient(
   row: Pick<ControlPullModel, 'temperatureText' | 'temperatureUnit' | 'temperatureC' | 'humidityPercent'>,

@@ -54,31 +54,22 @@ export class ControlPullsStore {
     return tx.controlLine.create({ data: { ...line, addedAt } });
   }
 
-  /** Bench day of the last pull of a rig by a method; null before the first. */
-  async lastDay(tx: Transaction, instrumentId: string, methodId: string): Promise<string | null> {
-    const row = await tx.controlPull.findFirst({
-      where: { instrumentId, methodId },
-      orderBy: { benchDay: 'desc' },
-      select: { benchDay: true },
-    });
-    return row?.benchDay.toISOString().slice(0, 10) ?? null;
-  }
-
-  /** Bench day of the last pull of a rig by a method up to a day that counts, which is not struck; the first of days before any. */
+  /** Bench day of the last pull of a rig by a method up to a day that counts, neither struck nor late; the first of days before any. */
   async countedBefore(tx: Transaction, instrumentId: string, methodId: string, day: string): Promise<string> {
     const row = await tx.controlPull.findFirst({
-      where: { instrumentId, methodId, benchDay: { lte: new Date(day) }, strike: null },
+      where: { instrumentId, methodId, benchDay: { lte: new Date(day) }, strike: null, isLate: false },
       orderBy: { benchDay: 'desc' },
       select: { benchDay: true },
     });
     return row?.benchDay.toISOString().slice(0, 10) ?? FIRST_DAY;
   }
 
-  async addPull(tx: Transaction, { readings, ...pull }: NewControlPull): Promise<string> {
+  /** The record says whether it is late: of an earlier day than one that stands. */
+  async addPull(tx: Transaction, { readings, ...pull }: NewControlPull): Promise<{ id: string; isLate: boolean }> {
     const id = uuid7();
-    await tx.controlPull.create({ data: { id, ...pull } });
+    const { isLate } = await tx.controlPull.create({ data: { id, ...pull }, select: { isLate: true } });
     await tx.controlReading.createMany({ data: readings.map((reading, index) => ({ controlPullId: id, number: index + 1, ...reading })) });
-    return id;
+    return { id, isLate };
   }
 
   /** Id of the pull with a content; null when there is none. */
@@ -95,6 +86,7 @@ export class ControlPullsStore {
         testerId: true,
         benchDay: true,
         strike: true,
+        isLate: true,
         instrumentId: true,
         methodId: true,
       },

@@ -32,7 +32,7 @@ export class StrikeControlPull {
       const pull = await this.store.lockPull(tx, id);
       if (!pull) throw new Problem(platformProblems['request/not-found'], `No control pull has the id ${id}.`);
       if (pull.testerId === actor.accountId) throw new Problem(controlPullProblems['control-pulls/own-pull']);
-      if (pull.strike) throw new Problem(controlPullProblems['control-pulls/struck']);
+      if (pull.strike || pull.isLate) throw new Problem(controlPullProblems['control-pulls/struck']);
       await this.store.strike(tx, { controlPullId: id, byId: actor.accountId, reason, at: this.clock.now() });
       await this.audit.record(tx, {
         actorId: actor.accountId,

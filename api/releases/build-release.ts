@@ -12,8 +12,6 @@ import type { EditionDocument } from '../contract/documents/release-documents.js
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { canonicalJson } from '../reckoning/canonical-json.js';
 import { computeRelease } from '../reckoning/compute-release.js';
-import { tablesIn } from '../reckoning/documents/bundle.js';
-import type { Bundle } from '../reckoning/documents/bundle.js';
 import { manifestOf } from '../reckoning/release-files.js';
 import type { ReleaseFile } from '../reckoning/release-files.js';
 import type { ReleaseInputs } from '../reckoning/release-inputs.js';
@@ -89,7 +87,9 @@ const SCHEMAS = [
 
 /** Holds each document against its schema before it is stored for good; answers the tables of what is compared. */
 function checked(files: readonly ReleaseFile[]): EditionDocument[] {
-  for (const { path, content } of files) SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(content));
-  const { outputs } = JSON.parse(files.find(({ path }) => path === 'bundle.json')?.content ?? '') as Bundle;
-  return tablesIn(outputs).map(({ edition }) => edition);
+  return files.flatMap(({ path, content }) => {
+    const document = SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(content));
+    // Of an edition with several divisions the edition's own document only lists them.
+    return path.endsWith('/edition.json') && document && 'overall' in document ? [document as EditionDocument] : [];
+  });
 }

@@ -4,16 +4,11 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { groupOf } from '../contract/cell-groups.js';
-import { cellsOf, changesBetween } from '../reckoning/cells.js';
+import { changesBetween } from '../reckoning/cells.js';
 import type { CellChange } from '../reckoning/cells.js';
-import { categoryDocuments } from '../reckoning/documents/category-document.js';
-import { claimsDocument } from '../reckoning/documents/claims-document.js';
-import { compare } from '../reckoning/documents/compare.js';
-import { editionDocument } from '../reckoning/documents/edition-document.js';
-import { houseDocument, remarksDocument } from '../reckoning/documents/statement-documents.js';
-import { contextOf } from '../reckoning/documents/release-context.js';
 import { GatherRelease } from './gather-release.js';
 import { EditionPreviewsStore } from './edition-previews.store.js';
+import { lookAt } from './look-at.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 
 /** Shows the standings as they would be published now, with what has changed since the last look and since the release, and keeps this look. */
@@ -31,13 +26,10 @@ export class PreviewEdition {
   async run(actor: Actor, slug: string) {
     const published = await this.releases.find(slug);
     const at = this.clock.now();
-    const context = contextOf(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
+    const { context, tables, shown } = lookAt(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
     // A row that was put right ties the submissions that rested on it, and so their spools, to what they are.
     const rested = (context.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
     await this.keyReadings.note(actor, 'key', { references: rested });
-    const compared = compare(context);
-    const tables = compared.map((one) => ({ context: one, edition: editionDocument(one, null), categories: categoryDocuments(one) }));
-    const shown = cellsOf({ tables, claims: claimsDocument(context), house: houseDocument(context), remarks: remarksDocument(context) });
     const toPublished = published && {
       revision: published.revision,
       changes: told(changesBetween(await this.releases.cellsOf(published), shown)),
@@ -48,4 +40,5 @@ export class PreviewEdition {
   }
 }
 
-const told = (changes: readonly CellChange[]) => changes.map((change) => ({ about: groupOf(change.where), ...change }));
+/** Each with what it is about. */
+export const told = (changes: readonly CellChange[]) => changes.map((change) => ({ about: groupOf(change.where), ...change }));

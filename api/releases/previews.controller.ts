@@ -1,14 +1,19 @@
-import { Controller, Param, Post } from '@nestjs/common';
-import { previewResponse } from '../contract/endpoints/previews.js';
+import { Body, Controller, Param, Post } from '@nestjs/common';
+import { exclusionRequest, type ExclusionRequest } from '../contract/endpoints/editions.js';
+import { exclusionPreviewResponse, previewResponse } from '../contract/endpoints/previews.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import type { Figure } from '../contract/documents/figure.js';
-import { PreviewEdition } from './preview-edition.js';
+import { PreviewEdition, told } from './preview-edition.js';
+import { PreviewExclusion } from './preview-exclusion.js';
 
 @Controller('v1')
 export class PreviewsController {
-  constructor(private readonly previewing: PreviewEdition) {}
+  constructor(
+    private readonly previewing: PreviewEdition,
+    private readonly supposing: PreviewExclusion,
+  ) {}
 
   @Post('editions/:edition/previews')
   @Endpoint({
@@ -20,6 +25,17 @@ export class PreviewsController {
   async postPreview(@CurrentActor() actor: Actor, @Param('edition') slug: string) {
     const { standings, since, published } = await this.previewing.run(actor, slug);
     return { edition: slug, ...shown(standings), since, published };
+  }
+
+  @Post('editions/:edition/exclusions/preview')
+  @Endpoint({
+    summary: 'What would change in the standings if an entry were left out; stores nothing.',
+    allow: ['editor'],
+    status: 200,
+    answer: exclusionPreviewResponse,
+  })
+  async postExclusionPreview(@Param('edition') slug: string, @Body({ schema: exclusionRequest }) input: ExclusionRequest) {
+    return { edition: slug, variant: input.variant, changes: told(await this.supposing.run(slug, input)) };
   }
 }
 

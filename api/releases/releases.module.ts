@@ -18,6 +18,7 @@ import { CopyOut } from './copy-out.js';
 import { ChangesReadModel } from './changes.read-model.js';
 import { GatherRelease } from './gather-release.js';
 import { PreviewEdition } from './preview-edition.js';
+import { PreviewExclusion } from './preview-exclusion.js';
 import { PreviewsController } from './previews.controller.js';
 import { EditionPreviewsStore } from './edition-previews.store.js';
 import { PublishRelease } from './publish-release.js';
@@ -45,6 +46,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     CopyOut,
     GatherRelease,
     PreviewEdition,
+    PreviewExclusion,
     EditionPreviewsStore,
     PublishRelease,
     PublishedReleases,

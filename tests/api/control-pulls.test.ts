@@ -171,12 +171,25 @@ test('a method that breaks nothing has no control pulls, in the record either', 
   await expect(b.sql(copy)).rejects.toThrow(/method_breaks_lines/);
 });
 
-test('control pulls are handed in by the order of bench days, in the record too', async () => {
-  const early = await handIn(pull(day(3), [84])).expect(409);
-  expect(early.body).toMatchObject({ code: 'control-pulls/out-of-order', errors: [{ pointer: '/benchDay' }] });
+test('a pull that comes in after one of a later day is kept and marked, and judges nothing, in the record too', async () => {
+  const before = await rig();
+  const { body: late } = await handIn(pull(day(3), [184])).expect(201);
+  expect(late).toMatchObject({
+    benchDay: day(3),
+    state: null,
+    signals: [],
+    doubted: 0,
+    strike: { reason: expect.stringMatching(/later day/) },
+  });
+  expect(await rig()).toEqual(before);
+  const struck = await b.reviewer.call('post', `/v1/control-pulls/${late.id}/strike`).send({ reason: 'Of another day.' });
+  expect(struck.body).toMatchObject({ code: 'control-pulls/struck' });
   const columns = 'control_line_id, instrument_id, method_id, tester_id, bench_day, handed_in_at';
   const copy = `INSERT INTO "control_pull" (id, ${columns}) SELECT gen_random_uuid(), ${columns.replace('bench_day', "'2026-02-03'")} FROM "control_pull" LIMIT 1`;
-  await expect(b.sql(copy)).rejects.toThrow(/control_pull_is_next/);
+  // Whoever writes past the program does not choose what is late.
+  await expect(
+    b.sql(`DO $$ DECLARE late boolean; BEGIN ${copy} RETURNING is_late INTO late; RAISE EXCEPTION 'late: %', late; END $$`),
+  ).rejects.toThrow(/late: t/);
   const onGauge = `INSERT INTO "control_pull" (id, ${columns}) SELECT gen_random_uuid(), ${columns.replace('instrument_id', "(SELECT id FROM instrument WHERE code = 'M1')")} FROM "control_pull" LIMIT 1`;
   await expect(b.sql(onGauge)).rejects.toThrow(/only a force gauge or a load frame/);
 });

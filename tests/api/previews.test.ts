@@ -36,6 +36,22 @@ test('before anything is published there is nothing to tell it against', async (
   await house.editor.call('post', '/v1/editions/none/previews').expect(404);
 });
 
+test('what leaving an entry out would change is told beforehand, and is what changes then', async () => {
+  const exclusion = { variant: 'petrel-40', reasonCode: 'notObtainable', words: 'It cannot be bought.', effect: 'closedUp' };
+  const suppose = (variant: string) => house.editor.call('post', '/v1/editions/2026/exclusions/preview').send({ ...exclusion, variant });
+  const { body } = await suppose('petrel-40').expect(200);
+  const places = (body.changes as { where: string; after: string | null }[]).filter(({ where }) => where.endsWith(', place'));
+  expect(places).toContainEqual(expect.objectContaining({ where: 'overall, petrel-40, place', after: null }));
+  expect(places.length).toBeGreaterThan(1);
+  await suppose('none').expect(404);
+  // Nothing of it is stored.
+  expect((await look()).since!.changes).toEqual([]);
+  await house.editor.call('post', '/v1/editions/2026/exclusions').send(exclusion).expect(201);
+  expect((await look()).since!.changes).toEqual(body.changes);
+  await house.editor.call('delete', '/v1/editions/2026/exclusions/petrel-40').expect(204);
+  expect((await look()).since!.changes).toHaveLength(body.changes.length);
+}, 60_000);
+
 test('what is published says when it was closed, and what it took besides', async () => {
   await publish(house.editor, '2026');
   expect((await house.t.call('get', '/v1/editions/2026').expect(200)).body).toMatchObject({

@@ -43,6 +43,11 @@ const interpolated = (text: string, given: Readonly<Record<string, string>> = {}
   text.replace(/\$\{(\w+)(?::[-?]([^}]*))?\}/g, (_, name: string, otherwise = '') => given[name] ?? (otherwise as string));
 const environmentOf = ({ environment = {} }: Service, given: Readonly<Record<string, string>> = {}) =>
   Object.fromEntries(Object.entries(environment).map(([name, value]) => [name, interpolated(value, given)]));
+/** Of the proxy, the addresses of the location that has these words. */
+const locationWith = (words: string): RegExp => {
+  const [, path = ''] = [...proxyConfig.matchAll(/location ~ (\S+) \{[^}]*\}/g)].find(([whole]) => whole.includes(words))!;
+  return new RegExp(path.replaceAll('$$', '$'));
+};
 const conditionsOn = (name: string) =>
   services.flatMap(([, { depends_on = {} }]) =>
     Object.entries(depends_on).flatMap(([on, { condition }]) => (on === name ? [condition] : [])),
@@ -178,7 +183,7 @@ test('the proxy serves the site that the worker builds and hands the rest to the
   expect(proxyConfig).toContain(`proxy_pass $$api`);
   expect(proxyConfig).toContain(`set $$api http://api:${PORT};`);
   expect(proxyConfig).toContain(`root ${DATA_FOLDER}/site/current;`);
-  const path = new RegExp(/location ~ (\S+) \{/.exec(proxyConfig)![1]!.replaceAll('$$', '$'));
+  const path = locationWith('docs');
   expect(['/v1/releases', '/docs', '/docs/', '/health/ready'].filter((one) => !path.test(one))).toEqual([]);
   expect(['/', '/lines/', '/docsx', '/variants/v1/'].filter((one) => path.test(one))).toEqual([]);
 });
@@ -205,6 +210,14 @@ test('what may be embedded goes out with the same headers as from the API, and n
     ]),
   );
   for (const closed of ['/', '/desk/', '@page']) expect(headersOf(closed)).toContain(`Content-Security-Policy: frame-ancestors 'none'`);
+});
+
+test('the proxy keeps what never changes: the files of a revision, and nothing else', () => {
+  const kept = locationWith('proxy_cache ');
+  expect(['/v1/releases/2026/1/manifest.json', '/v1/releases/2026/12/csv/results.csv'].filter((one) => !kept.test(one))).toEqual([]);
+  expect(['/v1/releases', '/v1/releases/2026/1', '/v1/editions/2026', '/v1/variants/a'].filter((one) => kept.test(one))).toEqual([]);
+  // The first that matches is taken.
+  expect(proxyConfig.indexOf('proxy_cache kept')).toBeLessThan(proxyConfig.indexOf('(v1/|'));
 });
 
 test('no variable of the proxy is left for Compose to replace', () => {

@@ -9,6 +9,8 @@ import type { CategoryDocument, EditionDocument, VariantDocument } from '../../a
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { earlierFrom, RETOLD } from '../../api/reckoning/documents/retold.js';
+import type { Retold } from '../../api/reckoning/documents/retold.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
 import type { PublishedEdition } from '../../api/releases/standing-checks/published-edition.js';
 import { STANDING_CHECKS } from '../../api/releases/standing-checks/standing-check-list.js';
@@ -24,6 +26,7 @@ interface Cost {
   readonly computeS: number;
   readonly checksS: number;
   readonly editionMb: number;
+  readonly bundleMb: number;
   readonly allMb: number;
   readonly peakMb: number;
 }
@@ -35,7 +38,7 @@ else report([first, ...others].filter(Boolean));
 function report(asked: readonly string[]): void {
   const sizes = asked.length > 0 ? asked : ['60', '600', '6000'];
   console.log(
-    '| variants | editions | computing, s | power | standing checks, s | power | edition.json, MB | all files, MB | peak MB |\n|---|---|---|---|---|---|---|---|---|',
+    '| variants | editions | computing, s | power | standing checks, s | power | edition.json, MB | bundle.json, MB | all files, MB | peak MB |\n|---|---|---|---|---|---|---|---|---|---|',
   );
   let before: Cost | undefined;
   for (const size of sizes) {
@@ -46,21 +49,32 @@ function report(asked: readonly string[]): void {
         ? (Math.log(cost[of] / before[of]) / Math.log(cost.variants / before.variants)).toFixed(2)
         : '–';
     const cells = [cost.variants, cost.editions, cost.computeS.toFixed(2), power('computeS'), cost.checksS.toFixed(2), power('checksS')];
-    console.log(`| ${[...cells, cost.editionMb.toFixed(2), cost.allMb.toFixed(1), cost.peakMb.toFixed(0)].join(' | ')} |`);
+    const megabytes = [cost.editionMb, cost.bundleMb].map((mb) => mb.toFixed(2));
+    console.log(`| ${[...cells, ...megabytes, cost.allMb.toFixed(1), cost.peakMb.toFixed(0)].join(' | ')} |`);
     before = cost;
   }
 }
 
 function costOf(size: string): Cost {
   const [variants = 60, editions = 1] = size.split('x').map(Number);
-  const inputs = inDivisionsOf(60, inventInputs(7, { variants, testers: 5, rigs: 3, specimens: 5 }));
+  const inputs = after(editions - 1, inDivisionsOf(60, inventInputs(7, { variants, testers: 5, rigs: 3, specimens: 5 })));
   const [files, computeS] = timed(() => computeRelease(inputs));
   const published = asPublished(inputs, files);
   const [faults, checksS] = timed(() => STANDING_CHECKS.flatMap(({ run }) => run(published, new Map())));
   if (faults.length > 0) throw new Error(`The release does not stand: ${JSON.stringify(faults[0])}`);
   const mb = (contents: readonly { content: string }[]) => contents.reduce((sum, { content }) => sum + Buffer.byteLength(content), 0) / 1e6;
-  const editionMb = mb(files.filter(({ path }) => path === 'documents/edition.json'));
-  return { variants, editions, computeS, checksS, editionMb, allMb: mb(files), peakMb: process.resourceUsage().maxRSS / 1000 };
+  const mbOf = (name: string) => mb(files.filter(({ path }) => path === name));
+  const [editionMb, bundleMb] = [mbOf('documents/edition.json'), mbOf('bundle.json')];
+  return { variants, editions, computeS, checksS, editionMb, bundleMb, allMb: mb(files), peakMb: process.resourceUsage().maxRSS / 1000 };
+}
+
+/** So many editions of the same entries went before, each as the release itself would be told again by later ones. */
+function after(earlier: number, inputs: ReleaseInputs): ReleaseInputs {
+  if (earlier === 0) return inputs;
+  const retold = JSON.parse(computeRelease(inputs).find(({ path }) => path === RETOLD)?.content ?? '') as Retold;
+  const digest = sha256('');
+  const told = Array.from({ length: earlier }, (_, i) => earlierFrom(retold, { edition: `before-${i + 1}`, revision: 1, digest }, i === 0));
+  return { ...inputs, earlier: told };
 }
 
 /** The same entries in the order of their slugs, so many to a division. */

@@ -23,6 +23,7 @@ const SCRATCH = process.env['CONTAINERS_FOLDER'] ?? '/var/tmp/fairpull-container
 const PORT = process.env['PORT'] ?? '18080';
 /** How long anything may take to come about: a server that restarts beside other work on few cores took half a minute to listen. */
 const PATIENCE_S = 240;
+const NEVER_CHANGES = '/v1/releases/2026/1/csv/standings.csv';
 const URL_OF_HOUSE = `http://127.0.0.1:${PORT}`;
 
 type Run = (program: string, args: readonly string[]) => Promise<string>;
@@ -112,7 +113,7 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   for (const file of ['fairpull.mjs', 'fairpull.d.mts'])
     expectThat(`/client/${file} is served through the proxy`, (await fetch(`${URL_OF_HOUSE}/client/${file}`)).ok);
 
-  const paths = ['/', '/editions/2026/', '/v1/editions', '/v1/editions/2026', '/v1/releases/2026/1/csv/standings.csv', '/health/live'];
+  const paths = ['/', '/editions/2026/', '/v1/editions', '/v1/editions/2026', NEVER_CHANGES, '/health/live'];
   const traffic = new Traffic(URL_OF_HOUSE, () => paths);
   traffic.start();
   try {
@@ -128,6 +129,8 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   const made = /The backup is in (\S+)\./.exec(backup)?.[1] ?? '';
   const seen = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'check', made);
   expectThat('a backup is made in the container and reads well', seen.includes('Every part is as it was written.'));
+  await compose('stop', 'api');
+  expectThat('without a server the proxy still gives out what never changes', (await fetch(URL_OF_HOUSE + NEVER_CHANGES)).ok);
 }
 
 /** What an operator does to a house that is read all the while. */

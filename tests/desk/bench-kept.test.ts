@@ -1,4 +1,5 @@
 /** What a tester typed is kept, and given to nobody else, whatever the network, the tabs and the session do. */
+import { faultsOfPage } from '../support/axe.js';
 import { CLAIM, LINE, MAKER, VARIANT } from '../support/catalogue-fixtures.js';
 import { signOut } from '../support/desk.js';
 import { DeskBench, FORCES, draftOf, handedIn, isSaved, pull } from '../support/desk-bench.js';
@@ -53,6 +54,27 @@ test('the network goes in the middle: nothing is lost, it is told, a reload keep
   await context.close();
 }, 90_000);
 
+test('a sheet that was only opened leaves nothing behind; what is typed before a row is done is found again on the device', async () => {
+  const context = await day.desk.device();
+  const page = await day.arrive(day.bench.otherTester.email, context);
+  const begun = async () => (await day.bench.otherTester.call('get', '/v1/submissions?state=draft').expect(200)).body.items as unknown[];
+  await day.beginSheet(page, day.bench.spool);
+  await page.waitForLoadState('networkidle');
+  expect(await begun()).toEqual([]);
+  await page.keyboard.type('64.2');
+  await page.waitForURL(/copy=/);
+  await page.close();
+  const again = await context.newPage();
+  await again.goto(`${day.desk.url}/desk/bench/`);
+  await again.locator('.rows > li', { hasText: 'on this device alone so far' }).getByRole('link', { name: 'Go on' }).click();
+  await again.getByLabel('Force, specimen 1', { exact: true }).waitFor();
+  expect(await again.getByLabel('Force, specimen 1', { exact: true }).inputValue()).toBe('64.2');
+  await again.waitForURL(/draft=/);
+  await isSaved(again);
+  expect(await begun()).toHaveLength(1);
+  await context.close();
+}, 60_000);
+
 test('two tabs on one draft: both texts stand by row, and what is chosen is what is kept', async () => {
   const context = await day.desk.device();
   const page = await day.arrive(day.bench.tester.email, context);
@@ -70,6 +92,7 @@ test('two tabs on one draft: both texts stand by row, and what is chosen is what
   await pull(page, ['77.7', '78.8']);
   await page.getByRole('heading', { name: 'written elsewhere meanwhile' }).waitFor();
   const row = page.locator('.conflict tbody tr').first();
+  expect(await faultsOfPage(page, 'conflict', [320, 1280])).toEqual([]);
   expect(await row.innerText()).toMatch(/77\.7 N, 18\.2 s[\s\S]*95\.5 N, 18\.2 s/);
   await row.getByLabel(/95\.5/).check();
   await page.getByRole('button', { name: 'Go on with these rows' }).click();
@@ -108,7 +131,7 @@ test('on a shared device the sheets of one tester are not those of another', asy
   const context = await day.desk.device();
   const page = await day.arrive(day.bench.tester.email, context);
   await day.beginSheet(page, day.bench.spool);
-  await page.keyboard.type('66.6');
+  await pull(page, ['66.6']);
   await page.waitForURL(/draft=/);
   const address = page.url().slice(day.desk.url.length);
   await context.setOffline(true);

@@ -41,9 +41,13 @@ test('from sign-in to sign-out: queue, first judgement before earlier results, f
   const now = page.getByRole('button', { name: 'Accept now' });
   expect(await now.getAttribute('aria-disabled')).toBe('true');
   for (const answer of await page.getByLabel('Why it stands all the same').all()) await answer.fill('Looked at; the readings stand.');
-  await page.getByRole('button', { name: 'Set aside specimen 5' }).click();
+  await page.locator('h1').click();
+  for (let i = 0; i < 5; i += 1) await page.keyboard.press('s');
+  await page.keyboard.press('Enter');
   await page.getByLabel('Why specimen 5 is set aside').fill('The clamp was loose.');
   await page.locator('h1').click();
+  await page.keyboard.press('h');
+  await page.getByText('A mean of few pulls says little of the spool.').waitFor();
   await page.keyboard.press('a');
   await page.keyboard.press('Enter');
   await page.getByText(/R\. Quill has accepted it/).waitFor();
@@ -146,13 +150,22 @@ test('equal cases are decided together with one reason, and one that somebody wa
   await page.close();
 }, 60_000);
 
-test('who has claimed a review stands in the queue, and stops the others', async () => {
+test('who has claimed a review stands in the queue with what was found and how the rig stood, and stops the others', async () => {
+  await b.editor.call('post', '/v1/control-lines').send({ code: 'C1', name: 'Grey line', lot: 'A', words: 'Kept dark.' }).expect(201);
+  const pulled = { controlLine: 'C1', instrument: 'R1', method: 'straight-pull', benchDay: '2026-03-10' };
+  const readings = ['84.1', '84.3', '83.9'].map((text) => ({ text, unit: 'N' }));
+  await b.tester
+    .call('post', '/v1/control-pulls')
+    .send({ ...pulled, readings })
+    .expect(201);
   const reference = await handIn(b.otherSpool, 93.3);
   const other = await b.t.caller(['reviewer'], 'D. Ruff');
   const { version } = await read(reference);
   await other.call('post', `/v1/submissions/${reference}/claim`).set('If-Match', `"${version}"`).expect(201);
   const page = await desk.signedIn(b.reviewer.email, '/desk/review/');
-  await page.locator('.rows > li', { hasText: reference }).getByText('D. Ruff has claimed its review').waitFor();
+  const row = page.locator('.rows > li', { hasText: reference });
+  await row.getByText('D. Ruff has claimed its review').waitFor();
+  expect(await row.innerText()).toMatch(/Straight pull[\s\S]*rig: learning[\s\S]*R1 in its first pulls/);
   await page.locator('.rows > li', { hasText: reference }).getByRole('link').click();
   await page.getByText(/D\. Ruff has claimed its review/).waitFor();
   expect(await page.getByRole('button', { name: 'Accept now' }).count()).toBe(0);

@@ -90,6 +90,29 @@ test('an open edition takes a later closing day, with the reason', async () => {
   expect(await edition('2026')).toMatchObject({ closesOn: '2027-01-31', amendments: [{ reason: 'A rig was down.' }] });
 }, 60_000);
 
+test('an editor sees what leaving an entry out would change, decides, and takes it back in', async () => {
+  const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2026');
+  const excluded = async () => {
+    const { body } = await house.editor.call('get', '/v1/editions/2026/board').expect(200);
+    return (body.entries as { variant: string; exclusion: object | null }[]).flatMap((one) => (one.exclusion ? [one.variant] : []));
+  };
+  await page.getByText('Leave an entry out (0 are)').click();
+  await page.getByLabel('Entry', { exact: true }).selectOption('petrel-40');
+  await page.getByLabel('The others').selectOption('closedUp');
+  await page.getByLabel('Why, in words that readers see').first().fill('It cannot be bought.');
+  await page.getByRole('button', { name: 'See what that would change' }).click();
+  const effect = page.getByRole('region', { name: 'What leaving petrel-40 out would change' });
+  await effect.getByText('overall, petrel-40, place').waitFor();
+  expect(await excluded()).toEqual([]);
+  await effect.getByRole('button', { name: 'Leave petrel-40 out' }).click();
+  await page.getByText('petrel-40 is left out.').waitFor();
+  expect(await excluded()).toEqual(['petrel-40']);
+  await page.getByRole('button', { name: 'Take petrel-40 back in' }).click();
+  await page.getByText('petrel-40 is in again.').waitFor();
+  expect(await excluded()).toEqual([]);
+  await page.close();
+}, 60_000);
+
 test('a correction is made by ticking what differs from the published edition, and is looked at once more', async () => {
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);

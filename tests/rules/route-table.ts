@@ -162,6 +162,7 @@ export const ROUTES: readonly (readonly [route: string, who: Who])[] = [
   ['POST /v1/editions/:edition/opening', 'editor'],
   ['POST /v1/editions/:edition/closure', 'editor'],
   ['POST /v1/editions/:edition/exclusions', 'editor'],
+  ['POST /v1/editions/:edition/exclusions/preview', 'editor'],
   ['DELETE /v1/editions/:edition/exclusions/:variant', 'editor'],
   ['POST /v1/editions/:edition/overrulings', 'editor'],
   ['DELETE /v1/editions/:edition/overrulings/:variant', 'editor'],

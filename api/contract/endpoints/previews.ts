@@ -51,3 +51,9 @@ export const previewResponse = z.strictObject({
     .nullable()
     .describe('Against what is published; null where nothing is'),
 });
+
+export const exclusionPreviewResponse = z.strictObject({
+  edition: slug,
+  variant: slug.describe('Entry that is supposed to be left out'),
+  changes: z.array(previewChange).describe('Cells that readers would see otherwise, what they care about first'),
+});

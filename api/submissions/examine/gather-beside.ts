@@ -111,12 +111,14 @@ export class GatherBeside {
       spoolIds,
       reads.map(({ content }) => content.benchDay),
     );
-    const known = [...onRecord.filter(({ submissionId }) => submissionId !== ownId), ...earlier.map(({ own }) => own)];
-    const here = reads.map(toOwnSubmission);
+    const here = new Map(reads.map((read) => [read, toOwnSubmission(read)]));
+    const all = [...onRecord.filter(({ submissionId }) => submissionId !== ownId), ...earlier.map(({ own }) => own), ...here.values()];
+    const ofSpool = Map.groupBy(all, ({ spoolId }) => spoolId);
+    const ofDay = Map.groupBy(all, ({ benchDay }) => benchDay);
     return (read) => {
-      const index = reads.indexOf(read);
-      const own = here[index] ?? toOwnSubmission(read);
-      return ownEvidence(own, [...known, ...here.filter((_, other) => other !== index)], [...known, ...here.slice(0, index)]);
+      const own = here.get(read);
+      if (!own) throw new Error('Own evidence was asked of what it was not gathered for.');
+      return ownEvidence(own, ofSpool.get(own.spoolId) ?? [], ofDay.get(own.benchDay) ?? []);
     };
   }
 

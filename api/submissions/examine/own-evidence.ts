@@ -18,23 +18,23 @@ export const toOwnSubmission = ({ content, subject: { spool, method }, figures }
 
 /**
  * What the tester's other submissions tell of one. Pure.
- * @param others on record, or handed in with it; not itself
- * @param before those of the others that came before it
+ * @param ofSpool the tester's submissions of the same spool, in the order in which they came, itself among them
+ * @param ofDay those of the same bench day, itself among them
  */
 export function ownEvidence(
   own: OwnSubmission,
-  others: readonly OwnSubmission[],
-  before: readonly OwnSubmission[],
+  ofSpool: readonly OwnSubmission[],
+  ofDay: readonly OwnSubmission[],
 ): Pick<CheckInput, 'sameDayRatios' | 'ownForcesN' | 'ownDiameterMm' | 'handIns'> {
-  const standing = others.filter(({ isTakenBack }) => !isTakenBack);
-  const ofSpool = standing.filter(({ spoolId }) => spoolId === own.spoolId);
-  const ratios = standing
-    .filter(({ benchDay, variantId }) => benchDay === own.benchDay && variantId !== own.variantId)
+  const others = ofSpool.filter((one) => one !== own && !one.isTakenBack);
+  const ratios = ofDay
+    .filter(({ isTakenBack, variantId }) => !isTakenBack && variantId !== own.variantId)
     .flatMap(({ variantId, forceN, claimedN }) => (forceN === null || claimedN === null ? [] : [[variantId, forceN / claimedN] as const]));
+  const before = ofSpool.slice(0, ofSpool.indexOf(own));
   return {
     sameDayRatios: [...new Map(ratios).values()],
-    ownForcesN: ofSpool.flatMap(({ forceN }) => forceN ?? []),
-    ownDiameterMm: own.diameterMm ?? ofSpool.findLast(({ diameterMm }) => diameterMm !== null)?.diameterMm ?? null,
-    handIns: 1 + before.filter(({ spoolId, method }) => spoolId === own.spoolId && method === own.method).length,
+    ownForcesN: others.flatMap(({ forceN }) => forceN ?? []),
+    ownDiameterMm: own.diameterMm ?? others.findLast(({ diameterMm }) => diameterMm !== null)?.diameterMm ?? null,
+    handIns: 1 + before.filter(({ method }) => method === own.method).length,
   };
 }

@@ -14,6 +14,7 @@ import { blockingFaults } from '../examine/blocking-faults.js';
 import type { Intake } from '../intake/intake.js';
 import { IntakeTally, refusal } from '../intake/intake-tally.js';
 import { referenceOf } from '../submission.js';
+import { oneAhead } from './one-ahead.js';
 import { RequireFirst } from './require-first.js';
 import { RequireRigsAsSeen } from './require-rigs-as-seen.js';
 import { submissionProblems } from '../submissions.errors.js';
@@ -97,21 +98,18 @@ export class HandInSubmissions {
       if (!place) throw new Error(`No numbers were taken of edition ${editionId}.`);
       return referenceOf(place.slug, place.number++);
     };
-    for await (const line of records.lines()) {
+    await oneAhead(records.lines(), async (line) => {
       const batch = (JSON.parse(line) as SubmissionRecord[]).map((record) => ({
         reference: take(record.editionId),
         testerId: actor.accountId,
         createdAt,
         record,
       }));
+      const taken = batch.map(({ reference }) => reference);
+      references.push(...taken);
       await this.store.create(tx, batch);
-      await this.tell(
-        tx,
-        actor,
-        batch.map(({ reference }) => reference),
-      );
-      references.push(...batch.map(({ reference }) => reference));
-    }
+      await this.tell(tx, actor, taken);
+    });
     await this.requireRigsAsSeen.run(tx, rigsSeen);
     return references;
   }

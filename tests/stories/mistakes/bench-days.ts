@@ -89,12 +89,11 @@ export function benchDays(): void {
       expect.objectContaining({ instrument: 'gauge-1', state: 'learning' }),
     );
     const last = controlPull('2026-01-19', [84.4, 84.8]);
-    await story.refused(
-      'a control pull bears the day of last week',
-      'control-pulls/out-of-order',
-      send({ ...last, benchDay: '2026-01-12' }),
-      () => story.done(send(last)),
-    );
+    await story.corrected('a control pull bears the day of last week', async () => {
+      const { body } = await story.done(send({ ...last, benchDay: '2026-01-12' }));
+      expect((body as { strike: { reason: string } }).strike.reason).toMatch(/judges nothing/);
+      await story.done(send(last));
+    });
     await story.refused('the same control pull is sent again', 'control-pulls/handed-in-before', send(last), async (told) => {
       expect(told.detail).toMatch(/[0-9a-f]{8}-/);
       await story.done(send({ ...last, note: 'Pulled once more at noon.' }));

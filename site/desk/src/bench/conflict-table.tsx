@@ -30,10 +30,10 @@ export function ConflictTable({ mine, theirs, columns, onSettle }: Props) {
   };
   return (
     <section class="conflict" aria-labelledby="conflict-title">
-      <h2 id="conflict-title" tabIndex={-1}>
-        This sheet was written elsewhere meanwhile
-      </h2>
-      <p>Another tab or device saved it. Nothing is lost: choose for each row that differs, then go on.</p>
+      <h1 id="conflict-title" tabIndex={-1}>
+        <span class="code">{mine.spool}</span> was written elsewhere meanwhile
+      </h1>
+      <p>Another tab or device saved this sheet. Nothing is lost: choose for each row that differs, then go on.</p>
       <table class="entry">
         <thead>
           <tr>

@@ -73,12 +73,16 @@ export function ControlPull({ context, instruments, methods, onPulled }: Props) 
         })}
         onSend={async (pull) => {
           const { instrument } = pull;
-          const { state, signals, doubted } = await ask(controlPullResponse, 'POST', 'control-pulls', { body: pull, key: key.current });
+          const { state, signals, doubted, strike } = await ask(controlPullResponse, 'POST', 'control-pulls', {
+            body: pull,
+            key: key.current,
+          });
           key.current = newKey();
           onPulled();
+          if (strike) return `${instrument}: on record, marked as late. ${strike.reason} Pull once more where today needs evidence.`;
           const why = signals.length > 0 ? ` It signals: ${signals.join(', ')}.` : '';
           const doubt = doubted > 0 ? ` ${doubted} submissions since the last good pull are in doubt; a reviewer looks at them.` : '';
-          return `${instrument}: ${state === null ? 'struck' : RIG_STATES[state]}.${why}${doubt}`;
+          return `${instrument}: ${state === null ? 'on record' : RIG_STATES[state]}.${why}${doubt}`;
         }}
       />
     </>

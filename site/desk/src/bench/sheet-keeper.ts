@@ -6,6 +6,7 @@ import { whenQuiet } from '../parts/when-quiet.js';
 import { wordsOf } from '../words/words-of.js';
 import { dropCopy, isSame, keepCopy } from './device-copy.js';
 import type { DeviceCopy } from './device-copy.js';
+import { isBlank } from './sheet.js';
 import type { Sheet } from './sheet.js';
 
 /** Another tab or device saved meanwhile. */
@@ -84,9 +85,10 @@ export class SheetKeeper {
     return conflict === null && handedIn === null && (this.isUnsaved() || copy.handInKey !== null);
   }
 
+  /** A draft begins with what is typed first: a sheet that was only opened leaves nothing on the server. */
   private isUnsaved(): boolean {
     const { copy } = this.state;
-    return copy.isDraft && !isSame(copy.sheet, copy.sent);
+    return copy.isDraft && !(copy.reference === null && isBlank(copy.sheet)) && !isSame(copy.sheet, copy.sent);
   }
 
   private async step(): Promise<void> {

@@ -44,6 +44,8 @@ const NO_CELL: Cell = { text: '', unit: '' };
 export const cellOf = (row: Row, role: ReadingRole): Cell => row.cells[role] ?? NO_CELL;
 export const isTaken = ({ text, unit }: Cell): boolean => text !== '' && unit !== '';
 export const isEmpty = (row: Row): boolean => row.reason === null && Object.values(row.cells).every(({ text }) => text === '');
+/** Whether nobody has typed anything yet. */
+export const isBlank = ({ rows, note }: Sheet): boolean => note === '' && rows.every(isEmpty);
 export const isWhole = (row: Row, roles: readonly ReadingRole[]): boolean => roles.every((role) => isTaken(cellOf(row, role)));
 
 export const nextRow = (rows: readonly Row[]): Row => ({

@@ -9,14 +9,22 @@ import { useLoaded } from '../parts/use-loaded.js';
 import { textIn } from '../parts/text-in.js';
 import { Asked } from './asked.js';
 import type { BenchContext } from './bench-context.js';
+import { copiesOf } from './device-copy.js';
 import { Scanner } from './scanner.js';
+import { isBlank } from './sheet.js';
 
 const AT_ONCE = 200;
 /** A bench pulls one spool after another by the same method. */
 const LAST_METHOD = 'desk.method';
 
+interface Props {
+  readonly context: BenchContext;
+  readonly methods: readonly MethodResponse[];
+  readonly accountId: string;
+}
+
 /** A code is scanned or typed and its check character looked at before anything is asked; below, what is begun and what is done. */
-export function WorkList({ context, methods }: { context: BenchContext; methods: readonly MethodResponse[] }) {
+export function WorkList({ context, methods, accountId }: Props) {
   const work = useLoaded(async () => {
     const [spools, own] = await Promise.all([
       allPages(blindSpoolsResponse, `spools?limit=${AT_ONCE}`),
@@ -28,14 +36,23 @@ export function WorkList({ context, methods }: { context: BenchContext; methods:
     versions.some((one) => one.effectiveFrom <= context.benchDay && (one.effectiveUntil ?? '9999') >= context.benchDay),
   );
   const drafts = work.answer?.own.filter(({ state }) => state === 'draft') ?? [];
+  const onDevice = copiesOf(accountId).filter(({ reference, sheet }) => reference === null && !isBlank(sheet));
   const nameOf = (slug: string) => methods.find((method) => method.slug === slug)?.name ?? slug;
   return (
     <>
       <CodeForm methods={current} begun={drafts} day={context.benchDay} />
       <Asked nameOf={nameOf} />
       <Loading of={work} />
-      {drafts.length > 0 && <h3>Begun</h3>}
+      {drafts.length + onDevice.length > 0 && <h3>Begun</h3>}
       <ul class="rows">
+        {onDevice.map(({ id, sheet }) => (
+          <li key={id}>
+            <p>
+              <span class="code">{sheet.spool}</span> {nameOf(sheet.method)} <span class="soft">on this device alone so far</span>
+            </p>
+            <a href={`/desk/enter/?copy=${id}`}>Go on</a>
+          </li>
+        ))}
         {drafts.map(({ reference, spool, method }) => (
           <li key={reference}>
             <p>

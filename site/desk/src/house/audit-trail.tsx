@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
-import { auditQuery, auditResponse } from '../../../../api/contract/endpoints/audit.js';
+import { z } from 'zod';
+import { auditQuery, auditResponse, type auditEventResponse } from '../../../../api/contract/endpoints/audit.js';
 import type { AccountResponse } from '../../../../api/contract/endpoints/accounts.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
@@ -18,7 +19,8 @@ export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] 
     const query = new URLSearchParams({ limit: String(AT_ONCE), ...asked, ...(cursor !== '' && { cursor }) });
     return ask(auditResponse, 'GET', `audit?${query.toString()}`);
   }, [asked, cursor]);
-  const nameOf = (id: string | null) => (id === null ? 'the program' : (accounts.find((account) => account.id === id)?.displayName ?? id));
+  const nameOf = (id: string | null): string =>
+    id === null ? 'the program' : (accounts.find((account) => account.id === id)?.displayName ?? id);
   const next = trail.answer?.nextCursor ?? null;
   return (
     <>
@@ -46,15 +48,15 @@ export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] 
       />
       <Loading of={trail} />
       <ul class="rows">
-        {trail.answer?.items.map(({ id, at, actorId, action, objectId }) => (
-          <li key={id}>
+        {trail.answer?.items.map((event) => (
+          <li key={event.id}>
             <p>
-              {nameOf(actorId)}: {actWords(action)}
+              {nameOf(event.actorId)}: {actWords(event.action)}
               <br />
-              <span class="soft">{objectId}</span>
+              <span class="soft">{objectWords(event, nameOf)}</span>
             </p>
             <span class="soft">
-              {dayOf(at)}, {timeOf(new Date(at))}
+              {dayOf(event.at)}, {timeOf(new Date(event.at))}
             </span>
           </li>
         ))}
@@ -67,4 +69,17 @@ export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] 
       )}
     </>
   );
+}
+
+type Event = z.infer<typeof auditEventResponse>;
+const BARE_ID = /^[0-9a-f]{8}-[0-9a-f-]{27}$/;
+/** What a thing is called where it has no reference or code of its own. */
+const named = z.looseObject({ name: z.string() }).or(z.looseObject({ note: z.string() }).transform(({ note }) => ({ name: note })));
+
+/** An object by its name: of a person, of what was made; else its reference or code. */
+function objectWords({ objectType, objectId, before, after }: Event, nameOf: (id: string) => string): string {
+  if (objectType === 'account') return nameOf(objectId);
+  if (!BARE_ID.test(objectId)) return objectId;
+  const found = [after, before].map((told) => named.safeParse(told).data?.name).find((name) => name !== undefined);
+  return [actWords(objectType), found ?? objectId].join(' ');
 }

@@ -11,6 +11,7 @@ import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { ToAdd } from '../parts/to-add.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { KIND_WORDS, optionsOf } from '../words/kind-words.js';
@@ -44,31 +45,33 @@ export function Instruments() {
           </li>
         ))}
       </ul>
-      <h3>Add an instrument</h3>
-      <Form
-        schema={instrumentRequest}
-        submit="Add the instrument"
-        isRepeated
-        fields={[
-          { name: 'code', label: 'Short code on it', hint: 'For instance R1' },
-          { name: 'name', label: 'What the bench calls it' },
-          { name: 'kind', label: 'Kind', kind: 'choice', options: optionsOf(INSTRUMENT_KINDS, KIND_WORDS) },
-          { name: 'capacity/text', label: 'Largest value' },
-          { name: 'capacity/unit', label: 'Its unit' },
-          { name: 'resolution/text', label: 'Smallest step' },
-          { name: 'resolution/unit', label: 'Unit of the step' },
-        ]}
-        onSend={async (request) => {
-          const { code } = await ask(instrumentResponse, 'POST', 'instruments', { body: request });
-          instruments.again();
-          return `${code} is on record. Give it its certificate.`;
-        }}
-      />
+      {instruments.answer && (
+        <ToAdd what="Add an instrument" count={known.length}>
+          <Form
+            schema={instrumentRequest}
+            submit="Add the instrument"
+            isRepeated
+            fields={[
+              { name: 'code', label: 'Short code on it', hint: 'For instance R1' },
+              { name: 'name', label: 'What the bench calls it' },
+              { name: 'kind', label: 'Kind', kind: 'choice', options: optionsOf(INSTRUMENT_KINDS, KIND_WORDS) },
+              { name: 'capacity/text', label: 'Largest value' },
+              { name: 'capacity/unit', label: 'Its unit' },
+              { name: 'resolution/text', label: 'Smallest step' },
+              { name: 'resolution/unit', label: 'Unit of the step' },
+            ]}
+            onSend={async (request) => {
+              const { code } = await ask(instrumentResponse, 'POST', 'instruments', { body: request });
+              instruments.again();
+              return `${code} is on record. Give it its certificate.`;
+            }}
+          />
+        </ToAdd>
+      )}
       {known.length > 0 && (
-        <>
-          <h3>Add a certificate</h3>
+        <ToAdd what="Add a certificate" count={known.flatMap(({ calibrations }) => calibrations).length}>
           <Certificate codes={known.map(({ code }) => code)} onAdded={instruments.again} />
-        </>
+        </ToAdd>
       )}
     </>
   );

@@ -3,10 +3,12 @@ import { askedOf, METHOD_OF_FINDING, methodAt } from '../words/method-help.js';
 
 type Method = Pick<MethodVersion, 'slug' | 'name' | 'number' | 'limits' | 'series'>;
 
+export const METHOD_HELP = 'method-help';
+
 /** What the method asks of each field and figure, and why; each leads to the place where it stands. */
 export function MethodHelp({ method }: { method: Method }) {
   return (
-    <details>
+    <details id={METHOD_HELP}>
       <summary>What the method asks, and why</summary>
       <dl class="asked">
         {askedOf(method).map(({ part, what, limit, why }) => (

@@ -3,6 +3,7 @@ import { submissionResponse } from '../../../../api/contract/endpoints/submissio
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
+import { findingKind } from '../words/finding-kind.js';
 import { dayOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
 
@@ -11,14 +12,17 @@ interface Props {
   /** Whether they wait for their review, or were accepted and are in doubt. */
   readonly are: 'waiting' | 'inDoubt';
   readonly onDecided: () => void;
+  /** What a method is called. */
+  readonly nameOf: (slug: string) => string;
 }
 
 const heldOf = ({ findings }: SubmissionResponse) =>
   findings.filter(({ severity, resolution, id }) => severity === 'held' && resolution === null && id !== null);
-const kindOf = (submission: SubmissionResponse): string => [...new Set(heldOf(submission).map(({ code }) => code))].sort().join(', ');
+const kindOf = (submission: SubmissionResponse): string =>
+  [...new Set(heldOf(submission).map(({ code }) => findingKind(code)))].sort().join(', ');
 
 /** Equal cases: submissions with the same kinds of findings, looked at one by one and decided with one reason. */
-export function DecideTogether({ submissions, are, onDecided }: Props) {
+export function DecideTogether({ submissions, are, onDecided, nameOf }: Props) {
   const groups = [...Map.groupBy(submissions, kindOf)].filter(([, cases]) => cases.length > 1);
   const [told, setTold] = useState<readonly string[]>([]);
   if (groups.length + told.length === 0) return null;
@@ -27,7 +31,7 @@ export function DecideTogether({ submissions, are, onDecided }: Props) {
       <h2>Equal cases</h2>
       <p>The same was found on each of a group. Tick those that you have looked at; one reason stands under all of them.</p>
       {groups.map(([kind, cases]) => (
-        <Group key={kind} {...{ kind, cases, are, onDecided }} onTell={setTold} />
+        <Group key={kind} {...{ kind, cases, are, onDecided, nameOf }} onTell={setTold} />
       ))}
       <div role="status">
         <ul class="plain">
@@ -47,7 +51,7 @@ interface GroupProps extends Omit<Props, 'submissions'> {
   readonly onTell: (lines: readonly string[]) => void;
 }
 
-function Group({ kind, cases, are, onDecided, onTell }: GroupProps) {
+function Group({ kind, cases, are, onDecided, nameOf, onTell }: GroupProps) {
   const [ticked, setTicked] = useState<readonly string[]>([]);
   const [words, setWords] = useState('');
   const [isAtWork, setIsAtWork] = useState(false);
@@ -79,6 +83,7 @@ function Group({ kind, cases, are, onDecided, onTell }: GroupProps) {
           <Case
             key={one.reference}
             submission={one}
+            nameOf={nameOf}
             isTicked={ticked.includes(one.reference)}
             onTick={(isTicked) => setTicked(isTicked ? [...ticked, one.reference] : ticked.filter((other) => other !== one.reference))}
           />
@@ -99,15 +104,13 @@ function Group({ kind, cases, are, onDecided, onTell }: GroupProps) {
   );
 }
 
-function Case({
-  submission,
-  isTicked,
-  onTick,
-}: {
-  submission: SubmissionResponse;
-  isTicked: boolean;
-  onTick: (isTicked: boolean) => void;
-}) {
+interface CaseProps extends Pick<Props, 'nameOf'> {
+  readonly submission: SubmissionResponse;
+  readonly isTicked: boolean;
+  readonly onTick: (isTicked: boolean) => void;
+}
+
+function Case({ submission, isTicked, onTick, nameOf }: CaseProps) {
   const { reference, spool, method, tester, benchDay, specimens } = submission;
   const counted = specimens.filter(({ state }) => state === 'valid').length;
   return (
@@ -116,7 +119,7 @@ function Case({
         <label class="tick">
           <input type="checkbox" checked={isTicked} onChange={(event) => onTick(event.currentTarget.checked)} />
           <span>
-            <span class="code">{spool}</span> {method.slug}, {tester}, {dayOf(benchDay)}, {counted} of {specimens.length} count
+            <span class="code">{spool}</span> {nameOf(method.slug)}, {tester}, {dayOf(benchDay)}, {counted} of {specimens.length} count
           </span>
         </label>
         {heldOf(submission).map(({ id, message }) => (

@@ -1,6 +1,7 @@
 import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { FindingHelp } from '../parts/method-help.js';
+import { findingKind } from '../words/finding-kind.js';
 
 interface Props {
   readonly findings: SubmissionResponse['findings'];
@@ -18,7 +19,8 @@ export function FindingAnswers({ findings, method, answers, onAnswer, canDecide 
       {findings.map(({ id, code, severity, message, resolution }) => (
         <li key={id ?? code}>
           <p>
-            <strong class={severity === 'note' ? '' : 'signal'}>{severity === 'held' ? 'To answer' : 'Note'}</strong> <code>{code}</code>
+            <strong class={severity === 'note' ? '' : 'signal'}>{severity === 'held' ? 'To answer' : 'Note'}</strong>{' '}
+            <span class="soft">{findingKind(code)}</span>
             <br />
             {message}
             <FindingHelp code={code} method={method} />

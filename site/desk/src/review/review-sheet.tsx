@@ -8,6 +8,7 @@ import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
 import { dayOf } from '../words/day-of.js';
+import { METHOD_HELP, MethodHelp } from '../parts/method-help.js';
 import { wordsOf } from '../words/words-of.js';
 import { AfterDecision } from './after-decision.js';
 import { Decision } from './decision.js';
@@ -19,7 +20,7 @@ import { RigOfTheDay } from './rig-of-the-day.js';
 import { SpecimenPlot } from './specimen-plot.js';
 import { SpecimensTable } from './specimens-table.js';
 import { Stand } from './stand.js';
-import { useKeys } from './use-keys.js';
+import { focusNext, toggle, useKeys } from './use-keys.js';
 
 interface Props {
   readonly submission: SubmissionResponse;
@@ -68,7 +69,7 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
       const following = items.find((one) => one.reference !== reference);
       window.location.assign(following ? `/desk/review-one/?reference=${following.reference}` : '/desk/review/');
     });
-  useKeys(isReviewer ? { n: next, c: claim } : {});
+  useKeys(isReviewer ? { n: next, c: claim, s: () => focusNext('.set-aside'), h: () => toggle(METHOD_HELP) } : {});
 
   return (
     <>
@@ -84,6 +85,7 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
       )}
       {isReviewer && isOpen && deciding?.why !== null && deciding?.why !== undefined && !canDecide && <p class="signal">{deciding.why}</p>}
       {isReviewer && <Queueing {...{ isOpen, canDecide, isClaimed, claim, giveBack, next }} />}
+      <MethodHelp method={method} />
       {submission.revision > 1 && <RevisionChanges submission={submission} />}
       <h2>What the checks found</h2>
       <FindingAnswers
@@ -122,7 +124,8 @@ function Queueing({ isOpen, canDecide, isClaimed, claim, giveBack, next }: Queue
   return (
     <>
       <p class="soft keys">
-        Keys while you are not typing: <kbd>c</kbd> claim, <kbd>a</kbd> accept, <kbd>r</kbd> return, <kbd>f</kbd> refuse, <kbd>n</kbd> next
+        Keys while you are not typing: <kbd>c</kbd> claim, <kbd>a</kbd> accept, <kbd>r</kbd> return, <kbd>f</kbd> refuse, <kbd>s</kbd> to
+        the next specimen to set aside, <kbd>n</kbd> next, <kbd>h</kbd> help
       </p>
       <p class="acts">
         {isOpen && (

@@ -4,10 +4,12 @@ import type { SubmissionResponse } from '../../../../api/contract/endpoints/subm
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { ChartPlot } from '../rigs/chart-plot.js';
 
 /** The control pulls of the rig that a submission was pulled on, its day marked. */
 export function RigOfTheDay({ submission: { instruments, method, benchDay } }: { submission: SubmissionResponse }) {
+  const nameOf = useMethodNames();
   const rig = instruments.find(({ kind }) => kind === 'forceGauge' || kind === 'loadFrame')?.code ?? '';
   const charts = useLoaded(
     () => (rig === '' ? Promise.resolve({ items: [], nextCursor: null }) : ask(chartsResponse, 'GET', `control-charts?instrument=${rig}`)),
@@ -27,7 +29,7 @@ export function RigOfTheDay({ submission: { instruments, method, benchDay } }: {
       {told.map(({ method: pulled, controlLine, points }) => (
         <div key={pulled + controlLine.code + controlLine.lot}>
           <p>
-            {rig}, {controlLine.name} by {pulled}
+            {rig}, {controlLine.name} by {nameOf(pulled)}
           </p>
           <ChartPlot points={points} marked={benchDay} />
         </div>

@@ -61,7 +61,7 @@ const short = (value: string): string => (value.length > SHOWN_DIGITS + 1 ? Numb
 function SettingAside({ number, reason, onSetAside }: { number: number; reason: string | undefined } & Pick<Props, 'onSetAside'>) {
   if (reason === undefined)
     return (
-      <button type="button" onClick={() => onSetAside(number, '')}>
+      <button type="button" class="set-aside" onClick={() => onSetAside(number, '')}>
         Set aside<span class="only-heard"> specimen {number}</span>
       </button>
     );

@@ -3,6 +3,7 @@ import type { z } from 'zod';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
 import { ChartPlot, MOST_POINTS } from './chart-plot.js';
@@ -52,16 +53,19 @@ type Strike = ((id: string, reason: string) => Promise<string>) | null;
 const signalled = ({ points }: Chart): boolean =>
   points.slice(-MOST_POINTS).some(({ signals, strike }) => signals.length > 0 && strike === null);
 
-const Charts = ({ charts, strike }: { charts: readonly Chart[]; strike: Strike }) => (
-  <div class="multiples">
-    {charts.map((chart) => (
-      <OneChart key={chart.instrument + chart.method + chart.controlLine.code} chart={chart} strike={strike} />
-    ))}
-  </div>
-);
+function Charts({ charts, strike }: { charts: readonly Chart[]; strike: Strike }) {
+  const nameOf = useMethodNames();
+  return (
+    <div class="multiples">
+      {charts.map((chart) => (
+        <OneChart key={chart.instrument + chart.method + chart.controlLine.code} {...{ chart, strike }} method={nameOf(chart.method)} />
+      ))}
+    </div>
+  );
+}
 
-function OneChart({ chart, strike }: { chart: Chart; strike: Strike }) {
-  const { instrument, method, controlLine, points } = chart;
+function OneChart({ chart, strike, method }: { chart: Chart; strike: Strike; method: string }) {
+  const { instrument, controlLine, points } = chart;
   const newest = [...points].reverse().slice(0, MOST_LISTED);
   return (
     <section>
@@ -80,7 +84,7 @@ function OneChart({ chart, strike }: { chart: Chart; strike: Strike }) {
                 {dayOf(benchDay)}: {meanN} N <span class="soft">by {tester}</span>
                 {note !== null && <span class="soft"> {note}</span>}
                 {signals.length > 0 && <span class="signal"> signals: {signals.join(', ')}</span>}
-                {struck && <span class="soft"> struck: {struck.reason}</span>}
+                {struck && <span class="soft"> does not count: {struck.reason}</span>}
               </p>
               {strike && !struck && <WithReason act={`Strike the pull of ${dayOf(benchDay)}`} onSend={(reason) => strike(id, reason)} />}
             </li>

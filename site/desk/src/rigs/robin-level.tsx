@@ -46,12 +46,22 @@ export function RobinLevel({ level, names }: Props) {
               {cells.map(({ tester, instrument, meanN: mean, sdN, h, k, isFar, isWide }) => (
                 <tr key={tester}>
                   <th scope="row">{names.find(({ number }) => number === tester)?.name ?? `number ${tester}`}</th>
-                  <td>{instrument}</td>
-                  <td class="num">{mean ?? '–'}</td>
-                  <td class="num">{sdN ?? '–'}</td>
-                  <td class="num">{h ?? '–'}</td>
-                  <td class="num">{k ?? '–'}</td>
-                  <td>{[isFar && 'far from the others', isWide && 'wider than the others'].filter(Boolean).join(', ') || 'agrees'}</td>
+                  <td data-label="Rig">{instrument}</td>
+                  <td class="num" data-label="Mean, N">
+                    {mean ?? '–'}
+                  </td>
+                  <td class="num" data-label="Spread, N">
+                    {sdN ?? '–'}
+                  </td>
+                  <td class="num" data-label="h">
+                    {h ?? '–'}
+                  </td>
+                  <td class="num" data-label="k">
+                    {k ?? '–'}
+                  </td>
+                  <td data-label="Told">
+                    {[isFar && 'far from the others', isWide && 'wider than the others'].filter(Boolean).join(', ') || 'agrees'}
+                  </td>
                 </tr>
               ))}
             </tbody>

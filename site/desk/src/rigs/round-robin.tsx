@@ -11,6 +11,7 @@ import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { RobinLevel } from './robin-level.js';
 
 type Robin = z.infer<typeof roundRobinResponse>;
@@ -19,6 +20,7 @@ type Robin = z.infer<typeof roundRobinResponse>;
 export function RoundRobin({ slug, account }: { slug: string; account: Account }) {
   const robin = useLoaded(() => ask(roundRobinResponse, 'GET', `round-robins/${slug}`), [slug]);
   const { said, act } = useAct(robin.again);
+  const nameOf = useMethodNames();
   if (!robin.answer)
     return (
       <>
@@ -34,7 +36,7 @@ export function RoundRobin({ slug, account }: { slug: string; account: Account }
       <h1>{report.name}</h1>
       <p>{report.words}</p>
       <p class="soft">
-        {state}; {report.method}, {report.specimens} specimens of each spool by each of {report.testers} testers
+        {state}; {nameOf(report.method)}, {report.specimens} specimens of each spool by each of {report.testers} testers
         {yourNumber !== null && `; you are number ${yourNumber}`}
       </p>
       <p role="status">{said}</p>

@@ -41,7 +41,7 @@ export function BenchDay({ account }: ScreenProps) {
             <>
               <Rigs context={context} {...answer} />
               <h2>Spools</h2>
-              <WorkList context={context} methods={answer.methods} />
+              <WorkList context={context} methods={answer.methods} accountId={account.id} />
               <p>
                 <a href="/desk/file/">Hand in a file instead</a>
               </p>

@@ -1,4 +1,4 @@
-import { useRef, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { linesResponse, makersResponse, variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { AddSpool } from '../catalogue/add-spool.js';
@@ -7,18 +7,17 @@ import { PasteTable } from '../catalogue/paste-table.js';
 import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
+import { ToAdd } from '../parts/to-add.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { SOURCE_WORDS } from '../words/kind-words.js';
 
-const AT_ONCE = 30;
+const AT_ONCE = 10;
+const MORE = 50;
 
 /** Maker, line, variant, claim and spool in one go; then the labels that testers see instead of all that. */
 export function Catalogue() {
   const spools = useLoaded(() => allPages(spoolsResponse, 'catalogue/spools?limit=200'));
-  // The form stays open where it made the first spool.
-  const wasEmpty = useRef<boolean | null>(null);
-  if (spools.answer) wasEmpty.current ??= spools.answer.length === 0;
   const rows = useLoaded(async () => {
     const [makers, lines, variants] = await Promise.all([
       allPages(makersResponse, 'catalogue/makers?limit=200'),
@@ -43,10 +42,11 @@ export function Catalogue() {
     <>
       <h1>Catalogue</h1>
       <h2>Add</h2>
-      <details open={wasEmpty.current === true}>
-        <summary>One spool</summary>
-        <AddSpool onAdded={added} />
-      </details>
+      {spools.answer && (
+        <ToAdd what="One spool" count={spools.answer.length}>
+          <AddSpool onAdded={added} />
+        </ToAdd>
+      )}
       <PasteTable onAdded={added} />
       <CatalogueRows of={rows} />
       <h2>Spools and their labels</h2>
@@ -89,8 +89,8 @@ export function Catalogue() {
         ))}
       </ul>
       {found.length > shown && (
-        <button type="button" onClick={() => setShown(found.length)}>
-          All {found.length}
+        <button type="button" onClick={() => setShown(shown + MORE)}>
+          More of {found.length}
         </button>
       )}
     </>

@@ -15,6 +15,7 @@ import { contentOf } from '../bench/sheet-content.js';
 import { SheetHeading } from '../bench/sheet-heading.js';
 import { SheetKeeper } from '../bench/sheet-keeper.js';
 import type { Keeping } from '../bench/sheet-keeper.js';
+import { isBlank } from '../bench/sheet.js';
 import { unitOf } from '../bench/type-sheet.js';
 import { usePreview } from '../bench/use-preview.js';
 import type { ScreenProps } from '../frame/open-screen.js';
@@ -55,7 +56,9 @@ function Entry({ opened, accountId }: { opened: OpenedSheet; accountId: string }
       }),
     [opened],
   );
-  useEffect(() => keeper.keep(opened.copy.sheet, true), [keeper]);
+  useEffect(() => {
+    if (opened.copy.reference !== null || !isBlank(opened.copy.sheet)) keeper.keep(opened.copy.sheet, true);
+  }, [keeper]);
   const now = keeping ?? keeper.now;
   const { sheet } = now.copy;
   const content = toContent(sheet);

@@ -7,6 +7,7 @@ import { Refusal } from '../http/problem.js';
 import type { Fault } from '../http/problem.js';
 import { FileDrop } from '../parts/file-drop.js';
 import { Findings } from '../parts/findings.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { readTable, toCsv } from '../table/read-table.js';
 import type { Table } from '../table/read-table.js';
 import { dayAs, foreignDays, withDays } from '../table/reread-days.js';
@@ -32,6 +33,7 @@ interface Looked {
 export function HandInFile() {
   const [looked, setLooked] = useState<Looked | null>(null);
   const [said, setSaid] = useState('');
+  const nameOf = useMethodNames();
 
   const open = async (file: File | undefined) => {
     if (!file) return;
@@ -91,7 +93,7 @@ export function HandInFile() {
           {looked.submissions.map(({ spool, method, rows, findings, figures }) => (
             <div key={`${spool}-${method.slug}-${rows?.first ?? 0}`}>
               <h3>
-                <span class="code">{spool}</span> {method.slug}{' '}
+                <span class="code">{spool}</span> {nameOf(method.slug)}{' '}
                 <span class="soft">
                   rows {rows?.first}–{rows?.last}, {String(figures['validSpecimens'])} valid
                 </span>

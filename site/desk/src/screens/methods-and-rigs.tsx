@@ -8,6 +8,7 @@ import { METHOD_STARTERS } from '../methods/method-starters.js';
 import type { MethodStarter } from '../methods/method-starters.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { ToAdd } from '../parts/to-add.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { methodAt } from '../words/method-help.js';
@@ -58,8 +59,7 @@ function Methods() {
         ))}
       </ul>
       {missing.length > 0 && (
-        <>
-          <h3>Begin with a method from the starters</h3>
+        <ToAdd what="Begin with a method from the starters" count={methods.answer?.length ?? 0}>
           <p>Their wording is general; a version of your own replaces it later. A version never changes once it is on record.</p>
           <label class="field narrow">
             In force from
@@ -77,7 +77,7 @@ function Methods() {
               </li>
             ))}
           </ul>
-        </>
+        </ToAdd>
       )}
       <p role="status">{said}</p>
     </>
@@ -101,22 +101,26 @@ function ControlLines() {
           </li>
         ))}
       </ul>
-      <Form
-        schema={controlLineRequest}
-        submit="Add the control line"
-        isRepeated
-        fields={[
-          { name: 'code', label: 'Code', hint: 'For instance C1' },
-          { name: 'name', label: 'What the bench calls it' },
-          { name: 'lot', label: 'Lot on its label' },
-          { name: 'words', label: 'What it is, and how it is kept', kind: 'words' },
-        ]}
-        onSend={async (request) => {
-          await ask(controlLinesResponse, 'POST', 'control-lines', { body: request });
-          lines.again();
-          return `${request.code} is on record.`;
-        }}
-      />
+      {lines.answer && (
+        <ToAdd what="Add a control line" count={lines.answer.items.length}>
+          <Form
+            schema={controlLineRequest}
+            submit="Add the control line"
+            isRepeated
+            fields={[
+              { name: 'code', label: 'Code', hint: 'For instance C1' },
+              { name: 'name', label: 'What the bench calls it' },
+              { name: 'lot', label: 'Lot on its label' },
+              { name: 'words', label: 'What it is, and how it is kept', kind: 'words' },
+            ]}
+            onSend={async (request) => {
+              await ask(controlLinesResponse, 'POST', 'control-lines', { body: request });
+              lines.again();
+              return `${request.code} is on record.`;
+            }}
+          />
+        </ToAdd>
+      )}
     </>
   );
 }

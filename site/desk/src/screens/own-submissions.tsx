@@ -12,12 +12,13 @@ import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { Photos } from '../parts/photos.js';
 import { useAct } from '../parts/use-act.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { STATES } from '../words/state-words.js';
 import { wordsOf } from '../words/words-of.js';
 
-const AT_ONCE = 20;
+const AT_ONCE = 10;
 
 /** What was asked first, then everything handed in, newest first. */
 export function OwnSubmissions({ account }: ScreenProps) {
@@ -30,6 +31,7 @@ export function OwnSubmissions({ account }: ScreenProps) {
     return { open: queries.filter(({ answer }) => answer === null), list: list.items, waiting };
   });
   const [shown, setShown] = useState(AT_ONCE);
+  const nameOf = useMethodNames();
   return (
     <>
       <h1>Your submissions</h1>
@@ -65,7 +67,7 @@ export function OwnSubmissions({ account }: ScreenProps) {
         {loaded.answer?.list.slice(0, shown).map(({ reference, spool, method, benchDay, state, revision, version }) => (
           <li key={reference}>
             <p>
-              <span class="code">{spool}</span> {method.slug}, {dayOf(benchDay)}
+              <span class="code">{spool}</span> {nameOf(method.slug)}, {dayOf(benchDay)}
               <br />
               <span class="soft">
                 {reference}

@@ -1,18 +1,26 @@
+import { rigsResponse } from '../../../../api/contract/endpoints/control-pulls.js';
 import { possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
-import { submissionResponse, submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { submissionResponse, submissionsResponse, type SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { DecideTogether } from '../review/decide-together.js';
 import { dayOf } from '../words/day-of.js';
+import { findingKind } from '../words/finding-kind.js';
+import { RIG_STATES } from '../words/rig-words.js';
 
 const AT_ONCE = 20;
 
-/** What waits, oldest first, with who is at it; then accepted ones that a later control pull put in doubt. */
+/** What waits, oldest first, with what was found, how its rig stood and who is at it; then accepted ones that a later control pull put in doubt. */
 export function ReviewQueue() {
+  const nameOf = useMethodNames();
   const queue = useLoaded(async () => {
     const { items, nextCursor } = await ask(queueResponse, 'GET', `review-queue?limit=${AT_ONCE}`);
-    const rows = await Promise.all(items.map(async (submission) => ({ submission, claim: await claimOn(submission.reference) })));
+    const stateOf = await rigStates(items);
+    const rows = await Promise.all(
+      items.map(async (submission) => ({ submission, rig: stateOf(submission), claim: await claimOn(submission.reference) })),
+    );
     return { rows, hasMore: nextCursor !== null };
   });
   const doubts = useLoaded(async () => {
@@ -25,11 +33,11 @@ export function ReviewQueue() {
       <Loading of={queue} />
       {queue.answer?.rows.length === 0 && <p class="lede">Nothing waits. What testers hand in appears here, oldest first.</p>}
       <ul class="rows">
-        {queue.answer?.rows.map(({ submission: { reference, spool, method, benchDay, tester, findings, revision }, claim }) => (
+        {queue.answer?.rows.map(({ submission: { reference, spool, method, benchDay, tester, findings, revision }, rig, claim }) => (
           <li key={reference}>
             <p>
               <a href={`/desk/review-one/?reference=${reference}`}>
-                <span class="code">{spool}</span>&nbsp;{method.slug}
+                <span class="code">{spool}</span>&nbsp;{nameOf(method.slug)}
               </a>
               <br />
               <span class="soft">
@@ -38,7 +46,13 @@ export function ReviewQueue() {
               </span>
             </p>
             <span>
-              {countOf(findings)}
+              <Found findings={findings} />
+              {rig !== '' && (
+                <>
+                  <br />
+                  {rig}
+                </>
+              )}
               {claim !== null && (
                 <>
                   <br />
@@ -52,6 +66,7 @@ export function ReviewQueue() {
       {queue.answer && (
         <DecideTogether
           are="waiting"
+          nameOf={nameOf}
           submissions={queue.answer.rows.filter(({ claim }) => claim === null).map(({ submission }) => submission)}
           onDecided={queue.again}
         />
@@ -66,7 +81,7 @@ export function ReviewQueue() {
               <li key={reference}>
                 <p>
                   <a href={`/desk/review-one/?reference=${reference}`}>
-                    <span class="code">{spool}</span>&nbsp;{method.slug}
+                    <span class="code">{spool}</span>&nbsp;{nameOf(method.slug)}
                   </a>
                 </p>
                 <span class="soft">
@@ -75,7 +90,7 @@ export function ReviewQueue() {
               </li>
             ))}
           </ul>
-          <DecideTogether are="inDoubt" submissions={doubts.answer} onDecided={doubts.again} />
+          <DecideTogether are="inDoubt" nameOf={nameOf} submissions={doubts.answer} onDecided={doubts.again} />
         </>
       )}
     </>
@@ -89,10 +104,29 @@ async function claimOn(reference: string): Promise<string | null> {
   return why?.replace(/ until .*/, '') ?? null;
 }
 
-function countOf(findings: readonly { severity: string }[]): string {
-  const held = findings.filter(({ severity }) => severity === 'held').length;
-  const notes = findings.filter(({ severity }) => severity === 'note').length;
-  return [held > 0 ? `${held} to answer` : 'nothing to answer', notes > 0 && `${notes} ${notes === 1 ? 'note' : 'notes'}`]
-    .filter(Boolean)
-    .join(', ');
+/** How the rigs of these stood on their days: rig and state in words; empty where none was pulled by that method. */
+async function rigStates(items: readonly SubmissionResponse[]): Promise<(submission: SubmissionResponse) => string> {
+  const days = [...new Set(items.map(({ benchDay }) => benchDay))];
+  const rigs = new Map(
+    await Promise.all(days.map(async (day) => [day, (await ask(rigsResponse, 'GET', `rigs?day=${day}`)).items] as const)),
+  );
+  return ({ benchDay, instruments, method }) =>
+    (rigs.get(benchDay) ?? [])
+      .filter(({ instrument, method: pulled }) => pulled === method.slug && instruments.some(({ code }) => code === instrument))
+      .map(({ instrument, state }) => `${instrument} ${RIG_STATES[state].replace(/:.*/, '')}`)
+      .join(', ');
+}
+
+/** Kinds of what was found: what is to be answered first. */
+function Found({ findings }: Pick<SubmissionResponse, 'findings'>) {
+  const kindsOf = (severity: string) => [
+    ...new Set(findings.filter((one) => one.severity === severity).map(({ code }) => findingKind(code))),
+  ];
+  const [held, notes] = [kindsOf('held'), kindsOf('note')];
+  return (
+    <>
+      {held.length > 0 ? `To answer: ${held.join('; ')}` : 'Nothing to answer'}
+      {notes.length > 0 && <span class="soft">. Noted: {notes.join('; ')}</span>}
+    </>
+  );
 }

@@ -5,6 +5,7 @@ import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { loadChoices, methodsField, toEdition } from './edition-fields.js';
@@ -18,6 +19,7 @@ interface Props {
 /** What an open edition can still take, each with the reason that readers see. */
 export function Amending({ edition, entered, onAmended }: Props) {
   const { slug, amendments, version, methods: pinned } = edition;
+  const nameOf = useMethodNames();
   const choices = useLoaded(async () => {
     const [house, variants] = await Promise.all([loadChoices(), allPages(variantsResponse, 'catalogue/variants?limit=200')]);
     return { ...house, variants: variants.filter((one) => !entered.includes(one.slug) && one.retired === null) };
@@ -33,7 +35,7 @@ export function Amending({ edition, entered, onAmended }: Props) {
                 <p>
                   {[
                     ...variants,
-                    ...methods.map((method) => `${method.slug}, version ${method.number}`),
+                    ...methods.map((method) => `${nameOf(method.slug)}, version ${method.number}`),
                     ...(closesOn ? [`closes on ${dayOf(closesOn.after)} instead of ${dayOf(closesOn.before)}`] : []),
                   ].join('; ')}
                   <br />

@@ -8,6 +8,7 @@ import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useAct } from '../parts/use-act.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 
@@ -57,6 +58,7 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
     };
   }, [slug]);
   const { said, act } = useAct(work.again);
+  const nameOf = useMethodNames();
   if (!work.answer) return <Loading of={work} />;
   const { given, testers } = work.answer;
   const spools = work.answer.spools.filter(([variant]) => wanted === null || variant === wanted);
@@ -70,7 +72,7 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
         {given.map(({ id, tester, spool, method, specimens, dueOn, handedIn }) => (
           <li key={id}>
             <p>
-              {tester.displayName}: <span class="code">{spool}</span> {method}
+              {tester.displayName}: <span class="code">{spool}</span> {nameOf(method)}
               <br />
               <span class="soft">
                 {specimens} specimens{dueOn !== null && `, until ${dayOf(dueOn)}`}
@@ -112,7 +114,7 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
             name: 'method',
             label: 'By which method',
             kind: 'choice',
-            options: methods.map((method) => [method.slug, method.slug] as const),
+            options: methods.map((method) => [method.slug, nameOf(method.slug)] as const),
           },
           { name: 'specimens', label: 'Specimens of each', kind: 'number', value: '8' },
           { name: 'dueOn', label: 'Until', kind: 'date', isOptional: true },

@@ -9,6 +9,8 @@ interface Props {
   readonly categories: readonly SchemeCategory[];
   /** Whether it is the only table: then it stands open on a phone, too. */
   readonly isAlone: boolean;
+  /** Of several, the first alone stands open, where there is room. */
+  readonly isFirst: boolean;
   /** Asks for what an entry lacks. */
   readonly onAsk: (variant: string) => void;
 }
@@ -32,8 +34,7 @@ function Cell({ code, isMissing, needs, there }: CellProps) {
   const lacking = lackingIn(code, needs).join(', ');
   return (
     <>
-      <span class={isMissing ? 'signal' : ''}>{lacking || (isMissing ? 'not yet' : 'enough')}</span>
-      <br />
+      <span class={isMissing ? 'signal' : ''}>{lacking || (isMissing ? 'not yet' : 'enough')}</span>{' '}
       <span class="soft small">
         {there.specimens} · {there.testers} · {there.rigs}
       </span>
@@ -42,15 +43,15 @@ function Cell({ code, isMissing, needs, there }: CellProps) {
 }
 
 /** Entry by category: enough, or what lacks, in words, over what is there so far. */
-export function BoardMatrix({ name, entries, categories, isAlone, onAsk }: Props) {
+export function BoardMatrix({ name, entries, categories, isAlone, isFirst, onAsk }: Props) {
   const complete = entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
-    <details open={isAlone || window.matchMedia(IS_WIDE).matches}>
+    <details open={isAlone || (isFirst && window.matchMedia(IS_WIDE).matches)}>
       <summary>
         {name !== '' && <strong>{name}: </strong>}
         {complete} of {entries.length} entries have a result in every category
       </summary>
-      <p class="soft">Below each: specimens, testers, rigs. Press an entry to ask somebody for what it lacks.</p>
+      <p class="soft">Beside each: specimens, testers, rigs. Press an entry to ask somebody for what it lacks.</p>
       <div class="matrix board" tabIndex={0} role="region" aria-label={`Entries by category${name && `, ${name}`}`}>
         <table>
           <thead>

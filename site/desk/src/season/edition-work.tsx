@@ -30,6 +30,8 @@ interface Props {
   readonly onMoved: () => void;
 }
 
+const IN_THE_WAY = 'in-the-way';
+
 /** One edition: what is missing, how it would stand, and its next act. */
 export function EditionWork({ edition, others, onMoved }: Props) {
   const { slug, name, state, version, opensOn, closesOn } = edition;
@@ -83,13 +85,20 @@ export function EditionWork({ edition, others, onMoved }: Props) {
       )}
       {work.answer && state !== 'planned' && (
         <>
+          {state === 'open' && work.answer.board.standsInTheWay.length > 0 && (
+            <section id={IN_THE_WAY}>
+              <h2>In the way of closing</h2>
+              <Obstacles of={work.answer.board.standsInTheWay} />
+            </section>
+          )}
           <h2>Entries by category</h2>
-          {work.answer.compared.map((one) => (
+          {work.answer.compared.map((one, index) => (
             <BoardMatrix
               key={one.name}
               {...one}
               entries={board.filter(({ division }) => division === one.division)}
               isAlone={work.answer?.compared.length === 1}
+              isFirst={index === 0}
               onAsk={setWanted}
             />
           ))}
@@ -134,7 +143,12 @@ function Closing({ obstacles, name, onClose }: { obstacles: readonly Obstacle[];
   return (
     <section>
       <h2>Close it</h2>
-      <Obstacles of={obstacles} />
+      {obstacles.length > 0 && (
+        <p>
+          <a href={`#${IN_THE_WAY}`}>{obstacles.length === 1 ? 'Something stands' : `${obstacles.length} things stand`} in the way</a>, each
+          with what to do about it.
+        </p>
+      )}
       <p>After the closing nobody hands in any more. It cannot be opened again.</p>
       <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onClose()}>
         Close {name}

@@ -1,8 +1,12 @@
+import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import type { boardResponse } from '../../../../api/contract/endpoints/board.js';
-import { exclusionRequest } from '../../../../api/contract/endpoints/editions.js';
+import { exclusionRequest, type ExclusionRequest } from '../../../../api/contract/endpoints/editions.js';
+import { exclusionPreviewResponse } from '../../../../api/contract/endpoints/previews.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
+import { useAct } from '../parts/use-act.js';
+import { ChangedCells } from './changed-cells.js';
 
 interface Props {
   readonly slug: string;
@@ -18,11 +22,23 @@ const REASONS = [
   ['interest', 'a tie of somebody who tests'],
 ] as const;
 
-/** Leaving an entry out, with the reason that readers see. */
+type Effect = z.infer<typeof exclusionPreviewResponse>;
+
+/** Leaving an entry out, with the reason that readers see; what it would change is told before anybody decides. */
 export function Excluding({ slug, entries, onChanged }: Props) {
+  const [asked, setAsked] = useState<{ readonly request: ExclusionRequest; readonly effect: Effect } | null>(null);
+  const { said, act } = useAct(onChanged);
   const excluded = entries.filter(({ exclusion }) => exclusion !== null);
   const open = entries.filter(({ exclusion }) => exclusion === null);
-  const takeBack = (variant: string) => void ask(z.unknown(), 'DELETE', `editions/${slug}/exclusions/${variant}`).then(onChanged);
+  const takeBack = (variant: string) =>
+    act(() => ask(z.unknown(), 'DELETE', `editions/${slug}/exclusions/${variant}`), `${variant} is in again.`);
+  const leaveOut = (request: ExclusionRequest) => {
+    setAsked(null);
+    act(
+      () => ask(z.unknown(), 'POST', `editions/${slug}/exclusions`, { body: request }),
+      `${request.variant} is left out. Until the edition is published it can be taken back in above.`,
+    );
+  };
   return (
     <details>
       <summary>Leave an entry out ({excluded.length} are)</summary>
@@ -38,10 +54,10 @@ export function Excluding({ slug, entries, onChanged }: Props) {
           </li>
         ))}
       </ul>
+      <p role="status">{said}</p>
       <Form
         schema={exclusionRequest}
-        submit="Leave it out"
-        isRepeated
+        submit="See what that would change"
         fields={[
           { name: 'variant', label: 'Entry', kind: 'choice', options: open.map(({ variant }) => [variant, variant] as const) },
           { name: 'reasonCode', label: 'Because it', kind: 'choice', options: REASONS },
@@ -57,11 +73,25 @@ export function Excluding({ slug, entries, onChanged }: Props) {
           { name: 'words', label: 'Why, in words that readers see', kind: 'words' },
         ]}
         onSend={async (request) => {
-          await ask(z.unknown(), 'POST', `editions/${slug}/exclusions`, { body: request });
-          onChanged();
-          return `${request.variant} is left out. Look at the standings to see what that does.`;
+          setAsked(null);
+          const effect = await ask(exclusionPreviewResponse, 'POST', `editions/${slug}/exclusions/preview`, { body: request });
+          setAsked({ request, effect });
+          return 'Nothing is changed yet.';
         }}
       />
+      {asked && (
+        <section aria-label={`What leaving ${asked.request.variant} out would change`}>
+          <ChangedCells changes={asked.effect.changes} />
+          <p class="acts">
+            <button type="button" class="main" onClick={() => leaveOut(asked.request)}>
+              Leave {asked.request.variant} out
+            </button>
+            <button type="button" onClick={() => setAsked(null)}>
+              Leave it in
+            </button>
+          </p>
+        </section>
+      )}
     </details>
   );
 }

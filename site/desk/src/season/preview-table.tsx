@@ -5,6 +5,7 @@ import type { z } from 'zod';
 import { ask } from '../http/ask.js';
 import { dayOf, timeOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
+import { ChangedCells } from './changed-cells.js';
 
 type Preview = z.infer<typeof previewResponse>;
 
@@ -34,21 +35,10 @@ function Standings({ overall, categories, incomplete, divisions, since }: Previe
       {since && (
         <p role="status">
           Since {dayOf(since.at)}, {timeOf(new Date(since.at))}:{' '}
-          {since.changes.length === 0 ? 'nothing changed.' : `${since.changes.length} cells changed.`}
+          {since.changes.length === 0 ? 'nothing changed.' : 'what follows has changed.'}
         </p>
       )}
-      {since && since.changes.length > 0 && (
-        <ul class="rows">
-          {since.changes.map(({ where, before, after }) => (
-            <li key={where}>
-              <p>{where}</p>
-              <span>
-                {before ?? 'nothing'} → {after ?? 'nothing'}
-              </span>
-            </li>
-          ))}
-        </ul>
-      )}
+      {since && since.changes.length > 0 && <ChangedCells changes={since.changes} />}
       {(divisions ?? [{ division: '', overall, categories, incomplete }]).map((one) => (
         <OneTable key={one.division} {...one} />
       ))}

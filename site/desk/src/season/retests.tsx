@@ -2,10 +2,12 @@ import { drawRequest, retestsResponse } from '../../../../api/contract/endpoints
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 
 /** Results drawn by lot, to be tested again under new codes: whoever draws cannot choose them. */
 export function Retests({ slug, canDraw }: { slug: string; canDraw: boolean }) {
+  const nameOf = useMethodNames();
   const drawn = useLoaded(() => ask(retestsResponse, 'GET', `editions/${slug}/retests`), [slug]);
   const items = drawn.answer?.items ?? [];
   const done = items.filter(({ isDone }) => isDone).length;
@@ -23,7 +25,7 @@ export function Retests({ slug, canDraw }: { slug: string; canDraw: boolean }) {
         {items.map(({ original, spool, method, isDone }) => (
           <li key={spool + original}>
             <p>
-              <span class="code">{spool}</span> {method} <span class="soft">again, after {original}</span>
+              <span class="code">{spool}</span> {nameOf(method)} <span class="soft">again, after {original}</span>
             </p>
             <span class={isDone ? '' : 'signal'}>{isDone ? 'tested again' : 'not yet'}</span>
           </li>

@@ -5,6 +5,7 @@ import type { RemarkResponse } from '../../../../api/contract/endpoints/statemen
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { ToAdd } from '../parts/to-add.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
@@ -33,55 +34,62 @@ export function Remarks() {
           <Row key={remark.id} {...remark} onChanged={remarks.again} />
         ))}
       </ul>
-      <h3>A caveat on how lines are made</h3>
-      <Form
-        schema={remarkRequest}
-        submit="Add this caveat"
-        isRepeated
-        fixed={{ kind: 'caveat' }}
-        prepare={({ construction, ...entered }) => ({ ...entered, about: { kind: 'construction', slug: construction } })}
-        fields={[
-          { name: 'construction', label: 'Construction', kind: 'choice', options: optionsOf(CONSTRUCTIONS, CONSTRUCTION_WORDS) },
-          words,
-        ]}
-        onSend={send}
-      />
-      <h3>A caveat on a line or variant</h3>
-      <Form
-        schema={remarkRequest}
-        submit="Add the caveat"
-        isRepeated
-        fixed={{ kind: 'caveat' }}
-        fields={[
-          {
-            name: 'about/kind',
-            label: 'Of',
-            kind: 'choice',
-            options: [
-              ['line', 'a line in all its variants'],
-              ['variant', 'one variant'],
-            ],
-          },
-          { name: 'about/slug', label: 'Its short name' },
-          words,
-        ]}
-        onSend={send}
-      />
-      <h3>A reply of a maker</h3>
-      <Form
-        schema={remarkRequest}
-        submit="Enter the reply"
-        isRepeated
-        fixed={{ kind: 'reply' }}
-        fields={[
-          { name: 'variant', label: 'Variant: its short name' },
-          { name: 'edition', label: 'Edition: its short name' },
-          { name: 'category', label: 'Category that it answers', isOptional: true },
-          { name: 'signedBy', label: 'Who replies' },
-          { ...words, label: 'The reply, word by word' },
-        ]}
-        onSend={send}
-      />
+      {remarks.answer && (
+        <>
+          <ToAdd what="A caveat on how lines are made" count={remarks.answer.items.length}>
+            <Form
+              schema={remarkRequest}
+              submit="Add this caveat"
+              isRepeated
+              fixed={{ kind: 'caveat' }}
+              prepare={({ construction, ...entered }) => ({ ...entered, about: { kind: 'construction', slug: construction } })}
+              fields={[
+                { name: 'construction', label: 'Construction', kind: 'choice', options: optionsOf(CONSTRUCTIONS, CONSTRUCTION_WORDS) },
+                words,
+              ]}
+              onSend={send}
+            />
+          </ToAdd>
+          <ToAdd what="A caveat on a line or variant" count={remarks.answer.items.length}>
+            <Form
+              schema={remarkRequest}
+              submit="Add the caveat"
+              isRepeated
+              fixed={{ kind: 'caveat' }}
+              fields={[
+                {
+                  name: 'about/kind',
+                  label: 'Of',
+                  kind: 'choice',
+                  options: [
+                    ['line', 'a line in all its variants'],
+                    ['variant', 'one variant'],
+                  ],
+                },
+                { name: 'about/slug', label: 'Its short name' },
+                words,
+              ]}
+              onSend={send}
+            />
+          </ToAdd>
+          <ToAdd what="A reply of a maker" count={remarks.answer.items.length}>
+            <Form
+              schema={remarkRequest}
+              submit="Enter the reply"
+              isRepeated
+              fixed={{ kind: 'reply' }}
+              fields={[
+                { name: 'variant', label: 'Variant: its short name' },
+                { name: 'edition', label: 'Edition: its short name' },
+                { name: 'category', label: 'Category that it answers', isOptional: true },
+                { name: 'signedBy', label: 'Who replies' },
+                { ...words, label: 'The reply, word by word' },
+              ]}
+              onSend={send}
+            />
+          </ToAdd>
+        </>
+      )}
     </>
   );
 }

@@ -5800,7 +5800,8 @@ export const ControlPullScalarFieldEnum = {
   temperatureText: 'temperatureText',
   temperatureUnit: 'temperatureUnit',
   temperatureC: 'temperatureC',
-  humidityPercent: 'humidityPercent'
+  humidityPercent: 'humidityPercent',
+  isLate: 'isLate'
 } as const
 
 export type ControlPullScalarFieldEnum = (typeof ControlPullScalarFieldEnum)[keyof typeof ControlPullScalarFieldEnum]

@@ -50,6 +50,7 @@ export type ControlPullMinAggregateOutputType = {
   temperatureUnit: string | null
   temperatureC: runtime.Decimal | null
   humidityPercent: runtime.Decimal | null
+  isLate: boolean | null
 }
 
 export type ControlPullMaxAggregateOutputType = {
@@ -66,6 +67,7 @@ export type ControlPullMaxAggregateOutputType = {
   temperatureUnit: string | null
   temperatureC: runtime.Decimal | null
   humidityPercent: runtime.Decimal | null
+  isLate: boolean | null
 }
 
 export type ControlPullCountAggregateOutputType = {
@@ -82,6 +84,7 @@ export type ControlPullCountAggregateOutputType = {
   temperatureUnit: number
   temperatureC: number
   humidityPercent: number
+  isLate: number
   _all: number
 }
 
@@ -110,6 +113,7 @@ export type ControlPullMinAggregateInputType = {
   temperatureUnit?: true
   temperatureC?: true
   humidityPercent?: true
+  isLate?: true
 }
 
 export type ControlPullMaxAggregateInputType = {
@@ -126,6 +130,7 @@ export type ControlPullMaxAggregateInputType = {
   temperatureUnit?: true
   temperatureC?: true
   humidityPercent?: true
+  isLate?: true
 }
 
 export type ControlPullCountAggregateInputType = {
@@ -142,6 +147,7 @@ export type ControlPullCountAggregateInputType = {
   temperatureUnit?: true
   temperatureC?: true
   humidityPercent?: true
+  isLate?: true
   _all?: true
 }
 
@@ -245,6 +251,7 @@ export type ControlPullGroupByOutputType = {
   temperatureUnit: string | null
   temperatureC: runtime.Decimal | null
   humidityPercent: runtime.Decimal | null
+  isLate: boolean
   _count: ControlPullCountAggregateOutputType | null
   _avg: ControlPullAvgAggregateOutputType | null
   _sum: ControlPullSumAggregateOutputType | null
@@ -284,6 +291,7 @@ export type ControlPullWhereInput = {
   temperatureUnit?: Prisma.StringNullableFilter<"ControlPull"> | string | null
   temperatureC?: Prisma.DecimalNullableFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.DecimalNullableFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFilter<"ControlPull"> | boolean
   controlLine?: Prisma.XOR<Prisma.ControlLineScalarRelationFilter, Prisma.ControlLineWhereInput>
   instrument?: Prisma.XOR<Prisma.InstrumentScalarRelationFilter, Prisma.InstrumentWhereInput>
   method?: Prisma.XOR<Prisma.MethodScalarRelationFilter, Prisma.MethodWhereInput>
@@ -306,6 +314,7 @@ export type ControlPullOrderByWithRelationInput = {
   temperatureUnit?: Prisma.SortOrderInput | Prisma.SortOrder
   temperatureC?: Prisma.SortOrderInput | Prisma.SortOrder
   humidityPercent?: Prisma.SortOrderInput | Prisma.SortOrder
+  isLate?: Prisma.SortOrder
   controlLine?: Prisma.ControlLineOrderByWithRelationInput
   instrument?: Prisma.InstrumentOrderByWithRelationInput
   method?: Prisma.MethodOrderByWithRelationInput
@@ -331,6 +340,7 @@ export type ControlPullWhereUniqueInput = Prisma.AtLeast<{
   temperatureUnit?: Prisma.StringNullableFilter<"ControlPull"> | string | null
   temperatureC?: Prisma.DecimalNullableFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.DecimalNullableFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFilter<"ControlPull"> | boolean
   controlLine?: Prisma.XOR<Prisma.ControlLineScalarRelationFilter, Prisma.ControlLineWhereInput>
   instrument?: Prisma.XOR<Prisma.InstrumentScalarRelationFilter, Prisma.InstrumentWhereInput>
   method?: Prisma.XOR<Prisma.MethodScalarRelationFilter, Prisma.MethodWhereInput>
@@ -353,6 +363,7 @@ export type ControlPullOrderByWithAggregationInput = {
   temperatureUnit?: Prisma.SortOrderInput | Prisma.SortOrder
   temperatureC?: Prisma.SortOrderInput | Prisma.SortOrder
   humidityPercent?: Prisma.SortOrderInput | Prisma.SortOrder
+  isLate?: Prisma.SortOrder
   _count?: Prisma.ControlPullCountOrderByAggregateInput
   _avg?: Prisma.ControlPullAvgOrderByAggregateInput
   _max?: Prisma.ControlPullMaxOrderByAggregateInput
@@ -377,6 +388,7 @@ export type ControlPullScalarWhereWithAggregatesInput = {
   temperatureUnit?: Prisma.StringNullableWithAggregatesFilter<"ControlPull"> | string | null
   temperatureC?: Prisma.DecimalNullableWithAggregatesFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.DecimalNullableWithAggregatesFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolWithAggregatesFilter<"ControlPull"> | boolean
 }
 
 export type ControlPullCreateInput = {
@@ -389,6 +401,7 @@ export type ControlPullCreateInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   controlLine: Prisma.ControlLineCreateNestedOneWithoutPullsInput
   instrument: Prisma.InstrumentCreateNestedOneWithoutControlPullsInput
   method: Prisma.MethodCreateNestedOneWithoutControlPullsInput
@@ -411,6 +424,7 @@ export type ControlPullUncheckedCreateInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   readings?: Prisma.ControlReadingUncheckedCreateNestedManyWithoutControlPullInput
   strike?: Prisma.ControlPullStrikeUncheckedCreateNestedOneWithoutControlPullInput
 }
@@ -425,6 +439,7 @@ export type ControlPullUpdateInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   controlLine?: Prisma.ControlLineUpdateOneRequiredWithoutPullsNestedInput
   instrument?: Prisma.InstrumentUpdateOneRequiredWithoutControlPullsNestedInput
   method?: Prisma.MethodUpdateOneRequiredWithoutControlPullsNestedInput
@@ -447,6 +462,7 @@ export type ControlPullUncheckedUpdateInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   readings?: Prisma.ControlReadingUncheckedUpdateManyWithoutControlPullNestedInput
   strike?: Prisma.ControlPullStrikeUncheckedUpdateOneWithoutControlPullNestedInput
 }
@@ -465,6 +481,7 @@ export type ControlPullCreateManyInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
 }
 
 export type ControlPullUpdateManyMutationInput = {
@@ -477,6 +494,7 @@ export type ControlPullUpdateManyMutationInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
 }
 
 export type ControlPullUncheckedUpdateManyInput = {
@@ -493,6 +511,7 @@ export type ControlPullUncheckedUpdateManyInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
 }
 
 export type ControlPullListRelationFilter = {
@@ -519,6 +538,7 @@ export type ControlPullCountOrderByAggregateInput = {
   temperatureUnit?: Prisma.SortOrder
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
+  isLate?: Prisma.SortOrder
 }
 
 export type ControlPullAvgOrderByAggregateInput = {
@@ -540,6 +560,7 @@ export type ControlPullMaxOrderByAggregateInput = {
   temperatureUnit?: Prisma.SortOrder
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
+  isLate?: Prisma.SortOrder
 }
 
 export type ControlPullMinOrderByAggregateInput = {
@@ -556,6 +577,7 @@ export type ControlPullMinOrderByAggregateInput = {
   temperatureUnit?: Prisma.SortOrder
   temperatureC?: Prisma.SortOrder
   humidityPercent?: Prisma.SortOrder
+  isLate?: Prisma.SortOrder
 }
 
 export type ControlPullSumOrderByAggregateInput = {
@@ -774,6 +796,7 @@ export type ControlPullCreateWithoutTesterInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   controlLine: Prisma.ControlLineCreateNestedOneWithoutPullsInput
   instrument: Prisma.InstrumentCreateNestedOneWithoutControlPullsInput
   method: Prisma.MethodCreateNestedOneWithoutControlPullsInput
@@ -794,6 +817,7 @@ export type ControlPullUncheckedCreateWithoutTesterInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   readings?: Prisma.ControlReadingUncheckedCreateNestedManyWithoutControlPullInput
   strike?: Prisma.ControlPullStrikeUncheckedCreateNestedOneWithoutControlPullInput
 }
@@ -841,6 +865,7 @@ export type ControlPullScalarWhereInput = {
   temperatureUnit?: Prisma.StringNullableFilter<"ControlPull"> | string | null
   temperatureC?: Prisma.DecimalNullableFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.DecimalNullableFilter<"ControlPull"> | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFilter<"ControlPull"> | boolean
 }
 
 export type ControlPullCreateWithoutControlLineInput = {
@@ -853,6 +878,7 @@ export type ControlPullCreateWithoutControlLineInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   instrument: Prisma.InstrumentCreateNestedOneWithoutControlPullsInput
   method: Prisma.MethodCreateNestedOneWithoutControlPullsInput
   tester: Prisma.AccountCreateNestedOneWithoutControlPullsInput
@@ -873,6 +899,7 @@ export type ControlPullUncheckedCreateWithoutControlLineInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   readings?: Prisma.ControlReadingUncheckedCreateNestedManyWithoutControlPullInput
   strike?: Prisma.ControlPullStrikeUncheckedCreateNestedOneWithoutControlPullInput
 }
@@ -913,6 +940,7 @@ export type ControlPullCreateWithoutReadingsInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   controlLine: Prisma.ControlLineCreateNestedOneWithoutPullsInput
   instrument: Prisma.InstrumentCreateNestedOneWithoutControlPullsInput
   method: Prisma.MethodCreateNestedOneWithoutControlPullsInput
@@ -934,6 +962,7 @@ export type ControlPullUncheckedCreateWithoutReadingsInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   strike?: Prisma.ControlPullStrikeUncheckedCreateNestedOneWithoutControlPullInput
 }
 
@@ -963,6 +992,7 @@ export type ControlPullUpdateWithoutReadingsInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   controlLine?: Prisma.ControlLineUpdateOneRequiredWithoutPullsNestedInput
   instrument?: Prisma.InstrumentUpdateOneRequiredWithoutControlPullsNestedInput
   method?: Prisma.MethodUpdateOneRequiredWithoutControlPullsNestedInput
@@ -984,6 +1014,7 @@ export type ControlPullUncheckedUpdateWithoutReadingsInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   strike?: Prisma.ControlPullStrikeUncheckedUpdateOneWithoutControlPullNestedInput
 }
 
@@ -997,6 +1028,7 @@ export type ControlPullCreateWithoutStrikeInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   controlLine: Prisma.ControlLineCreateNestedOneWithoutPullsInput
   instrument: Prisma.InstrumentCreateNestedOneWithoutControlPullsInput
   method: Prisma.MethodCreateNestedOneWithoutControlPullsInput
@@ -1018,6 +1050,7 @@ export type ControlPullUncheckedCreateWithoutStrikeInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   readings?: Prisma.ControlReadingUncheckedCreateNestedManyWithoutControlPullInput
 }
 
@@ -1047,6 +1080,7 @@ export type ControlPullUpdateWithoutStrikeInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   controlLine?: Prisma.ControlLineUpdateOneRequiredWithoutPullsNestedInput
   instrument?: Prisma.InstrumentUpdateOneRequiredWithoutControlPullsNestedInput
   method?: Prisma.MethodUpdateOneRequiredWithoutControlPullsNestedInput
@@ -1068,6 +1102,7 @@ export type ControlPullUncheckedUpdateWithoutStrikeInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   readings?: Prisma.ControlReadingUncheckedUpdateManyWithoutControlPullNestedInput
 }
 
@@ -1081,6 +1116,7 @@ export type ControlPullCreateWithoutInstrumentInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   controlLine: Prisma.ControlLineCreateNestedOneWithoutPullsInput
   method: Prisma.MethodCreateNestedOneWithoutControlPullsInput
   tester: Prisma.AccountCreateNestedOneWithoutControlPullsInput
@@ -1101,6 +1137,7 @@ export type ControlPullUncheckedCreateWithoutInstrumentInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   readings?: Prisma.ControlReadingUncheckedCreateNestedManyWithoutControlPullInput
   strike?: Prisma.ControlPullStrikeUncheckedCreateNestedOneWithoutControlPullInput
 }
@@ -1141,6 +1178,7 @@ export type ControlPullCreateWithoutMethodInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   controlLine: Prisma.ControlLineCreateNestedOneWithoutPullsInput
   instrument: Prisma.InstrumentCreateNestedOneWithoutControlPullsInput
   tester: Prisma.AccountCreateNestedOneWithoutControlPullsInput
@@ -1161,6 +1199,7 @@ export type ControlPullUncheckedCreateWithoutMethodInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
   readings?: Prisma.ControlReadingUncheckedCreateNestedManyWithoutControlPullInput
   strike?: Prisma.ControlPullStrikeUncheckedCreateNestedOneWithoutControlPullInput
 }
@@ -1204,6 +1243,7 @@ export type ControlPullCreateManyTesterInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
 }
 
 export type ControlPullUpdateWithoutTesterInput = {
@@ -1216,6 +1256,7 @@ export type ControlPullUpdateWithoutTesterInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   controlLine?: Prisma.ControlLineUpdateOneRequiredWithoutPullsNestedInput
   instrument?: Prisma.InstrumentUpdateOneRequiredWithoutControlPullsNestedInput
   method?: Prisma.MethodUpdateOneRequiredWithoutControlPullsNestedInput
@@ -1236,6 +1277,7 @@ export type ControlPullUncheckedUpdateWithoutTesterInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   readings?: Prisma.ControlReadingUncheckedUpdateManyWithoutControlPullNestedInput
   strike?: Prisma.ControlPullStrikeUncheckedUpdateOneWithoutControlPullNestedInput
 }
@@ -1253,6 +1295,7 @@ export type ControlPullUncheckedUpdateManyWithoutTesterInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
 }
 
 export type ControlPullCreateManyControlLineInput = {
@@ -1268,6 +1311,7 @@ export type ControlPullCreateManyControlLineInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
 }
 
 export type ControlPullUpdateWithoutControlLineInput = {
@@ -1280,6 +1324,7 @@ export type ControlPullUpdateWithoutControlLineInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   instrument?: Prisma.InstrumentUpdateOneRequiredWithoutControlPullsNestedInput
   method?: Prisma.MethodUpdateOneRequiredWithoutControlPullsNestedInput
   tester?: Prisma.AccountUpdateOneRequiredWithoutControlPullsNestedInput
@@ -1300,6 +1345,7 @@ export type ControlPullUncheckedUpdateWithoutControlLineInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   readings?: Prisma.ControlReadingUncheckedUpdateManyWithoutControlPullNestedInput
   strike?: Prisma.ControlPullStrikeUncheckedUpdateOneWithoutControlPullNestedInput
 }
@@ -1317,6 +1363,7 @@ export type ControlPullUncheckedUpdateManyWithoutControlLineInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
 }
 
 export type ControlPullCreateManyInstrumentInput = {
@@ -1332,6 +1379,7 @@ export type ControlPullCreateManyInstrumentInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
 }
 
 export type ControlPullUpdateWithoutInstrumentInput = {
@@ -1344,6 +1392,7 @@ export type ControlPullUpdateWithoutInstrumentInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   controlLine?: Prisma.ControlLineUpdateOneRequiredWithoutPullsNestedInput
   method?: Prisma.MethodUpdateOneRequiredWithoutControlPullsNestedInput
   tester?: Prisma.AccountUpdateOneRequiredWithoutControlPullsNestedInput
@@ -1364,6 +1413,7 @@ export type ControlPullUncheckedUpdateWithoutInstrumentInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   readings?: Prisma.ControlReadingUncheckedUpdateManyWithoutControlPullNestedInput
   strike?: Prisma.ControlPullStrikeUncheckedUpdateOneWithoutControlPullNestedInput
 }
@@ -1381,6 +1431,7 @@ export type ControlPullUncheckedUpdateManyWithoutInstrumentInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
 }
 
 export type ControlPullCreateManyMethodInput = {
@@ -1396,6 +1447,7 @@ export type ControlPullCreateManyMethodInput = {
   temperatureUnit?: string | null
   temperatureC?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: boolean
 }
 
 export type ControlPullUpdateWithoutMethodInput = {
@@ -1408,6 +1460,7 @@ export type ControlPullUpdateWithoutMethodInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   controlLine?: Prisma.ControlLineUpdateOneRequiredWithoutPullsNestedInput
   instrument?: Prisma.InstrumentUpdateOneRequiredWithoutControlPullsNestedInput
   tester?: Prisma.AccountUpdateOneRequiredWithoutControlPullsNestedInput
@@ -1428,6 +1481,7 @@ export type ControlPullUncheckedUpdateWithoutMethodInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
   readings?: Prisma.ControlReadingUncheckedUpdateManyWithoutControlPullNestedInput
   strike?: Prisma.ControlPullStrikeUncheckedUpdateOneWithoutControlPullNestedInput
 }
@@ -1445,6 +1499,7 @@ export type ControlPullUncheckedUpdateManyWithoutMethodInput = {
   temperatureUnit?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   temperatureC?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
   humidityPercent?: Prisma.NullableDecimalFieldUpdateOperationsInput | runtime.Decimal | runtime.DecimalJsLike | number | string | null
+  isLate?: Prisma.BoolFieldUpdateOperationsInput | boolean
 }
 
 
@@ -1492,6 +1547,7 @@ export type ControlPullSelect<ExtArgs extends runtime.Types.Extensions.InternalA
   temperatureUnit?: boolean
   temperatureC?: boolean
   humidityPercent?: boolean
+  isLate?: boolean
   controlLine?: boolean | Prisma.ControlLineDefaultArgs<ExtArgs>
   instrument?: boolean | Prisma.InstrumentDefaultArgs<ExtArgs>
   method?: boolean | Prisma.MethodDefaultArgs<ExtArgs>
@@ -1515,6 +1571,7 @@ export type ControlPullSelectCreateManyAndReturn<ExtArgs extends runtime.Types.E
   temperatureUnit?: boolean
   temperatureC?: boolean
   humidityPercent?: boolean
+  isLate?: boolean
   controlLine?: boolean | Prisma.ControlLineDefaultArgs<ExtArgs>
   instrument?: boolean | Prisma.InstrumentDefaultArgs<ExtArgs>
   method?: boolean | Prisma.MethodDefaultArgs<ExtArgs>
@@ -1535,6 +1592,7 @@ export type ControlPullSelectUpdateManyAndReturn<ExtArgs extends runtime.Types.E
   temperatureUnit?: boolean
   temperatureC?: boolean
   humidityPercent?: boolean
+  isLate?: boolean
   controlLine?: boolean | Prisma.ControlLineDefaultArgs<ExtArgs>
   instrument?: boolean | Prisma.InstrumentDefaultArgs<ExtArgs>
   method?: boolean | Prisma.MethodDefaultArgs<ExtArgs>
@@ -1555,9 +1613,10 @@ export type ControlPullSelectScalar = {
   temperatureUnit?: boolean
   temperatureC?: boolean
   humidityPercent?: boolean
+  isLate?: boolean
 }
 
-export type ControlPullOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "controlLineId" | "instrumentId" | "methodId" | "testerId" | "benchDay" | "handedInAt" | "note" | "contentDigest" | "temperatureText" | "temperatureUnit" | "temperatureC" | "humidityPercent", ExtArgs["result"]["controlPull"]>
+export type ControlPullOmit<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = runtime.Types.Extensions.GetOmit<"id" | "controlLineId" | "instrumentId" | "methodId" | "testerId" | "benchDay" | "handedInAt" | "note" | "contentDigest" | "temperatureText" | "temperatureUnit" | "temperatureC" | "humidityPercent" | "isLate", ExtArgs["result"]["controlPull"]>
 export type ControlPullInclude<ExtArgs extends runtime.Types.Extensions.InternalArgs = runtime.Types.Extensions.DefaultArgs> = {
   controlLine?: boolean | Prisma.ControlLineDefaultArgs<ExtArgs>
   instrument?: boolean | Prisma.InstrumentDefaultArgs<ExtArgs>
@@ -1610,6 +1669,10 @@ export type $ControlPullPayload<ExtArgs extends runtime.Types.Extensions.Interna
      */
     temperatureC: runtime.Decimal | null
     humidityPercent: runtime.Decimal | null
+    /**
+     * Handed in after one of a later bench day that stands: it judges nothing. The record says so itself.
+     */
+    isLate: boolean
   }, ExtArgs["result"]["controlPull"]>
   composites: {}
 }
@@ -2052,6 +2115,7 @@ export interface ControlPullFieldRefs {
   readonly temperatureUnit: Prisma.FieldRef<"ControlPull", 'String'>
   readonly temperatureC: Prisma.FieldRef<"ControlPull", 'Decimal'>
   readonly humidityPercent: Prisma.FieldRef<"ControlPull", 'Decimal'>
+  readonly isLate: Prisma.FieldRef<"ControlPull", 'Boolean'>
 }
     
 

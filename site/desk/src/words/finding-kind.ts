@@ -1,0 +1,2 @@
+/** The code of a check → words: "specimens/time-to-break" → "specimens: time to break". */
+export const findingKind = (code: string): string => code.replace('/', ': ').replaceAll('-', ' ');

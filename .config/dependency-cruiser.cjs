@@ -54,6 +54,13 @@ module.exports = {
       to: { path: '^api/.*\\.(controller|job|module)\\.ts$' },
     },
     {
+      name: 'controllers-change-nothing',
+      comment: 'What is written together stands in one verb, which a job or another route may call as well.',
+      severity: 'error',
+      from: { path: '\\.controller\\.ts$' },
+      to: { path: ['^api/platform/database/', `^api/(${FEATURES})/.*\\.store\\.ts$`] },
+    },
+    {
       name: 'contract-runs-anywhere',
       comment:
         'Site, desk and clients load the contract in a browser as it is: zod, plain types, and the table of units that it validates by.',
@@ -113,7 +120,7 @@ module.exports = {
         'Plumbing without a word of the domain can be understood, tested and replaced alone. Who may call what is typed by the roles of the contract.',
       severity: 'error',
       from: { path: '^api/platform/' },
-      to: { path: [`^api/(${FEATURES}|${PURE})/`], pathNot: '^api/contract/(roles|problem|order-state)\\.ts$' },
+      to: { path: [`^api/(${FEATURES}|${PURE})/`], pathNot: '^api/contract/(body-sizes|order-state|problem|roles)\\.ts$' },
     },
     {
       name: 'site-speaks-http',

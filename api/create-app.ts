@@ -17,11 +17,12 @@ import { describeApi, serveOpenApi } from './openapi/describe-api.js';
 import { serveClient } from './openapi/serve-client.js';
 import { registerAnyPage } from './platform/http/any-page.js';
 import { registerAnswerHeaders } from './platform/http/answer-headers.js';
-import { MOST_JSON_BYTES, registerBodyRules } from './platform/http/body-rules.js';
+import { registerBodyRules } from './platform/http/body-rules.js';
 import { registerConditionalReads } from './platform/http/conditional-reads.js';
 import { frameworkErrors } from './platform/http/framework-errors.js';
 import { jsonLog } from './platform/http/json-log.js';
 import { Metrics, MetricsModule } from './platform/http/metrics.module.js';
+import { LARGEST_FILE_BYTES, LARGEST_JSON_BYTES } from './contract/body-sizes.js';
 import { FrontDoor } from './platform/http/front-door.js';
 import type { TakeRequest } from './platform/http/front-door.js';
 import { Readiness } from './platform/http/readiness.js';
@@ -37,8 +38,6 @@ import { ReleasesModule } from './releases/releases.module.js';
 import { serveSite } from './serve-site.js';
 import { successorAddress } from './successor-address.js';
 
-const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
-
 /**
  * Makes the server, ready to listen.
  * @param options checked configuration; a clock or identifiers of one's own for a season played back
@@ -49,7 +48,7 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   const proxies = config.TRUSTED_PROXIES.split(',').filter((address) => address !== '');
   const door = new FrontDoor();
   const adapter = new FastifyAdapter({
-    bodyLimit: MOST_JSON_BYTES,
+    bodyLimit: LARGEST_JSON_BYTES,
     trustProxy: proxies.length > 0 ? proxies : false,
     requestIdHeader: false,
     ...frameworkErrors(config.PUBLIC_URL),

@@ -1,13 +1,11 @@
 import 'reflect-metadata';
 import { Logger } from '@nestjs/common';
 import { NestFactory } from '@nestjs/core';
-import { AccountsModule } from './accounts/accounts.module.js';
-import { ForgetExpired } from './accounts/forget-expired.js';
 import { AppModule } from './app.module.js';
 import { buildDesk } from './build-desk.js';
+import { cleanUpHourly } from './clean-up.js';
 import { readConfig } from './config.js';
 import { nightlyBackup } from './platform/backup/nightly-backup.js';
-import { IdempotentAnswersStore } from './platform/http/idempotent-answers.store.js';
 import { BACKUPS } from './platform/jobs/jobs.module.js';
 import { Jobs } from './platform/jobs/jobs.js';
 import { keepGivingSigns } from './platform/jobs/sign-of-life.js';
@@ -23,10 +21,7 @@ await buildDesk(config.DATA_FOLDER, config.PATH);
 /** Carries out orders: publishes releases and rebuilds the site; cleans up every hour. As many of them as one likes may run. */
 const context = await NestFactory.createApplicationContext(AppModule.with({ config }), { logger: jsonLog(config.LOG_LEVEL) });
 context.enableShutdownHooks();
-await context.get(Jobs).every('clean-up', '17 * * * *', async () => {
-  await context.get(IdempotentAnswersStore).forgetOld();
-  await context.select(AccountsModule).get(ForgetExpired).run();
-});
+await cleanUpHourly(context);
 await scheduleBackups(context.get(Jobs));
 await context.select(ReleasesModule).get(ReleaseWork).start(true);
 await context.select(WebhooksModule).get(WebhookWork).start();

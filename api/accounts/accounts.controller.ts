@@ -3,7 +3,6 @@ import type { FastifyReply } from 'fastify';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Clock } from '../platform/clock/clock.js';
-import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor, SESSION_COOKIE } from '../platform/http/access.js';
@@ -16,7 +15,6 @@ import { AcceptInvitation } from './accept-invitation.js';
 import { toAccount, toToken } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import * as schemas from '../contract/endpoints/accounts.js';
-import { AccountsStore } from './accounts.store.js';
 import { ChangeAccount } from './change-account.js';
 import { DeclareInterest } from './declare-interest.js';
 import { EndAccess } from './end-access.js';
@@ -35,8 +33,6 @@ export class AccountsController {
     private readonly ending: EndAccess,
     private readonly interests: DeclareInterest,
     private readonly accounts: AccountsReadModel,
-    private readonly store: AccountsStore,
-    private readonly database: Database,
     private readonly clock: Clock,
     @Inject(CONFIG) private readonly config: Config,
   ) {}
@@ -63,7 +59,7 @@ export class AccountsController {
   @Delete('sessions/current')
   @Endpoint({ summary: 'Sign out.', allow: 'signedIn', status: 204, answer: null })
   async deleteSession(@CurrentActor() actor: Actor, @Res({ passthrough: true }) reply: FastifyReply): Promise<void> {
-    if (actor.sessionKey !== null) await this.store.endSessions(this.database.client, { tokenHash: actor.sessionKey });
+    await this.ending.ownSession(actor);
     void reply.clearCookie(SESSION_COOKIE, { path: '/' });
   }
 

@@ -17,6 +17,11 @@ export class EndAccess {
     private readonly clock: Clock,
   ) {}
 
+  /** Signs out: ends the session that asks; a program has none. */
+  async ownSession({ sessionKey }: Actor): Promise<void> {
+    if (sessionKey !== null) await this.store.endSessions(this.database.client, { tokenHash: sessionKey });
+  }
+
   /** @param id of one session; null for all of the account */
   async sessions(actor: Actor, accountId: string, id: string | null): Promise<void> {
     await this.database.transaction(async (tx) => {

@@ -23,6 +23,8 @@ export interface WhichPulls {
   readonly methods?: readonly string[];
   /** Last bench day. */
   readonly until?: string;
+  /** Ids of control lines: each lot has one of its own. */
+  readonly controlLines?: readonly string[];
 }
 
 /** Control lines and pulls, as charts, submissions and releases see them. */
@@ -59,14 +61,40 @@ export class ControlPullsReadModel {
     return new Map(rows.map(({ code, records }) => [code, records]));
   }
 
+  /**
+   * Pulls of the lots that were on these rigs around these days: up to the pull before the first of them, and the one behind the last.
+   * What is known of a rig on one of the days rests on no other, so that earlier seasons are not read.
+   */
+  async pullsAround(
+    { rigs, methods }: { readonly rigs: readonly { id: string; code: string }[]; readonly methods: readonly string[] },
+    days: readonly string[],
+  ): Promise<ControlPullOnRecord[]> {
+    const sorted = days.toSorted();
+    const [first, last] = [sorted[0] ?? null, sorted.at(-1) ?? null];
+    const lots = await this.database.client.$queryRaw<{ id: string }[]>`
+      WITH counted AS (
+        SELECT p."instrument_id", p."method_id", p."control_line_id", p."bench_day" FROM "control_pull" p
+        WHERE p."instrument_id" = ANY(${rigs.map(({ id }) => id)}::uuid[])
+          AND NOT p."is_late" AND NOT EXISTS (SELECT 1 FROM "control_pull_strike" s WHERE s."control_pull_id" = p."id")
+      ), around AS (
+        SELECT "instrument_id", "method_id",
+          max("bench_day") FILTER (WHERE "bench_day" <= ${first}::date) AS "from", min("bench_day") FILTER (WHERE "bench_day" > ${last}::date) AS "to"
+        FROM counted GROUP BY 1, 2
+      )
+      SELECT DISTINCT c."control_line_id"::text AS "id" FROM counted c JOIN around a USING ("instrument_id", "method_id")
+      WHERE c."bench_day" BETWEEN coalesce(a."from", ${first}::date) AND coalesce(a."to", ${last}::date)`;
+    return this.pulls({ instruments: rigs.map(({ code }) => code), methods, controlLines: lots.map(({ id }) => id) });
+  }
+
   /** Pulls in the order of pulling. */
-  async pulls({ instruments, method, methods, until }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
+  async pulls({ instruments, method, methods, until, controlLines }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
     const rows = await (tx ?? this.database.client).controlPull.findMany({
       where: {
         ...(instruments ? { instrument: { code: { in: [...instruments] } } } : {}),
         ...(method === undefined ? {} : { method: { slug: method } }),
         ...(methods === undefined ? {} : { method: { slug: { in: [...methods] } } }),
         ...(until === undefined ? {} : { benchDay: { lte: new Date(until) } }),
+        ...(controlLines === undefined ? {} : { controlLineId: { in: [...controlLines] } }),
       },
       include: PULL,
       orderBy: [{ benchDay: 'asc' }, { id: 'asc' }],

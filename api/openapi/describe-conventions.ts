@@ -1,5 +1,6 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
 import { isRetiring } from '../platform/http/retiring.js';
+import { LARGEST_FILE_BYTES, sizeWords } from '../contract/body-sizes.js';
 import { KEPT_HOURS } from '../platform/http/idempotent-answers.store.js';
 import type { Json } from './components.js';
 import { FIELDS, PARTS, PATH_PARAMETERS } from './field-words.js';
@@ -82,7 +83,9 @@ function describeBody(operation: Operation): void {
   if (!requestBody || !('content' in requestBody)) return;
   const { content } = requestBody;
   if (content['text/csv'])
-    content['text/csv'] = { schema: { type: 'string', description: 'CSV with a header row (RFC 4180), UTF-8, at most 50 MB' } };
+    content['text/csv'] = {
+      schema: { type: 'string', description: `CSV with a header row (RFC 4180), UTF-8, at most ${sizeWords(LARGEST_FILE_BYTES)}` },
+    };
   if (content['multipart/form-data'])
     content['multipart/form-data'] = {
       schema: {

@@ -2,6 +2,7 @@ import { Controller, Delete, Get, Param, Post, Query, Req, Res } from '@nestjs/c
 import { ApiBody, ApiConsumes } from '@nestjs/swagger';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { z } from 'zod';
+import { LARGEST_PHOTO_BYTES, sizeWords } from '../contract/body-sizes.js';
 import { normaliseBlindCode } from '../contract/blind-code.js';
 import * as schemas from '../contract/endpoints/photos.js';
 import { FileStore } from '../platform/file-store/file-store.js';
@@ -16,7 +17,10 @@ import { readPicture } from './read-picture.js';
 import { RemovePhoto } from './remove-photo.js';
 
 const PICTURES = ['image/jpeg', 'image/png', 'image/webp', 'multipart/form-data'] as const;
-const A_PICTURE = { description: 'A picture of at most 15 MB', schema: { type: 'string', format: 'binary' } } as const;
+const A_PICTURE = {
+  description: `A picture of at most ${sizeWords(LARGEST_PHOTO_BYTES)}`,
+  schema: { type: 'string', format: 'binary' },
+} as const;
 
 @Controller('v1')
 export class PhotosController {

@@ -1,3 +1,5 @@
+import { LARGEST_PHOTO_BYTES, sizeWords } from '../contract/body-sizes.js';
+import { MOST_PHOTOS } from '../contract/endpoints/photos.js';
 import { declareProblems } from '../platform/errors/problem.js';
 
 export const photoProblems = declareProblems({
@@ -9,12 +11,12 @@ export const photoProblems = declareProblems({
   'photos/too-large': {
     status: 413,
     title: 'The picture is too large',
-    explains: 'A picture may have at most 15 MB (15 728 640 bytes). Take it at a lower resolution, or save it as JPEG.',
+    explains: `A picture may have at most ${sizeWords(LARGEST_PHOTO_BYTES)} (${LARGEST_PHOTO_BYTES} bytes). Take it at a lower resolution, or save it as JPEG.`,
   },
   'photos/too-many': {
     status: 409,
     title: 'There are as many pictures as one thing may have',
-    explains: 'A submission or a spool has at most 24 pictures. Take one away that shows nothing new, then add this one.',
+    explains: `A submission or a spool has at most ${MOST_PHOTOS} pictures. Take one away that shows nothing new, then add this one.`,
   },
   'photos/decided': {
     status: 409,

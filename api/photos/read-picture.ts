@@ -1,6 +1,6 @@
 import type { FastifyRequest } from 'fastify';
 import { Readable } from 'node:stream';
-import { LARGEST_PHOTO_BYTES } from '../contract/endpoints/photos.js';
+import { LARGEST_PHOTO_BYTES } from '../contract/body-sizes.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { notValid } from '../platform/http/validation.js';
@@ -8,7 +8,7 @@ import { photoProblems } from './photos.errors.js';
 
 /**
  * The picture that came with a request, as image/jpeg, image/png, image/webp or the one file of a form.
- * @throws Problem 413 above 15 MB, 415 for another content type, 422 for a form without a file
+ * @throws Problem 413 above the largest picture, 415 for another content type, 422 for a form without a file
  */
 export async function readPicture(request: FastifyRequest): Promise<Buffer> {
   const source = request.isMultipart() ? await fileOf(request) : request.body;

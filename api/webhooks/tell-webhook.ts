@@ -8,7 +8,7 @@ import { Jobs } from '../platform/jobs/jobs.js';
 import { ChangesReadModel } from '../releases/changes.read-model.js';
 import { postEvent } from './post-event.js';
 import type { Posted } from './post-event.js';
-import { TELL_WEBHOOK, waitAfter } from './webhook-orders.js';
+import { PAUSED_AFTER_DAYS, TELL_WEBHOOK, waitAfter } from './webhook-orders.js';
 import type { TellWebhookOrder } from './webhook-orders.js';
 import { WebhooksReadModel } from './webhooks.read-model.js';
 import { WebhooksStore } from './webhooks.store.js';
@@ -16,8 +16,6 @@ import { WebhooksStore } from './webhooks.store.js';
 const AT_ONCE = 100;
 const GONE = 410;
 const DAY_MS = 86_400_000;
-/** So long every attempt may fail before nothing more is tried. */
-const PAUSED_AFTER_DAYS = 3;
 
 /** Tells a webhook what it was not told yet, one change after the other; what fails is tried again before anything later is told. */
 @Injectable()

@@ -1,3 +1,4 @@
+import { AccountsReadModel } from '../../api/accounts/accounts.read-model.js';
 import { networkOf } from '../../api/platform/http/network.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
@@ -8,6 +9,7 @@ beforeAll(async () => {
   await t.app.listen(0, '127.0.0.1');
 }, 60_000);
 afterAll(() => t.close());
+afterEach(() => jest.restoreAllMocks());
 
 const PASSWORD = 'a long enough password';
 const signIn = (email: string, password: string, from: string) =>
@@ -17,10 +19,12 @@ const tally = async (answers: readonly PromiseLike<{ status: number }>[]) => {
   return Object.fromEntries([...new Set(statuses)].sort().map((status) => [status, statuses.filter((one) => one === status).length]));
 };
 
-test('of 60 wrong guesses at once five are tried', async () => {
+test('of 60 wrong guesses at once five are tried; for the others nobody is looked up and nothing is hashed', async () => {
   const { email } = await t.caller(['tester']);
+  const lookedUp = jest.spyOn(AccountsReadModel.prototype, 'byEmail');
   const guesses = Array.from({ length: 60 }, (_, i) => signIn(email, `guess ${i}`, `198.51.100.${i}`));
   expect(await tally(guesses)).toEqual({ 401: 5, 429: 55 });
+  expect(lookedUp).toHaveBeenCalledTimes(5);
 }, 60_000);
 
 test('one address that tries 60 accounts is slowed down after twenty', async () => {
@@ -60,25 +64,38 @@ test('the wait doubles, and a quiet day forgets', async () => {
   t.clock.time = before;
 });
 
-test('secrets of invitations are guessed no faster', async () => {
-  const acceptance = { email: 'guess@bench.example', displayName: 'Guess', password: PASSWORD };
-  const guesses = Array.from({ length: 30 }, (_, i) =>
-    t.call('post', `/v1/invitations/guess-${i}/acceptance`).set('X-Forwarded-For', '198.51.100.220').send(acceptance),
-  );
-  expect(await tally(guesses)).toEqual({ 410: 20, 429: 10 });
-}, 60_000);
+test.each([
+  ['invitations', 'acceptance', 'isInvitation', '198.51.100.220'],
+  ['password-resets', 'password', 'isReset', '198.51.100.221'],
+] as const)(
+  'secrets of %s are guessed no faster, and looked at only after they are counted',
+  async (secrets, act, look, from) => {
+    const lookedUp = jest.spyOn(AccountsReadModel.prototype, look);
+    const acceptance = { email: 'guess@bench.example', displayName: 'Guess', password: PASSWORD };
+    const guesses = Array.from({ length: 30 }, (_, i) =>
+      t
+        .call('post', `/v1/${secrets}/guess-${i}/${act}`)
+        .set('X-Forwarded-For', from)
+        .send(secrets === 'invitations' ? acceptance : { password: PASSWORD }),
+    );
+    expect(await tally(guesses)).toEqual({ 410: 20, 429: 10 });
+    expect(lookedUp).toHaveBeenCalledTimes(20);
+  },
+  60_000,
+);
 
-test('an address that has an account is told so, and the invitation stays good', async () => {
+test('an address that has an account is told so, and the invitation stays good; of two who take it at once one has it', async () => {
   const admin = await t.caller(['admin']);
   const { email } = await t.caller(['tester']);
   const invited = await admin
     .call('post', '/v1/invitations')
     .send({ roles: ['tester'], note: 'again' })
     .expect(201);
-  const accept = (address: string) =>
-    t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({ email: address, displayName: 'Again', password: PASSWORD });
+  const accept = (address: string, displayName = 'Again') =>
+    t.call('post', `/v1/invitations/${invited.body.secret}/acceptance`).send({ email: address, displayName, password: PASSWORD });
   expect((await accept(email).expect(409)).body.code).toBe('accounts/address-taken');
-  await accept('again@bench.example').expect(201);
+  const atOnce = await Promise.all(['again@bench.example', 'besides@bench.example'].map((address, i) => accept(address, `Again ${i}`)));
+  expect(atOnce.map(({ status }) => status).sort()).toEqual([201, 410]);
 });
 
 test.each([

@@ -1,5 +1,7 @@
 /** How far a control pull reaches: rigs that were never pulled, days without a pull, pulls that were struck; and the air it was pulled in. */
 import pg from 'pg';
+import { ControlPullsReadModel } from '../../api/control-pulls/control-pulls.read-model.js';
+import type { ControlPullOnRecord } from '../../api/control-pulls/control-pulls.read-model.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import type { Caller } from '../support/test-application.js';
@@ -169,4 +171,24 @@ test('what was checked before a control pull came in is not stored after it: a f
   );
   expect(revision).toMatchObject({ status: 409, body: { code: 'submissions/rig-watched' } });
   await b.tester.call('post', '/v1/submissions').send(content).expect(201);
+});
+
+test('a hand-in reads the pulls of the lots around its days; those of lots that are used up stay unread', async () => {
+  await b.editor
+    .call('post', '/v1/control-lines')
+    .send({ code: 'C2', name: 'Reference braid', lot: 'K-8', words: 'Kept dark.' })
+    .expect(201);
+  for (const number of [25, 26]) await handIn(number, 84.4, { controlLine: 'C2' }).expect(201);
+  const read = jest.spyOn(ControlPullsReadModel.prototype, 'pulls');
+  const lotsFor = async (number: number) => {
+    read.mockClear();
+    await submitted(number);
+    const found = (await Promise.all(read.mock.results.map(({ value }) => value as Promise<ControlPullOnRecord[]>))).flat();
+    return [...new Set(found.map(({ controlLine }) => controlLine.code))];
+  };
+  expect(await lotsFor(27)).toEqual(['C2']);
+  // The last pull before the day is of one lot, the next one of the other, and both may decide.
+  expect(await lotsFor(24)).toEqual(['C1', 'C2']);
+  expect(await lotsFor(12)).toEqual(['C1']);
+  read.mockRestore();
 });

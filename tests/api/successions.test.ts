@@ -113,6 +113,9 @@ test('a variant that no spool is any more answers with the one that its results 
     expect((await house.t.call('get', address).expect(308)).headers['location']).toBe(address.replace('40', '30'));
   // Its own page in the edition stays.
   expect((await house.t.call('get', '/v1/editions/2026/variants/petrel-40')).status).not.toBe(308);
+  // Each leads to the other: then neither does.
+  await succeed('variant', 'petrel-30', 'petrel-40').expect(201);
+  for (const slug of ['petrel-30', 'petrel-40']) expect((await house.t.call('get', `/v1/variants/${slug}`)).status).not.toBe(308);
   await house.editor
     .call('post', '/v1/catalogue/spools')
     .send({ ...SPOOL, variant: 'petrel-40' })

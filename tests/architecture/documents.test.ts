@@ -37,9 +37,25 @@ test.each(DOCUMENTS)('%s names only files and folders that are there', (name) =>
   expect(missing).toEqual([]);
 });
 
-test('the picture of the code has every room of the API', () => {
-  const rooms = readdirSync(`${ROOT}api`, { withFileTypes: true }).filter((entry) => entry.isDirectory());
-  expect(rooms.map(({ name }) => name).filter((name) => !read('DEVELOPERS.md').includes(`\`api/${name}/`))).toEqual([]);
+test('the picture of the code has every room of the API, those inside the large ones too, and features in the order of the work', () => {
+  const picture = read('DEVELOPERS.md');
+  const roomsOf = (folder: string) =>
+    readdirSync(ROOT + folder, { withFileTypes: true })
+      .filter((entry) => entry.isDirectory())
+      .map(({ name }) => `${folder}/${name}/`);
+  const rooms = ['api', 'api/reckoning', 'api/releases', 'api/submissions'].flatMap(roomsOf);
+  expect(rooms.filter((room) => !picture.includes(`\`${room}`))).toEqual([]);
+  const modules = [...read('api/app.module.ts').matchAll(/^import \{ (\w+) \} from '\.\/([\w-]+)\/\2\.module\.js';$/gm)];
+  const folderOf = new Map(modules.map(([, name, folder]) => [name!, folder!]));
+  const [, listed = ''] = /const FEATURES = \[([^\]]*)\]/.exec(read('api/app.module.ts')) ?? [];
+  const inOrder = [...listed.matchAll(/(\w+),/g)].map(([, name]) => picture.indexOf(`\n| \`api/${folderOf.get(name!)}/\``));
+  const firsts = inOrder.filter((place) => place >= 0);
+  expect(firsts.length).toBeGreaterThan(15);
+  expect(firsts).toEqual(firsts.toSorted((one, other) => one - other));
+});
+
+test('the picture of the code grows no longer', () => {
+  expect(read('DEVELOPERS.md').split('\n').length).toBeLessThanOrEqual(105);
 });
 
 test.each(DOCUMENTS)('%s names only scripts that npm knows', (name) => {

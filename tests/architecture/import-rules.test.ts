@@ -46,6 +46,18 @@ const CASES: readonly Case[] = [
     lawful: 'api/measurement/errors.ts',
   },
   {
+    rule: 'controllers-change-nothing',
+    from: 'api/editions/editions.controller.ts',
+    unlawful: 'api/platform/database/database.ts',
+    lawful: 'api/editions/open-edition.ts',
+  },
+  {
+    rule: 'controllers-change-nothing',
+    from: 'api/editions/schemes.controller.ts',
+    unlawful: 'api/editions/editions.store.ts',
+    lawful: 'api/editions/editions.read-model.ts',
+  },
+  {
     rule: 'public-pages-read-releases-only',
     from: 'api/public-api/standings.controller.ts',
     unlawful: 'api/editions/editions.read-model.ts',

@@ -1,6 +1,8 @@
 /** What a dropped or pasted table is read as: readings, the record of a pull, days, spools. */
+import { schemeRequest } from '../../api/contract/endpoints/schemes.js';
 import { cellsFor, isRecord, peakOf, readingsIn, unitsOf } from '../../site/desk/src/bench/dropped-readings.js';
 import { columnsOf } from '../../site/desk/src/bench/method-columns.js';
+import { categoryChoices, schemeFrom } from '../../site/desk/src/season/category-choices.js';
 import { pastedRows } from '../../site/desk/src/catalogue/pasted-rows.js';
 import { cellsOfText } from '../../site/desk/src/table/read-table.js';
 import { dayAs, foreignDays, withDays } from '../../site/desk/src/table/reread-days.js';
@@ -95,4 +97,32 @@ test.each([
   ['Pin versions: PATCH /v1/editions/{edition} with methods. Or move the days.', 'Pin versions. Or move the days.'],
 ])('on the desk “%s” names no address for programs', (words, read) => {
   expect(withoutRoutes(words)).toBe(read);
+});
+
+test('a scheme is offered what the methods of the house yield, whatever they are called, two knots each by its own name', () => {
+  const version = (slug: string, series: readonly object[], areaFrom: string | null = null) =>
+    ({ slug, name: `The ${slug}`, series, parameters: { areaFrom } }) as unknown as Parameters<typeof categoryChoices>[0][number];
+  const pull = { code: 'plain', kind: 'breakingForce', treatment: null };
+  const knot = (name: string) => ({ code: 'tied', kind: 'breakingForce', treatment: { kind: 'knot', name, words: `${name}, wetted` } });
+  const round = { code: 'round', kind: 'diameterAlongStations', stations: 5 };
+  const house = [
+    version('house-break', [pull]),
+    version('ring', [pull, knot('Palomar')]),
+    version('leader', [pull, knot('FG')]),
+    version('gauge', [round], 'circle'),
+    version('bare-gauge', [round]),
+  ];
+  const found = categoryChoices(house);
+  expect(found.map(({ name, quantity, method, series, section }) => [name, quantity, method, series, section?.method])).toEqual([
+    ['Breaking stress', 'apparentStress', 'house-break', 'plain', 'gauge'],
+    ['Strength against the label', 'strengthHonesty', 'house-break', 'plain', undefined],
+    ['Knot retention, Palomar', 'retention', 'ring', 'tied', undefined],
+    ['Knot retention, FG', 'retention', 'leader', 'tied', undefined],
+  ]);
+  expect(schemeRequest.safeParse(schemeFrom('all', 'All', found)).error).toBeUndefined();
+  const twice = categoryChoices([...house, version('second-break', [pull])]).map(({ name }) => name);
+  expect(twice.filter((name) => name.startsWith('Strength'))).toEqual([
+    'Strength against the label, The house-break',
+    'Strength against the label, The second-break',
+  ]);
 });

@@ -1,3 +1,4 @@
+import { Logger } from '@nestjs/common';
 import type { AddressInfo } from 'node:net';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
@@ -15,7 +16,11 @@ test('without its database the server lives, is not ready, and says when to ask 
   const database = new URL(t.databaseUrl);
   const name = database.pathname.slice(1);
   database.pathname = '/postgres';
+  // So that the pool has a connection that can break.
+  await t.call('get', '/health/ready').expect(200);
   await runSql(database.href, `ALTER DATABASE "${name}" ALLOW_CONNECTIONS false`);
+  const said: unknown[] = [];
+  const log = jest.spyOn(Logger.prototype, 'error').mockImplementation((words: unknown) => void said.push(words));
   await runSql(database.href, 'SELECT pg_terminate_backend(pid) FROM pg_stat_activity WHERE datname = $1', [name]);
   try {
     const ready = await t.call('get', '/health/ready');
@@ -23,7 +28,9 @@ test('without its database the server lives, is not ready, and says when to ask 
     await t.call('get', '/health/live').expect(200);
     const other = await t.call('post', '/v1/sessions').send({ email: 'a@b.example', password: 'a long enough password' });
     expect([other.status, other.headers['retry-after']]).toEqual([503, '5']);
+    expect(said).toContainEqual(expect.stringMatching(/^A connection to the database broke: /));
   } finally {
+    log.mockRestore();
     await runSql(database.href, `ALTER DATABASE "${name}" ALLOW_CONNECTIONS true`);
   }
   await t.call('get', '/health/ready').expect(200);

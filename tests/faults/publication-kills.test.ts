@@ -1,9 +1,12 @@
 /** `npm run bench -- publication-kills` does it a hundred times. */
+import { CLEAN_UP, cleanUpHourly } from '../../api/clean-up.js';
+import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { Webhook } from 'standardwebhooks';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
+import { runSql } from '../support/run-sql.js';
 import { ended, killPublication, startWorker, until } from '../support/kill-publication.js';
 import { erratumFor, moveEdition } from '../support/season.js';
 import { WebhookReceiver } from '../support/webhook-receiver.js';
@@ -75,3 +78,18 @@ test('a worker that is killed while it tells: every release and erratum is told 
     expect(() => new Webhook(secret).verify(body, headers as Record<string, string>)).not.toThrow();
   await receiver.kill();
 }, 120_000);
+
+test('a worker cleans up every hour: answers to old keys, sessions and counts of failed tries', async () => {
+  const { t, editor } = house;
+  const left = async (table: string) => Number((await runSql(t.databaseUrl, `SELECT count(*) FROM ${table}`))[0]!['count']);
+  const tables = ['idempotent_answer', 'session', 'sign_in_failure'];
+  const all = async () => Promise.all(tables.map(left));
+  expect(await runSql(t.databaseUrl, `SELECT cron FROM pgboss.schedule WHERE name = 'clean-up'`)).toEqual([{ cron: '17 * * * *' }]);
+  await editor.call('post', '/v1/catalogue/makers').set('Idempotency-Key', 'kept').send({ slug: 'kept', name: 'Kept' }).expect(201);
+  await t.call('post', '/v1/sessions').send({ email: editor.email, password: 'not the one it is' }).expect(401);
+  expect((await all()).filter((count) => count === 0)).toEqual([]);
+  t.clock.time = new Date(t.clock.time.getTime() + 15 * 86_400_000);
+  await cleanUpHourly(t.app);
+  await t.app.get(Jobs).order(null, CLEAN_UP, {});
+  await until(async () => (await all()).every((count) => count === 0), 'all is gone');
+}, 30_000);

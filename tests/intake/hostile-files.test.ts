@@ -1,7 +1,8 @@
 import { readdir } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { Readable } from 'node:stream';
-import { LARGEST_FILE_BYTES, wholeFile } from '../../api/submissions/intake/file-size.js';
+import { LARGEST_FILE_BYTES } from '../../api/contract/body-sizes.js';
+import { wholeFile } from '../../api/submissions/intake/file-size.js';
 import { FaultList, MOST_LISTED } from '../../api/submissions/intake/fault-list.js';
 import { MOST_SUBMISSIONS, SubmissionGatherer } from '../../api/submissions/intake/gather-submissions.js';
 import { readWholeFile } from './read-whole-file.js';
@@ -34,13 +35,10 @@ test('50 MB is the largest file; one byte more is refused', async () => {
 });
 
 test('ten thousand specimens in one file are ordinary', async () => {
-  const began = performance.now();
   const { submissions, faults } = await readWholeFile(bytesOf(file(rows(10_000, (i) => ({ spool: `S${Math.floor(i / 10)}` }))), 65_536));
   expect(faults).toEqual([]);
   expect(submissions).toHaveLength(1000);
-  // Generous for a busy machine; reading them takes well under a second on a free one.
-  expect(performance.now() - began).toBeLessThan(10_000);
-}, 30_000);
+});
 
 test('a submission holds at most twenty thousand specimens', async () => {
   expect((await readWholeFile(bytesOf(file(rows(20_000)), 65_536))).faults).toEqual([]);

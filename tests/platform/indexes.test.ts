@@ -1,4 +1,5 @@
 /** The right set of indexes: none twice, and none missing where a row is looked for by what it belongs to. */
+import pg from 'pg';
 import { createTestDatabase } from '../support/test-database.js';
 import { runSql } from '../support/run-sql.js';
 import type { TestDatabase } from '../support/test-database.js';
@@ -38,4 +39,20 @@ test('every foreign key leads an index', async () => {
   expect((await sql(WITHOUT_LEADING)).map(({ key }) => key)).toEqual([]);
   await sql('DROP INDEX "spool_variant_id_idx"');
   expect(await sql(WITHOUT_LEADING)).toEqual([{ key: 'spool.variant_id' }]);
+});
+
+test("a page of a tester's list is read in the order of an index, without the rest of what the tester handed in", async () => {
+  const client = new pg.Client({ connectionString: database.url });
+  await client.connect();
+  try {
+    await client.query('SET enable_seqscan = off; SET enable_bitmapscan = off');
+    const { rows } = await client.query<{ 'QUERY PLAN': string }>(
+      `EXPLAIN SELECT * FROM "submission" WHERE "tester_id" = '00000000-0000-7000-8000-000000000000' ORDER BY "id" DESC LIMIT 51`,
+    );
+    const plan = rows.map((row) => row['QUERY PLAN']).join('\n');
+    expect(plan).not.toContain('Sort');
+    expect(plan).toContain('Index Cond: (tester_id = ');
+  } finally {
+    await client.end();
+  }
 });

@@ -1,10 +1,12 @@
 import { Logger } from '@nestjs/common';
+import type { EventEmitter } from 'node:events';
 import { mkdir, readdir, utimes } from 'node:fs/promises';
 import { join } from 'node:path';
 import { FileStore } from '../../api/platform/file-store/file-store.js';
 import { GatherRelease } from '../../api/releases/gather-release.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { Jobs } from '../../api/platform/jobs/jobs.js';
+import { PUBLISH_RELEASE } from '../../api/releases/release-orders.js';
 import { traceparent } from '../../api/platform/trace/trace-context.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
@@ -196,6 +198,21 @@ describe('with a worker', () => {
     expect(await foldersOf(revision)).toHaveLength(1);
   });
 
+  test('of a release there is one order, while it waits and while it is carried out', async () => {
+    const revision = await orderNext({ publishAt: new Date(Date.now() + 3_600_000).toISOString() });
+    const isIt = `name = 'release-publication' AND data->>'revision' = '${revision}' AND state < 'completed'`;
+    const open = () => runSql(house.t.databaseUrl, `SELECT singleton_key AS key FROM pgboss.job WHERE ${isIt}`);
+    const [{ key }] = (await open()) as [{ key: string }];
+    const again = () => house.t.app.get(Jobs).order(null, PUBLISH_RELEASE, { edition: '2026', revision }, { key, afterS: 3600 });
+    await Promise.all([again(), again(), again()]);
+    expect(await open()).toHaveLength(1);
+    await runSql(house.t.databaseUrl, `UPDATE pgboss.job SET state = 'active' WHERE ${isIt}`);
+    await again();
+    expect(await open()).toHaveLength(1);
+    await runSql(house.t.databaseUrl, `UPDATE pgboss.job SET state = 'created' WHERE ${isIt}`);
+    await house.editor.call('delete', `/v1/editions/2026/releases/${revision}`).expect(204);
+  });
+
   test('an order that fails says so in its answer, to operators and in the log, in the trace of the request that it came from', async () => {
     await house.editor.call('post', '/v1/editions').send(editionRequest('empty')).expect(201);
     await house.editor
@@ -222,6 +239,11 @@ describe('with a worker', () => {
       /Order release-publication \{"edition":"empty","revision":1\} failed \(attempt 1 of 6; it is tried again\): .*no-standings/,
     );
     expect(traces).toContainEqual(expect.stringMatching(TRACED));
+  });
+
+  test('what goes wrong in the queue itself is told in the log', () => {
+    (Reflect.get(house.t.app.get(Jobs), 'boss') as EventEmitter).emit('error', new Error('no connection'));
+    expect(said).toEqual(['The queue of orders: Error: no connection']);
   });
 
   test('backups of every night and between are told, with what was made and when the next is', async () => {

@@ -2,8 +2,7 @@
 import { z } from 'zod';
 
 export const PHOTO_SHOWS = ['break', 'label', 'apparatus', 'other'] as const;
-/** Largest file that is taken, and most pictures of one submission or spool. */
-export const LARGEST_PHOTO_BYTES = 15 * 1024 * 1024;
+/** Most pictures of one submission or spool. */
 export const MOST_PHOTOS = 24;
 
 const shows = z.enum(PHOTO_SHOWS).describe('What is to be seen; whoever adds or opens a label has read what the spool is');

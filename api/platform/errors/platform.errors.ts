@@ -1,3 +1,4 @@
+import { LARGEST_FILE_BYTES, LARGEST_JSON_BYTES, LARGEST_READINGS_BYTES, sizeWords } from '../../contract/body-sizes.js';
 import { declareProblems } from './problem.js';
 
 export const platformProblems = declareProblems({
@@ -14,8 +15,7 @@ export const platformProblems = declareProblems({
   'request/too-large': {
     status: 413,
     title: 'The body is too large',
-    explains:
-      'A file may have at most 50 MB (52 428 800 bytes), JSON with readings 8 MB, any other JSON 64 KB. Split it and send the parts.',
+    explains: `A file may have at most ${sizeWords(LARGEST_FILE_BYTES)} (${LARGEST_FILE_BYTES} bytes), JSON with readings ${sizeWords(LARGEST_READINGS_BYTES)}, any other JSON ${sizeWords(LARGEST_JSON_BYTES)}. Split it and send the parts.`,
   },
   'request/address-too-long': {
     status: 414,

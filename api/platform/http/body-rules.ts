@@ -1,11 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { LARGEST_READINGS_BYTES } from '../../contract/body-sizes.js';
 import { platformProblems } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
-
-/** Most of a JSON body, but where readings are taken. */
-export const MOST_JSON_BYTES = 64 * 1024;
-/** Most of a JSON body with readings: the largest submission that is taken, and a draft of it. */
-export const MOST_READINGS_BYTES = 8 * 1024 * 1024;
 
 /** What a route takes beyond a small JSON body; stands in its config. */
 export interface BodyConfig {
@@ -22,7 +18,7 @@ declare module 'fastify' {
 export function registerBodyRules(fastify: FastifyInstance): void {
   fastify.removeContentTypeParser('text/plain');
   fastify.addHook('onRoute', (route) => {
-    if (route.config?.takesReadings) route.bodyLimit = MOST_READINGS_BYTES;
+    if (route.config?.takesReadings) route.bodyLimit = LARGEST_READINGS_BYTES;
   });
   fastify.addHook('onRequest', (request, _reply, done) => {
     try {

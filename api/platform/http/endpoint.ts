@@ -18,7 +18,7 @@ export interface EndpointDeclaration {
   readonly mediaType?: string;
   /** Whether the change needs If-Match. */
   readonly needsIfMatch?: boolean;
-  /** What it takes beyond 64 KB of JSON: JSON with readings or a list as long, or files as well. */
+  /** What it takes beyond a little JSON: JSON with readings or a list as long, or files as well. */
   readonly takes?: 'readings' | 'files';
   /** Whether it takes a person at a browser: a token must not make what outlives or exceeds it. */
   readonly needsSession?: boolean;

@@ -21,7 +21,7 @@ type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'fits'>;
 const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null, pairs: null };
 
 /**
- * Computes the certainty of all placed rows with 10 000 draws.
+ * Computes the certainty of all placed rows; how many draws it takes, `rank-by-model.ts` says.
  * @param seed SHA-256 of the inputs, hexadecimal
  */
 export function certaintyOf({ edition, results, fits }: Ranked, seed: string): Certainty {

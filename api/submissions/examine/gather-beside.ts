@@ -124,11 +124,14 @@ export class GatherBeside {
 
   private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Pick<Evidence, 'rigEvidence' | 'rigRecords'>> {
     const rigsOf = ({ instruments }: ReadSubmission): string[] => instrumentsFor('breakingForce', instruments).map(({ code }) => code);
-    const rigs = [...new Set(reads.flatMap(rigsOf))];
+    const codes = new Set(reads.flatMap(rigsOf));
+    const named = new Map(reads.flatMap(({ instruments }) => instruments.map((one) => [one.code, one])));
+    const rigs = [...named.values()].filter(({ code }) => codes.has(code));
     // First the records: what comes in between the two is missing in them, so that the storing finds it.
-    const rigRecords = await this.controlPulls.records(rigs);
+    const rigRecords = await this.controlPulls.records([...codes]);
     const methods = [...new Set(reads.map(({ subject }) => subject.method.slug))];
-    const charts = chartsOf(await this.controlPulls.pulls({ instruments: rigs, methods }));
+    const days = reads.map(({ content }) => content.benchDay);
+    const charts = chartsOf(await this.controlPulls.pullsAround({ rigs, methods }, days));
     return {
       rigEvidence: (read) => {
         const known = rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay));

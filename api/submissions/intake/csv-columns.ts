@@ -1,4 +1,5 @@
 /** The columns of a hand-in file: parser, documentation and sample are made from this table. Pure. */
+import { INVALID_REASONS } from '../../contract/submission-content.js';
 import type { ReadingRole } from '../../contract/submission-content.js';
 
 export interface CsvColumn {
@@ -34,12 +35,7 @@ export const CSV_COLUMNS: readonly CsvColumn[] = [
   column('fewer because', false, 'Why fewer specimens count than the method asks for, in words', ''),
   column('specimen', true, 'Number of the specimen within the submission', '1'),
   column('condition', false, 'untreated, or treated when knotted or abraded', 'untreated'),
-  column(
-    'invalid reason',
-    false,
-    'Why the specimen does not count: brokeAtGrip, slipped, mistied, handlingDamage, rigFault, outsideTimeToBreak',
-    '',
-  ),
+  column('invalid reason', false, `Why the specimen does not count: ${INVALID_REASONS.join(', ')}`, ''),
   column('station', false, 'Station along the specimen, for diameters', '1'),
   column('force', false, 'Peak force', '36.52', 'breakingForce'),
   column('time to break', false, 'Time from first load to break', '18.2', 'timeToBreak'),

@@ -1,8 +1,7 @@
 import type { Readable } from 'node:stream';
+import { LARGEST_FILE_BYTES } from '../../contract/body-sizes.js';
 import { platformProblems } from '../../platform/errors/platform.errors.js';
 import { Problem } from '../../platform/errors/problem.js';
-
-export const LARGEST_FILE_BYTES = 50 * 1024 * 1024;
 
 /** Room for what a form puts around its file. */
 const FORM_BYTES = 10_000;
@@ -18,7 +17,7 @@ export function requireAnnounced(contentLength: string | undefined, isForm: bool
 
 /**
  * Hands on a file piece by piece; one that is too large, or was cut, ends in a refusal.
- * @throws Problem 413 at the first byte above 50 MB
+ * @throws Problem 413 at the first byte above the largest file
  */
 export async function* wholeFile(bytes: Readable): AsyncGenerator<Uint8Array> {
   let size = 0;

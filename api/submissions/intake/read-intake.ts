@@ -15,7 +15,7 @@ import { submissionContent } from '../../contract/submission-content.js';
 /**
  * Reads what came with a request, for as long as the work on it lasts: one submission as JSON, or a file with many as text/csv or
  * multipart/form-data. A file is taken in whole before the work begins, so that a slow sender holds up nobody.
- * @throws Problem 422 for JSON that is not valid, 413 above 50 MB, 415 for another content type
+ * @throws Problem 422 for JSON that is not valid, 413 above the largest file, 415 for another content type
  */
 export async function withIntake<Answer>(request: FastifyRequest, work: (intake: Intake) => Promise<Answer>): Promise<Answer> {
   requireAnnounced(request.headers['content-length'], request.isMultipart());

@@ -12,7 +12,7 @@ import type { TraceFile } from './add-traces.js';
 
 /**
  * Reads a file of traces that came with a request, as text/csv or multipart/form-data.
- * @throws Problem 422 with every fault of the file, 413 above 50 MB, 415 for another content type
+ * @throws Problem 422 with every fault of the file, 413 above the largest file, 415 for another content type
  */
 export async function readTraces(request: FastifyRequest): Promise<Omit<TraceFile, 'specimen'>> {
   requireAnnounced(request.headers['content-length'], request.isMultipart());

@@ -1,5 +1,6 @@
 import { useState } from 'preact/hooks';
 import { z } from 'zod';
+import { LARGEST_PHOTO_BYTES, sizeWords } from '../../../../api/contract/body-sizes.js';
 import { PHOTO_SHOWS, photosResponse } from '../../../../api/contract/endpoints/photos.js';
 import type { Photo, PhotoShows } from '../../../../api/contract/endpoints/photos.js';
 import { ask } from '../http/ask.js';
@@ -104,7 +105,7 @@ export function Photos({ of, first, canAdd, specimens = [], none = '' }: Props) 
           </div>
           <FileDrop
             id={`photo-${of}`}
-            label="Drop a photo here, or take or choose one (JPEG, PNG, WebP, to 15 MB)"
+            label={`Drop a photo here, or take or choose one (JPEG, PNG, WebP, to ${sizeWords(LARGEST_PHOTO_BYTES)})`}
             accept={ACCEPT}
             isMany
             onFiles={(files) => void add(files)}

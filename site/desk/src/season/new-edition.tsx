@@ -1,4 +1,5 @@
 import { editionRequest, editionResponse } from '../../../../api/contract/endpoints/editions.js';
+import { methodVersionResponse } from '../../../../api/contract/endpoints/methods.js';
 import { schemeRequest, schemeResponse } from '../../../../api/contract/endpoints/schemes.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
@@ -7,25 +8,30 @@ import { ToAdd } from '../parts/to-add.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { toSlug } from '../words/to-slug.js';
 import { editionFields, loadChoices, toEdition } from './edition-fields.js';
-import { CATEGORY_TEMPLATES, schemeFrom } from './scheme-templates.js';
+import { categoryChoices, schemeFrom } from './category-choices.js';
 
 interface Props {
   readonly editions: readonly string[];
   readonly onPlanned: () => void;
 }
 
-/** A scheme from a template, and an edition that is ranked by it. */
+/** What an edition is put together from, and what its methods yield now. */
+async function loadHouse() {
+  const choices = await loadChoices();
+  const newest = choices.methods.flatMap(({ slug, versions }) => versions.slice(-1).map(({ number }) => `${slug}/versions/${number}`));
+  const versions = await Promise.all(newest.map((at) => ask(methodVersionResponse, 'GET', `catalogue/methods/${at}`)));
+  return { ...choices, categories: categoryChoices(versions) };
+}
+
+/** A scheme of what the house's methods yield, and an edition that is ranked by it. */
 export function NewEdition({ editions, onPlanned }: Props) {
-  const house = useLoaded(loadChoices);
+  const house = useLoaded(loadHouse);
   if (!house.answer) return <Loading of={house} />;
-  const { schemes, methods } = house.answer;
-  const known = CATEGORY_TEMPLATES.filter(({ method, section }) =>
-    [method, ...(section ? [section.method] : [])].every((needed) => methods.some(({ slug }) => slug === needed)),
-  );
+  const { schemes, categories } = house.answer;
   return (
     <>
       <h2>Make a scheme</h2>
-      {known.length === 0 ? (
+      {categories.length === 0 ? (
         <p>
           A scheme ranks what methods measure. <a href="/desk/methods/">Put methods on record first</a>
         </p>
@@ -40,10 +46,16 @@ export function NewEdition({ editions, onPlanned }: Props) {
                 name: 'codes',
                 label: 'Categories, each with the same weight',
                 kind: 'several',
-                options: known.map(({ code, name }) => [code, name] as const),
+                options: categories.map(({ code, name }) => [code, name] as const),
               },
             ]}
-            prepare={({ name, codes }) => schemeFrom(toSlug(String(name)), String(name), codes as string[])}
+            prepare={({ name, codes }) =>
+              schemeFrom(
+                toSlug(String(name)),
+                String(name),
+                categories.filter(({ code }) => (codes as string[]).includes(code)),
+              )
+            }
             onSend={async (request) => {
               await ask(schemeResponse, 'POST', 'schemes', { body: request });
               house.again();

@@ -1,4 +1,5 @@
 /** A table that was dropped, chosen or pasted, as cells of text. The readers are fetched only then. */
+import { LARGEST_FILE_BYTES, sizeWords } from '../../../../api/contract/body-sizes.js';
 
 export interface Table {
   readonly name: string;
@@ -8,17 +9,16 @@ export interface Table {
 }
 
 const ZIP = [0x50, 0x4b, 0x03, 0x04];
-/** As much as a hand-in file may have. */
-const LARGEST_BYTES = 50 * 1024 * 1024;
-const megabytes = (bytes: number): string => `${Math.ceil(bytes / (1024 * 1024))} MB`;
 const SEPARATORS = ['\t', ';', ','] as const;
 
 /** @throws Error in words when the file cannot be read as a table */
 export async function readTable(file: File): Promise<Table> {
   const head = new Uint8Array(await file.slice(0, ZIP.length).arrayBuffer());
   const isWorkbook = ZIP.every((byte, index) => head[index] === byte);
-  if (file.size > LARGEST_BYTES)
-    throw new Error(`${file.name} has ${megabytes(file.size)}; expected at most ${megabytes(LARGEST_BYTES)}. Split it and take the parts.`);
+  if (file.size > LARGEST_FILE_BYTES)
+    throw new Error(
+      `${file.name} has ${sizeWords(file.size)}; expected at most ${sizeWords(LARGEST_FILE_BYTES)}. Split it and take the parts.`,
+    );
   try {
     const cells = isWorkbook ? await cellsOfWorkbook(file) : await cellsOfText(await file.text());
     return { name: file.name, cells, isWorkbook };

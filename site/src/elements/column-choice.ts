@@ -43,7 +43,7 @@ const nameAt = (table: HTMLElement | null): number => table?.querySelector<HTMLT
 /** What a head says where it is seen; a drawing's head says it to who listens. */
 function wordsOf(head: HTMLTableCellElement): string {
   const words = head.querySelector(':scope > a, :scope > span[id], :scope > span:not(.unit)') ?? head;
-  return (words.textContent ?? '').trim().replaceAll(/\s+/g, ' ');
+  return words.textContent.trim().replaceAll(/\s+/g, ' ');
 }
 
 function show(table: HTMLElement | null, at: number, isShown: boolean): void {

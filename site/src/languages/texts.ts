@@ -29,7 +29,7 @@ export function texts(language: string, folder: string): AstroIntegration {
       },
       'astro:build:done': ({ pages }) => {
         const built = new Set(pages.map(({ pathname }) => `/${pathname}`));
-        const astray = ownPages().filter((path) => !built.has(path));
+        const astray = ownPages(folder).filter((path) => !built.has(path));
         const missing = [...[...unused].map((one) => `words “${one}”`), ...astray.map((path) => `page ${path}`)];
         if (missing.length > 0)
           throw new Error(`The site has no ${missing.join(', no ')}. Take it out of HOUSE_TEXTS, or write it as the site has it.`);

@@ -164,6 +164,6 @@ parentPort?.on('message', (picture: Picture | null) => {
     writeFileSync(file, draw(picture));
   } catch (error) {
     // A page without its picture is still a page.
-    console.error(`Not drawn: ${picture.address}. ${String(error)}`);
+    process.stderr.write(`Not drawn: ${picture.address}. ${String(error)}\n`);
   }
 });

@@ -15,7 +15,7 @@ export function pictures(): AstroIntegration {
       },
       'astro:build:start': () => {
         const worker = new Worker(new URL('draw-pictures.ts', import.meta.url), { workerData: { folder, size: PICTURE } });
-        worker.on('error', (error) => console.error(`Not drawn: the pictures that were still to come. ${String(error)}`));
+        worker.on('error', (error) => process.stderr.write(`Not drawn: the pictures that were still to come. ${String(error)}\n`));
         const ended = new Promise((done) => worker.once('exit', done));
         ordered.subscribe((picture) => worker.postMessage(picture));
         finish = () => {

@@ -117,7 +117,13 @@ function unknownNames(
   if (!found.rig)
     faults.push(fault('/instrument', 'unknown_instrument', `No instrument has the code "${instrument}". Ask an editor to enter it.`));
   else if (!RIG_KINDS.includes(found.rig.kind))
-    faults.push(fault('/instrument', 'not_a_rig', `${instrument} does not pull; expected the code of a force gauge or a load frame.`));
+    faults.push(
+      fault(
+        '/instrument',
+        'not_a_rig',
+        `${instrument} does not pull; expected the code of a force gauge or a load frame. Name the one that was pulled on.`,
+      ),
+    );
   else faults.push(...retiredFault(instrument, benchDay, toRetired(found.rig), '/instrument'));
   if (!found.line)
     faults.push(fault('/controlLine', 'unknown_control_line', `No control line has the code "${controlLine}". Ask an editor to enter it.`));

@@ -1,9 +1,13 @@
 import { Injectable } from '@nestjs/common';
+import { obstacleFaults } from '../contract/obstacle.js';
 import type { Obstacle } from '../contract/obstacle.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Database } from '../platform/database/database.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
 import { divisionObstacles, WITH_DIVIDED } from './divisions.js';
-import { openingObstacles, toOpening } from './opening-obstacles.js';
+import { editionProblems } from './editions.errors.js';
+import { NEVER_COMPUTED, openingObstacles, toOpening } from './opening-obstacles.js';
 
 /** What stands in the way of the next step of an edition that is known to be there. */
 @Injectable()
@@ -27,6 +31,19 @@ export class EditionObstacles {
         ids.map((id) => versions.of(id)),
       ),
     );
+  }
+
+  /**
+   * Nothing is computed of an edition that ranks what it does not measure: none is opened so, but one can be put on record past the rules.
+   * @throws Problem editions/cannot-count that names it
+   */
+  async requireComputable(slug: string): Promise<void> {
+    if ((await this.database.client.edition.count({ where: { slug } })) === 0)
+      throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
+    const never = (await this.toOpening(slug)).filter(({ code }) => NEVER_COMPUTED.includes(code));
+    if (never.length === 0) return;
+    const words = `Nothing can be computed of edition ${slug}: what it ranks and what it measures do not fit.`;
+    throw new Problem(editionProblems['editions/cannot-count'], words, obstacleFaults(never));
   }
 
   /** Entries that are in no division, or could be in several. */

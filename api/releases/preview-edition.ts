@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { EditionObstacles } from '../editions/obstacles.read-model.js';
 import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -16,6 +17,7 @@ import { ReleasesReadModel } from './releases.read-model.js';
 export class PreviewEdition {
   constructor(
     private readonly gather: GatherRelease,
+    private readonly obstacles: EditionObstacles,
     private readonly releases: ReleasesReadModel,
     private readonly store: EditionPreviewsStore,
     private readonly database: Database,
@@ -24,6 +26,7 @@ export class PreviewEdition {
   ) {}
 
   async run(actor: Actor, slug: string) {
+    await this.obstacles.requireComputable(slug);
     const published = await this.releases.find(slug);
     const at = this.clock.now();
     const { context, tables, shown } = lookAt(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));

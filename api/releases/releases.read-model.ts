@@ -62,6 +62,24 @@ export class ReleasesReadModel {
     }));
   }
 
+  /** The same once a revision that waits is published too. */
+  async listOnce(
+    edition: string,
+    revision: number,
+    built: Pick<ReleaseSummary, 'digest' | 'publishedAt' | 'erratum'>,
+  ): Promise<ReleaseSummary[]> {
+    const standing = await this.list();
+    const { editionId } = (await this.state(edition, revision)) ?? {};
+    if (editionId === undefined) return standing;
+    const { name: editionName } = (await this.editions.named([editionId])).of(editionId);
+    const isBefore = (one: ReleaseSummary): boolean => one.edition > edition;
+    return [
+      ...standing.filter(isBefore),
+      { edition, editionName, revision, status: 'published', ...built },
+      ...standing.filter((one) => !isBefore(one)).map((one) => (one.edition === edition ? { ...one, status: 'superseded' as const } : one)),
+    ];
+  }
+
   /** A published revision, or the current one of an edition; null when there is none. */
   async find(edition: string, revision?: number): Promise<PublishedRelease | null> {
     return this.first({

@@ -57,6 +57,7 @@ export class RequestRelease {
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (!['closed', 'published'].includes(edition.state))
         throw new Problem(releaseProblems['releases/edition-not-closed'], `Edition ${slug} is ${edition.state}.`);
+      await this.obstacles.requireComputable(slug);
       const astray = await this.obstacles.ofDivisions(slug);
       if (astray.length > 0) throw new Problem(releaseProblems['releases/entry-in-no-division'], undefined, obstacleFaults(astray));
       const revision = (edition.releases[0]?.revision ?? 0) + 1;

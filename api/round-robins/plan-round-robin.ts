@@ -57,7 +57,10 @@ export class PlanRoundRobin {
       requireSameVersion(robin.version, version);
       const expected = to === 'open' ? 'planned' : 'open';
       if (robin.state !== expected)
-        throw new Problem(roundRobinProblems['round-robins/wrong-state'], `It is ${robin.state}; expected ${expected}.`);
+        throw new Problem(
+          roundRobinProblems['round-robins/wrong-state'],
+          `The round robin ${slug} is ${robin.state}; expected ${expected}.`,
+        );
       const lacking = robin.levels.filter((level) => robin.cells.filter((cell) => cell.level === level).length < 2);
       if (to === 'closed' && lacking.length > 0)
         throw new Problem(roundRobinProblems['round-robins/too-few'], `Fewer than two testers have pulled ${lacking.join(', ')}.`);

@@ -4,6 +4,7 @@ import { mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } fro
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { BuildSite } from '../../api/releases/build-site.js';
+import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { readWords } from '../../site/src/languages/read-words.js';
@@ -79,15 +80,32 @@ test('a newer program builds the site anew from the same releases; the same one 
   await rm(join(site, before), { recursive: true });
 }, 60_000);
 
-test('what another builds stays while it is young; what was left long ago goes', async () => {
+test('the site of a release that waits is built beforehand, shown to nobody, and swapped in when its time has come', async () => {
   const before = await current();
-  await publish(house.editor, '2026', await erratumFor(house.editor, '2026', 'catalogueError', 'A name.'));
+  const publishAt = new Date(house.t.clock.now().getTime() + 3_600_000);
+  const erratum = await erratumFor(house.editor, '2026', 'catalogueError', 'A name.');
+  await house.editor.call('post', '/v1/editions/2026/releases').send({ erratum, publishAt: publishAt.toISOString() }).expect(202);
+  const publishing = house.t.app.select(ReleasesModule).get(PublishRelease);
+  const ahead = await publishing.prepare({ edition: '2026', revision: 2 });
+  expect(ahead!.map(({ revision, status }) => [revision, status])).toEqual([
+    [2, 'published'],
+    [1, 'superseded'],
+  ]);
+  await building().ahead(ahead!);
+  await building().run();
+  expect(await current()).toBe(before);
+  const [waiting] = (await sites()).filter((name) => name !== before);
+  // What another builds stays while it is young; what was left long ago goes.
   for (const name of ['built-by-another', 'built-long-ago.cache']) await mkdir(join(site, name));
   const old = new Date(Date.now() - 2 * 3_600_000);
   await utimes(join(site, 'built-long-ago.cache'), old, old);
+  house.t.clock.time = publishAt;
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).publishDue();
   await building().run();
-  expect(await sites()).toEqual(['built-by-another', before, await current()].sort());
-}, 60_000);
+  expect(await current()).toBe(waiting);
+  expect(await sites()).toEqual(['built-by-another', before, waiting].sort());
+  expect(await readFile(join(site, 'current/editions/2026/index.html'), 'utf8')).toContain('A name.');
+}, 90_000);
 
 describe('when a file of an old release is lost', () => {
   let before: string;

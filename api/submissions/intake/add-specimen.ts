@@ -76,5 +76,5 @@ const notWhole = (row: FileRow, name: string): RowFault => ({
   column: row.columnOf(name),
   found: row.text(name),
   expected: 'a whole number above zero',
-  message: `Found "${row.text(name)}", expected a whole number above zero.`,
+  message: `Found "${row.text(name)}", expected a whole number above zero. Correct the cell.`,
 });

@@ -109,7 +109,7 @@ function faultsOfBeginning(row: FileRow): RowFault[] {
       column: row.columnOf(name),
       found,
       expected,
-      message: `Found "${found}", expected ${expected}.`,
+      message: `Found "${found}", expected ${expected}. Correct the cell.`,
     });
   if (row.wholeNumber('method version') === null) tell('method version', version, 'a whole number above zero');
   if (!Object.hasOwn(ANSWERS, seen.toLowerCase())) tell('seen label', seen, 'yes or no');

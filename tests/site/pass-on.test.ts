@@ -94,7 +94,7 @@ test('a table becomes a picture that says which house, edition, revision, date a
 
 test('a chart becomes a picture with its own colours, as PNG twice as fine as on the page', async () => {
   await page.goto(`${site.url}/editions/2026/map/`);
-  const drawing = (await page.locator('svg.line-map').boundingBox())!;
+  const drawing = (await page.locator('svg.line-map').first().boundingBox())!;
   const { name, bytes } = await saved('PNG');
   expect(name).toMatch(/\.png$/);
   const { width } = await loadImage(bytes);

@@ -81,16 +81,17 @@ function install(what, options) {
   return run(what, node, [npm, 'ci', '--no-audit', '--no-fund', '--loglevel=error', ...options]);
 }
 
-/** A quarter of what was installed runs nowhere: other databases' dialects, descriptions and maps for editors. */
+/** A quarter of what was installed runs nowhere: other databases' dialects, second forms of the same compiler of queries, libraries to link, descriptions and maps for editors. */
 function leaveOutWhatDevelopersRead() {
   rmSync(join(NODE_MODULES, '@types'), { recursive: true, force: true });
   const entries = existsSync(NODE_MODULES) ? readdirSync(NODE_MODULES, { recursive: true, withFileTypes: true }) : [];
   for (const { parentPath, name } of entries) {
     const file = join(parentPath, name);
-    const isDialect = /[/\\]@prisma[/\\]client[/\\]runtime$/.test(parentPath) && /sqlserver|cockroachdb|mysql|sqlite/.test(name);
+    const isDialect =
+      /[/\\]@prisma[/\\]client[/\\]runtime$/.test(parentPath) && /sqlserver|cockroachdb|mysql|sqlite|_small_|base64\.js$/.test(name);
     // Astro reads its own descriptions, and the types of the client for programs are made of those of its libraries.
     const isRead = ['astro', 'openapi-'].some((name) => file.startsWith(join(NODE_MODULES, name)));
-    const isForEditors = /\.(map|d\.[cm]?ts)$/.test(name) && !isRead;
+    const isForEditors = /\.(a|map|d\.[cm]?ts)$/.test(name) && !isRead;
     if (isDialect || isForEditors) rmSync(file, { force: true });
   }
 }

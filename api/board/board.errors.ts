@@ -11,12 +11,12 @@ export const boardProblems = declareProblems({
     status: 422,
     title: 'There is no such category to plan for',
     explains:
-      'A plan is made for one category of the edition’s scheme, or of the scheme of one division, which is named then. The detail lists them.',
+      'A plan is made for one category of the edition’s scheme, or of the scheme of one division, which is named then. The detail lists them; name one of these.',
   },
   'editions/nothing-to-plan-from': {
     status: 409,
     title: 'Too little is accepted to plan from',
     explains:
-      'A plan is simulated from what the edition shows: at least two entries need a result that counts in the category, and their submissions must tell how specimens scatter. Accept more, or plan from the edition before.',
+      'A plan is simulated from what the edition shows: at least two entries need a result that counts in the category, and their submissions must tell how specimens scatter. Have more reviewed first, or ask for the plan of the edition before.',
   },
 });

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { Superseded } from '../contract/superseded.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
-import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { SupersededRows } from '../audit/superseded.store.js';
 
 /** What was put right after results of an edition rested on it. */
 @Injectable()
@@ -31,9 +31,13 @@ export class SupersededReadModel {
   }
 }
 
+/** What follows from what is printed, or names the claim, is not said again. */
+const OF_A_CLAIM: ReadonlySet<string> = new Set(['quantity', 'value', 'unit']);
+
 /** `{ coverageFactor: '2', lot: null }` → "coverage factor 2, no lot". */
 const inWords = (was: Readonly<Record<string, unknown>>): string =>
   Object.entries(was)
+    .filter(([name]) => !('printed' in was) || !OF_A_CLAIM.has(name))
     .map(([name, value]) => [name.replaceAll(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`), value] as const)
     .map(([name, value]) => (value === null ? `no ${name}` : `${name} ${textOf(value)}`))
     .join(', ');

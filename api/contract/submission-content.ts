@@ -70,7 +70,7 @@ export const specimenContent = z
       context.addIssue({
         code: 'custom',
         path: ['invalidReason'],
-        message: `An invalid specimen says why (${INVALID_REASONS.join(', ')}); a valid one does not`,
+        message: `An invalid specimen says why (${INVALID_REASONS.join(', ')}); a valid one does not. Give the reason, or leave it out`,
       });
     }
     for (const { index, message } of repeatedReadings(specimen.readings)) {

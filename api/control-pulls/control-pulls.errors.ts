@@ -10,7 +10,7 @@ export const controlPullProblems = declareProblems({
   'control-pulls/own-pull': {
     status: 403,
     title: 'Nobody strikes their own control pull',
-    explains: 'Another reviewer looks at it and takes it out of the chart, with a reason.',
+    explains: 'Ask another reviewer to look at it and to take it out of the chart, with a reason.',
   },
   'control-pulls/struck': {
     status: 409,

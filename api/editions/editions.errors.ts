@@ -4,7 +4,8 @@ export const editionProblems = declareProblems({
   'editions/unknown-reference': {
     status: 422,
     title: 'Something that the edition names is not on record',
-    explains: 'Scheme, method versions, variants and the edition before must exist. The detail names what is missing.',
+    explains:
+      'Scheme, method versions, variants and the edition before must exist. The detail names what is missing: correct its name, or add it first.',
   },
   'editions/retired-entry': {
     status: 422,
@@ -15,13 +16,14 @@ export const editionProblems = declareProblems({
   'editions/wrong-state': {
     status: 409,
     title: 'The edition is not in the state that this needs',
-    explains: 'An edition goes from planned to open, closed and published. The detail says where it stands and where it should.',
+    explains:
+      'An edition goes from planned to open, closed and published. The detail says where it stands and where it should. Take the step that leads there first; what an open one can still take is an amendment (POST /v1/editions/{edition}/amendments), what a published one can is another revision.',
   },
   'editions/cannot-count': {
     status: 422,
     title: 'Categories of the scheme could never have a result',
     explains:
-      'Each category needs a pinned version of its method that yields its series; a retention needs untreated pulls in the same version, a stress diameters that make a cross-section. The errors name the category, what is missing and what to do.',
+      'Each category needs a pinned version of its method that yields its series; a retention needs untreated pulls in the same version, a stress diameters that make a cross-section. The errors name the category, what is missing and what to do: add a version that has it, or change the scheme.',
   },
   'editions/nothing-to-open': {
     status: 409,
@@ -32,7 +34,8 @@ export const editionProblems = declareProblems({
   'editions/follows-itself': {
     status: 422,
     title: 'An edition does not come before itself',
-    explains: 'Movement is told against an earlier edition, whose own line of earlier editions ends. The detail shows the circle.',
+    explains:
+      'Movement is told against an earlier edition, whose own line of earlier editions ends. The detail shows the circle; name another edition before it, or none.',
   },
   'editions/precedes-another': {
     status: 409,
@@ -47,6 +50,6 @@ export const editionProblems = declareProblems({
   'editions/interest': {
     status: 409,
     title: 'You have declared an interest in this maker',
-    explains: 'Somebody without a tie to the maker decides on exclusions of its variants and on their division.',
+    explains: 'Somebody without a tie to the maker decides on exclusions of its variants and on their division. Ask another editor.',
   },
 });

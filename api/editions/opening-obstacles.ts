@@ -19,13 +19,20 @@ export interface Opening {
   readonly divisions: Parameters<typeof divisionObstacles>[0];
   readonly entries: Parameters<typeof divisionObstacles>[1];
   readonly categories: SchemeRules['categories'];
+  /** Schemes, by slug and number, whose rules are none that this program knows. */
+  readonly unreadable: readonly string[];
   readonly pinned: readonly PinnedVersion[];
 }
 
 const PATCH_IT = 'Pin versions that yield what is ranked: PATCH /v1/editions/{edition} with methods.';
 
+const PLAN_IT = 'Plan it by another scheme: PATCH /v1/editions/{edition} with scheme or divisions.';
+
+/** Of these nothing can be computed at any time; the others keep an edition from opening alone. */
+export const NEVER_COMPUTED: readonly string[] = ['scheme_unreadable', 'cannot_count'];
+
 /** Everything that stands in the way of opening an edition, each with its way on. */
-export function openingObstacles({ opensOn, closesOn, divisions, entries, categories, pinned }: Opening): Obstacle[] {
+export function openingObstacles({ opensOn, closesOn, divisions, entries, categories, unreadable, pinned }: Opening): Obstacle[] {
   const obstacle = (code: string, what: string, references: readonly string[], remedy: string, count = references.length): Obstacle[] =>
     count === 0 ? [] : [{ code, what, count, references: [...references], remedy }];
   const never = categoryFaults(categories, pinned, 'pin a version of it').map(({ detail }) => detail);
@@ -36,6 +43,7 @@ export function openingObstacles({ opensOn, closesOn, divisions, entries, catego
       ? []
       : obstacle('no_entries', 'No variant is entered', [], 'Enter variants: POST /v1/editions/{edition}/entries.', 1)),
     ...divisionObstacles(divisions, entries),
+    ...obstacle('scheme_unreadable', 'Schemes whose rules are none that this program reads', unreadable, PLAN_IT),
     ...obstacle('cannot_count', 'No result could ever count in categories of the scheme', never, PATCH_IT),
     ...obstacle(
       'method_not_in_force',
@@ -51,7 +59,9 @@ const day = (date: Date): string => date.toISOString().slice(0, 10);
 interface OpeningRow {
   readonly opensOn: Date;
   readonly closesOn: Date;
-  readonly divisions: readonly (Opening['divisions'][number] & { readonly scheme: { readonly rules: unknown } })[];
+  readonly divisions: readonly (Opening['divisions'][number] & {
+    readonly scheme: { readonly slug: string; readonly number: number; readonly rules: unknown };
+  })[];
   readonly entries: Opening['entries'];
 }
 
@@ -65,18 +75,22 @@ interface PinnedRow {
 }
 
 /** What an edition is to open with, from its row and those of the versions that it pins. */
-export const toOpening = ({ opensOn, closesOn, divisions, entries }: OpeningRow, pinned: readonly PinnedRow[]): Opening => ({
-  opensOn: day(opensOn),
-  closesOn: day(closesOn),
-  divisions,
-  entries,
-  categories: divisions.flatMap(({ scheme }) => schemeRules.parse(scheme.rules).categories),
-  pinned: pinned.map(({ number, effectiveFrom, effectiveUntil, method, series, parameters }) => ({
-    slug: method.slug,
-    number,
-    effectiveFrom: day(effectiveFrom),
-    effectiveUntil: effectiveUntil && day(effectiveUntil),
-    series: methodSeriesListSchema.parse(series),
-    parameters: parameters as YieldingVersion['parameters'],
-  })),
-});
+export function toOpening({ opensOn, closesOn, divisions, entries }: OpeningRow, pinned: readonly PinnedRow[]): Opening {
+  const schemes = divisions.map(({ scheme }) => ({ name: `${scheme.slug} ${scheme.number}`, read: schemeRules.safeParse(scheme.rules) }));
+  return {
+    opensOn: day(opensOn),
+    closesOn: day(closesOn),
+    divisions,
+    entries,
+    categories: schemes.flatMap(({ read }) => read.data?.categories ?? []),
+    unreadable: schemes.filter(({ read }) => !read.success).map(({ name }) => name),
+    pinned: pinned.map(({ number, effectiveFrom, effectiveUntil, method, series, parameters }) => ({
+      slug: method.slug,
+      number,
+      effectiveFrom: day(effectiveFrom),
+      effectiveUntil: effectiveUntil && day(effectiveUntil),
+      series: methodSeriesListSchema.parse(series),
+      parameters: parameters as YieldingVersion['parameters'],
+    })),
+  };
+}

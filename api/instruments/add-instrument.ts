@@ -41,7 +41,7 @@ function requireRange(input: InstrumentRequest) {
   if ('fault' in capacity || 'fault' in resolution)
     throw notValid([capacity, resolution].flatMap((read) => ('fault' in read ? [read.fault] : [])));
   if (Number(resolution.quantity.si) >= Number(capacity.quantity.si)) {
-    const detail = `Found a resolution of ${input.resolution.text} ${input.resolution.unit} with a capacity of ${input.capacity.text} ${input.capacity.unit}; expected a smaller one.`;
+    const detail = `Found a resolution of ${input.resolution.text} ${input.resolution.unit} with a capacity of ${input.capacity.text} ${input.capacity.unit}; expected a smaller one. Correct one of the two.`;
     throw notValid([{ pointer: '/resolution/text', detail, code: 'not_below_capacity' }]);
   }
   return {

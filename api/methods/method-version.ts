@@ -42,7 +42,7 @@ export function successionFaults(
       : [
           {
             pointer: '/number',
-            detail: `Found ${next.number}, expected ${number}: versions are numbered one by one.`,
+            detail: `Found ${next.number}, expected ${number}: versions are numbered one by one. Give it that number.`,
             code: 'not_consecutive',
           },
         ]),
@@ -51,7 +51,7 @@ export function successionFaults(
       : [
           {
             pointer: '/effectiveFrom',
-            detail: `Found ${next.effectiveFrom}, expected a day after ${taken}: version ${number - 1} holds until then.`,
+            detail: `Found ${next.effectiveFrom}, expected a day after ${taken}: version ${number - 1} holds until then. Take a later day.`,
             code: 'overlaps',
           },
         ]),
@@ -60,7 +60,7 @@ export function successionFaults(
       : [
           {
             pointer: '/effectiveFrom',
-            detail: `Found ${next.effectiveFrom}, expected a day after ${used}: submissions of that bench day were handed in under the version before, and would lose it.`,
+            detail: `Found ${next.effectiveFrom}, expected a day after ${used}: submissions of that bench day were handed in under the version before, and would lose it. Take a later day.`,
             code: 'already_used',
           },
         ]),

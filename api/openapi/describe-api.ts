@@ -43,9 +43,17 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
   components.convert(problemSchema, 'output');
   components.convert(submissionContent, 'input');
   document.components = { ...document.components, schemas: components.schemas };
+  document.paths = openReadsFirst(document.paths);
   describeConventions(document);
   addExamples(document);
   return document;
+}
+
+/** What anybody may read and try without an account comes first; else as the program has it. */
+function openReadsFirst(paths: OpenAPIObject['paths']): OpenAPIObject['paths'] {
+  const rankOf = ([address, { get }]: [string, OpenAPIObject['paths'][string]]) =>
+    address.startsWith('/v1/') && get?.security?.length === 0 ? 0 : 1;
+  return Object.fromEntries(Object.entries(paths).toSorted((a, b) => rankOf(a) - rankOf(b)));
 }
 
 /** Serves the document at /v1/openapi.json and a page to read it at /docs. */

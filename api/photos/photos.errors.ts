@@ -21,6 +21,7 @@ export const photoProblems = declareProblems({
   'photos/decided': {
     status: 409,
     title: 'The submission is decided',
-    explains: 'Pictures are added and taken away until a submission is decided, so that the decision rests on what was there.',
+    explains:
+      'Pictures are added and taken away until a submission is decided, so that the decision rests on what was there. Tell the reviewer in words; an editor can take one away later.',
   },
 });

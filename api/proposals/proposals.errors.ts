@@ -4,12 +4,20 @@ export const proposalProblems = declareProblems({
   'proposals/own-proposal': {
     status: 403,
     title: 'You made this proposal yourself',
-    explains: 'A withdrawal and a re-identification take two persons: one proposes, another carries it out.',
+    explains:
+      'A withdrawal and a re-identification take two persons: one proposes, another carries it out. Ask another editor, or call it off (POST /v1/proposals/{id}/cancellation).',
+  },
+  'proposals/own-spool': {
+    status: 403,
+    title: 'Nobody re-identifies a spool that they tested',
+    explains:
+      'You handed in a submission on this spool. Who pulled it does not also say what it is: ask another editor to put the re-identification on record.',
   },
   'proposals/not-yours': {
     status: 403,
     title: 'Another person made this proposal',
-    explains: 'Only who made a proposal calls it off; another person declines it, with a reason.',
+    explains:
+      'Only who made a proposal calls it off. Decline it with a reason (POST /v1/proposals/{id}/refusal), as an editor, or ask its maker.',
   },
   'proposals/ended': {
     status: 409,
@@ -31,6 +39,7 @@ export const proposalProblems = declareProblems({
   'proposals/other-matter': {
     status: 422,
     title: 'The proposal is about something else',
-    explains: 'A proposal is carried out where it belongs, once. The detail says what it is about, or that it is carried out already.',
+    explains:
+      'A proposal is carried out where it belongs, once. The detail says what it is about, or that it is carried out already: name another proposal, or make one.',
   },
 });

@@ -80,7 +80,7 @@ export class PublishedCatalogueController {
   private async catalogue(): Promise<CatalogueDocument> {
     const release = this.releases.newest();
     const document = release && (await this.releases.document<CatalogueDocument>(release, 'documents/catalogue.json'));
-    if (!document) throw nothingCalled('any edition');
+    if (!document) throw nothingCalled('an edition yet');
     return document;
   }
 }

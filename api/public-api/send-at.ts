@@ -5,7 +5,10 @@ import type { PublishedFiles } from './published-files.js';
 import { sendPublished } from './serve-published.js';
 
 export const nothingCalled = (what: string): Problem =>
-  new Problem(platformProblems['request/not-found'], `Nothing published is called ${what}.`);
+  new Problem(
+    platformProblems['request/not-found'],
+    `Found nothing published as ${what}; expected an edition, a category, a variant or a file of a release. GET /v1/editions lists what is published, /docs every address.`,
+  );
 
 /**
  * Sends the published file that the address of a request leads to, as stored.

@@ -10,12 +10,11 @@ import {
 import type { CategoryDocument, CategoryRow } from '../contract/documents/release-documents.js';
 import { standingsQuery } from '../contract/endpoints/public-api.js';
 import type { StandingsQuery } from '../contract/endpoints/public-api.js';
-import { platformProblems } from '../platform/errors/platform.errors.js';
-import { Problem } from '../platform/errors/problem.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { PublishedReleases } from '../releases/published-releases.read-model.js';
 import { PublishedFiles } from './published-files.js';
 import type { FoundFile } from './published-files.js';
+import { nothingCalled } from './send-at.js';
 import { sendJson, sendPublished } from './serve-published.js';
 
 const EDITION = { name: 'edition', schema: { type: 'string' } } as const;
@@ -101,7 +100,7 @@ export class StandingsController {
   private at(request: FastifyRequest): FoundFile {
     const [path = ''] = request.url.split('?');
     const found = this.files.at(path);
-    if (!found) throw new Problem(platformProblems['request/not-found'], `Nothing published is called ${path}.`);
+    if (!found) throw nothingCalled(path);
     return found;
   }
 

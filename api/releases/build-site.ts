@@ -3,6 +3,7 @@ import { mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from '
 import { resolve } from 'node:path';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
+import type { ReleaseSummary } from '../contract/documents/release-documents.js';
 import { withDatabaseLock } from '../platform/database/database-lock.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { CopyOut } from './copy-out.js';
@@ -29,6 +30,7 @@ const OLD_MS = 3_600_000;
 export class BuildSite {
   private readonly logger = new Logger('site');
   private readonly folder: string;
+  private readonly texts: string;
 
   constructor(
     @Inject(CONFIG) private readonly config: Config,
@@ -39,6 +41,7 @@ export class BuildSite {
     private readonly copying: CopyOut,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
+    this.texts = config.HOUSE_TEXTS === '' ? '' : resolve(config.HOUSE_TEXTS);
   }
 
   /**
@@ -46,40 +49,62 @@ export class BuildSite {
    * @throws Error naming what is wrong with which release; then the site stays as it is
    */
   async run(): Promise<void> {
-    await withDatabaseLock(this.config.DATABASE_URL, 'build of the site', async () => {
-      await this.buildIfStale();
+    await this.alone(async () => {
+      await this.showNewest();
       await this.copying.run();
     });
   }
 
-  private async buildIfStale(): Promise<void> {
-    const digests = (await this.releases.list()).map(({ digest }) => digest);
-    const stamp = await this.stampOf(digests);
-    if ((await this.currentStamp()) === stamp) return;
+  /** Builds what will be shown once these releases are all that is published. Until then it lies beside the site, where no address leads. */
+  async ahead(releases: readonly ReleaseSummary[]): Promise<void> {
+    await this.alone(() => this.builtOf(releases));
+  }
+
+  private alone(work: () => Promise<unknown>): Promise<unknown> {
+    return withDatabaseLock(this.config.DATABASE_URL, 'build of the site', work);
+  }
+
+  private async showNewest(): Promise<void> {
+    const releases = await this.releases.list();
+    if ((await this.stampIn('current')) === (await this.stampOf(releases))) return;
     await this.requireStanding();
+    const name = await this.builtOf(releases);
+    await this.swapIn(name);
+    await this.sweep(name);
+    this.logger.log(`The site shows ${releases.length} releases.`);
+  }
+
+  /** Folder of the site of these releases: one that lies there already, or built now. Its stamp is written last. */
+  private async builtOf(releases: readonly ReleaseSummary[]): Promise<string> {
+    const stamp = await this.stampOf(releases);
+    for (const name of await this.built()) if ((await this.stampIn(name)) === stamp) return name;
     const name = `${BUILT}${this.identifiers.secret().slice(0, 12)}`;
     try {
-      await this.build(resolve(this.folder, name), stamp);
-      await this.swapIn(name);
+      await this.build(resolve(this.folder, name), releases, stamp);
     } catch (error) {
       await rm(resolve(this.folder, name), { recursive: true, force: true });
       throw error;
     } finally {
       for (const beside of ['.cache', '.source']) await rm(resolve(this.folder, name + beside), { recursive: true, force: true });
     }
-    await this.sweep(name);
-    this.logger.log(`The site shows ${digests.length} releases.`);
+    return name;
   }
 
   /** Another version of the program builds another site, from the same releases too. */
-  private async stampOf(digests: readonly string[]): Promise<string> {
-    const program = [SOFTWARE_VERSION, SOFTWARE_COMMIT ?? '', await digestOfSources(SOURCES, DESK)];
-    const { PUBLIC_URL, HOUSE_CONTACT } = this.config;
-    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, ...digests].join('\n')), ''].join('\n');
+  private async stampOf(releases: readonly ReleaseSummary[]): Promise<string> {
+    const digests = releases.map(({ digest }) => digest);
+    const sources = this.texts === '' ? SOURCES : [...SOURCES, this.texts];
+    const program = [SOFTWARE_VERSION, SOFTWARE_COMMIT ?? '', await digestOfSources(sources, DESK)];
+    const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
+    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, ...digests].join('\n')), ''].join('\n');
   }
 
-  private async currentStamp(): Promise<string | null> {
-    return readFile(resolve(this.folder, 'current', STAMP), 'utf8').catch(() => null);
+  private async stampIn(name: string): Promise<string | null> {
+    return readFile(resolve(this.folder, name, STAMP), 'utf8').catch(() => null);
+  }
+
+  private async built(): Promise<string[]> {
+    return (await readdir(this.folder).catch(() => [])).filter((entry) => entry.startsWith(BUILT));
   }
 
   private async requireStanding(): Promise<void> {
@@ -91,12 +116,14 @@ export class BuildSite {
     );
   }
 
-  private async build(target: string, stamp: string): Promise<void> {
+  private async build(target: string, releases: readonly ReleaseSummary[], stamp: string): Promise<void> {
     const source = `${target}.source`;
     await mkdir(target, { recursive: true });
-    await this.source.layOut(source);
-    const { PATH, PUBLIC_URL, HOUSE_CONTACT } = this.config;
-    await runAstro({ PATH, PUBLIC_URL, HOUSE_CONTACT, RELEASES_FOLDER: source, SITE_OUT: target });
+    await this.source.layOut(source, releases);
+    const { PATH, PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
+    const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, HOUSE_TEXTS: this.texts };
+    const undone = await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_OUT: target });
+    for (const told of undone) this.logger.warn(told);
     await writeFile(resolve(target, STAMP), stamp);
   }
 
@@ -108,7 +135,7 @@ export class BuildSite {
 
   /** Takes away sites that were replaced, and builds that were cut off, when they are old. */
   private async sweep(current: string): Promise<void> {
-    const others = (await readdir(this.folder)).filter((entry) => entry.startsWith(BUILT) && entry !== current);
+    const others = (await this.built()).filter((entry) => entry !== current);
     for (const entry of others) {
       const changed = await stat(resolve(this.folder, entry)).catch(() => null);
       if (changed && Date.now() - changed.mtimeMs > OLD_MS) await rm(resolve(this.folder, entry), { recursive: true, force: true });

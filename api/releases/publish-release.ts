@@ -3,6 +3,7 @@ import { setTimeout as pause } from 'node:timers/promises';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
+import type { ReleaseSummary } from '../contract/documents/release-documents.js';
 import { Clock } from '../platform/clock/clock.js';
 import { withDatabaseLock } from '../platform/database/database-lock.js';
 import { Database } from '../platform/database/database.js';
@@ -71,13 +72,21 @@ export class PublishRelease {
     });
   }
 
-  /** Builds the files of a release that waits for its time; what has changed by then is built anew. */
-  async prepare(order: PublishReleaseOrder): Promise<void> {
+  /**
+   * Builds the files of a release that waits for its time; what has changed by then is built anew.
+   * @returns all that will be published then; null when it does not wait any more
+   */
+  async prepare(order: PublishReleaseOrder): Promise<ReleaseSummary[] | null> {
+    let ahead: ReleaseSummary[] | null = null;
     await this.alone(order, async (release) => {
       if (this.earlyMs(release.publishAt) <= 0) return;
       const publishedAt = await this.fixTime(release);
-      if (publishedAt !== null) await this.building.run(release, publishedAt);
+      if (publishedAt === null) return;
+      const { manifest, erratum } = await this.building.run(release, publishedAt);
+      const built = { digest: sha256(manifest), publishedAt: publishedAt.toISOString(), erratum };
+      ahead = await this.releases.listOnce(release.edition, release.revision, built);
     });
+    return ahead;
   }
 
   /** However often an order is taken up, one at a time builds: whoever comes later finds it published. */

@@ -38,7 +38,10 @@ export class ReleaseWork {
       await this.publishing.run(order as PublishReleaseOrder);
       await this.sweeping.run();
     });
-    await this.jobs.carryOut(PREPARE_RELEASE, (order) => this.publishing.prepare(order as PublishReleaseOrder));
+    await this.jobs.carryOut(PREPARE_RELEASE, async (order) => {
+      const ahead = await this.publishing.prepare(order as PublishReleaseOrder);
+      if (withSite && ahead) await this.site.ahead(ahead);
+    });
     if (!withSite) return;
     await this.jobs.order(null, BUILD_SITE, {});
     await this.jobs.carryOut(BUILD_SITE, () => this.site.run());

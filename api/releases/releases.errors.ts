@@ -31,7 +31,8 @@ export const releaseProblems = declareProblems({
   'releases/file-lost': {
     status: 500,
     title: 'A published file is lost',
-    explains: 'It was published and its digest is known, but the file store has it no more. The house has to restore it from a backup.',
+    explains:
+      'It was published and its digest is known, but the file store has it no more. Ask the house, which makes it again (npm run rebuild-files) or restores it from a backup.',
   },
   'releases/not-loaded': {
     status: 503,
@@ -41,17 +42,19 @@ export const releaseProblems = declareProblems({
   'releases/entry-in-no-division': {
     status: 409,
     title: 'An entry is in none of the divisions, or could be in several',
-    explains: 'Its line was corrected since the edition closed, or a rule does not fit. The errors list such entries and what to do.',
+    explains:
+      'Its line was corrected since the edition closed, or a rule does not fit. The errors list such entries; put each into a division (POST /v1/editions/{edition}/overrulings), or correct its line.',
   },
   'releases/house-not-stated': {
     status: 409,
     title: 'The house has not said who it is',
     explains:
-      'Readers get contact, people, funding, interests and the right of reply with the first release of an edition. The errors list what is missing.',
+      'Readers get contact, people, funding, interests and the right of reply with the first release of an edition. The errors list what is missing; say it at POST /v1/house-statement, then order the release again.',
   },
   'releases/no-standings': {
     status: 409,
     title: 'There is nothing to publish',
-    explains: 'No entry has a result in every category of the scheme. The board of the edition says what each entry lacks.',
+    explains:
+      'No entry has a result in every category of the scheme. Look at the board of the edition (GET /v1/editions/{edition}/board): it says what each entry lacks.',
   },
 });

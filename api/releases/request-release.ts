@@ -57,10 +57,11 @@ export class RequestRelease {
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (!['closed', 'published'].includes(edition.state))
         throw new Problem(releaseProblems['releases/edition-not-closed'], `Edition ${slug} is ${edition.state}.`);
+      await this.obstacles.requireComputable(slug);
       const astray = await this.obstacles.ofDivisions(slug);
       if (astray.length > 0) throw new Problem(releaseProblems['releases/entry-in-no-division'], undefined, obstacleFaults(astray));
-      const revision = (edition.releases[0]?.revision ?? 0) + 1;
-      requireNext(edition.releases[0], erratum, missing);
+      const revision = (edition.last?.revision ?? 0) + 1;
+      requireNext(edition.last, erratum, missing);
       const time = publishAt === null ? null : new Date(publishAt);
       const { id } = await this.store.startBuilding(tx, {
         editionId: edition.id,

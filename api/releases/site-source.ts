@@ -1,20 +1,17 @@
 import { Injectable } from '@nestjs/common';
 import { mkdir, symlink, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
+import type { ReleaseSummary } from '../contract/documents/release-documents.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { SITE_LISTS } from '../site-lists.js';
-import { releaseFolder, ReleasesReadModel } from './releases.read-model.js';
+import { releaseFolder } from './releases.read-model.js';
 
 /** Lays out in a folder what the site is built from, at the paths of the API: lists as files, releases as links into the file store. */
 @Injectable()
 export class SiteSource {
-  constructor(
-    private readonly releases: ReleasesReadModel,
-    private readonly files: FileStore,
-  ) {}
+  constructor(private readonly files: FileStore) {}
 
-  async layOut(folder: string): Promise<void> {
-    const items = await this.releases.list();
+  async layOut(folder: string, items: readonly ReleaseSummary[]): Promise<void> {
     for (const [path, list] of Object.entries({ ...SITE_LISTS, '/v1/releases': { items } })) {
       const file = join(folder, `${path}.json`);
       await mkdir(dirname(file), { recursive: true });

@@ -4,12 +4,13 @@ export const reviewProblems = declareProblems({
   'reviews/own-submission': {
     status: 403,
     title: 'Nobody reviews their own submission',
-    explains: 'A second person decides: another reviewer accepts, returns or refuses it, and another editor withdraws it.',
+    explains:
+      'A second person decides: another reviewer accepts, returns or refuses it, and another editor withdraws it. Leave it in the queue, or ask one of them.',
   },
   'reviews/declared-interest': {
     status: 403,
     title: 'You declared an interest in the maker of this spool',
-    explains: 'Somebody without a tie to the maker decides on this submission.',
+    explains: 'Somebody without a tie to the maker decides on this submission. Leave it in the queue, or ask another reviewer.',
   },
   'reviews/wrong-state': {
     status: 409,

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { readForce } from '../readings/read-force.js';
 import { RIG_KINDS } from '../contract/instrument-kinds.js';
@@ -19,6 +20,7 @@ export class HandInCell {
   constructor(
     private readonly database: Database,
     private readonly store: RoundRobinsStore,
+    private readonly instruments: InstrumentsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -30,10 +32,14 @@ export class HandInCell {
       const robin = await this.store.lock(tx, slug);
       if (!robin?.testers.some(({ testerId }) => testerId === actor.accountId))
         throw new Problem(platformProblems['request/not-found'], `No round robin of yours is called ${slug}.`);
-      if (robin.state !== 'open') throw new Problem(roundRobinProblems['round-robins/wrong-state'], `It is ${robin.state}; expected open.`);
+      if (robin.state !== 'open')
+        throw new Problem(roundRobinProblems['round-robins/wrong-state'], `The round robin ${slug} is ${robin.state}; expected open.`);
       if (robin.cells.some((one) => one.testerId === actor.accountId && one.level === level))
-        throw new Problem(roundRobinProblems['round-robins/handed-in']);
-      const instrument = await this.store.instrument(tx, cell.instrument);
+        throw new Problem(
+          roundRobinProblems['round-robins/handed-in'],
+          `Found ${level} in ${slug}, which you handed in before; expected a spool of it that you have not pulled yet.`,
+        );
+      const [instrument = null] = await this.instruments.byCodes([cell.instrument]);
       const faults = [...readings.flatMap((read) => ('fault' in read ? [read.fault] : [])), ...planFaults(robin, cell, level, instrument)];
       if (faults.length > 0 || !instrument) throw notValid(faults);
       const stored = readings.flatMap((read) => ('fault' in read ? [] : [read]));
@@ -67,8 +73,16 @@ function planFaults(
   if (!levels.includes(level))
     tell('/spool', 'spool_not_in_plan', `Found ${level}; this round robin has ${levels.join(', ')}. Read the code on the spool again.`);
   if (!instrument || !RIG_KINDS.includes(instrument.kind))
-    tell('/instrument', 'not_a_rig', `Found ${cell.instrument}; expected the code of a force gauge or a load frame.`);
+    tell(
+      '/instrument',
+      'not_a_rig',
+      `Found ${cell.instrument}; expected the code of a force gauge or a load frame. Name the one that was pulled on.`,
+    );
   if (cell.readings.length !== specimens)
-    tell('/readings', 'wrong_count', `Found ${cell.readings.length} readings, expected ${specimens}: all specimens of the spool at once.`);
+    tell(
+      '/readings',
+      'wrong_count',
+      `Found ${cell.readings.length} readings, expected ${specimens}: all specimens of the spool at once. Pull those that are missing, or leave out what is beyond.`,
+    );
   return faults;
 }

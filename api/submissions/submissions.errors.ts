@@ -11,7 +11,7 @@ export const submissionProblems = declareProblems({
     status: 409,
     title: 'The submission is not in a state for this',
     explains:
-      'A draft is changed, deleted and handed in; a returned submission is handed in again. Whatever else was handed in stays as it is.',
+      'A draft is changed, deleted and handed in; a returned submission is handed in again. Whatever else was handed in stays as it is: say what is wrong with it to a reviewer, who can propose that it is withdrawn.',
   },
   'submissions/query-open': {
     status: 409,

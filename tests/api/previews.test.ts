@@ -2,6 +2,8 @@ import type { CategoryDocument } from '../../api/contract/documents/release-docu
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { CELL_GROUPS } from '../../api/contract/cell-groups.js';
+import { insertEdition } from '../support/insert-edition.js';
+import { runSql } from '../support/run-sql.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { proposeWithdrawal } from '../support/propose.js';
@@ -98,3 +100,23 @@ test('after a withdrawal it tells what would change of what readers have, as an 
   expect(await publish(house.editor, '2026', { reasonCode: 'withdrawal', words: 'A rig was found bent.', expects })).toBe(2);
   expect((await look()).published).toMatchObject({ revision: 2, changes: [] });
 }, 120_000);
+
+test('an edition that was put on record past the rules is refused with what does not fit, and no release of it is ordered', async () => {
+  await insertEdition(house.t.databaseUrl, 'past', 'closed');
+  const ask = (path: string, body: object) => house.editor.call('post', `/v1/editions/past/${path}`).send(body);
+  for (const answer of [await ask('previews', {}).expect(422), await ask('releases', { erratum: null }).expect(422)])
+    expect(answer.body).toMatchObject({
+      code: 'editions/cannot-count',
+      detail: expect.stringContaining('Nothing can be computed of edition past'),
+      errors: [{ code: 'scheme_unreadable', detail: expect.stringContaining('plain 1') }],
+    });
+  // Its scheme can be read, but it measures nothing of what that ranks.
+  await runSql(
+    house.t.databaseUrl,
+    `BEGIN; SET LOCAL session_replication_role = replica;
+     UPDATE division SET scheme_id = (SELECT id FROM scheme WHERE slug = 'three-places') WHERE edition_id = (SELECT id FROM edition WHERE slug = 'past');
+     COMMIT`,
+  );
+  const { body } = await ask('previews', {}).expect(422);
+  expect(body.errors).toEqual([expect.objectContaining({ code: 'cannot_count', detail: expect.stringContaining('straight-pull') })]);
+});

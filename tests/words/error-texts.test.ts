@@ -13,7 +13,7 @@ const OF_A_LIBRARY =
 const OF_THE_CODE = /^[a-z]+([A-Z]\w*)+[:(]|\bundefined\b|\bNaN\b|\[object |\bnull\b/;
 /** What to do, or what was meant: a verb that begins a sentence or a clause, or "expected". */
 const WAY_ON =
-  /expected|\b(GET|POST|PUT|PATCH|DELETE) \/v1|‹whatToDo›|(^|[.:;,›]\s+|\b(or|and|then|first|please)\s+)(add|answer|ask|call|change|choose|correct|enter|exchange|export|give|hand|keep|leave|look|make|merge|name|pin|propose|put|read|refuse|remove|repeat|save|say|send|set|sort|split|start|state|take|type|use|wait|withdraw|write)\b/i;
+  /expected|\b(GET|POST|PUT|PATCH|DELETE) \/v1|‹whatToDo›|(^|[.:;,›]\s+|\b(or|and|then|first|please)\s+)(add|answer|ask|call|change|choose|close|correct|enter|enable|exchange|export|give|go|hand|have|keep|leave|look|make|merge|name|pin|propose|pull|put|read|refuse|remove|repeat|save|say|send|set|sort|split|start|state|take|tell|type|use|wait|withdraw|write)\b/i;
 
 test('there are as many as there were, or the list has lost sight of some', () => {
   expect(TEXTS.length).toBeGreaterThan(600);
@@ -31,6 +31,10 @@ test('what is wrong with an input says what was meant, or what to do', () => {
   );
   expect(faults.length).toBeGreaterThan(60);
   expect(faults.filter(({ text }) => !WAY_ON.test(text) && !text.includes('REMEDY')).map(at)).toEqual([]);
+});
+
+test('every kind of problem says what to do', () => {
+  expect(ERROR_CATALOGUE.filter(({ explains }) => !WAY_ON.test(explains) && !/what to do/.test(explains))).toEqual([]);
 });
 
 test('every kind of problem is in the catalogue, is a sentence, and says what it means beyond its title', async () => {

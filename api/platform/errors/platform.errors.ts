@@ -15,7 +15,7 @@ export const platformProblems = declareProblems({
   'request/too-large': {
     status: 413,
     title: 'The body is too large',
-    explains: `A file may have at most ${sizeWords(LARGEST_FILE_BYTES)} (${LARGEST_FILE_BYTES} bytes), JSON with readings ${sizeWords(LARGEST_READINGS_BYTES)}, any other JSON ${sizeWords(LARGEST_JSON_BYTES)}. Split it and send the parts.`,
+    explains: `A file may have at most ${sizeWords(LARGEST_FILE_BYTES)} (${LARGEST_FILE_BYTES} bytes), JSON with long lists ${sizeWords(LARGEST_READINGS_BYTES)}, any other JSON ${sizeWords(LARGEST_JSON_BYTES)}. Split it and send the parts.`,
   },
   'request/address-too-long': {
     status: 414,
@@ -46,7 +46,8 @@ export const platformProblems = declareProblems({
   'request/not-found': {
     status: 404,
     title: 'Nothing is found at this address',
-    explains: 'The address is wrong, the thing does not exist, or it is not for you to see.',
+    explains:
+      'The address is wrong, the thing does not exist, or it is not for you to see. Look its name up in the list that it belongs to, or ask an editor or an admin.',
   },
   'request/if-match-missing': {
     status: 428,
@@ -66,7 +67,7 @@ export const platformProblems = declareProblems({
   'request/key-malformed': {
     status: 400,
     title: 'The Idempotency-Key cannot be read',
-    explains: 'A key has 1 to 200 visible characters of ASCII. A new UUID for each new request is what most use.',
+    explains: 'A key has 1 to 200 visible characters of ASCII. Make one for each new request, a UUID for example.',
   },
   'request/secret-not-kept': {
     status: 409,
@@ -96,7 +97,7 @@ export const platformProblems = declareProblems({
   'access/forbidden': {
     status: 403,
     title: 'Not allowed for your role',
-    explains: 'The detail names the role that may do this. Somebody with that role does it, or an admin gives it to you.',
+    explains: 'The detail names the role that may do this. Ask somebody who has it to do it, or an admin to give it to you.',
   },
   'access/session-needed': {
     status: 403,
@@ -106,7 +107,8 @@ export const platformProblems = declareProblems({
   'access/csrf': {
     status: 403,
     title: 'The X-CSRF-Token does not fit the session',
-    explains: 'Browsers send the csrfToken from the sign-in in the header X-CSRF-Token with every change.',
+    explains:
+      'Send the csrfToken from the sign-in in the header X-CSRF-Token with every change, as the desk does; if it is lost, sign in again.',
   },
   'server/not-ready': {
     status: 503,

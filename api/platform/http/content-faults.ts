@@ -43,7 +43,9 @@ function objectFault(value: object, pointer: string, depth: number): InputFault 
     return shapeFault(pointer, `Found more than ${DEEPEST} levels of nesting. Expected the fields that are described at /docs.`);
   if (Array.isArray(value)) return null;
   const keys = Object.keys(value).length;
-  return keys <= MOST_KEYS ? null : shapeFault(pointer, `Found ${keys} fields in one object; expected at most ${MOST_KEYS}.`);
+  return keys <= MOST_KEYS
+    ? null
+    : shapeFault(pointer, `Found ${keys} fields in one object; expected at most ${MOST_KEYS}. Send those that are described at /docs.`);
 }
 
 function* within(value: object, pointer: string, depth: number, faults: InputFault[]): Generator<Place> {

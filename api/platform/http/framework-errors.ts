@@ -28,7 +28,12 @@ export const frameworkErrors = (publicUrl: string) => ({
       .send(JSON.stringify(problemBody(problem, request.raw.url ?? '', publicUrl)));
   },
   clientErrorHandler: (error: Failure, socket: Socket): void => {
-    const problem = PROBLEM_OF_CLIENT_ERROR[error.code ?? ''] ?? new Problem(known['request/malformed'], 'This is no HTTP request.');
+    const problem =
+      PROBLEM_OF_CLIENT_ERROR[error.code ?? ''] ??
+      new Problem(
+        known['request/malformed'],
+        'The first line or the headers are none of HTTP/1.1. Ask with a client for HTTP, at the port that the address names.',
+      );
     if (socket.writable && error.code !== 'ECONNRESET') socket.write(rawProblem(problem, publicUrl));
     socket.destroy(error);
   },

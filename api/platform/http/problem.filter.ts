@@ -72,7 +72,11 @@ function toProblem(error: unknown): Problem {
   if (rule !== null) return new Problem(known['record/rule-broken'], ruleInWords(rule));
   if (isDuplicate(error)) return new Problem(known['record/already-exists']);
   if (isRetryable(error) || isBusy(error)) return new Problem(known['record/busy'], undefined, [], { 'Retry-After': '1' });
-  if (isUnstorable(error)) return new Problem(known['request/not-valid'], 'A value cannot be kept on record. Nothing was stored.');
+  if (isUnstorable(error))
+    return new Problem(
+      known['request/not-valid'],
+      'A value cannot be kept on record: a number beyond any measure, or a character that is none. Nothing was stored. Type it again.',
+    );
   const status = error instanceof HttpException ? error.getStatus() : ((error as { statusCode?: number }).statusCode ?? 500);
   const kind = KIND_OF_STATUS[status];
   return kind ? new Problem(kind, (error as Error).message) : new Problem(known['server/failed']);

@@ -59,7 +59,7 @@ export class AddTraces {
       if (submission?.testerId !== actor.accountId) throw noSubmission(reference);
       requireSameVersion(submission.version, version);
       if (!statesFor('addTraces').some((state) => state === submission.state)) {
-        const detail = `${reference} is ${submission.state}; traces come after it was handed in and before it is reviewed.`;
+        const detail = `${reference} is ${submission.state}; expected submitted: traces come after it was handed in and before it is reviewed.`;
         throw new Problem(submissionProblems['submissions/wrong-state'], detail);
       }
       const known = await this.evidence.knownAreasMm2([submission.variantId]);

@@ -1,6 +1,7 @@
 import { FORMAT_VERSION } from '../../../api/contract/documents/release-documents.js';
 import type { CatalogueDocument, Category, CategoryDocument, EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import { inventedChecks } from './invented-methods.js';
+import { inventedSuperseded } from './invented-superseded.js';
 import { inventedCategories } from './measure-edition.js';
 import { categoryTops, type Season } from './season.js';
 
@@ -33,6 +34,7 @@ export function categoriesOf(season: Season): Category[] {
 
 export function editionDocument(season: Season, revision: number, erratum: Erratum | null): EditionDocument {
   const entries = season.entries.length;
+  const superseded = inventedSuperseded(season);
   const words =
     'Each line gets a place in each of the four categories; the score is the sum of the four places, and the lowest score comes first. Equal scores share a place.';
   return {
@@ -64,6 +66,7 @@ export function editionDocument(season: Season, revision: number, erratum: Errat
       })),
     categoryTops: categoryTops(season),
     sensitivity: inventedSensitivity(season),
+    ...(superseded.length > 0 ? { superseded } : {}),
     erratum,
   };
 }

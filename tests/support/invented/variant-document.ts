@@ -6,6 +6,7 @@ import type {
   VariantName,
 } from '../../../api/contract/documents/release-documents.js';
 import { categoriesOf, headingOf } from './edition-documents.js';
+import { inventedSuperseded } from './invented-superseded.js';
 import { inventSubmissions } from './invented-submissions.js';
 import type { Season } from './season.js';
 
@@ -120,6 +121,8 @@ export function variantDocument(season: Season, variant: VariantName, revision: 
   const strip = <Row extends { variant: VariantName }>({ variant: _, ...rest }: Row) => rest;
   const overall = season.overall.find((row) => row.variant.slug === slug);
   const exclusion = season.exclusions.get(slug);
+  const superseded =
+    variant === season.entries[0] ? inventedSuperseded(season).map((one) => ({ ...one, submissions: one.submissions.slice(0, 3) })) : [];
   const { submissions, spools } = evidenceOf(season, variant);
   const [force, , diameter] = [submissions[0]!.figures[0]!, null, submissions[2]!.figures[0]!];
   const categories = categoriesOf(season).flatMap((category) => {
@@ -139,6 +142,7 @@ export function variantDocument(season: Season, variant: VariantName, revision: 
     submissions,
     withdrawn: [],
     spools,
+    ...(superseded.length > 0 ? { superseded } : {}),
     budgets: categories.map(({ category }) => ({
       category: category.code,
       standardUncertaintyPercent: '1.30',

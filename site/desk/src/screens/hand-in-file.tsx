@@ -8,7 +8,7 @@ import type { Fault } from '../http/problem.js';
 import { FileDrop } from '../parts/file-drop.js';
 import { Findings } from '../parts/findings.js';
 import { useMethodNames } from '../parts/use-method-names.js';
-import { readTable, toCsv } from '../table/read-table.js';
+import { isWorkbook, readTable, toCsv } from '../table/read-table.js';
 import type { Table } from '../table/read-table.js';
 import { dayAs, foreignDays, withDays } from '../table/reread-days.js';
 import type { DayOrder } from '../table/reread-days.js';
@@ -37,8 +37,15 @@ export function HandInFile() {
 
   const open = async (file: File | undefined) => {
     if (!file) return;
-    const table = await readTable(file).catch(() => null);
-    await look({ name: file.name, table, text: table?.isWorkbook ? await toCsv(table.cells) : await file.text() });
+    setLooked(null);
+    try {
+      const table = await readTable(file);
+      await look({ name: file.name, table, text: table.isWorkbook ? await toCsv(table.cells) : await file.text() });
+    } catch (error) {
+      // What is wrong with a text the server tells row by row; a workbook it does not read.
+      if (await isWorkbook(file)) setSaid(wordsOf(error));
+      else await look({ name: file.name, table: null, text: await file.text() });
+    }
   };
   const readAgain = async (table: Table, cells: Table['cells']) =>
     look({ name: table.name, table: { ...table, cells }, text: await toCsv(cells) });

@@ -11,19 +11,26 @@ export interface Table {
 const ZIP = [0x50, 0x4b, 0x03, 0x04];
 const SEPARATORS = ['\t', ';', ','] as const;
 
+/** By its first bytes; many things are called .xlsx. */
+export async function isWorkbook(file: File): Promise<boolean> {
+  const head = new Uint8Array(await file.slice(0, ZIP.length).arrayBuffer());
+  return ZIP.every((byte, index) => head[index] === byte);
+}
+
 /** @throws Error in words when the file cannot be read as a table */
 export async function readTable(file: File): Promise<Table> {
-  const head = new Uint8Array(await file.slice(0, ZIP.length).arrayBuffer());
-  const isWorkbook = ZIP.every((byte, index) => head[index] === byte);
+  const isZip = await isWorkbook(file);
   if (file.size > LARGEST_FILE_BYTES)
     throw new Error(
       `${file.name} has ${sizeWords(file.size)}; expected at most ${sizeWords(LARGEST_FILE_BYTES)}. Split it and take the parts.`,
     );
   try {
-    const cells = isWorkbook ? await cellsOfWorkbook(file) : await cellsOfText(await file.text());
-    return { name: file.name, cells, isWorkbook };
+    const cells = isZip ? await cellsOfWorkbook(file) : await cellsOfText(await file.text());
+    return { name: file.name, cells, isWorkbook: isZip };
   } catch (error) {
-    const found = isWorkbook
+    if (error instanceof Error && error.name === 'TooLarge')
+      throw new Error(`${file.name} ${error.message}. Copy the readings alone into a new workbook, or save them as CSV.`, { cause: error });
+    const found = isZip
       ? 'begins as a workbook (.xlsx) and is broken off, damaged or another kind of zip file'
       : 'has a quotation mark that is opened and never closed';
     throw new Error(`${file.name} ${found}; expected a workbook or CSV. Save it again in the spreadsheet and take that file.`, {
@@ -53,9 +60,17 @@ function separatorOf(text: string): string {
 }
 
 async function cellsOfWorkbook(file: File): Promise<string[][]> {
+  const { unpackWorkbook, TooLarge } = await import('./unpack-workbook.js');
   const { readSheet } = await import('read-excel-file/universal');
-  const rows = await readSheet(await file.arrayBuffer());
-  return rows.map((row) => row.map((cell) => (cell instanceof Date ? cell.toISOString().slice(0, 10) : cell === null ? '' : String(cell))));
+  const rows = await readSheet(unpackWorkbook(new Uint8Array(await file.arrayBuffer())));
+  const cells = rows.map((row) =>
+    row.map((cell) => (cell instanceof Date ? cell.toISOString().slice(0, 10) : cell === null ? '' : String(cell))),
+  );
+  // One long text can stand in every cell.
+  const length = cells.reduce((sum, row) => row.reduce((inRow, cell) => inRow + cell.length, sum), 0);
+  if (length > LARGEST_FILE_BYTES)
+    throw new TooLarge(`has ${sizeWords(length)} of text; expected at most ${sizeWords(LARGEST_FILE_BYTES)}`);
+  return cells;
 }
 
 /** The same cells as CSV with semicolons, which leave a comma to be a decimal one. */

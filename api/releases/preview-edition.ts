@@ -28,13 +28,13 @@ export class PreviewEdition {
   ) {}
 
   async run(actor: Actor, slug: string) {
+    await this.obstacles.requireComputable(slug);
     const published = await this.releases.find(slug);
     const at = this.clock.now();
     const inputs = await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null);
     // A row that was put right ties the submissions that rested on it, and so their spools, to what they are.
     const rested = (inputs.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
     await this.keyReadings.note(actor, 'key', { references: rested });
-    await this.obstacles.requireComputable(slug);
     const { tables, shown } = lookAt(inputs);
     const toPublished = published && {
       revision: published.revision,

@@ -72,7 +72,7 @@ test('an admin makes an address for a lost password; it works once, and ends wha
   const admin = await b.t.caller(['admin'], 'K. Holder');
   const page = await desk.signedIn(admin.email, '/desk/house/');
   const row = page.getByRole('listitem').filter({ hasText: b.otherTester.email });
-  await row.getByText('Roles, help, close').click();
+  await row.getByText('roles, help, close').click();
   await row.getByRole('button', { name: 'Address for a new password' }).click();
   const address = new URL((await row.locator('[data-address]').textContent()) ?? '');
   const lost = await (await desk.device()).newPage();

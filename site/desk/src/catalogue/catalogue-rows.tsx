@@ -1,5 +1,6 @@
 import type { LineResponse, MakerResponse, VariantResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { correctionAt } from '../correct/correction-at.js';
+import { isWide } from '../parts/is-wide.js';
 import { Loading } from '../parts/loading.js';
 import type { Loaded } from '../parts/use-loaded.js';
 import { CLAIMED_WORDS, CONSTRUCTION_WORDS } from '../words/kind-words.js';
@@ -19,29 +20,34 @@ export function CatalogueRows({ of }: { of: Loaded<Rows> }) {
       <p>A name leads to where it is corrected or retired.</p>
       <Loading of={of} />
       {of.answer && makers.length === 0 && <p class="soft">None yet.</p>}
-      {makers.map((maker) => (
-        <details key={maker.slug}>
-          <summary>
-            {maker.name}
-            <span class="soft">
-              {' '}
-              {counted(lines.filter((line) => line.maker === maker.slug).length, 'line')},{' '}
-              {counted(variants.filter((variant) => variant.maker === maker.slug).length, 'variant')}
-            </span>
-          </summary>
-          <p>
-            <a href={correctionAt('maker', maker.slug)}>
-              Correct the maker<span class="only-heard"> {maker.name}</span>
-            </a>
-            <Retired of={maker} />
-          </p>
-          {lines
-            .filter((line) => line.maker === maker.slug)
-            .map((line) => (
-              <LineRows key={line.slug} line={line} variants={variants.filter((variant) => variant.line === line.slug)} />
-            ))}
-        </details>
-      ))}
+      <details open={isWide()} hidden={makers.length === 0}>
+        <summary>
+          {counted(makers.length, 'maker')}, {counted(lines.length, 'line')}, {counted(variants.length, 'variant')}
+        </summary>
+        {makers.map((maker) => (
+          <details key={maker.slug}>
+            <summary>
+              {maker.name}
+              <span class="soft">
+                {' '}
+                {counted(lines.filter((line) => line.maker === maker.slug).length, 'line')},{' '}
+                {counted(variants.filter((variant) => variant.maker === maker.slug).length, 'variant')}
+              </span>
+            </summary>
+            <p>
+              <a href={correctionAt('maker', maker.slug)}>
+                Correct the maker<span class="only-heard"> {maker.name}</span>
+              </a>
+              <Retired of={maker} />
+            </p>
+            {lines
+              .filter((line) => line.maker === maker.slug)
+              .map((line) => (
+                <LineRows key={line.slug} line={line} variants={variants.filter((variant) => variant.line === line.slug)} />
+              ))}
+          </details>
+        ))}
+      </details>
     </>
   );
 }

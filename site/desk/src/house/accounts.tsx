@@ -30,10 +30,10 @@ export function Accounts({ accounts, onChanged }: Props) {
               {account.displayName} <span class="soft">{account.email}</span>
               {account.isDisabled && <span class="signal"> closed</span>}
             </p>
-            <span>{account.roles.join(', ') || 'no role'}</span>
             <details class="whole">
               <summary>
-                Roles, help, close<span class="only-heard"> the account of {account.displayName}</span>
+                {account.roles.join(', ') || 'no role'}: <span class="soft">roles, help, close</span>
+                <span class="only-heard"> the account of {account.displayName}</span>
               </summary>
               <Roles account={account} act={act} />
               <Help account={account} act={act} />

@@ -1,6 +1,7 @@
 import { chartsResponse } from '../../../../api/contract/endpoints/control-pulls.js';
 import type { z } from 'zod';
 import { ask } from '../http/ask.js';
+import { isWide } from '../parts/is-wide.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { useMethodNames } from '../parts/use-method-names.js';
@@ -10,6 +11,7 @@ import { ChartPlot, MOST_POINTS } from './chart-plot.js';
 
 type Chart = z.infer<typeof chartsResponse>['items'][number];
 const MOST_LISTED = 10;
+const AT_ONCE = { wide: 6, phone: 3 };
 
 /** Every rig on its control line; a reviewer takes a pull out that was wrong in itself, with the reason. */
 export function ControlCharts({ canStrike }: { canStrike: boolean }) {
@@ -27,8 +29,8 @@ export function ControlCharts({ canStrike }: { canStrike: boolean }) {
       {charts.answer?.items.length === 0 && <p class="soft">Nobody has pulled on a control line yet; a bench day begins with it.</p>}
       {charts.answer && charts.answer.items.length > 0 && (
         <p class="soft">
-          Each point is the mean of a control pull in N, oldest first; red signalled, hollow was struck; dashed are the limits that judged
-          it. <a href="/read/">How a rig is judged</a>
+          Each point is the mean of a control pull in N, oldest first; red signalled, hollow does not count; dashed are the limits that
+          judged it. <a href="/read/">How a rig is judged</a>
         </p>
       )}
       <Charts charts={loud} strike={canStrike ? strike : null} />
@@ -55,12 +57,24 @@ const signalled = ({ points }: Chart): boolean =>
 
 function Charts({ charts, strike }: { charts: readonly Chart[]; strike: Strike }) {
   const nameOf = useMethodNames();
-  return (
+  const atOnce = isWide() ? AT_ONCE.wide : AT_ONCE.phone;
+  const drawn = (some: readonly Chart[]) => (
     <div class="multiples">
-      {charts.map((chart) => (
+      {some.map((chart) => (
         <OneChart key={chart.instrument + chart.method + chart.controlLine.code} {...{ chart, strike }} method={nameOf(chart.method)} />
       ))}
     </div>
+  );
+  return (
+    <>
+      {drawn(charts.slice(0, atOnce))}
+      {charts.length > atOnce && (
+        <details>
+          <summary>{charts.length - atOnce} more, pulled on before these</summary>
+          {drawn(charts.slice(atOnce))}
+        </details>
+      )}
+    </>
   );
 }
 

@@ -1,3 +1,4 @@
+import { useState } from 'preact/hooks';
 import { rigsResponse } from '../../../../api/contract/endpoints/control-pulls.js';
 import { possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionResponse, submissionsResponse, type SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
@@ -11,10 +12,13 @@ import { findingKind } from '../words/finding-kind.js';
 import { RIG_STATES } from '../words/rig-words.js';
 
 const AT_ONCE = 20;
+/** Of these, in sight before somebody asks for the others. */
+const IN_SIGHT = 10;
 
 /** What waits, oldest first, with what was found, how its rig stood and who is at it; then accepted ones that a later control pull put in doubt. */
 export function ReviewQueue() {
   const nameOf = useMethodNames();
+  const [inSight, setInSight] = useState(IN_SIGHT);
   const queue = useLoaded(async () => {
     const { items, nextCursor } = await ask(queueResponse, 'GET', `review-queue?limit=${AT_ONCE}`);
     const stateOf = await rigStates(items);
@@ -33,36 +37,43 @@ export function ReviewQueue() {
       <Loading of={queue} />
       {queue.answer?.rows.length === 0 && <p class="lede">Nothing waits. What testers hand in appears here, oldest first.</p>}
       <ul class="rows">
-        {queue.answer?.rows.map(({ submission: { reference, spool, method, benchDay, tester, findings, revision }, rig, claim }) => (
-          <li key={reference}>
-            <p>
-              <a href={`/desk/review-one/?reference=${reference}`}>
-                <span class="code">{spool}</span>&nbsp;{nameOf(method.slug)}
-              </a>
-              <br />
-              <span class="soft">
-                {reference}
-                {revision > 1 && `, revision ${revision}`}, {tester}, pulled {dayOf(benchDay)}
+        {queue.answer?.rows
+          .slice(0, inSight)
+          .map(({ submission: { reference, spool, method, benchDay, tester, findings, revision }, rig, claim }) => (
+            <li key={reference}>
+              <p>
+                <a href={`/desk/review-one/?reference=${reference}`}>
+                  <span class="code">{spool}</span>&nbsp;{nameOf(method.slug)}
+                </a>
+                <br />
+                <span class="soft">
+                  {reference}
+                  {revision > 1 && `, revision ${revision}`}, {tester}, pulled {dayOf(benchDay)}
+                </span>
+              </p>
+              <span>
+                <Found findings={findings} />
+                {rig !== '' && (
+                  <>
+                    <br />
+                    {rig}
+                  </>
+                )}
+                {claim !== null && (
+                  <>
+                    <br />
+                    <span class="signal">{claim}</span>
+                  </>
+                )}
               </span>
-            </p>
-            <span>
-              <Found findings={findings} />
-              {rig !== '' && (
-                <>
-                  <br />
-                  {rig}
-                </>
-              )}
-              {claim !== null && (
-                <>
-                  <br />
-                  <span class="signal">{claim}</span>
-                </>
-              )}
-            </span>
-          </li>
-        ))}
+            </li>
+          ))}
       </ul>
+      {queue.answer && queue.answer.rows.length > inSight && (
+        <button type="button" onClick={() => setInSight(AT_ONCE)}>
+          {queue.answer.rows.length - inSight} more
+        </button>
+      )}
       {queue.answer && (
         <DecideTogether
           are="waiting"
@@ -71,7 +82,7 @@ export function ReviewQueue() {
           onDecided={queue.again}
         />
       )}
-      {queue.answer?.hasMore === true && <p class="soft">The oldest {AT_ONCE} are shown; more follow as these are decided.</p>}
+      {queue.answer?.hasMore === true && <p class="soft">These are the oldest {AT_ONCE}; more follow as these are decided.</p>}
       {doubts.answer && doubts.answer.length > 0 && (
         <>
           <h2>In doubt since they were accepted</h2>

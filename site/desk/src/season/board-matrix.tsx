@@ -1,6 +1,7 @@
 import type { z } from 'zod';
 import type { boardResponse } from '../../../../api/contract/endpoints/board.js';
 import type { SchemeCategory } from '../../../../api/contract/endpoints/schemes.js';
+import { isWide } from '../parts/is-wide.js';
 
 interface Props {
   /** Of the division; empty where everything is compared with everything. */
@@ -14,9 +15,6 @@ interface Props {
   /** Asks for what an entry lacks. */
   readonly onAsk: (variant: string) => void;
 }
-
-/** Where a table of entries fits on a screen at once; a phone opens the one that is wanted. */
-const IS_WIDE = '(min-width: 48rem)';
 
 /** What an entry lacks in a category: the words of the board without its code. */
 const lackingIn = (code: string, needs: readonly string[]): string[] =>
@@ -46,7 +44,7 @@ function Cell({ code, isMissing, needs, there }: CellProps) {
 export function BoardMatrix({ name, entries, categories, isAlone, isFirst, onAsk }: Props) {
   const complete = entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
-    <details open={isAlone || (isFirst && window.matchMedia(IS_WIDE).matches)}>
+    <details open={isAlone || (isFirst && isWide())}>
       <summary>
         {name !== '' && <strong>{name}: </strong>}
         {complete} of {entries.length} entries have a result in every category

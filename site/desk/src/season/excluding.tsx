@@ -27,6 +27,7 @@ type Effect = z.infer<typeof exclusionPreviewResponse>;
 /** Leaving an entry out, with the reason that readers see; what it would change is told before anybody decides. */
 export function Excluding({ slug, entries, onChanged }: Props) {
   const [asked, setAsked] = useState<{ readonly request: ExclusionRequest; readonly effect: Effect } | null>(null);
+  const [isAtWork, setIsAtWork] = useState(false);
   const { said, act } = useAct(onChanged);
   const excluded = entries.filter(({ exclusion }) => exclusion !== null);
   const open = entries.filter(({ exclusion }) => exclusion === null);
@@ -74,11 +75,17 @@ export function Excluding({ slug, entries, onChanged }: Props) {
         ]}
         onSend={async (request) => {
           setAsked(null);
-          const effect = await ask(exclusionPreviewResponse, 'POST', `editions/${slug}/exclusions/preview`, { body: request });
-          setAsked({ request, effect });
+          setIsAtWork(true);
+          try {
+            const effect = await ask(exclusionPreviewResponse, 'POST', `editions/${slug}/exclusions/preview`, { body: request });
+            setAsked({ request, effect });
+          } finally {
+            setIsAtWork(false);
+          }
           return 'Nothing is changed yet.';
         }}
       />
+      <p role="status">{isAtWork && 'Both standings are being worked out …'}</p>
       {asked && (
         <section aria-label={`What leaving ${asked.request.variant} out would change`}>
           <ChangedCells changes={asked.effect.changes} />

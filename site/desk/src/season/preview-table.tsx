@@ -13,8 +13,12 @@ type Preview = z.infer<typeof previewResponse>;
 export function PreviewTable({ slug }: { slug: string }) {
   const [preview, setPreview] = useState<Preview | null>(null);
   const [fault, setFault] = useState('');
+  const [isAtWork, setIsAtWork] = useState(false);
   const look = () => {
-    ask(previewResponse, 'POST', `editions/${slug}/previews`).then(setPreview, (error: unknown) => setFault(wordsOf(error)));
+    setIsAtWork(true);
+    ask(previewResponse, 'POST', `editions/${slug}/previews`)
+      .then(setPreview, (error: unknown) => setFault(wordsOf(error)))
+      .finally(() => setIsAtWork(false));
   };
   return (
     <>
@@ -23,6 +27,7 @@ export function PreviewTable({ slug }: { slug: string }) {
           {preview ? 'Look again' : 'Look at the standings'}
         </button>
       </p>
+      <p role="status">{isAtWork && 'Being worked out; you can go on with the page meanwhile.'}</p>
       {fault !== '' && <p role="alert">{fault}</p>}
       {preview && <Standings {...preview} />}
     </>

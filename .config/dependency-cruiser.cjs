@@ -5,9 +5,11 @@ const { join } = require('node:path');
 
 /** Rooms without database, clock, network or chance, each leaning on those before it only. */
 const PURE = 'measurement|contract|readings|checks|reckoning';
+/** What every feature writes beside its own tables: who did what, what a row said before, who read a key. It leans on no feature. */
+const RECORD = 'audit';
 /** Every other room but the plumbing and the description of the API: a new one is a feature from its first day. */
 const FEATURES = readdirSync(join(__dirname, '../api'), { withFileTypes: true })
-  .filter((entry) => entry.isDirectory() && !['platform', 'openapi', ...PURE.split('|')].includes(entry.name))
+  .filter((entry) => entry.isDirectory() && !['platform', 'openapi', RECORD, ...PURE.split('|')].includes(entry.name))
   .map(({ name }) => name)
   .join('|');
 /** What the measurement core may lean on: pure number libraries, no I/O. */
@@ -108,11 +110,18 @@ module.exports = {
       },
     },
     {
+      name: 'record-knows-no-feature',
+      comment: 'Every feature writes into it; what leaned on one of them could be used by none that this one leans on.',
+      severity: 'error',
+      from: { path: `^api/${RECORD}/` },
+      to: { path: `^api/(${FEATURES})/` },
+    },
+    {
       name: 'public-pages-read-releases-only',
       comment: 'What the public sees was published and signed; nothing that is still open can leak into it.',
       severity: 'error',
       from: { path: '^api/public-api/' },
-      to: { path: `^api/(?!releases/|public-api/)(${FEATURES}|readings|checks|reckoning)/` },
+      to: { path: `^api/(?!releases/|public-api/)(${FEATURES}|${RECORD}|readings|checks|reckoning)/` },
     },
     {
       name: 'platform-knows-no-feature',
@@ -120,7 +129,7 @@ module.exports = {
         'Plumbing without a word of the domain can be understood, tested and replaced alone. Who may call what is typed by the roles of the contract.',
       severity: 'error',
       from: { path: '^api/platform/' },
-      to: { path: [`^api/(${FEATURES}|${PURE})/`], pathNot: '^api/contract/(body-sizes|order-state|problem|roles)\\.ts$' },
+      to: { path: [`^api/(${FEATURES}|${RECORD}|${PURE})/`], pathNot: '^api/contract/(body-sizes|order-state|problem|roles)\\.ts$' },
     },
     {
       name: 'site-speaks-http',

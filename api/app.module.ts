@@ -9,6 +9,7 @@ import { BoardModule } from './board/board.module.js';
 import { FindingsModule } from './findings/findings.module.js';
 import { EditionsModule } from './editions/editions.module.js';
 import { InboxModule } from './inbox/inbox.module.js';
+import { InterestsModule } from './interests/interests.module.js';
 import { InstrumentsModule } from './instruments/instruments.module.js';
 import { MethodsModule } from './methods/methods.module.js';
 import { AccessGuard } from './platform/http/access.guard.js';
@@ -39,6 +40,7 @@ const FEATURES = [
   AccountsModule,
   ProposalsModule,
   CatalogueModule,
+  InterestsModule,
   InstrumentsModule,
   MethodsModule,
   EditionsModule,

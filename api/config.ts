@@ -1,4 +1,5 @@
 /** The only reader of process.env. */
+import { existsSync } from 'node:fs';
 import { z } from 'zod';
 import './contract/input-words.js';
 
@@ -17,6 +18,11 @@ const configSchema = z
       .union([z.literal(''), z.email(), z.url({ protocol: /^https?$/ })], {
         error: 'expected an address of e-mail or of a page, e.g. tests@example.org',
       })
+      .default(''),
+    SITE_LANGUAGE: z.enum(['en', 'de']).default('en'),
+    HOUSE_TEXTS: z
+      .string()
+      .refine((folder) => folder === '' || existsSync(folder), { error: 'expected a folder that is there' })
       .default(''),
     DATA_LICENCE: z.enum(['CC-BY-4.0', 'CC0-1.0', 'ODC-By-1.0']).default('CC-BY-4.0'),
     IS_DEMO: flag.default(false),

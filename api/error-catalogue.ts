@@ -2,8 +2,8 @@
 import { accountProblems } from './accounts/accounts.errors.js';
 import { assignmentProblems } from './assignments/assignments.errors.js';
 import { boardProblems } from './board/board.errors.js';
-import { catalogueProblems } from './catalogue/catalogue.errors.js';
 import { controlPullProblems } from './control-pulls/control-pulls.errors.js';
+import { interestProblems } from './interests/interests.errors.js';
 import { editionProblems } from './editions/editions.errors.js';
 import { photoProblems } from './photos/photos.errors.js';
 import { platformProblems } from './platform/errors/platform.errors.js';
@@ -21,7 +21,7 @@ export const ERROR_CATALOGUE: readonly ProblemKind[] = [
   platformProblems,
   accountProblems,
   proposalProblems,
-  catalogueProblems,
+  interestProblems,
   controlPullProblems,
   assignmentProblems,
   roundRobinProblems,

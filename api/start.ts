@@ -9,7 +9,7 @@ import { applyMigrations } from './platform/migrations/apply-migrations.js';
 import { letProgramIn } from './platform/migrations/grant-program.js';
 import { ClosingList } from './platform/start-up/closing-list.js';
 import { onEnd } from './platform/start-up/end-signals.js';
-import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from './platform/start-up/first-run.js';
+import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from './first-run.js';
 import { launchServer, withAddresses } from './platform/start-up/launch-server.js';
 import type { RunningServer } from './platform/start-up/launch-server.js';
 import { openDatabase } from './platform/start-up/open-database.js';
@@ -19,7 +19,7 @@ import { say, step } from './platform/start-up/progress.js';
 import { ensureSigningKey } from './platform/start-up/signing-key.js';
 import { readStartOptions } from './platform/start-up/start-options.js';
 import type { StartOptions } from './platform/start-up/start-options.js';
-import { waitUntilPublished, waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
+import { waitUntilListed, waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
 
 type Environment = Readonly<Record<string, string>>;
 
@@ -105,7 +105,7 @@ async function loadDemo(options: StartOptions, env: Environment, server: Running
 }
 
 async function showFirstEdition(loader: Program, env: Environment, server: RunningServer): Promise<void> {
-  if (!(await waitUntilPublished(loader, server.url))) return;
+  if (!(await waitUntilListed(loader, `${server.url}/v1/editions`))) return;
   await buildSite(env, server);
   say(`  The first edition is shown at ${server.url}/ — the others follow.`);
 }

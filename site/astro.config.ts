@@ -2,10 +2,11 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { texts } from './src/languages/texts.js';
 import { pictures } from './src/pictures/pictures.js';
 import { samePages } from './src/release/same-pages.js';
 
-const { PUBLIC_URL, SITE_OUT } = process.env;
+const { PUBLIC_URL, SITE_OUT, SITE_LANGUAGE = 'en', HOUSE_TEXTS = '' } = process.env;
 const outDir = resolve(SITE_OUT ?? 'dist/site');
 // Each build has a cache of its own beside its output, so that several can run at once.
 const cacheDir = `${outDir}.cache`;
@@ -24,7 +25,7 @@ export default defineConfig({
   cacheDir,
   trailingSlash: 'always',
   build: { format: 'directory', inlineStylesheets: 'never', concurrency: 8 },
-  integrations: [samePages(), pictures(), ...(PUBLIC_URL ? [sitemap({ filter: isLasting })] : [])],
+  integrations: [texts(SITE_LANGUAGE, HOUSE_TEXTS), samePages(), pictures(), ...(PUBLIC_URL ? [sitemap({ filter: isLasting })] : [])],
   image: { service: { entrypoint: 'astro/assets/services/noop' } },
   security: {
     csp: {

@@ -16,7 +16,6 @@ import { toAccount, toToken } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import * as schemas from '../contract/endpoints/accounts.js';
 import { ChangeAccount } from './change-account.js';
-import { DeclareInterest } from './declare-interest.js';
 import { EndAccess } from './end-access.js';
 import { Invite } from './invite.js';
 import { MakeToken } from './make-token.js';
@@ -31,7 +30,6 @@ export class AccountsController {
     private readonly change: ChangeAccount,
     private readonly tokens: MakeToken,
     private readonly ending: EndAccess,
-    private readonly interests: DeclareInterest,
     private readonly accounts: AccountsReadModel,
     private readonly clock: Clock,
     @Inject(CONFIG) private readonly config: Config,
@@ -139,21 +137,5 @@ export class AccountsController {
   @Endpoint({ summary: 'Revoke one of your tokens.', allow: 'signedIn', status: 204, answer: null })
   deleteToken(@CurrentActor() actor: Actor, @Param('id', { schema: schemas.idParameter }) id: string) {
     return this.ending.token(actor, actor.accountId, id);
-  }
-
-  @Post('interests')
-  @Endpoint({ summary: 'Declare a tie to a maker.', allow: 'signedIn', status: 201, answer: schemas.interestResponse })
-  postInterest(@CurrentActor() actor: Actor, @Body({ schema: schemas.interestRequest }) input: schemas.InterestRequest) {
-    return this.interests.run(actor, input);
-  }
-
-  @Get('interests')
-  @Endpoint({ summary: 'Your declared ties.', allow: 'signedIn', answer: schemas.interestsResponse })
-  async getInterests(@CurrentActor() actor: Actor) {
-    const rows = await this.accounts.interestsOf(actor.accountId);
-    return {
-      items: rows.map((row) => ({ maker: row.maker.slug, words: row.words, declaredAt: row.declaredAt.toISOString() })),
-      nextCursor: null,
-    };
   }
 }

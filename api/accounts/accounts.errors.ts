@@ -56,5 +56,4 @@ export const accountProblems = declareProblems({
     explains: 'Ask for scopes among your own roles only.',
   },
   'accounts/last-admin': { status: 409, title: 'The last admin stays', explains: 'Give the role to somebody else first.' },
-  'accounts/unknown-maker': { status: 422, title: 'No maker has this slug', explains: 'Use the slug of a maker in the catalogue.' },
 });

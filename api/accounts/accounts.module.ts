@@ -1,6 +1,6 @@
 /**
  * Purpose: who people are and what they may do. States: invited → account → disabled.
- * Admins invite and change accounts; everybody manages their own session, tokens and declared interests.
+ * Admins invite and change accounts; everybody manages their own session and tokens.
  * A lost password is set anew at a one-time address that an admin makes; without an admin, the house's machine does.
  * Passwords argon2id; sessions and tokens are kept as digests; each try is counted and backs off.
  */
@@ -15,7 +15,6 @@ import { Attempts } from './attempts.js';
 import { ChangeAccount } from './change-account.js';
 import { ChangePassword } from './change-password.js';
 import { CredentialsController } from './credentials.controller.js';
-import { DeclareInterest } from './declare-interest.js';
 import { EndAccess } from './end-access.js';
 import { ForgetExpired } from './forget-expired.js';
 import { Invite } from './invite.js';
@@ -35,7 +34,6 @@ import { SignIn } from './sign-in.js';
     Attempts,
     ChangeAccount,
     ChangePassword,
-    DeclareInterest,
     EndAccess,
     ForgetExpired,
     Invite,

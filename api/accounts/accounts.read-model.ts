@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 
 /** What other features and screens may know of accounts. */
@@ -23,6 +23,12 @@ export class AccountsReadModel {
   testers() {
     const where = { isDisabled: false, roles: { has: 'tester' } };
     return this.database.client.account.findMany({ where, select: { id: true, displayName: true }, orderBy: { displayName: 'asc' } });
+  }
+
+  /** Those among these who may test now. */
+  async testersAmong(ids: readonly string[]): Promise<Set<string>> {
+    const where = { id: among(ids), isDisabled: false, roles: { has: 'tester' } };
+    return new Set((await this.database.client.account.findMany({ where, select: { id: true } })).map(({ id }) => id));
   }
 
   sessionByHash(tokenHash: string) {
@@ -62,26 +68,11 @@ export class AccountsReadModel {
     return (await this.database.client.invitation.count({ where })) > 0;
   }
 
-  async hasInterest(accountId: string, makerId: string): Promise<boolean> {
-    return (await this.database.client.declaredInterest.count({ where: { accountId, makerId } })) > 0;
-  }
-
-  interestsOf(accountId: string) {
-    return this.database.client.declaredInterest.findMany({
-      where: { accountId },
-      include: { maker: { select: { slug: true } } },
-      orderBy: { declaredAt: 'asc' },
-    });
-  }
-
   /** Names shown on published pages, by account id. */
   async displayNames(ids: readonly string[]): Promise<ById<string>> {
-    const rows = await this.database.client.account.findMany({ where: { id: { in: [...ids] } }, select: { id: true, displayName: true } });
+    if (ids.length === 0) return new ById();
+    const rows = await this.database.client.account.findMany({ where: { id: among(ids) }, select: { id: true, displayName: true } });
     return new ById(rows.map((row) => [row.id, row.displayName]));
-  }
-
-  makerId(slug: string) {
-    return this.database.client.maker.findUnique({ where: { slug }, select: { id: true } });
   }
 
   async isEmpty(): Promise<boolean> {

@@ -12,7 +12,7 @@ interface NewAccount {
 
 const LONGEST_WAIT_S = 900;
 
-/** The only writer of accounts, invitations, sessions, tokens and declared interests. */
+/** The only writer of accounts, invitations, sessions and tokens. */
 @Injectable()
 export class AccountsStore {
   createAccount(tx: Transaction, account: NewAccount) {
@@ -142,9 +142,5 @@ export class AccountsStore {
     await tx.$executeRaw`
       UPDATE sign_in_failure SET failures = failures - 1, blocked_until = CASE WHEN failures <= ${waitsFrom} THEN ${now} ELSE blocked_until END
       WHERE email = ${subject} AND failures > 0`;
-  }
-
-  declareInterest(tx: Transaction, data: { accountId: string; makerId: string; words: string; declaredAt: Date }) {
-    return tx.declaredInterest.create({ data });
   }
 }

@@ -1,6 +1,9 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { SpoolRows } from '../catalogue/spools/spool-rows.read-model.js';
 import { normaliseBlindCode } from '../contract/blind-code.js';
 import type { AssignmentRequest } from '../contract/endpoints/assignments.js';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
@@ -20,6 +23,9 @@ export class Assign {
   constructor(
     private readonly database: Database,
     private readonly store: AssignmentsStore,
+    private readonly accounts: AccountsReadModel,
+    private readonly spools: SpoolRows,
+    private readonly rows: EditionRows,
     private readonly editions: EditionsReadModel,
     private readonly methods: MethodsReadModel,
     private readonly audit: AuditTrail,
@@ -31,7 +37,7 @@ export class Assign {
     const codes = asked.spools.map(normaliseBlindCode);
     const askedMethod = await this.methods.idOf(method);
     await this.database.transaction(async (tx) => {
-      await this.store.holdEdition(tx, slug);
+      await this.rows.hold(tx, slug);
       const edition = await this.editions.openEdition(slug);
       if (!edition) throw new Problem(platformProblems['request/not-found'], `No edition is called ${slug}.`);
       if (edition.state !== 'planned' && edition.state !== 'open')
@@ -39,9 +45,10 @@ export class Assign {
       const pinned = await this.methods.versionRows(edition.methodVersionIds);
       const methodId = [...pinned.values()].find((version) => version.methodId === askedMethod)?.methodId ?? null;
       const work = { editionId: edition.id, methodId, testerId: asked.tester };
-      const known = await this.store.spools(tx, codes);
+      const known = await this.spools.inUse(codes);
+      const testers = await this.accounts.testersAmong([asked.tester]);
       const faults: InputFault[] = [
-        ...((await this.store.isTester(tx, asked.tester)) ? [] : [NOT_A_TESTER]),
+        ...(testers.has(asked.tester) ? [] : [NOT_A_TESTER]),
         ...(methodId === null
           ? [
               {

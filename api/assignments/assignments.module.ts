@@ -9,13 +9,14 @@ import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
+import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { Assign } from './assign.js';
 import { AssignmentsController } from './assignments.controller.js';
 import { AssignmentsReadModel } from './assignments.read-model.js';
 import { AssignmentsStore } from './assignments.store.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, EditionsModule, MethodsModule],
+  imports: [AccountsModule, CatalogueModule, EditionsModule, MethodsModule, SubmissionsModule],
   controllers: [AssignmentsController],
   providers: [Assign, AssignmentsReadModel, AssignmentsStore],
   exports: [AssignmentsReadModel],

@@ -1,13 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
+import { among } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
+import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
 import type { Prisma } from '../platform/database/generated/client.js';
-
-/** What stands for an assignment once it is handed in. */
-const HANDED_IN = ['submitted', 'returned', 'accepted'];
 
 /** Assignments with what was handed in for them. */
 @Injectable()
@@ -18,15 +18,18 @@ export class AssignmentsReadModel {
     private readonly catalogue: CatalogueReadModel,
     private readonly editions: EditionsReadModel,
     private readonly methods: MethodsReadModel,
+    private readonly rows: EditionRows,
+    private readonly submissions: SubmissionPointers,
   ) {}
 
-  ofEdition(slug: string) {
-    return this.list({ edition: { slug } });
+  async ofEdition(slug: string) {
+    const editionId = await this.rows.idOf(slug);
+    return editionId === null ? [] : this.list({ editionId });
   }
 
   /** A tester's own, of open editions. */
   async ofTester(testerId: string) {
-    return (await this.list({ testerId, edition: { state: 'open' } })).map(({ tester: _, ...own }) => own);
+    return (await this.list({ testerId, editionId: among(await this.rows.open()) })).map(({ tester: _, ...own }) => own);
   }
 
   private async list(where: Prisma.AssignmentWhereInput) {
@@ -53,15 +56,10 @@ export class AssignmentsReadModel {
   }
 
   private async handedIn(rows: readonly Work[]): Promise<Map<string, string>> {
-    const submissions = await this.database.client.submission.findMany({
-      where: {
-        editionId: { in: rows.map(({ editionId }) => editionId) },
-        spoolId: { in: rows.map(({ spoolId }) => spoolId) },
-        state: { in: HANDED_IN },
-      },
-      select: { reference: true, editionId: true, spoolId: true, testerId: true, methodVersionId: true },
-      orderBy: { reference: 'desc' },
-    });
+    const submissions = await this.submissions.standingOn(
+      rows.map(({ editionId }) => editionId),
+      rows.map(({ spoolId }) => spoolId),
+    );
     const versions = await this.methods.versionRows(submissions.map(({ methodVersionId }) => methodVersionId));
     return new Map(
       submissions.map(({ reference, methodVersionId, ...at }) => [

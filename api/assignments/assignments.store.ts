@@ -14,24 +14,6 @@ export interface NewAssignment {
 /** The only writer of assignments. */
 @Injectable()
 export class AssignmentsStore {
-  /** Keeps the edition as it is until the end of the transaction. */
-  async holdEdition(tx: Transaction, slug: string): Promise<void> {
-    await tx.$queryRaw`SELECT 1 FROM "edition" WHERE "slug" = ${slug} FOR SHARE`;
-  }
-
-  /** Blind code → id of the spool, of those in use. */
-  async spools(tx: Transaction, codes: readonly string[]): Promise<Map<string, string>> {
-    const rows = await tx.spool.findMany({
-      where: { blindCode: { in: [...codes] }, retiredOn: null },
-      select: { id: true, blindCode: true },
-    });
-    return new Map(rows.map(({ id, blindCode }) => [blindCode, id]));
-  }
-
-  async isTester(tx: Transaction, id: string): Promise<boolean> {
-    return (await tx.account.count({ where: { id, isDisabled: false, roles: { has: 'tester' } } })) === 1;
-  }
-
   /** Ids of the spools that the tester is asked for already. */
   async standing(
     tx: Transaction,

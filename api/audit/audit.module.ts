@@ -1,12 +1,14 @@
 /**
  * Purpose: who did what when, before and after. The trail is append-only by trigger.
- * Every feature writes to it in its own transaction; admins read it.
+ * Every feature writes to it in its own transaction; admins read it. Beside it stands what a row said before it was superseded, and who
+ * read what tells of a spool.
  */
-import { Controller, Get, Module, Query } from '@nestjs/common';
+import { Controller, Get, Global, Module, Query } from '@nestjs/common';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
 import { Endpoint } from '../platform/http/endpoint.js';
+import { KeyReadings } from './key-readings.store.js';
+import { SupersededRows } from './superseded.store.js';
 import { AuditReadModel } from './audit.read-model.js';
 import { auditQuery, auditResponse } from '../contract/endpoints/audit.js';
 import type { AuditQuery } from '../contract/endpoints/audit.js';
@@ -28,5 +30,10 @@ class AuditController {
   }
 }
 
-@Module({ controllers: [AuditController], providers: [AuditReadModel], exports: [AuditReadModel] })
+@Global()
+@Module({
+  controllers: [AuditController],
+  providers: [AuditReadModel, KeyReadings, SupersededRows],
+  exports: [AuditReadModel, KeyReadings, SupersededRows],
+})
 export class AuditModule {}

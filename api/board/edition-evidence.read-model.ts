@@ -34,7 +34,7 @@ export class EditionEvidenceReadModel {
     const codes = new Set(submissions.flatMap((submission) => submission.instruments.map(({ code }) => code)));
     const instruments = await this.instruments.byCodes([...codes]);
     const until = edition.closedOn !== undefined && edition.closedOn > edition.closesOn ? edition.closedOn : edition.closesOn;
-    const pulls = await this.controlPulls.pulls({ instruments: [...codes], until });
+    const pulls = await this.controlPulls.pulls({ rigs: new Map(instruments.map(({ id: rig, code }) => [rig, code])), until });
     const superseded = await this.superseded.under(slug, new Set(submissions.map(({ reference }) => reference)));
     return {
       edition: { ...edition, entries: entries.map(({ variant, exclusion }) => ({ variant, exclusion })) },

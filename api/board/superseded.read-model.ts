@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { Superseded } from '../contract/superseded.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
-import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { SupersededRows } from '../audit/superseded.store.js';
 
 /** What was put right after results of an edition rested on it. */
 @Injectable()

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
-import { SupersededRows } from '../platform/audit/superseded.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
+import { SupersededRows } from '../audit/superseded.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { toLine, toMaker, toVariant } from './catalogue-rows.js';

@@ -1,14 +1,12 @@
 /**
  * Makers, their lines and variants with the claims on the label, and the spools on the shelf with their blind codes.
- * States: in use, retired; slugs and blind codes never change, a re-identification is added and never taken back.
+ * States: in use, retired; slugs and blind codes never change, a re-identification (see proposals) is added and never taken back.
  * A row is corrected while no submission rests on it; then it is superseded with a reason, and what it said stays readable beside it.
  * Editors write. Reviewers and admins read lines and variants, anybody signed in reads makers.
  * Only editors read what a blind code stands for; testers see code and length.
- * Nobody re-identifies a spool that they tested.
  */
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
-import { ProposalsModule } from '../proposals/proposals.module.js';
 import { AddClaim } from './variants/add-claim.js';
 import { AddLine } from './lines/add-line.js';
 import { AddMaker } from './makers/add-maker.js';
@@ -29,14 +27,14 @@ import { ChangeVariant } from './variants/change-variant.js';
 import { CorrectClaim } from './variants/correct-claim.js';
 import { LinesController } from './lines/lines.controller.js';
 import { MakersController } from './makers/makers.controller.js';
-import { ReidentifySpool } from './spools/reidentify-spool.js';
 import { SpoolsController } from './spools/spools.controller.js';
+import { SpoolRows } from './spools/spool-rows.read-model.js';
 import { SpoolsReadModel } from './spools/spools.read-model.js';
 import { SpoolsStore } from './spools/spools.store.js';
 import { VariantsController } from './variants/variants.controller.js';
 
 @Module({
-  imports: [AccountsModule, ProposalsModule],
+  imports: [AccountsModule],
   controllers: [MakersController, LinesController, VariantsController, SpoolsController, SuccessionsController],
   providers: [
     AddClaim,
@@ -52,14 +50,14 @@ import { VariantsController } from './variants/variants.controller.js';
     ChangeSpool,
     ChangeVariant,
     CorrectClaim,
-    ReidentifySpool,
     Retire,
     Succeed,
     SuccessionsReadModel,
     WhatRests,
+    SpoolRows,
     SpoolsReadModel,
     SpoolsStore,
   ],
-  exports: [CatalogueReadModel, SpoolsStore, SuccessionsReadModel],
+  exports: [CatalogueReadModel, SpoolRows, SpoolsReadModel, SpoolsStore, SuccessionsReadModel],
 })
 export class CatalogueModule {}

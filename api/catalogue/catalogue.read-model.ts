@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { VariantName } from '../contract/documents/release-documents.js';
@@ -30,7 +30,7 @@ export class CatalogueReadModel {
   /** Spools by their codes as typed, in as many statements for one as for thousands; an unknown code has none. */
   async spoolsByCodes(codes: readonly string[]) {
     const rows = await this.database.client.spool.findMany({
-      where: { blindCode: { in: [...new Set(codes.map(normaliseBlindCode))] } },
+      where: { blindCode: among(codes.map(normaliseBlindCode)) },
       include: OF_SPOOL,
     });
     const known = new Map(rows.map((row) => [row.blindCode, toSpoolOnRecord(row)]));
@@ -44,7 +44,7 @@ export class CatalogueReadModel {
 
   /** Blind codes of spools by their ids. */
   async spoolCodes(ids: readonly string[]): Promise<ById<string>> {
-    const rows = await this.database.client.spool.findMany({ where: { id: { in: [...ids] } }, select: { id: true, blindCode: true } });
+    const rows = await this.database.client.spool.findMany({ where: { id: among(ids) }, select: { id: true, blindCode: true } });
     return new ById(rows.map(({ id, blindCode }) => [id, blindCode]));
   }
 
@@ -61,15 +61,17 @@ export class CatalogueReadModel {
 
   /** Spools with the variants that they are, by their ids; never shown to a tester. */
   async spoolsById(ids: readonly string[]): Promise<ById<SpoolOnRecord>> {
-    const rows = await this.database.client.spool.findMany({ where: { id: { in: [...ids] } }, include: OF_SPOOL });
+    const rows = await this.database.client.spool.findMany({ where: { id: among(ids) }, include: OF_SPOOL });
     return new ById(rows.map((row) => [row.id, toSpoolOnRecord(row)]));
   }
 
   /** Those of a draw, or among these spools, that stand a second time for a submission. */
   async putBack(which: { readonly drawId: string } | { readonly spoolIds: readonly string[] }) {
-    const where = 'drawId' in which ? which : { spoolId: { in: [...which.spoolIds] } };
-    const rows = await this.database.client.retest.findMany({ where, include: { spool: { select: { blindCode: true } } } });
-    return rows.map(({ spoolId, submissionId, spool }) => ({ spoolId, submissionId, code: spool.blindCode }));
+    const where = 'drawId' in which ? which : { spoolId: among(which.spoolIds) };
+    const rows = await this.database.client.retest.findMany({ where, select: { spoolId: true, submissionId: true } });
+    if (rows.length === 0) return [];
+    const codes = await this.spoolCodes(rows.map(({ spoolId }) => spoolId));
+    return rows.map((row) => ({ ...row, code: codes.of(row.spoolId) }));
   }
 
   /** Ids of all spools that stand a second time for a submission. */
@@ -85,9 +87,25 @@ export class CatalogueReadModel {
 
   /** Variants of all spools that are of these variants, by the ids of the spools. */
   async variantsOfSpools(variantIds: readonly string[]): Promise<ById<string>> {
-    const where = { variantId: { in: [...variantIds] } };
+    const where = { variantId: among(variantIds) };
     const rows = await this.database.client.spool.findMany({ where, select: { id: true, variantId: true } });
     return new ById(rows.map(({ id, variantId }) => [id, variantId]));
+  }
+
+  /** Row of a maker; null when there is none. */
+  async makerId(slug: string): Promise<string | null> {
+    return (await this.database.client.maker.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
+  }
+
+  /** Row of a line; null when there is none. */
+  async lineId(slug: string): Promise<string | null> {
+    return (await this.database.client.line.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
+  }
+
+  /** Slugs of makers by their ids. */
+  async makerSlugs(ids: readonly string[]): Promise<ById<string>> {
+    const rows = await this.database.client.maker.findMany({ where: { id: among(ids) }, select: { id: true, slug: true } });
+    return new ById(rows.map(({ id, slug }) => [id, slug]));
   }
 
   /** A variant by its slug; null when there is none. */
@@ -99,16 +117,25 @@ export class CatalogueReadModel {
     return { id, makerId: line.makerId, densityGPerCm3: line.densityGPerCm3.toNumber(), name: toVariantName(row), isRetired };
   }
 
+  /** What decides on divisions, of variants by their ids. */
+  async dividedBy(variantIds: readonly string[]) {
+    const rows = await this.database.client.variant.findMany({
+      where: { id: among(variantIds) },
+      select: { id: true, slug: true, line: { select: { material: true, construction: true } } },
+    });
+    return new ById(rows.map(({ id, ...variant }) => [id, variant]));
+  }
+
   /** Names of variants by id. */
   async variantNames(variantIds: readonly string[]): Promise<Map<string, VariantName>> {
-    const rows = await this.database.client.variant.findMany({ where: { id: { in: [...variantIds] } }, include: WITH_NAMES });
+    const rows = await this.database.client.variant.findMany({ where: { id: among(variantIds) }, include: WITH_NAMES });
     return new Map(rows.map((row) => [row.id, toVariantName(row)]));
   }
 
   /** Claims of variants, by variant and quantity. */
   async claimsOf(variantIds: readonly string[]): Promise<ClaimEvidence[]> {
     const rows = await this.database.client.claim.findMany({
-      where: { variantId: { in: [...variantIds] } },
+      where: { variantId: among(variantIds) },
       orderBy: [{ variant: { slug: 'asc' } }, { quantity: 'asc' }],
       include: { variant: { select: { slug: true } } },
     });
@@ -126,7 +153,7 @@ export class CatalogueReadModel {
   /** Spools that are, as is known now, of these variants, by blind code, each with its re-identifications, oldest first. */
   async spoolsOf(variantIds: readonly string[]): Promise<SpoolEvidence[]> {
     const rows = await this.database.client.spool.findMany({
-      where: { variantId: { in: [...variantIds] } },
+      where: { variantId: among(variantIds) },
       orderBy: { blindCode: 'asc' },
       include: { variant: { select: { slug: true } }, reidentifications: { orderBy: [{ at: 'asc' }, { id: 'asc' }] } },
     });

@@ -4,7 +4,7 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
-import { notOnRecord, spoolNotOnRecord } from './catalogue-faults.js';
+import { notOnRecord } from './catalogue-faults.js';
 import { CatalogueStore } from './catalogue.store.js';
 import type { RetirableKind } from './catalogue.store.js';
 import { SpoolsStore } from './spools/spools.store.js';
@@ -32,7 +32,7 @@ export class Retire {
   run(actor: Actor, { kind, slug, expectedVersion, reason }: Input): Promise<void> {
     return this.database.transaction(async (tx) => {
       const row = await (kind === 'spool' ? this.spools.lock(tx, slug) : this.store.lockRow(tx, kind, slug));
-      if (!row) throw kind === 'spool' ? spoolNotOnRecord(slug) : notOnRecord(kind, slug);
+      if (!row) throw notOnRecord(kind, slug);
       requireSameVersion(row.version, expectedVersion);
       const retired = { retiredOn: reason === null ? null : this.clock.now(), retiredReason: reason };
       await (kind === 'spool' ? this.spools.change(tx, row.id, retired) : this.store.retire(tx, kind, row.id, retired));

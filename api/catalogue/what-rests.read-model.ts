@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Resting } from '../contract/former.js';
+import { among } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -16,10 +17,12 @@ export class WhatRests {
   async on(row: CatalogueRow, reader: Transaction = this.database.client): Promise<Resting> {
     const rows = await reader.submission.findMany({
       where: { revision: { gt: 0 }, spool: spoolOf(row) },
-      select: { reference: true, edition: { select: { slug: true } } },
+      select: { reference: true, editionId: true },
       orderBy: { reference: 'asc' },
     });
-    return { submissions: rows.map(({ reference }) => reference), editions: [...new Set(rows.map(({ edition }) => edition.slug))].sort() };
+    const where = { id: among(rows.map(({ editionId }) => editionId)) };
+    const editions = await reader.edition.findMany({ where, select: { slug: true }, orderBy: { slug: 'asc' } });
+    return { submissions: rows.map(({ reference }) => reference), editions: editions.map(({ slug }) => slug) };
   }
 }
 

@@ -15,5 +15,5 @@ const KINDS: Readonly<Record<ReadingRole, readonly string[]>> = {
 export const needsInstrument = (role: ReadingRole): boolean => KINDS[role].length > 0;
 
 /** The named instruments on which a role can have been read. */
-export const instrumentsFor = (role: ReadingRole, instruments: readonly CheckedInstrument[]): CheckedInstrument[] =>
+export const instrumentsFor = <Named extends CheckedInstrument>(role: ReadingRole, instruments: readonly Named[]): Named[] =>
   instruments.filter(({ kind }) => KINDS[role].includes(kind));

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import canonicalize from 'canonicalize';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { parseQuantityAs } from '../measurement/units/parse-quantity-as.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -34,6 +35,7 @@ export class AddControlPull {
   constructor(
     private readonly database: Database,
     private readonly store: ControlPullsStore,
+    private readonly instruments: InstrumentsReadModel,
     private readonly methods: MethodsReadModel,
     private readonly castDoubt: CastDoubt,
     private readonly audit: AuditTrail,
@@ -50,7 +52,8 @@ export class AddControlPull {
     ];
     const contentDigest = digestOf(actor.accountId, input);
     return this.once(contentDigest, async (tx) => {
-      const rig = await this.store.lockRig(tx, input.instrument);
+      // Everybody who writes a pull of a rig waits here for the one before, for each pull is judged by those before it.
+      const rig = await this.instruments.hold(tx, input.instrument);
       const line = await this.store.controlLine(tx, input.controlLine);
       const unknown = unknownNames(input, { rig, line, method });
       if (faults.length + unknown.length > 0 || !rig || !line || 'code' in method) throw notValid([...unknown, ...faults]);

@@ -30,7 +30,8 @@ export class CastDoubt {
    * @returns how many submissions came into doubt
    */
   async run(tx: Transaction, actorId: string, { instrument, method }: RigAndMethod, since: string): Promise<number> {
-    const charts = chartsOf(await this.pulls.pulls({ instruments: [instrument.code], method: method.slug }, tx));
+    const which = { rigs: new Map([[instrument.id, instrument.code]]), methods: new Map([[method.id, method.slug]]) };
+    const charts = chartsOf(await this.pulls.pulls(which, tx));
     const pulled = await this.store.pulledSince(tx, instrument.id, method.id, since, OUT_OF_CONTROL);
     const doubted = pulled.flatMap(({ reference, revisionId, benchDay, isDoubted }) => {
       const { state, decidedOn } = evidenceOfRig(charts, instrument.code, method.slug, benchDay);

@@ -1,5 +1,7 @@
 import { Body, Controller, Get, Param, Post, Query } from '@nestjs/common';
 import type { z } from 'zod';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
+import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
@@ -19,6 +21,8 @@ export class ControlPullsController {
     private readonly addPull: AddControlPull,
     private readonly strike: StrikeControlPull,
     private readonly controlPulls: ControlPullsReadModel,
+    private readonly instruments: InstrumentsReadModel,
+    private readonly methods: MethodsReadModel,
   ) {}
 
   @Post('control-lines')
@@ -43,7 +47,7 @@ export class ControlPullsController {
   })
   async postControlPull(@CurrentActor() actor: Actor, @Body({ schema: schemas.controlPullRequest }) pull: schemas.ControlPullRequest) {
     const { id, doubted } = await this.addPull.run(actor, pull);
-    const charts = chartsOf(await this.controlPulls.pulls({ instruments: [pull.instrument], method: pull.method }));
+    const charts = chartsOf(await this.pullsOf(pull));
     const own = charts.flatMap(({ pulls }) => pulls).filter((charted) => charted.pull.id === id);
     return own.map((charted) => ({ id, ...toPoint(charted), doubted }))[0];
   }
@@ -66,11 +70,7 @@ export class ControlPullsController {
     answer: schemas.chartsResponse,
   })
   async getControlCharts(@Query({ schema: schemas.chartsQuery }) { instrument, method }: z.infer<typeof schemas.chartsQuery>) {
-    const pulls = await this.controlPulls.pulls({
-      ...(instrument === undefined ? {} : { instruments: [instrument] }),
-      ...(method === undefined ? {} : { method }),
-    });
-    const items = chartsOf(pulls).map(({ pulls: charted, ...chart }) => ({
+    const items = chartsOf(await this.pullsOf({ instrument, method })).map(({ pulls: charted, ...chart }) => ({
       ...chart,
       points: charted.map((one) => ({ id: one.pull.id, ...toPoint(one) })),
     }));
@@ -81,6 +81,13 @@ export class ControlPullsController {
   @Endpoint({ summary: 'Where each rig stands in each method, and what to do.', allow: 'signedIn', answer: schemas.rigsResponse })
   async getRigStates(@Query({ schema: schemas.rigsQuery }) { day }: z.infer<typeof schemas.rigsQuery>) {
     const charts = chartsOf(await this.controlPulls.pulls(day === undefined ? {} : { until: day }));
-    return { items: rigStates(await this.controlPulls.rigs(), charts, day), nextCursor: null };
+    return { items: rigStates(await this.instruments.rigs(), charts, day), nextCursor: null };
+  }
+
+  private async pullsOf({ instrument, method }: { readonly instrument?: string | undefined; readonly method?: string | undefined }) {
+    return this.controlPulls.pulls({
+      ...(instrument === undefined ? {} : { rigs: await this.instruments.known([instrument]) }),
+      ...(method === undefined ? {} : { methods: await this.methods.known([method]) }),
+    });
   }
 }

@@ -2,11 +2,11 @@ import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { ControlPullModel } from '../platform/database/generated/models.js';
-import { RIG_KINDS } from '../contract/instrument-kinds.js';
 import type { ControlPullEvidence, PullAmbient } from '../reckoning/evidence/control-pull-evidence.js';
 
 const PULL = {
@@ -18,9 +18,10 @@ const PULL = {
 export type ControlPullOnRecord = ControlPullEvidence & { readonly id: string };
 
 export interface WhichPulls {
-  readonly instruments?: readonly string[];
-  readonly method?: string;
-  readonly methods?: readonly string[];
+  /** Id → code of the rigs. */
+  readonly rigs?: ReadonlyMap<string, string>;
+  /** Id → slug of the methods. */
+  readonly methods?: ReadonlyMap<string, string>;
   /** Last bench day. */
   readonly until?: string;
   /** Ids of control lines: each lot has one of its own. */
@@ -42,23 +43,15 @@ export class ControlPullsReadModel {
     return rows.map(({ id: _, addedAt, ...line }) => ({ ...line, addedAt: addedAt.toISOString() }));
   }
 
-  /** Codes of the instruments that pull, and so are watched. */
-  async rigs(): Promise<string[]> {
-    const rows = await this.database.client.instrument.findMany({
-      where: { kind: { in: [...RIG_KINDS] } },
-      orderBy: { code: 'asc' },
-      select: { code: true },
-    });
-    return rows.map(({ code }) => code);
-  }
-
-  /** Pulls and strikes of each rig together: it grows with whatever may change what is known of them. */
-  async records(rigs: readonly string[], tx?: Transaction): Promise<Map<string, number>> {
-    const rows = await (tx ?? this.database.client).$queryRaw<{ code: string; records: number }[]>`
-      SELECT i."code", (count(p."id") + count(s."control_pull_id"))::int AS "records" FROM "instrument" i
-      LEFT JOIN "control_pull" p ON p."instrument_id" = i."id" LEFT JOIN "control_pull_strike" s ON s."control_pull_id" = p."id"
-      WHERE i."code" = ANY(${rigs}) GROUP BY i."code"`;
-    return new Map(rows.map(({ code, records }) => [code, records]));
+  /** Pulls and strikes of each rig together, by its id: it grows with whatever may change what is known of them. */
+  async records(rigIds: Iterable<string>, tx?: Transaction): Promise<Map<string, number>> {
+    const ids = [...new Set(rigIds)];
+    const rows = await (tx ?? this.database.client).$queryRaw<{ id: string; records: number }[]>`
+      SELECT p."instrument_id"::text AS "id", (count(p."id") + count(s."control_pull_id"))::int AS "records"
+      FROM "control_pull" p LEFT JOIN "control_pull_strike" s ON s."control_pull_id" = p."id"
+      WHERE p."instrument_id" = ANY(${ids}::uuid[]) GROUP BY p."instrument_id"`;
+    const counted = new Map(rows.map(({ id, records }) => [id, records]));
+    return new Map(ids.map((id) => [id, counted.get(id) ?? 0]));
   }
 
   /**
@@ -66,7 +59,7 @@ export class ControlPullsReadModel {
    * What is known of a rig on one of the days rests on no other, so that earlier seasons are not read.
    */
   async pullsAround(
-    { rigs, methods }: { readonly rigs: readonly { id: string; code: string }[]; readonly methods: readonly string[] },
+    { rigs, methods }: Required<Pick<WhichPulls, 'rigs' | 'methods'>>,
     days: readonly string[],
   ): Promise<ControlPullOnRecord[]> {
     const sorted = days.toSorted();
@@ -74,7 +67,7 @@ export class ControlPullsReadModel {
     const lots = await this.database.client.$queryRaw<{ id: string }[]>`
       WITH counted AS (
         SELECT p."instrument_id", p."method_id", p."control_line_id", p."bench_day" FROM "control_pull" p
-        WHERE p."instrument_id" = ANY(${rigs.map(({ id }) => id)}::uuid[])
+        WHERE p."instrument_id" = ANY(${[...rigs.keys()]}::uuid[])
           AND NOT p."is_late" AND NOT EXISTS (SELECT 1 FROM "control_pull_strike" s WHERE s."control_pull_id" = p."id")
       ), around AS (
         SELECT "instrument_id", "method_id",
@@ -83,31 +76,26 @@ export class ControlPullsReadModel {
       )
       SELECT DISTINCT c."control_line_id"::text AS "id" FROM counted c JOIN around a USING ("instrument_id", "method_id")
       WHERE c."bench_day" BETWEEN coalesce(a."from", ${first}::date) AND coalesce(a."to", ${last}::date)`;
-    return this.pulls({ instruments: rigs.map(({ code }) => code), methods, controlLines: lots.map(({ id }) => id) });
+    return lots.length === 0 ? [] : this.pulls({ rigs, methods, controlLines: lots.map(({ id }) => id) });
   }
 
   /** Pulls in the order of pulling. */
-  async pulls({ instruments, method, methods, until, controlLines }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
+  async pulls({ rigs, methods, until, controlLines }: WhichPulls, tx?: Transaction): Promise<ControlPullOnRecord[]> {
     const rows = await (tx ?? this.database.client).controlPull.findMany({
       where: {
-        ...(instruments ? { instrument: { code: { in: [...instruments] } } } : {}),
-        ...(method === undefined ? {} : { method: { slug: method } }),
-        ...(methods === undefined ? {} : { method: { slug: { in: [...methods] } } }),
+        ...(rigs && { instrumentId: among(rigs.keys()) }),
+        ...(methods && { methodId: among(methods.keys()) }),
         ...(until === undefined ? {} : { benchDay: { lte: new Date(until) } }),
-        ...(controlLines === undefined ? {} : { controlLineId: { in: [...controlLines] } }),
+        ...(controlLines === undefined ? {} : { controlLineId: among(controlLines) }),
       },
       include: PULL,
       orderBy: [{ benchDay: 'asc' }, { id: 'asc' }],
     });
-    const instrumentsNamed = await this.instruments.named(rows.map(({ instrumentId }) => instrumentId));
-    const slugs = await this.methods.slugs(rows.map(({ methodId }) => methodId));
+    const codes = new ById(rigs ?? (await this.instruments.codes(rows.map(({ instrumentId }) => instrumentId))));
+    const slugs = new ById(methods ?? (await this.methods.slugs(rows.map(({ methodId }) => methodId))));
     const people = await this.accounts.displayNames(rows.map(({ testerId }) => testerId));
     return rows.map((row) =>
-      toPull(row, {
-        instrument: instrumentsNamed.of(row.instrumentId).code,
-        method: slugs.of(row.methodId),
-        tester: people.of(row.testerId),
-      }),
+      toPull(row, { instrument: codes.of(row.instrumentId), method: slugs.of(row.methodId), tester: people.of(row.testerId) }),
     );
   }
 }

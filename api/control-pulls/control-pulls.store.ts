@@ -37,15 +37,6 @@ const FIRST_DAY = '0001-01-01';
 /** The only writer of control lines and control pulls. */
 @Injectable()
 export class ControlPullsStore {
-  /** Everybody who writes a pull of a rig waits here for the one before, for each pull is judged by those before it. */
-  async lockRig(tx: Transaction, code: string) {
-    await tx.$queryRaw`SELECT 1 FROM "instrument" WHERE "code" = ${code} FOR UPDATE`;
-    return tx.instrument.findUnique({
-      where: { code },
-      select: { id: true, code: true, kind: true, retiredOn: true, retiredReason: true },
-    });
-  }
-
   controlLine(tx: Transaction, code: string) {
     return tx.controlLine.findUnique({ where: { code } });
   }
@@ -77,19 +68,11 @@ export class ControlPullsStore {
     return (await tx.controlPull.findUnique({ where: { contentDigest }, select: { id: true } }))?.id ?? null;
   }
 
-  /** A pull with its strike if there is one, its rig locked; null when there is none. */
-  async lockPull(tx: Transaction, id: string) {
-    await tx.$queryRaw`SELECT 1 FROM "instrument" WHERE "id" = (SELECT "instrument_id" FROM "control_pull" WHERE "id" = ${id}::uuid) FOR UPDATE`;
+  /** A pull with its strike if there is one; null when there is none. */
+  pull(tx: Transaction, id: string) {
     return tx.controlPull.findUnique({
       where: { id },
-      select: {
-        testerId: true,
-        benchDay: true,
-        strike: true,
-        isLate: true,
-        instrumentId: true,
-        methodId: true,
-      },
+      select: { testerId: true, benchDay: true, strike: true, isLate: true, instrumentId: true, methodId: true },
     });
   }
 

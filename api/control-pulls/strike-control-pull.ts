@@ -29,8 +29,14 @@ export class StrikeControlPull {
 
   run(actor: Actor, id: string, reason: string): Promise<void> {
     return this.database.transaction(async (tx) => {
-      const pull = await this.store.lockPull(tx, id);
-      if (!pull) throw new Problem(platformProblems['request/not-found'], `No control pull has the id ${id}.`);
+      const place = await this.store.pull(tx, id);
+      if (!place) throw new Problem(platformProblems['request/not-found'], `No control pull has the id ${id}.`);
+      const { instrumentId, methodId } = place;
+      const instrument = (await this.instruments.codes([instrumentId])).of(instrumentId);
+      const method = (await this.methods.slugs([methodId])).of(methodId);
+      // As whoever pulls on the rig: each pull is judged by those before it.
+      await this.instruments.hold(tx, instrument);
+      const pull = (await this.store.pull(tx, id)) ?? place;
       if (pull.testerId === actor.accountId) throw new Problem(controlPullProblems['control-pulls/own-pull']);
       if (pull.strike || pull.isLate) throw new Problem(controlPullProblems['control-pulls/struck']);
       await this.store.strike(tx, { controlPullId: id, byId: actor.accountId, reason, at: this.clock.now() });
@@ -41,14 +47,11 @@ export class StrikeControlPull {
         objectId: id,
         after: { reason },
       });
-      const { instrumentId, methodId } = pull;
-      const instrument = (await this.instruments.named([instrumentId])).of(instrumentId);
-      const method = (await this.methods.slugs([methodId])).of(methodId);
       const since = await this.store.countedBefore(tx, instrumentId, methodId, pull.benchDay.toISOString().slice(0, 10));
       await this.castDoubt.run(
         tx,
         actor.accountId,
-        { instrument: { id: instrumentId, code: instrument.code }, method: { id: methodId, slug: method } },
+        { instrument: { id: instrumentId, code: instrument }, method: { id: methodId, slug: method } },
         since,
       );
     });

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { EditionChange } from '../contract/endpoints/editions.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Database } from '../platform/database/database.js';
@@ -18,6 +19,7 @@ export class ChangeEdition {
     private readonly store: EditionsStore,
     private readonly editions: EditionsReadModel,
     private readonly parts: EditionParts,
+    private readonly catalogue: CatalogueReadModel,
     private readonly database: Database,
     private readonly audit: AuditTrail,
   ) {}
@@ -49,7 +51,8 @@ export class ChangeEdition {
   async removeEntry(actor: Actor, slug: string, version: number, variant: string): Promise<void> {
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockIn(tx, slug, version, ['planned'], EXCLUDE);
-      const entry = await this.store.findEntry(tx, edition.id, variant);
+      const entered = await this.catalogue.variantBySlug(variant);
+      const entry = entered && (await this.store.findEntry(tx, edition.id, entered.id));
       if (!entry) throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no entry ${variant}.`);
       await this.store.removeEntry(tx, entry.id);
       await this.store.touch(tx, edition.id);

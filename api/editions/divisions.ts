@@ -6,15 +6,7 @@ import type { DivisionRule } from '../contract/division.js';
 import type { Obstacle } from '../contract/obstacle.js';
 
 export const WITH_DIVISIONS = { divisions: { include: { scheme: true }, orderBy: { position: 'asc' } } } as const;
-export const WITH_WHAT_DIVIDES = {
-  overruling: true,
-  variant: { select: { slug: true, line: { select: { material: true, construction: true } } } },
-} as const;
-
-export const WITH_DIVIDED = {
-  ...WITH_DIVISIONS,
-  entries: { include: WITH_WHAT_DIVIDES, orderBy: { variant: { slug: 'asc' } } },
-} as const;
+export const WITH_DIVIDED = { ...WITH_DIVISIONS, entries: { include: { overruling: true } } } as const;
 
 interface Division {
   readonly id: string;

@@ -34,3 +34,14 @@ export const toPinnedMethod = ({ number, series, parameters, method }: PinnedRow
   series: methodSeriesListSchema.parse(series),
   reproducibilityPercent: (parameters as { reproducibilityPercent?: number | null }).reproducibilityPercent ?? null,
 });
+
+interface VersionOfMethod {
+  readonly number: number;
+  readonly method: { readonly slug: string };
+}
+
+/** Versions by the slugs of their methods, then by number. */
+export const bySlug = <Version extends VersionOfMethod>(versions: readonly Version[]): Version[] =>
+  versions.toSorted((one, other) =>
+    one.method.slug === other.method.slug ? one.number - other.number : one.method.slug < other.method.slug ? -1 : 1,
+  );

@@ -4,13 +4,15 @@
  * What stands in an edition, and its closing, is the board's.
  */
 import { Module } from '@nestjs/common';
-import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { InterestsModule } from '../interests/interests.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { AddEntries } from './add-entries.js';
 import { AddScheme } from './add-scheme.js';
 import { AmendEdition } from './amend-edition.js';
 import { ChangeEdition } from './change-edition.js';
+import { EditionEntries } from './edition-entries.read-model.js';
+import { EditionRows } from './edition-rows.read-model.js';
 import { EditionParts } from './edition-parts.read-model.js';
 import { EditionsController } from './editions.controller.js';
 import { EditionsReadModel } from './editions.read-model.js';
@@ -23,15 +25,17 @@ import { OverruleDivision } from './overrule-division.js';
 import { PlanEdition } from './plan-edition.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, MethodsModule],
+  imports: [CatalogueModule, InterestsModule, MethodsModule],
   controllers: [EditionsController],
   providers: [
     AddEntries,
     AddScheme,
     AmendEdition,
     ChangeEdition,
+    EditionEntries,
     EditionObstacles,
     EditionParts,
+    EditionRows,
     EditionsReadModel,
     EditionsStore,
     EntryToChange,
@@ -40,6 +44,6 @@ import { PlanEdition } from './plan-edition.js';
     OverruleDivision,
     PlanEdition,
   ],
-  exports: [EditionObstacles, EditionsReadModel, EditionsStore],
+  exports: [EditionObstacles, EditionRows, EditionsReadModel, EditionsStore],
 })
 export class EditionsModule {}

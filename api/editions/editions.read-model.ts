@@ -1,19 +1,15 @@
 import { Injectable } from '@nestjs/common';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { schemeRules } from '../contract/endpoints/schemes.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import type { Amendment } from '../contract/amendment.js';
-import type { Prisma } from '../platform/database/generated/client.js';
-import { comparedIn, plannedDivisions, WITH_DIVISIONS, WITH_WHAT_DIVIDES } from './divisions.js';
-import { toPinnedMethod } from './edition.js';
+import { comparedIn, plannedDivisions, WITH_DIVISIONS } from './divisions.js';
+import { bySlug, toPinnedMethod } from './edition.js';
+import { EditionEntries } from './edition-entries.read-model.js';
 
 const day = (date: Date): string => date.toISOString().slice(0, 10);
-
-const WITH_METHODS = {
-  methods: { orderBy: { methodVersion: { method: { slug: 'asc' } } } },
-} satisfies Prisma.EditionInclude;
 
 interface PinnedId {
   readonly methodVersionId: string;
@@ -32,6 +28,7 @@ export class EditionsReadModel {
   constructor(
     private readonly database: Database,
     private readonly methods: MethodsReadModel,
+    private readonly entries: EditionEntries,
   ) {}
 
   async schemes() {
@@ -46,7 +43,7 @@ export class EditionsReadModel {
 
   /** Slugs and names of editions by their ids. */
   async named(ids: readonly string[]): Promise<ById<{ readonly slug: string; readonly name: string }>> {
-    const where = { id: { in: [...ids] } };
+    const where = { id: among(ids) };
     const rows = await this.database.client.edition.findMany({ where, select: { id: true, slug: true, name: true } });
     return new ById(rows.map(({ id, ...named }) => [id, named]));
   }
@@ -67,10 +64,10 @@ export class EditionsReadModel {
     return { blindKey, checks: checkSet as CheckDocument[] | null };
   }
 
-  /** The versions that each of these editions pins, in the order of its row. */
+  /** The versions that each of these editions pins, by method. */
   private async pinnedBy(rows: readonly { readonly methods: readonly PinnedId[] }[]) {
     const versions = await this.methods.versionRows(rows.flatMap(({ methods }) => methods.map(versionIdOf)));
-    return ({ methods }: { readonly methods: readonly PinnedId[] }) => methods.map((pinned) => versions.of(versionIdOf(pinned)));
+    return ({ methods }: { readonly methods: readonly PinnedId[] }) => bySlug(methods.map((pinned) => versions.of(versionIdOf(pinned))));
   }
 
   /** Variants entered in an edition, by id. */
@@ -105,7 +102,7 @@ export class EditionsReadModel {
       include: {
         ...WITH_DIVISIONS,
         previous: true,
-        ...WITH_METHODS,
+        methods: true,
         amendments: { orderBy: { id: 'asc' } },
         _count: { select: { entries: true } },
       },
@@ -163,13 +160,14 @@ export class EditionsReadModel {
       include: {
         ...WITH_DIVISIONS,
         previous: { select: { slug: true } },
-        ...WITH_METHODS,
+        methods: true,
         amendments: { orderBy: { id: 'asc' } },
-        entries: { include: { exclusion: true, ...WITH_WHAT_DIVIDES }, orderBy: { variant: { slug: 'asc' } } },
+        entries: { include: { exclusion: true, overruling: true } },
       },
     });
     if (!edition) return null;
     const pinned = await this.pinnedBy([edition]);
+    const entries = await this.entries.withVariants(edition.entries);
     return {
       id: edition.id,
       slug: edition.slug,
@@ -181,9 +179,9 @@ export class EditionsReadModel {
       ...(edition.amendments.length > 0 ? { amendments: edition.amendments.map(toAmendment) } : {}),
       previous: edition.previous?.slug ?? null,
       blindKeyDigest: edition.blindKeyDigest,
-      ...comparedIn(edition.divisions, edition.entries),
+      ...comparedIn(edition.divisions, entries),
       methods: pinned(edition).map(toPinnedMethod),
-      entries: edition.entries.map((entry) => ({
+      entries: entries.map((entry) => ({
         variantId: entry.variantId,
         variant: entry.variant.slug,
         exclusion: entry.exclusion && {

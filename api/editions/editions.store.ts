@@ -123,9 +123,9 @@ export class EditionsStore {
     return tx.entry.createMany({ data: variantIds.map((variantId) => ({ editionId, variantId })) });
   }
 
-  findEntry(tx: Transaction, editionId: string, variantSlug: string) {
+  findEntry(tx: Transaction, editionId: string, variantId: string) {
     return tx.entry.findFirst({
-      where: { editionId, variant: { slug: variantSlug } },
+      where: { editionId, variantId },
       include: { exclusion: true, overruling: { include: { division: true } } },
     });
   }

@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { InterestsReadModel } from '../interests/interests.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
@@ -15,19 +15,18 @@ import { EditionsStore } from './editions.store.js';
 export class EntryToChange {
   constructor(
     private readonly store: EditionsStore,
-    private readonly accounts: AccountsReadModel,
+    private readonly interests: InterestsReadModel,
     private readonly catalogue: CatalogueReadModel,
   ) {}
 
   /** Locks its edition, which has changed by this. @throws Problem where there is none, its state does not allow it, or the actor has an interest */
   async lock(tx: Transaction, actor: Actor, slug: string, variant: string, allowed: readonly EditionState[]) {
     const edition = await this.store.lock(tx, slug);
-    const entry = edition && (await this.store.findEntry(tx, edition.id, variant));
+    const entered = await this.catalogue.variantBySlug(variant);
+    const entry = edition && entered && (await this.store.findEntry(tx, edition.id, entered.id));
     if (!entry) throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no entry ${variant}.`);
     requireState(edition, allowed);
-    const entered = await this.catalogue.variantBySlug(variant);
-    if (entered && (await this.accounts.hasInterest(actor.accountId, entered.makerId)))
-      throw new Problem(editionProblems['editions/interest']);
+    if (await this.interests.has(actor.accountId, entered.makerId)) throw new Problem(editionProblems['editions/interest']);
     await this.store.touch(tx, edition.id);
     return { ...entry, divisions: edition.divisions };
   }

@@ -6,6 +6,8 @@ import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { divisionObstacles, WITH_DIVIDED } from './divisions.js';
+import { bySlug } from './edition.js';
+import { EditionEntries } from './edition-entries.read-model.js';
 import { editionProblems } from './editions.errors.js';
 import { NEVER_COMPUTED, openingObstacles, toOpening } from './opening-obstacles.js';
 
@@ -15,22 +17,18 @@ export class EditionObstacles {
   constructor(
     private readonly database: Database,
     private readonly methods: MethodsReadModel,
+    private readonly entries: EditionEntries,
   ) {}
 
   /** Everything that stands in the way of opening it. */
   async toOpening(slug: string): Promise<Obstacle[]> {
     const edition = await this.database.client.edition.findUniqueOrThrow({
       where: { slug },
-      include: { ...WITH_DIVIDED, methods: { orderBy: { methodVersion: { method: { slug: 'asc' } } } } },
+      include: { ...WITH_DIVIDED, methods: true },
     });
-    const ids = edition.methods.map(({ methodVersionId }) => methodVersionId);
-    const versions = await this.methods.versionRows(ids);
-    return openingObstacles(
-      toOpening(
-        edition,
-        ids.map((id) => versions.of(id)),
-      ),
-    );
+    const versions = await this.methods.versionRows(edition.methods.map(({ methodVersionId }) => methodVersionId));
+    const entries = await this.entries.withVariants(edition.entries);
+    return openingObstacles(toOpening({ ...edition, entries }, bySlug([...versions.values()])));
   }
 
   /**
@@ -49,6 +47,6 @@ export class EditionObstacles {
   /** Entries that are in no division, or could be in several. */
   async ofDivisions(slug: string): Promise<Obstacle[]> {
     const { divisions, entries } = await this.database.client.edition.findUniqueOrThrow({ where: { slug }, include: WITH_DIVIDED });
-    return divisionObstacles(divisions, entries);
+    return divisionObstacles(divisions, await this.entries.withVariants(entries));
   }
 }

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import type { Finding } from '../checks/finding.js';
+import { among } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 
 export interface FindingOnRecord {
@@ -20,7 +21,7 @@ export class FindingsReadModel {
 
   /** By the ids of the revisions that they were found on, oldest first; a revision without any has none. */
   async ofRevisions(revisionIds: readonly string[]): Promise<Map<string, FindingOnRecord[]>> {
-    const rows = await this.database.client.finding.findMany({ where: { revisionId: { in: [...revisionIds] } }, orderBy: { id: 'asc' } });
+    const rows = await this.database.client.finding.findMany({ where: { revisionId: among(revisionIds) }, orderBy: { id: 'asc' } });
     const findings = rows.map((row) => ({ ...row, detail: row.detail as unknown as Finding }));
     return Map.groupBy(findings, ({ revisionId }) => revisionId);
   }

@@ -1,23 +1,19 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import type { InboxItem } from '../contract/endpoints/inbox.js';
 import { Clock } from '../platform/clock/clock.js';
-import { Database } from '../platform/database/database.js';
 import { waiting } from './inbox-item.js';
 
-/** What waits for an admin: invitations that nobody has taken up. */
+/** What waits for an admin: invitations that nobody has taken up, the oldest first. */
 @Injectable()
 export class AdminInbox {
   constructor(
-    private readonly database: Database,
+    private readonly accounts: AccountsReadModel,
     private readonly clock: Clock,
   ) {}
 
   async all(): Promise<InboxItem[]> {
-    const invitations = await this.database.client.invitation.findMany({
-      where: { acceptedAt: null, expiresAt: { gt: this.clock.now() } },
-      select: { note: true },
-      orderBy: { createdAt: 'asc' },
-    });
+    const invitations = (await this.accounts.openInvitations(this.clock.now())).toReversed();
     return waiting(
       'invitations_open',
       invitations.map(({ note }) => note),

@@ -1,12 +1,15 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { InboxItem } from '../contract/endpoints/inbox.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
-import { Database } from '../platform/database/database.js';
-import type { Prisma } from '../platform/database/generated/client.js';
 import type { Actor } from '../platform/http/access.js';
 import { ProposalsReadModel } from '../proposals/proposals.read-model.js';
+import { ReleaseRows } from '../releases/release-rows.read-model.js';
+import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
+import { CorrectionsDue } from './corrections-due.read-model.js';
 import { DAYS_AHEAD, waiting } from './inbox-item.js';
 
 const DAY_MS = 86_400_000;
@@ -15,8 +18,12 @@ const DAY_MS = 86_400_000;
 @Injectable()
 export class EditorInbox {
   constructor(
-    private readonly database: Database,
     private readonly catalogue: CatalogueReadModel,
+    private readonly submissions: SubmissionPointers,
+    private readonly editions: EditionRows,
+    private readonly releases: ReleaseRows,
+    private readonly instruments: InstrumentsReadModel,
+    private readonly corrections: CorrectionsDue,
     private readonly proposals: ProposalsReadModel,
     private readonly keyReadings: KeyReadings,
     private readonly clock: Clock,
@@ -28,52 +35,29 @@ export class EditorInbox {
     const proposals = await this.proposals.waitingFor(accountId);
     const retests = await this.retests();
     await this.keyReadings.note({ accountId }, 'retest', { codes: retests });
+    const { toOpen, toClose, closed } = await this.editions.due(today);
+    const ordered = await this.releases.orderedOf(closed.map(({ id }) => id));
+    const uncalibrated = await this.instruments.uncalibratedOn(new Date(today.getTime() + DAYS_AHEAD * DAY_MS));
     return [
       ...waiting(
         'proposals_open',
         proposals.map(({ id }) => id),
       ),
-      ...waiting('openings_due', await this.editions({ state: 'planned', opensOn: { lte: today } })),
-      ...waiting('closings_due', await this.editions({ state: 'open', closesOn: { lt: today } })),
-      ...waiting('releases_due', await this.editions({ state: 'closed', releases: { none: {} } })),
-      ...waiting('corrections_due', await this.corrections()),
+      ...waiting('openings_due', toOpen.map(slugOf)),
+      ...waiting('closings_due', toClose.map(slugOf)),
+      ...waiting('releases_due', closed.filter(({ id }) => !ordered.has(id)).map(slugOf)),
+      ...waiting('corrections_due', await this.corrections.due()),
       ...waiting('retests_open', retests),
-      ...waiting('certificates_ending', await this.uncalibrated(new Date(today.getTime() + DAYS_AHEAD * DAY_MS))),
+      ...waiting('certificates_ending', uncalibrated),
     ];
   }
 
-  private async editions(where: Prisma.EditionWhereInput): Promise<string[]> {
-    const rows = await this.database.client.edition.findMany({ where, select: { slug: true }, orderBy: { closesOn: 'asc' } });
-    return rows.map(({ slug }) => slug);
-  }
-
-  /** Published editions of which something was withdrawn, re-identified or superseded since. */
-  private async corrections(): Promise<string[]> {
-    const rows = await this.database.client.$queryRaw<{ slug: string }[]>`
-      SELECT e."slug" FROM "edition" e JOIN "release" r ON r."edition_id" = e."id" AND r."state" = 'published'
-      WHERE EXISTS (SELECT 1 FROM "withdrawal" w JOIN "submission" s ON s."id" = w."submission_id"
-                    WHERE s."edition_id" = e."id" AND w."at" > r."published_at")
-         OR EXISTS (SELECT 1 FROM "spool_reidentification" i JOIN "submission" s ON s."spool_id" = i."spool_id"
-                    WHERE s."edition_id" = e."id" AND s."state" = 'accepted' AND i."at" > r."published_at")
-         OR EXISTS (SELECT 1 FROM "superseded_row" x WHERE jsonb_exists(x."rested" -> 'editions', e."slug") AND x."at" > r."published_at")
-      ORDER BY e."slug"`;
-    return rows.map(({ slug }) => slug);
-  }
-
+  /** Codes of spools that stand a second time and that nobody has handed in. */
   private async retests(): Promise<string[]> {
-    const rows = await this.database.client.retest.findMany({
-      where: { spool: { submissions: { none: { revision: { gt: 0 } } } } },
-      select: { spoolId: true },
-    });
-    return [...(await this.catalogue.spoolCodes(rows.map(({ spoolId }) => spoolId))).values()].sort();
-  }
-
-  private async uncalibrated(until: Date): Promise<string[]> {
-    const rows = await this.database.client.instrument.findMany({
-      where: { calibrations: { none: { validUntil: { gte: until } } } },
-      select: { code: true },
-      orderBy: { code: 'asc' },
-    });
-    return rows.map(({ code }) => code);
+    const again = await this.catalogue.allPutBack();
+    const done = await this.submissions.handedInOn(again);
+    return [...(await this.catalogue.spoolCodes(again.filter((id) => !done.has(id)))).values()].sort();
   }
 }
+
+const slugOf = ({ slug }: { readonly slug: string }): string => slug;

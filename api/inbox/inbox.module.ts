@@ -3,15 +3,23 @@
  * Anybody signed in reads their own.
  */
 import { Controller, Get, Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
 import { AssignmentsModule } from '../assignments/assignments.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { inboxResponse } from '../contract/endpoints/inbox.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
+import { DecisionsModule } from '../decisions/decisions.module.js';
+import { EditionsModule } from '../editions/editions.module.js';
+import { InstrumentsModule } from '../instruments/instruments.module.js';
+import { InterestsModule } from '../interests/interests.module.js';
+import { ReleasesModule } from '../releases/releases.module.js';
+import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { RoundRobinsModule } from '../round-robins/round-robins.module.js';
 import { AdminInbox } from './admin-inbox.read-model.js';
+import { CorrectionsDue } from './corrections-due.read-model.js';
 import { EditorInbox } from './editor-inbox.read-model.js';
 import { ReviewerInbox } from './reviewer-inbox.read-model.js';
 import { TesterInbox } from './tester-inbox.read-model.js';
@@ -39,8 +47,20 @@ class InboxController {
 }
 
 @Module({
-  imports: [AssignmentsModule, CatalogueModule, ProposalsModule, RoundRobinsModule],
+  imports: [
+    AccountsModule,
+    AssignmentsModule,
+    CatalogueModule,
+    DecisionsModule,
+    EditionsModule,
+    InstrumentsModule,
+    InterestsModule,
+    ProposalsModule,
+    ReleasesModule,
+    RoundRobinsModule,
+    SubmissionsModule,
+  ],
   controllers: [InboxController],
-  providers: [AdminInbox, EditorInbox, ReviewerInbox, TesterInbox],
+  providers: [AdminInbox, CorrectionsDue, EditorInbox, ReviewerInbox, TesterInbox],
 })
 export class InboxModule {}

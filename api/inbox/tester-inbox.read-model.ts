@@ -1,37 +1,40 @@
 import { Injectable } from '@nestjs/common';
 import { AssignmentsReadModel } from '../assignments/assignments.read-model.js';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { InboxItem } from '../contract/endpoints/inbox.js';
-import { Database } from '../platform/database/database.js';
-import type { Prisma } from '../platform/database/generated/client.js';
+import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
 import type { Actor } from '../platform/http/access.js';
 import { RoundRobinsReadModel } from '../round-robins/round-robins.read-model.js';
+import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
+import { WaitingSubmissions } from '../submissions/waiting-submissions.read-model.js';
 import { waiting } from './inbox-item.js';
 
 /** What waits for a tester. It is told from the tester's own work and the entries alone, never from what a spool is or what others did. */
 @Injectable()
 export class TesterInbox {
   constructor(
-    private readonly database: Database,
     private readonly assignments: AssignmentsReadModel,
     private readonly roundRobins: RoundRobinsReadModel,
+    private readonly submissions: WaitingSubmissions,
+    private readonly pointers: SubmissionPointers,
+    private readonly decisions: DecisionsReadModel,
+    private readonly editions: EditionRows,
+    private readonly catalogue: CatalogueReadModel,
   ) {}
 
   async of({ accountId }: Actor): Promise<InboxItem[]> {
-    const own = { testerId: accountId };
-    const unanswered = { queries: { some: { answeredAt: null } } };
+    const { returned, drafts } = await this.submissions.ofTester(accountId);
+    const asked = await this.decisions.openQueriesOn(returned.map(({ id }) => id));
+    const references = (isAsked: boolean) => returned.filter(({ id }) => asked.has(id) === isAsked).map(({ reference }) => reference);
     return [
-      ...waiting('queries_open', await this.references({ ...own, state: 'returned', ...unanswered })),
-      ...waiting('returned_to_you', await this.references({ ...own, state: 'returned', NOT: unanswered })),
-      ...waiting('drafts', await this.references({ ...own, state: 'draft' })),
+      ...waiting('queries_open', references(true)),
+      ...waiting('returned_to_you', references(false)),
+      ...waiting('drafts', drafts),
       ...waiting('assignments_open', await this.asked(accountId)),
       ...waiting('spools_to_pull', await this.spools(accountId)),
       ...waiting('round_robin_cells', await this.roundRobins.waitingFor(accountId)),
     ];
-  }
-
-  private async references(where: Prisma.SubmissionWhereInput): Promise<string[]> {
-    const rows = await this.database.client.submission.findMany({ where, select: { reference: true }, orderBy: { createdAt: 'asc' } });
-    return rows.map(({ reference }) => reference);
   }
 
   private async asked(testerId: string): Promise<string[]> {
@@ -40,11 +43,8 @@ export class TesterInbox {
   }
 
   private async spools(testerId: string): Promise<string[]> {
-    const rows = await this.database.client.spool.findMany({
-      where: { variant: { entries: { some: { edition: { state: 'open' } } } }, submissions: { none: { testerId, revision: { gt: 0 } } } },
-      select: { blindCode: true },
-      orderBy: { blindCode: 'asc' },
-    });
-    return rows.map(({ blindCode }) => blindCode);
+    const entered = [...(await this.catalogue.variantsOfSpools(await this.editions.enteredNow())).keys()];
+    const done = await this.pointers.handedInOn(entered, undefined, testerId);
+    return [...(await this.catalogue.spoolCodes(entered.filter((id) => !done.has(id)))).values()].sort();
   }
 }

@@ -1,13 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import type { Former, Resting } from '../contract/former.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
-import { SupersededRows } from '../platform/audit/superseded.store.js';
-import { ById } from '../platform/database/by-id.js';
+import { SupersededRows } from '../audit/superseded.store.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { CalibrationModel, InstrumentModel } from '../platform/database/generated/models.js';
-import { DIMENSION_OF_KIND } from '../contract/instrument-kinds.js';
+import { DIMENSION_OF_KIND, RIG_KINDS } from '../contract/instrument-kinds.js';
 import { toRetired } from '../contract/retired.js';
 import type { InstrumentKind } from '../contract/instrument-kinds.js';
 
@@ -30,7 +30,7 @@ export class InstrumentsReadModel {
    */
   async byCodes(codes: readonly string[]) {
     const rows = await this.database.client.instrument.findMany({
-      where: { code: { in: [...codes] } },
+      where: { code: among(codes) },
       orderBy: { code: 'asc' },
       include: WITH_CALIBRATIONS,
     });
@@ -39,14 +39,47 @@ export class InstrumentsReadModel {
 
   /** Codes and kinds of instruments by their ids. */
   async named(ids: readonly string[]): Promise<ById<{ readonly code: string; readonly kind: string }>> {
-    const where = { id: { in: [...ids] } };
+    const where = { id: among(ids) };
     const rows = await this.database.client.instrument.findMany({ where, select: { id: true, code: true, kind: true } });
     return new ById(rows.map(({ id, ...named }) => [id, named]));
   }
 
+  async codes(ids: readonly string[]): Promise<ById<string>> {
+    return new ById([...(await this.named(ids))].map(([id, { code }]) => [id, code]));
+  }
+
+  /** Codes of those among these that are on record, by their ids. */
+  async known(codes: readonly string[]): Promise<ById<string>> {
+    const rows = await this.database.client.instrument.findMany({ where: { code: among(codes) }, select: { id: true, code: true } });
+    return new ById(rows.map(({ id, code }) => [id, code]));
+  }
+
+  /** Codes of the instruments that pull, and so are watched. */
+  async rigs(): Promise<string[]> {
+    const where = { kind: { in: [...RIG_KINDS] } };
+    const rows = await this.database.client.instrument.findMany({ where, orderBy: { code: 'asc' }, select: { code: true } });
+    return rows.map(({ code }) => code);
+  }
+
+  /** Codes of those without a certificate that holds on a day or later. */
+  async uncalibratedOn(day: Date): Promise<string[]> {
+    const where = { calibrations: { none: { validUntil: { gte: day } } } };
+    const rows = await this.database.client.instrument.findMany({ where, orderBy: { code: 'asc' }, select: { code: true } });
+    return rows.map(({ code }) => code);
+  }
+
+  /** An instrument, kept as it is until the end of the transaction; null when there is none. */
+  async hold(tx: Transaction, code: string) {
+    await tx.$queryRaw`SELECT 1 FROM "instrument" WHERE "code" = ${code} FOR UPDATE`;
+    return tx.instrument.findUnique({
+      where: { code },
+      select: { id: true, code: true, kind: true, retiredOn: true, retiredReason: true },
+    });
+  }
+
   /** Certificates with the instruments that they are of, by their ids: "C-1 of R1". */
   async certificateNames(ids: readonly string[]): Promise<ReadonlyMap<string, string>> {
-    const where = { id: { in: [...ids] } };
+    const where = { id: among(ids) };
     const rows = await this.database.client.calibration.findMany({ where, include: { instrument: { select: { code: true } } } });
     return new Map(rows.map(({ id, certificate, instrument }) => [id, `${certificate} of ${instrument.code}`]));
   }

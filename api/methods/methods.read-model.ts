@@ -1,5 +1,5 @@
 import { Injectable } from '@nestjs/common';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { MethodModel, MethodVersionModel } from '../platform/database/generated/models.js';
 import { lastDay, toDateText } from './method-version.js';
@@ -9,7 +9,7 @@ import { methodSeriesListSchema } from '../contract/method-series.js';
 
 const WITH_VERSIONS = { versions: { orderBy: { number: 'asc' } } } as const;
 
-type VersionRow = MethodVersionModel & { readonly method: MethodModel };
+type VersionRow = Omit<MethodVersionModel, 'wording'> & { readonly method: MethodModel };
 
 interface MethodRow {
   readonly slug: string;
@@ -49,14 +49,30 @@ export class MethodsReadModel {
 
   /** Slugs of methods by their ids. */
   async slugs(ids: readonly string[]): Promise<ById<string>> {
-    const rows = await this.database.client.method.findMany({ where: { id: { in: [...ids] } }, select: { id: true, slug: true } });
+    const rows = await this.database.client.method.findMany({ where: { id: among(ids) }, select: { id: true, slug: true } });
     return new ById(rows.map(({ id, slug }) => [id, slug]));
   }
 
-  /** Versions as they are kept, each with its method, by their ids. */
+  /** Slugs of those among these that are on record, by their ids. */
+  async known(slugs: readonly string[]): Promise<ById<string>> {
+    const rows = await this.database.client.method.findMany({ where: { slug: among(slugs) }, select: { id: true, slug: true } });
+    return new ById(rows.map(({ id, slug }) => [id, slug]));
+  }
+
+  /** Versions as they are kept but for their wording, each with its method, by their ids. */
   async versionRows(ids: readonly string[]): Promise<ById<VersionRow>> {
-    const rows = await this.database.client.methodVersion.findMany({ where: { id: { in: [...ids] } }, include: { method: true } });
+    const rows = await this.database.client.methodVersion.findMany({
+      where: { id: among(ids) },
+      omit: { wording: true },
+      include: { method: true },
+    });
     return new ById(rows.map((row) => [row.id, row]));
+  }
+
+  /** Those among versions by which specimens are pulled until they part. */
+  async pullingAmong(ids: readonly string[]): Promise<Set<string>> {
+    const rows = await this.database.client.methodVersion.findMany({ where: { id: among(ids) }, select: { id: true, limits: true } });
+    return new Set(rows.filter(({ limits }) => methodLimitsSchema.parse(limits).timeToBreakS !== null).map(({ id }) => id));
   }
 
   /** Ids of all versions of the method of this one. */
@@ -67,7 +83,7 @@ export class MethodsReadModel {
 
   /** Versions by their ids; an unknown id has none. */
   async versionsById(ids: readonly string[]): Promise<Map<string, MethodVersion>> {
-    const where = { versions: { some: { id: { in: [...ids] } } } };
+    const where = { versions: { some: { id: among(ids) } } };
     const methods = await this.database.client.method.findMany({ where, include: WITH_VERSIONS });
     const found = methods.flatMap(toVersions).filter((version) => ids.includes(version.id));
     return new Map(found.map((version) => [version.id, version]));

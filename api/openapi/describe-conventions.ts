@@ -1,5 +1,5 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
-import { isRetiring } from '../platform/http/retiring.js';
+import { isRetiring } from '../contract/retiring.js';
 import { LARGEST_FILE_BYTES, sizeWords } from '../contract/body-sizes.js';
 import { KEPT_HOURS } from '../platform/http/idempotent-answers.store.js';
 import type { Json } from './components.js';

@@ -1,9 +1,10 @@
 import { Injectable } from '@nestjs/common';
+import { SpoolsStore } from '../catalogue/spools/spools.store.js';
 import { normaliseBlindCode } from '../contract/blind-code.js';
 import { MOST_PHOTOS } from '../contract/endpoints/photos.js';
 import type { PhotoShows } from '../contract/endpoints/photos.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
@@ -12,6 +13,7 @@ import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import type { Actor } from '../platform/http/access.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
+import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { cleanPicture } from './clean-picture.js';
 import { isUndecided, pathOf } from './photo.js';
 import { photoProblems } from './photos.errors.js';
@@ -33,6 +35,8 @@ export class AddPhoto {
   constructor(
     private readonly database: Database,
     private readonly store: PhotosStore,
+    private readonly submissions: SubmissionsStore,
+    private readonly spools: SpoolsStore,
     private readonly files: FileStore,
     private readonly keyReadings: KeyReadings,
     private readonly audit: AuditTrail,
@@ -62,12 +66,11 @@ export class AddPhoto {
 
   private async placeOf(tx: Transaction, actor: Actor, subject: PhotoSubject): Promise<Pick<NewPhoto, 'submissionId' | 'spoolId'>> {
     if ('code' in subject) {
-      const spoolId = await this.store.lockSpool(tx, normaliseBlindCode(subject.code));
-      if (spoolId === null) throw new Problem(platformProblems['request/not-found'], `No spool carries the code ${subject.code}.`);
+      const { id: spoolId } = await this.spools.lock(tx, subject.code);
       return { submissionId: null, spoolId };
     }
     const { reference } = subject;
-    const submission = await this.store.lockSubmission(tx, { reference });
+    const submission = await this.submissions.lock(tx, reference);
     if (submission?.testerId !== actor.accountId)
       throw new Problem(platformProblems['request/not-found'], `No submission of yours has the reference ${reference}.`);
     if (!isUndecided(submission.state)) throw new Problem(photoProblems['photos/decided'], `${reference} is ${submission.state}.`);

@@ -6,6 +6,7 @@
  * A picture is kept without what the camera wrote into it (place, time, device), and never larger than a screen needs.
  */
 import { Module } from '@nestjs/common';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { AddPhoto } from './add-photo.js';
 import { PhotosController } from './photos.controller.js';
@@ -14,7 +15,7 @@ import { PhotosStore } from './photos.store.js';
 import { RemovePhoto } from './remove-photo.js';
 
 @Module({
-  imports: [SubmissionsModule],
+  imports: [CatalogueModule, SubmissionsModule],
   controllers: [PhotosController],
   providers: [AddPhoto, RemovePhoto, PhotosReadModel, PhotosStore],
 })

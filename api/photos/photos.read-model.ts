@@ -1,8 +1,13 @@
 import { Injectable } from '@nestjs/common';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { SpoolRows } from '../catalogue/spools/spool-rows.read-model.js';
 import type { Photo, PhotoShows } from '../contract/endpoints/photos.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
+import type { Prisma } from '../platform/database/generated/client.js';
+import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
+import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { isUndecided } from './photo.js';
 
 /** A photo with what decides who sees it and who takes it away. */
@@ -30,14 +35,20 @@ export class PhotosReadModel {
   constructor(
     private readonly database: Database,
     private readonly keyReadings: KeyReadings,
+    private readonly submissions: SubmissionsReadModel,
+    private readonly pointers: SubmissionPointers,
+    private readonly catalogue: CatalogueReadModel,
+    private readonly spools: SpoolRows,
   ) {}
 
   async ofSubmission(actor: Actor, reference: string): Promise<Photo[]> {
-    return (await this.find({ reference })).map((row) => toPhoto(actor, row));
+    const submissionId = await this.pointers.idOf(reference);
+    return submissionId === null ? [] : (await this.find({ submissionId })).map((row) => toPhoto(actor, row));
   }
 
   async ofSpool(actor: Actor, code: string): Promise<Photo[]> {
-    return (await this.find({ code })).map((row) => toPhoto(actor, row));
+    const spoolId = (await this.spools.ids([code])).get(code);
+    return spoolId === undefined ? [] : (await this.find({ spoolId })).map((row) => toPhoto(actor, row));
   }
 
   /** One that the actor may see, noted where it shows a label; null where there is none. */
@@ -48,15 +59,22 @@ export class PhotosReadModel {
     return photo;
   }
 
-  private find({ id = null, reference = null, code = null }: { id?: string | null; reference?: string | null; code?: string | null }) {
-    return this.database.client.$queryRaw<PlacedPhoto[]>`
-      SELECT f."id"::text, f."submission_id"::text AS "submissionId", f."spool_id"::text AS "spoolId", s."reference", s."state",
-        s."tester_id"::text AS "testerId", p."blind_code" AS "code", f."specimen", f."shows", f."digest", f."width", f."height",
-        f."size_bytes" AS "sizeBytes", f."added_by_id"::text AS "addedById", f."added_at" AS "addedAt"
-      FROM "photo" f LEFT JOIN "submission" s ON s."id" = f."submission_id" JOIN "spool" p ON p."id" = coalesce(f."spool_id", s."spool_id")
-      WHERE f."removed_at" IS NULL
-        AND (f."id" = ${id}::uuid OR s."reference" = ${reference} OR (f."spool_id" IS NOT NULL AND p."blind_code" = ${code}))
-      ORDER BY f."added_at", f."id"`;
+  private async find(which: Prisma.PhotoWhereInput): Promise<PlacedPhoto[]> {
+    const rows = await this.database.client.photo.findMany({
+      where: { ...which, removedAt: null },
+      orderBy: [{ addedAt: 'asc' }, { id: 'asc' }],
+    });
+    const submissions = await this.submissions.known(rows.flatMap(({ submissionId }) => submissionId ?? []));
+    const placed = rows.map((row) => ({ row, of: row.submissionId === null ? null : submissions.of(row.submissionId) }));
+    const spoolOf = ({ row, of }: (typeof placed)[number]) => row.spoolId ?? of?.spoolId ?? '';
+    const codes = await this.catalogue.spoolCodes(placed.map(spoolOf));
+    return placed.map((one) => ({
+      ...one.row,
+      reference: one.of?.reference ?? null,
+      state: one.of?.state ?? null,
+      testerId: one.of?.testerId ?? null,
+      code: codes.of(spoolOf(one)),
+    }));
   }
 }
 

@@ -18,20 +18,6 @@ export interface NewPhoto {
 /** The only writer of photos. */
 @Injectable()
 export class PhotosStore {
-  /** The submission, kept as it is until the end of the transaction; null when there is none. */
-  async lockSubmission(tx: Transaction, { reference = null, id = null }: { reference?: string | null; id?: string | null }) {
-    const rows = await tx.$queryRaw<{ id: string; testerId: string; state: string }[]>`
-      SELECT "id"::text, "tester_id"::text AS "testerId", "state" FROM "submission"
-      WHERE "reference" = ${reference} OR "id" = ${id}::uuid FOR UPDATE`;
-    return rows[0] ?? null;
-  }
-
-  /** Id of the spool of a blind code, kept until the end of the transaction; null when there is none. */
-  async lockSpool(tx: Transaction, code: string): Promise<string | null> {
-    const rows = await tx.$queryRaw<{ id: string }[]>`SELECT "id"::text FROM "spool" WHERE "blind_code" = ${code} FOR UPDATE`;
-    return rows[0]?.id ?? null;
-  }
-
   /** How many stand of a submission or a spool. */
   countOf(tx: Transaction, { submissionId, spoolId }: Pick<NewPhoto, 'submissionId' | 'spoolId'>): Promise<number> {
     return tx.photo.count({ where: { submissionId, spoolId, removedAt: null } });

@@ -5,6 +5,7 @@ import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import type { Actor } from '../platform/http/access.js';
+import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { noPhoto, pathOf } from './photo.js';
 import { photoProblems } from './photos.errors.js';
 import { mayRemove, PhotosReadModel } from './photos.read-model.js';
@@ -17,6 +18,7 @@ export class RemovePhoto {
     private readonly database: Database,
     private readonly photos: PhotosReadModel,
     private readonly store: PhotosStore,
+    private readonly submissions: SubmissionsStore,
     private readonly files: FileStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -26,7 +28,7 @@ export class RemovePhoto {
     const photo = await this.photos.open(actor, id);
     if (!photo) throw noPhoto(id);
     const isLast = await this.database.transaction(async (tx) => {
-      const submission = photo.submissionId === null ? null : await this.store.lockSubmission(tx, { id: photo.submissionId });
+      const submission = photo.reference === null ? null : await this.submissions.lock(tx, photo.reference);
       if (!mayRemove(actor, { ...photo, state: submission?.state ?? null })) throw new Problem(photoProblems['photos/decided']);
       await this.audit.record(tx, {
         actorId: actor.accountId,

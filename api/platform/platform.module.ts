@@ -1,12 +1,10 @@
 /**
- * Plumbing for every feature: database, clock, identifiers, audit trail, superseded rows, who read a key, jobs, files.
- * Knows no word of the domain but the audit trail's.
+ * Plumbing for every feature: database, clock, identifiers, audit trail, jobs, files.
+ * Knows no word of the domain.
  */
 import { Global, Module } from '@nestjs/common';
 import type { DynamicModule, OnApplicationShutdown } from '@nestjs/common';
 import { AuditTrail } from './audit/audit-trail.store.js';
-import { KeyReadings } from './audit/key-readings.store.js';
-import { SupersededRows } from './audit/superseded.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Clock } from './clock/clock.js';
@@ -48,8 +46,6 @@ export class PlatformModule implements OnApplicationShutdown {
       { provide: Identifiers, useValue: options.identifiers ?? new Identifiers() },
       Database,
       AuditTrail,
-      KeyReadings,
-      SupersededRows,
       FileStore,
       IdempotentAnswersStore,
       Jobs,

@@ -7,6 +7,12 @@ export const proposalProblems = declareProblems({
     explains:
       'A withdrawal and a re-identification take two persons: one proposes, another carries it out. Ask another editor, or call it off (POST /v1/proposals/{id}/cancellation).',
   },
+  'proposals/own-spool': {
+    status: 403,
+    title: 'Nobody re-identifies a spool that they tested',
+    explains:
+      'You handed in a submission on this spool. Who pulled it does not also say what it is: ask another editor to put the re-identification on record.',
+  },
   'proposals/not-yours': {
     status: 403,
     title: 'Another person made this proposal',

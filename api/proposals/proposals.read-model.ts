@@ -1,6 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { SpoolRows } from '../catalogue/spools/spool-rows.read-model.js';
+import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import type { ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
@@ -11,11 +13,7 @@ import type { Actor } from '../platform/http/access.js';
 import { proposalProblems } from './proposals.errors.js';
 import type { ProposalResponse, ProposalsQuery, ProposalState } from '../contract/endpoints/proposals.js';
 
-const TOLD = {
-  withdrawal: { select: { submissionId: true } },
-  reidentification: { select: { id: true } },
-  end: true,
-} satisfies Prisma.ProposalInclude;
+const TOLD = { end: true } satisfies Prisma.ProposalInclude;
 
 type Row = Prisma.ProposalGetPayload<{ include: typeof TOLD }>;
 
@@ -34,6 +32,8 @@ export class ProposalsReadModel {
   constructor(
     private readonly database: Database,
     private readonly accounts: AccountsReadModel,
+    private readonly spools: SpoolRows,
+    private readonly decisions: DecisionsReadModel,
     private readonly keyReadings: KeyReadings,
   ) {}
 
@@ -62,14 +62,22 @@ export class ProposalsReadModel {
 
   async one(reader: Actor, id: string): Promise<ProposalResponse> {
     const row = await this.database.client.proposal.findUniqueOrThrow({ where: { id }, include: TOLD });
-    const proposal = toProposal(row, await this.accounts.displayNames(peopleOf(row)));
+    const names = await this.accounts.displayNames(peopleOf(row));
+    const proposal = toProposal(row, names, stateOf(row, await this.carriedOut([row])));
     await this.noteKeys(reader, [proposal]);
     return proposal;
   }
 
   private async told(rows: readonly Row[]): Promise<ProposalResponse[]> {
     const names = await this.accounts.displayNames(rows.flatMap(peopleOf));
-    return rows.map((row) => toProposal(row, names));
+    const carriedOut = await this.carriedOut(rows);
+    return rows.map((row) => toProposal(row, names, stateOf(row, carriedOut)));
+  }
+
+  /** Ids of those that another person carried out. */
+  private async carriedOut(rows: readonly Row[], reader?: Transaction): Promise<Set<string>> {
+    const ids = rows.map(({ id }) => id);
+    return new Set([...(await this.decisions.withdrawnBy(ids, reader)), ...(await this.spools.reidentifiedBy(ids, reader))]);
   }
 
   /** A proposal to say that a spool is another variant tells what it is. */
@@ -82,27 +90,14 @@ export class ProposalsReadModel {
   async toEnd(tx: Transaction, id: string): Promise<ProposalToEnd | null> {
     const row = await tx.proposal.findUnique({ where: { id }, include: TOLD });
     if (!row) return null;
-    const state = stateOf(row);
+    const state = stateOf(row, await this.carriedOut([row], tx));
     return { byId: row.byId, isOpen: state === 'open', says: WORDS[state], kind: row.kind, object: row.object };
   }
 
   /** Id of an open proposal of the same person about the same; null when there is none. */
   async openTwin(tx: Transaction, about: Pick<Row, 'kind' | 'object' | 'variant' | 'byId'>): Promise<string | null> {
-    const open = { withdrawal: null, reidentification: null, end: null };
-    const twin = await tx.proposal.findFirst({ where: { ...about, ...open }, select: { id: true } });
+    const twin = await tx.proposal.findFirst({ where: { ...about, ...IN_STATE.open }, select: { id: true } });
     return twin?.id ?? null;
-  }
-
-  /** State of a submission that is to be withdrawn; null when there is none that was handed in. */
-  async stateOfSubmission(tx: Transaction, reference: string): Promise<string | null> {
-    const row = await tx.submission.findUnique({ where: { reference }, select: { state: true } });
-    return row && row.state !== 'draft' ? row.state : null;
-  }
-
-  /** What a spool is on record, and whether the variant that it is said to be is there. */
-  async spoolAndVariant(tx: Transaction, blindCode: string, variant: string): Promise<{ isNow: string | null; isKnown: boolean }> {
-    const spool = await tx.spool.findUnique({ where: { blindCode }, select: { variant: { select: { slug: true } } } });
-    return { isNow: spool?.variant.slug ?? null, isKnown: (await tx.variant.count({ where: { slug: variant } })) > 0 };
   }
 
   /**
@@ -114,7 +109,7 @@ export class ProposalsReadModel {
     if (!proposal) throw new Problem(platformProblems['request/not-found'], `No proposal has the id ${id}.`);
     if (proposal.byId === actor.accountId) throw new Problem(proposalProblems['proposals/own-proposal']);
     const isOther = proposal.kind !== kind || proposal.object !== object;
-    const state = stateOf(proposal);
+    const state = stateOf(proposal, await this.carriedOut([proposal], tx));
     if (isOther || state !== 'open') {
       const detail = isOther
         ? `It is a ${proposal.kind} of ${proposal.object}, not a ${kind} of ${object}.`
@@ -133,14 +128,14 @@ const IN_STATE = {
   calledOff: { end: { is: { kind: 'calledOff' } } },
 } satisfies Record<ProposalState, Prisma.ProposalWhereInput>;
 
-function stateOf({ withdrawal, reidentification, end }: Row): ProposalState {
+function stateOf({ id, end }: Row, carriedOut: ReadonlySet<string>): ProposalState {
   if (end) return end.kind as ProposalState;
-  return withdrawal !== null || reidentification !== null ? 'carriedOut' : 'open';
+  return carriedOut.has(id) ? 'carriedOut' : 'open';
 }
 
 const peopleOf = ({ byId, end }: Row): string[] => [byId, ...(end ? [end.byId] : [])];
 
-const toProposal = (row: Row, names: ById<string>): ProposalResponse => ({
+const toProposal = (row: Row, names: ById<string>, state: ProposalState): ProposalResponse => ({
   id: row.id,
   kind: row.kind as ProposalResponse['kind'],
   object: row.object,
@@ -148,6 +143,6 @@ const toProposal = (row: Row, names: ById<string>): ProposalResponse => ({
   reason: row.reason,
   by: names.of(row.byId),
   at: row.at.toISOString(),
-  state: stateOf(row),
+  state,
   end: row.end && { reason: row.end.reason, by: names.of(row.end.byId), at: row.end.at.toISOString() },
 });

@@ -2,7 +2,7 @@ import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { TakeRequest } from '../platform/http/front-door.js';
 import { press } from '../platform/http/press.js';
-import { retiringHeads } from '../platform/http/retiring.js';
+import { retiringHeads } from '../contract/retiring.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 import type { StoredBytes } from './stored-bytes.js';

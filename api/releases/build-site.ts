@@ -30,6 +30,7 @@ const OLD_MS = 3_600_000;
 export class BuildSite {
   private readonly logger = new Logger('site');
   private readonly folder: string;
+  private readonly texts: string;
 
   constructor(
     @Inject(CONFIG) private readonly config: Config,
@@ -40,6 +41,7 @@ export class BuildSite {
     private readonly copying: CopyOut,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
+    this.texts = config.HOUSE_TEXTS === '' ? '' : resolve(config.HOUSE_TEXTS);
   }
 
   /**
@@ -91,9 +93,10 @@ export class BuildSite {
   /** Another version of the program builds another site, from the same releases too. */
   private async stampOf(releases: readonly ReleaseSummary[]): Promise<string> {
     const digests = releases.map(({ digest }) => digest);
-    const program = [SOFTWARE_VERSION, SOFTWARE_COMMIT ?? '', await digestOfSources(SOURCES, DESK)];
-    const { PUBLIC_URL, HOUSE_CONTACT } = this.config;
-    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, ...digests].join('\n')), ''].join('\n');
+    const sources = this.texts === '' ? SOURCES : [...SOURCES, this.texts];
+    const program = [SOFTWARE_VERSION, SOFTWARE_COMMIT ?? '', await digestOfSources(sources, DESK)];
+    const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
+    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, ...digests].join('\n')), ''].join('\n');
   }
 
   private async stampIn(name: string): Promise<string | null> {
@@ -117,8 +120,10 @@ export class BuildSite {
     const source = `${target}.source`;
     await mkdir(target, { recursive: true });
     await this.source.layOut(source, releases);
-    const { PATH, PUBLIC_URL, HOUSE_CONTACT } = this.config;
-    await runAstro({ PATH, PUBLIC_URL, HOUSE_CONTACT, RELEASES_FOLDER: source, SITE_OUT: target });
+    const { PATH, PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
+    const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, HOUSE_TEXTS: this.texts };
+    const undone = await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_OUT: target });
+    for (const told of undone) this.logger.warn(told);
     await writeFile(resolve(target, STAMP), stamp);
   }
 

@@ -23,7 +23,7 @@ export class CallOffRelease {
     for (const queue of [PUBLISH_RELEASE, PREPARE_RELEASE]) await this.jobs.prepare(queue);
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
-      const last = edition?.releases[0];
+      const last = edition?.last;
       if (last?.revision !== revision)
         throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no revision ${revision} that could be called off.`);
       if (last.state !== 'building') throw new Problem(releaseProblems['releases/not-waiting'], `Revision ${revision} is ${last.state}.`);

@@ -6,9 +6,8 @@ import type { RevisionCells } from '../reckoning/release-inputs.js';
 @Injectable()
 export class EditionPreviewsStore {
   /** Keeps what an editor has looked at in place of the look before, and gives that one. */
-  async keep(tx: Transaction, slug: string, look: { byId: string; at: Date; shown: RevisionCells }) {
-    const { id } = await tx.edition.findUniqueOrThrow({ where: { slug }, select: { id: true } });
-    const key = { editionId: id, byId: look.byId };
+  async keep(tx: Transaction, editionId: string, look: { byId: string; at: Date; shown: RevisionCells }) {
+    const key = { editionId, byId: look.byId };
     const last = await tx.editionPreview.findUnique({ where: { editionId_byId: key } });
     await tx.editionPreview.upsert({
       where: { editionId_byId: key },

@@ -21,5 +21,5 @@ export function lookAt(inputs: ReleaseInputs) {
     house: houseDocument(context),
     remarks: remarksDocument(context),
   });
-  return { context, tables, shown };
+  return { tables, shown };
 }

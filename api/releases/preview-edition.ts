@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { EditionObstacles } from '../editions/obstacles.read-model.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { EditionsReadModel } from '../editions/editions.read-model.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
@@ -19,6 +20,7 @@ export class PreviewEdition {
     private readonly gather: GatherRelease,
     private readonly obstacles: EditionObstacles,
     private readonly releases: ReleasesReadModel,
+    private readonly editions: EditionsReadModel,
     private readonly store: EditionPreviewsStore,
     private readonly database: Database,
     private readonly clock: Clock,
@@ -29,15 +31,17 @@ export class PreviewEdition {
     await this.obstacles.requireComputable(slug);
     const published = await this.releases.find(slug);
     const at = this.clock.now();
-    const { context, tables, shown } = lookAt(await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null));
+    const inputs = await this.gather.run(slug, (published?.revision ?? 0) + 1, at, null);
     // A row that was put right ties the submissions that rested on it, and so their spools, to what they are.
-    const rested = (context.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
+    const rested = (inputs.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
     await this.keyReadings.note(actor, 'key', { references: rested });
+    const { tables, shown } = lookAt(inputs);
     const toPublished = published && {
       revision: published.revision,
       changes: told(changesBetween(await this.releases.cellsOf(published), shown)),
     };
-    const last = await this.database.transaction((tx) => this.store.keep(tx, slug, { byId: actor.accountId, at, shown }));
+    const { id } = await this.editions.standOf(slug);
+    const last = await this.database.transaction((tx) => this.store.keep(tx, id, { byId: actor.accountId, at, shown }));
     const since = last && { at: last.at.toISOString(), changes: told(changesBetween(last.shown, shown)) };
     return { standings: tables, since, published: toPublished };
   }

@@ -29,7 +29,7 @@ export class ReleasesController {
     allow: ['editor'],
     status: 202,
     answer: releaseStateResponse,
-    takes: 'readings',
+    takes: 'much',
   })
   postRelease(@CurrentActor() actor: Actor, @Param('edition') slug: string, @Body({ schema: releaseRequest }) input: ReleaseRequest) {
     return this.requesting.run(actor, slug, input);

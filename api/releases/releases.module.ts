@@ -25,6 +25,7 @@ import { PublishRelease } from './publish-release.js';
 import { PublishedReleases } from './published-releases.read-model.js';
 import { RebuildFiles } from './rebuild-files.js';
 import { ReleaseWork } from './release-work.js';
+import { ReleaseRows } from './release-rows.read-model.js';
 import { ReleasesController } from './releases.controller.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
@@ -51,6 +52,7 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     PublishRelease,
     PublishedReleases,
     RebuildFiles,
+    ReleaseRows,
     ReleaseWork,
     ReleasesReadModel,
     ReleasesStore,
@@ -61,6 +63,6 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     SiteSource,
     SweepReleaseFolders,
   ],
-  exports: [ChangesReadModel, PublishedReleases, ReleasesReadModel, ReleaseWork],
+  exports: [ChangesReadModel, PublishedReleases, ReleaseRows, ReleasesReadModel, ReleaseWork],
 })
 export class ReleasesModule {}

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { Database } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -41,16 +42,15 @@ export class ReleasesReadModel {
   constructor(
     private readonly database: Database,
     private readonly editions: EditionsReadModel,
+    private readonly rows: EditionRows,
     private readonly files: FileStore,
   ) {}
 
   /** All published revisions, newest edition first. */
   async list(): Promise<ReleaseSummary[]> {
-    const rows = await this.database.client.release.findMany({
-      where: { state: PUBLISHED },
-      orderBy: [{ edition: { slug: 'desc' } }, { revision: 'desc' }],
-    });
+    const rows = await this.database.client.release.findMany({ where: { state: PUBLISHED }, orderBy: { revision: 'desc' } });
     const editions = await this.editions.named(rows.map(({ editionId }) => editionId));
+    rows.sort((one, other) => newestFirst(editions.of(one.editionId).slug, editions.of(other.editionId).slug));
     return rows.map((row) => ({
       edition: editions.of(row.editionId).slug,
       editionName: editions.of(row.editionId).name,
@@ -82,22 +82,21 @@ export class ReleasesReadModel {
 
   /** A published revision, or the current one of an edition; null when there is none. */
   async find(edition: string, revision?: number): Promise<PublishedRelease | null> {
-    return this.first({
-      edition: { slug: edition },
-      ...(revision === undefined ? { state: 'published' } : { revision, state: PUBLISHED }),
-    });
+    return this.first(edition, revision === undefined ? { state: 'published' } : { revision, state: PUBLISHED });
   }
 
   /** The release of an edition that readers saw at a moment; null when there was none. */
   async currentAt(edition: string, moment: Date): Promise<PublishedRelease | null> {
-    return this.first({ edition: { slug: edition }, state: PUBLISHED, publishedAt: { lte: moment } });
+    return this.first(edition, { state: PUBLISHED, publishedAt: { lte: moment } });
   }
 
-  private async first(where: Prisma.ReleaseWhereInput): Promise<PublishedRelease | null> {
-    const row = await this.database.client.release.findFirst({ where, orderBy: { revision: 'desc' } });
+  private async first(edition: string, where: Prisma.ReleaseWhereInput): Promise<PublishedRelease | null> {
+    const editionId = await this.rows.idOf(edition);
+    if (editionId === null) return null;
+    const row = await this.database.client.release.findFirst({ where: { ...where, editionId }, orderBy: { revision: 'desc' } });
     if (!row || row.manifest === null || row.digest === null) return null;
     return {
-      edition: await this.slugOf(row),
+      edition,
       revision: row.revision,
       digest: row.digest,
       manifest: manifestSchema.parse(JSON.parse(row.manifest)),
@@ -138,11 +137,9 @@ export class ReleasesReadModel {
       where: { state: PUBLISHED, signature: { not: null } },
       orderBy: [{ publishedAt: 'desc' }, { revision: 'desc' }],
     });
-    return row && { edition: await this.slugOf(row), revision: row.revision, signature: row.signature ?? '' };
-  }
-
-  private async slugOf({ editionId }: { readonly editionId: string }): Promise<string> {
-    return (await this.editions.named([editionId])).of(editionId).slug;
+    if (!row) return null;
+    const edition = (await this.editions.slugs([row.editionId])).of(row.editionId);
+    return { edition, revision: row.revision, signature: row.signature ?? '' };
   }
 
   /** All documents of a folder of a release. */
@@ -185,16 +182,18 @@ export class ReleasesReadModel {
 
   /** Those of them whose time has come. */
   async due(now: Date): Promise<{ edition: string; revision: number }[]> {
-    const waiting = await this.waiting();
-    return waiting
-      .filter(({ publishAt }) => publishAt === null || publishAt <= now)
-      .map(({ edition, revision }) => ({ edition, revision }));
+    const due = (await this.waiting()).filter(({ publishAt }) => publishAt === null || publishAt <= now);
+    return due.map(({ edition, revision }) => ({ edition, revision }));
   }
 
-  state(edition: string, revision: number) {
+  async state(edition: string, revision: number) {
+    const editionId = await this.rows.idOf(edition);
+    if (editionId === null) return null;
     return this.database.client.release.findFirst({
-      where: { edition: { slug: edition }, revision },
+      where: { editionId, revision },
       select: { id: true, editionId: true, state: true, digest: true, erratum: true, publishAt: true },
     });
   }
 }
+
+const newestFirst = (one: string, other: string): number => (one === other ? 0 : one < other ? 1 : -1);

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
 import { EditionsStore } from '../editions/editions.store.js';
 import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
@@ -18,12 +19,17 @@ export interface BuiltRelease {
 /** The only writer of releases. */
 @Injectable()
 export class ReleasesStore {
-  constructor(private readonly editions: EditionsStore) {}
+  constructor(
+    private readonly editions: EditionsStore,
+    private readonly rows: EditionRows,
+  ) {}
 
-  /** Locks the edition so that two requests cannot take the same revision number. */
+  /** Locks the edition so that two requests cannot take the same revision number, and gives it with its last release. */
   async lockEdition(tx: Transaction, slug: string) {
-    await tx.$queryRaw`SELECT 1 FROM edition WHERE slug = ${slug} FOR UPDATE`;
-    return tx.edition.findUnique({ where: { slug }, include: { releases: { orderBy: { revision: 'desc' }, take: 1 } } });
+    const edition = await this.rows.hold(tx, slug);
+    if (!edition) return null;
+    const [last] = await tx.release.findMany({ where: { editionId: edition.id }, orderBy: { revision: 'desc' }, take: 1 });
+    return { ...edition, last };
   }
 
   startBuilding(

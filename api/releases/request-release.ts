@@ -60,8 +60,8 @@ export class RequestRelease {
       await this.obstacles.requireComputable(slug);
       const astray = await this.obstacles.ofDivisions(slug);
       if (astray.length > 0) throw new Problem(releaseProblems['releases/entry-in-no-division'], undefined, obstacleFaults(astray));
-      const revision = (edition.releases[0]?.revision ?? 0) + 1;
-      requireNext(edition.releases[0], erratum, missing);
+      const revision = (edition.last?.revision ?? 0) + 1;
+      requireNext(edition.last, erratum, missing);
       const time = publishAt === null ? null : new Date(publishAt);
       const { id } = await this.store.startBuilding(tx, {
         editionId: edition.id,

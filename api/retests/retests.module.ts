@@ -6,6 +6,7 @@
  */
 import { Module } from '@nestjs/common';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { EditionsModule } from '../editions/editions.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { DrawRetests } from './draw-retests.js';
 import { RetestsController } from './retests.controller.js';
@@ -13,7 +14,7 @@ import { RetestsReadModel } from './retests.read-model.js';
 import { RetestsStore } from './retests.store.js';
 
 @Module({
-  imports: [CatalogueModule, SubmissionsModule],
+  imports: [CatalogueModule, EditionsModule, SubmissionsModule],
   controllers: [RetestsController],
   providers: [DrawRetests, RetestsReadModel, RetestsStore],
   exports: [RetestsReadModel],

@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
 import { Database } from '../platform/database/database.js';
 import { RetestedSubmissions } from '../submissions/retested.read-model.js';
 import { drawFrom } from './draw-order.js';
@@ -9,13 +10,15 @@ import { drawFrom } from './draw-order.js';
 export class RetestsReadModel {
   constructor(
     private readonly database: Database,
+    private readonly editions: EditionRows,
     private readonly catalogue: CatalogueReadModel,
     private readonly submissions: RetestedSubmissions,
   ) {}
 
   /** The draw of an edition, in its order; null before there is one. */
   async ofEdition(slug: string) {
-    const draw = await this.database.client.retestDraw.findFirst({ where: { edition: { slug } } });
+    const editionId = await this.editions.idOf(slug);
+    const draw = editionId && (await this.database.client.retestDraw.findFirst({ where: { editionId } }));
     if (!draw) return null;
     const spools = await this.catalogue.putBack({ drawId: draw.id });
     const originals = await this.submissions.named(spools.map(({ submissionId }) => submissionId));

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { EditionRows } from '../editions/edition-rows.read-model.js';
 import type { Transaction } from '../platform/database/database.js';
 
 export interface NewDraw {
@@ -13,10 +14,12 @@ export interface NewDraw {
 /** The only writer of draws. */
 @Injectable()
 export class RetestsStore {
+  constructor(private readonly editions: EditionRows) {}
+
   /** The edition, locked, with its draw; null when there is none. */
   async lockEdition(tx: Transaction, slug: string) {
-    await tx.$queryRaw`SELECT 1 FROM "edition" WHERE "slug" = ${slug} FOR UPDATE`;
-    return tx.edition.findUnique({ where: { slug }, include: { retestDraw: true } });
+    const edition = await this.editions.hold(tx, slug);
+    return edition && { ...edition, retestDraw: await tx.retestDraw.findUnique({ where: { editionId: edition.id } }) };
   }
 
   async draw(tx: Transaction, draw: NewDraw): Promise<string> {

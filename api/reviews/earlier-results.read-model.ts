@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
-import { KeyReadings } from '../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../audit/key-readings.store.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { InterestsReadModel } from '../interests/interests.read-model.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { FindingsReadModel } from '../findings/findings.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -33,6 +34,7 @@ export class OpenReview {
     private readonly findings: FindingsReadModel,
     private readonly decisions: DecisionsReadModel,
     private readonly accounts: AccountsReadModel,
+    private readonly interests: InterestsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly database: Database,
     private readonly clock: Clock,
@@ -78,7 +80,7 @@ export class OpenReview {
   private async requireNoInterest(actor: Actor, reference: string): Promise<void> {
     const code = await this.submissions.spoolCodeOf(reference);
     const spool = code === null ? null : await this.catalogue.spoolByCode(code);
-    if (spool && (await this.accounts.hasInterest(actor.accountId, spool.variant.makerId)))
+    if (spool && (await this.interests.has(actor.accountId, spool.variant.makerId)))
       throw new Problem(reviewProblems['reviews/declared-interest']);
   }
 }

@@ -10,6 +10,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { InterestsModule } from '../interests/interests.module.js';
 import { DecisionsModule } from '../decisions/decisions.module.js';
 import { FindingsModule } from '../findings/findings.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
@@ -31,7 +32,7 @@ import { WithdrawSubmission } from './withdraw-submission.js';
 import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
 
 @Module({
-  imports: [AccountsModule, CatalogueModule, DecisionsModule, FindingsModule, ProposalsModule, SubmissionsModule],
+  imports: [AccountsModule, CatalogueModule, DecisionsModule, FindingsModule, InterestsModule, ProposalsModule, SubmissionsModule],
   controllers: [ReviewsController, ReviewWorkController, QueriesController],
   providers: [
     OpenReview,

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
+import { InterestsReadModel } from '../interests/interests.read-model.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
@@ -26,6 +27,7 @@ export class WhatsPossibleReadModel {
     private readonly decisions: DecisionsReadModel,
     private readonly views: SubmissionViewsReadModel,
     private readonly accounts: AccountsReadModel,
+    private readonly interests: InterestsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly clock: Clock,
   ) {}
@@ -35,7 +37,7 @@ export class WhatsPossibleReadModel {
     const { id, testerId } = await this.submissions.byReference(reference);
     const isOwn = testerId === actor.accountId;
     const spool = await this.catalogue.spoolByCode(seen.spool);
-    const isTied = !isOwn && spool !== null && (await this.accounts.hasInterest(actor.accountId, spool.variant.makerId));
+    const isTied = !isOwn && spool !== null && (await this.interests.has(actor.accountId, spool.variant.makerId));
     const claim = await this.claimOfAnother(actor, id);
     const openQueries = seen.queries.filter(({ answer }) => answer === null).length;
     const unanswered = seen.findings.filter(({ severity, resolution }) => severity === 'held' && resolution === null).length;

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { readForce } from '../readings/read-force.js';
 import { RIG_KINDS } from '../contract/instrument-kinds.js';
@@ -19,6 +20,7 @@ export class HandInCell {
   constructor(
     private readonly database: Database,
     private readonly store: RoundRobinsStore,
+    private readonly instruments: InstrumentsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -37,7 +39,7 @@ export class HandInCell {
           roundRobinProblems['round-robins/handed-in'],
           `Found ${level} in ${slug}, which you handed in before; expected a spool of it that you have not pulled yet.`,
         );
-      const instrument = await this.store.instrument(tx, cell.instrument);
+      const [instrument = null] = await this.instruments.byCodes([cell.instrument]);
       const faults = [...readings.flatMap((read) => ('fault' in read ? [read.fault] : [])), ...planFaults(robin, cell, level, instrument)];
       if (faults.length > 0 || !instrument) throw notValid(faults);
       const stored = readings.flatMap((read) => ('fault' in read ? [] : [read]));

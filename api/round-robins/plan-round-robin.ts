@@ -1,4 +1,6 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { SpoolRows } from '../catalogue/spools/spool-rows.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -19,6 +21,8 @@ export class PlanRoundRobin {
   constructor(
     private readonly database: Database,
     private readonly store: RoundRobinsStore,
+    private readonly accounts: AccountsReadModel,
+    private readonly spools: SpoolRows,
     private readonly methods: MethodsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -32,7 +36,7 @@ export class PlanRoundRobin {
         const detail = `A round robin is called "${plan.slug}" already. Choose another slug.`;
         throw new Problem(platformProblems['record/already-exists'], detail, [{ pointer: '/slug', detail, code: 'duplicate' }]);
       }
-      const [known, people] = [await this.store.knownSpools(tx, levels), await this.store.testersAmong(tx, testers)];
+      const [known, people] = [await this.spools.inUse(levels), await this.accounts.testersAmong(testers)];
       const faults: InputFault[] = [
         ...('code' in method ? [{ pointer: '/method', ...method }] : []),
         ...strangers('/spools', levels, known, 'spool_unknown', 'No spool in use carries this code. Look it up in the list of spools.'),
@@ -75,7 +79,13 @@ export class PlanRoundRobin {
   }
 }
 
-const strangers = (pointer: string, named: readonly string[], known: ReadonlySet<string>, code: string, detail: string): InputFault[] =>
+const strangers = (
+  pointer: string,
+  named: readonly string[],
+  known: { has(one: string): boolean },
+  code: string,
+  detail: string,
+): InputFault[] =>
   named.flatMap((one, index) => {
     if (named.indexOf(one) < index)
       return [{ pointer: `${pointer}/${index}`, code: 'duplicate', detail: 'It is named twice; name it once.' }];

@@ -6,6 +6,7 @@
  */
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
 import { HandInCell } from './hand-in-cell.js';
@@ -15,7 +16,7 @@ import { RoundRobinsReadModel } from './round-robins.read-model.js';
 import { RoundRobinsStore } from './round-robins.store.js';
 
 @Module({
-  imports: [AccountsModule, InstrumentsModule, MethodsModule],
+  imports: [AccountsModule, CatalogueModule, InstrumentsModule, MethodsModule],
   controllers: [RoundRobinsController],
   providers: [HandInCell, PlanRoundRobin, RoundRobinsReadModel, RoundRobinsStore],
   exports: [RoundRobinsReadModel],

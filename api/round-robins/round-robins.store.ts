@@ -30,20 +30,6 @@ export class RoundRobinsStore {
     return tx.roundRobin.findUnique({ where: { slug }, include: { testers: true, cells: { select: { testerId: true, level: true } } } });
   }
 
-  async knownSpools(tx: Transaction, codes: readonly string[]): Promise<Set<string>> {
-    const rows = await tx.spool.findMany({ where: { blindCode: { in: [...codes] }, retiredOn: null }, select: { blindCode: true } });
-    return new Set(rows.map(({ blindCode }) => blindCode));
-  }
-
-  async testersAmong(tx: Transaction, ids: readonly string[]): Promise<Set<string>> {
-    const rows = await tx.account.findMany({ where: { id: { in: [...ids] }, roles: { has: 'tester' } }, select: { id: true } });
-    return new Set(rows.map(({ id }) => id));
-  }
-
-  instrument(tx: Transaction, code: string) {
-    return tx.instrument.findUnique({ where: { code }, select: { id: true, kind: true } });
-  }
-
   async plan(tx: Transaction, { testerIds, levels, ...plan }: NewRoundRobin): Promise<void> {
     const { id } = await tx.roundRobin.create({ data: { ...plan, levels: [...levels] } });
     await tx.roundRobinTester.createMany({ data: testerIds.map((testerId, index) => ({ roundRobinId: id, testerId, number: index + 1 })) });

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
@@ -7,7 +8,6 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { statementProblems } from './statements.errors.js';
-import { StatementsReadModel } from './statements.read-model.js';
 import { StatementsStore } from './statements.store.js';
 
 /** Ends a remark with the reason, or puts another in its place. */
@@ -16,7 +16,7 @@ export class EndRemark {
   constructor(
     private readonly database: Database,
     private readonly store: StatementsStore,
-    private readonly statements: StatementsReadModel,
+    private readonly accounts: AccountsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
@@ -29,7 +29,7 @@ export class EndRemark {
 
   /** @returns id of the successor */
   async supersede(actor: Actor, id: string, { words, reason }: { readonly words: string; readonly reason: string }): Promise<string> {
-    const name = await this.statements.nameOf(actor.accountId);
+    const name = (await this.accounts.displayNames([actor.accountId])).of(actor.accountId);
     return this.database.transaction(async (tx) => {
       const { end: _, id: __, ...former } = await this.end(tx, actor, id, reason, 'superseded');
       const signedBy = former.kind === 'caveat' ? name : former.signedBy;

@@ -1,4 +1,6 @@
 import { Injectable } from '@nestjs/common';
+import { AccountsReadModel } from '../accounts/accounts.read-model.js';
+import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { RemarkRequest } from '../contract/endpoints/statements.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
@@ -6,7 +8,6 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
-import { StatementsReadModel } from './statements.read-model.js';
 import { StatementsStore } from './statements.store.js';
 import type { NewRemark } from './statements.store.js';
 
@@ -16,7 +17,8 @@ export class Remark {
   constructor(
     private readonly database: Database,
     private readonly store: StatementsStore,
-    private readonly statements: StatementsReadModel,
+    private readonly accounts: AccountsReadModel,
+    private readonly catalogue: CatalogueReadModel,
     private readonly editions: EditionsReadModel,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -24,7 +26,8 @@ export class Remark {
 
   async run(actor: Actor, request: RemarkRequest): Promise<string> {
     const subject = request.kind === 'caveat' ? await this.subjectOf(request.about) : await this.answered(request);
-    const signedBy = request.kind === 'caveat' ? await this.statements.nameOf(actor.accountId) : request.signedBy;
+    const signedBy =
+      request.kind === 'caveat' ? (await this.accounts.displayNames([actor.accountId])).of(actor.accountId) : request.signedBy;
     const said = { kind: request.kind, words: request.words, signedBy, byId: actor.accountId, at: this.clock.now() };
     return this.database.transaction(async (tx) => {
       const id = await this.store.remark(tx, { ...NOTHING, ...said, ...subject });
@@ -41,14 +44,14 @@ export class Remark {
 
   private async subjectOf(about: Extract<RemarkRequest, { kind: 'caveat' }>['about']): Promise<Partial<NewRemark>> {
     if (about.kind === 'construction') return { construction: about.slug };
-    const id = await (about.kind === 'line' ? this.statements.lineId(about.slug) : this.statements.variantId(about.slug));
-    if (id === null) throw unknown('/about/slug', about.kind, about.slug);
+    const found = await (about.kind === 'line' ? this.catalogue.lineId(about.slug) : this.catalogue.variantBySlug(about.slug));
+    if (found === null) throw unknown('/about/slug', about.kind, about.slug);
     return about.kind === 'line' ? { lineSlug: about.slug } : { variantSlug: about.slug };
   }
 
   private async answered({ variant, edition, category }: Extract<RemarkRequest, { kind: 'reply' }>): Promise<Partial<NewRemark>> {
-    const [id, entries] = [await this.statements.variantId(variant), await this.editions.entriesOf(edition)];
-    if (id === null || !entries.includes(id)) throw unknown('/variant', `entry of ${edition}`, variant);
+    const [named, entries] = [await this.catalogue.variantBySlug(variant), await this.editions.entriesOf(edition)];
+    if (named === null || !entries.includes(named.id)) throw unknown('/variant', `entry of ${edition}`, variant);
     const categories = await this.editions.categoriesOf(edition);
     if (category !== null && !categories.includes(category))
       throw unknown('/category', `category of ${edition} (${categories.join(', ')})`, category);

@@ -5,6 +5,8 @@
  * enter replies. What stands goes into the next release.
  */
 import { Module } from '@nestjs/common';
+import { AccountsModule } from '../accounts/accounts.module.js';
+import { CatalogueModule } from '../catalogue/catalogue.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { EndRemark } from './end-remark.js';
 import { Remark } from './remark.js';
@@ -14,7 +16,7 @@ import { StatementsReadModel } from './statements.read-model.js';
 import { StatementsStore } from './statements.store.js';
 
 @Module({
-  imports: [EditionsModule],
+  imports: [AccountsModule, CatalogueModule, EditionsModule],
   controllers: [StatementsController],
   providers: [EndRemark, Remark, StateHouse, StatementsReadModel, StatementsStore],
   exports: [StatementsReadModel],

@@ -76,18 +76,6 @@ export class StatementsReadModel {
       return variants.length === 0 ? [] : [{ kind, about, category, words, signedBy, on: dayOf(row.at), variants }];
     });
   }
-
-  async nameOf(accountId: string): Promise<string> {
-    return (await this.database.client.account.findUniqueOrThrow({ where: { id: accountId }, select: { displayName: true } })).displayName;
-  }
-
-  async lineId(slug: string): Promise<string | null> {
-    return (await this.database.client.line.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
-  }
-
-  async variantId(slug: string): Promise<string | null> {
-    return (await this.database.client.variant.findUnique({ where: { slug }, select: { id: true } }))?.id ?? null;
-  }
 }
 
 /** An entry as remarks find it. */

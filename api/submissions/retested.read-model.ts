@@ -3,9 +3,8 @@ import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { RIG_KINDS } from '../contract/instrument-kinds.js';
 import { InstrumentsReadModel } from '../instruments/instruments.read-model.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
-import { Prisma } from '../platform/database/generated/client.js';
 
 /** What a spool that is tested again may not be: whose it was, and on which rigs. */
 export interface SecondTime {
@@ -29,7 +28,7 @@ export class RetestedSubmissions {
     const again = await this.catalogue.putBack({ spoolIds });
     if (again.length === 0) return new Map();
     const rows = await this.database.client.submission.findMany({
-      where: { id: { in: again.map(({ submissionId }) => submissionId) } },
+      where: { id: among(again.map(({ submissionId }) => submissionId)) },
       include: { revisions: { orderBy: { number: 'desc' }, take: 1, include: { instruments: true } } },
     });
     const instrumentIdsOf = ({ revisions }: (typeof rows)[number]) =>
@@ -53,24 +52,24 @@ export class RetestedSubmissions {
   }
 
   /** Accepted submissions of an edition that were pulled and are no re-tests themselves, by reference. */
-  drawable(editionId: string) {
-    return this.database.client.submission.findMany({
-      where: {
-        editionId,
-        state: 'accepted',
-        spool: { retest: null, retiredOn: null },
-        revision: { gt: 0 },
-        NOT: { methodVersion: { limits: { path: ['timeToBreakS'], equals: Prisma.AnyNull } } },
-      },
-      select: { id: true, reference: true, spoolId: true },
+  async drawable(editionId: string) {
+    const rows = await this.database.client.submission.findMany({
+      where: { editionId, state: 'accepted', revision: { gt: 0 } },
+      select: { id: true, reference: true, spoolId: true, methodVersionId: true },
       orderBy: { reference: 'asc' },
     });
+    const spools = await this.catalogue.spoolsById(rows.map(({ spoolId }) => spoolId));
+    const again = new Set(await this.catalogue.allPutBack());
+    const pulling = await this.methods.pullingAmong(rows.map(({ methodVersionId }) => methodVersionId));
+    return rows.filter(
+      ({ spoolId, methodVersionId }) => spools.of(spoolId).retiredOn === null && !again.has(spoolId) && pulling.has(methodVersionId),
+    );
   }
 
   /** References and methods of submissions by their ids. */
   async named(ids: readonly string[]): Promise<ById<{ readonly reference: string; readonly method: string }>> {
     const rows = await this.database.client.submission.findMany({
-      where: { id: { in: [...ids] } },
+      where: { id: among(ids) },
       select: { id: true, reference: true, methodVersionId: true },
     });
     const versions = await this.methods.versionRows(rows.map(({ methodVersionId }) => methodVersionId));
@@ -82,7 +81,7 @@ export class RetestedSubmissions {
   /** Id of a spool → reference of the first submission on it that was accepted. */
   async acceptedOn(spoolIds: readonly string[]): Promise<Map<string, string>> {
     const rows = await this.database.client.submission.findMany({
-      where: { spoolId: { in: [...spoolIds] }, state: 'accepted' },
+      where: { spoolId: among(spoolIds), state: 'accepted' },
       select: { spoolId: true, reference: true },
       orderBy: { reference: 'desc' },
     });

@@ -10,6 +10,7 @@
 import { Module } from '@nestjs/common';
 import { AccountsModule } from '../accounts/accounts.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
+import { InterestsModule } from '../interests/interests.module.js';
 import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
 import { DecisionsModule } from '../decisions/decisions.module.js';
@@ -37,6 +38,8 @@ import { ResultsBeside } from './views/results-beside.read-model.js';
 import { RevisionParts } from './views/revision-parts.read-model.js';
 import { SubmissionNames } from './views/submission-names.read-model.js';
 import { SubmissionViewsReadModel } from './views/submission-views.read-model.js';
+import { SubmissionPointers } from './submission-pointers.read-model.js';
+import { WaitingSubmissions } from './waiting-submissions.read-model.js';
 import { SubmissionsController } from './submissions.controller.js';
 import { SubmissionsReadModel } from './submissions.read-model.js';
 import { SubmissionsStore } from './submissions.store.js';
@@ -54,6 +57,7 @@ import { TracesStore } from './traces/traces.store.js';
     EditionsModule,
     FindingsModule,
     InstrumentsModule,
+    InterestsModule,
     MethodsModule,
   ],
   controllers: [SubmissionsController, DraftsController, TracesController],
@@ -80,10 +84,20 @@ import { TracesStore } from './traces/traces.store.js';
     RevisionParts,
     SubmissionNames,
     SubmissionViewsReadModel,
+    SubmissionPointers,
+    WaitingSubmissions,
     AddTraces,
     TracesStore,
     TracesReadModel,
   ],
-  exports: [ResultsBeside, RetestedSubmissions, SubmissionsReadModel, SubmissionsStore, SubmissionViewsReadModel],
+  exports: [
+    ResultsBeside,
+    RetestedSubmissions,
+    SubmissionPointers,
+    SubmissionsReadModel,
+    SubmissionsStore,
+    SubmissionViewsReadModel,
+    WaitingSubmissions,
+  ],
 })
 export class SubmissionsModule {}

@@ -3,7 +3,7 @@ import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import type { SpoolOnRecord } from '../catalogue/catalogue.read-model.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
-import { ById } from '../platform/database/by-id.js';
+import { among, ById } from '../platform/database/by-id.js';
 import { Database } from '../platform/database/database.js';
 import type { Transaction } from '../platform/database/database.js';
 import type { Prisma } from '../platform/database/generated/client.js';
@@ -40,7 +40,16 @@ interface Beside extends PartsOfRevision {
   readonly reviewers: readonly string[];
 }
 
-const POINTERS = { id: true, reference: true, state: true, testerId: true, spoolId: true, methodVersionId: true, revision: true } as const;
+const POINTERS = {
+  id: true,
+  reference: true,
+  editionId: true,
+  state: true,
+  testerId: true,
+  spoolId: true,
+  methodVersionId: true,
+  revision: true,
+} as const;
 
 /** What results and releases may know of submissions. */
 @Injectable()
@@ -56,7 +65,7 @@ export class SubmissionsReadModel {
 
   /** Rows of submissions by their ids. */
   async known(ids: readonly string[]) {
-    const rows = await this.database.client.submission.findMany({ where: { id: { in: [...ids] } }, select: POINTERS });
+    const rows = await this.database.client.submission.findMany({ where: { id: among(ids) }, select: POINTERS });
     return new ById(rows.map((row) => [row.id, row]));
   }
 

@@ -7,31 +7,10 @@ import { Prisma } from '../platform/database/generated/client.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
 import { toSubmissionColumns } from './examine/examined-submission.js';
 import type { ExaminedSubmission, SubmissionRecord } from './examine/examined-submission.js';
-import type { Naming, Subject } from './examine/subject.js';
+import type { Subject } from './examine/subject.js';
 import type { LockedSubmission } from './submission.js';
+import type { DraftContent } from '../contract/endpoints/drafts.js';
 import type { SubmissionState } from '../contract/submission-states.js';
-
-export interface NewSubmission {
-  readonly reference: string;
-  readonly testerId: string;
-  readonly createdAt: Date;
-  readonly record: SubmissionRecord;
-}
-
-export interface NewRevision {
-  readonly submissionId: string;
-  readonly number: number;
-  readonly handedInAt: Date;
-  readonly record: SubmissionRecord;
-}
-
-export interface NewDraft {
-  readonly reference: string;
-  readonly testerId: string;
-  readonly createdAt: Date;
-  readonly subject: Subject;
-  readonly draft: Naming & { readonly benchDay: string };
-}
 
 /** With what is typed so far, where it is a draft. */
 export type LockedDraft = LockedSubmission & { readonly draft: unknown };
@@ -66,22 +45,32 @@ export class SubmissionsStore {
     });
   }
 
-  /** Stores first revisions with their submissions: one statement per table, however many they are. */
-  async create(tx: Transaction, submissions: readonly NewSubmission[]): Promise<void> {
-    const withIds = submissions.map((submission) => ({ id: uuid7(), ...submission }));
+  /**
+   * Stores first revisions with their submissions: one statement per table, however many they are.
+   * @param records by the references that they get
+   */
+  async create(
+    tx: Transaction,
+    { testerId, createdAt }: { readonly testerId: string; readonly createdAt: Date },
+    records: ReadonlyMap<string, SubmissionRecord>,
+  ): Promise<void> {
+    const rows = [...records].map(([reference, record]) => ({ id: uuid7(), reference, record }));
+    const handedIn = { testerId, createdAt, state: 'submitted', revision: 1 };
     await insertRows(
       tx,
       'submission',
-      withIds.map(({ record, ...row }) => ({ ...row, editionId: record.editionId, ...record.submission, state: 'submitted', revision: 1 })),
+      rows.map(({ id, reference, record }) => ({ id, reference, editionId: record.editionId, ...record.submission, ...handedIn })),
     );
-    await this.addRevisions(
-      tx,
-      withIds.map(({ id, createdAt, record }) => ({ submissionId: id, number: 1, handedInAt: createdAt, record })),
-    );
+    await this.addRevisions(tx, { number: 1, handedInAt: createdAt }, new Map(rows.map(({ id, record }) => [id, record])));
   }
 
-  async addRevisions(tx: Transaction, revisions: readonly NewRevision[]): Promise<void> {
-    const withIds = revisions.map((revision) => ({ id: uuid7(), ...revision }));
+  /** @param records by the ids of their submissions */
+  async addRevisions(
+    tx: Transaction,
+    revision: { readonly number: number; readonly handedInAt: Date },
+    records: ReadonlyMap<string, SubmissionRecord>,
+  ): Promise<void> {
+    const withIds = [...records].map(([submissionId, record]) => ({ id: uuid7(), submissionId, ...revision, record }));
     await insertRows(
       tx,
       'submission_revision',
@@ -152,7 +141,12 @@ export class SubmissionsStore {
     return tx.submission.count({ where: { editionId, testerId, state: 'draft' } });
   }
 
-  async createDraft(tx: Transaction, { draft, subject, ...row }: NewDraft): Promise<void> {
+  async createDraft(
+    tx: Transaction,
+    row: { readonly reference: string; readonly testerId: string; readonly createdAt: Date },
+    subject: Subject,
+    draft: DraftContent,
+  ): Promise<void> {
     const columns = withBenchDay(toSubmissionColumns({ content: draft, subject }));
     await tx.submission.create({
       data: { ...row, ...columns, editionId: subject.edition.id, draft: toJson(draft), state: 'draft', id: uuid7() },
@@ -160,7 +154,7 @@ export class SubmissionsStore {
   }
 
   /** Saves a draft; the one before goes to its history, of which the last fifty stay. */
-  async saveDraft(tx: Transaction, before: LockedDraft, { draft, subject }: Pick<NewDraft, 'draft' | 'subject'>, at: Date): Promise<void> {
+  async saveDraft(tx: Transaction, before: LockedDraft, subject: Subject, draft: DraftContent, at: Date): Promise<void> {
     const { id, version } = before;
     await tx.draftSave.create({ data: { submissionId: id, version, draft: toJson(before.draft as object), savedAt: at } });
     await tx.draftSave.deleteMany({ where: { submissionId: id, version: { lte: version - MOST_DRAFT_SAVES } } });

@@ -209,7 +209,7 @@ describe('re-identification', () => {
     const input = { proposal: await proposed(blindCode) };
     await submission(blindCode, testerAndEditor.accountId, 'submitted');
     const own = await testerAndEditor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send(input).expect(403);
-    expect(own.body.code).toBe('catalogue/own-spool');
+    expect(own.body.code).toBe('proposals/own-spool');
     await editor.call('post', reidentifications(blindCode)).set('If-Match', '"1"').send(input).expect(201);
     const drafted = await addSpool();
     await submission(drafted.blindCode, testerAndEditor.accountId, 'draft');

@@ -46,6 +46,12 @@ const CASES: readonly Case[] = [
     lawful: 'api/measurement/errors.ts',
   },
   {
+    rule: 'record-knows-no-feature',
+    from: 'api/audit/superseded.store.ts',
+    unlawful: 'api/submissions/submissions.read-model.ts',
+    lawful: 'api/platform/clock/clock.ts',
+  },
+  {
     rule: 'controllers-change-nothing',
     from: 'api/editions/editions.controller.ts',
     unlawful: 'api/platform/database/database.ts',

@@ -52,9 +52,15 @@ function inputOf(type: ts.TypeNode | undefined, tree: ts.SourceFile): ModelRead 
 
 const withoutConst = (node: ts.Expression): ts.Expression => (ts.isAsExpression(node) ? node.expression : node);
 
+const isExported = (node: ts.VariableStatement): boolean =>
+  node.modifiers?.some(({ kind }) => kind === ts.SyntaxKind.ExportKeyword) ?? false;
+
 /** Constants of a file that are objects without a type of Prisma's: they count where they are used. */
-function plainObjects(tree: ts.SourceFile): Map<string, ts.Expression> {
-  const declared = tree.statements.filter(ts.isVariableStatement).flatMap(({ declarationList }) => [...declarationList.declarations]);
+export function plainObjects(tree: ts.SourceFile, exportedOnly = false): Map<string, ts.Expression> {
+  const declared = tree.statements
+    .filter(ts.isVariableStatement)
+    .filter((node) => !exportedOnly || isExported(node))
+    .flatMap(({ declarationList }) => [...declarationList.declarations]);
   return new Map(
     declared.flatMap(({ name, type, initializer }) =>
       ts.isIdentifier(name) && !type && initializer && ts.isObjectLiteralExpression(withoutConst(initializer))
@@ -64,13 +70,23 @@ function plainObjects(tree: ts.SourceFile): Map<string, ts.Expression> {
   );
 }
 
-/** Models that a file reads, once for each place. */
-export function modelsRead(tree: ts.SourceFile, relations: Relations, modelOfTable: ReadonlyMap<string, string>): ModelRead[] {
+const keyOf = (name: ts.PropertyName): string => (ts.isIdentifier(name) || ts.isStringLiteral(name) ? name.text : '');
+
+/**
+ * Models that a file reads, once for each place.
+ * @param shared constants that files export, by name
+ */
+export function modelsRead(
+  tree: ts.SourceFile,
+  relations: Relations,
+  modelOfTable: ReadonlyMap<string, string>,
+  shared: ReadonlyMap<string, ts.Expression>,
+): ModelRead[] {
   const found: ModelRead[] = [...tree.text.matchAll(RAW_READ)].flatMap(([, table = '']) => {
     const model = modelOfTable.get(table);
     return model === undefined ? [] : [{ model, way: 'sql' }];
   });
-  const constants = plainObjects(tree);
+  const constants = new Map([...shared, ...plainObjects(tree)]);
   const takers = new Map<string, (ModelRead | null)[]>();
 
   const walk = (node: ts.Node, { model, way }: ModelRead): void => {
@@ -78,7 +94,7 @@ export function modelsRead(tree: ts.SourceFile, relations: Relations, modelOfTab
       const constant = constants.get(node.text);
       if (constant) walk(constant, { model, way });
     } else if (ts.isPropertyAssignment(node)) {
-      const key = node.name.getText(tree);
+      const key = keyOf(node.name);
       const keyed = WAY_OF_KEY[key];
       const other = relations.get(model)?.get(key);
       if (other !== undefined) found.push({ model: other, way });

@@ -5,7 +5,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { dirname, join, normalize, relative } from 'node:path';
 import ts from 'typescript';
-import { modelsRead, relationsOf } from './reads-across.js';
+import { modelsRead, plainObjects, relationsOf } from './reads-across.js';
 import type { WayOfReading } from './reads-across.js';
 
 export interface Structure {
@@ -17,16 +17,26 @@ export interface Structure {
   readonly pastReadModels: readonly string[];
   /** Files of more than 200 lines, generated ones apart. */
   readonly longFiles: readonly string[];
-  /** Files of api/measurement/ that no program comes to by its imports. */
+  /** Files of api/measurement/ that no program comes to by its imports, and exports of it that nothing names, "file: export". */
   readonly unusedFormulas: readonly string[];
-  /** Way of reading → "reading feature → feature that writes the table" → how often. */
-  readonly readsAcross: Readonly<Record<WayOfReading, ReadonlyMap<string, number>>>;
+  /** Each place where a feature reads a table that another writes. */
+  readonly readsAcross: readonly ReadAcross[];
+  /** Words of the domain in the plumbing, "file: word". */
+  readonly domainWords: readonly string[];
   /** Table → files that write it. */
   readonly writers: ReadonlyMap<string, readonly string[]>;
 }
 
-/** Rooms without tables: what they hold is shared by all features. */
-const SHARED_ROOMS = ['measurement', 'contract', 'readings', 'checks', 'reckoning', 'platform'];
+export interface ReadAcross {
+  readonly file: string;
+  readonly way: WayOfReading;
+  readonly table: string;
+  /** The feature that writes the table. */
+  readonly owner: string;
+}
+
+/** What these hold is shared by all features. */
+const SHARED_ROOMS = ['measurement', 'contract', 'readings', 'checks', 'reckoning', 'audit', 'platform'];
 const LONG = 200;
 const WRITES = /^(create|createMany|createManyAndReturn|update|updateMany|updateManyAndReturn|upsert|delete|deleteMany)$/;
 const RAW_WRITE = /\b(?:INSERT INTO|UPDATE|DELETE FROM)\s+"?([a-z_]+)"?(?=\s+(?:SET|\(|WHERE|SELECT|VALUES))/g;
@@ -49,6 +59,15 @@ function sourcesBelow(root: string, folder = 'api'): Source[] {
 }
 
 const roomOf = (path: string): string => (path.split('/').length > 2 ? (path.split('/')[1] ?? '') : '');
+
+/** What the plumbing has no word for; "role" is not among them, for who may call what is typed by the contract's. */
+const DOMAIN =
+  /\b(spool|specimen|submission|edition|release|tester|reviewer|editor|maker|variant|fishing|rig|blind|retest|round[ -]?robin|standings|readings|erratum|control pull)s?\b/gi;
+
+const domainWords = (sources: readonly Source[]): string[] =>
+  sources
+    .filter(({ path }) => path.startsWith('api/platform/'))
+    .flatMap(({ path, text }) => [...new Set([...text.matchAll(DOMAIN)].map(([word]) => `${path}: ${word}`))]);
 
 function importsOf({ path, tree }: Source): string[] {
   return tree.statements.flatMap((statement) => {
@@ -111,15 +130,14 @@ function readsAcross(
 ): Structure['readsAcross'] {
   const relations = relationsOf(models);
   const modelOf = new Map([...tables].map(([model, table]) => [table, model]));
-  const counts = { relation: new Map<string, number>(), filter: new Map(), direct: new Map(), sql: new Map() };
-  for (const { path, tree } of sources)
-    for (const { model, way } of modelsRead(tree, relations, modelOf)) {
-      const owner = roomOf(writers.get(tables.get(model) ?? '')?.[0] ?? '');
-      if (['', 'platform', roomOf(path)].includes(owner) || roomOf(path) === '') continue;
-      const arrow = `${roomOf(path)} → ${owner}`;
-      counts[way].set(arrow, (counts[way].get(arrow) ?? 0) + 1);
-    }
-  return counts;
+  const shared = new Map(sources.flatMap(({ tree }) => [...plainObjects(tree, true)]));
+  return sources.flatMap(({ path, tree }) =>
+    modelsRead(tree, relations, modelOf, shared).flatMap(({ model, way }) => {
+      const table = tables.get(model) ?? '';
+      const owner = roomOf(writers.get(table)?.[0] ?? '');
+      return ['', 'platform', roomOf(path)].includes(owner) || roomOf(path) === '' ? [] : [{ file: path, way, table, owner }];
+    }),
+  );
 }
 
 /** Programs: the files of api/ that a command of package.json starts, and what these start by name. */
@@ -144,7 +162,23 @@ function unusedFormulas(root: string, sources: readonly Source[]): string[] {
     reached.add(path);
     waiting.push(...importsOf(source));
   }
-  return [...byPath.keys()].filter((path) => path.startsWith('api/measurement/') && !reached.has(path));
+  const formulas = sources.filter(({ path }) => path.startsWith('api/measurement/'));
+  return [...formulas.filter(({ path }) => !reached.has(path)).map(({ path }) => path), ...namedByNobody(formulas, sources)];
+}
+
+/** Functions and constants that formulas export and that stand in the program where they are made and nowhere else. */
+function namedByNobody(formulas: readonly Source[], sources: readonly Source[]): string[] {
+  const times = new Map<string, number>();
+  const count = (node: ts.Node): void => {
+    if (ts.isIdentifier(node)) times.set(node.text, (times.get(node.text) ?? 0) + 1);
+    ts.forEachChild(node, count);
+  };
+  for (const { tree } of sources) count(tree);
+  return formulas.flatMap(({ path, text }) =>
+    [...text.matchAll(/^export (?:function\*?|const|class) (\w+)/gm)].flatMap(([, name = '']) =>
+      (times.get(name) ?? 0) > 1 ? [] : [`${path}: ${name}`],
+    ),
+  );
 }
 
 const isType = (node: ts.Statement): node is ts.InterfaceDeclaration | ts.TypeAliasDeclaration | ts.ClassDeclaration =>
@@ -179,6 +213,7 @@ export function measureStructure(root = '.'): Structure {
       .map(([from, to]) => `${from} → ${to}`),
     longFiles: sources.filter(({ text }) => text.split('\n').length > LONG + 1).map(({ path }) => path),
     unusedFormulas: unusedFormulas(root, sources),
+    domainWords: domainWords(sources),
     readsAcross: readsAcross(sources, models, tables, writers),
     writers,
   };
@@ -191,8 +226,6 @@ const WORDS_OF_WAY = {
   sql: 'tables of other features in plain SQL',
 } satisfies Record<WayOfReading, string>;
 
-export const totalOf = (counts: ReadonlyMap<string, number>): number => [...counts.values()].reduce((sum, count) => sum + count, 0);
-
 function print({
   equalNames: equal,
   mutualFolders,
@@ -200,6 +233,7 @@ function print({
   longFiles,
   unusedFormulas,
   readsAcross: across,
+  domainWords: words,
   writers,
 }: Structure): void {
   const several = [...writers].filter(([, files]) => files.length > 1);
@@ -211,12 +245,14 @@ function print({
     ...equal.map((one) => `  ${one}`),
     `files of more than ${LONG} lines: ${longFiles.length}`,
     ...longFiles.map((path) => `  ${path}`),
-    `files of measurement/ that no program uses: ${unusedFormulas.length}`,
+    `files and exports of measurement/ that no program uses: ${unusedFormulas.length}`,
     ...unusedFormulas.map((path) => `  ${path}`),
-    ...Object.entries(across).flatMap(([way, counts]) => [
-      `${WORDS_OF_WAY[way as WayOfReading]}: ${totalOf(counts)}`,
-      ...[...counts].sort().map(([arrow, count]) => `  ${arrow}: ${count}`),
-    ]),
+    ...Object.entries(WORDS_OF_WAY).flatMap(([way, words]) => {
+      const reads = across.filter((read) => read.way === way);
+      return [`${words}: ${reads.length}`, ...new Set(reads.map(({ file, table, owner }) => `  ${file}: ${table} (${owner})`))];
+    }),
+    `words of the domain in platform/: ${words.length}`,
+    ...words.map((one) => `  ${one}`),
     `tables written by more than one file: ${several.length} of ${writers.size}`,
     ...several.map(([table, files]) => `  ${table}: ${files.join(', ')}`),
   ];

@@ -21,8 +21,9 @@ const SEASON: readonly (readonly [table: string, ids: readonly string[], texts?:
   ['edition', ['id'], ['slug']],
   ['edition_method', ['edition_id']],
   ['division', ['id', 'edition_id']],
-  ['entry', ['id', 'edition_id']],
-  ['spool', ['id'], ['blind_code']],
+  ['variant', ['id'], ['slug', 'size']],
+  ['entry', ['id', 'edition_id', 'variant_id']],
+  ['spool', ['id', 'variant_id'], ['blind_code']],
   ['submission', ['id', 'edition_id', 'spool_id'], ['reference', 'content_digest']],
   ['submission_revision', ['id', 'submission_id'], ['readings_digest']],
   ['submission_instrument', ['revision_id']],
@@ -30,7 +31,7 @@ const SEASON: readonly (readonly [table: string, ids: readonly string[], texts?:
   ['reading', ['id', 'specimen_id']],
   ['finding', ['id', 'revision_id']],
 ];
-const GROWING = SEASON.slice(3).map(([table]) => table);
+const GROWING = SEASON.slice(4).map(([table]) => table);
 
 const server = await startTestServer();
 process.env['TEST_SERVER_URL'] = server.url;

@@ -2,7 +2,7 @@ import { mkdir, mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
-import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from '../../api/platform/start-up/first-run.js';
+import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from '../../api/first-run.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
 

@@ -1,12 +1,16 @@
 import { Logger } from '@nestjs/common';
+import { mkdtempSync } from 'node:fs';
 import { mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { BuildSite } from '../../api/releases/build-site.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { readWords } from '../../site/src/languages/read-words.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
+import { pagesOf } from '../support/site-folder.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 
 const LOST = 'documents/variants/gannet-20.json';
@@ -21,22 +25,48 @@ const fileOf = async (revision: number, path: string) => {
   return join(folder, (await readdir(folder))[0]!, path);
 };
 
+/** A house that speaks German, and has a word and a page of its own. */
+const texts = mkdtempSync(join(tmpdir(), 'texts-'));
+
 beforeAll(async () => {
-  house = await createHouse();
+  await mkdir(join(texts, 'pages/read'), { recursive: true });
+  await writeFile(join(texts, 'words.json'), '{"Skip to the content": "Gleich zum Inhalt"}');
+  await writeFile(join(texts, 'pages/read/testing.html'), '<h1>So prüfen wir</h1>');
+  house = await createHouse(undefined, { SITE_LANGUAGE: 'de', HOUSE_TEXTS: texts });
   site = join(house.t.dataFolder, 'site');
   await workEdition(house, '2026');
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   await publish(house.editor, '2026');
 }, 120_000);
-afterAll(() => house.t.close());
+afterAll(async () => {
+  await house.t.close();
+  await rm(texts, { recursive: true });
+});
 
 test('of two builders at once one builds, from the file store: nobody listens here', async () => {
   await Promise.all([building().run(), building().run()]);
   expect(await sites()).toEqual([await current()]);
   expect(await readFile(join(site, 'current/editions/2026/index.html'), 'utf8')).toContain('gannet-20');
-  expect(await readFile(join(site, 'current/read/hand-in-file/index.html'), 'utf8')).toContain('bench day');
+  expect(await readFile(join(site, 'current/read/hand-in-file/index.html'), 'utf8')).toContain('Prüftag');
 }, 60_000);
+
+test('the site speaks the language of its house, in which no page has words that are not its own; its own words and pages stand', async () => {
+  const pages = await pagesOf(join(site, 'current'));
+  expect(pages.length).toBeGreaterThan(30);
+  expect(pages.filter(({ html }) => !/<html lang="de"[ >]/.test(html)).map(({ path }) => path)).toEqual([]);
+  const testing = pages.find(({ path }) => path === '/read/testing/')?.html;
+  expect(testing).toContain('<main id="content" tabindex="-1"><h1>So prüfen wir</h1>');
+  expect(testing).toContain('Gleich zum Inhalt');
+  // Whole sentences of the words file: a short word may stand in what the house itself has written.
+  const foreign = Object.entries(readWords('de', '')).filter(([words, said]) => words !== said && /^[^{<]{25,}$/.test(words));
+  expect(foreign.length).toBeGreaterThan(200);
+  const untold = pages.flatMap(({ path, html }) => {
+    const prose = html.replaceAll(/<pre\b[\s\S]*?<\/pre>/g, '');
+    return foreign.filter(([words]) => prose.includes(words)).map(([words]) => `${path}: ${words}`);
+  });
+  expect(untold).toEqual([]);
+});
 
 test('a newer program builds the site anew from the same releases; the same one does not', async () => {
   const before = await current();

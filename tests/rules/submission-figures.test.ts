@@ -1,4 +1,4 @@
-import { apparentStressMPa } from '../../api/measurement/figures/strength.js';
+import { apparentStressMPa } from '../measurement/support/formulas/stress-and-tenacity.js';
 import { convert } from '../../api/measurement/units/convert.js';
 import type { ReadingInSi, SpecimenInSi } from '../../api/readings/readings-si.js';
 import { toSpecimensInSi } from '../../api/readings/readings-si.js';

@@ -44,7 +44,7 @@ const index: FindIndex = {
   },
 };
 const none = { from: null, to: null };
-const wish: Wish = { make: '', pe: '', diameter: none, force: none, isObtainable: false, by: 'stress' };
+const wish: Wish = { make: '', pe: '', about: null, diameter: none, force: none, isObtainable: false, by: 'stress' };
 const names = (own: Partial<Wish>) => fitsOf(index, { ...wish, ...own }).map((fit) => fit.line.slug);
 const lead = (own: Partial<Wish>) => leadOf(index, index.tables[own.by === 'overall' ? 0 : 1]!, fitsOf(index, { ...wish, ...own }));
 

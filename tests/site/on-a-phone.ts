@@ -41,6 +41,9 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
       ...['/find/', '/weigh/'],
       '/editions/2026/labels/',
       '/records/',
+      '/editions/2026/rigs/',
+      '/lines/brinewickel/',
+      '/makers/quaymarrow/',
     ]) {
       await page.goto(new URL(path, page.url()).href);
       expect([path, (await page.evaluate<number>(FIRST_FIGURE)) < 740]).toEqual([path, true]);

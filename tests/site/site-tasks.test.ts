@@ -7,6 +7,7 @@ import type { Weighed } from '../../site/src/weigh/weighed.js';
 import { launchBrowser } from '../support/browser.js';
 import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
+import { testTasks } from './ten-tasks.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 
 let folder: string;
@@ -120,7 +121,6 @@ test('a line is found by what is fished and what matters: the list is the publis
   const names = () => page.locator('ol.found a').allInnerTexts();
   await page.locator('ol.found strong', { hasText: 'MPa' }).first().waitFor();
   const shown = await names();
-  await page.getByText('Size, diameter, force').click();
   await page.getByLabel('Diameter from, mm').fill('0.2');
   await page.getByLabel('Diameter to, mm').fill('0.27');
   await page.getByLabel('Diameter to, mm').press('Enter');
@@ -169,3 +169,22 @@ test('own weights: as published at first, then in the order that is added by han
   expect(new Set(await cells('Published place'))).toEqual(new Set(['as published']));
   await page.context().close();
 }, 60_000);
+
+test('columns of a table can be left out and taken back, and the address keeps which', async () => {
+  const page = await open('/editions/2026/breaking-stress/');
+  const rigs = page.locator('#standings thead th', { hasText: 'Rigs' });
+  await page.click('column-choice summary');
+  await page.getByLabel('Rigs', { exact: true }).uncheck();
+  await page.waitForURL(/\?without=\d+$/);
+  expect([await rigs.isVisible(), await page.locator('#standings tbody td[data-label=Rigs]').first().isVisible()]).toEqual([false, false]);
+  expect(await page.locator('column-choice .state').innerText()).toBe('1 left out');
+  await page.reload();
+  expect(await rigs.isVisible()).toBe(false);
+  await page.click('column-choice summary');
+  await page.getByLabel('Rigs', { exact: true }).check();
+  await page.waitForURL((url) => url.search === '');
+  expect(await rigs.isVisible()).toBe(true);
+  await page.context().close();
+}, 60_000);
+
+testTasks(open);

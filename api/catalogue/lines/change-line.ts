@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
-import { SupersededRows } from '../../platform/audit/superseded.store.js';
+import { SupersededRows } from '../../audit/superseded.store.js';
 import { WhatRests } from '../what-rests.read-model.js';
 import { withFormer } from '../with-former.js';
 import { Database } from '../../platform/database/database.js';

@@ -1,6 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
-import { SupersededRows } from '../../platform/audit/superseded.store.js';
+import { SupersededRows } from '../../audit/superseded.store.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { futureFaults } from '../../platform/clock/future-faults.js';
 import { Database } from '../../platform/database/database.js';
@@ -11,7 +11,7 @@ import { notValid } from '../../platform/http/validation.js';
 import { normaliseBlindCode } from '../../contract/blind-code.js';
 import type { SpoolChange } from '../../contract/endpoints/spools.js';
 import type { Resting } from '../../contract/former.js';
-import { requireInUse, spoolNotOnRecord, unknownReference } from '../catalogue-faults.js';
+import { requireInUse, unknownReference } from '../catalogue-faults.js';
 import { CatalogueStore } from '../catalogue.store.js';
 import { SpoolsStore } from './spools.store.js';
 import { WhatRests } from '../what-rests.read-model.js';
@@ -44,8 +44,7 @@ export class ChangeSpool {
     if (faults.length > 0) throw notValid(faults);
     const blindCode = normaliseBlindCode(code);
     return this.database.transaction(async (tx) => {
-      const spool = await this.spools.lock(tx, blindCode);
-      if (!spool) throw spoolNotOnRecord(code);
+      const spool = await this.spools.lock(tx, code);
       requireSameVersion(spool.version, expectedVersion);
       const resting = await this.rests.on({ spool: spool.id }, tx);
       const isMoved = slug !== undefined && slug !== spool.variant.slug;

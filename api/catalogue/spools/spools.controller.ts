@@ -1,6 +1,5 @@
 import { Body, Controller, Delete, Get, Header, Param, Patch, Post, Query } from '@nestjs/common';
 import { ApiQuery } from '@nestjs/swagger';
-import type { z } from 'zod';
 import { CurrentActor } from '../../platform/http/access.js';
 import type { Actor } from '../../platform/http/access.js';
 import { Endpoint } from '../../platform/http/endpoint.js';
@@ -12,9 +11,7 @@ import { spoolNotOnRecord } from '../catalogue-faults.js';
 import { pageQuery, retirementRequest } from '../../contract/endpoints/catalogue.js';
 import type { PageQuery, RetirementRequest } from '../../contract/endpoints/catalogue.js';
 import { labelSheet } from './label-sheet.js';
-import { secondedRequest } from '../../contract/endpoints/proposals.js';
 import { Retire } from '../retire.js';
-import { ReidentifySpool } from './reidentify-spool.js';
 import { SpoolsReadModel } from './spools.read-model.js';
 import * as schemas from '../../contract/endpoints/spools.js';
 
@@ -23,7 +20,6 @@ export class SpoolsController {
   constructor(
     private readonly add: AddSpool,
     private readonly change: ChangeSpool,
-    private readonly reidentify: ReidentifySpool,
     private readonly retire: Retire,
     private readonly spools: SpoolsReadModel,
   ) {}
@@ -104,24 +100,6 @@ export class SpoolsController {
   @Endpoint({ summary: 'Take a retired spool into use again.', allow: ['editor'], status: 204, answer: null, needsIfMatch: true })
   deleteSpoolRetirement(@CurrentActor() actor: Actor, @Param('code') code: string, @IfMatch() expectedVersion: number): Promise<void> {
     return this.retire.run(actor, { kind: 'spool', slug: normaliseBlindCode(code), expectedVersion, reason: null });
-  }
-
-  @Post('catalogue/spools/:code/reidentifications')
-  @Endpoint({
-    summary: 'Put on record, as another person proposed, that a spool is another variant than was thought.',
-    allow: ['editor'],
-    status: 201,
-    answer: schemas.spoolResponse,
-    needsIfMatch: true,
-  })
-  async postReidentification(
-    @CurrentActor() actor: Actor,
-    @Param('code') code: string,
-    @IfMatch() expectedVersion: number,
-    @Body({ schema: secondedRequest }) { proposal }: z.infer<typeof secondedRequest>,
-  ) {
-    await this.reidentify.run(actor, { proposal, code, expectedVersion });
-    return this.getSpool(actor, code);
   }
 
   @Get('spools')

@@ -1,7 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
-import { KeyReadings } from '../../platform/audit/key-readings.store.js';
-import { SupersededRows } from '../../platform/audit/superseded.store.js';
+import { KeyReadings } from '../../audit/key-readings.store.js';
+import { SupersededRows } from '../../audit/superseded.store.js';
+import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
 import type { Actor } from '../../platform/http/access.js';
@@ -59,7 +60,7 @@ export class SpoolsReadModel {
   async labels(reader: Actor, codes: readonly string[]) {
     await this.keyReadings.note(reader, 'label', { codes });
     const rows = await this.database.client.spool.findMany({
-      where: { blindCode: { in: [...codes] } },
+      where: { blindCode: among(codes) },
       orderBy: { blindCode: 'asc' },
       select: { blindCode: true, lengthM: true },
     });
@@ -71,7 +72,7 @@ export class SpoolsReadModel {
     const changes = rows.flatMap((row) => row.reidentifications);
     if (changes.length === 0) return new Map();
     const ids = changes.flatMap((change) => [change.fromVariantId, change.toVariantId]);
-    const variants = await this.database.client.variant.findMany({ where: { id: { in: ids } }, select: { id: true, slug: true } });
+    const variants = await this.database.client.variant.findMany({ where: { id: among(ids) }, select: { id: true, slug: true } });
     const people = await this.accounts.displayNames(changes.map((change) => change.byId));
     return new Map([...variants.map(({ id, slug }) => [id, slug] as const), ...people]);
   }

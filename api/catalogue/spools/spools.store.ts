@@ -1,7 +1,10 @@
 import { Injectable } from '@nestjs/common';
 import type { Prisma } from '../../platform/database/generated/client.js';
 import type { Transaction } from '../../platform/database/database.js';
+import { normaliseBlindCode } from '../../contract/blind-code.js';
 import type { SpoolSource } from '../../contract/spool-sources.js';
+import { notValid } from '../../platform/http/validation.js';
+import { spoolNotOnRecord, unknownReference } from '../catalogue-faults.js';
 
 interface NewSpool {
   readonly blindCode: string;
@@ -22,9 +25,8 @@ interface SecondSpool {
 }
 
 interface Reidentification {
-  readonly spoolId: string;
-  readonly fromVariantId: string;
-  readonly toVariantId: string;
+  /** Slug of the variant that it is. */
+  readonly variant: string;
   readonly proposalId: string;
   readonly reason: string;
   readonly byId: string;
@@ -49,10 +51,16 @@ export class SpoolsStore {
     await tx.retest.create({ data: { spoolId: id, ...stands } });
   }
 
-  /** The spool with its variant, locked until the transaction ends; null when there is none. */
-  async lock(tx: Transaction, blindCode: string) {
+  /**
+   * The spool with its variant, locked until the transaction ends.
+   * @throws Problem where none carries the code
+   */
+  async lock(tx: Transaction, typed: string) {
+    const blindCode = normaliseBlindCode(typed);
     await tx.$queryRaw`SELECT 1 FROM spool WHERE blind_code = ${blindCode} FOR UPDATE`;
-    return tx.spool.findUnique({ where: { blindCode }, include: { variant: true } });
+    const spool = await tx.spool.findUnique({ where: { blindCode }, include: { variant: true } });
+    if (!spool) throw spoolNotOnRecord(typed);
+    return spool;
   }
 
   /** Whether the key that was sealed at the opening of an edition names it. */
@@ -64,14 +72,23 @@ export class SpoolsStore {
     return tx.spool.update({ where: { id }, data: { ...fields, version: { increment: 1 } } });
   }
 
-  /** Whether an account handed in anything on a spool; a draft does not count. */
-  async hasTested(tx: Transaction, spoolId: string, testerId: string): Promise<boolean> {
-    return (await tx.submission.count({ where: { spoolId, testerId, revision: { gt: 0 } } })) > 0;
-  }
-
-  /** Puts the re-identification on record first: the database moves a spool for no other reason. */
-  async reidentify(tx: Transaction, data: Reidentification): Promise<void> {
+  /**
+   * Puts the re-identification of a locked spool on record first: the database moves a spool for no other reason.
+   * @throws Problem where there is no such variant, or the spool is it already
+   */
+  async reidentify(
+    tx: Transaction,
+    spool: { readonly id: string; readonly variantId: string },
+    { variant: slug, ...reidentification }: Reidentification,
+  ): Promise<void> {
+    const [variant] = await tx.$queryRaw<{ id: string }[]>`SELECT "id"::text FROM "variant" WHERE "slug" = ${slug} FOR UPDATE`;
+    if (!variant) throw unknownReference('/variant', 'variant', slug);
+    if (variant.id === spool.variantId)
+      throw notValid([
+        { pointer: '/variant', detail: `The spool is "${slug}" on record already; expected another variant.`, code: 'unchanged' },
+      ]);
+    const data = { ...reidentification, spoolId: spool.id, fromVariantId: spool.variantId, toVariantId: variant.id };
     await tx.spoolReidentification.create({ data });
-    await tx.spool.update({ where: { id: data.spoolId }, data: { variantId: data.toVariantId, version: { increment: 1 } } });
+    await this.change(tx, spool.id, { variantId: variant.id });
   }
 }

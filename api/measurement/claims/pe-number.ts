@@ -36,21 +36,6 @@ export function peNumberTex(peNumber: number): number {
   return peNumberDenier(peNumber) / 9;
 }
 
-/**
- * PE number of a linear density, as computed; it is never moved to a number that shops list.
- *
- * Formula: denier/200
- * @param denier linear density, above 0 [denier]
- * @returns PE number [1]
- * @throws MeasurementError 'figures/not-positive' unless finite and above 0
- * @see PE-NUMBER-TABLE
- * @example peNumberOfDenier(250) // 1.25
- */
-export function peNumberOfDenier(denier: number): number {
-  requirePositive(denier, 'denier', 'peNumberOfDenier');
-  return denier / DENIER_PER_PE_NUMBER;
-}
-
 export interface LabelPlausibility {
   solidDiameterMm: number;
   /** false where the label contradicts itself */

@@ -31,7 +31,7 @@ export function requirePositive(value: number, name: string, where: string): voi
  * @returns nothing
  * @throws MeasurementError 'figures/negative' unless 0 ≤ value < ∞
  * @see COMMON-PRACTICE
- * @example requireNotNegative(0, 'forceN', 'apparentStressMPa')
+ * @example requireNotNegative(0, 'expandedUncertainty', 'decideClaim')
  */
 export function requireNotNegative(value: number, name: string, where: string): void {
   if (!(value >= 0 && value < Infinity)) {

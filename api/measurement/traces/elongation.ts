@@ -7,22 +7,6 @@ import type { TracePoint } from './trace.js';
 export type GaugeBasis = 'nominal' | 'corrected';
 
 /**
- * Elongation at the peak without any correction.
- *
- * Formula: 100 x_peak/L
- * @param points samples in order [mm, N]
- * @param gaugeLengthMm L > 0 [mm]
- * @returns elongation [%]
- * @throws MeasurementError 'figures/not-positive' for L; errors of findPeak
- * @see ASTM-D2256
- * @example rawElongationPercent([{ extensionMm: 0, forceN: 0 }, { extensionMm: 20, forceN: 80 }], 500) // 4
- */
-export function rawElongationPercent(points: readonly TracePoint[], gaugeLengthMm: number): number {
-  requirePositive(gaugeLengthMm, 'gaugeLengthMm', 'rawElongationPercent');
-  return (100 * findPeak(points).extensionMm) / gaugeLengthMm;
-}
-
-/**
  * Elongation at the peak counted from the toe-compensated zero.
  *
  * Formula: 100 (x_peak − x₀)/L, or /(L + x₀) on the corrected gauge

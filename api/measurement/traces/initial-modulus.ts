@@ -1,25 +1,6 @@
 import { requirePositive } from '../figures/require-positive.js';
 
 /**
- * Stiffness of the line per unit of strain and linear density.
- *
- * Formula: 100 k L/T
- * @param stiffnessNPerMm k > 0, slope of the linear part [N/mm]
- * @param gaugeLengthMm L > 0 [mm]
- * @param linearDensityTex T > 0 [tex]
- * @returns initial modulus [cN/tex]
- * @throws MeasurementError 'figures/not-positive' unless all are finite and above 0
- * @see ASTM-D2256
- * @example initialModulusCNPerTex(8, 500, 20) // 20000
- */
-export function initialModulusCNPerTex(stiffnessNPerMm: number, gaugeLengthMm: number, linearDensityTex: number): number {
-  requirePositive(stiffnessNPerMm, 'stiffnessNPerMm', 'initialModulusCNPerTex');
-  requirePositive(gaugeLengthMm, 'gaugeLengthMm', 'initialModulusCNPerTex');
-  requirePositive(linearDensityTex, 'linearDensityTex', 'initialModulusCNPerTex');
-  return (100 * stiffnessNPerMm * gaugeLengthMm) / linearDensityTex;
-}
-
-/**
  * Stiffness of the line per unit of strain and cross-section.
  *
  * Formula: k L/A

@@ -1,4 +1,3 @@
-import { requireNotNegative, requirePositive } from '../figures/require-positive.js';
 import { compensatedSum } from '../summary/compensated-sum.js';
 import { findPeak } from './trace.js';
 import type { TracePoint } from './trace.js';
@@ -20,23 +19,4 @@ export function workToBreakJ(points: readonly TracePoint[]): number {
     return ((point.forceN + before.forceN) / 2) * (point.extensionMm - before.extensionMm);
   });
   return compensatedSum(strips) / 1000;
-}
-
-/**
- * Work to break per mass of the specimen.
- *
- * Formula: W/(T L), with T L = tex · mm · 10⁻⁶ g
- * @param workJ W ≥ 0 [J]
- * @param linearDensityTex T > 0 [tex]
- * @param gaugeLengthMm L > 0 [mm]
- * @returns toughness [J/g]
- * @throws MeasurementError 'figures/negative' for W; 'figures/not-positive' for T or L
- * @see ASTM-D2256
- * @example toughnessJPerG(1, 20, 500) // 100
- */
-export function toughnessJPerG(workJ: number, linearDensityTex: number, gaugeLengthMm: number): number {
-  requireNotNegative(workJ, 'workJ', 'toughnessJPerG');
-  requirePositive(linearDensityTex, 'linearDensityTex', 'toughnessJPerG');
-  requirePositive(gaugeLengthMm, 'gaugeLengthMm', 'toughnessJPerG');
-  return workJ / (linearDensityTex * gaugeLengthMm * 1e-6);
 }

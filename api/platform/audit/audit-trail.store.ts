@@ -7,7 +7,7 @@ import { uuid7 } from '../identifiers/uuid7.js';
 export interface AuditEntry {
   /** Account that did it; null for the program itself. */
   readonly actorId: string | null;
-  /** What happened, in the past: submission.accepted */
+  /** What happened, in the past, as noun.verb */
   readonly action: string;
   readonly objectType: string;
   /** Reference, slug or id of the object. */

@@ -32,7 +32,7 @@ async function below(path: string): Promise<string[]> {
   return entries.filter((entry) => entry.isFile()).map(({ parentPath, name }) => join(parentPath, name));
 }
 
-/** Copies a file of the data folder into a backup; null when it was taken away meanwhile, as what no release names is. */
+/** Copies a file of the data folder into a backup; null when it was taken away meanwhile, as what nothing names is. */
 export async function fileIntoBackup(dataFolder: string, path: string, backup: string): Promise<FileBackup | null> {
   const copied = await copy(join(dataFolder, path), join(backup, DATA, path), SECRET.test(path)).catch((error: unknown) => {
     if ((error as NodeJS.ErrnoException).code === 'ENOENT') return null;

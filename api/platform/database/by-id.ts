@@ -7,3 +7,6 @@ export class ById<T> extends Map<string, T> {
     return found;
   }
 }
+
+/** A condition on ids that may name the same row many times over. */
+export const among = (ids: Iterable<string>): { in: string[] } => ({ in: [...new Set(ids)] });

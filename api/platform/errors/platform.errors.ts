@@ -15,7 +15,7 @@ export const platformProblems = declareProblems({
   'request/too-large': {
     status: 413,
     title: 'The body is too large',
-    explains: `A file may have at most ${sizeWords(LARGEST_FILE_BYTES)} (${LARGEST_FILE_BYTES} bytes), JSON with readings ${sizeWords(LARGEST_READINGS_BYTES)}, any other JSON ${sizeWords(LARGEST_JSON_BYTES)}. Split it and send the parts.`,
+    explains: `A file may have at most ${sizeWords(LARGEST_FILE_BYTES)} (${LARGEST_FILE_BYTES} bytes), JSON with long lists ${sizeWords(LARGEST_READINGS_BYTES)}, any other JSON ${sizeWords(LARGEST_JSON_BYTES)}. Split it and send the parts.`,
   },
   'request/address-too-long': {
     status: 414,
@@ -47,7 +47,7 @@ export const platformProblems = declareProblems({
     status: 404,
     title: 'Nothing is found at this address',
     explains:
-      'The address is wrong, the thing does not exist, or it is not for you to see. Look its name up in the list that it belongs to, or ask an editor or an admin.',
+      'The address is wrong, the thing does not exist, or it is not for you to see. Look its name up in the list that it belongs to, or ask an admin.',
   },
   'request/if-match-missing': {
     status: 428,

@@ -5,7 +5,7 @@ import { Problem } from '../errors/problem.js';
 
 /** What a route takes beyond a small JSON body; stands in its config. */
 export interface BodyConfig {
-  readonly takesReadings?: boolean;
+  readonly takesMuch?: boolean;
   readonly takesFiles?: boolean;
 }
 
@@ -18,7 +18,7 @@ declare module 'fastify' {
 export function registerBodyRules(fastify: FastifyInstance): void {
   fastify.removeContentTypeParser('text/plain');
   fastify.addHook('onRoute', (route) => {
-    if (route.config?.takesReadings) route.bodyLimit = LARGEST_READINGS_BYTES;
+    if (route.config?.takesMuch) route.bodyLimit = LARGEST_READINGS_BYTES;
   });
   fastify.addHook('onRequest', (request, _reply, done) => {
     try {

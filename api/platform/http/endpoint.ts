@@ -18,8 +18,8 @@ export interface EndpointDeclaration {
   readonly mediaType?: string;
   /** Whether the change needs If-Match. */
   readonly needsIfMatch?: boolean;
-  /** What it takes beyond a little JSON: JSON with readings or a list as long, or files as well. */
-  readonly takes?: 'readings' | 'files';
+  /** What it takes beyond a little JSON: JSON with long lists, or files as well. */
+  readonly takes?: 'much' | 'files';
   /** Whether it takes a person at a browser: a token must not make what outlives or exceeds it. */
   readonly needsSession?: boolean;
   /** Whether its answer holds a secret, which is kept nowhere. */
@@ -34,7 +34,7 @@ export const ENDPOINT = Symbol('endpoint');
 export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
   const { summary, allow, status = 200, answer, stored, mediaType, needsIfMatch, takes, needsSession, isUnlimited } = declaration;
   const schema = answer ?? stored;
-  const body: BodyConfig = { takesReadings: takes !== undefined, takesFiles: takes === 'files' };
+  const body: BodyConfig = { takesMuch: takes !== undefined, takesFiles: takes === 'files' };
   const who = allow === 'anyone' ? 'anyone' : allow === 'signedIn' ? 'anybody signed in' : allow.join(', ');
   const credentials = allow === 'anyone' ? [] : [{ session: [] }, ...(needsSession ? [] : [{ token: [] }])];
   const decorators = [

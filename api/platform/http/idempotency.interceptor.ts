@@ -52,7 +52,7 @@ export class IdempotencyInterceptor implements NestInterceptor {
       );
       return from([answer]);
     } catch (error) {
-      await this.answers.release(attempt);
+      await this.answers.letGo(attempt);
       throw error;
     } finally {
       clearInterval(renewing);

@@ -58,7 +58,7 @@ export class IdempotentAnswersStore {
     if (count === 0) throw new Problem(platformProblems['request/key-busy'], undefined, [], { 'Retry-After': '1' });
   }
 
-  release(attempt: string) {
+  letGo(attempt: string) {
     return this.database.client.idempotentAnswer.deleteMany({ where: { attempt, status: null } });
   }
 

@@ -1,6 +1,6 @@
 import { createHash } from 'node:crypto';
 import { readdir, readFile } from 'node:fs/promises';
-import { join, relative } from 'node:path';
+import { join, relative, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 
 const ROOT = fileURLToPath(new URL('../../..', import.meta.url));
@@ -15,7 +15,7 @@ const GENERATED = '.astro';
  */
 export async function digestOfSources(sources: readonly string[], except?: string): Promise<string> {
   const hash = createHash('sha256');
-  const files = (await Promise.all(sources.map((source) => filesBelow(join(ROOT, source))))).flat();
+  const files = (await Promise.all(sources.map((source) => filesBelow(resolve(ROOT, source))))).flat();
   for (const file of files) {
     const path = relative(ROOT, file);
     if (except !== undefined && path.startsWith(join(except, '/'))) continue;

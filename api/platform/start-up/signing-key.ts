@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { link, mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 
-/** Place of the private key in the data folder that releases are signed with (Ed25519, PKCS #8, PEM). */
+/** Place of the private key in the data folder that what is published is signed with (Ed25519, PKCS #8, PEM). */
 export const SIGNING_KEY_FILE = 'keys/signing-key.pem';
 
 /** Makes the signing key when there is none yet; an existing one is never replaced. */

@@ -39,14 +39,14 @@ export async function waitUntilSiteIsBuilt(url: string): Promise<boolean> {
   return false;
 }
 
-/** Waits until a release is there to read; false when the program that loads them ended before. */
-export async function waitUntilPublished(loader: Program, url: string): Promise<boolean> {
+/** Waits until a list at an address holds anything; false when the program that fills it ended before. */
+export async function waitUntilListed(loader: Program, address: string): Promise<boolean> {
   while (loader.isRunning()) {
-    const editions = await fetch(`${url}/v1/editions`).then(
+    const list = await fetch(address).then(
       (answer) => answer.json() as Promise<{ items?: unknown[] }>,
       () => ({ items: [] }),
     );
-    if ((editions.items ?? []).length > 0) return true;
+    if ((list.items ?? []).length > 0) return true;
     await pause(ASK_AGAIN_MS);
   }
   return false;

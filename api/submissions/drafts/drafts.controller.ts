@@ -24,14 +24,14 @@ export class DraftsController {
     allow: ['tester'],
     status: 201,
     answer: submissionResponse,
-    takes: 'readings',
+    takes: 'much',
   })
   async beginDraft(@CurrentActor() actor: Actor, @Body({ schema: draftBeginning }) { content }: z.infer<typeof draftBeginning>) {
     return this.views.one(actor, await this.draft.begin(actor, content));
   }
 
   @Put(':reference')
-  @Endpoint({ summary: 'Saves a draft as typed.', allow: ['tester'], answer: submissionResponse, needsIfMatch: true, takes: 'readings' })
+  @Endpoint({ summary: 'Saves a draft as typed.', allow: ['tester'], answer: submissionResponse, needsIfMatch: true, takes: 'much' })
   async saveDraft(
     @CurrentActor() actor: Actor,
     @Param('reference') reference: string,

@@ -46,7 +46,8 @@ export class SaveDraft {
       if ((await this.store.countDrafts(tx, id, actor.accountId)) >= MOST_DRAFTS)
         throw new Problem(submissionProblems['submissions/too-many-drafts'], `You have ${MOST_DRAFTS} drafts in edition ${slug}.`);
       const reference = referenceOf(slug, number);
-      await this.store.createDraft(tx, { reference, testerId: actor.accountId, createdAt: this.clock.now(), subject, draft });
+      const row = { reference, testerId: actor.accountId, createdAt: this.clock.now() };
+      await this.store.createDraft(tx, row, subject, draft);
       await this.audit.record(tx, { actorId: actor.accountId, action: 'draft.begun', objectType: 'submission', objectId: reference });
       return reference;
     });
@@ -60,7 +61,7 @@ export class SaveDraft {
       if (before.version !== version) throw movedOn(before, version, draft);
       const changes = subjectChanges(before, subject);
       if (changes.length > 0) throw notValid(changes);
-      await this.store.saveDraft(tx, before, { draft, subject }, this.clock.now());
+      await this.store.saveDraft(tx, before, subject, draft, this.clock.now());
       await this.audit.record(tx, { actorId: actor.accountId, action: 'draft.saved', objectType: 'submission', objectId: reference });
     });
   }

@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
 import { MethodsReadModel } from '../../methods/methods.read-model.js';
+import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import { claimedForceN } from './subject.js';
 
@@ -35,7 +36,7 @@ export class EvidenceReadModel {
   /** Submissions that hold the very same readings, by the digest of these. */
   async sameReadings(digests: readonly string[]): Promise<Map<string, EarlierReadings[]>> {
     const rows = await this.database.client.submissionRevision.findMany({
-      where: { readingsDigest: { in: [...new Set(digests)] }, submission: { state: { not: 'takenBack' } } },
+      where: { readingsDigest: among(digests), submission: { state: { not: 'takenBack' } } },
       select: { readingsDigest: true, submissionId: true, submission: { select: { reference: true } } },
       orderBy: [{ submission: { reference: 'asc' } }, { number: 'asc' }],
     });
@@ -47,14 +48,14 @@ export class EvidenceReadModel {
 
   /** How many previews of spools a tester has looked at, by the id of each. */
   async previewsOf(testerId: string, spoolIds: readonly string[]): Promise<Map<string, number>> {
-    const rows = await this.database.client.spoolPreviews.findMany({ where: { testerId, spoolId: { in: [...new Set(spoolIds)] } } });
+    const rows = await this.database.client.spoolPreviews.findMany({ where: { testerId, spoolId: among(spoolIds) } });
     return new Map(rows.map(({ spoolId, count }) => [spoolId, count]));
   }
 
   /** Submissions that stand with the very same content, by its digest. */
   async sameContent(digests: readonly string[]): Promise<Map<string, EarlierReadings>> {
     const rows = await this.database.client.submission.findMany({
-      where: { contentDigest: { in: [...new Set(digests)] }, state: { not: 'takenBack' } },
+      where: { contentDigest: among(digests), state: { not: 'takenBack' } },
       select: { id: true, reference: true, contentDigest: true },
     });
     return new Map(rows.map(({ id, reference, contentDigest }) => [contentDigest ?? '', { submissionId: id, reference }]));
@@ -64,10 +65,14 @@ export class EvidenceReadModel {
   async knownAreasMm2(variantIds: readonly string[]): Promise<Map<string, number>> {
     const variants = await this.catalogue.variantsOfSpools([...new Set(variantIds)]);
     const rows = await this.database.client.$queryRaw<{ spoolId: string; areaMm2: number }[]>`
-      SELECT s."spool_id"::text AS "spoolId", (r."figures"->>'areaMm2')::float8 AS "areaMm2"
+      SELECT s."spool_id"::text AS "spoolId", r."areaMm2"
       FROM "submission" s
-      JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
-      WHERE s."spool_id" = ANY(${[...variants.keys()]}::uuid[]) AND s."state" = 'accepted' AND r."figures"->>'areaMm2' IS NOT NULL
+      CROSS JOIN LATERAL (
+        -- One is all there is; said so, it is looked up instead of found by reading every revision of every season.
+        SELECT ("figures"->>'areaMm2')::float8 AS "areaMm2" FROM "submission_revision"
+        WHERE "submission_id" = s."id" AND "number" = s."revision" LIMIT 1
+      ) r
+      WHERE s."spool_id" = ANY(${[...variants.keys()]}::uuid[]) AND s."state" = 'accepted' AND r."areaMm2" IS NOT NULL
       ORDER BY s."bench_day", s."reference"`;
     return new Map(rows.map(({ spoolId, areaMm2 }) => [variants.of(spoolId), areaMm2]));
   }
@@ -82,9 +87,10 @@ export class EvidenceReadModel {
       JOIN "submission_revision" r ON r."submission_id" = s."id" AND r."number" = s."revision"
       WHERE s."tester_id" = ${testerId}::uuid
         AND (s."spool_id" = ANY(${[...new Set(spoolIds)]}::uuid[]) OR s."bench_day" = ANY(${[...new Set(benchDays)]}::date[]))`;
+    if (rows.length === 0) return [];
     const [spools, versions] = await Promise.all([
-      this.catalogue.spoolsById([...new Set(rows.map(({ spoolId }) => spoolId))]),
-      this.methods.versionRows([...new Set(rows.map(({ methodVersionId }) => methodVersionId))]),
+      this.catalogue.spoolsById(rows.map(({ spoolId }) => spoolId)),
+      this.methods.versionRows(rows.map(({ methodVersionId }) => methodVersionId)),
     ]);
     return rows.map(({ methodVersionId, ...row }) => {
       const { variant } = spools.of(row.spoolId);

@@ -1,10 +1,11 @@
 import { Injectable } from '@nestjs/common';
-import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
+import { InterestsReadModel } from '../../interests/interests.read-model.js';
 import type { CheckInput } from '../../checks/check-input.js';
 import { instrumentsFor } from '../../checks/instruments-for.js';
 import { chartsOf, evidenceOfRig, worstOf } from '../../reckoning/rigs/control-charts.js';
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
-import { KeyReadings } from '../../platform/audit/key-readings.store.js';
+import { MethodsReadModel } from '../../methods/methods.read-model.js';
+import { KeyReadings } from '../../audit/key-readings.store.js';
 import type { Actor } from '../../platform/http/access.js';
 import { RetestedSubmissions } from '../retested.read-model.js';
 import { EvidenceReadModel } from './evidence.read-model.js';
@@ -51,9 +52,10 @@ const NOTHING_BESIDE: Beside = { knownAreaMm2: null, hasDeclaredInterest: false,
 @Injectable()
 export class GatherBeside {
   constructor(
-    private readonly accounts: AccountsReadModel,
+    private readonly interests: InterestsReadModel,
     private readonly evidence: EvidenceReadModel,
     private readonly controlPulls: ControlPullsReadModel,
+    private readonly methods: MethodsReadModel,
     private readonly retested: RetestedSubmissions,
     private readonly keyReadings: KeyReadings,
   ) {}
@@ -81,7 +83,7 @@ export class GatherBeside {
     const [onRecord, knownAreasMm2, interests, secondTimes, previews] = await Promise.all([
       this.evidence.sameReadings(reads.map(({ readingsDigest }) => readingsDigest)),
       this.evidence.knownAreasMm2(reads.map(({ subject }) => subject.spool.variant.id)),
-      this.accounts.interestsOf(actor.accountId),
+      this.interests.makersOf(actor.accountId),
       this.retested.secondTimes(spoolIds),
       this.evidence.previewsOf(actor.accountId, spoolIds),
     ]);
@@ -96,7 +98,7 @@ export class GatherBeside {
       const isTwiceHere = digests.has(read.readingsDigest) || firstWith.get(read.readingsDigest) !== read;
       return {
         knownAreaMm2: read.figures.areaMm2 ?? knownAreasMm2.get(id) ?? null,
-        hasDeclaredInterest: interests.some((interest) => interest.makerId === makerId),
+        hasDeclaredInterest: interests.includes(makerId),
         sameReadingsAs: [...new Set(stored), ...(isTwiceHere ? ['another submission handed in with it'] : [])],
         previews: previews.get(spoolId) ?? 0,
         secondTime: sameHands(actor.accountId, read.content, secondTimes.get(spoolId)),
@@ -123,21 +125,26 @@ export class GatherBeside {
   }
 
   private async rigEvidence(reads: readonly ReadSubmission[]): Promise<Pick<Evidence, 'rigEvidence' | 'rigRecords'>> {
-    const rigsOf = ({ instruments }: ReadSubmission): string[] => instrumentsFor('breakingForce', instruments).map(({ code }) => code);
-    const codes = new Set(reads.flatMap(rigsOf));
-    const named = new Map(reads.flatMap(({ instruments }) => instruments.map((one) => [one.code, one])));
-    const rigs = [...named.values()].filter(({ code }) => codes.has(code));
+    const rigsOf = ({ instruments }: ReadSubmission) => instrumentsFor('breakingForce', instruments);
+    const rigs = new Map(reads.flatMap(rigsOf).map(({ id, code }) => [id, code]));
     // First the records: what comes in between the two is missing in them, so that the storing finds it.
-    const rigRecords = await this.controlPulls.records([...codes]);
-    const methods = [...new Set(reads.map(({ subject }) => subject.method.slug))];
-    const days = reads.map(({ content }) => content.benchDay);
-    const charts = chartsOf(await this.controlPulls.pullsAround({ rigs, methods }, days));
+    const rigRecords = await this.controlPulls.records(rigs.keys());
+    const isWatched = [...rigRecords.values()].some((records) => records > 0);
+    const charts = isWatched ? chartsOf(await this.pullsAround(rigs, reads)) : [];
     return {
       rigEvidence: (read) => {
-        const known = rigsOf(read).map((rig) => evidenceOfRig(charts, rig, read.subject.method.slug, read.content.benchDay));
+        const known = rigsOf(read).map(({ code }) => evidenceOfRig(charts, code, read.subject.method.slug, read.content.benchDay));
         return { rigEvidence: worstOf(known.map(({ state }) => state)), rigPulls: Math.min(...known.map(({ pulls: count }) => count)) };
       },
       rigRecords,
     };
+  }
+
+  private async pullsAround(rigs: ReadonlyMap<string, string>, reads: readonly ReadSubmission[]) {
+    const methods = await this.methods.known(reads.map(({ subject }) => subject.method.slug));
+    return this.controlPulls.pullsAround(
+      { rigs, methods },
+      reads.map(({ content }) => content.benchDay),
+    );
   }
 }

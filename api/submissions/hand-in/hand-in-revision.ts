@@ -67,7 +67,7 @@ export class HandInRevision {
     if (!(await this.editions.holdOpen(tx, submission.editionId))) throw new Problem(submissionProblems['submissions/edition-closed']);
     const number = submission.revision + 1;
     await this.store.handIn(tx, id, examined);
-    await this.store.addRevisions(tx, [{ submissionId: id, number, handedInAt: this.clock.now(), record: toRecord(examined) }]);
+    await this.store.addRevisions(tx, { number, handedInAt: this.clock.now() }, new Map([[id, toRecord(examined)]]));
     await this.requireRigsAsSeen.run(tx, examined.rigRecords);
     await this.audit.record(tx, {
       actorId: actor.accountId,

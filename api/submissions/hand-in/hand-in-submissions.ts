@@ -99,16 +99,10 @@ export class HandInSubmissions {
       return referenceOf(place.slug, place.number++);
     };
     await oneAhead(records.lines(), async (line) => {
-      const batch = (JSON.parse(line) as SubmissionRecord[]).map((record) => ({
-        reference: take(record.editionId),
-        testerId: actor.accountId,
-        createdAt,
-        record,
-      }));
-      const taken = batch.map(({ reference }) => reference);
-      references.push(...taken);
-      await this.store.create(tx, batch);
-      await this.tell(tx, actor, taken);
+      const batch = new Map((JSON.parse(line) as SubmissionRecord[]).map((record) => [take(record.editionId), record]));
+      references.push(...batch.keys());
+      await this.store.create(tx, { testerId: actor.accountId, createdAt }, batch);
+      await this.tell(tx, actor, [...batch.keys()]);
     });
     await this.requireRigsAsSeen.run(tx, rigsSeen);
     return references;

@@ -1,4 +1,5 @@
 import { Injectable } from '@nestjs/common';
+import { SpoolRows } from '../../catalogue/spools/spool-rows.read-model.js';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { Database } from '../../platform/database/database.js';
@@ -24,6 +25,7 @@ export class PreviewSubmissions {
   constructor(
     private readonly examine: ExamineSubmissions,
     private readonly store: SpoolPreviewsStore,
+    private readonly spools: SpoolRows,
     private readonly database: Database,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
@@ -46,9 +48,12 @@ export class PreviewSubmissions {
 
   /** Counts what was looked at, refused or not; the trail tells of the first preview of a spool and of each time that their number has doubled. */
   private async count(actor: Actor, counts: ReadonlyMap<string, number>): Promise<void> {
+    const spools = [...(await this.spools.ids([...counts.keys()]))].sort(([one], [other]) => (one < other ? -1 : 1));
+    const ofSpools = new Map(spools.map(([code, id]) => [id, counts.get(code) ?? 0]));
     await this.database.transaction(async (tx) => {
-      const now = await this.store.count(tx, actor.accountId, counts, this.clock.now());
-      const told = now.filter(({ blindCode, count }) => doublings(count) > doublings(count - (counts.get(blindCode) ?? 0)));
+      const now = await this.store.count(tx, actor.accountId, ofSpools, this.clock.now());
+      const looked = spools.map(([blindCode, id]) => ({ blindCode, count: now.get(id) ?? 0 }));
+      const told = looked.filter(({ blindCode, count }) => doublings(count) > doublings(count - (counts.get(blindCode) ?? 0)));
       await this.audit.recordAll(
         tx,
         told.map(({ blindCode, count }) => ({

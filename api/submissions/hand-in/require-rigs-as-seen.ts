@@ -1,5 +1,6 @@
 import { Injectable } from '@nestjs/common';
 import { ControlPullsReadModel } from '../../control-pulls/control-pulls.read-model.js';
+import { InstrumentsReadModel } from '../../instruments/instruments.read-model.js';
 import type { Transaction } from '../../platform/database/database.js';
 import { Problem } from '../../platform/errors/problem.js';
 import { submissionProblems } from '../submissions.errors.js';
@@ -10,13 +11,17 @@ import { submissionProblems } from '../submissions.errors.js';
  */
 @Injectable()
 export class RequireRigsAsSeen {
-  constructor(private readonly controlPulls: ControlPullsReadModel) {}
+  constructor(
+    private readonly controlPulls: ControlPullsReadModel,
+    private readonly instruments: InstrumentsReadModel,
+  ) {}
 
-  /** @param seen code of each rig → its records as the checks saw them first */
+  /** @param seen id of each rig → its records as the checks saw them first */
   async run(tx: Transaction, seen: ReadonlyMap<string, number>): Promise<void> {
-    const now = await this.controlPulls.records([...seen.keys()], tx);
+    const now = await this.controlPulls.records(seen.keys(), tx);
     const changed = [...seen].flatMap(([rig, records]) => (now.get(rig) === records ? [] : [rig]));
-    if (changed.length > 0)
-      throw new Problem(submissionProblems['submissions/rig-watched'], `Control pulls of ${changed.join(', ')} came in.`);
+    if (changed.length === 0) return;
+    const codes = [...(await this.instruments.codes(changed)).values()].sort();
+    throw new Problem(submissionProblems['submissions/rig-watched'], `Control pulls of ${codes.join(', ')} came in.`);
   }
 }

@@ -1,13 +1,13 @@
 import { MOST_READINGS, MOST_SPECIMENS } from '../../contract/submission-content.js';
 import { CSV_COLUMNS } from './csv-columns.js';
 import type { FileRow } from './file-row.js';
-import type { RawSpecimen, RawSubmission } from './raw-submission.js';
+import type { SpecimenOfRows, RowsTogether } from './rows-together.js';
 import type { RowFault } from './row-fault.js';
 
 const QUANTITIES = CSV_COLUMNS.flatMap(({ name, role }) => (role === undefined ? [] : [{ name, role }]));
 
 /** Adds a row to its specimen; a specimen may take several rows, one a station, that agree on all but the readings. */
-export function addSpecimen(submission: RawSubmission, row: FileRow): RowFault[] {
+export function addSpecimen(submission: RowsTogether, row: FileRow): RowFault[] {
   const number = row.wholeNumber('specimen');
   const hasStation = row.text('station') !== '';
   const station = row.wholeNumber('station');
@@ -33,15 +33,15 @@ export function addSpecimen(submission: RawSubmission, row: FileRow): RowFault[]
   return faults;
 }
 
-function specimenOf(number: number, row: FileRow): RawSpecimen {
+function specimenOf(number: number, row: FileRow): SpecimenOfRows {
   const reason = row.text('invalid reason');
   const condition = row.text('condition') || 'untreated';
   return { number, condition, validity: reason ? 'invalid' : 'valid', ...(reason ? { invalidReason: reason } : {}), readings: [] };
 }
 
 function addReadings(
-  specimen: RawSpecimen,
-  places: RawSubmission['places'][number]['readings'],
+  specimen: SpecimenOfRows,
+  places: RowsTogether['places'][number]['readings'],
   row: FileRow,
   station: number | null,
 ): void {
@@ -53,7 +53,7 @@ function addReadings(
   }
 }
 
-function differences(known: RawSpecimen, first: FileRow, made: RawSpecimen, row: FileRow): RowFault[] {
+function differences(known: SpecimenOfRows, first: FileRow, made: SpecimenOfRows, row: FileRow): RowFault[] {
   const pairs = [
     ['condition', known.condition, made.condition],
     ['invalid reason', known.invalidReason ?? '', made.invalidReason ?? ''],

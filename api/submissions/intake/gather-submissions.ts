@@ -1,7 +1,7 @@
 import { addSpecimen } from './add-specimen.js';
 import type { FaultList } from './fault-list.js';
 import { FileRow } from './file-row.js';
-import type { RawSubmission } from './raw-submission.js';
+import type { RowsTogether } from './rows-together.js';
 import type { Header } from './read-header.js';
 import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
@@ -21,7 +21,7 @@ const keyOf = (row: FileRow): string => JSON.stringify(MARKS.map((name) => row.t
 export class SubmissionGatherer {
   /** Key of each submission that has begun → its first row and its last. */
   private readonly begun = new Map<string, { readonly first: number; last: number; isTold?: true }>();
-  private open: { readonly key: string; readonly raw: RawSubmission } | null = null;
+  private open: { readonly key: string; readonly raw: RowsTogether } | null = null;
 
   constructor(
     private readonly header: Header,
@@ -33,7 +33,7 @@ export class SubmissionGatherer {
    * @returns the submission that is whole, as the row begins another; else null
    * @throws UnreadableFile when there are more submissions than a file may hold
    */
-  add(rowNumber: number, cells: readonly string[]): RawSubmission | null {
+  add(rowNumber: number, cells: readonly string[]): RowsTogether | null {
     if (cells.length !== this.header.width) {
       this.faults.spoil(misshapen(rowNumber, cells.length, this.header.width));
       return null;
@@ -52,11 +52,11 @@ export class SubmissionGatherer {
   }
 
   /** @returns the last submission; null when there was none */
-  end(): RawSubmission | null {
+  end(): RowsTogether | null {
     return this.open?.raw ?? null;
   }
 
-  private take({ key, raw }: { key: string; raw: RawSubmission }, row: FileRow, faults: readonly RowFault[]): void {
+  private take({ key, raw }: { key: string; raw: RowsTogether }, row: FileRow, faults: readonly RowFault[]): void {
     const all = [...faults, ...addSpecimen(raw, row)];
     raw.lastRow = row.row;
     raw.isFaulty ||= all.length > 0;
@@ -77,7 +77,7 @@ export class SubmissionGatherer {
   }
 }
 
-function begin(row: FileRow): RawSubmission {
+function begin(row: FileRow): RowsTogether {
   const [zone, note, fewerBecause] = [row.text('zone'), row.text('note'), row.text('fewer because')];
   const content = {
     edition: row.text('edition'),

@@ -3,8 +3,8 @@ import type { HandIn } from './intake.js';
 import { submissionContent } from '../../contract/submission-content.js';
 import type { FaultList } from './fault-list.js';
 import { SubmissionGatherer } from './gather-submissions.js';
-import { placeOf } from './raw-submission.js';
-import type { RawSubmission } from './raw-submission.js';
+import { placeOf } from './rows-together.js';
+import type { RowsTogether } from './rows-together.js';
 import { readHeader } from './read-header.js';
 import type { Header } from './read-header.js';
 import { readRows } from './read-rows.js';
@@ -31,7 +31,7 @@ export async function* parseSubmissionsCsv(bytes: AsyncIterable<Uint8Array>, lis
 }
 
 interface Gathered {
-  readonly raw: RawSubmission;
+  readonly raw: RowsTogether;
   /** Where its faults go. */
   readonly told: Pick<FaultList, 'add'>;
 }
@@ -76,7 +76,7 @@ const emptyFile = (row: number, found: string, message: string): RowFault => ({
 });
 
 /** @returns the submission, or null when it has faults, which are then on the list */
-function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): HandIn | null {
+function validate(raw: RowsTogether, list: Pick<FaultList, 'add'>): HandIn | null {
   const parsed = submissionContent.safeParse(raw.content);
   if (parsed.success && !raw.isFaulty) {
     return { content: parsed.data, rows: [raw.first.row, raw.lastRow], locate: (fault) => located(raw, fault) };
@@ -94,7 +94,7 @@ function validate(raw: RawSubmission, list: Pick<FaultList, 'add'>): HandIn | nu
   return null;
 }
 
-function located(raw: RawSubmission, fault: InputFault): InputFault {
+function located(raw: RowsTogether, fault: InputFault): InputFault {
   const { row, column } = placeOf(raw, partsOf(fault.pointer));
   return { ...fault, pointer: pointerTo(row, column), row, column };
 }

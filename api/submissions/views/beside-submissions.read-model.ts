@@ -1,6 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
 import { DecisionsReadModel } from '../../decisions/decisions.read-model.js';
+import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import { RevisionParts } from './revision-parts.read-model.js';
 import { SubmissionNames } from './submission-names.read-model.js';
@@ -52,7 +53,7 @@ export class BesideSubmissions {
   /** Of all their revisions, oldest first. */
   private async reviews(submissionIds: readonly string[]) {
     const revisions = await this.database.client.submissionRevision.findMany({
-      where: { submissionId: { in: [...submissionIds] } },
+      where: { submissionId: among(submissionIds) },
       select: { id: true, submissionId: true, number: true },
     });
     const found = await this.decisions.reviewsOf(revisions.map(({ id }) => id));

@@ -1,7 +1,9 @@
 import { Injectable } from '@nestjs/common';
 import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
+import { EditionRows } from '../../editions/edition-rows.read-model.js';
 import { FindingsReadModel } from '../../findings/findings.read-model.js';
-import { KeyReadings } from '../../platform/audit/key-readings.store.js';
+import { KeyReadings } from '../../audit/key-readings.store.js';
+import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
 import type { Actor } from '../../platform/http/access.js';
@@ -27,6 +29,7 @@ export class SubmissionViewsReadModel {
     private readonly beside: BesideSubmissions,
     private readonly findings: FindingsReadModel,
     private readonly catalogue: CatalogueReadModel,
+    private readonly editions: EditionRows,
     private readonly keyReadings: KeyReadings,
   ) {}
 
@@ -35,12 +38,14 @@ export class SubmissionViewsReadModel {
     actor: Actor,
     { state, edition, inDoubt, limit, cursor }: SubmissionsQuery,
   ): Promise<{ items: SubmissionSummary[]; nextCursor: string | null }> {
+    const editionId = edition === undefined ? undefined : await this.editions.idOf(edition);
+    if (editionId === null) return { items: [], nextCursor: null };
     const rows = await this.database.client.submission.findMany({
       where: {
         AND: [
           visibleTo(actor),
           state === undefined ? {} : { state },
-          edition === undefined ? {} : { edition: { slug: edition } },
+          editionId === undefined ? {} : { editionId },
           inDoubt === undefined ? {} : IN_DOUBT,
           cursor === undefined ? {} : { id: { lt: cursor } },
         ],
@@ -56,7 +61,7 @@ export class SubmissionViewsReadModel {
 
   /** What its tester has just handed in, with what the checks found, in the order of the references. */
   async handedIn(references: readonly string[]): Promise<HandedInSummary[]> {
-    const rows = await this.database.client.submission.findMany({ where: { reference: { in: [...references] } }, include: SUMMARY });
+    const rows = await this.database.client.submission.findMany({ where: { reference: among(references) }, include: SUMMARY });
     const names = await this.names.of(rows);
     const findings = await this.findings.ofRevisions(rows.flatMap(({ revisions }) => revisions.map(({ id }) => id)));
     const toFindings = (row: (typeof rows)[number]) =>

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import type { ComparedTables } from '../weigh/compared.js';
 import { verdictWords } from '../words/compare-words.js';
 import { besideTable, figuresTable, wordsBeside, type Chosen } from './compared-tables.js';
@@ -35,7 +36,7 @@ class CompareVariants extends HTMLElement {
     const chosen = this.chosen;
     if (!status || !place) return;
     if (chosen.size < 2) {
-      status.textContent = 'Choose at least two different variants.';
+      status.textContent = say`Choose at least two different variants.`;
       place.replaceChildren();
       return;
     }
@@ -46,8 +47,8 @@ class CompareVariants extends HTMLElement {
     );
     const [tables, ...others] = new Set(named.map((one) => one.tables));
     if (!tables || others.length > 0) {
-      const names = [tables, ...others].map((one) => one?.name).join(' and ');
-      status.textContent = `Lines of different divisions are not compared: ${names}. Choose variants of one.`;
+      const names = [tables, ...others].map((one) => one?.name).join(say` and `);
+      status.textContent = say`Lines of different divisions are not compared: ${names}. Choose variants of one.`;
       place.replaceChildren();
       return;
     }

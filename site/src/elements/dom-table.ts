@@ -1,4 +1,5 @@
 import type { System } from '../words/in-units.js';
+import { figures } from '../words/figures.js';
 
 export type Cell = string | Node;
 
@@ -45,7 +46,7 @@ export function inSystems(texts: readonly { readonly system: System; readonly te
     ...texts.map(({ system, text }) => {
       const part = document.createElement('span');
       part.className = system;
-      part.textContent = text;
+      part.textContent = figures(text);
       return part;
     }),
   );
@@ -63,6 +64,6 @@ function cellOf(name: 'th' | 'td', role: string, content: Cell, scope?: string):
   const cell = document.createElement(name);
   cell.setAttribute('role', role);
   if (scope !== undefined) cell.scope = scope;
-  cell.append(typeof content === 'string' ? content : content.cloneNode(true));
+  cell.append(typeof content === 'string' ? figures(content) : content.cloneNode(true));
   return cell;
 }

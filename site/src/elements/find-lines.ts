@@ -1,8 +1,16 @@
+import { say } from '../words/say.js';
 import type { FindIndex, FindTable } from '../release/find-index.js';
 import { inSystems, linkTo } from './dom-table.js';
 import { figureOf, fitsOf, leadOf, reasonsOf, type Fit, type Wish } from '../words/find-words.js';
+import { figures } from '../words/figures.js';
 
 type Field = HTMLSelectElement | HTMLInputElement;
+
+/** Whether a field holds something else than the page came with. */
+function isChosen(field: Field): boolean {
+  if (field instanceof HTMLSelectElement) return field.selectedIndex > 0;
+  return field.type === 'checkbox' ? field.checked : field.value !== '';
+}
 
 /** More do not help who has to choose; the published order is one press away. */
 const MOST_SHOWN = 8;
@@ -12,9 +20,10 @@ class FindLines extends HTMLElement {
   private loaded: Promise<FindIndex[]> | undefined;
 
   connectedCallback(): void {
-    // What was chosen before this script was there stands.
-    if (location.search === '') this.write();
-    else this.read();
+    // What was chosen before this script was there stands, beside what the address says.
+    const chosen = new Set(this.fields.filter(isChosen));
+    this.read(chosen);
+    if (chosen.size > 0) this.write();
     void this.show();
     this.addEventListener('change', () => {
       this.write();
@@ -35,9 +44,10 @@ class FindLines extends HTMLElement {
     return [...this.querySelectorAll<Field>('select, input')];
   }
 
-  private read(): void {
+  private read(except = new Set<Field>()): void {
     const wished = new URLSearchParams(location.search);
     for (const field of this.fields) {
+      if (except.has(field)) continue;
       const value = wished.get(field.name) ?? '';
       if (field.type === 'checkbox') field.checked = value === 'yes';
       else if (!(field instanceof HTMLSelectElement) || [...field.options].some((option) => option.value === value)) field.value = value;
@@ -63,6 +73,7 @@ class FindLines extends HTMLElement {
     return {
       make: text('make'),
       pe: text('pe'),
+      about: number('about'),
       diameter: range('diameter'),
       force: range('force'),
       isObtainable: text('obtainable') === 'yes',
@@ -80,10 +91,10 @@ class FindLines extends HTMLElement {
     const [status, list, more] = [this.querySelector('[role=status]'), this.querySelector('ol'), this.querySelector('.more')];
     if (!index || !table || !status || !list || !more) return;
     const fits = fitsOf(index, wish);
-    status.textContent = leadOf(index, table, fits);
+    status.textContent = figures(leadOf(index, table, fits));
     list.replaceChildren(...fits.slice(0, MOST_SHOWN).map((fit) => itemOf(fit, table)));
-    const left = fits.length > MOST_SHOWN ? `${fits.length - MOST_SHOWN} more fit. ` : '';
-    more.replaceChildren(left, linkTo(`${table.name}: all ${table.placed} in the published order`, table.href));
+    const left = fits.length > MOST_SHOWN ? say`${fits.length - MOST_SHOWN} more fit. ` : '';
+    more.replaceChildren(left, linkTo(say`${table.name}: all ${table.placed} in the published order`, table.href));
   }
 }
 
@@ -95,7 +106,7 @@ function itemOf(fit: Fit, table: FindTable): HTMLLIElement {
   const reasons = document.createElement('span');
   reasons.className = 'label';
   reasons.append(inSystems(reasonsOf(fit, table)));
-  item.append(linkTo(fit.line.name, fit.line.href), ': ', figure, reasons);
+  item.append(linkTo(figures(fit.line.name), fit.line.href), ': ', figure, reasons);
   return item;
 }
 

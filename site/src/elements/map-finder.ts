@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 /** Brings out the dots whose names hold what is typed; the others step back. */
 class MapFinder extends HTMLElement {
   connectedCallback() {
@@ -10,7 +11,7 @@ class MapFinder extends HTMLElement {
         spot.classList.toggle('found', words.length > 0 && found.includes(spot));
         spot.classList.toggle('back', words.length > 0 && !found.includes(spot));
       }
-      if (status) status.textContent = words.length === 0 ? '' : `${found.length} of ${spots.length}`;
+      if (status) status.textContent = words.length === 0 ? '' : say`${found.length} of ${spots.length}`;
     });
   }
 }

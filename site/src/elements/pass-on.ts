@@ -1,20 +1,21 @@
+import { say } from '../words/say.js';
 /** What a page offers to those who tell others of it: its citation to copy, a link to each row, each table and chart as a picture. */
 class PassOn extends HTMLElement {
   connectedCallback() {
     const told = document.createElement('output');
     const copy = (text: string, what: string) =>
       navigator.clipboard.writeText(text).then(
-        () => (told.textContent = `${what} is copied.`),
-        () => (told.textContent = `Your browser does not let a page copy. ${what}: ${text}`),
+        () => (told.textContent = say`${what} is copied.`),
+        () => (told.textContent = say`Your browser does not let a page copy. ${what}: ${text}`),
       );
     const citation = this.querySelector('p')?.textContent.trim().replaceAll(/\s+/g, ' ') ?? '';
     this.append(
-      buttonOf('Copy the citation', () => void copy(citation, 'The citation')),
+      buttonOf(say`Copy the citation`, () => void copy(citation, say`The citation`)),
       this.pictures(told),
       told,
     );
     for (const row of document.querySelectorAll<HTMLTableRowElement>('main tr[id]'))
-      addLink(row, (href) => void copy(href, 'The link to the row'));
+      addLink(row, (href) => void copy(href, say`The link to the row`));
     const { source = '', address = '' } = this.dataset;
     document.documentElement.style.setProperty('--foot', JSON.stringify(`${source}. ${address}`));
   }
@@ -25,13 +26,13 @@ class PassOn extends HTMLElement {
     const choice = document.createElement('select');
     choice.append(...pictured.map((one, index) => new Option(shortened(nameOf(one)), String(index))));
     const label = document.createElement('label');
-    label.append('A picture of ', choice);
+    label.append(say`A picture of `, choice);
     const save = (kind: 'png' | 'svg') => async () => {
       const one = pictured[Number(choice.value)];
       if (!one) return;
       const { savePicture } = await import('./save-picture.js');
       const { title = '', source = '', address = '' } = this.dataset;
-      told.textContent = `Saved as ${await savePicture(one, kind, { title, name: nameOf(one), source, address })}.`;
+      told.textContent = say`Saved as ${await savePicture(one, kind, { title, name: nameOf(one), source, address })}.`;
     };
     const part = document.createElement('p');
     part.hidden = pictured.length === 0;
@@ -76,7 +77,7 @@ function addLink(row: HTMLTableRowElement, copy: (href: string) => void): void {
   link.href = `#${row.id}`;
   link.className = 'row-link';
   link.textContent = '#';
-  link.setAttribute('aria-label', `Link to the row of ${heading.querySelector('a')?.textContent ?? heading.textContent}`);
+  link.setAttribute('aria-label', say`Link to the row of ${heading.querySelector('a')?.textContent ?? heading.textContent}`);
   link.addEventListener('click', () => copy(link.href));
   (heading.querySelector('.label') ?? heading).append(' ', link);
 }

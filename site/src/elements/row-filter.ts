@@ -1,3 +1,5 @@
+import { inNameOrder } from '../words/locale.js';
+import { say } from '../words/say.js';
 type Field = HTMLSelectElement | HTMLInputElement;
 
 /** Shows only the rows of a table that have what is chosen, sorted within their groups; the choice lives in the address, so that it can be sent and kept. */
@@ -43,6 +45,9 @@ class RowFilter extends HTMLElement {
   private write() {
     const chosen = new URLSearchParams();
     for (const { name, value } of this.fields) if (value) chosen.set(name, value);
+    // Which columns are left out is not its to say.
+    const without = new URLSearchParams(location.search).get('without');
+    if (without) chosen.set('without', without);
     const query = chosen.toString();
     history.replaceState(null, '', query ? `?${query}` : location.pathname);
     this.apply();
@@ -57,8 +62,8 @@ class RowFilter extends HTMLElement {
     this.sort(body, rows, order?.value ?? '');
     for (const row of rows) row.hidden = !chosen.every((field) => holds(field, row));
     const shown = rows.filter(({ hidden }) => !hidden).length;
-    const count = chosen.length === 0 ? `all ${rows.length}` : `${chosen.map(wordsOf).join(', ')}: ${shown} of ${rows.length}`;
-    const sorted = order && order.value !== '' ? `; within each group by ${order.selectedOptions[0]?.text ?? order.value}` : '';
+    const count = chosen.length === 0 ? say`all ${rows.length}` : say`${chosen.map(wordsOf).join(', ')}: ${shown} of ${rows.length}`;
+    const sorted = order && order.value !== '' ? say`; within each group by ${order.selectedOptions[0]?.text ?? order.value}` : '';
     this.tell(count + sorted);
   }
 
@@ -69,7 +74,7 @@ class RowFilter extends HTMLElement {
     const inOrder = rows.toSorted((one, other) => at(one) - at(other));
     const keyOf = (row: HTMLElement) => (by === 'name' ? (row.querySelector('a')?.textContent ?? '') : (row.dataset[by] ?? ''));
     const compare = (one: HTMLElement, other: HTMLElement) =>
-      (by === '' ? 0 : keyOf(one).localeCompare(keyOf(other), 'en', { numeric: true })) || at(one) - at(other);
+      (by === '' ? 0 : inNameOrder(keyOf(one), keyOf(other))) || at(one) - at(other);
     const sorted = runsOf(inOrder).flatMap((run) => run.toSorted(compare));
     if (sorted.some((row, index) => row !== rows[index])) body.append(...sorted);
   }
@@ -77,7 +82,7 @@ class RowFilter extends HTMLElement {
   private tell(words: string) {
     const [state, status] = [this.querySelector('.state'), this.querySelector('[role=status]')];
     if (state) state.textContent = words;
-    if (status) status.textContent = `Shown: ${words}. Places and groups stay those of the whole table.`;
+    if (status) status.textContent = say`Shown: ${words}. Places and groups stay those of the whole table.`;
   }
 }
 
@@ -103,7 +108,7 @@ function holds({ name, value }: Field, row: HTMLElement): boolean {
 
 function wordsOf(field: Field): string {
   if (field instanceof HTMLSelectElement) return field.selectedOptions[0]?.text ?? field.value;
-  return `${field.name.replace('-', ' ')} ${field.value} mm`;
+  return field.name.endsWith('-from') ? say`from ${field.value} mm` : say`up to ${field.value} mm`;
 }
 
 customElements.define('row-filter', RowFilter);

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 /** On a phone a row of standings shows what answers; a press shows the rest. Without a script all of it stands there. */
 function addOpener(row: HTMLTableRowElement): void {
   const heading = row.querySelector('th');
@@ -6,7 +7,7 @@ function addOpener(row: HTMLTableRowElement): void {
   button.type = 'button';
   button.className = 'opener';
   button.setAttribute('aria-expanded', 'false');
-  button.setAttribute('aria-label', `All about ${heading.querySelector('a')?.textContent ?? heading.textContent}`);
+  button.setAttribute('aria-label', say`All about ${heading.querySelector('a')?.textContent ?? heading.textContent}`);
   button.addEventListener('click', () => {
     const isOpen = row.classList.toggle('open');
     button.setAttribute('aria-expanded', String(isOpen));

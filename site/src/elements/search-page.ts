@@ -1,11 +1,16 @@
+import { say } from '../words/say.js';
 import MiniSearch from 'minisearch';
+import type { InSystems } from '../words/find-words.js';
+import { inSystems } from './dom-table.js';
 import { isWord, term, tokens } from '../words/search-terms.js';
+import { figures } from '../words/figures.js';
 
 interface Entry {
   readonly id: string;
   readonly kind: string;
   readonly name: string;
   readonly more: string;
+  readonly figures?: InSystems;
 }
 
 const MOST_SHOWN = 40;
@@ -51,7 +56,7 @@ class SearchPage extends HTMLElement {
       .then((entries) => {
         const index = new MiniSearch<Entry>({
           fields: ['name', 'more', 'kind', 'also'],
-          storeFields: ['name', 'more', 'kind'],
+          storeFields: ['name', 'more', 'kind', 'figures'],
           tokenize: tokens,
           processTerm: term,
         });
@@ -64,15 +69,16 @@ class SearchPage extends HTMLElement {
   private show(words: string, found: readonly Entry[]): void {
     const [status, list] = [this.querySelector('[role=status]'), this.querySelector('ol')];
     if (!status || !list) return;
-    const more = found.length > MOST_SHOWN ? `; the first ${MOST_SHOWN} are shown` : '';
-    status.textContent = words === '' ? '' : `${found.length === 0 ? 'Nothing' : found.length} found for “${words}”${more}.`;
+    const more = found.length > MOST_SHOWN ? say`; the first ${MOST_SHOWN} are shown` : '';
+    status.textContent = words === '' ? '' : say`${found.length === 0 ? say`Nothing` : found.length} found for “${words}”${more}.`;
     list.replaceChildren(
-      ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make }) => {
+      ...found.slice(0, MOST_SHOWN).map(({ id, kind, name, more: make, figures: measures }) => {
         const [item, link, note] = [document.createElement('li'), document.createElement('a'), document.createElement('span')];
         link.href = id;
-        link.textContent = name;
+        link.textContent = figures(name);
         note.className = 'label';
-        note.textContent = make === '' ? kind : `${kind}, ${make}`;
+        note.textContent = make === '' ? kind : figures(`${kind}, ${make}`);
+        if (measures?.[0]?.text) note.append(', ', inSystems(measures));
         item.append(link, note);
         return item;
       }),

@@ -1,7 +1,9 @@
+import { say } from '../words/say.js';
 import { publishedWeights, weigher, type Standing } from '../weigh/stand.js';
 import type { Weighed } from '../weigh/weighed.js';
 import { chanceWords } from '../words/chance-words.js';
 import { ownOrderWords, publishedPlaceWords, scoreWords } from '../words/weigh-words.js';
+import { figures } from '../words/figures.js';
 
 /** Orders a division by the weights of its reader; the address carries them, so that the order can be sent and kept. */
 class WeighLines extends HTMLElement {
@@ -9,11 +11,16 @@ class WeighLines extends HTMLElement {
   private ready: { of: Weighed; stand: (weights: readonly string[]) => Standing } | undefined;
 
   connectedCallback(): void {
+    // What was chosen before this script was there stands.
+    const only = this.select('only')?.value ?? '';
+    this.countOnly(only);
+    if (only !== '') this.write(false);
     if (location.search !== '') void this.show();
     this.addEventListener('input', (event) => {
+      const name = (event.target as HTMLInputElement).name;
+      if (name === 'only') this.countOnly((event.target as HTMLSelectElement).value);
       // Another division has categories and weights of its own.
-      const isDivision = event.target instanceof HTMLSelectElement;
-      this.write(isDivision);
+      this.write(name === 'division');
       void this.show();
     });
     this.querySelector('form')?.addEventListener('reset', (event) => {
@@ -25,7 +32,16 @@ class WeighLines extends HTMLElement {
       event.preventDefault();
       this.querySelector('table')?.scrollIntoView();
     });
+    this.querySelector('button.whole')?.addEventListener('click', () => this.querySelector('table')?.classList.add('whole'));
     addEventListener('popstate', () => void this.show());
+  }
+
+  private countOnly(code: string): void {
+    if (code !== '') for (const input of this.inputs) input.value = input.name === code ? '1' : '0';
+  }
+
+  private select(name: string): HTMLSelectElement | null {
+    return this.querySelector<HTMLSelectElement>(`select[name=${name}]`);
   }
 
   private get inputs(): HTMLInputElement[] {
@@ -34,7 +50,7 @@ class WeighLines extends HTMLElement {
 
   private write(isPublished: boolean): void {
     const wished = new URLSearchParams();
-    const division = this.querySelector('select')?.value ?? '';
+    const division = this.select('division')?.value ?? '';
     if (division !== '') wished.set('division', division);
     if (!isPublished) for (const { name, value, labels } of this.inputs) if (!labels?.[0]?.hidden) wished.set(name, value || '0');
     history.replaceState(null, '', wished.size === 0 ? location.pathname : `?${wished.toString()}`);
@@ -54,8 +70,8 @@ class WeighLines extends HTMLElement {
     const status = this.querySelector('[role=status]');
     if (status)
       status.textContent = weights.every((weight) => Number(weight) === 0)
-        ? 'Give at least one category a weight.'
-        : ownOrderWords(weighed, standing);
+        ? say`Give at least one category a weight.`
+        : figures(ownOrderWords(weighed, standing));
     this.querySelector('tbody')?.replaceChildren(
       ...standing.rows.flatMap((row) => {
         const line = weighed.lines[row.line];
@@ -69,7 +85,10 @@ class WeighLines extends HTMLElement {
 
   /** Puts what the address says into the fields, but for the one that is being typed into. */
   private fill(weighed: Weighed, weights: readonly string[]): void {
-    const select = this.querySelector('select');
+    const counted = weighed.categories.filter((_, at) => Number(weights[at]) > 0);
+    const only = this.select('only');
+    if (only) only.value = counted.length === 1 ? (counted[0]?.code ?? '') : '';
+    const select = this.select('division');
     if (select) select.value = [...select.options].some(({ value }) => value === weighed.division) ? weighed.division : '';
     for (const input of this.inputs) {
       const at = weighed.categories.findIndex(({ code }) => code === input.name);
@@ -91,14 +110,14 @@ function rowOf(line: Weighed['lines'][number], { place, score, chanceOfFirst }: 
   head.setAttribute('role', 'rowheader');
   head.scope = 'row';
   link.href = line.href;
-  link.textContent = line.name;
+  link.textContent = figures(line.name);
   head.append(link);
   row.append(
-    cellOf('Place', String(place), 'num'),
+    cellOf(say`Place`, String(place), 'num'),
     head,
-    cellOf('Score', score, 'num score'),
-    cellOf('Chance of first', chanceOfFirst === null ? 'not stated' : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),
-    cellOf('Published place', publishedPlaceWords(place, line.place), ''),
+    cellOf(say`Score`, score, 'num score'),
+    cellOf(say`Chance of first`, chanceOfFirst === null ? say`not stated` : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),
+    cellOf(say`Published place`, publishedPlaceWords(place, line.place), ''),
   );
   return row;
 }
@@ -108,7 +127,7 @@ function cellOf(label: string, text: string, name: string): HTMLTableCellElement
   cell.setAttribute('role', 'cell');
   cell.dataset['label'] = label;
   cell.className = name;
-  cell.textContent = text;
+  cell.textContent = figures(text);
   return cell;
 }
 

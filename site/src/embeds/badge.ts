@@ -1,6 +1,8 @@
+import { say } from '../words/say.js';
 import type { EditionDocument, VariantName } from '../../../api/contract/documents/release-documents.js';
 import { escapeXml } from '../words/escape-xml.js';
 import { exclusionWords } from '../words/exclusion-words.js';
+import { figures } from '../words/figures.js';
 import { formatDate } from '../words/format-date.js';
 import { placesAllowed } from '../words/group-words.js';
 
@@ -20,29 +22,34 @@ interface Badge {
 /** What a badge says, line by line: which line, which of its variants, which place, how sure, in what, of which revision, by whom. */
 export function badgeLines({ edition, variant, replacedBy }: Badge): string[] {
   const where = edition.division ? `${edition.division.name}, ${edition.edition.name}` : edition.edition.name;
-  const revision = `Revision ${edition.revision}, ${formatDate(edition.publishedAt)}`;
+  const revision = say`Revision ${edition.revision}, ${formatDate(edition.publishedAt)}`;
   const isIt = (one: { variant: VariantName }) => one.variant.slug === variant;
   const entry = edition.overall.find(isIt) ?? edition.incomplete.find(isIt) ?? edition.excluded.find(isIt);
   return [
     ...(entry ? nameLines(entry.variant) : [variant, '']),
     ...placeLines(edition, variant),
     where,
-    replacedBy === null ? revision : `${revision}; replaced by revision ${replacedBy}`,
-    edition.isDemo ? `${edition.house}: invented figures` : edition.house,
+    replacedBy === null ? revision : say`${revision}; replaced by revision ${replacedBy}`,
+    edition.isDemo ? say`${edition.house}: invented figures` : edition.house,
   ];
 }
 
-const nameLines = ({ maker, line, size, colour }: VariantName): [string, string] => [`${maker.name} ${line.name}`, `${size}, ${colour}`];
+const nameLines = ({ maker, line, size, colour }: VariantName): [string, string] => [
+  `${maker.name} ${line.name}`,
+  figures(`${size}, ${colour}`),
+];
 
 function placeLines({ overall, excluded }: EditionDocument, variant: string): [string, string] {
   const row = overall.find((one) => one.variant.slug === variant);
   if (row && row.place !== null) {
     const placed = overall.filter(({ place }) => place !== null).length;
-    const allowed = row.placeInterval ? `The evidence allows place ${placesAllowed(row.placeInterval)}` : 'How sure that is was not stated';
-    return [`Place ${row.place} of ${placed}${row.isTied ? ', shared' : ''}`, allowed];
+    const allowed = row.placeInterval
+      ? say`The evidence allows place ${placesAllowed(row.placeInterval)}`
+      : say`How sure that is was not stated`;
+    return [say`Place ${row.place} of ${placed}${row.isTied ? say`, shared` : ''}`, allowed];
   }
   const exclusion = excluded.find((one) => one.variant.slug === variant);
-  return ['Not placed', exclusion ? (exclusionWords[exclusion.reasonCode] ?? 'Left out') : 'Incomplete'];
+  return [say`Not placed`, exclusion ? (exclusionWords[exclusion.reasonCode] ?? say`Left out`) : say`Incomplete`];
 }
 
 const INK = '#1a2026';

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import { escapeXml } from '../words/escape-xml.js';
 import { BADGE } from './badge.js';
 import type { EmbedAddresses } from './embed-places.js';
@@ -37,11 +38,11 @@ export const badgeSnippets = (frame: Frame, links: Links): Snippet[] =>
   });
 
 function choices({ edition, revision, isSuperseded }: Frame, html: (which: keyof EmbedAddresses) => string): Snippet[] {
-  const pinned = { shows: `Revision ${revision} of ${edition}, for ever`, html: html('pinned') };
+  const pinned = { shows: say`Revision ${revision} of ${edition}, for ever`, html: html('pinned') };
   if (isSuperseded) return [pinned];
   return [
-    { shows: 'The newest edition that has it, in its current revision', html: html('newest') },
-    { shows: `${edition}, in its current revision`, html: html('edition') },
+    { shows: say`The newest edition that has it, in its current revision`, html: html('newest') },
+    { shows: say`${edition}, in its current revision`, html: html('edition') },
     pinned,
   ];
 }

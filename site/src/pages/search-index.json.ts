@@ -1,6 +1,8 @@
+import { say } from '../words/say.js';
 import { loadReleases } from '../release/load-releases.js';
 import { addressesOf } from '../release/addresses.js';
 import type { Release } from '../release/load-release.js';
+import { SYSTEMS, textIn, type InSystems } from '../words/find-words.js';
 import { measuresOf, type Measures } from '../release/measures-of.js';
 import { methodWords } from '../words/method-words.js';
 import { whyNotOf } from '../release/why-not.js';
@@ -12,6 +14,8 @@ interface Entry {
   name: string;
   /** Shown below the name, and looked through as well. */
   more: string;
+  /** Figures among it, in every system of units. */
+  figures?: InSystems;
   /** Looked through and not shown. */
   also?: string;
 }
@@ -32,17 +36,22 @@ async function entriesOf(release: Release): Promise<Entry[]> {
   const [{ makers, methods }, variants] = [await release.catalogue(), await variantsOf(release)];
   const { edition, revision, erratum } = release.summary;
   const named = makers.flatMap((maker): Entry[] => [
-    { id: `/makers/${maker.slug}/`, kind: 'maker', name: maker.name, more: '' },
-    ...maker.lines.map((line) => ({ id: `/lines/${line.slug}/`, kind: 'line', name: `${maker.name} ${line.name}`, more: makeWords(line) })),
+    { id: `/makers/${maker.slug}/`, kind: say`maker`, name: maker.name, more: '' },
+    ...maker.lines.map((line) => ({
+      id: `/lines/${line.slug}/`,
+      kind: say`line`,
+      name: `${maker.name} ${line.name}`,
+      more: makeWords(line),
+    })),
   ]);
   const errata: Entry[] = erratum
     ? [
         {
           id: `/editions/${edition}/#erratum`,
-          kind: 'erratum',
-          name: `Erratum: ${release.summary.editionName}, revision ${revision}`,
+          kind: say`erratum`,
+          name: say`Erratum: ${release.summary.editionName}, revision ${revision}`,
           more: erratum.words,
-          also: 'errata',
+          also: say`errata`,
         },
       ]
     : [];
@@ -71,18 +80,31 @@ async function variantsOf(release: Release): Promise<Entry[]> {
   const variants = makers.flatMap(({ lines }) => lines.flatMap((line) => line.variants.map((variant) => ({ line, variant }))));
   return variants.flatMap(({ line, variant }) => {
     const id = addresses.variant(variant.slug);
-    const more = [places.get(variant.slug) ?? 'no place', ...figureWords(measures.get(variant.slug)), makeWords(line)].join(', ');
+    const more = [places.get(variant.slug) ?? say`no place`, makeWords(line)].join(', ');
+    const figures = figureWords(measures.get(variant.slug));
     return id === null
       ? []
-      : [{ id, kind: 'variant', name: fullName(variant), more, also: labelWords(variant, measures.get(variant.slug)) }];
+      : [
+          {
+            id,
+            kind: say`variant`,
+            name: fullName(variant),
+            more,
+            figures,
+            also: [labelWords(variant, measures.get(variant.slug)), figures[0]?.text ?? ''].join(' '),
+          },
+        ];
   });
 }
 
 const placeWords = (place: number | null, division: { name: string } | undefined): string =>
-  place === null ? 'no place' : `place ${place}${division ? ` in ${division.name}` : ''}`;
+  place === null ? say`no place` : say`place ${place}${division ? say` in ${division.name}` : ''}`;
 
-const figureWords = (measures: Measures | undefined): string[] =>
-  [measures?.force, measures?.diameter].flatMap((figure) => (figure ? [`${figure.value} ${figure.unit}`] : []));
+/** Force and diameter in each system of units: `96.2 N, 0.213 mm`. */
+function figureWords(measures: Measures | undefined): InSystems {
+  const all = [measures?.force, measures?.diameter].flatMap((figure) => (figure ? [figure] : []));
+  return SYSTEMS.map((system) => ({ system, text: all.map(({ value, unit }) => textIn(system, value, unit)).join(', ') }));
+}
 
 /** What is on the label as one says it, and the diameter to a hundredth: `20 lb lbf 0.2 mm`. */
 function labelWords(
@@ -92,7 +114,7 @@ function labelWords(
   const strength = ratedStrength
     ? `${ratedStrength.value} ${ratedStrength.unit} ${ratedStrength.unit.replace('lbf', 'lb').replace('kgf', 'kg')}`
     : '';
-  const diameter = measures?.diameter ? `${Number(measures.diameter.value).toFixed(2)} mm` : '';
+  const diameter = measures?.diameter ? say`${Number(measures.diameter.value).toFixed(2)} mm` : '';
   return [strength, peNumber ? `PE ${peNumber}` : '', diameter].filter(Boolean).join(' ');
 }
 
@@ -101,8 +123,8 @@ async function methodEntry(release: Release, slug: string, number: number): Prom
   const treatments = series.flatMap((one) => (one.kind === 'breakingForce' && one.treatment ? [one.treatment.name] : []));
   return {
     id: `/methods/${slug}/${number}/`,
-    kind: 'method',
-    name: `${methodWords(slug)}, version ${number}`,
+    kind: say`method`,
+    name: say`${methodWords(slug)}, version ${number}`,
     more: treatments.join(', '),
     also: name,
   };

@@ -119,14 +119,14 @@ function drawRow({ name, value, low, dot, high }: Picture['rows'][number], index
 }
 
 /** The picture as PNG. */
-function draw({ house, title, lines, rows, isDemo, span }: Picture): Buffer {
+function draw({ house, title, lines, rows, mark, span }: Picture): Buffer {
   pixels.fill(0);
   fill(MARGIN, 134, ROOM, 3, RULE);
   writeTitle(title);
   write(house, '34px plain', 110, SOFT);
   for (const [index, line] of lines.entries()) write(line, '38px plain', 296 + 58 * index, SOFT);
   rows.forEach(drawRow);
-  if (isDemo) write('Invented figures for demonstration', '26px plain', height - 24, SOFT);
+  if (mark !== '') write(mark, '26px plain', height - 24, SOFT);
   if (span) drawSpan(span);
   return asPng();
 }
@@ -158,7 +158,12 @@ const folders = new Set<string>();
 parentPort?.on('message', (picture: Picture | null) => {
   if (!picture) return parentPort?.close();
   const file = join(folder, picture.address);
-  if (!folders.has(dirname(file))) mkdirSync(dirname(file), { recursive: true });
-  folders.add(dirname(file));
-  writeFileSync(file, draw(picture));
+  try {
+    if (!folders.has(dirname(file))) mkdirSync(dirname(file), { recursive: true });
+    folders.add(dirname(file));
+    writeFileSync(file, draw(picture));
+  } catch (error) {
+    // A page without its picture is still a page.
+    process.stderr.write(`Not drawn: ${picture.address}. ${String(error)}\n`);
+  }
 });

@@ -1,6 +1,8 @@
+import { say } from '../words/say.js';
 import { scaleLinear } from 'd3-scale';
 import type { CategoryDocument, EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import type { Release, Tables } from '../release/load-release.js';
+import { figures } from '../words/figures.js';
 import { formatDate } from '../words/format-date.js';
 import { setWords } from '../words/lead-words.js';
 import { fullName } from '../words/variant-words.js';
@@ -14,14 +16,15 @@ export async function editionPicture(release: Release): Promise<Picture> {
   const { house, edition, isDemo } = await release.edition();
   const tables = await Promise.all((await release.tables()).map((one) => one.edition()));
   const { publishedAt, revision } = release.summary;
-  const lines = [...tables.map(firstWords).slice(0, MOST_LINES - 1), `Published ${formatDate(publishedAt)}, revision ${revision}`];
-  return { address: addressOfEdition(edition.slug), house, title: edition.name, lines, rows: [], isDemo, span: null };
+  const lines = [...tables.map(firstWords).slice(0, MOST_LINES - 1), say`Published ${formatDate(publishedAt)}, revision ${revision}`];
+  return { address: addressOfEdition(edition.slug), house, title: edition.name, lines, rows: [], mark: markOf(isDemo), span: null };
 }
 
 function firstWords({ overall, division }: EditionDocument): string {
-  const first = overall.filter(({ place }) => place === 1).map(({ variant }) => fullName(variant));
+  // Short, so that how sure it is has room on the line.
+  const first = overall.filter(({ place }) => place === 1).map(({ variant: { line, size } }) => figures(`${line.name} ${size}`));
   const set = setWords(overall);
-  return `${division ? `${division.name}: ` : 'First: '}${first.join(' and ') || 'without places'}${set && `; ${set}`}`;
+  return `${division ? `${division.name}: ` : say`First: `}${first.join(say` and `) || say`without places`}${set && `; ${set}`}`;
 }
 
 /** What is shown where a category is shared: the five first with their values and intervals. */
@@ -40,15 +43,15 @@ function pictureOf(house: string, { edition, division, category, rows, revision,
     address: addressOfCategory(edition.slug, division?.slug, category.code),
     house,
     title: division ? `${category.name}, ${division.name}` : category.name,
-    lines: [`${edition.name}, revision ${revision}${set && `; ${set}`}`],
+    lines: [say`${edition.name}, revision ${revision}${set && `; ${set}`}`],
     rows: first.map(({ variant, figure: { low, value, high } }) => ({
-      name: fullName(variant),
-      value: `${value} ${category.unit}`,
+      name: figures(fullName(variant)),
+      value: figures(`${value} ${category.unit}`),
       low: percent(low),
       dot: at(Number(value)),
       high: percent(high),
     })),
-    isDemo,
+    mark: markOf(isDemo),
     span: null,
   };
 }
@@ -63,16 +66,20 @@ function picturesOf({ house, edition, division, overall, excluded, incomplete, i
   const of = overall.filter(({ place }) => place !== null).length;
   const bare = [...excluded, ...incomplete].map(({ variant }) => ({ variant, place: null, placeInterval: null }));
   return [...bare, ...overall].map(({ variant, place, placeInterval }): [string, Picture] => {
-    const allowed = placeInterval ? `; the evidence allows ${placeInterval.low} to ${placeInterval.high}` : '';
+    const allowed = placeInterval ? say`; the evidence allows ${placeInterval.low} to ${placeInterval.high}` : '';
     const lines = [
       division ? `${division.name}, ${edition.name}` : edition.name,
-      place === null ? 'Tested, without a place' : `Place ${place} of ${of}${allowed}`,
+      place === null ? say`Tested, without a place` : say`Place ${place} of ${of}${allowed}`,
     ];
     const span = place !== null && placeInterval ? { ...placeInterval, place, of } : null;
-    return [variant.slug, { address: addressOfVariant(variant.slug), house, title: fullName(variant), lines, rows: [], isDemo, span }];
+    return [
+      variant.slug,
+      { address: addressOfVariant(variant.slug), house, title: figures(fullName(variant)), lines, rows: [], mark: markOf(isDemo), span },
+    ];
   });
 }
 
+const markOf = (isDemo: boolean): string => (isDemo ? say`Invented figures for demonstration` : '');
 export const addressOfEdition = (slug: string): string => `/pictures/editions/${slug}.png`;
 export const addressOfCategory = (edition: string, division: string | undefined, code: string): string =>
   `/pictures/editions/${edition}/${division ? `${division}-` : ''}${code}.png`;

@@ -10,7 +10,8 @@ export interface Picture {
   house: string;
   title: string;
   lines: string[];
-  isDemo: boolean;
+  /** What stands at the foot: that figures are invented; empty where they are not. */
+  mark: string;
   /** The first of a table with their values; ends of interval and dot in percent of the room that they are drawn in. */
   rows: { name: string; value: string; low: number | null; dot: number; high: number | null }[];
   /** The span of places that the evidence allows, drawn below the words. */

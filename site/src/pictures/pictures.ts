@@ -1,5 +1,4 @@
 import type { AstroIntegration } from 'astro';
-import { once } from 'node:events';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
 import { ordered, PICTURE } from './picture.js';
@@ -16,7 +15,8 @@ export function pictures(): AstroIntegration {
       },
       'astro:build:start': () => {
         const worker = new Worker(new URL('draw-pictures.ts', import.meta.url), { workerData: { folder, size: PICTURE } });
-        const ended = once(worker, 'exit');
+        worker.on('error', (error) => process.stderr.write(`Not drawn: the pictures that were still to come. ${String(error)}\n`));
+        const ended = new Promise((done) => worker.once('exit', done));
         ordered.subscribe((picture) => worker.postMessage(picture));
         finish = () => {
           worker.postMessage(null);

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import type { EditionDocument } from '../../../api/contract/documents/release-documents.js';
 import type { Release } from './load-release.js';
 
@@ -15,7 +16,7 @@ export function datasetOf({ summary, address }: Release, documents: EditionDocum
     '@context': 'https://schema.org',
     '@type': 'Dataset',
     name: `${house}: ${edition.name}`,
-    description: `${isDemo ? 'Invented figures for demonstration. ' : ''}Test results and standings of fishing lines, ${edition.name}, with every specimen behind each figure.`,
+    description: say`${isDemo ? say`Invented figures for demonstration. ` : ''}Test results and standings of fishing lines, ${edition.name}, with every specimen behind each figure.`,
     url: absolute(`/editions/${edition.slug}/`),
     identifier: `urn:sha256:${summary.digest}`,
     version: String(summary.revision),

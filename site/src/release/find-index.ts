@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import { fullName, constructionWords } from '../words/variant-words.js';
 import { addressesOf } from './addresses.js';
 import { rowOf } from './by-slug.js';
@@ -84,7 +85,7 @@ async function indexOf(release: Release, tables: Tables): Promise<FindIndex> {
     division: edition.division?.slug ?? '',
     name: edition.division?.name ?? edition.edition.name,
     tables: [
-      { code: 'overall', name: 'Overall order', unit: null, href: addresses.edition, placed: countOf(edition.overall) },
+      { code: 'overall', name: say`Overall order`, unit: null, href: addresses.edition, placed: countOf(edition.overall) },
       ...categories.map(({ category: { code, name, unit }, rows }) => ({
         code,
         name,

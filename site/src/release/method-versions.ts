@@ -1,3 +1,4 @@
+import { inNameOrder } from '../words/locale.js';
 import type { MethodDocument } from '../../../api/contract/documents/release-documents.js';
 import { loadReleases } from './load-releases.js';
 
@@ -21,6 +22,6 @@ export async function methodVersions(): Promise<MethodVersion[]> {
     }
   }
   return [...versions.values()].sort(
-    (one, other) => one.method.name.localeCompare(other.method.name, 'en') || other.method.number - one.method.number,
+    (one, other) => inNameOrder(one.method.name, other.method.name) || other.method.number - one.method.number,
   );
 }

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import { bringsBackWords, exclusionWords, missingWords } from '../words/exclusion-words.js';
 import { fullName } from '../words/variant-words.js';
 import type { Release } from './load-release.js';
@@ -22,14 +23,16 @@ export async function whyNotOf(release: Release): Promise<WhyNot[]> {
     const categories = new Map(scheme.categories.map(({ code, name }) => [code, name]));
     const found = ({ variant }: Pick<(typeof incomplete)[number], 'variant'>): WhyNot[] => {
       const words = measures.get(variant.slug)?.reidentified.join(' ') ?? '';
-      return words === '' ? [] : [{ slug: variant.slug, name: fullName(variant), what: 'a spool was re-identified', words, at: 'spools' }];
+      return words === ''
+        ? []
+        : [{ slug: variant.slug, name: fullName(variant), what: say`a spool was re-identified`, words, at: 'spools' }];
     };
     return [
       ...excluded.map(({ variant, reasonCode, words }) =>
-        toldOf(variant, 'left out', [`${exclusionWords[reasonCode] ?? reasonCode}.`, words, bringsBackWords[reasonCode]].join(' ')),
+        toldOf(variant, say`left out`, [`${exclusionWords[reasonCode] ?? reasonCode}.`, words, bringsBackWords[reasonCode]].join(' ')),
       ),
       ...incomplete.map(({ variant, missing }) =>
-        toldOf(variant, 'incomplete', missingWords(missing.map((code) => categories.get(code) ?? code))),
+        toldOf(variant, say`incomplete`, missingWords(missing.map((code) => categories.get(code) ?? code))),
       ),
       ...[...overall, ...incomplete].flatMap(found),
     ];

@@ -1,3 +1,4 @@
+import { say } from '../words/say.js';
 import type { ComparedFigure, ComparedTables, ComparedVariant } from './compared.js';
 import { differenceOf } from './difference.js';
 
@@ -49,7 +50,7 @@ function shown(one: ComparedFigure, other: ComparedFigure): ShownDifference {
   const found = of(one, other);
   return {
     value: signed(Number(one.value) - Number(other.value), decimals),
-    interval: found ? `${signed(found.low, decimals)} to ${signed(found.high, decimals)}` : 'not stated',
+    interval: found ? say`${signed(found.low, decimals)} to ${signed(found.high, decimals)}` : say`not stated`,
   };
 }
 

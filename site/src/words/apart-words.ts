@@ -1,3 +1,4 @@
+import { say } from './say.js';
 import type { PairsDocument } from '../../../api/contract/documents/pairs-document.js';
 import type { Marked } from './marks.js';
 
@@ -32,4 +33,4 @@ export function apartAlone(
 }
 
 /** What such a row says, so that its group and the chances of its pairs do not contradict each other. */
-export const apartAloneWords = (count: number): string => `by itself told from ${count} of its group; not among all pairs at once`;
+export const apartAloneWords = (count: number): string => say`by itself told from ${count} of its group; not among all pairs at once`;

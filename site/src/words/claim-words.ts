@@ -1,29 +1,30 @@
+import { say } from './say.js';
 import type { PublishedClaim } from '../../../api/contract/documents/release-documents.js';
 import type { Measured } from './in-units.js';
 
 export const basisWords: Record<PublishedClaim['basis'], string> = {
-  average: 'average',
-  minimum: 'minimum',
-  maximum: 'maximum',
-  class: 'class',
-  notStated: 'not stated',
+  average: say`average`,
+  minimum: say`minimum`,
+  maximum: say`maximum`,
+  class: say`class`,
+  notStated: say`not stated`,
 };
 
 /** What a claim that is not met is: a strength promises at least, a diameter at most, the others about so much. */
 const UNMET: Record<PublishedClaim['quantity'], string> = {
-  breakingForce: 'falls short',
-  diameter: 'thicker than claimed',
-  linearDensity: 'differs from the claim',
-  peNumber: 'differs from the claim',
+  breakingForce: say`falls short`,
+  diameter: say`thicker than claimed`,
+  linearDensity: say`differs from the claim`,
+  peNumber: say`differs from the claim`,
 };
 
 export function decisionWords({ decision, quantity }: Pick<PublishedClaim, 'decision' | 'quantity'>): string {
-  if (decision === null) return 'not decided';
+  if (decision === null) return say`not decided`;
   const words = {
-    meets: 'meets',
-    probablyMeets: 'probably meets',
-    cannotSay: 'cannot say',
-    probablyFallsShort: `probably ${UNMET[quantity]}`,
+    meets: say`meets`,
+    probablyMeets: say`probably meets`,
+    cannotSay: say`cannot say`,
+    probablyFallsShort: say`probably ${UNMET[quantity]}`,
     fallsShort: UNMET[quantity],
   };
   return words[decision];

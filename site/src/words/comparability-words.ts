@@ -1,8 +1,9 @@
+import { say } from './say.js';
 import type { Category } from '../../../api/contract/documents/release-documents.js';
 
 export const comparabilityWords: Record<Category['comparability'], string> = {
-  same: 'same method: values may be compared',
-  changed: 'method changed: values may be compared with care',
-  notComparable: 'method changed: values may not be compared',
-  first: 'measured for the first time',
+  same: say`same method: values may be compared`,
+  changed: say`method changed: values may be compared with care`,
+  notComparable: say`method changed: values may not be compared`,
+  first: say`measured for the first time`,
 };

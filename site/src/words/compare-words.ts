@@ -1,3 +1,5 @@
+import { withinSentence } from './locale.js';
+import { say } from './say.js';
 import type { ComparedTables, ComparedVariant } from '../weigh/compared.js';
 import { aheadOverall, besideIn } from '../weigh/one-beside-another.js';
 import { chanceWords } from './chance-words.js';
@@ -15,31 +17,31 @@ export function verdictWords(tables: ComparedTables, one: ComparedVariant, other
   const named = (which: (percent: number) => boolean) => found.filter(({ percent }) => which(percent)).map(({ name }) => name);
   const parts = [
     told(
-      'ahead in',
+      say`ahead in`,
       named((percent) => percent >= SURE),
     ),
     told(
-      'behind in',
+      say`behind in`,
       named((percent) => percent <= 100 - SURE),
     ),
     told(
-      'too close to call in',
+      say`too close to call in`,
       named((percent) => percent < SURE && percent > 100 - SURE),
     ),
   ].filter((part) => part !== '');
-  const categories = parts.length === 0 ? 'no category tells them apart' : parts.join('; ');
-  return `${one.name} beside ${other.name}: ${categories}. ${overallWords(tables, one, other)}`;
+  const categories = parts.length === 0 ? say`no category tells them apart` : parts.join('; ');
+  return say`${one.name} beside ${other.name}: ${categories}. ${overallWords(tables, one, other)}`;
 }
 
 /** `Knot retention, Palomar` within a list: `knot retention (Palomar)`. */
-const withinWords = (name: string): string => name.replace(/^./, (first) => first.toLowerCase()).replace(/, (.+)$/, ' ($1)');
+const withinWords = (name: string): string => name.replace(/^./, withinSentence).replace(/, (.+)$/, ' ($1)');
 
 const told = (what: string, names: readonly string[]): string => (names.length === 0 ? '' : `${what} ${listed(names)}`);
 
 function overallWords(tables: ComparedTables, one: ComparedVariant, other: ComparedVariant): string {
   const percent = aheadOverall(tables, one, other);
-  if (percent === null) return 'Overall nothing is stated of the two.';
-  const chance = `the chance that it is ahead is ${chanceWords(percent)}`;
-  if (percent < SURE && percent > 100 - SURE) return `Overall it is too close to call: ${chance}.`;
-  return `Overall it is ${percent >= SURE ? 'ahead' : 'behind'}: ${chance}.`;
+  if (percent === null) return say`Overall nothing is stated of the two.`;
+  const chance = say`the chance that it is ahead is ${chanceWords(percent)}`;
+  if (percent < SURE && percent > 100 - SURE) return say`Overall it is too close to call: ${chance}.`;
+  return say`Overall it is ${percent >= SURE ? say`ahead` : say`behind`}: ${chance}.`;
 }

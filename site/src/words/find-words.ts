@@ -1,3 +1,5 @@
+import { inNameOrder } from './locale.js';
+import { say } from './say.js';
 import { inUnits, textsInUnits, type System } from './in-units.js';
 import type { FindIndex, FindLine, FindRow, FindTable } from '../release/find-index.js';
 
@@ -5,6 +7,8 @@ import type { FindIndex, FindLine, FindRow, FindTable } from '../release/find-in
 export interface Wish {
   readonly make: string;
   readonly pe: string;
+  /** Diameter [mm] that is wanted, give or take a tenth of it. */
+  readonly about: number | null;
   readonly diameter: Range;
   readonly force: Range;
   readonly isObtainable: boolean;
@@ -34,15 +38,20 @@ export function fitsOf({ tables, lines }: FindIndex, wish: Wish): Fit[] {
       const row = line.rows[at];
       return row && fits(line, wish) ? [{ line, row }] : [];
     })
-    .sort((one, other) => one.row.place - other.row.place || one.line.name.localeCompare(other.line.name, 'en', { numeric: true }));
+    .sort((one, other) => one.row.place - other.row.place || inNameOrder(one.line.name, other.line.name));
 }
 
-const fits = (line: FindLine, { make, pe, diameter, force, isObtainable }: Wish): boolean =>
+const fits = (line: FindLine, { make, pe, about, diameter, force, isObtainable }: Wish): boolean =>
   (make === '' || line.make === make) &&
   (pe === '' || line.pe === pe) &&
+  isWithin(line.diameterMm, near(about)) &&
   isWithin(line.diameterMm, diameter) &&
   isWithin(line.forceN, force) &&
   (!isObtainable || line.isObtainable);
+
+const NEAR = 0.1;
+const near = (about: number | null): Range =>
+  about === null ? { from: null, to: null } : { from: about * (1 - NEAR), to: about * (1 + NEAR) };
 
 function isWithin(text: string | null, { from, to }: Range): boolean {
   if (from === null && to === null) return true;
@@ -52,19 +61,19 @@ function isWithin(text: string | null, { from, to }: Range): boolean {
 /** What can be said of the first of those that fit beside the second, from what is published. */
 export function leadOf({ pairs }: FindIndex, table: FindTable, fits: readonly Fit[]): string {
   const [first, second] = fits;
-  if (!first) return 'Nothing fits. Widen a range, or take a wish back.';
-  const only = `${first.line.name} is the only one of ${table.placed} that fits.`;
+  if (!first) return say`Nothing fits. Widen a range, or take a wish back.`;
+  const only = say`${first.line.name} is the only one of ${table.placed} that fits.`;
   if (!second) return only;
-  const among = `${first.line.name} stands first of the ${fits.length} that fit`;
-  if (first.row.place === second.row.place) return `${among}, level with ${second.line.name}.`;
+  const among = say`${first.line.name} stands first of the ${fits.length} that fit`;
+  if (first.row.place === second.row.place) return say`${among}, level with ${second.line.name}.`;
   const percent = table.code === 'overall' ? ofPair(pairs, first, second) : ofNeighbours(first, second);
   if (percent !== null && percent < 95)
-    return `${among}; too close to call: the chance that it is ahead of ${second.line.name} is ${percent} %.`;
-  if (percent !== null) return `${among}, ahead of ${second.line.name} with ${percent > 99 ? 'more than 99' : percent} %.`;
-  if (first.row.group === null || second.row.group === null) return `${among}; how sure that is was not stated.`;
+    return say`${among}; too close to call: the chance that it is ahead of ${second.line.name} is ${percent} %.`;
+  if (percent !== null) return say`${among}, ahead of ${second.line.name} with ${percent > 99 ? say`more than 99` : percent} %.`;
+  if (first.row.group === null || second.row.group === null) return say`${among}; how sure that is was not stated.`;
   return first.row.group < second.row.group
-    ? `${among}; the evidence tells it from ${second.line.name}, over the whole table at once.`
-    : `${among}; too close to call beside ${second.line.name}.`;
+    ? say`${among}; the evidence tells it from ${second.line.name}, over the whole table at once.`
+    : say`${among}; too close to call beside ${second.line.name}.`;
 }
 
 function ofPair(pairs: FindIndex['pairs'], first: Fit, second: Fit): number | null {
@@ -79,10 +88,10 @@ function ofNeighbours({ row: { next } }: Fit, { line }: Fit): number | null {
 /** Texts of a reader's choice of units, SI first. */
 export type InSystems = readonly { readonly system: System; readonly text: string }[];
 
-const SYSTEMS = ['si', 'trade', 'kgf'] as const;
+export const SYSTEMS = ['si', 'trade', 'kgf'] as const;
 
 /** What a number reads in a system: in SI units where that has none of its own for it. */
-function textIn(system: System, value: string, unit: string): string {
+export function textIn(system: System, value: string, unit: string): string {
   const all = textsInUnits(value, unit);
   return (all.find((one) => one.system === system) ?? all[0])?.text ?? '';
 }
@@ -92,12 +101,12 @@ export const reasonsOf = ({ line, row }: Fit, table: FindTable): InSystems =>
   SYSTEMS.map((system) => ({
     system,
     text: [
-      `place ${row.place} of ${table.placed}`,
-      row.couldBeFirst ? 'could be first' : null,
+      say`place ${row.place} of ${table.placed}`,
+      row.couldBeFirst ? say`could be first` : null,
       line.diameterMm && textIn(system, line.diameterMm, 'mm'),
       line.forceN && textIn(system, line.forceN, 'N'),
-      line.isObtainable ? null : 'cannot be bought any more',
-      line.isRemarked ? '† words stand beside its figures' : null,
+      line.isObtainable ? null : say`cannot be bought any more`,
+      line.isRemarked ? say`† words stand beside its figures` : null,
     ]
       .filter((part) => part !== null)
       .join('; '),
@@ -105,9 +114,9 @@ export const reasonsOf = ({ line, row }: Fit, table: FindTable): InSystems =>
 
 /** A value with its interval in the unit of its table; of the overall order the score. */
 export function figureOf({ value, low, high }: FindRow, { unit }: FindTable): InSystems {
-  if (unit === null) return [{ system: 'si', text: `score ${value}` }];
+  if (unit === null) return [{ system: 'si', text: say`score ${value}` }];
   return inUnits({ value, low, high, unit }).map(({ system, unit: own, ...ends }) => ({
     system,
-    text: `${ends.value} ${own}${ends.low !== null && ends.high !== null ? ` (${ends.low} to ${ends.high})` : ''}`,
+    text: `${ends.value} ${own}${ends.low !== null && ends.high !== null ? say` (${ends.low} to ${ends.high})` : ''}`,
   }));
 }

@@ -1,11 +1,12 @@
+import { say } from './say.js';
 const KINDS: Record<string, string> = {
-  forceGauge: 'force gauge',
-  loadFrame: 'load frame',
-  micrometer: 'micrometer',
-  opticalGauge: 'optical gauge',
-  balance: 'balance',
-  lengthMeasure: 'length measure',
-  abrader: 'abrader',
+  forceGauge: say`force gauge`,
+  loadFrame: say`load frame`,
+  micrometer: say`micrometer`,
+  opticalGauge: say`optical gauge`,
+  balance: say`balance`,
+  lengthMeasure: say`length measure`,
+  abrader: say`abrader`,
 };
 
 /** A kind of instrument in words; an unknown one, from a later version of the program, shows as it is written. */

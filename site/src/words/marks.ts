@@ -1,3 +1,4 @@
+import { say } from './say.js';
 /** What a quiet mark beside a row says: whether its variant could be first, and its group. */
 export interface Marked {
   place: number | null;
@@ -7,8 +8,8 @@ export interface Marked {
 
 /** In words, for a reader who sees no mark. */
 export function markWords({ place, group, couldBeFirst }: Marked): string {
-  if (place === null) return 'not placed';
-  const parts = [couldBeFirst ? 'could be first' : null, group === null ? null : `group ${group}`];
+  if (place === null) return say`not placed`;
+  const parts = [couldBeFirst ? say`could be first` : null, group === null ? null : say`group ${group}`];
   return parts.filter((part) => part !== null).join(', ');
 }
 

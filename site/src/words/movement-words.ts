@@ -1,10 +1,17 @@
+import { say } from './say.js';
 import type { CategoryRow, Movement } from '../../../api/contract/documents/release-documents.js';
 
 /** `up 3`, `down 2`, `same place`, `new`; with the run at the top from the second edition on. */
 export function movementWords({ kind, places, runAtTop }: Movement): string {
-  const run = runAtTop > 1 ? `, first ${runAtTop} editions in a row` : '';
-  if (kind === 'moved' && places !== null) return `${places > 0 ? 'up' : 'down'} ${Math.abs(places)}${run}`;
-  const words = { moved: 'moved', unchanged: 'same place', new: 'new', returned: 'returned', notComparable: 'not comparable' };
+  const run = runAtTop > 1 ? say`, first ${runAtTop} editions in a row` : '';
+  if (kind === 'moved' && places !== null) return `${places > 0 ? say`up` : say`down`} ${Math.abs(places)}${run}`;
+  const words = {
+    moved: say`moved`,
+    unchanged: say`same place`,
+    new: say`new`,
+    returned: say`returned`,
+    notComparable: say`not comparable`,
+  };
   return words[kind] + run;
 }
 
@@ -13,12 +20,12 @@ export const hasMovement = (rows: readonly { readonly movement: Pick<Movement, '
   rows.some(({ movement }) => movement.kind !== 'new');
 
 /** Said once for a table rather than in each of its rows. */
-export const NONE_BEFORE = 'None of them had a place in such a table in the edition before, so no places are compared.';
+export const NONE_BEFORE = say`None of them had a place in such a table in the edition before, so no places are compared.`;
 
 /** Whether the measured value changed beyond noise. */
 export function changeWords({ kind, percent }: CategoryRow['change']): string {
-  if (kind === 'notComparable') return 'not comparable';
-  if (kind === 'first') return 'first measured';
-  if (kind === 'withinNoise') return 'within noise';
-  return percent === null ? 'changed' : `${percent.startsWith('-') ? '' : '+'}${percent} %`;
+  if (kind === 'notComparable') return say`not comparable`;
+  if (kind === 'first') return say`first measured`;
+  if (kind === 'withinNoise') return say`within noise`;
+  return percent === null ? say`changed` : `${percent.startsWith('-') ? '' : '+'}${percent} %`;
 }

@@ -1,3 +1,5 @@
+import { withinSentence } from './locale.js';
+import { say } from './say.js';
 import type { RetestsDocument } from '../../../api/contract/documents/retests-document.js';
 import type { ControlChartDocument, RigsDocument } from '../../../api/contract/documents/rigs-document.js';
 import type { RoundRobinReport } from '../../../api/contract/documents/round-robins-document.js';
@@ -10,19 +12,19 @@ type Edition = { readonly openedOn: string; readonly closedOn: string };
 /** Who tested how much: `Five people …`. */
 export function whoWords({ testers }: RigsDocument): string {
   const counts = new Set(testers.map(({ specimens }) => specimens));
-  const named = testers.map(({ name, specimens }) => (counts.size === 1 ? name : `${name} (${specimens} specimens)`));
-  const each = counts.size === 1 ? `, ${[...counts].join('')} specimens each` : '';
-  return `${testers.length} ${testers.length === 1 ? 'person' : 'people'} tested${each}: ${listed(named)}.`;
+  const named = testers.map(({ name, specimens }) => (counts.size === 1 ? name : say`${name} (${specimens} specimens)`));
+  const each = counts.size === 1 ? say`, ${[...counts].join('')} specimens each` : '';
+  return say`${testers.length} ${testers.length === 1 ? say`person` : say`people`} tested${each}: ${listed(named)}.`;
 }
 
 /** How well they agree: quantity by quantity what another pair of hands on another rig makes of a result. */
 export function agreementWords({ agreement }: RigsDocument): string {
-  if (agreement.length === 0) return 'How well they agree was not stated.';
+  if (agreement.length === 0) return say`How well they agree was not stated.`;
   const ordered = agreement.toSorted((one, other) => Number(one.betweenSubmissionsPercent) - Number(other.betweenSubmissionsPercent));
   const [best, worst] = [ordered[0], ordered.at(-1)];
-  const told = (one: typeof best) => (one ? `${nameOf(one).toLowerCase()} (${one.betweenSubmissionsPercent} %)` : '');
-  const both = ordered.length > 1 ? `, and least in ${told(worst)}` : '';
-  return `Two of them, on two rigs, agree best in ${told(best)}${both}: so much do their results on one line differ beyond the scatter of its specimens.`;
+  const told = (one: typeof best) => (one ? `${withinSentence(nameOf(one))} (${one.betweenSubmissionsPercent} %)` : '');
+  const both = ordered.length > 1 ? say`, and least in ${told(worst)}` : '';
+  return say`Two of them, on two rigs, agree best in ${told(best)}${both}: so much do their results on one line differ beyond the scatter of its specimens.`;
 }
 
 /** What round robins and results that were tested again found of people. */
@@ -33,9 +35,9 @@ export function checkedWords(roundRobins: readonly RoundRobinReport[], retests: 
     roundRobins.length === 0
       ? ''
       : apart.length === 0
-        ? 'In a round robin over the same spools nobody stood apart. '
-        : `In a round robin over the same spools ${apart.length} ${apart.length === 1 ? 'result stood' : 'results stood'} apart. `;
-  return `${robin}${tested === 0 ? '' : `${tested} results were tested again, blind, by somebody else.`}`.trim();
+        ? say`In a round robin over the same spools nobody stood apart. `
+        : say`In a round robin over the same spools ${apart.length} ${apart.length === 1 ? say`result stood` : say`results stood`} apart. `;
+  return `${robin}${tested === 0 ? '' : say`${tested} results were tested again, blind, by somebody else.`}`.trim();
 }
 
 /** Days of an edition on which a chart found its rig out of control. */
@@ -52,7 +54,7 @@ export function outWords({ instruments }: RigsDocument, edition: Edition): strin
       const days = [...new Set(charts.flatMap((chart) => outIn(chart, edition)))].sort();
       const end = charts.every(({ points }) => points.findLast(({ state }) => state !== null)?.state !== 'outOfControl');
       return `${code}, ${name}: ${
-        days.length === 0 ? 'never out of control' : `out of control on ${listed(days.map(formatDate))}`
-      }${end ? '' : ', and still at the end'}.`;
+        days.length === 0 ? say`never out of control` : say`out of control on ${listed(days.map(formatDate))}`
+      }${end ? '' : say`, and still at the end`}.`;
     });
 }

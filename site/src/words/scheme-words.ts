@@ -1,20 +1,21 @@
+import { say } from './say.js';
 import type { EditionDocument } from '../../../api/contract/documents/release-documents.js';
 
 type Scheme = EditionDocument['scheme'];
 
 export const combineWords: Record<Scheme['combine'], string> = {
-  sumOfPlaces: 'Sum of places',
-  weightedSumOfPlaces: 'Weighted sum of places',
-  meanStandardScore: 'Mean standard score',
-  pairwiseWins: 'Pairwise wins',
+  sumOfPlaces: say`Sum of places`,
+  weightedSumOfPlaces: say`Weighted sum of places`,
+  meanStandardScore: say`Mean standard score`,
+  pairwiseWins: say`Pairwise wins`,
 };
 
 export const countPlacesWords: Record<Scheme['countPlaces'], string> = {
-  beforeExclusions: 'before exclusions',
-  afterExclusions: 'after exclusions',
+  beforeExclusions: say`before exclusions`,
+  afterExclusions: say`after exclusions`,
 };
 
 export const tieBreakWords: Record<Scheme['tieBreak'], string> = {
-  none: 'none: equal scores share a place',
-  mostFirsts: 'most first places, then most seconds, and so on',
+  none: say`none: equal scores share a place`,
+  mostFirsts: say`most first places, then most seconds, and so on`,
 };

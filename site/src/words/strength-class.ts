@@ -1,3 +1,4 @@
+import { say } from './say.js';
 /** From each of these [N] to the next; ever wider, as lines are sold. */
 const EDGES = [0, 25, 50, 75, 100, 150, 200, 300, 500, 1000];
 
@@ -10,5 +11,5 @@ export function strengthClass(force: string | null): string | null {
 /** `75` → `75 to 100 N`. */
 export function strengthClassWords(from: string): string {
   const next = EDGES[EDGES.indexOf(Number(from)) + 1];
-  return next === undefined ? `${from} N and more` : `${from} to ${next} N`;
+  return next === undefined ? say`${from} N and more` : say`${from} to ${next} N`;
 }

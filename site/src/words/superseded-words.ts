@@ -1,19 +1,20 @@
+import { say } from './say.js';
 import type { Superseded } from '../../../api/contract/superseded.js';
 import { quantityWords } from './quantity-words.js';
 
 const KINDS: Record<Superseded['kind'], string> = {
-  maker: 'Maker',
-  line: 'Line',
-  variant: 'Variant',
-  claim: 'Label claim',
-  spool: 'Spool',
-  calibration: 'Certificate',
+  maker: say`Maker`,
+  line: say`Line`,
+  variant: say`Variant`,
+  claim: say`Label claim`,
+  spool: say`Spool`,
+  calibration: say`Certificate`,
 };
 
 /** `claim` and `gannet-20 breakingForce` → `Label claim: Breaking force of gannet-20`. */
 export function supersededWords(kind: Superseded['kind'], what: string): string {
   const [variant = '', quantity = ''] = what.split(' ');
-  return `${KINDS[kind]}: ${kind === 'claim' ? `${quantityWords(quantity)} of ${variant}` : what}`;
+  return `${KINDS[kind]}: ${kind === 'claim' ? say`${quantityWords(quantity)} of ${variant}` : what}`;
 }
 
 /** The same of the first part of a cell's name, as an erratum lists it; null where it is of something else. */

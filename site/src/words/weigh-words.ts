@@ -1,3 +1,4 @@
+import { say } from './say.js';
 import type { Standing } from '../weigh/stand.js';
 import type { Weighed } from '../weigh/weighed.js';
 import { chanceWords } from './chance-words.js';
@@ -6,24 +7,24 @@ import { chanceWords } from './chance-words.js';
 export function ownOrderWords({ lines }: Weighed, { rows, change }: Standing): string {
   const first = rows.filter(({ place }) => place === 1);
   const [one] = first;
-  if (!one) return 'Nothing is placed here.';
-  const names = first.map(({ line }) => lines[line]?.name).join(' and ');
+  if (!one) return say`Nothing is placed here.`;
+  const names = first.map(({ line }) => lines[line]?.name).join(say` and `);
   const chance = one.chanceOfFirst === null || first.length > 1 ? '' : ` (${chanceWords(Math.round(100 * one.chanceOfFirst))})`;
-  return `First: ${names}${chance}. ${changeWords(lines, first.length, change)}`;
+  return say`First: ${names}${chance}. ${changeWords(lines, first.length, change)}`;
 }
 
 function changeWords(lines: Weighed['lines'], sharing: number, change: Standing['change']): string {
-  if (sharing > 1) return 'Shared; any other weights may part them.';
+  if (sharing > 1) return say`Shared; any other weights may part them.`;
   const other = change && lines[change.line];
-  if (!other) return 'No weights bring another there.';
-  return `With ${(100 * change.weightMoved).toFixed(1)} % of the weight moved, ${other.name} is level.`;
+  if (!other) return say`No weights bring another there.`;
+  return say`With ${(100 * change.weightMoved).toFixed(1)} % of the weight moved, ${other.name} is level.`;
 }
 
 /** Places gained against the published order, as told in a row. */
 export function publishedPlaceWords(place: number, published: number): string {
-  return place === published ? 'as published' : `published: ${published}`;
+  return place === published ? say`as published` : say`published: ${published}`;
 }
 
 /** What stands beside a score: what it is. */
 export const scoreWords = (combine: Weighed['combine']): string =>
-  combine === 'meanStandardScore' ? 'weighted mean of standard scores, high is better' : 'weighted mean of places, low is better';
+  combine === 'meanStandardScore' ? say`weighted mean of standard scores, high is better` : say`weighted mean of places, low is better`;

@@ -2,7 +2,8 @@ import { normalQuantile } from '../../../api/measurement/distributions/normal-di
 import { algorithmA } from '../../../api/measurement/agreement/algorithm-a.js';
 import { concordance } from '../support/formulas/concordance.js';
 import { mandelHCritical, mandelKCritical } from '../../../api/measurement/agreement/mandel-critical.js';
-import { eNScore, zScore, zetaScore } from '../../../api/measurement/agreement/performance-scores.js';
+import { zScore } from '../../../api/measurement/agreement/performance-scores.js';
+import { eNScore, zetaScore } from '../support/formulas/zeta-and-en-scores.js';
 import { roundRobin } from '../../../api/measurement/agreement/round-robin.js';
 import { screenRoundRobin } from '../../../api/measurement/agreement/screen-round-robin.js';
 import { cochranCritical } from '../../../api/measurement/outliers/cochran-c.js';

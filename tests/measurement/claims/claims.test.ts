@@ -1,19 +1,14 @@
 import { claimRatioPercent } from '../../../api/measurement/claims/claim-ratio.js';
-import {
-  acceptanceLimit,
-  claimLimits,
-  claimVerdict,
-  conformityProbability,
-  decideClaim,
-  guardBandedLimit,
-} from '../../../api/measurement/claims/decide-claim.js';
+import { claimLimits, claimVerdict, conformityProbability, decideClaim } from '../../../api/measurement/claims/decide-claim.js';
 import { MONOFILAMENT_DIAMETERS_MM, monofilamentNumberDiameterMm } from '../support/formulas/monofilament-number.js';
-import { labelPlausibility, peNumberDenier, peNumberOfDenier, peNumberTex } from '../../../api/measurement/claims/pe-number.js';
+import { labelPlausibility, peNumberDenier, peNumberTex } from '../../../api/measurement/claims/pe-number.js';
 import { POLYETHYLENE_CELL, areaPerChainNm2, crystalDensityGPerCm3, idealStrengthGPa } from '../support/formulas/polymer-limit.js';
 import { mayCarryStandard } from '../support/formulas/standard-scope.js';
 import type { ScopedStandard } from '../support/formulas/standard-scope.js';
 import { equivalentSolidDiameterMm } from '../../../api/measurement/figures/cross-section.js';
-import { tenacityOfSolidStress } from '../../../api/measurement/figures/strength.js';
+import { acceptanceLimit, guardBandedLimit } from '../support/formulas/acceptance-limits.js';
+import { peNumberOfDenier } from '../support/formulas/pe-number-of-denier.js';
+import { tenacityOfSolidStress } from '../support/formulas/stress-and-tenacity.js';
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
 import { convert } from '../../../api/measurement/units/convert.js';
 import { parseQuantity } from '../../../api/measurement/units/parse-quantity.js';

@@ -1,5 +1,6 @@
 import { chiSquareCdf, chiSquareQuantile } from '../../../api/measurement/distributions/chi-square-distribution.js';
-import { fCdf, fQuantile } from '../../../api/measurement/distributions/f-distribution.js';
+import { fQuantile } from '../../../api/measurement/distributions/f-distribution.js';
+import { fCdf } from '../support/formulas/f-cdf.js';
 import { logGamma } from '../support/formulas/log-gamma.js';
 import { normalCdf, normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
 import { tCdf, tQuantile } from '../../../api/measurement/distributions/t-distribution.js';

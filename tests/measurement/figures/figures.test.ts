@@ -3,13 +3,8 @@ import { circleAreaMm2, ellipseAreaMm2, equivalentSolidDiameterMm, solidAreaMm2 
 import { diameterMm, outOfRoundnessPercent } from '../../../api/measurement/figures/diameter.js';
 import { crossheadSpeedMmPerMin, timeToBreakS } from '../support/formulas/extension-rate.js';
 import { isInStandardAtmosphere } from '../support/formulas/standard-atmosphere.js';
-import {
-  apparentStressMPa,
-  linearDensityTex,
-  solidStressMPa,
-  tenacityCNPerTex,
-  tenacityOfSolidStress,
-} from '../../../api/measurement/figures/strength.js';
+import { linearDensityTex } from '../../../api/measurement/figures/strength.js';
+import { apparentStressMPa, solidStressMPa, tenacityCNPerTex, tenacityOfSolidStress } from '../support/formulas/stress-and-tenacity.js';
 import { convert } from '../../../api/measurement/units/convert.js';
 import { parseQuantity } from '../../../api/measurement/units/parse-quantity.js';
 import { errorCode } from '../support/error-code.js';

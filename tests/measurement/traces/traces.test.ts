@@ -1,11 +1,12 @@
-import { elongationPercent, rawElongationPercent } from '../../../api/measurement/traces/elongation.js';
-import { initialModulusCNPerTex, initialModulusMPa } from '../../../api/measurement/traces/initial-modulus.js';
+import { elongationPercent } from '../../../api/measurement/traces/elongation.js';
+import { initialModulusMPa } from '../../../api/measurement/traces/initial-modulus.js';
 import { samplingLoss } from '../support/formulas/sampling-loss.js';
 import { slipEvents } from '../../../api/measurement/traces/slip-events.js';
 import { toeCompensation } from '../../../api/measurement/traces/toe-compensation.js';
 import { findPeak } from '../../../api/measurement/traces/trace.js';
 import type { TracePoint } from '../../../api/measurement/traces/trace.js';
-import { toughnessJPerG, workToBreakJ } from '../../../api/measurement/traces/work-to-break.js';
+import { workToBreakJ } from '../../../api/measurement/traces/work-to-break.js';
+import { initialModulusCNPerTex, rawElongationPercent, toughnessJPerG } from '../support/formulas/trace-figures.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
 

@@ -8,7 +8,8 @@ import {
   repeatabilityUncertainty,
   resolutionUncertainty,
 } from '../../../api/measurement/uncertainty/standard-uncertainty.js';
-import { acceptanceLimit, conformityProbability, guardBandedLimit } from '../../../api/measurement/claims/decide-claim.js';
+import { conformityProbability } from '../../../api/measurement/claims/decide-claim.js';
+import { acceptanceLimit, guardBandedLimit } from '../support/formulas/acceptance-limits.js';
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
 import { limitsUncertainty } from '../support/formulas/limits-uncertainty.js';
 import { errorCode } from '../support/error-code.js';

@@ -3,12 +3,13 @@ import { ExactDecimal } from '../../../api/measurement/units/exact-decimal.js';
 import { parseQuantity } from '../../../api/measurement/units/parse-quantity.js';
 import { parseQuantityAs } from '../../../api/measurement/units/parse-quantity-as.js';
 import { roundHalfEven } from '../../../api/measurement/units/round-half-even.js';
-import { roundInterval, roundToUncertainty } from '../../../api/measurement/units/round-to-uncertainty.js';
+import { roundInterval } from '../../../api/measurement/units/round-to-uncertainty.js';
+import { roundToUncertainty } from '../support/formulas/round-to-uncertainty.js';
 import { UNITS } from '../../../api/measurement/units/unit-table.js';
 import type { UnitSymbol } from '../../../api/measurement/units/unit-table.js';
 import type { MeasurementError } from '../../../api/measurement/errors.js';
 import { equivalentSolidDiameterMm } from '../../../api/measurement/figures/cross-section.js';
-import { solidStressMPa } from '../../../api/measurement/figures/strength.js';
+import { solidStressMPa } from '../support/formulas/stress-and-tenacity.js';
 import { errorCode } from '../support/error-code.js';
 import { expectReference, named, referenceCases } from '../support/reference-cases.js';
 

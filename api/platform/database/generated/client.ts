@@ -72,11 +72,6 @@ export type ApiToken = Prisma.ApiTokenModel
  */
 export type SignInFailure = Prisma.SignInFailureModel
 /**
- * Model DeclaredInterest
- * A tie between a tester or reviewer and a maker.
- */
-export type DeclaredInterest = Prisma.DeclaredInterestModel
-/**
  * Model Assignment
  * What a tester is asked to pull: a spool by a method, how many specimens, until when.
  */
@@ -196,6 +191,11 @@ export type Instrument = Prisma.InstrumentModel
  * An instrument's dated certificate. Once a submission names it, what it said before a correction stands in superseded_row.
  */
 export type Calibration = Prisma.CalibrationModel
+/**
+ * Model DeclaredInterest
+ * A tie between a tester or reviewer and a maker.
+ */
+export type DeclaredInterest = Prisma.DeclaredInterestModel
 /**
  * Model Method
  * A written protocol.

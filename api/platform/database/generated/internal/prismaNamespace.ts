@@ -403,7 +403,6 @@ export const ModelName = {
   PasswordReset: 'PasswordReset',
   ApiToken: 'ApiToken',
   SignInFailure: 'SignInFailure',
-  DeclaredInterest: 'DeclaredInterest',
   Assignment: 'Assignment',
   Maker: 'Maker',
   Line: 'Line',
@@ -428,6 +427,7 @@ export const ModelName = {
   Exclusion: 'Exclusion',
   Instrument: 'Instrument',
   Calibration: 'Calibration',
+  DeclaredInterest: 'DeclaredInterest',
   Method: 'Method',
   MethodVersion: 'MethodVersion',
   Photo: 'Photo',
@@ -480,7 +480,7 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
     omit: GlobalOmitOptions
   }
   meta: {
-    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "declaredInterest" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "succession" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "method" | "methodVersion" | "photo" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "requestCount" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "houseStatement" | "remark" | "remarkEnd" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
+    modelProps: "account" | "invitation" | "session" | "passwordReset" | "apiToken" | "signInFailure" | "assignment" | "maker" | "line" | "variant" | "claim" | "spool" | "keyReading" | "spoolReidentification" | "succession" | "controlLine" | "controlPull" | "controlReading" | "controlPullStrike" | "scheme" | "edition" | "division" | "overruling" | "editionAmendment" | "editionPreview" | "editionMethod" | "entry" | "exclusion" | "instrument" | "calibration" | "declaredInterest" | "method" | "methodVersion" | "photo" | "auditEvent" | "idempotentAnswer" | "supersededRow" | "requestCount" | "proposal" | "proposalEnd" | "release" | "change" | "retestDraw" | "retest" | "review" | "setAside" | "query" | "withdrawal" | "reviewClaim" | "judgement" | "roundRobin" | "roundRobinTester" | "roundRobinCell" | "roundRobinReading" | "houseStatement" | "remark" | "remarkEnd" | "submission" | "submissionRevision" | "submissionInstrument" | "specimen" | "reading" | "finding" | "trace" | "draftSave" | "spoolPreviews" | "webhook" | "webhookAttempt"
     txIsolationLevel: TransactionIsolationLevel
   }
   model: {
@@ -925,80 +925,6 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.SignInFailureCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.SignInFailureCountAggregateOutputType> | number
-        }
-      }
-    }
-    DeclaredInterest: {
-      payload: Prisma.$DeclaredInterestPayload<ExtArgs>
-      fields: Prisma.DeclaredInterestFieldRefs
-      operations: {
-        findUnique: {
-          args: Prisma.DeclaredInterestFindUniqueArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload> | null
-        }
-        findUniqueOrThrow: {
-          args: Prisma.DeclaredInterestFindUniqueOrThrowArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
-        }
-        findFirst: {
-          args: Prisma.DeclaredInterestFindFirstArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload> | null
-        }
-        findFirstOrThrow: {
-          args: Prisma.DeclaredInterestFindFirstOrThrowArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
-        }
-        findMany: {
-          args: Prisma.DeclaredInterestFindManyArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>[]
-        }
-        create: {
-          args: Prisma.DeclaredInterestCreateArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
-        }
-        createMany: {
-          args: Prisma.DeclaredInterestCreateManyArgs<ExtArgs>
-          result: BatchPayload
-        }
-        createManyAndReturn: {
-          args: Prisma.DeclaredInterestCreateManyAndReturnArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>[]
-        }
-        delete: {
-          args: Prisma.DeclaredInterestDeleteArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
-        }
-        update: {
-          args: Prisma.DeclaredInterestUpdateArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
-        }
-        deleteMany: {
-          args: Prisma.DeclaredInterestDeleteManyArgs<ExtArgs>
-          result: BatchPayload
-        }
-        updateMany: {
-          args: Prisma.DeclaredInterestUpdateManyArgs<ExtArgs>
-          result: BatchPayload
-        }
-        updateManyAndReturn: {
-          args: Prisma.DeclaredInterestUpdateManyAndReturnArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>[]
-        }
-        upsert: {
-          args: Prisma.DeclaredInterestUpsertArgs<ExtArgs>
-          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
-        }
-        aggregate: {
-          args: Prisma.DeclaredInterestAggregateArgs<ExtArgs>
-          result: runtime.Types.Utils.Optional<Prisma.AggregateDeclaredInterest>
-        }
-        groupBy: {
-          args: Prisma.DeclaredInterestGroupByArgs<ExtArgs>
-          result: runtime.Types.Utils.Optional<Prisma.DeclaredInterestGroupByOutputType>[]
-        }
-        count: {
-          args: Prisma.DeclaredInterestCountArgs<ExtArgs>
-          result: runtime.Types.Utils.Optional<Prisma.DeclaredInterestCountAggregateOutputType> | number
         }
       }
     }
@@ -2775,6 +2701,80 @@ export type TypeMap<ExtArgs extends runtime.Types.Extensions.InternalArgs = runt
         count: {
           args: Prisma.CalibrationCountArgs<ExtArgs>
           result: runtime.Types.Utils.Optional<Prisma.CalibrationCountAggregateOutputType> | number
+        }
+      }
+    }
+    DeclaredInterest: {
+      payload: Prisma.$DeclaredInterestPayload<ExtArgs>
+      fields: Prisma.DeclaredInterestFieldRefs
+      operations: {
+        findUnique: {
+          args: Prisma.DeclaredInterestFindUniqueArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload> | null
+        }
+        findUniqueOrThrow: {
+          args: Prisma.DeclaredInterestFindUniqueOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
+        }
+        findFirst: {
+          args: Prisma.DeclaredInterestFindFirstArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload> | null
+        }
+        findFirstOrThrow: {
+          args: Prisma.DeclaredInterestFindFirstOrThrowArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
+        }
+        findMany: {
+          args: Prisma.DeclaredInterestFindManyArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>[]
+        }
+        create: {
+          args: Prisma.DeclaredInterestCreateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
+        }
+        createMany: {
+          args: Prisma.DeclaredInterestCreateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        createManyAndReturn: {
+          args: Prisma.DeclaredInterestCreateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>[]
+        }
+        delete: {
+          args: Prisma.DeclaredInterestDeleteArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
+        }
+        update: {
+          args: Prisma.DeclaredInterestUpdateArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
+        }
+        deleteMany: {
+          args: Prisma.DeclaredInterestDeleteManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateMany: {
+          args: Prisma.DeclaredInterestUpdateManyArgs<ExtArgs>
+          result: BatchPayload
+        }
+        updateManyAndReturn: {
+          args: Prisma.DeclaredInterestUpdateManyAndReturnArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>[]
+        }
+        upsert: {
+          args: Prisma.DeclaredInterestUpsertArgs<ExtArgs>
+          result: runtime.Types.Utils.PayloadToResult<Prisma.$DeclaredInterestPayload>
+        }
+        aggregate: {
+          args: Prisma.DeclaredInterestAggregateArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.AggregateDeclaredInterest>
+        }
+        groupBy: {
+          args: Prisma.DeclaredInterestGroupByArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.DeclaredInterestGroupByOutputType>[]
+        }
+        count: {
+          args: Prisma.DeclaredInterestCountArgs<ExtArgs>
+          result: runtime.Types.Utils.Optional<Prisma.DeclaredInterestCountAggregateOutputType> | number
         }
       }
     }
@@ -5636,16 +5636,6 @@ export const SignInFailureScalarFieldEnum = {
 export type SignInFailureScalarFieldEnum = (typeof SignInFailureScalarFieldEnum)[keyof typeof SignInFailureScalarFieldEnum]
 
 
-export const DeclaredInterestScalarFieldEnum = {
-  accountId: 'accountId',
-  makerId: 'makerId',
-  words: 'words',
-  declaredAt: 'declaredAt'
-} as const
-
-export type DeclaredInterestScalarFieldEnum = (typeof DeclaredInterestScalarFieldEnum)[keyof typeof DeclaredInterestScalarFieldEnum]
-
-
 export const AssignmentScalarFieldEnum = {
   id: 'id',
   editionId: 'editionId',
@@ -5968,6 +5958,16 @@ export const CalibrationScalarFieldEnum = {
 } as const
 
 export type CalibrationScalarFieldEnum = (typeof CalibrationScalarFieldEnum)[keyof typeof CalibrationScalarFieldEnum]
+
+
+export const DeclaredInterestScalarFieldEnum = {
+  accountId: 'accountId',
+  makerId: 'makerId',
+  words: 'words',
+  declaredAt: 'declaredAt'
+} as const
+
+export type DeclaredInterestScalarFieldEnum = (typeof DeclaredInterestScalarFieldEnum)[keyof typeof DeclaredInterestScalarFieldEnum]
 
 
 export const MethodScalarFieldEnum = {
@@ -6770,7 +6770,6 @@ export type GlobalOmitConfig = {
   passwordReset?: Prisma.PasswordResetOmit
   apiToken?: Prisma.ApiTokenOmit
   signInFailure?: Prisma.SignInFailureOmit
-  declaredInterest?: Prisma.DeclaredInterestOmit
   assignment?: Prisma.AssignmentOmit
   maker?: Prisma.MakerOmit
   line?: Prisma.LineOmit
@@ -6795,6 +6794,7 @@ export type GlobalOmitConfig = {
   exclusion?: Prisma.ExclusionOmit
   instrument?: Prisma.InstrumentOmit
   calibration?: Prisma.CalibrationOmit
+  declaredInterest?: Prisma.DeclaredInterestOmit
   method?: Prisma.MethodOmit
   methodVersion?: Prisma.MethodVersionOmit
   photo?: Prisma.PhotoOmit

@@ -57,7 +57,6 @@ export const ModelName = {
   PasswordReset: 'PasswordReset',
   ApiToken: 'ApiToken',
   SignInFailure: 'SignInFailure',
-  DeclaredInterest: 'DeclaredInterest',
   Assignment: 'Assignment',
   Maker: 'Maker',
   Line: 'Line',
@@ -82,6 +81,7 @@ export const ModelName = {
   Exclusion: 'Exclusion',
   Instrument: 'Instrument',
   Calibration: 'Calibration',
+  DeclaredInterest: 'DeclaredInterest',
   Method: 'Method',
   MethodVersion: 'MethodVersion',
   Photo: 'Photo',
@@ -216,16 +216,6 @@ export const SignInFailureScalarFieldEnum = {
 } as const
 
 export type SignInFailureScalarFieldEnum = (typeof SignInFailureScalarFieldEnum)[keyof typeof SignInFailureScalarFieldEnum]
-
-
-export const DeclaredInterestScalarFieldEnum = {
-  accountId: 'accountId',
-  makerId: 'makerId',
-  words: 'words',
-  declaredAt: 'declaredAt'
-} as const
-
-export type DeclaredInterestScalarFieldEnum = (typeof DeclaredInterestScalarFieldEnum)[keyof typeof DeclaredInterestScalarFieldEnum]
 
 
 export const AssignmentScalarFieldEnum = {
@@ -550,6 +540,16 @@ export const CalibrationScalarFieldEnum = {
 } as const
 
 export type CalibrationScalarFieldEnum = (typeof CalibrationScalarFieldEnum)[keyof typeof CalibrationScalarFieldEnum]
+
+
+export const DeclaredInterestScalarFieldEnum = {
+  accountId: 'accountId',
+  makerId: 'makerId',
+  words: 'words',
+  declaredAt: 'declaredAt'
+} as const
+
+export type DeclaredInterestScalarFieldEnum = (typeof DeclaredInterestScalarFieldEnum)[keyof typeof DeclaredInterestScalarFieldEnum]
 
 
 export const MethodScalarFieldEnum = {

@@ -620,20 +620,6 @@ export type AccountUpdateOneRequiredWithoutTokensNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutTokensInput, Prisma.AccountUpdateWithoutTokensInput>, Prisma.AccountUncheckedUpdateWithoutTokensInput>
 }
 
-export type AccountCreateNestedOneWithoutInterestsInput = {
-  create?: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
-  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutInterestsInput
-  connect?: Prisma.AccountWhereUniqueInput
-}
-
-export type AccountUpdateOneRequiredWithoutInterestsNestedInput = {
-  create?: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
-  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutInterestsInput
-  upsert?: Prisma.AccountUpsertWithoutInterestsInput
-  connect?: Prisma.AccountWhereUniqueInput
-  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutInterestsInput, Prisma.AccountUpdateWithoutInterestsInput>, Prisma.AccountUncheckedUpdateWithoutInterestsInput>
-}
-
 export type AccountCreateNestedOneWithoutAssignmentsInput = {
   create?: Prisma.XOR<Prisma.AccountCreateWithoutAssignmentsInput, Prisma.AccountUncheckedCreateWithoutAssignmentsInput>
   connectOrCreate?: Prisma.AccountCreateOrConnectWithoutAssignmentsInput
@@ -674,6 +660,20 @@ export type AccountUpdateOneRequiredWithoutControlPullsNestedInput = {
   upsert?: Prisma.AccountUpsertWithoutControlPullsInput
   connect?: Prisma.AccountWhereUniqueInput
   update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutControlPullsInput, Prisma.AccountUpdateWithoutControlPullsInput>, Prisma.AccountUncheckedUpdateWithoutControlPullsInput>
+}
+
+export type AccountCreateNestedOneWithoutInterestsInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutInterestsInput
+  connect?: Prisma.AccountWhereUniqueInput
+}
+
+export type AccountUpdateOneRequiredWithoutInterestsNestedInput = {
+  create?: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
+  connectOrCreate?: Prisma.AccountCreateOrConnectWithoutInterestsInput
+  upsert?: Prisma.AccountUpsertWithoutInterestsInput
+  connect?: Prisma.AccountWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.AccountUpdateToOneWithWhereWithoutInterestsInput, Prisma.AccountUpdateWithoutInterestsInput>, Prisma.AccountUncheckedUpdateWithoutInterestsInput>
 }
 
 export type AccountCreateNestedOneWithoutProposalsInput = {
@@ -1148,126 +1148,6 @@ export type AccountUncheckedUpdateWithoutTokensInput = {
   successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
 }
 
-export type AccountCreateWithoutInterestsInput = {
-  id?: string
-  email: string
-  displayName: string
-  nameAsSeen: string
-  passwordHash: string
-  roles?: Prisma.AccountCreaterolesInput | string[]
-  isDisabled?: boolean
-  createdAt: Date | string
-  version?: number
-  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
-  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
-  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
-  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
-  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
-  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
-  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
-  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
-  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
-  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
-  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
-  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
-  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
-  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
-}
-
-export type AccountUncheckedCreateWithoutInterestsInput = {
-  id?: string
-  email: string
-  displayName: string
-  nameAsSeen: string
-  passwordHash: string
-  roles?: Prisma.AccountCreaterolesInput | string[]
-  isDisabled?: boolean
-  createdAt: Date | string
-  version?: number
-  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
-  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
-  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
-  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
-  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
-  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
-  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
-  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
-  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
-  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
-  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
-  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
-  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
-  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
-}
-
-export type AccountCreateOrConnectWithoutInterestsInput = {
-  where: Prisma.AccountWhereUniqueInput
-  create: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
-}
-
-export type AccountUpsertWithoutInterestsInput = {
-  update: Prisma.XOR<Prisma.AccountUpdateWithoutInterestsInput, Prisma.AccountUncheckedUpdateWithoutInterestsInput>
-  create: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
-  where?: Prisma.AccountWhereInput
-}
-
-export type AccountUpdateToOneWithWhereWithoutInterestsInput = {
-  where?: Prisma.AccountWhereInput
-  data: Prisma.XOR<Prisma.AccountUpdateWithoutInterestsInput, Prisma.AccountUncheckedUpdateWithoutInterestsInput>
-}
-
-export type AccountUpdateWithoutInterestsInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  email?: Prisma.StringFieldUpdateOperationsInput | string
-  displayName?: Prisma.StringFieldUpdateOperationsInput | string
-  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
-  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
-  roles?: Prisma.AccountUpdaterolesInput | string[]
-  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
-  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
-  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
-  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
-  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
-  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
-  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
-  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
-  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
-  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
-  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
-  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
-  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
-  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
-  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
-}
-
-export type AccountUncheckedUpdateWithoutInterestsInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  email?: Prisma.StringFieldUpdateOperationsInput | string
-  displayName?: Prisma.StringFieldUpdateOperationsInput | string
-  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
-  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
-  roles?: Prisma.AccountUpdaterolesInput | string[]
-  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
-  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
-  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
-  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
-  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
-  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
-  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
-  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
-  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
-  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
-  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
-  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
-  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
-  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
-  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
-}
-
 export type AccountCreateWithoutAssignmentsInput = {
   id?: string
   email: string
@@ -1617,6 +1497,126 @@ export type AccountUncheckedUpdateWithoutControlPullsInput = {
   interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutAccountNestedInput
   submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
   reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUncheckedUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUncheckedUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUncheckedUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUncheckedUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUncheckedUpdateManyWithoutByNestedInput
+}
+
+export type AccountCreateWithoutInterestsInput = {
+  id?: string
+  email: string
+  displayName: string
+  nameAsSeen: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionCreateNestedManyWithoutByInput
+}
+
+export type AccountUncheckedCreateWithoutInterestsInput = {
+  id?: string
+  email: string
+  displayName: string
+  nameAsSeen: string
+  passwordHash: string
+  roles?: Prisma.AccountCreaterolesInput | string[]
+  isDisabled?: boolean
+  createdAt: Date | string
+  version?: number
+  sessions?: Prisma.SessionUncheckedCreateNestedManyWithoutAccountInput
+  tokens?: Prisma.ApiTokenUncheckedCreateNestedManyWithoutAccountInput
+  submissions?: Prisma.SubmissionUncheckedCreateNestedManyWithoutTesterInput
+  reviews?: Prisma.ReviewUncheckedCreateNestedManyWithoutReviewerInput
+  controlPulls?: Prisma.ControlPullUncheckedCreateNestedManyWithoutTesterInput
+  claims?: Prisma.ReviewClaimUncheckedCreateNestedManyWithoutReviewerInput
+  judgements?: Prisma.JudgementUncheckedCreateNestedManyWithoutReviewerInput
+  proposals?: Prisma.ProposalUncheckedCreateNestedManyWithoutByInput
+  proposalEnds?: Prisma.ProposalEndUncheckedCreateNestedManyWithoutByInput
+  roundRobins?: Prisma.RoundRobinTesterUncheckedCreateNestedManyWithoutTesterInput
+  assignments?: Prisma.AssignmentUncheckedCreateNestedManyWithoutTesterInput
+  resets?: Prisma.PasswordResetUncheckedCreateNestedManyWithoutAccountInput
+  webhooks?: Prisma.WebhookUncheckedCreateNestedManyWithoutCreatedByInput
+  successions?: Prisma.SuccessionUncheckedCreateNestedManyWithoutByInput
+}
+
+export type AccountCreateOrConnectWithoutInterestsInput = {
+  where: Prisma.AccountWhereUniqueInput
+  create: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
+}
+
+export type AccountUpsertWithoutInterestsInput = {
+  update: Prisma.XOR<Prisma.AccountUpdateWithoutInterestsInput, Prisma.AccountUncheckedUpdateWithoutInterestsInput>
+  create: Prisma.XOR<Prisma.AccountCreateWithoutInterestsInput, Prisma.AccountUncheckedCreateWithoutInterestsInput>
+  where?: Prisma.AccountWhereInput
+}
+
+export type AccountUpdateToOneWithWhereWithoutInterestsInput = {
+  where?: Prisma.AccountWhereInput
+  data: Prisma.XOR<Prisma.AccountUpdateWithoutInterestsInput, Prisma.AccountUncheckedUpdateWithoutInterestsInput>
+}
+
+export type AccountUpdateWithoutInterestsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUpdateManyWithoutTesterNestedInput
+  claims?: Prisma.ReviewClaimUpdateManyWithoutReviewerNestedInput
+  judgements?: Prisma.JudgementUpdateManyWithoutReviewerNestedInput
+  proposals?: Prisma.ProposalUpdateManyWithoutByNestedInput
+  proposalEnds?: Prisma.ProposalEndUpdateManyWithoutByNestedInput
+  roundRobins?: Prisma.RoundRobinTesterUpdateManyWithoutTesterNestedInput
+  assignments?: Prisma.AssignmentUpdateManyWithoutTesterNestedInput
+  resets?: Prisma.PasswordResetUpdateManyWithoutAccountNestedInput
+  webhooks?: Prisma.WebhookUpdateManyWithoutCreatedByNestedInput
+  successions?: Prisma.SuccessionUpdateManyWithoutByNestedInput
+}
+
+export type AccountUncheckedUpdateWithoutInterestsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  email?: Prisma.StringFieldUpdateOperationsInput | string
+  displayName?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.StringFieldUpdateOperationsInput | string
+  passwordHash?: Prisma.StringFieldUpdateOperationsInput | string
+  roles?: Prisma.AccountUpdaterolesInput | string[]
+  isDisabled?: Prisma.BoolFieldUpdateOperationsInput | boolean
+  createdAt?: Prisma.DateTimeFieldUpdateOperationsInput | Date | string
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  sessions?: Prisma.SessionUncheckedUpdateManyWithoutAccountNestedInput
+  tokens?: Prisma.ApiTokenUncheckedUpdateManyWithoutAccountNestedInput
+  submissions?: Prisma.SubmissionUncheckedUpdateManyWithoutTesterNestedInput
+  reviews?: Prisma.ReviewUncheckedUpdateManyWithoutReviewerNestedInput
+  controlPulls?: Prisma.ControlPullUncheckedUpdateManyWithoutTesterNestedInput
   claims?: Prisma.ReviewClaimUncheckedUpdateManyWithoutReviewerNestedInput
   judgements?: Prisma.JudgementUncheckedUpdateManyWithoutReviewerNestedInput
   proposals?: Prisma.ProposalUncheckedUpdateManyWithoutByNestedInput

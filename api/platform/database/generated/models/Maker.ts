@@ -369,11 +369,6 @@ export type MakerUncheckedUpdateManyInput = {
   version?: Prisma.IntFieldUpdateOperationsInput | number
 }
 
-export type MakerScalarRelationFilter = {
-  is?: Prisma.MakerWhereInput
-  isNot?: Prisma.MakerWhereInput
-}
-
 export type MakerCountOrderByAggregateInput = {
   id?: Prisma.SortOrder
   slug?: Prisma.SortOrder
@@ -412,18 +407,9 @@ export type MakerSumOrderByAggregateInput = {
   version?: Prisma.SortOrder
 }
 
-export type MakerCreateNestedOneWithoutInterestsInput = {
-  create?: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
-  connectOrCreate?: Prisma.MakerCreateOrConnectWithoutInterestsInput
-  connect?: Prisma.MakerWhereUniqueInput
-}
-
-export type MakerUpdateOneRequiredWithoutInterestsNestedInput = {
-  create?: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
-  connectOrCreate?: Prisma.MakerCreateOrConnectWithoutInterestsInput
-  upsert?: Prisma.MakerUpsertWithoutInterestsInput
-  connect?: Prisma.MakerWhereUniqueInput
-  update?: Prisma.XOR<Prisma.XOR<Prisma.MakerUpdateToOneWithWhereWithoutInterestsInput, Prisma.MakerUpdateWithoutInterestsInput>, Prisma.MakerUncheckedUpdateWithoutInterestsInput>
+export type MakerScalarRelationFilter = {
+  is?: Prisma.MakerWhereInput
+  isNot?: Prisma.MakerWhereInput
 }
 
 export type MakerCreateNestedOneWithoutLinesInput = {
@@ -440,64 +426,18 @@ export type MakerUpdateOneRequiredWithoutLinesNestedInput = {
   update?: Prisma.XOR<Prisma.XOR<Prisma.MakerUpdateToOneWithWhereWithoutLinesInput, Prisma.MakerUpdateWithoutLinesInput>, Prisma.MakerUncheckedUpdateWithoutLinesInput>
 }
 
-export type MakerCreateWithoutInterestsInput = {
-  id?: string
-  slug: string
-  name: string
-  nameAsSeen?: string | null
-  retiredOn?: Date | string | null
-  retiredReason?: string | null
-  version?: number
-  lines?: Prisma.LineCreateNestedManyWithoutMakerInput
+export type MakerCreateNestedOneWithoutInterestsInput = {
+  create?: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
+  connectOrCreate?: Prisma.MakerCreateOrConnectWithoutInterestsInput
+  connect?: Prisma.MakerWhereUniqueInput
 }
 
-export type MakerUncheckedCreateWithoutInterestsInput = {
-  id?: string
-  slug: string
-  name: string
-  nameAsSeen?: string | null
-  retiredOn?: Date | string | null
-  retiredReason?: string | null
-  version?: number
-  lines?: Prisma.LineUncheckedCreateNestedManyWithoutMakerInput
-}
-
-export type MakerCreateOrConnectWithoutInterestsInput = {
-  where: Prisma.MakerWhereUniqueInput
-  create: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
-}
-
-export type MakerUpsertWithoutInterestsInput = {
-  update: Prisma.XOR<Prisma.MakerUpdateWithoutInterestsInput, Prisma.MakerUncheckedUpdateWithoutInterestsInput>
-  create: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
-  where?: Prisma.MakerWhereInput
-}
-
-export type MakerUpdateToOneWithWhereWithoutInterestsInput = {
-  where?: Prisma.MakerWhereInput
-  data: Prisma.XOR<Prisma.MakerUpdateWithoutInterestsInput, Prisma.MakerUncheckedUpdateWithoutInterestsInput>
-}
-
-export type MakerUpdateWithoutInterestsInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  lines?: Prisma.LineUpdateManyWithoutMakerNestedInput
-}
-
-export type MakerUncheckedUpdateWithoutInterestsInput = {
-  id?: Prisma.StringFieldUpdateOperationsInput | string
-  slug?: Prisma.StringFieldUpdateOperationsInput | string
-  name?: Prisma.StringFieldUpdateOperationsInput | string
-  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
-  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
-  version?: Prisma.IntFieldUpdateOperationsInput | number
-  lines?: Prisma.LineUncheckedUpdateManyWithoutMakerNestedInput
+export type MakerUpdateOneRequiredWithoutInterestsNestedInput = {
+  create?: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
+  connectOrCreate?: Prisma.MakerCreateOrConnectWithoutInterestsInput
+  upsert?: Prisma.MakerUpsertWithoutInterestsInput
+  connect?: Prisma.MakerWhereUniqueInput
+  update?: Prisma.XOR<Prisma.XOR<Prisma.MakerUpdateToOneWithWhereWithoutInterestsInput, Prisma.MakerUpdateWithoutInterestsInput>, Prisma.MakerUncheckedUpdateWithoutInterestsInput>
 }
 
 export type MakerCreateWithoutLinesInput = {
@@ -558,6 +498,66 @@ export type MakerUncheckedUpdateWithoutLinesInput = {
   retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
   version?: Prisma.IntFieldUpdateOperationsInput | number
   interests?: Prisma.DeclaredInterestUncheckedUpdateManyWithoutMakerNestedInput
+}
+
+export type MakerCreateWithoutInterestsInput = {
+  id?: string
+  slug: string
+  name: string
+  nameAsSeen?: string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  lines?: Prisma.LineCreateNestedManyWithoutMakerInput
+}
+
+export type MakerUncheckedCreateWithoutInterestsInput = {
+  id?: string
+  slug: string
+  name: string
+  nameAsSeen?: string | null
+  retiredOn?: Date | string | null
+  retiredReason?: string | null
+  version?: number
+  lines?: Prisma.LineUncheckedCreateNestedManyWithoutMakerInput
+}
+
+export type MakerCreateOrConnectWithoutInterestsInput = {
+  where: Prisma.MakerWhereUniqueInput
+  create: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
+}
+
+export type MakerUpsertWithoutInterestsInput = {
+  update: Prisma.XOR<Prisma.MakerUpdateWithoutInterestsInput, Prisma.MakerUncheckedUpdateWithoutInterestsInput>
+  create: Prisma.XOR<Prisma.MakerCreateWithoutInterestsInput, Prisma.MakerUncheckedCreateWithoutInterestsInput>
+  where?: Prisma.MakerWhereInput
+}
+
+export type MakerUpdateToOneWithWhereWithoutInterestsInput = {
+  where?: Prisma.MakerWhereInput
+  data: Prisma.XOR<Prisma.MakerUpdateWithoutInterestsInput, Prisma.MakerUncheckedUpdateWithoutInterestsInput>
+}
+
+export type MakerUpdateWithoutInterestsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  lines?: Prisma.LineUpdateManyWithoutMakerNestedInput
+}
+
+export type MakerUncheckedUpdateWithoutInterestsInput = {
+  id?: Prisma.StringFieldUpdateOperationsInput | string
+  slug?: Prisma.StringFieldUpdateOperationsInput | string
+  name?: Prisma.StringFieldUpdateOperationsInput | string
+  nameAsSeen?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  retiredOn?: Prisma.NullableDateTimeFieldUpdateOperationsInput | Date | string | null
+  retiredReason?: Prisma.NullableStringFieldUpdateOperationsInput | string | null
+  version?: Prisma.IntFieldUpdateOperationsInput | number
+  lines?: Prisma.LineUncheckedUpdateManyWithoutMakerNestedInput
 }
 
 

@@ -1,18 +1,18 @@
 import type { FileRow } from './file-row.js';
 
-export interface RawReading {
+export interface ReadingOfRows {
   readonly role: string;
   readonly station: number | null;
   readonly value: string;
   readonly unit: string;
 }
 
-export interface RawSpecimen {
+export interface SpecimenOfRows {
   readonly number: number;
   readonly condition: string;
   readonly validity: string;
   readonly invalidReason?: string;
-  readonly readings: RawReading[];
+  readonly readings: ReadingOfRows[];
 }
 
 /** Where a reading stood in the file. */
@@ -21,9 +21,9 @@ export interface ReadingPlace {
   readonly name: string;
 }
 
-/** A submission as the file has it, not yet validated, with the place of each part in the file. */
-export interface RawSubmission {
-  readonly content: Record<string, unknown> & { specimens: RawSpecimen[] };
+/** Rows of a file that belong together, with the place of each part: what the parser holds until it has made a submission of them or told what is wrong. */
+export interface RowsTogether {
+  readonly content: Record<string, unknown> & { specimens: SpecimenOfRows[] };
   readonly first: FileRow;
   lastRow: number;
   /** Number of a specimen → its index. */
@@ -49,7 +49,7 @@ const FIELDS: Readonly<Record<string, string>> = {
  * Leads from a place in the content back to the file.
  * @param path parts of an RFC 6901 pointer, or of the path of a validation issue
  */
-export function placeOf({ first, places }: RawSubmission, path: readonly PropertyKey[]): { row: number; column: string } {
+export function placeOf({ first, places }: RowsTogether, path: readonly PropertyKey[]): { row: number; column: string } {
   const [field = '', index, part, readingIndex, inReading] = path.map(String);
   if (field === '') return { row: first.row, column: '' };
   if (field === 'ambient') {

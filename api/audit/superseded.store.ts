@@ -1,11 +1,12 @@
 import { Injectable } from '@nestjs/common';
-import { Clock } from '../clock/clock.js';
-import { Database } from '../database/database.js';
-import type { Transaction } from '../database/database.js';
-import type { Prisma, SupersededRow } from '../database/generated/client.js';
-import { uuid7 } from '../identifiers/uuid7.js';
+import { Clock } from '../platform/clock/clock.js';
+import { among } from '../platform/database/by-id.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
+import type { Prisma, SupersededRow } from '../platform/database/generated/client.js';
+import { uuid7 } from '../platform/identifiers/uuid7.js';
 import { KeyReadings } from './key-readings.store.js';
-import { notValid } from '../http/validation.js';
+import { notValid } from '../platform/http/validation.js';
 
 export interface RowBefore {
   readonly kind: string;
@@ -55,7 +56,13 @@ export class SupersededRows {
 
   /** What rows said before, oldest first. */
   async of(objectIds: readonly string[], reader: Transaction = this.database.client) {
-    const rows = await reader.supersededRow.findMany({ where: { objectId: { in: [...objectIds] } }, orderBy: { id: 'asc' } });
+    const rows = await reader.supersededRow.findMany({ where: { objectId: among(objectIds) }, orderBy: { id: 'asc' } });
+    return rows.map(toFormer);
+  }
+
+  /** What was superseded since a moment, oldest first. */
+  async since(moment: Date) {
+    const rows = await this.database.client.supersededRow.findMany({ where: { at: { gt: moment } }, orderBy: { id: 'asc' } });
     return rows.map(toFormer);
   }
 

@@ -1,7 +1,8 @@
 import { Injectable } from '@nestjs/common';
-import { Clock } from '../clock/clock.js';
-import { Database } from '../database/database.js';
-import type { Transaction } from '../database/database.js';
+import { Clock } from '../platform/clock/clock.js';
+import { among } from '../platform/database/by-id.js';
+import { Database } from '../platform/database/database.js';
+import type { Transaction } from '../platform/database/database.js';
 
 /** What somebody read that tells of a spool: its key, its label, what others found of it, that it is tested again. */
 export type KeyReading = 'key' | 'label' | 'results' | 'retest';
@@ -37,7 +38,7 @@ export class KeyReadings {
   /** What an account read of spools, by the id of each; oldest first. */
   async of(accountId: string, spoolIds: readonly string[], reader: Transaction = this.database.client): Promise<Map<string, KeyReading[]>> {
     const rows = await reader.keyReading.findMany({
-      where: { accountId, spoolId: { in: [...spoolIds] } },
+      where: { accountId, spoolId: among(spoolIds) },
       orderBy: [{ at: 'asc' }, { how: 'asc' }],
     });
     const bySpool = Map.groupBy(rows, ({ spoolId }) => spoolId);

@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import pg from 'pg';
-import { isAlive } from '../embedded-postgres/folder-lock.js';
+import { isAlive } from './platform/embedded-postgres/folder-lock.js';
 
 /** What a database holds when the program starts. */
 export interface DatabaseContents {

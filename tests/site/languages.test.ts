@@ -1,0 +1,94 @@
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { readdir, readFile } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { messagesIn } from '../../site/src/languages/messages.js';
+import { putWords } from '../../site/src/languages/put-words.js';
+import { LANGUAGES, readWords } from '../../site/src/languages/read-words.js';
+import { figuresOfPage } from '../../site/src/words/figures.js';
+import { say } from '../../site/src/words/say.js';
+
+const SOURCES = 'site/src';
+
+/** Every message of the site with the files that it stands in. */
+async function messagesOfSite(): Promise<Map<string, string>> {
+  const files = (await readdir(SOURCES, { recursive: true })).filter(
+    (file) => /\.(astro|ts)$/.test(file) && !/^(languages|examples)/.test(file),
+  );
+  const read = await Promise.all(
+    files.map(async (file) => messagesIn(file, await readFile(join(SOURCES, file), 'utf8')).map(({ words }) => [words, file] as const)),
+  );
+  return new Map(read.flat());
+}
+
+const slotsIn = (words: string) => new Set(words.match(/\{\w+\}|<\/?\w+>/g));
+
+test.each(Object.keys(LANGUAGES).filter((language) => language !== 'en'))(
+  'every message stands in %s, with the same links and no other figures, and no more',
+  async (language) => {
+    const [messages, words] = [await messagesOfSite(), readWords(language, '')];
+    expect(messages.size).toBeGreaterThan(900);
+    expect([...messages.keys()].filter((message) => !Object.hasOwn(words, message))).toEqual([]);
+    expect(Object.keys(words).filter((message) => !messages.has(message))).toEqual([]);
+    const astray = Object.entries(words).filter(([message, said]) => {
+      const [own, theirs] = [slotsIn(said), slotsIn(message)];
+      return [...own].some((slot) => !theirs.has(slot)) || [...theirs].some((slot) => slot.startsWith('<') && !own.has(slot));
+    });
+    expect(astray).toEqual([]);
+  },
+);
+
+test('no message runs into a link or a name that follows it', async () => {
+  const glued = [...(await messagesOfSite())].filter(([words]) => /[\p{L}\d,;:.]<\w/u.test(words));
+  expect(glued).toEqual([]);
+});
+
+test('words of a page are put in the place of others, in any order, tags and what stands in them as they were', () => {
+  const page =
+    '---\nimport A from "./a.astro";\n---\n\n<p>\n  Of {rows.length} lines <a href={to("x")}>the first</a> is {first.name}.\n</p>\n<A label="Place" />\n<p>{isOpen && say`open since ${day}`}</p>\n';
+  expect(messagesIn('a.astro', page).map(({ words }) => words)).toEqual([
+    'Of {length} lines <a>the first</a> is {name}.',
+    'Place',
+    'open since {day}',
+  ]);
+  const said = putWords('a.astro', page, {
+    'Of {length} lines <a>the first</a> is {name}.': '{name} ist <a>die erste</a> von {length} Schnüren.',
+    Place: 'Platz',
+    'open since {day}': 'seit {day} `offen`',
+  });
+  expect(said).toContain('<p>{first.name}{" ist "}<a href={to("x")}>{"die erste"}</a>{" von "}{rows.length}{" Schnüren."}</p>');
+  expect(said).toContain('label={"Platz"}');
+  expect(said).toContain('isOpen && `seit ${day} \\`offen\\``');
+});
+
+test('words within words are each their own, white space about them stays, and without other words all is as written', () => {
+  const source = 'const told = say` First: ${rows.map((one) => say`place ${one.place}`).join()} `;\n';
+  expect(messagesIn('a.ts', source).map(({ words }) => words)).toEqual(['First: {1}', 'place {place}']);
+  expect(putWords('a.ts', source, { 'place {place}': 'Platz {place}' })).toBe(
+    'const told = ` First: ${rows.map((one) => `Platz ${one.place}`).join()} `;\n',
+  );
+  const [place, of] = [3, 41];
+  expect(say`place ${place} of ${of}`).toBe('place 3 of 41');
+});
+
+test("a house's own words stand before those of the language; what is no language or no table of words is refused in words", () => {
+  const folder = mkdtempSync(join(tmpdir(), 'texts-'));
+  expect(readWords('de', folder)['Find a line']).toBe('Schnur finden');
+  writeFileSync(join(folder, 'words.json'), '{"Find a line": "Welche Schnur?"}');
+  expect(readWords('de', folder)['Find a line']).toBe('Welche Schnur?');
+  expect(readWords('en', folder)).toEqual({ 'Find a line': 'Welche Schnur?' });
+  writeFileSync(join(folder, 'words.json'), '["Find a line"]');
+  expect(() => readWords('en', folder)).toThrow('is no table of words; expected');
+  expect(() => readWords('en', join(folder, 'nowhere'))).toThrow('where nothing is');
+  expect(() => readWords('fr', '')).toThrow('SITE_LANGUAGE is fr; expected one of en, de');
+  expect(readFileSync('site/src/languages/de.json', 'utf8')).not.toMatch(/: ""/);
+});
+
+test('numbers of a page stand as its language writes them; what programs read, versions and addresses stay', () => {
+  const page =
+    '<td data-value="98.2" aria-label="98.2 N">98.2 N (96.10 to 99.3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0.5 %</p><script>x = 1.5;</script>';
+  expect(figuresOfPage(page, ',')).toBe(
+    '<td data-value="98.2" aria-label="98,2 N">98,2 N (96,10 to 99,3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0,5 %</p><script>x = 1.5;</script>',
+  );
+  expect(figuresOfPage(page, '.')).toBe(page);
+});

@@ -1,6 +1,7 @@
 import { demoTesters } from '../../prisma/seed/demo-accounts.js';
 import type { ControlPullEvidence } from '../../api/reckoning/evidence/control-pull-evidence.js';
-import { rigOf } from '../../api/reckoning/standings/compute-edition.js';
+import { retestedIn, rigOf } from '../../api/reckoning/standings/compute-edition.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import type { EffectsEvidence } from '../../api/reckoning/evidence/effects-evidence.js';
 import type { SpreadsEvidence } from '../../api/reckoning/evidence/effects-evidence.js';
 import { spreadsBefore, spreadsFound } from '../../api/reckoning/rigs/season-spreads.js';
@@ -192,4 +193,25 @@ function standingsIn({ takes: rule, scheme }: PlannedDivision, plan: SeasonPlan,
     return { id: slug, exclusion: exclusion ? { effect: exclusion.effect } : null, values: Object.fromEntries(values) };
   });
   return computeStandings({ ...rules, entries });
+}
+
+/** What a release took from beside the submissions: re-tests are drawn when the house stands, with control pulls of their day. */
+export const elsewhereOf = ({ evidence, earlier }: ReleaseInputs): Elsewhere => ({
+  effects: knownEffects(evidence, evidence.edition.methods),
+  before: spreadsBefore(earlier),
+  retested: retestedIn(evidence),
+});
+
+/** Rows that one of both has not, or that are placed otherwise: a score off by more than one, a place by more than two. */
+export function misplaced(
+  published: readonly { readonly variant: { readonly slug: string }; readonly place: number | null; readonly score: string }[],
+  computed: Standings['overall'],
+): string[] {
+  const isAlike = (id: string): boolean => {
+    const shown = published.find(({ variant }) => variant.slug === id);
+    const one = computed.find((row) => row.id === id);
+    if (!shown || !one || (shown.place === null) !== (one.place === null)) return false;
+    return Math.abs(Number(shown.score) - Number(one.score)) <= 1 && Math.abs((shown.place ?? 0) - (one.place ?? 0)) <= 2;
+  };
+  return [...new Set([...published.map(({ variant }) => variant.slug), ...computed.map(({ id }) => id)])].filter((id) => !isAlike(id));
 }

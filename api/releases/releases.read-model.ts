@@ -182,10 +182,8 @@ export class ReleasesReadModel {
 
   /** Those of them whose time has come. */
   async due(now: Date): Promise<{ edition: string; revision: number }[]> {
-    const waiting = await this.waiting();
-    return waiting
-      .filter(({ publishAt }) => publishAt === null || publishAt <= now)
-      .map(({ edition, revision }) => ({ edition, revision }));
+    const due = (await this.waiting()).filter(({ publishAt }) => publishAt === null || publishAt <= now);
+    return due.map(({ edition, revision }) => ({ edition, revision }));
   }
 
   async state(edition: string, revision: number) {

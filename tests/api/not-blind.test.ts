@@ -4,10 +4,11 @@ import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { LINE, MAKER, OTHER_VARIANT, SPOOL, VARIANT } from '../support/catalogue-fixtures.js';
 import type { Caller } from '../support/test-application.js';
+import { FORCE_SCHEME } from '../support/season.js';
 
 let b: Bench;
 beforeAll(async () => {
-  b = await setUpBench();
+  b = await setUpBench(undefined, FORCE_SCHEME.rules);
 }, 60_000);
 afterAll(() => b.t.close());
 
@@ -199,8 +200,7 @@ test('acts that answer what a spool is are on record as reading it: putting it o
   const change = { lot: 'L-8', reason: 'Read again on the box.' };
   await b.editor.call('patch', `/v1/catalogue/spools/${shown}`).set('If-Match', '"1"').send(change).expect(200);
   const one = await b.t.caller(['tester', 'editor']);
-  // On record before anything is told, and so also where this bench's scheme has no standings to show.
-  await one.call('post', '/v1/editions/2026/previews');
+  await one.call('post', '/v1/editions/2026/previews').expect(201);
   expect(await readingsOf(one, shown)).toEqual(['key']);
 });
 

@@ -47,7 +47,7 @@ export const platformProblems = declareProblems({
     status: 404,
     title: 'Nothing is found at this address',
     explains:
-      'The address is wrong, the thing does not exist, or it is not for you to see. Look its name up in the list that it belongs to, or ask an editor or an admin.',
+      'The address is wrong, the thing does not exist, or it is not for you to see. Look its name up in the list that it belongs to, or ask an admin.',
   },
   'request/if-match-missing': {
     status: 428,

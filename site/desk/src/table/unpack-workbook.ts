@@ -13,7 +13,7 @@ const MB = 1024 * 1024;
 /** Five thousand submissions of ten specimens are a third of it. */
 const MOST_UNPACKED = 64 * MB;
 const MOST_CELLS = 2_000_000;
-/** One piece unpacks to 16 MB at most (DEFLATE, RFC 1951, makes at most 1032 of one). */
+/** One piece unpacks to sixteen megabytes at most (DEFLATE, RFC 1951, makes at most 1032 of one). */
 const PIECE = 16 * 1024;
 const [STORED, DEFLATED] = [0, 8];
 

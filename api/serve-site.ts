@@ -9,6 +9,7 @@ import type { Config } from './config.js';
 /** Folder that always points at the whole, current site. */
 export const currentSite = (config: Config): string => resolve(config.DATA_FOLDER, 'site', 'current');
 
+const BELOW_API = '/v1/';
 const BELOW_DESK = '/desk/';
 /** What other people's pages show of us: no script runs there and nothing can be done, so that anybody may put it into a frame. */
 const BELOW_EMBED = '/embed/';
@@ -20,8 +21,9 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
   await mkdir(resolve(config.DATA_FOLDER, 'site'), { recursive: true });
   await fastify.register(fastifyStatic, { root: resolve(config.DATA_FOLDER, 'site'), serve: false });
   fastify.get('/*', { config: { rateLimit: false } }, async (request, reply) => {
-    const path = posix.normalize(`/${(request.params as { '*': string })['*']}`);
-    if (path.startsWith('/v1/')) {
+    const asked = `/${(request.params as { '*': string })['*']}`;
+    const path = posix.normalize(asked);
+    if ([asked, path].some((one) => one.startsWith(BELOW_API))) {
       reply.callNotFound();
       return reply;
     }

@@ -45,6 +45,13 @@ test('what is made to be embedded may be framed and fetched by any page; no othe
   expect((await t.call('get', '/embed/..%2Findex.html')).headers['content-security-policy']).toBe("frame-ancestors 'none'");
 });
 
+test('what is asked of the API is answered by the API, also by a way that leads back up to the site', async () => {
+  for (const path of ['/v1/..%2Findex.html', '/v1/editions/..%2F..%2Findex.html', '/x/..%2Fv1/nothing']) {
+    const { headers } = await t.call('get', path).expect(404);
+    expect([path, headers['content-type']]).toEqual([path, expect.stringContaining('application/problem+json')]);
+  }
+});
+
 const signedIn = async (env: Record<string, string>) => {
   const app = await createTestApplication(env);
   const { email } = await app.caller(['tester']);

@@ -16,6 +16,7 @@ import { SEED } from '../../prisma/seed/model/seed.js';
 import { trueLine } from '../../prisma/seed/model/true-line.js';
 import { loadDemoHouse } from '../support/demo-house.js';
 import type { DemoHouse } from '../support/demo-house.js';
+import { testDeskNames } from '../support/desk-names.js';
 import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
 import { siteContradictions } from './site-contradictions.js';
@@ -289,6 +290,7 @@ test('no token of the loader is left', async () => {
 
 integratorsRead(() => house.url);
 testDesk(() => house);
+testDeskNames(() => house);
 
 test('nothing on one page of the site contradicts another', async () => {
   const { faults, looked, explained } = await siteContradictions(house.url, '2026');

@@ -1,7 +1,9 @@
 /** What a tester typed is kept, and given to nobody else, whatever the network, the tabs and the session do. */
+import type { Page } from 'playwright-core';
 import { faultsOfPage } from '../support/axe.js';
 import { CLAIM, LINE, MAKER, VARIANT } from '../support/catalogue-fixtures.js';
 import { signOut } from '../support/desk.js';
+import { contentFor, planRoundRobin } from '../support/bench.js';
 import { DeskBench, FORCES, draftOf, handedIn, isSaved, pull } from '../support/desk-bench.js';
 import { PASSWORD } from '../support/test-application.js';
 
@@ -125,6 +127,96 @@ test('the session ends while somebody types: the password is asked for over the 
   const { draft } = await day.read(draftOf(page));
   expect(draft.rows[2].cells).toEqual({ breakingForce: { text: '91.1', unit: 'N' }, timeToBreak: { text: '18.0', unit: 's' } });
   await page.context().close();
+}, 60_000);
+
+/** Texts of fields as they stand after the page was loaded anew. */
+async function afterReload(page: Page, labels: readonly string[]): Promise<string[]> {
+  await page.reload();
+  await page.getByText('did not send stands here').waitFor();
+  return Promise.all(labels.map((label) => page.getByLabel(label, { exact: true }).inputValue()));
+}
+
+test('a control pull that is typed and not sent stands there after a reload with its unit, is sent once, and is then gone', async () => {
+  const context = await day.desk.device();
+  const page = await day.arrive(day.bench.tester.email, context);
+  const pulls = ['Pull 1', 'Pull 2', 'Pull 3'];
+  await page.getByLabel('Displayed in').last().selectOption('lbf');
+  for (const [i, text] of ['18.7', '18,9', '18.8'].entries()) await page.getByLabel(pulls[i]!, { exact: true }).fill(text);
+  expect(await afterReload(page, pulls)).toEqual(['18.7', '18,9', '18.8']);
+  expect(await page.getByLabel('Displayed in').last().inputValue()).toBe('lbf');
+
+  // The answer is lost; the page is loaded anew, and the same pull is sent once more.
+  await page.route('**/v1/control-pulls', async (route) => {
+    await route.fetch();
+    await route.abort('connectionreset');
+  });
+  await page.getByRole('button', { name: 'Pulled' }).click();
+  await page.getByRole('alert').filter({ hasText: /\S/ }).waitFor();
+  expect(await afterReload(page, pulls)).toEqual(['18.7', '18,9', '18.8']);
+  await page.unroute('**/v1/control-pulls');
+  await page.getByRole('button', { name: 'Pulled' }).click();
+  await page.getByText('R1: ').first().waitFor();
+  await page.getByText('no evidence yet').or(page.getByText('more until there are limits')).first().waitFor();
+  expect(await day.bench.sql('SELECT count(*)::int AS pulls FROM control_pull')).toEqual([{ pulls: 1 }]);
+  await page.reload();
+  await page.getByLabel('Pull 1', { exact: true }).waitFor();
+  expect(await page.getByLabel('Pull 1', { exact: true }).inputValue()).toBe('');
+  await context.close();
+}, 60_000);
+
+test('what is typed into a round robin stays on the device for its account alone, and can be emptied', async () => {
+  await planRoundRobin(day.bench, 'quay-hands');
+  await day.bench.editor.call('post', '/v1/round-robins/quay-hands/opening').set('If-Match', '"1"').expect(201);
+  const context = await day.desk.device();
+  const page = await day.desk.signedIn(day.bench.tester.email, '/desk/rigs/?robin=quay-hands', context);
+  const forces = ['Force, specimen 1', 'Force, specimen 2'];
+  await page.getByLabel(forces[0]!).fill('90.1');
+  await page.getByLabel(forces[1]!).fill('90,5');
+  expect(await afterReload(page, forces)).toEqual(['90.1', '90,5']);
+  await signOut(page);
+  const theirs = await day.desk.signedIn(day.bench.otherTester.email, '/desk/rigs/?robin=quay-hands', context);
+  await theirs.getByLabel(forces[0]!).waitFor();
+  expect(await theirs.getByLabel(forces[0]!).inputValue()).toBe('');
+  await signOut(theirs);
+  const again = await day.desk.signedIn(day.bench.tester.email, '/desk/rigs/?robin=quay-hands', context);
+  expect(await afterReload(again, forces)).toEqual(['90.1', '90,5']);
+  await again.getByRole('button', { name: 'Empty it' }).click();
+  await again.reload();
+  await again.getByLabel(forces[0]!).waitFor();
+  expect(await again.getByLabel(forces[0]!).inputValue()).toBe('');
+  await context.close();
+}, 60_000);
+
+test('a certificate, a row and a table of the catalogue, and words of a review stay on the device until they are sent', async () => {
+  const context = await day.desk.device();
+  const page = await day.desk.signedIn(day.bench.editor.email, '/desk/methods/', context);
+  await page.getByText('Add a certificate').click();
+  await page.getByLabel('Number of the certificate').fill('K-17');
+  await page.getByLabel('Coverage factor k').fill('2.1');
+  // The line that it lies behind is open again.
+  expect(await afterReload(page, ['Number of the certificate', 'Coverage factor k'])).toEqual(['K-17', '2.1']);
+  expect(await page.getByLabel('Number of the certificate').isVisible()).toBe(true);
+
+  await page.goto(`${day.desk.url}/desk/catalogue/`);
+  await page.getByText('One spool', { exact: true }).click();
+  await page.getByLabel('Density of the solid').fill('0.98');
+  await page.getByLabel('The label says it is').selectOption('minimum');
+  await page.getByText('Many at once').click();
+  await page.getByRole('textbox', { name: 'The table' }).fill('maker\tline\nQuay Cordage\tHarbour');
+  expect(await afterReload(page, ['Density of the solid, g/cm³', 'The label says it is'])).toEqual(['0.98', 'minimum']);
+  expect(await page.getByRole('textbox', { name: 'The table' }).inputValue()).toContain('Harbour');
+  await page.getByText('The table lacks').waitFor();
+
+  const { reference } = (await day.bench.tester.call('post', '/v1/submissions').send(contentFor(day.bench.spool)).expect(201)).body as {
+    reference: string;
+  };
+  const reviewer = await day.desk.signedIn(day.bench.reviewer.email, `/desk/review-one/?reference=${reference}`);
+  await reviewer.getByRole('button', { name: 'Return with a question' }).click();
+  await reviewer.getByLabel('Question').fill('Was the display read in full?');
+  await reviewer.reload();
+  await reviewer.getByRole('button', { name: 'Return with a question' }).click();
+  expect(await reviewer.getByLabel('Question').inputValue()).toBe('Was the display read in full?');
+  await context.close();
 }, 60_000);
 
 test('on a shared device the sheets of one tester are not those of another', async () => {

@@ -128,7 +128,7 @@ async function openEdition(page: Page): Promise<string[]> {
 async function testAll(page: Page, codes: readonly string[]): Promise<void> {
   await page.goto(`${desk.url}/desk/bench/`);
   await keepBenchDay(page, '2026-03-10');
-  for (const [i, force] of ['83.1', '82.6', '83.4'].entries()) await page.getByLabel(`Pull ${i + 1}, N`).fill(force);
+  for (const [i, force] of ['83.1', '82.6', '83.4'].entries()) await page.getByLabel(`Pull ${i + 1}`).fill(force);
   await page.getByRole('button', { name: 'Pulled' }).click();
   await page.getByText('R1: no evidence yet').waitFor();
   for (const [i, code] of codes.entries()) {

@@ -1,3 +1,5 @@
+import { keep, kept } from '../parts/on-device.js';
+
 /** What is typed once a day and holds for every sheet of it; kept on the device, for each account by itself. */
 export interface BenchContext {
   readonly edition: string;
@@ -9,16 +11,10 @@ export interface BenchContext {
   readonly humidityPercent: string;
 }
 
-const place = (accountId: string) => `desk.context.${accountId}`;
+const DAY = ['context', 'day'] as const;
 
-export function readContext(accountId: string): BenchContext | null {
-  const kept = localStorage.getItem(place(accountId));
-  return kept === null ? null : (JSON.parse(kept) as BenchContext);
-}
-
-export function keepContext(accountId: string, context: BenchContext): void {
-  localStorage.setItem(place(accountId), JSON.stringify(context));
-}
+export const readContext = (accountId: string): BenchContext | null => kept(accountId, ...DAY) as BenchContext | null;
+export const keepContext = (accountId: string, context: BenchContext): void => keep(accountId, ...DAY, context);
 
 /** Local date, as benches write it down. */
 export const today = (): string => new Intl.DateTimeFormat('sv-SE', { dateStyle: 'short' }).format(new Date());

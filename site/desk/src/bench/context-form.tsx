@@ -24,6 +24,7 @@ export function ContextForm({ accountId, context, editions, instruments, onKept 
     <Form
       schema={contextRequest}
       submit="Keep for the day"
+      keptAs="day"
       fields={[
         {
           name: 'edition',

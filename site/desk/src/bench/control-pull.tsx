@@ -1,10 +1,8 @@
-import { useRef, useState } from 'preact/hooks';
 import { controlLinesResponse, controlPullRequest, controlPullResponse } from '../../../../api/contract/endpoints/control-pulls.js';
 import type { InstrumentResponse } from '../../../../api/contract/endpoints/instruments.js';
 import type { MethodResponse } from '../../../../api/contract/endpoints/methods.js';
 import { RIG_KINDS } from '../../../../api/contract/instrument-kinds.js';
 import { ask } from '../http/ask.js';
-import { newKey } from '../http/new-key.js';
 import { Cautions } from '../parts/cautions.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
@@ -27,9 +25,6 @@ const isPulled = ({ versions }: MethodResponse): boolean => versions.at(-1)?.yie
 /** The first act of a day: three numbers on the reference spool, and the answer at once. */
 export function ControlPull({ context, instruments, methods, onPulled }: Props) {
   const lines = useLoaded(() => ask(controlLinesResponse, 'GET', 'control-lines'));
-  const [unit, setUnit] = useState('N');
-  // The same pull sent twice is one pull: the key changes with an answer only.
-  const key = useRef(newKey());
   const rigs = instruments.filter(({ code, kind }) => RIG_KINDS.includes(kind) && context.instruments.includes(code));
   if (!lines.answer) return <Loading of={lines} />;
   if (lines.answer.items.length === 0) return <p>The house has no control line yet: an editor puts one on record under “Methods”.</p>;
@@ -37,17 +32,11 @@ export function ControlPull({ context, instruments, methods, onPulled }: Props) 
   return (
     <>
       <Cautions />
-      <p>
-        Displayed in{' '}
-        {UNITS.map((one) => (
-          <button type="button" key={one} aria-pressed={one === unit} onClick={() => setUnit(one)}>
-            {one}
-          </button>
-        ))}
-      </p>
       <Form
+        key={context.benchDay}
         schema={controlPullRequest}
         submit="Pulled"
+        keptAs={`control-pull ${context.benchDay}`}
         isRepeated
         fields={[
           { name: 'instrument', label: 'Rig', kind: 'choice', options: rigs.map(({ code, name }) => [code, `${code}, ${name}`] as const) },
@@ -63,21 +52,21 @@ export function ControlPull({ context, instruments, methods, onPulled }: Props) 
             kind: 'choice',
             options: methods.filter(isPulled).map(({ slug, name }) => [slug, name] as const),
           },
-          ...READINGS.map((i) => ({ name: `readings/${i}/text`, label: `Pull ${i + 1}, ${unit}`, kind: 'reading' as const })),
+          { name: 'unit', label: 'Displayed in', kind: 'choice', options: UNITS.map((unit) => [unit, unit] as const) },
+          ...READINGS.map((i) => ({ name: `readings/${i}/text`, label: `Pull ${i + 1}`, kind: 'reading' as const })),
         ]}
-        prepare={(entered) => ({
+        prepare={({ unit, ...entered }) => ({
           ...entered,
           benchDay: context.benchDay,
           readings: READINGS.map((i) => ({ text: textAt(entered, i), unit })),
           ambient: { temperature: { text: context.temperature, unit: context.temperatureUnit }, humidityPercent: context.humidityPercent },
         })}
-        onSend={async (pull) => {
+        onSend={async (pull, key) => {
           const { instrument } = pull;
           const { state, signals, doubted, strike } = await ask(controlPullResponse, 'POST', 'control-pulls', {
             body: pull,
-            key: key.current,
+            key,
           });
-          key.current = newKey();
           onPulled();
           if (strike) return `${instrument}: on record, marked as late. ${strike.reason} Pull once more where today needs evidence.`;
           const why = signals.length > 0 ? ` It signals: ${signals.join(', ')}.` : '';

@@ -1,4 +1,5 @@
 /** A sheet as this device holds it, ahead of the server: nothing typed is lost when the network, the page or the session goes. */
+import { allKept, drop, keep } from '../parts/on-device.js';
 import type { Sheet } from './sheet.js';
 
 export interface DeviceCopy {
@@ -19,21 +20,11 @@ export interface DeviceCopy {
   readonly handInKey: string | null;
 }
 
-const prefix = (accountId: string) => `desk.sheet.${accountId}.`;
+const SHEET = 'sheet';
 
-export function keepCopy(accountId: string, copy: DeviceCopy): void {
-  localStorage.setItem(prefix(accountId) + copy.id, JSON.stringify(copy));
-}
-
-export function dropCopy(accountId: string, id: string): void {
-  localStorage.removeItem(prefix(accountId) + id);
-}
-
-export function copiesOf(accountId: string): DeviceCopy[] {
-  return Object.keys(localStorage)
-    .filter((key) => key.startsWith(prefix(accountId)))
-    .map((key) => JSON.parse(localStorage.getItem(key) ?? 'null') as DeviceCopy);
-}
+export const keepCopy = (accountId: string, copy: DeviceCopy): void => keep(accountId, SHEET, copy.id, copy);
+export const dropCopy = (accountId: string, id: string): void => drop(accountId, SHEET, id);
+export const copiesOf = (accountId: string): DeviceCopy[] => allKept<DeviceCopy>(accountId, SHEET);
 
 /** Whether two texts say the same, in whatever order their fields are kept. */
 export const isSame = (one: unknown, other: unknown): boolean => inOrder(one) === inOrder(other);

@@ -13,6 +13,7 @@ export function AddSpool({ onAdded }: { onAdded: () => void }) {
     <Form
       schema={rowRequest}
       submit="Add the spool"
+      keptAs="spool"
       fields={[
         { name: 'maker/name', label: 'Maker' },
         { name: 'line/name', label: 'Line' },
@@ -33,9 +34,10 @@ export function AddSpool({ onAdded }: { onAdded: () => void }) {
       ]}
       prepare={withClaim}
       onSend={async (added) => {
-        const { blindCode, variant } = await addRow(added);
+        const { blindCode } = await addRow(added);
         onAdded();
-        return `${variant} has a spool with the code ${blindCode}. Change what differs and add the next.`;
+        const { maker, line, variant } = added;
+        return `${maker.name} ${line.name} ${variant.size}, ${variant.colour} has a spool with the code ${blindCode}. Change what differs and add the next.`;
       }}
     />
   );

@@ -4,15 +4,10 @@ import { isWide } from '../parts/is-wide.js';
 import { Loading } from '../parts/loading.js';
 import type { Loaded } from '../parts/use-loaded.js';
 import { CLAIMED_WORDS, CONSTRUCTION_WORDS } from '../words/kind-words.js';
-
-interface Rows {
-  readonly makers: readonly MakerResponse[];
-  readonly lines: readonly LineResponse[];
-  readonly variants: readonly VariantResponse[];
-}
+import type { CatalogueRows as Catalogue } from '../parts/variant-names.js';
 
 /** Makers with their lines and variants; each name leads to where it is corrected or retired. */
-export function CatalogueRows({ of }: { of: Loaded<Rows> }) {
+export function CatalogueRows({ of }: { of: Loaded<Catalogue> }) {
   const { makers = [], lines = [], variants = [] } = of.answer ?? {};
   return (
     <>

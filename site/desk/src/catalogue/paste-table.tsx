@@ -1,7 +1,8 @@
-import { useState } from 'preact/hooks';
+import { useEffect, useState } from 'preact/hooks';
 import { Refusal } from '../http/problem.js';
 import { FileDrop } from '../parts/file-drop.js';
-import { cellsOfText, readTable } from '../table/read-table.js';
+import { useKept } from '../parts/on-device.js';
+import { cellsOfText, readTable, toCsv } from '../table/read-table.js';
 import { wordsOf } from '../words/words-of.js';
 import { addRow } from './add-row.js';
 import { COLUMNS, pastedRows, titleAt } from './pasted-rows.js';
@@ -14,6 +15,7 @@ const OTHERS = COLUMNS.filter(({ fallback }) => fallback !== '').map(({ title, f
 
 /** Many spools at once, from a spreadsheet: looked at first, each row with its faults or, in the end, its code. */
 export function PasteTable({ onAdded }: { onAdded: () => void }) {
+  const [text, setText] = useKept('catalogue-table', '');
   const [table, setTable] = useState<PastedTable | null>(null);
   const [results, setResults] = useState<Readonly<Record<number, string>>>({});
   const [said, setSaid] = useState('');
@@ -25,23 +27,33 @@ export function PasteTable({ onAdded }: { onAdded: () => void }) {
       (error: unknown) => setSaid(wordsOf(error)),
     );
   };
+  const [isFromBefore] = useState(text !== '');
+  useEffect(() => {
+    if (isFromBefore) look(cellsOfText(text));
+  }, []);
   const sound =
     table === null || table.unknown.length + table.missing.length > 0 ? [] : table.rows.filter(({ request }) => request !== null);
   const open = sound.filter(({ line }) => !(results[line] ?? '').startsWith('code '));
   const add = async () => {
+    if (!table) return;
+    let left = table.rows;
     for (const { line, request } of open) {
       if (!request) continue;
-      const words = await addRow(request).then(
-        ({ blindCode }) => `code ${blindCode}`,
-        (error: unknown) => refusedAs(error),
-      );
-      setResults((before) => ({ ...before, [line]: words }));
+      try {
+        const { blindCode } = await addRow(request);
+        setResults((before) => ({ ...before, [line]: `code ${blindCode}` }));
+        // What is on record is not there to be added once more after a reload.
+        left = left.filter((row) => row.line !== line);
+        setText(left.length === 0 ? null : await toCsv([table.titles, ...left.map(({ cells }) => cells)]));
+      } catch (error) {
+        setResults((before) => ({ ...before, [line]: refusedAs(error) }));
+      }
     }
     setSaid('Done. What was refused stays here; correct it and add again.');
     onAdded();
   };
   return (
-    <details>
+    <details open={isFromBefore}>
       <summary>Many at once: paste a table</summary>
       <p>
         Copy the rows with their header from a spreadsheet. Columns, in any order: <strong>{REQUIRED.join(', ')}</strong>; where there are:{' '}
@@ -49,7 +61,15 @@ export function PasteTable({ onAdded }: { onAdded: () => void }) {
       </p>
       <label class="field">
         The table
-        <textarea rows={5} spellcheck={false} onInput={(event) => look(cellsOfText(event.currentTarget.value))} />
+        <textarea
+          rows={5}
+          spellcheck={false}
+          value={text}
+          onInput={(event) => {
+            setText(event.currentTarget.value || null);
+            look(cellsOfText(event.currentTarget.value));
+          }}
+        />
       </label>
       <FileDrop
         id="catalogue-file"

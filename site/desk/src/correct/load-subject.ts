@@ -1,3 +1,4 @@
+import type { z } from 'zod';
 import {
   claimCorrection,
   lineChange,
@@ -45,9 +46,10 @@ async function maker(slug: string): Promise<Subject> {
 async function line(slug: string): Promise<Subject> {
   const path = row('lines', slug);
   const one = await ask(lineResponse, 'GET', path);
+  const { name: maker } = await ask(makerResponse, 'GET', row('makers', one.maker));
   return {
     title: one.name,
-    told: `line of ${one.maker}`,
+    told: `line of ${maker}`,
     version: one.version,
     former: one.former ?? [],
     retirement: retirementAt(path, one.retired),
@@ -80,7 +82,7 @@ async function variant(slug: string): Promise<Subject> {
   const path = row('variants', slug);
   const one = await ask(variantResponse, 'GET', path);
   return {
-    title: `${one.line} ${one.size}, ${one.colour}`,
+    title: await variantTitle(one),
     told: 'variant',
     version: one.version,
     former: one.former ?? [],
@@ -121,12 +123,18 @@ async function variant(slug: string): Promise<Subject> {
   };
 }
 
+async function variantTitle({ maker, line, size, colour }: z.infer<typeof variantResponse>): Promise<string> {
+  const of = await Promise.all([ask(makerResponse, 'GET', row('makers', maker)), ask(lineResponse, 'GET', row('lines', line))]);
+  return `${of.map(({ name }) => name).join(' ')} ${size}, ${colour}`;
+}
+
 async function spool(code: string): Promise<Subject> {
   const path = `catalogue/spools/${encodeURIComponent(code)}`;
   const one = await ask(spoolResponse, 'GET', path);
+  const variant = await ask(variantResponse, 'GET', row('variants', one.variant));
   return {
     title: one.blindCode,
-    told: `spool of ${one.variant}`,
+    told: `spool of ${await variantTitle(variant)}`,
     version: one.version,
     former: one.former ?? [],
     retirement: retirementAt(path, one.retired),

@@ -6,6 +6,7 @@ import { ask } from '../http/ask.js';
 import { setAsker } from '../http/ask-password.js';
 import { Refusal } from '../http/problem.js';
 import { forgetSession } from '../http/session.js';
+import { AccountId } from '../parts/on-device.js';
 import { whenQuiet } from '../parts/when-quiet.js';
 import { wordsOf } from '../words/words-of.js';
 import type { Account } from './account.js';
@@ -49,7 +50,13 @@ export function Frame({ Screen, roles }: Props) {
     <>
       <Masthead account={seat} onLeft={leave} />
       <main id="content" tabIndex={-1}>
-        {isWelcome ? <Screen account={seat} /> : <NotYours roles={roles} account={seat} />}
+        {isWelcome ? (
+          <AccountId.Provider value={seat.id}>
+            <Screen account={seat} />
+          </AccountId.Provider>
+        ) : (
+          <NotYours roles={roles} account={seat} />
+        )}
       </main>
       <Foot />
       {answered && <PasswordDialog email={seat.email} onSignedIn={goOn} onLeave={leave} />}

@@ -20,6 +20,7 @@ export function PasswordDialog({ email, onSignedIn, onLeave }: Props) {
       <Form
         schema={signInRequest}
         submit="Go on"
+        keptAs={null}
         fields={[{ name: 'password', label: 'Password', kind: 'password', autocomplete: 'current-password', hasFocus: true }]}
         fixed={{ email }}
         onSend={async (request) => {

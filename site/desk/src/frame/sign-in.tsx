@@ -16,6 +16,7 @@ export function SignIn({ onSignedIn }: { onSignedIn: (account: Account) => void 
       <Form
         schema={signInRequest}
         submit="Sign in"
+        keptAs={null}
         fields={[
           { name: 'email', label: 'E-mail', kind: 'email', autocomplete: 'username', value: lastEmail() },
           { name: 'password', label: 'Password', kind: 'password', autocomplete: 'current-password' },
@@ -31,6 +32,7 @@ export function SignIn({ onSignedIn }: { onSignedIn: (account: Account) => void 
         <Form
           schema={lostPasswordRequest}
           submit="Send the letter"
+          keptAs={null}
           fields={[{ name: 'email', label: 'Address of your account', kind: 'email', autocomplete: 'username' }]}
           onSend={async (request) => {
             await ask(z.unknown(), 'POST', 'password-resets', { body: request, isOpen: true });

@@ -27,6 +27,7 @@ export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] 
       <Form
         schema={auditQuery}
         submit="Look"
+        keptAs={null}
         fields={[
           {
             name: 'actorId',

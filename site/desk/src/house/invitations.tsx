@@ -20,6 +20,7 @@ export function Invitations() {
       <Form
         schema={invitationRequest}
         submit="Make an invitation"
+        keptAs="invitation"
         isRepeated
         fields={[
           { name: 'note', label: 'Who it is for' },

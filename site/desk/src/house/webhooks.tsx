@@ -53,6 +53,7 @@ export function Webhooks() {
               {hook.pausedAt === null ? (
                 <WithReason
                   act={`Pause what goes to ${hook.note}`}
+                  keptAs={`pause ${hook.id}`}
                   onSend={async (reason) => {
                     await ask(webhookSchema, 'POST', `webhooks/${hook.id}/pause`, { body: { reason } });
                     hooks.again();
@@ -89,6 +90,7 @@ export function Webhooks() {
         <Form
           schema={webhookRequest}
           submit="Tell it from now on"
+          keptAs="webhook"
           isRepeated
           fields={[
             { name: 'address', label: 'Address, https' },

@@ -1,4 +1,4 @@
-import { useState } from 'preact/hooks';
+import { z } from 'zod';
 import {
   calibrationRequest,
   instrumentRequest,
@@ -15,6 +15,8 @@ import { ToAdd } from '../parts/to-add.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { KIND_WORDS, optionsOf } from '../words/kind-words.js';
+
+const certificateRequest = calibrationRequest.safeExtend({ code: z.string() });
 
 /** Instruments with their certificates. */
 export function Instruments() {
@@ -50,6 +52,7 @@ export function Instruments() {
           <Form
             schema={instrumentRequest}
             submit="Add the instrument"
+            keptAs="instrument"
             isRepeated
             fields={[
               { name: 'code', label: 'Short code on it', hint: 'For instance R1' },
@@ -78,35 +81,26 @@ export function Instruments() {
 }
 
 function Certificate({ codes, onAdded }: { codes: readonly string[]; onAdded: () => void }) {
-  const [code, setCode] = useState(codes[0] ?? '');
   return (
-    <>
-      <label class="field narrow">
-        Of the instrument
-        <select value={code} onChange={(event) => setCode(event.currentTarget.value)}>
-          {codes.map((one) => (
-            <option key={one}>{one}</option>
-          ))}
-        </select>
-      </label>
-      <Form
-        schema={calibrationRequest}
-        submit="Add the certificate"
-        isRepeated
-        fields={[
-          { name: 'certificate', label: 'Number of the certificate' },
-          { name: 'validFrom', label: 'First day', kind: 'date' },
-          { name: 'validUntil', label: 'Last day', kind: 'date' },
-          { name: 'correctionPercent', label: 'Correction to add, %', value: '0' },
-          { name: 'expandedUncertaintyPercent', label: 'Expanded uncertainty U, %' },
-          { name: 'coverageFactor', label: 'Coverage factor k', value: '2' },
-        ]}
-        onSend={async (request) => {
-          await ask(instrumentResponse, 'POST', `instruments/${code}/calibrations`, { body: request });
-          onAdded();
-          return `The certificate of ${code} is on record.`;
-        }}
-      />
-    </>
+    <Form
+      schema={certificateRequest}
+      submit="Add the certificate"
+      keptAs="certificate"
+      isRepeated
+      fields={[
+        { name: 'code', label: 'Of the instrument', kind: 'choice', options: codes.map((code) => [code, code] as const) },
+        { name: 'certificate', label: 'Number of the certificate' },
+        { name: 'validFrom', label: 'First day', kind: 'date' },
+        { name: 'validUntil', label: 'Last day', kind: 'date' },
+        { name: 'correctionPercent', label: 'Correction to add, %', value: '0' },
+        { name: 'expandedUncertaintyPercent', label: 'Expanded uncertainty U, %' },
+        { name: 'coverageFactor', label: 'Coverage factor k', value: '2' },
+      ]}
+      onSend={async ({ code, ...body }) => {
+        await ask(instrumentResponse, 'POST', `instruments/${code}/calibrations`, { body });
+        onAdded();
+        return `The certificate of ${code} is on record.`;
+      }}
+    />
   );
 }

@@ -6,18 +6,24 @@ import { wordsOf } from '../words/words-of.js';
 import { Field } from './form-field.js';
 import type { FieldOptions } from './form-field.js';
 import { readFields } from './read-fields.js';
+import { useTyped } from './use-typed.js';
 
 interface Props<Schema extends z.ZodType> {
   /** Of the contract; the only validation. */
   readonly schema: Schema;
   readonly fields: readonly FieldOptions[];
   readonly submit: string;
+  /** Name, in the whole desk, under which what is typed stays on the device until it is sent; null where a password or a search is typed. */
+  readonly keptAs: string | null;
   /** What is sent besides the fields. */
   readonly fixed?: object;
   /** Makes a request of what stands in the fields, where their places alone do not. */
   readonly prepare?: (entered: Record<string, unknown>) => unknown;
-  /** @returns what happened, in words; empty where the page says it otherwise */
-  readonly onSend: (request: z.output<Schema>) => Promise<string>;
+  /**
+   * @param key the same request has the same one, however often and after whatever reload it is sent
+   * @returns what happened, in words, empty where the page says it otherwise; null where somebody looks first and nothing is sent yet
+   */
+  readonly onSend: (request: z.output<Schema>, key: string) => Promise<string | null>;
   /** Whether the fields are emptied after sending, for the next one. */
   readonly isRepeated?: boolean;
   readonly children?: ComponentChildren;
@@ -28,6 +34,7 @@ export function Form<Schema extends z.ZodType>({
   schema,
   fields,
   submit,
+  keptAs,
   fixed = {},
   prepare = (entered) => entered,
   onSend,
@@ -39,6 +46,7 @@ export function Form<Schema extends z.ZodType>({
   const [isSending, setIsSending] = useState(false);
   const form = useRef<HTMLFormElement>(null);
   const id = useId();
+  const typed = useTyped(form, keptAs, fields);
 
   const show = (found: Record<string, string>, general: string) => {
     setFaults(found);
@@ -56,10 +64,12 @@ export function Form<Schema extends z.ZodType>({
     }
     setIsSending(true);
     try {
-      const words = await onSend(parsed.data);
+      const words = await onSend(parsed.data, typed.keyFor(parsed.data));
       setFaults({});
-      setSaid({ words, isFault: false });
-      if (isRepeated) form.current.reset();
+      setSaid({ words: words ?? '', isFault: false });
+      if (words === null) return;
+      if (isRepeated) typed.empty();
+      else typed.forget();
     } catch (error) {
       const found = error instanceof Refusal ? error.faults : [];
       show(Object.fromEntries(found.map(({ pointer, detail }) => [pointer.slice(1), detail])), wordsOf(error));
@@ -68,11 +78,19 @@ export function Form<Schema extends z.ZodType>({
     }
   };
   return (
-    <form ref={form} class="form" onSubmit={(event) => void send(event)} noValidate>
+    <form ref={form} class="form" onSubmit={(event) => void send(event)} onInput={typed.note} noValidate>
       {fields.map((field) => (
         <Field key={field.name} id={`${id}-${field.name}`} {...field} fault={faults[field.name] ?? faultWithin(faults, field.name)} />
       ))}
       {children}
+      {typed.isFromBefore && (
+        <p class="soft">
+          What you typed before and did not send stands here.{' '}
+          <button type="button" onClick={typed.empty}>
+            Empty it
+          </button>
+        </p>
+      )}
       <div class="send">
         <button type="submit" class="main" aria-disabled={isSending}>
           {submit}

@@ -9,6 +9,8 @@ export function readFields(form: HTMLFormElement, fields: readonly FieldOptions[
   return request;
 }
 
+export const textsIn = (form: HTMLFormElement, name: string): string[] => new FormData(form).getAll(name).map(String);
+
 function valueOf(entered: FormData, { name, kind, isOptional = false }: FieldOptions): unknown {
   if (kind === 'several') return entered.getAll(name);
   const text = textIn(entered, name);

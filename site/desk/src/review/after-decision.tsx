@@ -25,6 +25,7 @@ export function AfterDecision({ submission: { reference, version, state, finding
           <h3>In doubt: {message}</h3>
           <WithReason
             act="Say why it stands all the same"
+            keptAs={`doubt ${id ?? ''}`}
             label="Why it stands"
             onSend={(words) => send(`findings/${id ?? ''}/resolution`, { words })}
           />
@@ -36,6 +37,7 @@ export function AfterDecision({ submission: { reference, version, state, finding
       {state === 'returned' && (
         <WithReason
           act="Close it: it will not come back"
+          keptAs={`closure ${reference}`}
           label="Why it is closed without a further revision"
           onSend={(reason) => send('closure', { reason })}
         />

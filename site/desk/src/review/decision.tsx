@@ -6,11 +6,21 @@ import { QuestionComposer } from './question-composer.js';
 import type { Question } from './question-composer.js';
 import { useKeys } from './use-keys.js';
 
-interface Props {
-  readonly findings: SubmissionResponse['findings'];
+/** What a reviewer writes before deciding. */
+export interface Written {
   readonly answers: Readonly<Record<string, string>>;
   readonly setAside: Readonly<Record<number, string>>;
+  readonly question: Question;
+  readonly reason: string;
+}
+
+export const NOTHING_WRITTEN: Written = { answers: {}, setAside: {}, question: { kind: 'reading', specimens: [], words: '' }, reason: '' };
+
+interface Props {
+  readonly findings: SubmissionResponse['findings'];
+  readonly written: Written;
   readonly numbers: readonly number[];
+  readonly onWrite: (change: Partial<Written>) => void;
   readonly onDecide: (review: object) => void;
 }
 
@@ -18,10 +28,8 @@ const NAMES: Readonly<Record<Decided, string>> = { accepted: 'Accept', returned:
 const DECIDED: readonly Decided[] = ['accepted', 'returned', 'refused'];
 
 /** Accept, return or refuse; what is wanting stands beside the button. */
-export function Decision({ findings, answers, setAside, numbers, onDecide }: Props) {
+export function Decision({ findings, written: { answers, setAside, question, reason }, numbers, onWrite, onDecide }: Props) {
   const [chosen, setChosen] = useState<Decided>('accepted');
-  const [question, setQuestion] = useState<Question>({ kind: 'reading', specimens: [], words: '' });
-  const [reason, setReason] = useState('');
   const act = useRef<HTMLButtonElement>(null);
   const isFirst = useRef(true);
   useEffect(() => {
@@ -68,11 +76,11 @@ export function Decision({ findings, answers, setAside, numbers, onDecide }: Pro
           </button>
         ))}
       </p>
-      {chosen === 'returned' && <QuestionComposer question={question} numbers={numbers} onChange={setQuestion} />}
+      {chosen === 'returned' && <QuestionComposer question={question} numbers={numbers} onChange={(next) => onWrite({ question: next })} />}
       {chosen === 'refused' && (
         <label class="field">
           Why it is refused; its tester reads this
-          <textarea rows={3} value={reason} onInput={(event) => setReason(event.currentTarget.value)} />
+          <textarea rows={3} value={reason} onInput={(event) => onWrite({ reason: event.currentTarget.value })} />
         </label>
       )}
       <p class="send">

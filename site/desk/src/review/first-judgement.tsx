@@ -35,6 +35,7 @@ export function FirstJudgement({ submission: { reference, version }, canDecide, 
       <Form
         schema={judgementRequest}
         submit="Say so, and show earlier results"
+        keptAs={`judgement ${reference}`}
         fields={[
           {
             name: 'verdict',

@@ -9,9 +9,11 @@ import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
 import { dayOf } from '../words/day-of.js';
 import { METHOD_HELP, MethodHelp } from '../parts/method-help.js';
+import { useKept } from '../parts/on-device.js';
 import { wordsOf } from '../words/words-of.js';
 import { AfterDecision } from './after-decision.js';
-import { Decision } from './decision.js';
+import { Decision, NOTHING_WRITTEN } from './decision.js';
+import type { Written } from './decision.js';
 import { FindingAnswers } from './finding-answers.js';
 import { FirstJudgement } from './first-judgement.js';
 import { Photographed } from './photographed.js';
@@ -33,8 +35,9 @@ interface Props {
 
 export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }: Props) {
   const { reference, version, spool, specimens, findings } = submission;
-  const [answers, setAnswers] = useState<Record<string, string>>({});
-  const [setAside, setSetAside] = useState<Record<number, string>>({});
+  const [written, setWritten] = useKept<Written>(`review ${reference} ${submission.revision}`, NOTHING_WRITTEN);
+  const { answers, setAside } = written;
+  const write = (change: Partial<Written>) => setWritten({ ...written, ...change });
   const [fault, setFault] = useState('');
   const [isClaimed, setIsClaimed] = useState(false);
   const [hasMoved, setHasMoved] = useState(false);
@@ -53,7 +56,10 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
     send().then(onMoved, fail);
   };
   const decide = (body: object) =>
-    act(async () => ask(submissionResponse, 'POST', `submissions/${reference}/reviews`, { body, version, key: newKey() }));
+    act(async () => {
+      await ask(submissionResponse, 'POST', `submissions/${reference}/reviews`, { body, version, key: newKey() });
+      setWritten(null);
+    });
   const claim = () =>
     act(async () => {
       await ask(possibleActionsResponse, 'POST', `submissions/${reference}/claim`, { version });
@@ -90,7 +96,7 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
       <h2>What the checks found</h2>
       <FindingAnswers
         {...{ findings, method, answers, canDecide }}
-        onAnswer={(finding, words) => setAnswers({ ...answers, [finding]: words })}
+        onAnswer={(finding, words) => write({ answers: { ...answers, [finding]: words } })}
       />
       <h2>Specimens</h2>
       <SpecimenPlot specimens={specimens} limits={method.limits} />
@@ -98,7 +104,7 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
         {...{ specimens, setAside, canDecide }}
         onSetAside={(number, reason) => {
           const others = Object.entries(setAside).filter(([one]) => Number(one) !== number);
-          setSetAside(Object.fromEntries(reason === null ? others : [...others, [number, reason]]));
+          write({ setAside: Object.fromEntries(reason === null ? others : [...others, [number, reason]]) });
         }}
       />
       <Photographed submission={submission} />
@@ -106,7 +112,9 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
       <AfterDecision submission={submission} onMoved={onMoved} />
       {isReviewer && <h2>First judgement, then earlier results</h2>}
       {isReviewer && <FirstJudgement {...{ submission, canDecide }} onJudged={onMoved} onFault={fail} />}
-      {canDecide && <Decision {...{ findings, answers, setAside }} numbers={specimens.map(({ number }) => number)} onDecide={decide} />}
+      {canDecide && (
+        <Decision {...{ findings, written }} numbers={specimens.map(({ number }) => number)} onWrite={write} onDecide={decide} />
+      )}
     </>
   );
 }

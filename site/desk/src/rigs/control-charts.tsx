@@ -100,7 +100,9 @@ function OneChart({ chart, strike, method }: { chart: Chart; strike: Strike; met
                 {signals.length > 0 && <span class="signal"> signals: {signals.join(', ')}</span>}
                 {struck && <span class="soft"> does not count: {struck.reason}</span>}
               </p>
-              {strike && !struck && <WithReason act={`Strike the pull of ${dayOf(benchDay)}`} onSend={(reason) => strike(id, reason)} />}
+              {strike && !struck && (
+                <WithReason act={`Strike the pull of ${dayOf(benchDay)}`} keptAs={`strike ${id}`} onSend={(reason) => strike(id, reason)} />
+              )}
             </li>
           ))}
         </ul>

@@ -23,6 +23,7 @@ export function NewRoundRobin() {
       <Form
         schema={roundRobinRequest}
         submit="Plan it"
+        keptAs="round-robin"
         fields={[
           { name: 'name', label: 'Name' },
           { name: 'words', label: 'What is looked for', kind: 'words' },

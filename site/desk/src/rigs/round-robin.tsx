@@ -5,7 +5,6 @@ import { RIG_KINDS } from '../../../../api/contract/instrument-kinds.js';
 import type { Account } from '../frame/account.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
-import { newKey } from '../http/new-key.js';
 import { Cautions } from '../parts/cautions.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
@@ -77,6 +76,7 @@ function HandIn({ slug, robin: { report, yourNumber }, onHandedIn }: { slug: str
         key={open.length}
         schema={cellRequest}
         submit="Hand it in"
+        keptAs={`cell ${slug}`}
         fields={[
           { name: 'spool', label: 'Code on the spool', kind: 'choice', options: open.map(({ level }) => [level, level] as const) },
           {
@@ -96,8 +96,8 @@ function HandIn({ slug, robin: { report, yourNumber }, onHandedIn }: { slug: str
           ...entered,
           readings: Object.values(readings as Record<string, { text: string }>).map(({ text }) => ({ text: text.replace(',', '.'), unit })),
         })}
-        onSend={async (request) => {
-          await ask(roundRobinResponse, 'POST', `round-robins/${slug}/cells`, { body: request, key: newKey() });
+        onSend={async (request, key) => {
+          await ask(roundRobinResponse, 'POST', `round-robins/${slug}/cells`, { body: request, key });
           onHandedIn();
           return 'Handed in; it stays as it is.';
         }}

@@ -1,5 +1,4 @@
 import { useState } from 'preact/hooks';
-import { linesResponse, makersResponse, variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { AddSpool } from '../catalogue/add-spool.js';
 import { CatalogueRows } from '../catalogue/catalogue-rows.js';
@@ -11,6 +10,7 @@ import { ToAdd } from '../parts/to-add.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { SOURCE_WORDS } from '../words/kind-words.js';
+import { loadCatalogue, variantNames } from '../parts/variant-names.js';
 
 const AT_ONCE = 10;
 const MORE = 50;
@@ -18,14 +18,9 @@ const MORE = 50;
 /** Maker, line, variant, claim and spool in one go; then the labels that testers see instead of all that. */
 export function Catalogue() {
   const spools = useLoaded(() => allPages(spoolsResponse, 'catalogue/spools?limit=200'));
-  const rows = useLoaded(async () => {
-    const [makers, lines, variants] = await Promise.all([
-      allPages(makersResponse, 'catalogue/makers?limit=200'),
-      allPages(linesResponse, 'catalogue/lines?limit=200'),
-      allPages(variantsResponse, 'catalogue/variants?limit=200'),
-    ]);
-    return { makers, lines, variants };
-  });
+  const rows = useLoaded(loadCatalogue);
+  const names = rows.answer ? variantNames(rows.answer) : null;
+  const nameOf = (variant: string) => names?.get(variant) ?? '';
   const added = () => {
     spools.again();
     rows.again();
@@ -35,7 +30,7 @@ export function Catalogue() {
   const [sought, setSought] = useState('');
   const [shown, setShown] = useState(AT_ONCE);
   const found = (spools.answer ?? []).filter((spool) =>
-    [spool.blindCode, spool.variant, spool.place].some((text) => text.toLowerCase().includes(sought.trim().toLowerCase())),
+    [spool.blindCode, nameOf(spool.variant), spool.place].some((text) => text.toLowerCase().includes(sought.trim().toLowerCase())),
   );
   const labels = `/v1/catalogue/labels?${ticked.map((code) => `code=${code}`).join('&')}`;
   return (
@@ -77,7 +72,7 @@ export function Catalogue() {
                 checked={ticked.includes(blindCode)}
                 onChange={(event) => tick(blindCode, event.currentTarget.checked)}
               />
-              <span class="code">{blindCode}</span> {variant}
+              <span class="code">{blindCode}</span> {nameOf(variant)}
             </label>
             <span class="soft">
               {SOURCE_WORDS[source]}, {dayOf(obtainedOn)}, {place}{' '}

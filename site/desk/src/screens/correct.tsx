@@ -99,6 +99,7 @@ function One({ correction, version, onChanged }: { correction: Correction; versi
     <Form
       schema={schema}
       submit="Correct it"
+      keptAs={`correct ${method} ${path}`}
       fields={[...fields, REASON]}
       prepare={prepare}
       onSend={async (request) => {
@@ -146,6 +147,7 @@ function Retiring({ of: { path, since }, version, onChanged }: { of: Retirement;
         <Form
           schema={z.object({})}
           submit="Take it into use again"
+          keptAs={null}
           fields={[]}
           onSend={async () => {
             await ask(z.unknown(), 'DELETE', path, { version });
@@ -162,6 +164,7 @@ function Retiring({ of: { path, since }, version, onChanged }: { of: Retirement;
       <Form
         schema={retirementRequest}
         submit="Retire it"
+        keptAs={`retire ${path}`}
         fields={[{ name: 'reason', label: 'Why', kind: 'words' }]}
         onSend={async (request) => {
           await ask(z.unknown(), 'POST', path, { body: request, version });

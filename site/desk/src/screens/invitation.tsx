@@ -19,6 +19,7 @@ export function Invitation({ secret }: { secret: string }) {
       <Form
         schema={acceptanceRequest}
         submit="Make the account"
+        keptAs={null}
         fields={[
           { name: 'email', label: 'E-mail', kind: 'email', autocomplete: 'username', hint: 'You sign in with it.' },
           { name: 'displayName', label: 'Name', autocomplete: 'name', hint: 'Shown on published pages; a number or a short name will do.' },

@@ -106,6 +106,7 @@ function ControlLines() {
           <Form
             schema={controlLineRequest}
             submit="Add the control line"
+            keptAs="control-line"
             isRepeated
             fields={[
               { name: 'code', label: 'Code', hint: 'For instance C1' },

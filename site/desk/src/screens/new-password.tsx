@@ -19,6 +19,7 @@ export function NewPassword({ secret }: { secret: string }) {
       <Form
         schema={newPassword}
         submit="Set the password"
+        keptAs={null}
         isRepeated
         fields={[
           {

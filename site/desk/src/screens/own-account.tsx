@@ -47,6 +47,7 @@ function Password() {
       <Form
         schema={passwordChange}
         submit="Change the password"
+        keptAs={null}
         isRepeated
         fields={[
           { name: 'currentPassword', label: 'Password until now', kind: 'password', autocomplete: 'current-password' },
@@ -84,6 +85,7 @@ function Interests() {
       <Form
         schema={interestRequest}
         submit="Declare a tie"
+        keptAs="interest"
         isRepeated
         fields={[
           { name: 'maker', label: 'Maker', hint: 'Its short name, as in addresses: lower-case letters and hyphens.' },
@@ -127,6 +129,7 @@ function Tokens({ roles }: { roles: ScreenProps['account']['roles'] }) {
       <Form
         schema={tokenRequest}
         submit="Make a token"
+        keptAs="token"
         isRepeated
         fields={[
           { name: 'name', label: 'What it is for' },

@@ -46,6 +46,7 @@ export function OwnSubmissions({ account }: ScreenProps) {
           <Form
             schema={answerRequest}
             submit="Answer"
+            keptAs={`answer ${id}`}
             fields={[{ name: 'answer', label: 'Your answer', kind: 'words' }]}
             onSend={async (request) => {
               await ask(queryResponse, 'POST', `queries/${id}/answer`, { body: request });

@@ -9,6 +9,7 @@ import { spoolResponse } from '../../../../api/contract/endpoints/spools.js';
 import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import type { ScreenProps } from '../frame/open-screen.js';
 import { ask } from '../http/ask.js';
+import { loadCatalogue, variantNames } from '../parts/variant-names.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
@@ -22,12 +23,14 @@ const FEW = 5;
 /** What two persons do: one proposes, another carries it out. */
 export function Proposals({ account }: ScreenProps) {
   const proposals = useLoaded(() => ask(proposalsResponse, 'GET', 'proposals'));
+  const names = useLoaded(async () => variantNames(await loadCatalogue()));
+  const nameOf = (slug: string) => names.answer?.get(slug) ?? '';
   const [said, setSaid] = useState('');
   const isEditor = account.roles.includes('editor');
   const carryOut = async (proposal: ProposalResponse) => {
     try {
       await (proposal.kind === 'withdrawal' ? withdraw(proposal) : reidentify(proposal));
-      setSaid(`Carried out: ${inWords(proposal)}.`);
+      setSaid(`Carried out: ${inWords(proposal, nameOf)}.`);
       proposals.again();
     } catch (error) {
       setSaid(wordsOf(error));
@@ -43,7 +46,7 @@ export function Proposals({ account }: ScreenProps) {
   const row = (proposal: ProposalResponse) => (
     <li key={proposal.id}>
       <p>
-        {inWords(proposal)}: {proposal.reason}
+        {inWords(proposal, nameOf)}: {proposal.reason}
         <br />
         <span class="soft">
           {proposal.by}, {dayOf(proposal.at)}
@@ -57,14 +60,22 @@ export function Proposals({ account }: ScreenProps) {
       ) : proposal.by === account.displayName ? (
         <div>
           <span class="soft">waits for another editor</span>
-          <WithReason act={`Call off: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'cancellation', reason)} />
+          <WithReason
+            act={`Call off: ${inWords(proposal, nameOf)}`}
+            keptAs={`call-off ${proposal.id}`}
+            onSend={(reason) => end(proposal, 'cancellation', reason)}
+          />
         </div>
       ) : isEditor ? (
         <div>
           <button type="button" onClick={() => void carryOut(proposal)}>
-            Carry out: {inWords(proposal)}
+            Carry out: {inWords(proposal, nameOf)}
           </button>
-          <WithReason act={`Decline: ${inWords(proposal)}`} onSend={(reason) => end(proposal, 'refusal', reason)} />
+          <WithReason
+            act={`Decline: ${inWords(proposal, nameOf)}`}
+            keptAs={`decline ${proposal.id}`}
+            onSend={(reason) => end(proposal, 'refusal', reason)}
+          />
         </div>
       ) : (
         <span class="soft">waits for an editor</span>
@@ -83,26 +94,28 @@ export function Proposals({ account }: ScreenProps) {
       <Form
         schema={proposalRequest}
         submit="Propose the withdrawal"
+        keptAs="withdrawal"
         isRepeated
         fixed={{ kind: 'withdrawal' }}
         fields={[
           { name: 'submission', label: 'Reference of the submission', hint: 'For instance S-2026-0007' },
           { name: 'reason', label: 'Why', kind: 'words' },
         ]}
-        onSend={(request) => propose(request, proposals.again)}
+        onSend={(request) => propose(request, nameOf, proposals.again)}
       />
       <h2>Propose that a spool is another variant</h2>
       <Form
         schema={proposalRequest}
         submit="Propose the re-identification"
+        keptAs="reidentification"
         isRepeated
         fixed={{ kind: 'reidentification' }}
         fields={[
           { name: 'spool', label: 'Code on the spool' },
-          { name: 'variant', label: 'What it is: short name of the variant' },
+          { name: 'variant', label: 'What it is', kind: 'choice', options: [...(names.answer ?? [])] },
           { name: 'reason', label: 'How it was found out', kind: 'words' },
         ]}
-        onSend={(request) => propose(request, proposals.again)}
+        onSend={(request) => propose(request, nameOf, proposals.again)}
       />
       {settled.length > 0 && (
         <>
@@ -119,13 +132,13 @@ export function Proposals({ account }: ScreenProps) {
 
 const ENDS = { carriedOut: 'carried out', declined: 'declined', calledOff: 'called off' } as const;
 
-const inWords = ({ kind, object, variant }: ProposalResponse): string =>
-  kind === 'withdrawal' ? `withdraw ${object}` : `spool ${object} is ${variant ?? ''}`;
+const inWords = ({ kind, object, variant }: ProposalResponse, nameOf: (slug: string) => string): string =>
+  kind === 'withdrawal' ? `withdraw ${object}` : `spool ${object} is ${nameOf(variant ?? '')}`;
 
-async function propose(request: object, again: () => void): Promise<string> {
+async function propose(request: object, nameOf: (slug: string) => string, again: () => void): Promise<string> {
   const made = await ask(proposalResponse, 'POST', 'proposals', { body: request });
   again();
-  return `Proposed: ${inWords(made)}. Another editor carries it out.`;
+  return `Proposed: ${inWords(made, nameOf)}. Another editor carries it out.`;
 }
 
 async function withdraw({ id, object }: ProposalResponse): Promise<void> {

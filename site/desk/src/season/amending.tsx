@@ -1,3 +1,4 @@
+import { useContext } from 'preact/hooks';
 import type { z } from 'zod';
 import { variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { amendmentRequest, editionResponse } from '../../../../api/contract/endpoints/editions.js';
@@ -5,10 +6,10 @@ import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
-import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { loadChoices, methodsField, toEdition } from './edition-fields.js';
+import { NameOf } from '../parts/variant-names.js';
 
 interface Props {
   readonly edition: z.infer<typeof editionResponse>;
@@ -19,7 +20,7 @@ interface Props {
 /** What an open edition can still take, each with the reason that readers see. */
 export function Amending({ edition, entered, onAmended }: Props) {
   const { slug, amendments, version, methods: pinned } = edition;
-  const nameOf = useMethodNames();
+  const nameOf = useContext(NameOf);
   const choices = useLoaded(async () => {
     const [house, variants] = await Promise.all([loadChoices(), allPages(variantsResponse, 'catalogue/variants?limit=200')]);
     return { ...house, variants: variants.filter((one) => !entered.includes(one.slug) && one.retired === null) };
@@ -34,7 +35,7 @@ export function Amending({ edition, entered, onAmended }: Props) {
               <li key={on + reason}>
                 <p>
                   {[
-                    ...variants,
+                    ...variants.map(nameOf),
                     ...methods.map((method) => `${nameOf(method.slug)}, version ${method.number}`),
                     ...(closesOn ? [`closes on ${dayOf(closesOn.after)} instead of ${dayOf(closesOn.before)}`] : []),
                   ].join('; ')}
@@ -54,12 +55,13 @@ export function Amending({ edition, entered, onAmended }: Props) {
           <Form
             schema={amendmentRequest}
             submit="Take these in"
+            keptAs={`amendment ${slug}`}
             fields={[
               {
                 name: 'variants',
                 label: 'Further entries',
                 kind: 'several',
-                options: choices.answer.variants.map((one) => [one.slug, `${one.slug}, ${one.size}, ${one.colour}`] as const),
+                options: choices.answer.variants.map((one) => [one.slug, nameOf(one.slug)] as const),
               },
               methodsField(
                 choices.answer.methods.filter((method) => !pinned.some((one) => one.slug === method.slug)),

@@ -1,4 +1,4 @@
-import { useEffect, useState } from 'preact/hooks';
+import { useContext, useEffect, useState } from 'preact/hooks';
 import { z } from 'zod';
 import { testersResponse } from '../../../../api/contract/endpoints/accounts.js';
 import { assignmentRequest, assignmentsResponse } from '../../../../api/contract/endpoints/assignments.js';
@@ -8,9 +8,9 @@ import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { useAct } from '../parts/use-act.js';
-import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
+import { inNames, NameOf } from '../parts/variant-names.js';
 
 interface Props {
   readonly slug: string;
@@ -37,6 +37,7 @@ export function Assigning(props: Props) {
 }
 
 function Work({ slug, methods, entries, wanted, onAll }: Props) {
+  const nameOf = useContext(NameOf);
   const work = useLoaded(async () => {
     const [given, testers, spools] = await Promise.all([
       ask(assignmentsResponse, 'GET', `editions/${slug}/assignments`),
@@ -51,17 +52,13 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
       testers: testers.items,
       spools: entered
         .sort((one, other) => needOf(other.variant) - needOf(one.variant))
-        .map(({ blindCode, variant }) => {
-          const needs = lacking.get(variant) ?? [];
-          return [variant, blindCode, `${blindCode}, ${variant}${needs.length > 0 ? `: lacks ${needs.join('; ')}` : ''}`] as const;
-        }),
+        .map(({ blindCode, variant }) => ({ blindCode, variant, needs: lacking.get(variant) ?? [] })),
     };
   }, [slug]);
   const { said, act } = useAct(work.again);
-  const nameOf = useMethodNames();
   if (!work.answer) return <Loading of={work} />;
   const { given, testers } = work.answer;
-  const spools = work.answer.spools.filter(([variant]) => wanted === null || variant === wanted);
+  const spools = work.answer.spools.filter(({ variant }) => wanted === null || variant === wanted);
   return (
     <>
       <p role="status">{said}</p>
@@ -99,7 +96,9 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
       </ul>
       {wanted !== null && (
         <p>
-          {spools.length === 0 ? `There is no spool of ${wanted} yet; the catalogue takes one.` : `Spools of ${wanted} alone.`}{' '}
+          {spools.length === 0
+            ? `There is no spool of ${nameOf(wanted)} yet; the catalogue takes one.`
+            : `Spools of ${nameOf(wanted)} alone.`}{' '}
           <button type="button" onClick={onAll}>
             Show those of every entry
           </button>
@@ -108,6 +107,7 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
       <Form
         schema={assignmentRequest}
         submit="Ask for it"
+        keptAs={`assignment ${slug}`}
         fields={[
           { name: 'tester', label: 'Who', kind: 'choice', options: testers.map(({ id, displayName }) => [id, displayName] as const) },
           {
@@ -122,7 +122,10 @@ function Work({ slug, methods, entries, wanted, onAll }: Props) {
             name: 'spools',
             label: 'Spools, those whose entry lacks most first',
             kind: 'several',
-            options: spools.map(([, code, words]) => [code, words] as const),
+            options: spools.map(({ blindCode, variant, needs }) => {
+              const lacks = needs.length > 0 ? `: lacks ${inNames(needs.join('; '), nameOf)}` : '';
+              return [blindCode, `${blindCode}, ${nameOf(variant)}${lacks}`] as const;
+            }),
           },
         ]}
         onSend={async (request) => {

@@ -1,7 +1,9 @@
+import { useContext } from 'preact/hooks';
 import type { z } from 'zod';
 import type { boardResponse } from '../../../../api/contract/endpoints/board.js';
 import type { SchemeCategory } from '../../../../api/contract/endpoints/schemes.js';
 import { isWide } from '../parts/is-wide.js';
+import { NameOf } from '../parts/variant-names.js';
 
 interface Props {
   /** Of the division; empty where everything is compared with everything. */
@@ -42,6 +44,7 @@ function Cell({ code, isMissing, needs, there }: CellProps) {
 
 /** Entry by category: enough, or what lacks, in words, over what is there so far. */
 export function BoardMatrix({ name, entries, categories, isAlone, isFirst, onAsk }: Props) {
+  const nameOf = useContext(NameOf);
   const complete = entries.filter(({ missing, exclusion }) => missing.length === 0 && exclusion === null).length;
   return (
     <details open={isAlone || (isFirst && isWide())}>
@@ -67,7 +70,7 @@ export function BoardMatrix({ name, entries, categories, isAlone, isFirst, onAsk
               <tr key={variant}>
                 <th scope="row">
                   <a href="#who-pulls-what" onClick={() => onAsk(variant)}>
-                    {variant}
+                    {nameOf(variant)}
                   </a>
                   {exclusion !== null && <span class="soft"> excluded</span>}
                   {missing.length === 0 && <span class="soft on-phone"> enough in every category</span>}

@@ -1,5 +1,7 @@
+import { useContext } from 'preact/hooks';
 import type { z } from 'zod';
 import type { previewResponse } from '../../../../api/contract/endpoints/previews.js';
+import { inNames, NameOf } from '../parts/variant-names.js';
 
 type Changes = NonNullable<z.infer<typeof previewResponse>['since']>['changes'];
 
@@ -28,15 +30,18 @@ export function ChangedCells({ changes }: { readonly changes: Changes }) {
   );
 }
 
-const Cells = ({ of }: { of: Changes }) => (
-  <ul class="rows">
-    {of.map(({ where, before, after }) => (
-      <li key={where}>
-        <p>{where}</p>
-        <span>
-          {before ?? 'nothing'} → {after ?? 'nothing'}
-        </span>
-      </li>
-    ))}
-  </ul>
-);
+function Cells({ of }: { of: Changes }) {
+  const nameOf = useContext(NameOf);
+  return (
+    <ul class="rows">
+      {of.map(({ where, before, after }) => (
+        <li key={where}>
+          <p>{inNames(where, nameOf)}</p>
+          <span>
+            {before ?? 'nothing'} → {after ?? 'nothing'}
+          </span>
+        </li>
+      ))}
+    </ul>
+  );
+}

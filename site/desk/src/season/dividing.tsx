@@ -38,7 +38,7 @@ export function Dividing({ edition: { slug, version, scheme, divisions = [] }, o
               {one.name}: {one.takes.materials.join(', ') || 'any material'}; {one.takes.constructions.join(', ') || 'any construction'}
               <br />
               <span class="soft">
-                {one.scheme.slug}, version {one.scheme.number}
+                {schemes.find(({ slug: of }) => of === one.scheme.slug)?.name}, version {one.scheme.number}
               </span>
             </p>
             <button type="button" onClick={() => setPlanned(planned.filter((other) => other !== one))}>
@@ -50,6 +50,7 @@ export function Dividing({ edition: { slug, version, scheme, divisions = [] }, o
       <Form
         schema={plannedDivision}
         submit="Add this division"
+        keptAs={`division ${slug}`}
         isRepeated
         fields={[
           { name: 'name', label: 'Name of the division' },

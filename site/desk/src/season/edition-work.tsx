@@ -20,6 +20,8 @@ import { Planning } from './planning.js';
 import { PreviewTable } from './preview-table.js';
 import { Publishing } from './publishing.js';
 import { Retests } from './retests.js';
+import { NameOf, useVariantNames } from '../parts/variant-names.js';
+import { useMethodNames } from '../parts/use-method-names.js';
 
 type Edition = z.infer<typeof editionResponse>;
 
@@ -33,15 +35,32 @@ interface Props {
 const IN_THE_WAY = 'in-the-way';
 
 /** One edition: what is missing, how it would stand, and its next act. */
-export function EditionWork({ edition, others, onMoved }: Props) {
+export function EditionWork(props: Props) {
+  const { divisions = [] } = props.edition;
+  const variantName = useVariantNames();
+  const methodName = useMethodNames();
+  const schemes = useLoaded(async () => (await ask(schemesResponse, 'GET', 'schemes')).items);
+  const named = [
+    ...divisions,
+    ...(schemes.answer ?? []).flatMap(({ rules }) => rules.categories.map(({ code, name }) => ({ slug: code, name }))),
+  ];
+  const nameOf = (slug: string) => named.find((one) => one.slug === slug)?.name ?? methodName(variantName(slug));
+  if (!schemes.answer) return <Loading of={schemes} />;
+  return (
+    <NameOf.Provider value={nameOf}>
+      <Work {...props} schemes={schemes.answer} />
+    </NameOf.Provider>
+  );
+}
+
+type Schemes = z.infer<typeof schemesResponse>['items'];
+
+function Work({ edition, others, schemes, onMoved }: Props & { readonly schemes: Schemes }) {
   const { slug, name, state, version, opensOn, closesOn } = edition;
   const work = useLoaded(async () => {
-    const [board, schemes] = await Promise.all([
-      ask(boardResponse, 'GET', `editions/${slug}/board`),
-      ask(schemesResponse, 'GET', 'schemes'),
-    ]);
+    const board = await ask(boardResponse, 'GET', `editions/${slug}/board`);
     const rulesOf = (of?: { slug: string; number: number }) =>
-      schemes.items.find((one) => one.slug === of?.slug && one.number === of.number)?.rules.categories ?? [];
+      schemes.find((one) => one.slug === of?.slug && one.number === of.number)?.rules.categories ?? [];
     const compared = (edition.divisions ?? []).map(({ slug: division, name: named, scheme }) => ({
       division,
       name: named,

@@ -40,6 +40,7 @@ export function NewEdition({ editions, onPlanned }: Props) {
           <Form
             schema={schemeRequest}
             submit="Make the scheme"
+            keptAs="scheme"
             fields={[
               { name: 'name', label: 'Name of the scheme' },
               {
@@ -72,6 +73,7 @@ export function NewEdition({ editions, onPlanned }: Props) {
           <Form
             schema={editionRequest}
             submit="Plan the edition"
+            keptAs="edition"
             fields={[
               { name: 'slug', label: 'Short name', hint: 'For addresses, usually the year.' },
               ...editionFields(house.answer, editions),

@@ -1,8 +1,10 @@
+import { useContext } from 'preact/hooks';
 import { z } from 'zod';
 import type { boardResponse } from '../../../../api/contract/endpoints/board.js';
 import { overrulingRequest } from '../../../../api/contract/endpoints/editions.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
+import { NameOf } from '../parts/variant-names.js';
 
 interface Props {
   readonly slug: string;
@@ -13,6 +15,7 @@ interface Props {
 
 /** Putting an entry into a division whatever the rule says, with the reason that readers see. */
 export function Overruling({ slug, divisions, entries, onChanged }: Props) {
+  const nameOf = useContext(NameOf);
   const overruled = entries.filter((entry) => entry.overruled !== undefined);
   const follow = (variant: string) => void ask(z.unknown(), 'DELETE', `editions/${slug}/overrulings/${variant}`).then(onChanged);
   return (
@@ -22,10 +25,10 @@ export function Overruling({ slug, divisions, entries, onChanged }: Props) {
         {overruled.map(({ variant, division, overruled: reason }) => (
           <li key={variant}>
             <p>
-              {variant}, {division}: {reason}
+              {nameOf(variant)}, {nameOf(division ?? '')}: {reason}
             </p>
             <button type="button" onClick={() => follow(variant)}>
-              Let the rule decide on {variant}
+              Let the rule decide on {nameOf(variant)}
             </button>
           </li>
         ))}
@@ -33,13 +36,17 @@ export function Overruling({ slug, divisions, entries, onChanged }: Props) {
       <Form
         schema={overrulingRequest}
         submit="Put it there"
+        keptAs={`overruling ${slug}`}
         isRepeated
         fields={[
           {
             name: 'variant',
             label: 'Entry',
             kind: 'choice',
-            options: entries.map(({ variant, division }) => [variant, `${variant}, ${division ?? 'in no division'}`] as const),
+            options: entries.map(
+              ({ variant, division }) =>
+                [variant, `${nameOf(variant)}: ${division === undefined ? 'in no division' : nameOf(division)}`] as const,
+            ),
           },
           { name: 'division', label: 'Division', kind: 'choice', options: divisions.map((one) => [one.slug, one.name] as const) },
           { name: 'reason', label: 'Why, in words that readers see', kind: 'words' },
@@ -47,7 +54,7 @@ export function Overruling({ slug, divisions, entries, onChanged }: Props) {
         onSend={async (request) => {
           await ask(z.unknown(), 'POST', `editions/${slug}/overrulings`, { body: request });
           onChanged();
-          return `${request.variant} is in ${request.division}.`;
+          return `${nameOf(request.variant)} is in ${nameOf(request.division)}.`;
         }}
       />
     </details>

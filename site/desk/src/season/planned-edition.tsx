@@ -1,3 +1,4 @@
+import { useContext } from 'preact/hooks';
 import { z } from 'zod';
 import { variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { editionChange, editionResponse, entriesRequest } from '../../../../api/contract/endpoints/editions.js';
@@ -9,6 +10,7 @@ import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { Dividing } from './dividing.js';
 import { editionFields, loadChoices, toEdition } from './edition-fields.js';
+import { NameOf } from '../parts/variant-names.js';
 
 type Edition = z.infer<typeof editionResponse>;
 
@@ -44,6 +46,7 @@ function Entries({ edition: { slug, version }, entered, onChanged }: Omit<Props,
   const variants = useLoaded(() => allPages(variantsResponse, 'catalogue/variants?limit=200'));
   const open = variants.answer?.filter((variant) => !entered.includes(variant.slug) && variant.retired === null) ?? [];
   const { said, act } = useAct(onChanged);
+  const nameOf = useContext(NameOf);
   return (
     <section>
       <h2>Entries</h2>
@@ -52,14 +55,14 @@ function Entries({ edition: { slug, version }, entered, onChanged }: Omit<Props,
       <ul class="rows">
         {entered.map((variant) => (
           <li key={variant}>
-            <p>{variant}</p>
+            <p>{nameOf(variant)}</p>
             <button
               type="button"
               onClick={() =>
-                act(() => ask(z.null(), 'DELETE', `editions/${slug}/entries/${variant}`, { version }), `${variant} is out again.`)
+                act(() => ask(z.null(), 'DELETE', `editions/${slug}/entries/${variant}`, { version }), `${nameOf(variant)} is out again.`)
               }
             >
-              Take out<span class="only-heard"> {variant}</span>
+              Take out<span class="only-heard"> {nameOf(variant)}</span>
             </button>
           </li>
         ))}
@@ -73,12 +76,13 @@ function Entries({ edition: { slug, version }, entered, onChanged }: Omit<Props,
         <Form
           schema={entriesRequest}
           submit="Enter these"
+          keptAs={`entries ${slug}`}
           fields={[
             {
               name: 'variants',
               label: 'Variants that take part',
               kind: 'several',
-              options: open.map((one) => [one.slug, `${one.slug}, ${one.size}, ${one.colour}`] as const),
+              options: open.map((one) => [one.slug, nameOf(one.slug)] as const),
             },
           ]}
           onSend={async (request) => {
@@ -99,6 +103,7 @@ function Changing({ edition, others, onChanged }: Omit<Props, 'entered'>) {
     <Form
       schema={editionChange}
       submit="Change it"
+      keptAs={`edition ${edition.slug}`}
       fields={editionFields(choices.answer, others, edition)}
       prepare={toEdition}
       onSend={async (request) => {

@@ -34,6 +34,7 @@ export function Planning({ slug, compared }: Props) {
       <Form
         schema={planQuery}
         submit="Work it out"
+        keptAs={null}
         fields={[
           {
             name: 'category',

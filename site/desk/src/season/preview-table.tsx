@@ -1,11 +1,12 @@
 import { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import type { ComponentChildren } from 'preact';
-import { useState } from 'preact/hooks';
+import { useContext, useState } from 'preact/hooks';
 import type { z } from 'zod';
 import { ask } from '../http/ask.js';
 import { dayOf, timeOf } from '../words/day-of.js';
 import { wordsOf } from '../words/words-of.js';
 import { ChangedCells } from './changed-cells.js';
+import { NameOf } from '../parts/variant-names.js';
 
 type Preview = z.infer<typeof previewResponse>;
 
@@ -54,10 +55,11 @@ function Standings({ overall, categories, incomplete, divisions, since }: Previe
 type Tables = Pick<Preview, 'overall' | 'categories' | 'incomplete'>;
 
 function OneTable({ division, overall, categories, incomplete }: Tables & { readonly division: string }) {
+  const nameOf = useContext(NameOf);
   return (
     <>
       <table class="sheet narrow">
-        <caption>{division === '' ? 'Overall' : `Overall, ${division}`}, as it would be published now.</caption>
+        <caption>{division === '' ? 'Overall' : `Overall, ${nameOf(division)}`}, as it would be published now.</caption>
         <Head value="Score" />
         <tbody>
           {overall.map(({ variant, place, score, group }) => (
@@ -68,13 +70,13 @@ function OneTable({ division, overall, categories, incomplete }: Tables & { read
         </tbody>
       </table>
       {incomplete.length > 0 && (
-        <p class="soft">Without a place, as something lacks: {incomplete.map(({ variant }) => variant).join(', ')}.</p>
+        <p class="soft">Without a place, as something lacks: {incomplete.map(({ variant }) => nameOf(variant)).join(', ')}.</p>
       )}
       {Object.entries(categories).map(([code, rows]) => (
         <details key={code}>
           <summary>
-            {rows[0]?.figure?.name ?? code}
-            <span class="soft"> {division}, value with its 95 % interval</span>
+            {rows[0]?.figure?.name ?? nameOf(code)}
+            <span class="soft"> {division !== '' && `${nameOf(division)}, `}value with its 95 % interval</span>
           </summary>
           <table class="sheet narrow">
             <Head value={`${rows[0]?.figure?.name ?? 'Value'}, ${rows[0]?.figure?.unit ?? ''}`} />
@@ -125,7 +127,7 @@ interface RowProps {
 const Row = ({ variant, place, group, children }: RowProps) => (
   <tr>
     <td class="num place">{place ?? '–'}</td>
-    <th scope="row">{variant}</th>
+    <th scope="row">{useContext(NameOf)(variant)}</th>
     <td class="num">{children}</td>
     <td class="num">{group ?? '–'}</td>
   </tr>

@@ -5,6 +5,7 @@ import { releaseStateResponse, type ReleaseRequest } from '../../../../api/contr
 import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { Loading } from '../parts/loading.js';
+import { useForgetForm } from '../parts/use-typed.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf, timeOf } from '../words/day-of.js';
@@ -26,6 +27,8 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
   const [release, setRelease] = useState<Release | null>(null);
   const [request, setRequest] = useState<ReleaseRequest | null>(null);
   const { said, act } = useAct(() => undefined);
+  const keptAs = `release ${slug}`;
+  const forget = useForgetForm(keptAs);
   const preview = useLoaded(() => ask(previewResponse, 'POST', `editions/${slug}/previews`), [slug]);
   const watch = async (revision: number): Promise<void> => {
     const now = await ask(releaseStateResponse, 'GET', `editions/${slug}/releases/${revision}`);
@@ -43,6 +46,7 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
   const publish = () => {
     act(async () => {
       const asked = await ask(releaseStateResponse, 'POST', `editions/${slug}/releases`, { body: request, key: newKey() });
+      forget();
       setRequest(null);
       await watch(asked.revision);
     }, '');
@@ -62,7 +66,9 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
       {!release && preview.answer && request && (
         <ReleaseSummary preview={preview.answer} request={request} onPublish={publish} onBack={() => setRequest(null)} />
       )}
-      {!release && preview.answer && !request && <ReleaseForm preview={preview.answer} isFirst={isFirst} onAsked={setRequest} />}
+      {!release && preview.answer && !request && (
+        <ReleaseForm preview={preview.answer} keptAs={keptAs} isFirst={isFirst} onAsked={setRequest} />
+      )}
     </section>
   );
 }

@@ -1,15 +1,19 @@
+import { useContext } from 'preact/hooks';
 import type { z } from 'zod';
 import { erratumSchema } from '../../../../api/contract/documents/release-documents.js';
 import type { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import { releaseRequest, type ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
 import { Form } from '../parts/form.js';
 import type { FieldOptions } from '../parts/form-field.js';
+import { inNames, NameOf } from '../parts/variant-names.js';
 
 type Preview = z.infer<typeof previewResponse>;
 type Reason = z.infer<typeof erratumSchema>['reasonCode'];
 
 interface Props {
   readonly preview: Preview;
+  /** What is typed stays under it until the order is given. */
+  readonly keptAs: string;
   readonly isFirst: boolean;
   readonly onAsked: (request: ReleaseRequest) => void;
 }
@@ -30,7 +34,8 @@ const WHEN: FieldOptions = {
 };
 
 /** What a release is asked for with; a correction names the cells that it is about by ticking what differs from the published ones. */
-export function ReleaseForm({ preview, isFirst, onAsked }: Props) {
+export function ReleaseForm({ preview, keptAs, isFirst, onAsked }: Props) {
+  const nameOf = useContext(NameOf);
   const differences = (preview.published?.changes ?? []).flatMap(({ where, before, after }) =>
     before === null ? [] : [{ where, before, after }],
   );
@@ -42,7 +47,7 @@ export function ReleaseForm({ preview, isFirst, onAsked }: Props) {
       label: 'What the correction is about',
       kind: 'several',
       options: differences.map(
-        ({ where, before, after }, index) => [String(index), `${where}: ${before} → ${after ?? 'nothing'}`] as const,
+        ({ where, before, after }) => [`${where}: ${before}`, `${inNames(where, nameOf)}: ${before} → ${after ?? 'nothing'}`] as const,
       ),
     },
     {
@@ -63,6 +68,7 @@ export function ReleaseForm({ preview, isFirst, onAsked }: Props) {
       <Form
         schema={releaseRequest}
         submit={isFirst ? 'Publish' : 'Publish the correction'}
+        keptAs={keptAs}
         fields={isFirst ? [WHEN] : [...erratum, WHEN]}
         prepare={({ publishAt, expects, erratum: told }) => ({
           publishAt: typeof publishAt === 'string' ? new Date(publishAt).toISOString() : null,
@@ -70,14 +76,14 @@ export function ReleaseForm({ preview, isFirst, onAsked }: Props) {
             ? null
             : {
                 ...(told as object),
-                expects: (expects as string[])
-                  .flatMap((index) => differences.slice(Number(index), Number(index) + 1))
+                expects: differences
+                  .filter(({ where, before }) => (expects as string[]).includes(`${where}: ${before}`))
                   .map(({ where, before }) => ({ where, before })),
               },
         })}
         onSend={(request) => {
           onAsked(request);
-          return Promise.resolve('');
+          return Promise.resolve(null);
         }}
       />
     </>

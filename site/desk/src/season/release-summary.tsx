@@ -1,7 +1,9 @@
+import { useContext } from 'preact/hooks';
 import type { z } from 'zod';
 import type { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import type { ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
 import { dayOf, timeOf } from '../words/day-of.js';
+import { NameOf } from '../parts/variant-names.js';
 
 interface Props {
   readonly preview: z.infer<typeof previewResponse>;
@@ -12,14 +14,15 @@ interface Props {
 
 /** What will stand there for ever, before it does. */
 export function ReleaseSummary({ preview: { overall, incomplete, excluded, published }, request, onPublish, onBack }: Props) {
-  const first = overall.filter(({ place }) => place === 1).map(({ variant }) => variant);
+  const nameOf = useContext(NameOf);
+  const first = overall.filter(({ place }) => place === 1).map(({ variant }) => nameOf(variant));
   const { publishAt, erratum } = request;
   const facts = {
     'Readers see it': publishAt === null ? 'as soon as it is written' : `from ${dayOf(publishAt)}, ${timeOf(new Date(publishAt))}`,
     Placed: `${overall.filter(({ place }) => place !== null).length} entries`,
     First: first.join(', ') || 'nobody',
-    'Without a place': incomplete.map(({ variant }) => variant).join(', ') || 'none',
-    'Left out': excluded.join(', ') || 'none',
+    'Without a place': incomplete.map(({ variant }) => nameOf(variant)).join(', ') || 'none',
+    'Left out': excluded.map(nameOf).join(', ') || 'none',
     ...(erratum && {
       Changes: `${published?.changes.length ?? 0} cells against revision ${published?.revision ?? ''}`,
       Told: erratum.words,

@@ -1,13 +1,14 @@
+import { useContext } from 'preact/hooks';
 import { drawRequest, retestsResponse } from '../../../../api/contract/endpoints/retests.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
-import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { NameOf } from '../parts/variant-names.js';
 
 /** Results drawn by lot, to be tested again under new codes: whoever draws cannot choose them. */
 export function Retests({ slug, canDraw }: { slug: string; canDraw: boolean }) {
-  const nameOf = useMethodNames();
+  const nameOf = useContext(NameOf);
   const drawn = useLoaded(() => ask(retestsResponse, 'GET', `editions/${slug}/retests`), [slug]);
   const items = drawn.answer?.items ?? [];
   const done = items.filter(({ isDone }) => isDone).length;
@@ -37,6 +38,7 @@ export function Retests({ slug, canDraw }: { slug: string; canDraw: boolean }) {
           <Form
             schema={drawRequest}
             submit="Draw"
+            keptAs={`draw ${slug}`}
             fields={[{ name: 'percent', label: 'Share of the accepted results, %', kind: 'number', value: '10' }]}
             onSend={async (request) => {
               await ask(retestsResponse, 'POST', `editions/${slug}/retests`, { body: request });

@@ -1,8 +1,11 @@
 import { CONSTRUCTIONS } from '../../../../api/contract/constructions.js';
 import type { Construction } from '../../../../api/contract/constructions.js';
 import { remarkRequest, remarkResponse, remarkSuccessorRequest, remarksResponse } from '../../../../api/contract/endpoints/statements.js';
+import { workingEditionsResponse } from '../../../../api/contract/endpoints/editions.js';
 import type { RemarkResponse } from '../../../../api/contract/endpoints/statements.js';
 import { ask } from '../http/ask.js';
+import { loadCatalogue, variantNames } from '../parts/variant-names.js';
+import type { CatalogueRows } from '../parts/variant-names.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { ToAdd } from '../parts/to-add.js';
@@ -13,6 +16,8 @@ import { CONSTRUCTION_WORDS, optionsOf } from '../words/kind-words.js';
 
 /** Caveats that no figure settles, and replies of makers. */
 export function Remarks() {
+  const catalogue = useLoaded(async () => aboutChoices(await loadCatalogue()));
+  const editions = useLoaded(async () => (await ask(workingEditionsResponse, 'GET', 'bench/editions')).items);
   const remarks = useLoaded(() => ask(remarksResponse, 'GET', 'remarks'));
   const send = async (request: object) => {
     await ask(remarkResponse, 'POST', 'remarks', { body: request });
@@ -31,15 +36,21 @@ export function Remarks() {
       {remarks.answer?.items.length === 0 && <p class="soft">There are none.</p>}
       <ul class="rows">
         {remarks.answer?.items.map((remark) => (
-          <Row key={remark.id} {...remark} onChanged={remarks.again} />
+          <Row
+            key={remark.id}
+            {...remark}
+            called={catalogue.answer?.find(([about]) => about === aboutAs(remark.about))?.[1]}
+            onChanged={remarks.again}
+          />
         ))}
       </ul>
-      {remarks.answer && (
+      {remarks.answer && catalogue.answer && editions.answer && (
         <>
           <ToAdd what="A caveat on how lines are made" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Add this caveat"
+              keptAs="caveat-construction"
               isRepeated
               fixed={{ kind: 'caveat' }}
               prepare={({ construction, ...entered }) => ({ ...entered, about: { kind: 'construction', slug: construction } })}
@@ -54,21 +65,14 @@ export function Remarks() {
             <Form
               schema={remarkRequest}
               submit="Add the caveat"
+              keptAs="caveat"
               isRepeated
               fixed={{ kind: 'caveat' }}
-              fields={[
-                {
-                  name: 'about/kind',
-                  label: 'Of',
-                  kind: 'choice',
-                  options: [
-                    ['line', 'a line in all its variants'],
-                    ['variant', 'one variant'],
-                  ],
-                },
-                { name: 'about/slug', label: 'Its short name' },
-                words,
-              ]}
+              fields={[{ name: 'about', label: 'Of', kind: 'choice', options: catalogue.answer }, words]}
+              prepare={({ about, ...entered }) => {
+                const [kind, slug] = String(about).split(' ');
+                return { ...entered, about: { kind, slug } };
+              }}
               onSend={send}
             />
           </ToAdd>
@@ -76,11 +80,25 @@ export function Remarks() {
             <Form
               schema={remarkRequest}
               submit="Enter the reply"
+              keptAs="reply"
               isRepeated
               fixed={{ kind: 'reply' }}
               fields={[
-                { name: 'variant', label: 'Variant: its short name' },
-                { name: 'edition', label: 'Edition: its short name' },
+                {
+                  name: 'variant',
+                  label: 'Variant',
+                  kind: 'choice',
+                  options: catalogue.answer.flatMap(([about, name]) => {
+                    const [kind, slug = ''] = about.split(' ');
+                    return kind === 'variant' ? [[slug, name] as const] : [];
+                  }),
+                },
+                {
+                  name: 'edition',
+                  label: 'Edition',
+                  kind: 'choice',
+                  options: editions.answer.map(({ slug, name }) => [slug, name] as const),
+                },
                 { name: 'category', label: 'Category that it answers', isOptional: true },
                 { name: 'signedBy', label: 'Who replies' },
                 { ...words, label: 'The reply, word by word' },
@@ -94,11 +112,24 @@ export function Remarks() {
   );
 }
 
-const wordsFor = ({ kind, slug }: RemarkResponse['about']): string =>
-  kind === 'construction' ? CONSTRUCTION_WORDS[slug as Construction] : slug;
+const aboutAs = ({ kind, slug }: RemarkResponse['about']): string => `${kind} ${slug}`;
 
-function Row({ id, kind, about, edition, words, signedBy, at, end, onChanged }: RemarkResponse & { readonly onChanged: () => void }) {
-  const of = `${kind} on ${wordsFor(about)}${edition === null ? '' : `, ${edition}`}`;
+/** What a caveat can be about, as one text each → what it is called. */
+function aboutChoices(rows: CatalogueRows): (readonly [string, string])[] {
+  const makerOf = (slug: string) => rows.makers.find((one) => one.slug === slug)?.name ?? slug;
+  return [
+    ...rows.lines.map(({ slug, maker, name }) => [`line ${slug}`, `${makerOf(maker)} ${name}, all its variants`] as const),
+    ...[...variantNames(rows)].map(([slug, name]) => [`variant ${slug}`, name] as const),
+  ];
+}
+
+const wordsFor = ({ kind, slug }: RemarkResponse['about'], called = ''): string =>
+  kind === 'construction' ? CONSTRUCTION_WORDS[slug as Construction] : called;
+
+type RowProps = RemarkResponse & { readonly called: string | undefined; readonly onChanged: () => void };
+
+function Row({ id, kind, about, edition, words, signedBy, at, end, called, onChanged }: RowProps) {
+  const of = `${kind} on ${wordsFor(about, called)}${edition === null ? '' : `, ${edition}`}`;
   return (
     <li>
       <p>
@@ -119,6 +150,7 @@ function Row({ id, kind, about, edition, words, signedBy, at, end, onChanged }: 
             <Form
               schema={remarkSuccessorRequest}
               submit="Say it so from now on"
+              keptAs={`successor ${id}`}
               fields={[
                 { name: 'words', label: 'In words that readers see', kind: 'words', value: words },
                 { name: 'reason', label: 'Why the former is superseded', kind: 'words' },
@@ -132,6 +164,7 @@ function Row({ id, kind, about, edition, words, signedBy, at, end, onChanged }: 
           </details>
           <WithReason
             act={`End the ${of}`}
+            keptAs={`ending ${id}`}
             onSend={async (reason) => {
               await ask(remarkResponse, 'POST', `remarks/${id}/ending`, { body: { reason } });
               onChanged();

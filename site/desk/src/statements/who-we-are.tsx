@@ -33,6 +33,7 @@ export function WhoWeAre() {
           <Form
             schema={houseStatementRequest}
             submit="Say so from now on"
+            keptAs="house"
             prepare={(entered) => ({ ...entered, people: peopleIn(entered['people'] as string) })}
             fields={[
               { name: 'contact', label: 'Contact', kind: 'words', value: said.contact ?? '', isOptional: true },

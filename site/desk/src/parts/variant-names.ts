@@ -1,0 +1,46 @@
+/** What people call a variant: maker, line, size and colour. */
+import { createContext } from 'preact';
+import { linesResponse, makersResponse, variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
+import type { LineResponse, MakerResponse, VariantResponse } from '../../../../api/contract/endpoints/catalogue.js';
+import { allPages } from '../http/all-pages.js';
+import { useLoaded } from './use-loaded.js';
+
+export interface CatalogueRows {
+  readonly makers: readonly MakerResponse[];
+  readonly lines: readonly LineResponse[];
+  readonly variants: readonly VariantResponse[];
+}
+
+export async function loadCatalogue(): Promise<CatalogueRows> {
+  const [makers, lines, variants] = await Promise.all([
+    allPages(makersResponse, 'catalogue/makers?limit=200'),
+    allPages(linesResponse, 'catalogue/lines?limit=200'),
+    allPages(variantsResponse, 'catalogue/variants?limit=200'),
+  ]);
+  return { makers, lines, variants };
+}
+
+/** Short name → name. */
+export function variantNames({ makers, lines, variants }: CatalogueRows): ReadonlyMap<string, string> {
+  const nameIn = (rows: readonly { readonly slug: string; readonly name: string }[], slug: string) =>
+    rows.find((row) => row.slug === slug)?.name ?? slug;
+  return new Map(
+    variants.map(({ slug, maker, line, size, colour }) => [slug, `${nameIn(makers, maker)} ${nameIn(lines, line)} ${size}, ${colour}`]),
+  );
+}
+
+/** For an editor; a tester is answered nothing of this. */
+export function useVariantNames(): (slug: string) => string {
+  const names = useLoaded(async () => variantNames(await loadCatalogue()));
+  return (slug) => names.answer?.get(slug) ?? slug;
+}
+
+/** What something of an edition is called: a variant, a category, a division, a method. */
+export const NameOf = createContext<(slug: string) => string>((slug) => slug);
+
+/** A text of the API with names for short names. */
+export const inNames = (text: string, nameOf: (slug: string) => string): string =>
+  text
+    .split(', ')
+    .map((part) => (nameOf(part) === part ? part.replace(/\b[a-z0-9]+(?:-[a-z0-9]+)+\b/g, nameOf) : nameOf(part)))
+    .join(', ');

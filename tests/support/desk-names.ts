@@ -1,0 +1,89 @@
+/** Every screen of the desk of a house with a past, read for short names where people's names belong. */
+import type { Page } from 'playwright-core';
+import { demoAdmin, demoEditor, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
+import type { DemoAccount } from '../../prisma/seed/demo-accounts.js';
+import { HouseClient } from '../../prisma/seed/loader/house-client.js';
+import { launchBrowser } from './browser.js';
+import { signOut } from './desk.js';
+import { shareDesk } from './shared-desk.js';
+
+interface Slugged {
+  readonly items: readonly { readonly slug: string }[];
+}
+
+/** The test of it, in a house with the demo. */
+export function testDeskNames(house: () => { readonly url: string; readonly dataFolder: string }): void {
+  test('no screen of the desk shows a short name where a variant, a category, a method or a division has a name', async () => {
+    const { url, dataFolder } = house();
+    await shareDesk(dataFolder);
+    const editor = await HouseClient.signedIn(url, demoEditor);
+    const slugsAt = async (path: string) => (await editor.get<Slugged>(path)).items.map(({ slug }) => slug);
+    const known = [
+      ...(await slugsAt('/v1/catalogue/variants?limit=200')),
+      ...(await slugsAt('/v1/catalogue/lines?limit=200')),
+      ...(await slugsAt('/v1/catalogue/methods?limit=200')),
+      ...(
+        await editor.get<{ items: readonly { slug: string; rules: { categories: readonly { code: string }[] } }[] }>('/v1/schemes')
+      ).items.flatMap(({ slug, rules }) => [slug, ...rules.categories.map(({ code }) => code)]),
+    ];
+    // A word alone may be a word: only what is joined by hyphens is looked for, and the names of it are taken away first.
+    const slugs = new Set(known.filter((slug) => slug.includes('-')));
+    const waiting = await editor.get<{ items: readonly { reference: string }[] }>('/v1/submissions?state=submitted&limit=1');
+    const [anyVariant = ''] = known;
+    await editor.signOut();
+    const browser = await launchBrowser();
+    const shown: string[] = [];
+    const readAs = async ({ email, password }: DemoAccount, paths: readonly string[]) => {
+      const page = await (await browser.newContext({ viewport: { width: 1280, height: 740 } })).newPage();
+      await page.goto(`${url}/desk/`);
+      await page.getByLabel('E-mail').fill(email);
+      await page.getByLabel('Password').fill(password);
+      await page.getByRole('button', { name: 'Sign in' }).click();
+      await page.getByRole('button', { name: 'Sign out' }).waitFor();
+      for (const path of paths) {
+        await page.goto(url + path, { waitUntil: 'networkidle' });
+        shown.push(...(await slugsOn(page, slugs)).map((slug) => `${path}: ${slug}`));
+      }
+      await signOut(page);
+      await page.context().close();
+    };
+    await readAs(demoEditor, [
+      '/desk/',
+      '/desk/season/',
+      '/desk/season/?edition=2027',
+      '/desk/season/?edition=2026',
+      '/desk/catalogue/',
+      '/desk/methods/',
+      '/desk/statements/',
+      '/desk/proposals/',
+      '/desk/rigs/',
+      `/desk/correct/?kind=variant&key=${anyVariant}`,
+    ]);
+    await readAs(demoReviewers[0], [
+      '/desk/',
+      '/desk/review/',
+      `/desk/review-one/?reference=${waiting.items[0]?.reference ?? ''}`,
+      '/desk/proposals/',
+      '/desk/rigs/',
+    ]);
+    await readAs(demoTesters[0], ['/desk/', '/desk/bench/', '/desk/submissions/', '/desk/file/', '/desk/account/', '/desk/rigs/']);
+    await readAs(demoAdmin, ['/desk/', '/desk/house/']);
+    await browser.close();
+    expect(slugs.size).toBeGreaterThan(60);
+    expect(shown).toEqual([]);
+  }, 300_000);
+}
+
+/** What is folded is opened, what is worked out on request is asked for, and all of it is read: a choice with everything that can be chosen. */
+async function slugsOn(page: Page, slugs: ReadonlySet<string>): Promise<string[]> {
+  for (const look of await page.getByRole('button', { name: 'Look at the standings' }).all()) {
+    await look.click();
+    await page.getByText('as it would be published now').first().waitFor({ timeout: 60_000 });
+  }
+  await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
+  await page.waitForLoadState('networkidle');
+  const text = (await page.evaluate(
+    "document.querySelector('main').innerText + ' ' + [...document.querySelectorAll('option')].map((one) => one.textContent).join(' ')",
+  )) as string;
+  return [...new Set(text.split(/[^\w-]+/))].filter((word) => slugs.has(word));
+}

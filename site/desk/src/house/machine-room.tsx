@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { backupsResponse, openOrdersResponse } from '../../../../api/contract/order-state.js';
 import type { OrderState } from '../../../../api/contract/order-state.js';
 import { ask } from '../http/ask.js';
+import { Folded } from '../parts/folded.js';
 import { Loading } from '../parts/loading.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
@@ -30,51 +31,63 @@ export function MachineRoom() {
   const { said, act } = useAct(backups.again);
   return (
     <>
-      <h2>Backups</h2>
-      <Loading of={backups} />
-      {backups.answer && (
-        <Backups
-          {...backups.answer}
-          onOrder={() =>
-            act(
-              () => ask(backupsResponse, 'POST', 'operations/backups'),
-              'Ordered. It is made and read through by the worker; you can leave this page.',
-            )
-          }
-          onLook={backups.again}
-        />
-      )}
-      <p role="status">{said}</p>
-      <h2>Orders to the worker</h2>
-      <Loading of={orders} />
-      {orders.answer?.items.length === 0 && <p class="soft">Nothing waits, and nothing has failed.</p>}
-      <ul class="rows">
-        {orders.answer?.items.map(({ queue, order, orderedAt, state, attempts, words, nextAttemptAt }) => (
-          <li key={`${queue} ${orderedAt}`}>
-            <p>
-              {ORDER_WORDS[queue] ?? queue} <span class="soft">{toldOf(order)}</span>
-              {words !== null && (
-                <>
-                  <br />
-                  <span class="signal">{words}</span>
-                </>
-              )}
-            </p>
-            <span>
-              <span class={state === 'failed' || state === 'retrying' ? 'signal' : ''}>{STATE_WORDS[state]}</span>
-              <br />
-              <span class="soft">
-                ordered {momentOf(orderedAt)}
-                {attempts > 1 && `, attempt ${attempts}`}
-                {nextAttemptAt !== null && `, next ${momentOf(nextAttemptAt)}`}
+      <Folded heading="Backups" told={backups.answer ? lastOf(backups.answer) : ''}>
+        <Loading of={backups} />
+        {backups.answer && (
+          <Backups
+            {...backups.answer}
+            onOrder={() =>
+              act(
+                () => ask(backupsResponse, 'POST', 'operations/backups'),
+                'Ordered. It is made and read through by the worker; you can leave this page.',
+              )
+            }
+            onLook={backups.again}
+          />
+        )}
+        <p role="status">{said}</p>
+      </Folded>
+      <Folded heading="Orders to the worker" told={orders.answer ? openOf(orders.answer.items) : ''}>
+        <Loading of={orders} />
+        {orders.answer?.items.length === 0 && <p class="soft">Nothing waits, and nothing has failed.</p>}
+        <ul class="rows">
+          {orders.answer?.items.map(({ queue, order, orderedAt, state, attempts, words, nextAttemptAt }) => (
+            <li key={`${queue} ${orderedAt}`}>
+              <p>
+                {ORDER_WORDS[queue] ?? queue} <span class="soft">{toldOf(order)}</span>
+                {words !== null && (
+                  <>
+                    <br />
+                    <span class="signal">{words}</span>
+                  </>
+                )}
+              </p>
+              <span>
+                <span class={state === 'failed' || state === 'retrying' ? 'signal' : ''}>{STATE_WORDS[state]}</span>
+                <br />
+                <span class="soft">
+                  ordered {momentOf(orderedAt)}
+                  {attempts > 1 && `, attempt ${attempts}`}
+                  {nextAttemptAt !== null && `, next ${momentOf(nextAttemptAt)}`}
+                </span>
               </span>
-            </span>
-          </li>
-        ))}
-      </ul>
+            </li>
+          ))}
+        </ul>
+      </Folded>
     </>
   );
 }
+
+const lastOf = ({ items }: z.infer<typeof backupsResponse>): string => {
+  const [last] = items;
+  return last ? `${STATE_WORDS[last.state]}, ${momentOf(last.orderedAt)}` : 'none';
+};
+
+const openOf = (items: readonly OrderState[]): string => {
+  const failed = items.filter(({ state }) => state === 'failed' || state === 'retrying').length;
+  return `${items.length} open${failed > 0 ? `, ${failed} failed` : ''}`;
+};
 
 type Listed = z.infer<typeof backupsResponse> & { readonly onOrder: () => void; readonly onLook: () => void };
 

@@ -10,6 +10,7 @@ import {
 import type { WebhookDelivery, WebhookResponse } from '../../../../api/contract/endpoints/webhooks.js';
 import { CHANGE_KINDS } from '../../../../api/contract/documents/changes.js';
 import { ask } from '../http/ask.js';
+import { Folded } from '../parts/folded.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
 import { ShownOnce } from '../parts/shown-once.js';
@@ -27,8 +28,7 @@ export function Webhooks() {
   const [secret, setSecret] = useState('');
   const { said, act } = useAct(hooks.again);
   return (
-    <>
-      <h2>Deliveries to integrators</h2>
+    <Folded heading="Deliveries to integrators" told={hooks.answer ? String(hooks.answer.items.length) : ''}>
       <Loading of={hooks} />
       {hooks.answer?.items.length === 0 && <p class="soft">Nobody is told of changes yet.</p>}
       <p role="status">{said}</p>
@@ -111,7 +111,7 @@ export function Webhooks() {
           }}
         />
       </details>
-    </>
+    </Folded>
   );
 }
 

@@ -5,6 +5,7 @@ import { Invitations } from '../house/invitations.js';
 import { MachineRoom } from '../house/machine-room.js';
 import { Webhooks } from '../house/webhooks.js';
 import { ask } from '../http/ask.js';
+import { Folded } from '../parts/folded.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 
@@ -15,13 +16,15 @@ export function House() {
       <h1>House</h1>
       <h2>Invite somebody</h2>
       <Invitations />
-      <h2>Accounts</h2>
-      <Loading of={accounts} />
-      {accounts.answer && <Accounts accounts={accounts.answer.items} onChanged={accounts.again} />}
+      <Folded heading="Accounts" told={accounts.answer ? String(accounts.answer.items.length) : ''}>
+        <Loading of={accounts} />
+        {accounts.answer && <Accounts accounts={accounts.answer.items} onChanged={accounts.again} />}
+      </Folded>
       <Webhooks />
       <MachineRoom />
-      <h2>Who changed what</h2>
-      <AuditTrail accounts={accounts.answer?.items ?? []} />
+      <Folded heading="Who changed what">
+        <AuditTrail accounts={accounts.answer?.items ?? []} />
+      </Folded>
     </>
   );
 }

@@ -3,6 +3,7 @@ import { methodResponse, methodVersionResponse } from '../../../../api/contract/
 import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import { ask } from '../http/ask.js';
 import { Cautions } from '../parts/cautions.js';
+import { Folded, goToPart } from '../parts/folded.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
@@ -21,7 +22,7 @@ export function Method() {
   });
   const isThere = loaded.answer !== null;
   // The part that was asked for is there only now; it takes the focus, so that it is seen and heard.
-  useEffect(() => document.getElementById(window.location.hash.slice(1))?.focus(), [isThere]);
+  useEffect(() => goToPart(window.location.hash.slice(1)), [isThere]);
   if (!loaded.answer)
     return (
       <>
@@ -50,46 +51,47 @@ export function Method() {
       </ol>
       <AskedAndWhy method={method} />
       <Apparatus method={method} />
-      {wording.formulae.length > 0 && <h2>Figures</h2>}
-      {wording.formulae.map(({ figure, formula, where }) => (
-        <section key={figure}>
-          <h3>{figure}</h3>
-          <p>
-            {formula}
-            <br />
-            <span class="soft">{where}</span>
-          </p>
-        </section>
-      ))}
-      <h2 id="versions" tabIndex={-1}>
-        Versions
-      </h2>
-      <p>{wording.changes}</p>
-      <ul class="rows">
-        {versions.map((one) => (
-          <li key={one.number}>
-            <p>
-              {one.number === number ? (
-                <strong>Version {one.number}</strong>
-              ) : (
-                <a href={methodAt(method.slug, one.number)}>Version {one.number}</a>
-              )}
-            </p>
-            <span class="soft">
-              from {dayOf(one.effectiveFrom)}
-              {one.effectiveUntil !== null && ` to ${dayOf(one.effectiveUntil)}`}
-            </span>
-          </li>
-        ))}
-      </ul>
-      <p class="soft">{wording.sources.join('; ')}</p>
+      {wording.formulae.length > 0 && (
+        <Folded heading="Figures">
+          {wording.formulae.map(({ figure, formula, where }) => (
+            <section key={figure}>
+              <h3>{figure}</h3>
+              <p>
+                {formula}
+                <br />
+                <span class="soft">{where}</span>
+              </p>
+            </section>
+          ))}
+        </Folded>
+      )}
+      <Folded heading="Versions" id="versions">
+        <p>{wording.changes}</p>
+        <ul class="rows">
+          {versions.map((one) => (
+            <li key={one.number}>
+              <p>
+                {one.number === number ? (
+                  <strong>Version {one.number}</strong>
+                ) : (
+                  <a href={methodAt(method.slug, one.number)}>Version {one.number}</a>
+                )}
+              </p>
+              <span class="soft">
+                from {dayOf(one.effectiveFrom)}
+                {one.effectiveUntil !== null && ` to ${dayOf(one.effectiveUntil)}`}
+              </span>
+            </li>
+          ))}
+        </ul>
+        <p class="soft">{wording.sources.join('; ')}</p>
+      </Folded>
     </>
   );
 }
 
 const AskedAndWhy = ({ method }: { method: MethodVersion }) => (
-  <>
-    <h2>What it asks</h2>
+  <Folded heading="What it asks">
     <dl class="asked">
       {askedOf(method).map(({ part, what, limit, why }) => (
         <div key={part} id={part} tabIndex={-1}>
@@ -100,12 +102,11 @@ const AskedAndWhy = ({ method }: { method: MethodVersion }) => (
         </div>
       ))}
     </dl>
-  </>
+  </Folded>
 );
 
 const Apparatus = ({ method: { wording, parameters } }: { method: MethodVersion }) => (
-  <>
-    <h2>Apparatus</h2>
+  <Folded heading="Apparatus">
     <ul>
       {wording.apparatus.map((one) => (
         <li key={one}>{one}</li>
@@ -116,5 +117,5 @@ const Apparatus = ({ method: { wording, parameters } }: { method: MethodVersion 
         </li>
       ))}
     </ul>
-  </>
+  </Folded>
 );

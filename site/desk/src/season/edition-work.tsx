@@ -45,7 +45,13 @@ export function EditionWork(props: Props) {
     ...(schemes.answer ?? []).flatMap(({ rules }) => rules.categories.map(({ code, name }) => ({ slug: code, name }))),
   ];
   const nameOf = (slug: string) => named.find((one) => one.slug === slug)?.name ?? methodName(variantName(slug));
-  if (!schemes.answer) return <Loading of={schemes} />;
+  if (!schemes.answer)
+    return (
+      <>
+        <h1>{props.edition.name}</h1>
+        <Loading of={schemes} />
+      </>
+    );
   return (
     <NameOf.Provider value={nameOf}>
       <Work {...props} schemes={schemes.answer} />

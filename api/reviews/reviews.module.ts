@@ -20,7 +20,7 @@ import { AnswerQuery } from './answer-query.js';
 import { ClaimReview } from './claim-review.js';
 import { EarlierResultsReadModel } from './earlier-results.read-model.js';
 import { JudgeSubmission } from './judge-submission.js';
-import { OpenReview } from './open-review.js';
+import { MayReview } from './may-review.js';
 import { QueriesController } from './queries.controller.js';
 import { QueriesReadModel } from './queries.read-model.js';
 import { RefuseSubmission } from './refuse-submission.js';
@@ -35,7 +35,7 @@ import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
   imports: [AccountsModule, CatalogueModule, DecisionsModule, FindingsModule, InterestsModule, ProposalsModule, SubmissionsModule],
   controllers: [ReviewsController, ReviewWorkController, QueriesController],
   providers: [
-    OpenReview,
+    MayReview,
     AcceptSubmission,
     ReturnSubmission,
     RefuseSubmission,

@@ -3,6 +3,8 @@ import { Readable } from 'node:stream';
 import { MOST_LISTED } from './fault-list.js';
 import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
+import { declaredSeparator, separatorOfHeader } from './separator.js';
+import type { Separator } from './separator.js';
 
 /** A record with the line of the file on which it ends. */
 export interface CsvRow {
@@ -11,20 +13,8 @@ export interface CsvRow {
   readonly cells: string[];
 }
 
-const SEPARATORS = [',', ';', '\t'] as const;
-export type Separator = (typeof SEPARATORS)[number];
-
 /** Characters that a row may have, the header too. */
 export const LONGEST_RECORD = 100_000;
-
-/** A first line by which a spreadsheet says what separates the cells. */
-const DECLARED = /^"?sep=([,;\t])"?$/i;
-
-/** What separates the cells: whichever of comma, semicolon and tab the header has most of, a comma before the others. */
-export const separatorOf = (headerLine: string): Separator => {
-  const counts = SEPARATORS.map((separator) => headerLine.split(separator).length);
-  return SEPARATORS[counts.indexOf(Math.max(...counts))] ?? ',';
-};
 
 /**
  * Reads RFC 4180 records from text; finds the separator by itself. Blank lines, lines of separators only and a line "sep=" are passed over.
@@ -33,8 +23,8 @@ export const separatorOf = (headerLine: string): Separator => {
  */
 export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<CsvRow[]> {
   const { pieces, line } = await headOf(text);
-  const declared = DECLARED.exec(line.trimEnd())?.[1] as Separator | undefined;
-  const separator = declared ?? separatorOf(line);
+  const declared = declaredSeparator(line);
+  const separator = declared ?? separatorOfHeader(line);
   const parser = parse({
     delimiter: separator,
     record_delimiter: ['\r\n', '\n', '\r'],
@@ -47,7 +37,7 @@ export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<Cs
   });
   const source = Readable.from(whole(pieces, text));
   source.on('error', (error) => parser.destroy(error)).pipe(parser);
-  let isDeclaration = declared !== undefined;
+  let isDeclaration = declared !== null;
   try {
     for await (const first of parser as AsyncIterable<Parsed>) {
       const rows = isDeclaration ? [] : [toRow(separator, first)];

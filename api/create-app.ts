@@ -15,8 +15,8 @@ import type { Config } from './config.js';
 import { addHouseMetrics } from './house-metrics.js';
 import { describeApi, serveOpenApi } from './openapi/describe-api.js';
 import { serveClient } from './openapi/serve-client.js';
-import { registerAnyPage } from './platform/http/any-page.js';
-import { registerAnswerHeaders } from './platform/http/answer-headers.js';
+import { registerCrossOrigin } from './platform/http/cross-origin.js';
+import { registerSecurityHeaders } from './platform/http/security-headers.js';
 import { registerBodyRules } from './platform/http/body-rules.js';
 import { registerConditionalReads } from './platform/http/conditional-reads.js';
 import { frameworkErrors } from './platform/http/framework-errors.js';
@@ -94,8 +94,8 @@ const leadingOn =
 async function registerPlugins(fastify: FastifyInstance, config: Config, counts: RequestCounts): Promise<void> {
   registerBodyRules(fastify);
   await fastify.register(cookie);
-  await registerAnswerHeaders(fastify, config);
-  await registerAnyPage(fastify);
+  await registerSecurityHeaders(fastify, config);
+  await registerCrossOrigin(fastify);
   registerConditionalReads(fastify);
   await fastify.register(compress, { global: true, threshold: 1024 });
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });

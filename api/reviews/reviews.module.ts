@@ -29,7 +29,7 @@ import { ReturnSubmission } from './return-submission.js';
 import { ReviewWorkController } from './review-work.controller.js';
 import { ReviewsController } from './reviews.controller.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
-import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
+import { PossibleActionsReadModel } from './possible-actions.read-model.js';
 
 @Module({
   imports: [AccountsModule, CatalogueModule, DecisionsModule, FindingsModule, InterestsModule, ProposalsModule, SubmissionsModule],
@@ -45,7 +45,7 @@ import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
     ClaimReview,
     JudgeSubmission,
     EarlierResultsReadModel,
-    WhatsPossibleReadModel,
+    PossibleActionsReadModel,
     QueriesReadModel,
   ],
 })

@@ -19,7 +19,8 @@ interface TiedTable {
  * @see COMMON-PRACTICE
  * @example breakTies(tied) // undefined
  */
-export function breakTies({ places, categories, m, from }: TiedTable): void {
+export function breakTies(table: TiedTable): void {
+  const { places, categories, m, from } = table;
   const tied = new Map<number, number[]>();
   for (let i = 0; i < m; i++) tied.set(places[from + i]!, [...(tied.get(places[from + i]!) ?? []), i]);
   for (const [place, entries] of tied) {

@@ -2,7 +2,8 @@ import { Negotiator } from '@fastify/accept-negotiator';
 import { LRUCache } from 'lru-cache';
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import { EXPOSED_HEADERS } from '../platform/http/cross-origin.js';
-import { hasSeen, REVALIDATE } from '../platform/http/conditional-reads.js';
+import { FOREVER, REVALIDATE } from '../platform/http/cache-lifetimes.js';
+import { hasSeen } from '../platform/http/conditional-reads.js';
 import { SMALLEST_TO_COMPRESS } from '../platform/http/compress.js';
 import type { Coding } from '../platform/http/compress.js';
 import { rangeOf } from './byte-range.js';
@@ -24,7 +25,7 @@ interface Heads {
 }
 
 const CACHING: Readonly<Record<Lifetime, string>> = {
-  immutable: 'public, max-age=31536000, immutable',
+  immutable: FOREVER,
   revalidate: REVALIDATE,
 };
 const MOST_HEADERS_KNOWN = 500;

@@ -1,6 +1,8 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { FaultList } from '../intake/fault-list.js';
-import { LONGEST_RECORD, notCsv, takeRecords } from '../intake/read-rows.js';
+import { takeRecords } from '../intake/read-rows.js';
+import { LONGEST_RECORD } from '../intake/file-limits.js';
+import { notCsv } from '../intake/row-fault-words.js';
 import type { Parsed } from '../intake/read-rows.js';
 import { UnreadableFile } from '../intake/row-fault.js';
 import type { RowFault } from '../intake/row-fault.js';

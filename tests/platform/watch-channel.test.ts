@@ -15,17 +15,14 @@ afterAll(() => database.drop());
 
 /** Starts a watch, and gives what resolves with its next look: what does not come at all ends as a test that took too long. */
 async function watching(everyMs: number): Promise<() => Promise<void>> {
-  let looked = Promise.withResolvers<void>();
-  const look = () => {
-    looked.resolve();
-    return Promise.resolve();
-  };
+  let looked = (): void => undefined;
+  const look = async () => looked();
   watch = new Watch({ databaseUrl: database.url, channel: 'releases', everyMs, look });
   await watch.start();
-  return async () => {
-    looked = Promise.withResolvers<void>();
-    await looked.promise;
-  };
+  return () =>
+    new Promise((done) => {
+      looked = done;
+    });
 }
 
 test('a look follows when somebody tells, long before its time', async () => {

@@ -16,10 +16,7 @@ export class EarlierEditions {
   constructor(private readonly releases: ReleasesReadModel) {}
 
   /** Of current releases, newest first, one after the other: of none more is kept than what is told again. */
-  async from(
-    previous: string | null,
-    current: CurrentRelease = (edition) => this.releases.find(edition),
-  ): Promise<EarlierEdition[]> {
+  async from(previous: string | null, current: CurrentRelease = (edition) => this.releases.find(edition)): Promise<EarlierEdition[]> {
     const found: EarlierEdition[] = [];
     for (let slug = previous; slug !== null;) {
       const release = await current(slug);

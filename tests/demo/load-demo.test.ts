@@ -6,16 +6,9 @@ import type {
   VariantDocument,
 } from '../../api/contract/documents/release-documents.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
-import type { Plan } from '../../api/contract/endpoints/planning.js';
 import type { RetestsDocument } from '../../api/contract/documents/retests-document.js';
 import type { RigsDocument } from '../../api/contract/documents/rigs-document.js';
 import type { RoundRobinsDocument } from '../../api/contract/documents/round-robins-document.js';
-import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import { contextOf } from '../../api/reckoning/documents/release-context.js';
-import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
-import { planNextSeason } from '../../api/reckoning/results/plan-next-season.js';
-import { seasonLearnt } from '../../api/reckoning/results/season-basis.js';
-import type { SeasonLearnt } from '../../api/reckoning/results/season-basis.js';
 import { demoAdmin, demoEditor, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
 import { inventDemo } from '../../prisma/seed/demo.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
@@ -25,6 +18,7 @@ import { loadDemoHouse } from '../support/demo-house.js';
 import type { DemoHouse } from '../support/demo-house.js';
 import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
+import { plannedFromReleased } from './planned-from-released.js';
 import { siteContradictions } from './site-contradictions.js';
 import { elsewhereOf, misplaced, standingsOf } from './demo-standings.js';
 
@@ -294,26 +288,7 @@ test('no token of the loader is left', async () => {
   }
 });
 
-test('more tests are planned from what the release took in, with what the seasons before tell of rigs, testers and spools', async () => {
-  const editor = await HouseClient.signedIn(house.url, demoEditor);
-  const { season, expected, needed } = await editor.get<Plan>('/v1/editions/2026/plan?category=strength-honesty&division=nylon&difference=6');
-  await editor.signOut();
-  const { inputs } = await read<Bundle>('/v1/releases/2026/1/bundle.json');
-  const learntWith = (taken: ReleaseInputs) => {
-    const context = contextOf(taken);
-    const { scheme, variants } = context.evidence.edition.divisions!.find(({ slug }) => slug === 'nylon')!;
-    const honesty = scheme.rules.categories.find(({ code }) => code === 'strength-honesty')!;
-    const results = new Map([...context.computed.results].filter(([variant]) => variants.includes(variant)));
-    return seasonLearnt(honesty, { ...context.computed, results })!;
-  };
-  const planned = (learnt: SeasonLearnt) => {
-    const asked = ['2026', 'nylon', 'strength-honesty', 6, learnt];
-    return planNextSeason({ ...learnt, differencePercent: 6, digest: sha256(JSON.stringify(asked)) });
-  };
-  expect(planned(learntWith(inputs))).toMatchObject({ season, expected, needed });
-  expect(learntWith({ ...inputs, earlier: [] }).basis.spreads).not.toEqual(learntWith(inputs).basis.spreads);
-});
-
+plannedFromReleased(() => house.url);
 integratorsRead(() => house.url);
 testDesk(() => house);
 

@@ -1,6 +1,7 @@
+import pg from 'pg';
 import { readConfig } from '../../api/config.js';
 import { Database } from '../../api/platform/database/database.js';
-import { isDuplicate } from '../../api/platform/database/database-failure.js';
+import { isDuplicate, isUnreachable } from '../../api/platform/database/database-failure.js';
 import { insertRows, tableRows } from '../../api/platform/database/insert-rows.js';
 import { uuid7 } from '../../api/platform/identifiers/uuid7.js';
 import { createTestDatabase } from '../support/test-database.js';
@@ -52,4 +53,13 @@ test('rows that the record refuses end the transaction with their reason, and th
 
 test('rows are stored within a transaction of the database alone', async () => {
   await expect(insertRows(database!.client, tableRows('audit_event', [event('outside')]))).rejects.toThrow('within a transaction');
+});
+
+test('a connection that does not become free in time is no fault of the program', async () => {
+  const pool = new pg.Pool({ connectionString: ground!.programUrl, max: 1, connectionTimeoutMillis: 20 });
+  const held = await pool.connect();
+  const error: unknown = await pool.connect().catch((failure: unknown) => failure);
+  held.release();
+  await pool.end();
+  expect(isUnreachable(error)).toBe(true);
 });

@@ -38,7 +38,8 @@ function cellOf(value: unknown): string {
   if (value === null || value === undefined) return String.raw`\N`;
   if (typeof value === 'string') return escaped(value);
   if (value instanceof Date) return value.toISOString();
-  return typeof value === 'object' ? escaped(JSON.stringify(value)) : String(value as number | boolean);
+  if (typeof value === 'number' || typeof value === 'boolean') return String(value);
+  return escaped(JSON.stringify(value));
 }
 
 const ESCAPES: Readonly<Record<string, string>> = {

@@ -171,6 +171,13 @@ test('what the operator may set is a password of the database, an image by its d
   ]);
 });
 
+test('what stands in for a variable that is not set is what the program has for it, but where a container needs another', () => {
+  const defaults = new Map([...TEXT.matchAll(/(?<!\$)\$\{(\w+):-([^}]*)\}/g)].map(([, name, value]) => [name!, value!]));
+  const own = readConfig({ DATABASE_URL: 'postgresql://127.0.0.1/' }) as Readonly<Record<string, unknown>>;
+  const others = [...defaults].filter(([name, value]) => known.includes(name) && value !== String(own[name])).map(([name]) => name);
+  expect(others.sort()).toEqual(['BACKUP_FOLDER', 'LOG_LEVEL', 'PORT', 'PUBLIC_URL']);
+});
+
 test('volumes and the order of starting name what exists', () => {
   for (const [, { volumes = [], depends_on = {} }] of services) {
     for (const volume of volumes) expect(compose.volumes).toHaveProperty(volume.split(':')[0]!);
@@ -195,14 +202,15 @@ test('the proxy asks the API where what has a successor leads, and nobody for a 
   expect(['/', '/lines/', '/lines/index.html', '/editions/2026/variants/x/'].filter((one) => asked.test(one))).toEqual([]);
 });
 
-test('what may be embedded goes out with the same headers as from the API, and nothing else may be framed', () => {
+test('what other pages take of us goes out with the same headers as from the API, and nothing else may be framed', () => {
   const headersOf = (location: string) => {
     const [block = ''] = (proxyConfig.split(`location ${location} {`)[1] ?? '').split('}');
     return [...block.matchAll(/add_header (\S+) (?:"([^"]+)"|(\S+)) always;/g)].map(
       ([, name, quoted, bare]) => `${name}: ${quoted ?? bare}`,
     );
   };
-  expect(headersOf('/embed/')).toEqual(
+  expect(locationWith('frame-ancestors *').source).toBe('^\\/(embed|client)\\/');
+  expect(headersOf('~ ^/(embed|client)/')).toEqual(
     expect.arrayContaining([
       'Content-Security-Policy: frame-ancestors *',
       'Access-Control-Allow-Origin: *',

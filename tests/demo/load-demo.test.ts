@@ -19,6 +19,7 @@ import type { DemoHouse } from '../support/demo-house.js';
 import { testDeskNames } from '../support/desk-names.js';
 import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
+import { plannedFromReleased } from './planned-from-released.js';
 import { siteContradictions } from './site-contradictions.js';
 import { elsewhereOf, misplaced, standingsOf } from './demo-standings.js';
 
@@ -288,6 +289,7 @@ test('no token of the loader is left', async () => {
   }
 });
 
+plannedFromReleased(() => house.url);
 integratorsRead(() => house.url);
 testDesk(() => house);
 testDeskNames(() => house);

@@ -3,7 +3,7 @@ import { Refusal } from '../http/problem.js';
 import { FileDrop } from '../parts/file-drop.js';
 import { useKept } from '../parts/on-device.js';
 import { cellsOfText, readTable, toCsv } from '../table/read-table.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { addRow } from './add-row.js';
 import { COLUMNS, pastedRows, titleAt } from './pasted-rows.js';
 import type { PastedRow, PastedTable } from './pasted-rows.js';
@@ -24,7 +24,7 @@ export function PasteTable({ onAdded }: { onAdded: () => void }) {
     setSaid('');
     cells.then(
       (found) => setTable(found.length > 1 ? pastedRows(found) : null),
-      (error: unknown) => setSaid(wordsOf(error)),
+      (error: unknown) => setSaid(failureWords(error)),
     );
   };
   const [isFromBefore] = useState(text !== '');
@@ -140,6 +140,6 @@ const stateOf = ({ faults }: PastedRow, result: string | undefined) =>
 
 const refusedAs = (error: unknown): string =>
   [
-    wordsOf(error),
+    failureWords(error),
     ...(error instanceof Refusal ? error.faults.map(({ pointer, detail }) => `${titleAt(pointer.slice(1))}: ${detail}`) : []),
   ].join(' ');

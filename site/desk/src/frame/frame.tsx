@@ -8,7 +8,7 @@ import { Refusal } from '../http/problem.js';
 import { forgetSession } from '../http/session.js';
 import { AccountId } from '../parts/on-device.js';
 import { whenQuiet } from '../parts/when-quiet.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import type { Account } from './account.js';
 import { Foot } from './foot.js';
 import { Masthead } from './masthead.js';
@@ -31,7 +31,7 @@ export function Frame({ Screen, roles }: Props) {
   useEffect(() => {
     setAsker(() => new Promise<void>((done) => whenQuiet(() => setAnswered(() => done))));
     ask(accountResponse, 'GET', 'accounts/me', { isOpen: true }).then(setSeat, (error: unknown) => {
-      setSeat(error instanceof Refusal && error.status === 401 ? { is: 'empty' } : { is: 'failed', words: wordsOf(error) });
+      setSeat(error instanceof Refusal && error.status === 401 ? { is: 'empty' } : { is: 'failed', words: failureWords(error) });
     });
   }, []);
 

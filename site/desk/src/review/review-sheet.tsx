@@ -10,7 +10,7 @@ import { Refusal } from '../http/problem.js';
 import { dayOf } from '../words/day-of.js';
 import { METHOD_HELP, MethodHelp } from '../parts/method-help.js';
 import { useKept } from '../parts/on-device.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { AfterDecision } from './after-decision.js';
 import { Decision, NOTHING_WRITTEN } from './decision.js';
 import type { Written } from './decision.js';
@@ -21,7 +21,7 @@ import { RevisionChanges } from './revision-changes.js';
 import { RigOfTheDay } from './rig-of-the-day.js';
 import { SpecimenPlot } from './specimen-plot.js';
 import { SpecimensTable } from './specimens-table.js';
-import { Stand } from './stand.js';
+import { StateBanner } from './state-banner.js';
 import { focusNext, toggle, useKeys } from './use-keys.js';
 
 interface Props {
@@ -48,7 +48,9 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
   const fail = (error: unknown) => {
     const isStale = error instanceof Refusal && (error.status === 412 || error.code === 'reviews/wrong-state');
     setHasMoved(isStale);
-    setFault(isStale ? 'Somebody else was here meanwhile. What you wrote stays on this page; nothing was decided by you.' : wordsOf(error));
+    setFault(
+      isStale ? 'Somebody else was here meanwhile. What you wrote stays on this page; nothing was decided by you.' : failureWords(error),
+    );
     if (isStale) onMoved();
   };
   const act = (send: () => Promise<unknown>) => {
@@ -83,7 +85,7 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
         <span class="code">{spool}</span> {method.name}
       </h1>
       <Heading submission={submission} />
-      {(hasMoved || !isOpen) && <Stand submission={submission} />}
+      {(hasMoved || !isOpen) && <StateBanner submission={submission} />}
       {fault !== '' && (
         <p role="alert" class="signal">
           {fault}

@@ -8,7 +8,7 @@ import { loadCatalogue, variantNames } from '../parts/variant-names.js';
 import type { CatalogueRows } from '../parts/variant-names.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
-import { ToAdd } from '../parts/to-add.js';
+import { FoldedForm } from '../parts/folded-form.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
@@ -46,7 +46,7 @@ export function Remarks() {
       </ul>
       {remarks.answer && catalogue.answer && editions.answer && (
         <>
-          <ToAdd what="A caveat on how lines are made" count={remarks.answer.items.length}>
+          <FoldedForm what="A caveat on how lines are made" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Add this caveat"
@@ -60,8 +60,8 @@ export function Remarks() {
               ]}
               onSend={send}
             />
-          </ToAdd>
-          <ToAdd what="A caveat on a line or variant" count={remarks.answer.items.length}>
+          </FoldedForm>
+          <FoldedForm what="A caveat on a line or variant" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Add the caveat"
@@ -75,8 +75,8 @@ export function Remarks() {
               }}
               onSend={send}
             />
-          </ToAdd>
-          <ToAdd what="A reply of a maker" count={remarks.answer.items.length}>
+          </FoldedForm>
+          <FoldedForm what="A reply of a maker" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Enter the reply"
@@ -105,7 +105,7 @@ export function Remarks() {
               ]}
               onSend={send}
             />
-          </ToAdd>
+          </FoldedForm>
         </>
       )}
     </>

@@ -3,8 +3,9 @@ import { tmpdir } from 'node:os';
 import { Readable } from 'node:stream';
 import { LARGEST_FILE_BYTES } from '../../api/contract/body-sizes.js';
 import { wholeFile } from '../../api/submissions/intake/file-size.js';
-import { FaultList, MOST_LISTED } from '../../api/submissions/intake/fault-list.js';
-import { MOST_SUBMISSIONS, SubmissionGatherer } from '../../api/submissions/intake/gather-submissions.js';
+import { FaultList } from '../../api/submissions/intake/fault-list.js';
+import { MOST_LISTED, MOST_SUBMISSIONS } from '../../api/submissions/intake/file-limits.js';
+import { SubmissionGatherer } from '../../api/submissions/intake/gather-submissions.js';
 import { readWholeFile } from './read-whole-file.js';
 import { readHeader } from '../../api/submissions/intake/read-header.js';
 import { SpooledFile } from '../../api/submissions/intake/spooled-file.js';
@@ -71,16 +72,12 @@ test('what lies on disk leaves nothing behind', async () => {
   await file.close();
 });
 
-test.each([
-  ['', []],
-  ['a\nbc\n', ['a', 'bc']],
-  ['a\n\nb', ['a', '', 'b']],
-  [`${'ü'.repeat(70_000)}\nend\n`, ['ü'.repeat(70_000), 'end']],
-])('lines that lie on disk, %#', async (text, expected) => {
-  const file = await SpooledFile.of(bytesOf(text, 1000));
-  const lines: string[] = [];
-  for await (const line of file.lines()) lines.push(line);
-  expect(lines).toEqual(expected);
+test('a piece that lies on disk is found again, and one that was cut off is told', async () => {
+  const file = await SpooledFile.of(bytesOf('one,two', 3));
+  const [long, short] = [await file.add(Buffer.from('ü'.repeat(70_000))), await file.add(Buffer.from('end'))];
+  expect(Buffer.from(await file.piece(short)).toString()).toBe('end');
+  expect(Buffer.from(await file.piece(long)).toString()).toBe('ü'.repeat(70_000));
+  await expect(file.piece({ at: short.at, length: 4 })).rejects.toThrow('cut off');
   await file.close();
 });
 

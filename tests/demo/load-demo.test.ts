@@ -61,18 +61,21 @@ test('three winters are published on their own dates, one of them twice', async 
   expect(house.told).toHaveLength(8);
 });
 
-test.each([0, 1, 2])('season %i is placed as its readings say, with what its release took from beside: to the place and the score', async (index) => {
-  const plan = demo.seasons[index]!;
-  const asFound = index === 1 ? { '2025/harrowknit-4-pe-1-2/b': 'harrowknit-4-pe-1-5' } : {};
-  const { inputs } = await read<Bundle>(`/v1/releases/${plan.season.slug}/${index === 1 ? 2 : 1}/bundle.json`);
-  const computed = standingsOf(demo, plan, asFound, elsewhereOf(inputs));
-  expect([...computed.keys()]).toEqual(DIVISIONS);
-  for (const [name, { overall }] of computed) {
-    const published = await division(plan.season.slug, name);
-    expect(misplaced(published.overall, overall)).toEqual([]);
-    expect(published).toMatchObject({ isDemo: true, house: 'North Quay Line Trials' });
-  }
-});
+test.each([0, 1, 2])(
+  'season %i is placed as its readings say, with what its release took from beside: to the place and the score',
+  async (index) => {
+    const plan = demo.seasons[index]!;
+    const asFound = index === 1 ? { '2025/harrowknit-4-pe-1-2/b': 'harrowknit-4-pe-1-5' } : {};
+    const { inputs } = await read<Bundle>(`/v1/releases/${plan.season.slug}/${index === 1 ? 2 : 1}/bundle.json`);
+    const computed = standingsOf(demo, plan, asFound, elsewhereOf(inputs));
+    expect([...computed.keys()]).toEqual(DIVISIONS);
+    for (const [name, { overall }] of computed) {
+      const published = await division(plan.season.slug, name);
+      expect(misplaced(published.overall, overall)).toEqual([]);
+      expect(published).toMatchObject({ isDemo: true, house: 'North Quay Line Trials' });
+    }
+  },
+);
 
 test('about forty braids, ten nylon and ten fluorocarbon lines, each ranked by itself', async () => {
   const { divisions } = await edition('2026');

@@ -3,7 +3,7 @@ import { AccountsReadModel } from '../accounts/accounts.read-model.js';
 import type { InboxItem } from '../contract/endpoints/inbox.js';
 import { Clock } from '../platform/clock/clock.js';
 import { WebhooksReadModel } from '../webhooks/webhooks.read-model.js';
-import { waiting } from './inbox-item.js';
+import { waiting } from './inbox-words.js';
 
 /** What waits for an admin: invitations that nobody has taken up, the oldest first; integrators that are told nothing. */
 @Injectable()

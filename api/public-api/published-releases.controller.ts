@@ -10,6 +10,8 @@ import { sendAt } from './send-at.js';
 
 /** Of a part of an address that leads to a stored file and is read as a whole. */
 const TEXT = { type: 'string' } as const;
+/** As the list of releases has it. */
+const REVISION = { type: 'integer', minimum: 1 } as const;
 
 /** Releases and editions with their files, as stored, and the keys that they are signed with. */
 @Controller('v1')
@@ -27,7 +29,7 @@ export class PublishedReleasesController {
 
   @Get('releases/:edition/:revision/manifest.json')
   @ApiParam({ name: 'edition', schema: TEXT })
-  @ApiParam({ name: 'revision', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: REVISION })
   @Endpoint({ summary: 'Manifest of a release: every file with its digest.', allow: 'anyone', answer: null, stored: manifestSchema })
   getManifest(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return sendAt(this.files, request, reply);
@@ -35,7 +37,7 @@ export class PublishedReleasesController {
 
   @Get('releases/:edition/:revision/signature.json')
   @ApiParam({ name: 'edition', schema: TEXT })
-  @ApiParam({ name: 'revision', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: REVISION })
   @Endpoint({
     summary: 'Signature of a release: Ed25519 over its manifest.',
     allow: 'anyone',
@@ -48,7 +50,7 @@ export class PublishedReleasesController {
 
   @Get('releases/:edition/:revision/*')
   @ApiParam({ name: 'edition', schema: TEXT })
-  @ApiParam({ name: 'revision', schema: TEXT })
+  @ApiParam({ name: 'revision', schema: REVISION })
   @ApiParam({ name: 'path', description: 'Path as the manifest lists it', schema: TEXT })
   @Endpoint({
     summary: 'A file of a release, as stored: bundle.json, documents/…, csv/….',

@@ -28,7 +28,7 @@ const [release] = editions.items;
 if (!release) throw new Error('No edition is published.');
 const { edition, revision } = release;
 const inEdition = { params: { path: { edition } } };
-const inRelease = { params: { path: { edition, revision: String(revision) } } };
+const inRelease = { params: { path: { edition, revision } } };
 const manifest = got('manifest', await api.GET('/v1/releases/{edition}/{revision}/manifest.json', inRelease));
 const signature = got('signature', await api.GET('/v1/releases/{edition}/{revision}/signature.json', inRelease));
 const file = await api.GET('/v1/releases/{edition}/{revision}/{path}', {

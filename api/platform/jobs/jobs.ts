@@ -29,8 +29,11 @@ interface Traced {
   readonly traceparent?: string | undefined;
 }
 
-function orderIn(data: object): object {
-  const { traceparent: _, ...order } = data as Traced;
+/** What comes by the times of a cron line carries nothing. */
+const tracedIn = (data: object | null): Traced => data ?? {};
+
+function orderIn(data: object | null): object {
+  const { traceparent: _, ...order } = tracedIn(data);
   return order;
 }
 
@@ -105,7 +108,7 @@ export class Jobs {
     const options = { pollingIntervalSeconds: 0.5, batchSize: 1, includeMetadata: true } as const;
     await this.boss.work<object, string | undefined, typeof options>(queue.name, options, async ([job]) => {
       if (!job) return undefined;
-      return inTrace((job.data as Traced).traceparent, () => this.attempt(job, work));
+      return inTrace(tracedIn(job.data).traceparent, () => this.attempt(job, work));
     });
   }
 

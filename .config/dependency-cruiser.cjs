@@ -154,6 +154,13 @@ module.exports = {
       to: { path: NUMBER_LIBRARIES },
     },
     {
+      name: 'site-and-desk-meet-in-the-look',
+      comment: 'One is built for each release, the other once for a version of the program: what both show is in site/look/ and leans on neither.',
+      severity: 'error',
+      from: { path: '^site/(src|desk|look)/' },
+      to: { path: '^site/(src|desk)/', pathNot: '^site/$1/' },
+    },
+    {
       name: 'program-knows-no-test',
       comment: 'What runs for users must not depend on what runs for us.',
       severity: 'error',

@@ -8,7 +8,7 @@ import { digestOfSources } from './platform/program/digest-of-sources.js';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 /** What a build is made from; what else changes leaves it as it is. */
-const SOURCES = ['site/desk', 'site/src/styles', 'site/src/elements', 'api/contract', 'api/measurement/units', 'package-lock.json'];
+const SOURCES = ['site/desk', 'site/look', 'api/contract', 'api/measurement/units', 'package-lock.json'];
 const STAMP = 'built-from.txt';
 
 /** Folder that always points at the whole, current desk. */

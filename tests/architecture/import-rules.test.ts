@@ -178,6 +178,13 @@ const CASES: readonly Case[] = [
     lawful: 'api/measurement/errors.ts',
   },
   { rule: 'site-computes-nothing', from: 'site/src/charts/density.ts', unlawful: 'decimal.js', lawful: 'site/src/format/number.ts' },
+  {
+    rule: 'site-and-desk-meet-in-the-look',
+    from: 'site/desk/src/parts/theme.ts',
+    unlawful: 'site/src/format/number.ts',
+    lawful: 'site/look/theme.ts',
+  },
+  { rule: 'site-and-desk-meet-in-the-look', from: 'site/look/units.ts', unlawful: 'site/desk/src/theme.ts', lawful: 'site/look/theme.ts' },
   { rule: 'program-knows-no-test', from: 'api/clock.ts', unlawful: 'tests/support/fake-clock.ts', lawful: 'api/config.ts' },
   { rule: 'program-needs-no-development-package', from: 'api/create-app.ts', unlawful: 'jest', lawful: '@nestjs/common' },
   { rule: 'no-cycle', from: 'api/editions/category.ts', unlawful: 'api/editions/cycle.ts', lawful: 'api/measurement/errors.ts' },

@@ -1,4 +1,4 @@
-import { remember } from './remember.js';
+import { remember } from '../../look/remember.js';
 
 /** The reader's theme: as the system, light or dark. */
 class ThemeSwitch extends HTMLElement {

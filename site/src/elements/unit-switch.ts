@@ -1,4 +1,4 @@
-import { remember } from './remember.js';
+import { remember } from '../../look/remember.js';
 
 /** Shows figures in SI units, in those of the trade, or with kilograms-force, on every page from then on. */
 class UnitSwitch extends HTMLElement {

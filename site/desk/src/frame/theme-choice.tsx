@@ -1,4 +1,4 @@
-import { remember } from '../../../src/elements/remember.js';
+import { remember } from '../../../look/remember.js';
 
 /** The same choice as on the public pages, kept under the same name. */
 export function ThemeChoice() {

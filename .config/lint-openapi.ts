@@ -4,26 +4,15 @@ import { mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { readConfig } from '../api/config.js';
-import { createApp } from '../api/create-app.js';
+import { describeAlone } from '../api/describe-alone.js';
 import { gapsOf } from '../tests/support/description-gaps.js';
-import { describeApi } from '../api/openapi/describe-api.js';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
-/** The document needs no database: connections are made when they are first used. */
 async function writeDocument(folder: string): Promise<{ file: string; gaps: number }> {
-  const config = readConfig({
-    DATABASE_URL: 'postgresql://127.0.0.1/none',
-    DATA_FOLDER: folder,
-    PUBLIC_URL: 'https://trials.example',
-    LOG_LEVEL: 'error',
-  });
-  const app = await createApp({ config });
   const file = join(folder, 'openapi.json');
-  const document = describeApi(app, config);
+  const document = await describeAlone('https://trials.example');
   await writeFile(file, JSON.stringify(document, null, 2));
-  await app.close();
   return { file, gaps: countGaps(document) };
 }
 

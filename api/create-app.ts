@@ -13,8 +13,7 @@ import { CatalogueModule } from './catalogue/catalogue.module.js';
 import { SuccessionsReadModel } from './catalogue/successions.read-model.js';
 import type { Config } from './config.js';
 import { addHouseMetrics } from './house-metrics.js';
-import { describeApi, serveOpenApi } from './openapi/describe-api.js';
-import { serveClient } from './openapi/serve-client.js';
+import { serveOpenApi } from './openapi/describe-api.js';
 import { registerAnyPage } from './platform/http/any-page.js';
 import { registerAnswerHeaders } from './platform/http/answer-headers.js';
 import { registerBodyRules } from './platform/http/body-rules.js';
@@ -64,7 +63,6 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   await registerPlugins(adapter.getInstance<FastifyInstance>(), config, app.get(RequestCounts, { strict: false }));
   requireDeclaredAccess(app);
   serveOpenApi(app, config);
-  serveClient(adapter.getInstance<FastifyInstance>(), () => describeApi(app, config));
   await serveSite(adapter.getInstance<FastifyInstance>(), config);
   app.enableShutdownHooks();
   await app.init();

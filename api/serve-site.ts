@@ -11,15 +11,20 @@ export const currentSite = (config: Config): string => resolve(config.DATA_FOLDE
 
 const BELOW_API = '/v1/';
 const BELOW_DESK = '/desk/';
-/** What other people's pages show of us: no script runs there and nothing can be done, so that anybody may put it into a frame. */
-const BELOW_EMBED = /^\/(?:[a-z]{2}\/)?embed\//;
+/** What other people's pages take of us. What they show runs no script and nothing can be done in it, so that anybody may put it into a frame. */
+const FOR_ANY_PAGE = /^\/(?:client|(?:[a-z]{2}\/)?embed)\//;
 const NOT_BUILT =
   '<!doctype html><html lang="en"><title>Fairpull</title><p>The site is being built. Try again in a few seconds.</p></html>';
 
 /** Serves the built site, and the desk below it, at the same address as the API; what is not there gets their own 404 page. */
 export async function serveSite(fastify: FastifyInstance, config: Config): Promise<void> {
   await mkdir(resolve(config.DATA_FOLDER, 'site'), { recursive: true });
-  await fastify.register(fastifyStatic, { root: resolve(config.DATA_FOLDER, 'site'), serve: false });
+  await fastify.register(fastifyStatic, {
+    root: resolve(config.DATA_FOLDER, 'site'),
+    serve: false,
+    // Types of a program; the name is also that of a film.
+    setHeaders: (reply, path) => void (path.endsWith('.mts') && reply.type('text/plain; charset=utf-8')),
+  });
   fastify.get('/*', { config: { rateLimit: false } }, async (request, reply) => {
     const asked = `/${(request.params as { '*': string })['*']}`;
     const path = posix.normalize(asked);
@@ -35,7 +40,7 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
     const file = below.endsWith('/') ? `${below}index.html` : below;
     const found = existsSync(resolve(root, `.${file}`));
     if (!found) return reply.status(404).sendFile(pageForMissing(below, root), root);
-    if (BELOW_EMBED.test(path)) openToAnyPage(reply);
+    if (FOR_ANY_PAGE.test(path)) openToAnyPage(reply);
     else reply.header('Content-Security-Policy', "frame-ancestors 'none'");
     return reply.sendFile(file, root);
   });

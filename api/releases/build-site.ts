@@ -1,6 +1,6 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
 import { existsSync } from 'node:fs';
-import { mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
@@ -9,19 +9,23 @@ import { withDatabaseLock } from '../platform/database/database-lock.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { CopyOut } from './copy-out.js';
 import { ReleasesReadModel } from './releases.read-model.js';
-import { runAstro } from './run-astro.js';
+import { runAstro, writeClient } from './run-beside.js';
 import { SiteSource } from './site-source.js';
 import type { StandingFault } from './standing-checks/published-edition.js';
 import { EXCEPTIONS_FILE, RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { digestOfSources } from '../platform/program/digest-of-sources.js';
 import { SOFTWARE_COMMIT, SOFTWARE_VERSION } from '../platform/program/software-version.js';
 
+/** Version, commit and sources, as a stamp tells them. */
+const programIn = (stamp: string): string => stamp.split('\n').slice(0, 3).join('\n');
 const inWords = ({ check, where, words }: StandingFault): string => `${where}: ${words} (${check})`;
 
 /** Says, in the built site, from which releases and by which version of the program it was built. */
 const STAMP = 'built-from.txt';
-const SOURCES = ['site', 'api/contract', 'api/measurement/units', 'package-lock.json'];
+/** The client for programs tells of every route. */
+const SOURCES = ['site', 'api', 'package-lock.json'];
 const DESK = 'site/desk';
+const CLIENT = 'client';
 const BUILT = 'built-';
 /** A folder that was written to lately may be read from still, or be built by another program. */
 const OLD_MS = 3_600_000;
@@ -133,6 +137,7 @@ export class BuildSite {
       for (const told of undone) this.logger.warn(told);
       if (!isFirst) await rename(SITE_OUT, resolve(target, SITE_LANGUAGE));
     }
+    await this.layClient(resolve(target, CLIENT), stamp);
     await writeFile(resolve(target, STAMP), stamp);
   }
 
@@ -140,6 +145,14 @@ export class BuildSite {
   private textsIn(language: string): string {
     const folder = resolve(this.texts, language);
     return this.texts !== '' && existsSync(folder) ? folder : '';
+  }
+
+  /** The same program makes the same client, so that what it made for the site that is shown is taken over. */
+  private async layClient(target: string, stamp: string): Promise<void> {
+    const shown = await this.stampIn('current');
+    if (shown !== null && programIn(shown) === programIn(stamp))
+      await cp(resolve(this.folder, 'current', CLIENT), target, { recursive: true });
+    else await writeClient(target, this.config.PATH);
   }
 
   private async swapIn(name: string): Promise<void> {

@@ -195,14 +195,15 @@ test('the proxy asks the API where what has a successor leads, and nobody for a 
   expect(['/', '/lines/', '/lines/index.html', '/editions/2026/variants/x/'].filter((one) => asked.test(one))).toEqual([]);
 });
 
-test('what may be embedded goes out with the same headers as from the API, and nothing else may be framed', () => {
+test('what other pages take of us goes out with the same headers as from the API, and nothing else may be framed', () => {
   const headersOf = (location: string) => {
     const [block = ''] = (proxyConfig.split(`location ${location} {`)[1] ?? '').split('}');
     return [...block.matchAll(/add_header (\S+) (?:"([^"]+)"|(\S+)) always;/g)].map(
       ([, name, quoted, bare]) => `${name}: ${quoted ?? bare}`,
     );
   };
-  expect(headersOf('/embed/')).toEqual(
+  expect(locationWith('frame-ancestors *').source).toBe('^\\/(embed|client)\\/');
+  expect(headersOf('~ ^/(embed|client)/')).toEqual(
     expect.arrayContaining([
       'Content-Security-Policy: frame-ancestors *',
       'Access-Control-Allow-Origin: *',

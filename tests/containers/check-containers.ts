@@ -110,8 +110,14 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   await untilShown('/editions/2026/', 'gannet-20');
   expectThat('its page is shown through the proxy', true);
 
-  for (const file of ['fairpull.mjs', 'fairpull.d.mts'])
-    expectThat(`/client/${file} is served through the proxy`, (await fetch(`${URL_OF_HOUSE}/client/${file}`)).ok);
+  for (const [file, type] of [
+    ['fairpull.mjs', 'text/javascript; charset=utf-8'],
+    ['fairpull.d.mts', 'text/plain; charset=utf-8'],
+  ] as const) {
+    const { ok, headers } = await fetch(`${URL_OF_HOUSE}/client/${file}`);
+    const isOpen = headers.get('access-control-allow-origin') === '*' && headers.get('content-type') === type;
+    expectThat(`/client/${file} lies in the site, for any page`, ok && isOpen);
+  }
 
   const paths = ['/', '/editions/2026/', '/v1/editions', '/v1/editions/2026', NEVER_CHANGES, '/health/live'];
   const traffic = new Traffic(URL_OF_HOUSE, () => paths);

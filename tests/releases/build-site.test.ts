@@ -3,6 +3,7 @@ import { mkdtempSync } from 'node:fs';
 import { mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { typedClient } from '../../api/openapi/typed-client.js';
 import { BuildSite } from '../../api/releases/build-site.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
@@ -51,6 +52,20 @@ test('of two builders at once one builds, from the file store: nobody listens he
   expect(await readFile(join(site, 'current/read/hand-in-file/index.html'), 'utf8')).toContain('Prüftag');
 }, 60_000);
 
+test('a client for programs lies in the site, for any page: the one of the description that is served, byte for byte', async () => {
+  const served = await house.t.call('get', '/v1/openapi.json').expect(200);
+  const { module, types } = await typedClient(served.body);
+  for (const [file, type, text] of [
+    ['fairpull.mjs', /^(text|application)\/javascript; charset=utf-8$/, module],
+    ['fairpull.d.mts', /^text\/plain; charset=utf-8$/, types],
+  ] as const) {
+    const { headers, body } = await house.t.call('get', `/client/${file}`).responseType('blob').expect(200);
+    expect(headers['content-type']).toMatch(type);
+    expect(headers).toMatchObject({ 'access-control-allow-origin': '*', 'cross-origin-resource-policy': 'cross-origin' });
+    expect(String(body) === text).toBe(true);
+  }
+}, 60_000);
+
 test('the site speaks the language of its house, in which no page has words that are not its own; its own words and pages stand', async () => {
   const pages = await pagesOf(join(site, 'current'));
   expect(pages.length).toBeGreaterThan(30);
@@ -73,12 +88,16 @@ test('a newer program builds the site anew from the same releases; the same one 
   await building().run();
   expect(await current()).toBe(before);
   const stamp = await readFile(join(site, 'current/built-from.txt'), 'utf8');
+  const client = () => readFile(join(site, 'current/client/fairpull.d.mts'), 'utf8');
+  const made = await client();
+  await writeFile(join(site, 'current/client/fairpull.d.mts'), 'of an older program');
   await writeFile(join(site, 'current/built-from.txt'), stamp.replace(/^\S+/, '0.0.9'));
   await building().run();
   expect(await current()).not.toBe(before);
   expect(await readFile(join(site, 'current/built-from.txt'), 'utf8')).toBe(stamp);
+  expect((await client()) === made).toBe(true);
   await rm(join(site, before), { recursive: true });
-}, 60_000);
+}, 120_000);
 
 test('the site of a release that waits is built beforehand, shown to nobody, and swapped in when its time has come', async () => {
   const before = await current();

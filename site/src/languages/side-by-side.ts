@@ -7,7 +7,8 @@ const SHARED = 'v1|docs|client|desk';
 export const rootOf = (language: string, languages: readonly string[]): string => (language === languages[0] ? '/' : `/${language}/`);
 
 /** Path of a page within its language. @param root where the language begins */
-export const pathWithin = (root: string, { pathname }: URL): string => (pathname.startsWith(root) ? pathname.slice(root.length - 1) : pathname);
+export const pathWithin = (root: string, { pathname }: URL): string =>
+  pathname.startsWith(root) ? pathname.slice(root.length - 1) : pathname;
 
 /** A page in every language of the site, each with its own name; none where there is one alone. @param path of the page within its language */
 export const samePageIn = (languages: readonly string[], path: string) =>

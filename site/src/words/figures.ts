@@ -12,8 +12,7 @@ const HEARD = /(?<=\s(?:aria-label|title|alt)=")[^"]*/g;
 const BEFORE_UNIT = /(?<=\d) (?=(?:%|N|MPa|mm|tex|lbf|kgf|psi|°C)(?![\p{L}\d]))/gu;
 
 /** A text with its decimal numbers as the language writes them, digit for digit, each on one line with its unit. */
-export const figures = (text: string, point = POINT): string =>
-  text.replaceAll(DECIMAL, `$1${point}$2`).replaceAll(BEFORE_UNIT, '\u00a0');
+export const figures = (text: string, point = POINT): string => text.replaceAll(DECIMAL, `$1${point}$2`).replaceAll(BEFORE_UNIT, '\u00a0');
 
 /** A page with the numbers of its prose so; what programs read stays. */
 export function figuresOfPage(html: string, point = POINT): string {

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { messagesIn } from '../../site/src/languages/messages.js';
 import { putWords } from '../../site/src/languages/put-words.js';
 import { LANGUAGES, readWords } from '../../site/src/languages/read-words.js';
+import { ledInto, samePageIn } from '../../site/src/languages/side-by-side.js';
 import { figuresOfPage } from '../../site/src/words/figures.js';
 import { say } from '../../site/src/words/say.js';
 
@@ -84,11 +85,28 @@ test("a house's own words stand before those of the language; what is no languag
   expect(readFileSync('site/src/languages/de.json', 'utf8')).not.toMatch(/: ""/);
 });
 
-test('numbers of a page stand as its language writes them; what programs read, versions and addresses stay', () => {
+test('numbers of a page stand as its language writes them, on one line with their unit; what programs read, versions and addresses stay', () => {
   const page =
     '<td data-value="98.2" aria-label="98.2 N">98.2 N (96.10 to 99.3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0.5 %</p><script>x = 1.5;</script>';
   expect(figuresOfPage(page, ',')).toBe(
-    '<td data-value="98.2" aria-label="98,2 N">98,2 N (96,10 to 99,3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0,5 %</p><script>x = 1.5;</script>',
+    '<td data-value="98.2" aria-label="98,2\u00a0N">98,2\u00a0N (96,10 to 99,3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0,5\u00a0%</p><script>x = 1.5;</script>',
   );
-  expect(figuresOfPage(page, '.')).toBe(page);
+  expect(figuresOfPage('<p title="98.2 N">4 Nylon lines, 95 %</p>', '.')).toBe('<p title="98.2\u00a0N">4 Nylon lines, 95\u00a0%</p>');
+});
+
+test('what a page of a second language points to stands in its language; what all share, links that name a language, and words do not move', () => {
+  const page =
+    '<a href="/find/?by=x">a/b</a><a hreflang="en" href="/find/">English</a><link rel="alternate" hreflang="de" href="https://trials.example/de/find/">' +
+    '<a href="/v1/releases">v1</a><a href="/desk/">Desk</a><a href="/de/_astro/x.js">x</a><a href="/desks/">y</a><p>https://trials.example/find/</p>';
+  expect(ledInto('/de/', page, 'https://trials.example')).toBe(
+    '<a href="/de/find/?by=x">a/b</a><a hreflang="en" href="/find/">English</a><link rel="alternate" hreflang="de" href="https://trials.example/de/find/">' +
+      '<a href="/v1/releases">v1</a><a href="/desk/">Desk</a><a href="/de/_astro/x.js">x</a><a href="/de/desks/">y</a><p>https://trials.example/de/find/</p>',
+  );
+  expect(ledInto('/', page, 'https://trials.example')).toBe(page);
+  expect(ledInto('/de/', '{"id":"/lines/a/","file":"/v1/x","name":"6/8"}')).toBe('{"id":"/de/lines/a/","file":"/v1/x","name":"6/8"}');
+  expect(samePageIn(['en', 'de'], '/find/')).toEqual([
+    { language: 'en', name: 'English', href: '/find/' },
+    { language: 'de', name: 'Deutsch', href: '/de/find/' },
+  ]);
+  expect(samePageIn(['de'], '/find/')).toEqual([]);
 });

@@ -67,7 +67,7 @@ export default tseslint.config(
       'api/let-admin-in.ts',
       'api/backup-command.ts',
       'api/new-signing-key.ts',
-      'api/rebuild-files.ts',
+      'api/rebuild-files-command.ts',
       'api/platform/start-up/**',
       'api/platform/embedded-postgres/**',
       'api/platform/migrations/**',

@@ -14,8 +14,8 @@ import { SuccessionsReadModel } from './catalogue/successions.read-model.js';
 import type { Config } from './config.js';
 import { addHouseMetrics } from './house-metrics.js';
 import { serveOpenApi } from './openapi/describe-api.js';
-import { registerAnyPage } from './platform/http/any-page.js';
-import { registerAnswerHeaders } from './platform/http/answer-headers.js';
+import { registerCrossOrigin } from './platform/http/cross-origin.js';
+import { registerSecurityHeaders } from './platform/http/security-headers.js';
 import { registerBodyRules } from './platform/http/body-rules.js';
 import { registerConditionalReads } from './platform/http/conditional-reads.js';
 import { frameworkErrors } from './platform/http/framework-errors.js';
@@ -23,7 +23,6 @@ import { jsonLog } from './platform/http/json-log.js';
 import { Metrics, MetricsModule } from './platform/http/metrics.module.js';
 import { LARGEST_FILE_BYTES, LARGEST_JSON_BYTES } from './contract/body-sizes.js';
 import { FrontDoor } from './platform/http/front-door.js';
-import type { TakeRequest } from './platform/http/front-door.js';
 import { Readiness } from './platform/http/readiness.js';
 import { MINUTE_MS, RequestCounts, storeOf } from './platform/http/request-counts.js';
 import { requireDeclaredAccess } from './platform/http/require-declared-access.js';
@@ -35,6 +34,7 @@ import { takePublishedReads } from './public-api/serve-published.js';
 import { PublishedReleases } from './releases/published-releases.read-model.js';
 import { ReleasesModule } from './releases/releases.module.js';
 import { serveSite } from './serve-site.js';
+import { redirectToSuccessor } from './redirect-to-successor.js';
 import { successorAddress } from './successor-address.js';
 
 /**
@@ -73,27 +73,16 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   addHouseMetrics(app.select(MetricsModule).get(Metrics), releases, config);
   const readiness = app.get(Readiness, { strict: false });
   const leading = (address: string) => successorAddress(address, (kind, slug) => successions.successorOf(kind, slug));
-  door.open(leadingOn(leading, takePublishedReads(app.select(PublicApiModule).get(PublishedFiles))), () => readiness.isEnding());
+  door.open(redirectToSuccessor(leading, takePublishedReads(app.select(PublicApiModule).get(PublishedFiles))), () => readiness.isEnding());
   await adapter.getInstance().ready();
   return app;
 }
 
-/** Sends whoever asks for what has a successor to that, before anything else is looked at (RFC 9110, 15.4.9). */
-const leadingOn =
-  (leading: (address: string) => string | null, take: TakeRequest): TakeRequest =>
-  (request, response, leave) => {
-    const isRead = request.method === 'GET' || request.method === 'HEAD';
-    const successor = isRead ? leading(request.url ?? '') : null;
-    if (successor === null) return take(request, response, leave);
-    response.writeHead(308, { Location: successor, 'Cache-Control': 'public, max-age=3600', 'Access-Control-Allow-Origin': '*' }).end();
-    return true;
-  };
-
 async function registerPlugins(fastify: FastifyInstance, config: Config, counts: RequestCounts): Promise<void> {
   registerBodyRules(fastify);
   await fastify.register(cookie);
-  await registerAnswerHeaders(fastify, config);
-  await registerAnyPage(fastify);
+  await registerSecurityHeaders(fastify, config);
+  await registerCrossOrigin(fastify);
   registerConditionalReads(fastify);
   await fastify.register(compress, { global: true, threshold: 1024 });
   await fastify.register(multipart, { limits: { files: 1, fileSize: LARGEST_FILE_BYTES } });

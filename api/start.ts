@@ -16,7 +16,7 @@ import { openDatabase } from './platform/start-up/open-database.js';
 import { runProgram, startProgram } from './platform/start-up/program.js';
 import type { Program } from './platform/start-up/program.js';
 import { say, step } from './platform/start-up/progress.js';
-import { ensureSigningKey } from './platform/start-up/signing-key.js';
+import { ensureSigningKey } from './platform/start-up/ensure-signing-key.js';
 import { readStartOptions } from './platform/start-up/start-options.js';
 import type { StartOptions } from './platform/start-up/start-options.js';
 import { waitUntilListed, waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';

@@ -12,7 +12,7 @@ import type { AcceptanceRequest, AccountResponse } from '../contract/endpoints/a
 import { AccountsStore } from './accounts.store.js';
 import { Attempts, secretsFrom } from './attempts.js';
 import { nameAsSeen } from '../platform/identifiers/name-as-seen.js';
-import { hashPassword } from './passwords.js';
+import { hashPassword } from './hash-password.js';
 
 /** Makes the account that an invitation promised; an invitation serves once. */
 @Injectable()

@@ -7,7 +7,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor, SESSION_COOKIE } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
-import { isBehindTls } from '../platform/http/answer-headers.js';
+import { isBehindTls } from '../platform/http/security-headers.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { networkOf } from '../platform/http/network.js';

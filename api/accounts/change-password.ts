@@ -8,7 +8,7 @@ import { AccountsReadModel } from './accounts.read-model.js';
 import type { PasswordChange } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { Attempts, passwordOf } from './attempts.js';
-import { hashPassword, passwordFits } from './passwords.js';
+import { hashPassword, passwordFits } from './hash-password.js';
 
 /** Sets a new password in place of the one that is told; every other session of the account ends. */
 @Injectable()

@@ -8,7 +8,7 @@ import { accountProblems } from './accounts.errors.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import { AccountsStore } from './accounts.store.js';
 import { Attempts, secretsFrom, signInOf } from './attempts.js';
-import { hashPassword } from './passwords.js';
+import { hashPassword } from './hash-password.js';
 
 /** Sets the password that a reset promised. Whoever knew the old one is out: sessions end, tokens are revoked. */
 @Injectable()

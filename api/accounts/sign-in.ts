@@ -10,7 +10,7 @@ import { AccountsReadModel } from './accounts.read-model.js';
 import type { SignInRequest } from '../contract/endpoints/accounts.js';
 import { AccountsStore } from './accounts.store.js';
 import { Attempts, secretsFrom, signInOf } from './attempts.js';
-import { passwordFits } from './passwords.js';
+import { passwordFits } from './hash-password.js';
 
 export const SESSION_DAYS = 14;
 

@@ -13,11 +13,10 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { disagreementOf, shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
 import { keyOf } from '../reckoning/results/quantity.js';
-import { computeEdition } from '../reckoning/standings/compute-edition.js';
+import { ResultsNow } from '../releases/results-now.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
 import { CloseEdition } from './close-edition.js';
 import { closingObstacles } from './closing-obstacles.js';
-import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { PlanMoreTests } from './plan-more-tests.js';
 
 /** Of an entry that no division takes. */
@@ -28,7 +27,7 @@ export class BoardController {
   constructor(
     private readonly closing: CloseEdition,
     private readonly planning: PlanMoreTests,
-    private readonly evidence: EditionEvidenceReadModel,
+    private readonly results: ResultsNow,
     private readonly editions: EditionsReadModel,
     private readonly obstacles: EditionObstacles,
     private readonly submissions: SubmissionsReadModel,
@@ -37,7 +36,7 @@ export class BoardController {
   @Get('editions/:edition/board')
   @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: boardResponse })
   async getBoard(@Param('edition') slug: string) {
-    const { edition, results } = computeEdition(await this.evidence.of(slug));
+    const { edition, results } = await this.results.of(slug);
     const { id, state } = await this.editions.standOf(slug);
     const unsettled = await this.submissions.unsettledIn(id);
     return {

@@ -6,9 +6,8 @@ import { sha256 } from '../platform/identifiers/identifiers.js';
 import type { SchemeEvidence } from '../reckoning/evidence/edition-evidence.js';
 import type { PlanTask } from '../reckoning/results/plan-next-season.js';
 import { seasonLearnt } from '../reckoning/results/season-basis.js';
-import { computeEdition } from '../reckoning/standings/compute-edition.js';
+import { ResultsNow } from '../releases/results-now.read-model.js';
 import { boardProblems } from './board.errors.js';
-import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 
 /** TypeScript in a checkout, plain JavaScript in an image. */
 const isTypeScript = import.meta.url.endsWith('.ts');
@@ -20,10 +19,10 @@ const LOADER = new URL('../../.config/load-typescript.mjs', import.meta.url).hre
 export class PlanMoreTests {
   private last: Promise<unknown> = Promise.resolve();
 
-  constructor(private readonly evidence: EditionEvidenceReadModel) {}
+  constructor(private readonly results: ResultsNow) {}
 
   async run(slug: string, { category: code, division, difference }: PlanQuery): Promise<Plan> {
-    const { edition, ...computed } = computeEdition(await this.evidence.of(slug));
+    const { edition, ...computed } = await this.results.of(slug);
     const asked = edition.divisions?.find((one) => one.slug === division);
     const ranked = division === undefined ? edition : asked;
     const categories = ranked?.scheme?.rules.categories ?? [];

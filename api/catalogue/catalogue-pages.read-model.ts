@@ -5,7 +5,7 @@ import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { toLine, toMaker, toVariant } from './catalogue-rows.js';
 import type { PageQuery } from '../contract/endpoints/catalogue.js';
-import { after, toPage } from './page.js';
+import { after, toPage } from './page-of-rows.js';
 import { withFormer } from './with-former.js';
 
 const WITH_MAKER = { maker: true } as const;

@@ -1,7 +1,7 @@
 import type { ClaimResponse, LineResponse, MakerResponse, VariantResponse } from '../contract/endpoints/catalogue.js';
 import { toRetired } from '../contract/retired.js';
 import type { Retirement } from '../contract/retired.js';
-import { SI_UNIT_OF_QUANTITY } from './variants/claim.js';
+import { SI_UNIT_OF_QUANTITY } from './variants/read-claim.js';
 import type { ClaimBasis, ClaimedQuantity } from '../contract/claims.js';
 import type { Construction } from '../contract/constructions.js';
 

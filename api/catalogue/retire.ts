@@ -4,7 +4,7 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
-import { notOnRecord } from './catalogue-faults.js';
+import { notOnRecord } from './catalogue-problems.js';
 import { CatalogueStore } from './catalogue.store.js';
 import type { RetirableKind } from './catalogue.store.js';
 import { SpoolsStore } from './spools/spools.store.js';

@@ -4,7 +4,7 @@ import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
-import { notOnRecord, unknownReference } from './catalogue-faults.js';
+import { notOnRecord, unknownReference } from './catalogue-problems.js';
 import { CatalogueStore } from './catalogue.store.js';
 
 /** Says what took the place of a maker, a line or a variant: its slug stays as it is, and leads there. */

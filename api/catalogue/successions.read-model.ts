@@ -4,7 +4,7 @@ import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import type { SuccessionRequest } from '../contract/endpoints/catalogue.js';
 import { Database } from '../platform/database/database.js';
-import { Watch } from '../platform/database/watch.js';
+import { Watch } from '../platform/database/watch-channel.js';
 
 const CHANNEL = 'changes';
 const LOOK_EVERY_MS = 10_000;

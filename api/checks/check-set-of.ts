@@ -1,7 +1,8 @@
 import type { CheckDocument } from '../contract/documents/release-documents.js';
 import { CHECK_SET_VERSION, CHECKS } from './check-list.js';
 import type { Check } from './check.js';
-import { isForReviewers, severitiesOf } from './check.js';
+import { isForReviewers } from './check.js';
+import { severitiesOf } from './check-settings.js';
 import { LOOK_AGAIN } from './finding.js';
 
 /** The set of checks as plain JSON: an edition pins it when it opens, a release carries it, the catalogue page shows it. */

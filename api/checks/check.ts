@@ -43,13 +43,6 @@ export interface Check<LimitName extends string = string> {
 /** Whether its tester is told nothing of it, in a preview or ever: even that there is a finding would tell something of the spool. */
 export const isForReviewers = ({ looksAt }: Pick<Check, 'looksAt'>): boolean => looksAt.some((name) => SEALED_INPUTS.includes(name));
 
-/**
- * Severities that a method version may give to a check. One that looks for what chance or a label makes unlikely never blocks by
- * itself: whoever is turned away could try until it passes.
- */
-export const severitiesOf = ({ severity, mayBe }: Pick<Check, 'severity' | 'mayBe'>): readonly Severity[] =>
-  mayBe ?? (severity === 'blocks' ? ['blocks'] : ['held', 'note']);
-
 /** An observation on the whole submission or some specimens; the tester reads the same words unless told otherwise, and nothing where the check is for reviewers. */
 export function observe(
   message: string,

@@ -114,6 +114,12 @@ export type ActionName = keyof typeof SUBMISSION_ACTIONS;
 /** States in which an action is done. */
 export const statesFor = (action: ActionName): readonly SubmissionState[] => SUBMISSION_ACTIONS[action].states;
 
+/** Whether a claim keeps it for the reviewer who holds the claim: all that others do with a submission that waits. */
+export function isKeptByClaim(action: ActionName): boolean {
+  const { whose, states }: SubmissionAction = SUBMISSION_ACTIONS[action];
+  return whose === 'others' && states.includes('submitted');
+}
+
 /** Whether the table allows an action: role, whose it is, state. */
 export function isAllowed(action: ActionName, roles: readonly Role[], isOwn: boolean, state: SubmissionState): boolean {
   const row: SubmissionAction = SUBMISSION_ACTIONS[action];

@@ -1,5 +1,5 @@
 /** What of a scheme can never count: no version of its methods yields the series that a category is made of. Pure. */
-import { isTreated, untreatedOf } from '../readings/method-series.js';
+import { isTreated, untreatedOf } from '../readings/series-needs.js';
 import type { MethodSeries } from '../contract/method-series.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import type { QuantityKind, SchemeCategory } from '../contract/endpoints/schemes.js';

@@ -5,7 +5,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { notValid } from '../platform/http/validation.js';
-import { checkSettingFaults } from '../checks/check-setting-faults.js';
+import { checkSettingFaults } from '../checks/check-settings.js';
 import { successionFaults } from './method-version.js';
 import type { MethodVersionRequest } from '../contract/endpoints/methods.js';
 import { MethodsStore } from './methods.store.js';

@@ -1,5 +1,6 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
 import type { Json } from './components.js';
+import { REVALIDATE } from '../platform/http/cache-lifetimes.js';
 
 type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
 type Headers = NonNullable<NonNullable<OpenAPIObject['components']>['headers']>;
@@ -12,7 +13,7 @@ export const headerComponents = (): Headers => ({
   RequestId: text('Id under which the log tells of the request', '0b0f4f4e-3f0e-4a57-9d1c-6a2f5a9d7c11'),
   Version: text('Version of the resource, to be sent in If-Match with a change', '"3"'),
   Digest: text('SHA-256 of the answer before it is compressed, hex; weak (W/) where it was compressed', '"9f86d081884c7d65…"'),
-  CacheControl: text('How long caches may keep it (RFC 9111)', 'public, max-age=0, must-revalidate'),
+  CacheControl: text('How long caches may keep it (RFC 9111)', REVALIDATE),
   Link: text('The items that follow, rel="next" (RFC 8288); absent at the end', '</v1/makers?cursor=spruce>; rel="next"'),
   Deprecation: text('Since when nobody should begin to use the address, @ and seconds since 1970 (RFC 9745)', '@1796083200'),
   Sunset: text('Until when the address answers at least (RFC 8594)', 'Fri, 01 Dec 2028 00:00:00 GMT'),

@@ -33,7 +33,7 @@ import * as retests from '../contract/endpoints/retests.js';
 import * as reviews from '../contract/endpoints/reviews.js';
 import * as roundRobins from '../contract/endpoints/round-robins.js';
 import * as schemes from '../contract/endpoints/schemes.js';
-import * as schemas from '../contract/endpoints/schemas.js';
+import * as schemas from '../contract/endpoints/document-schemas.js';
 import * as spools from '../contract/endpoints/spools.js';
 import * as houseDocument from '../contract/documents/house-document.js';
 import * as remarksDocument from '../contract/documents/remarks-document.js';

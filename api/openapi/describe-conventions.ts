@@ -1,5 +1,5 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
-import { isRetiring } from '../contract/retiring.js';
+import { isDeprecated } from '../contract/deprecated-addresses.js';
 import { LARGEST_FILE_BYTES, sizeWords } from '../contract/body-sizes.js';
 import { KEPT_HOURS } from '../platform/http/idempotent-answers.store.js';
 import type { Json } from './components.js';
@@ -42,7 +42,7 @@ const has = ({ parameters = [] }: Operation, place: string): boolean => paramete
 
 function describeOperation(address: string, verb: string, operation: Operation, schemas: Readonly<Record<string, Json>>): void {
   const isCached = verb === 'get' && isOpen(operation) && address.startsWith('/v1/');
-  if (isRetiring(address)) operation.deprecated = true;
+  if (isDeprecated(address)) operation.deprecated = true;
   const parameters = (operation.parameters ??= []);
   describePath(parameters);
   describeBody(operation);

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { LRUCache } from 'lru-cache';
 import { FileStore } from '../platform/file-store/file-store.js';
-import { press } from '../platform/http/press.js';
-import type { Coding } from '../platform/http/press.js';
+import { compressAs } from '../platform/http/compress.js';
+import type { Coding } from '../platform/http/compress.js';
 import { lost, PublishedReleases } from '../releases/published-releases.read-model.js';
 import type { KnownRelease, PublishedFile } from '../releases/published-releases.read-model.js';
 import { addressOf } from './address.js';
@@ -78,13 +78,13 @@ export class PublishedFiles {
 
   private async fromStore({ release, path, digest, mediaType }: FoundFile, coding: Coding | null): Promise<StoredBytes> {
     if (coding !== null) {
-      const pressed = await this.published.pressed(release, path, coding);
-      if (pressed) return storedBytes(pressed, mediaType, digest, coding);
+      const compressed = await this.published.compressed(release, path, coding);
+      if (compressed) return storedBytes(compressed, mediaType, digest, coding);
     }
     const bytes = await this.files.read(`${release.folder}/${path}`);
     if (!bytes) throw lost(release, path);
-    // A release of before its files were pressed at publication.
-    return storedBytes(coding === null ? bytes : await press(bytes, coding), mediaType, digest, coding);
+    // A release of before its files were compressed at publication.
+    return storedBytes(coding === null ? bytes : await compressAs(bytes, coding), mediaType, digest, coding);
   }
 }
 

@@ -2,7 +2,7 @@ import { Controller, Get, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { press } from '../platform/http/press.js';
+import { compressAs } from '../platform/http/compress.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { lost, PublishedReleases } from '../releases/published-releases.read-model.js';
 import type { KnownRelease } from '../releases/published-releases.read-model.js';
@@ -79,7 +79,7 @@ export class ResultsController {
 
   private async send(request: FastifyRequest, reply: FastifyReply, bytes: Buffer, mediaType: string): Promise<void> {
     const coding = codingFor(request.raw, bytes.length, mediaType);
-    const stored = storedBytes(coding === null ? bytes : await press(bytes, coding), mediaType, sha256(bytes), coding);
+    const stored = storedBytes(coding === null ? bytes : await compressAs(bytes, coding), mediaType, sha256(bytes), coding);
     reply.hijack();
     sendBytes(request.raw, reply.raw, stored, 'revalidate');
   }

@@ -1,7 +1,7 @@
 import { Controller, Get, Inject, Param } from '@nestjs/common';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { jsonSchemaSchema, schemaParameters, schemasResponse } from '../contract/endpoints/schemas.js';
+import { jsonSchemaSchema, schemaParameters, schemasResponse } from '../contract/endpoints/document-schemas.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import { Endpoint } from '../platform/http/endpoint.js';

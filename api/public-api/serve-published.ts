@@ -1,8 +1,8 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { TakeRequest } from '../platform/http/front-door.js';
-import { press } from '../platform/http/press.js';
-import { retiringHeads } from '../contract/retiring.js';
+import { compressAs } from '../platform/http/compress.js';
+import { deprecationHeads } from '../contract/deprecated-addresses.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 import type { StoredBytes } from './stored-bytes.js';
@@ -36,13 +36,13 @@ export async function sendPublished(request: FastifyRequest, reply: FastifyReply
 export async function sendJson(request: FastifyRequest, reply: FastifyReply, value: unknown): Promise<void> {
   const bytes = Buffer.from(JSON.stringify(value));
   const coding = codingFor(request.raw, bytes.length);
-  const stored = storedBytes(coding === null ? bytes : await press(bytes, coding), 'application/json', sha256(bytes), coding);
+  const stored = storedBytes(coding === null ? bytes : await compressAs(bytes, coding), 'application/json', sha256(bytes), coding);
   reply.hijack();
   sendBytes(request.raw, reply.raw, stored, 'revalidate');
 }
 
 function send(request: IncomingMessage, response: ServerResponse, { isMoved }: FoundFile, bytes: StoredBytes): void {
-  for (const [name, value] of retiringHeads(request.url ?? '')) response.setHeader(name, value);
+  for (const [name, value] of deprecationHeads(request.url ?? '')) response.setHeader(name, value);
   sendBytes(request, response, bytes, isMoved ? 'revalidate' : 'immutable');
 }
 

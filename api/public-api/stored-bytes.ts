@@ -1,11 +1,12 @@
 import { Negotiator } from '@fastify/accept-negotiator';
 import { LRUCache } from 'lru-cache';
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import { EXPOSED_HEADERS } from '../platform/http/any-page.js';
-import { hasSeen, REVALIDATE } from '../platform/http/conditional-reads.js';
-import { SMALLEST_TO_PRESS } from '../platform/http/press.js';
-import type { Coding } from '../platform/http/press.js';
-import { rangeOf } from './range-of.js';
+import { EXPOSED_HEADERS } from '../platform/http/cross-origin.js';
+import { FOREVER, REVALIDATE } from '../platform/http/cache-lifetimes.js';
+import { hasSeen } from '../platform/http/conditional-reads.js';
+import { SMALLEST_TO_COMPRESS } from '../platform/http/compress.js';
+import type { Coding } from '../platform/http/compress.js';
+import { rangeOf } from './byte-range.js';
 
 /** What caches may do: "immutable" for a release's own files, "revalidate" for addresses that a later release moves. */
 export type Lifetime = 'immutable' | 'revalidate';
@@ -24,7 +25,7 @@ interface Heads {
 }
 
 const CACHING: Readonly<Record<Lifetime, string>> = {
-  immutable: 'public, max-age=31536000, immutable',
+  immutable: FOREVER,
   revalidate: REVALIDATE,
 };
 const MOST_HEADERS_KNOWN = 500;
@@ -37,20 +38,20 @@ const negotiator = new Negotiator({
 
 /** The coding in which bytes of this size go to this client; null for plain. */
 export const codingFor = ({ headers }: IncomingMessage, sizeBytes: number, mediaType = 'application/json'): Coding | null =>
-  // A part is a part of the plain bytes, whose digest is known; an archive is pressed already.
-  sizeBytes < SMALLEST_TO_PRESS || headers.range !== undefined || !IS_TEXT.test(mediaType)
+  // A part is a part of the plain bytes, whose digest is known; an archive is compressed already.
+  sizeBytes < SMALLEST_TO_COMPRESS || headers.range !== undefined || !IS_TEXT.test(mediaType)
     ? null
     : negotiator.negotiate(headers['accept-encoding'] as string);
 
 /**
  * Makes bytes ready to be sent again and again.
- * @param digest SHA-256 of the plain bytes, hex: the ETag, a weak one for the pressed form, which has other bytes (RFC 9110, 8.8.1)
- * @param coding how the bytes are pressed; null: they are plain
+ * @param digest SHA-256 of the plain bytes, hex: the ETag, a weak one for the compressed form, which has other bytes (RFC 9110, 8.8.1)
+ * @param coding how the bytes are compressed; null: they are plain
  */
 export function storedBytes(bytes: Buffer, mediaType: string, digest: string, coding: Coding | null): StoredBytes {
   const etag = coding === null ? `"${digest}"` : `W/"${digest}"`;
   const type = IS_TEXT.test(mediaType) && !mediaType.includes(';') ? `${mediaType}; charset=utf-8` : mediaType;
-  const pressed = coding === null ? [] : ['Content-Encoding', coding];
+  const compressed = coding === null ? [] : ['Content-Encoding', coding];
   const headsFor = (lifetime: Lifetime): Heads => {
     const notModified = [
       'ETag',
@@ -63,7 +64,7 @@ export function storedBytes(bytes: Buffer, mediaType: string, digest: string, co
       'bytes',
       ...FOR_ANY_PAGE,
     ];
-    return { notModified, whole: ['Content-Type', type, 'Content-Length', String(bytes.length), ...pressed, ...notModified] };
+    return { notModified, whole: ['Content-Type', type, 'Content-Length', String(bytes.length), ...compressed, ...notModified] };
   };
   return { bytes, etag, heads: { immutable: headsFor('immutable'), revalidate: headsFor('revalidate') } };
 }

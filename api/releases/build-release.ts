@@ -17,7 +17,7 @@ import type { ReleaseFile } from '../reckoning/release-files.js';
 import type { ReleaseInputs } from '../reckoning/release-inputs.js';
 import { sealedFiles } from '../reckoning/sealed-files.js';
 import { GatherRelease } from './gather-release.js';
-import { pressFiles } from './pressed-files.js';
+import { compressFiles } from './compressed-files.js';
 import { releaseProblems } from './releases.errors.js';
 import { releaseFolder } from './releases.read-model.js';
 import { verifyScript } from './verify/verify-script.js';
@@ -71,7 +71,7 @@ export class BuildRelease {
     const folder = releaseFolder(edition, revision, sha256(manifest));
     const all = [...files, { path: 'manifest.json', content: manifest }];
     for (const { path, content } of all) await this.files.write(`${folder}/${path}`, content);
-    await pressFiles(this.files, folder, all);
+    await compressFiles(this.files, folder, all);
     return { from, manifest, previousDigest, erratum: tables[0]?.erratum ?? null };
   }
 }

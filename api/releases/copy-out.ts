@@ -3,15 +3,13 @@ import { readdir, readFile, readlink } from 'node:fs/promises';
 import { extname, join, relative, resolve, sep } from 'node:path';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
+import { A_MINUTE, FOREVER } from '../platform/http/cache-lifetimes.js';
 import { ObjectStorage } from '../platform/object-storage/object-storage.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 
 const AT_ONCE = 8;
 /** Which folder of the storage is the site; read by whatever serves it. */
 export const POINTER = 'site/current.json';
-const FOREVER = 'public, max-age=31536000, immutable';
-/** Names of pages stay when their content changes; a minute is soon enough for a yearly edition. */
-const A_MINUTE = 'public, max-age=60, stale-while-revalidate=600';
 /** Their names have a digest of their content in them. */
 const NAMED_BY_CONTENT = /^_astro\//;
 const MEDIA_TYPES: Readonly<Record<string, string>> = {

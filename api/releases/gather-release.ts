@@ -4,16 +4,15 @@ import { checkSetOf } from '../checks/check-set-of.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { EditionsReadModel } from '../editions/editions.read-model.js';
-import { EditionEvidenceReadModel } from '../board/edition-evidence.read-model.js';
 import { Problem } from '../platform/errors/problem.js';
 import { MethodsReadModel } from '../methods/methods.read-model.js';
-import type { EditionDocument, VariantDocument } from '../contract/documents/release-documents.js';
-import type { Bundle } from '../reckoning/documents/bundle.js';
-import { earlierFrom, RETOLD, retoldOf } from '../reckoning/documents/retold.js';
-import type { Retold } from '../reckoning/documents/retold.js';
+import type { EditionDocument } from '../contract/documents/release-documents.js';
 import { unmetExpectations } from '../reckoning/erratum.js';
 import { StatementsReadModel } from '../statements/statements.read-model.js';
-import type { Correction, EarlierEdition, Licence, ReleaseInputs } from '../reckoning/release-inputs.js';
+import type { Correction, Licence, ReleaseInputs } from '../reckoning/release-inputs.js';
+import { EarlierEditions } from './earlier-editions.read-model.js';
+import type { CurrentRelease } from './earlier-editions.read-model.js';
+import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import type { PublishedRelease } from './releases.read-model.js';
 import { releaseProblems } from './releases.errors.js';
@@ -43,14 +42,12 @@ interface Heading {
   readonly softwareVersion: string;
 }
 
-/** The release of an edition that was current at the time in question. */
-type CurrentRelease = (edition: string) => Promise<PublishedRelease | null>;
-
 /** Gathers everything that a release is computed from. Reads only. */
 @Injectable()
 export class GatherRelease {
   constructor(
     private readonly evidence: EditionEvidenceReadModel,
+    private readonly earlier: EarlierEditions,
     private readonly editions: EditionsReadModel,
     private readonly catalogue: CatalogueReadModel,
     private readonly methods: MethodsReadModel,
@@ -60,7 +57,7 @@ export class GatherRelease {
   ) {}
 
   async run(slug: string, revision: number, publishedAt: Date, stated: Stated): Promise<ReleaseInputs> {
-    return this.asOf({ slug, revision, publishedAt, stated, softwareVersion: SOFTWARE_VERSION }, (edition) => this.releases.find(edition));
+    return this.asOf({ slug, revision, publishedAt, stated, softwareVersion: SOFTWARE_VERSION });
   }
 
   /**
@@ -75,11 +72,11 @@ export class GatherRelease {
     return this.asOf(heading, (slug) => this.releases.currentAt(slug, publishedAt));
   }
 
-  private async asOf({ slug, revision, publishedAt, stated, softwareVersion }: Heading, current: CurrentRelease): Promise<ReleaseInputs> {
+  private async asOf({ slug, revision, publishedAt, stated, softwareVersion }: Heading, current?: CurrentRelease): Promise<ReleaseInputs> {
     const evidence = await this.evidence.of(slug);
     const variantIds = await this.editions.entriesOf(slug);
     const names = await this.catalogue.variantNames(variantIds);
-    const earlier = await this.earlierEditions(evidence.edition.previous, current);
+    const earlier = await this.earlier.from(evidence.edition.previous, current);
     const pinned = await this.editions.pinnedAtOpening({ slug });
     const statement = await this.statements.houseAt(publishedAt);
     const entries = [...names.values()].map(({ slug: variant, line, construction }) => ({ variant, line: line.slug, construction }));
@@ -126,26 +123,5 @@ export class GatherRelease {
       corrected.push(...(erratum?.changes ?? []).map(({ where }) => where));
     }
     return corrected;
-  }
-
-  /** Current releases of the editions before, newest first, one after the other: of none more is kept than what is told again. */
-  private async earlierEditions(previous: string | null, current: CurrentRelease): Promise<EarlierEdition[]> {
-    const found: EarlierEdition[] = [];
-    for (let slug = previous; slug !== null;) {
-      const release = await current(slug);
-      if (!release) break;
-      const retold = await this.retold(release);
-      found.push(earlierFrom(retold, release, found.length));
-      slug = retold.previousEdition;
-    }
-    return found;
-  }
-
-  /** A release from before it told so itself is read whole. */
-  private async retold(release: PublishedRelease): Promise<Retold> {
-    const told = await this.releases.document<Retold>(release, RETOLD);
-    if (told) return told;
-    const { outputs } = await this.releases.kept<Bundle>(release, 'bundle.json');
-    return retoldOf(outputs, await this.releases.folder<VariantDocument>(release, 'documents/variants/'));
   }
 }

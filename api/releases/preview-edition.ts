@@ -10,7 +10,7 @@ import { changesBetween } from '../reckoning/cells.js';
 import type { CellChange } from '../reckoning/cells.js';
 import { GatherRelease } from './gather-release.js';
 import { EditionPreviewsStore } from './edition-previews.store.js';
-import { lookAt } from './look-at.js';
+import { shownStandings } from './shown-standings.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 
 /** Shows the standings as they would be published now, with what has changed since the last look and since the release, and keeps this look. */
@@ -35,7 +35,7 @@ export class PreviewEdition {
     // A row that was put right ties the submissions that rested on it, and so their spools, to what they are.
     const rested = (inputs.evidence.superseded ?? []).flatMap(({ submissions }) => submissions);
     await this.keyReadings.note(actor, 'key', { references: rested });
-    const { tables, shown } = lookAt(inputs);
+    const { tables, shown } = shownStandings(inputs);
     const toPublished = published && {
       revision: published.revision,
       changes: told(changesBetween(await this.releases.cellsOf(published), shown)),

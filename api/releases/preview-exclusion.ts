@@ -6,7 +6,7 @@ import { Problem } from '../platform/errors/problem.js';
 import { changesBetween } from '../reckoning/cells.js';
 import type { CellChange } from '../reckoning/cells.js';
 import { GatherRelease } from './gather-release.js';
-import { lookAt } from './look-at.js';
+import { shownStandings } from './shown-standings.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 
 /** What readers would see otherwise if an entry were left out, against the standings as they are. Reads only. */
@@ -26,6 +26,6 @@ export class PreviewExclusion {
       throw new Problem(platformProblems['request/not-found'], `Edition ${slug} has no entry ${variant}.`);
     const entries = edition.entries.map((entry) => (entry.variant === variant ? { variant, exclusion } : entry));
     const without = { ...inputs, evidence: { ...inputs.evidence, edition: { ...edition, entries } } };
-    return changesBetween(lookAt(inputs).shown, lookAt(without).shown);
+    return changesBetween(shownStandings(inputs).shown, shownStandings(without).shown);
   }
 }

@@ -3,13 +3,13 @@ import type { OnApplicationShutdown } from '@nestjs/common';
 import type { Client } from 'pg';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { Watch } from '../platform/database/watch.js';
+import { Watch } from '../platform/database/watch-channel.js';
 import { Problem } from '../platform/errors/problem.js';
-import type { Coding } from '../platform/http/press.js';
+import type { Coding } from '../platform/http/compress.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import type { Manifest, ReleaseSignature, ReleaseSummary, SigningKeyResponse } from '../contract/documents/release-documents.js';
-import { pressedPath } from './pressed-files.js';
+import { compressedPath } from './compressed-files.js';
 import { releaseFolder } from './releases.read-model.js';
 import { releaseProblems } from './releases.errors.js';
 
@@ -123,9 +123,9 @@ export class PublishedReleases implements OnApplicationShutdown {
     return JSON.parse(bytes.toString('utf8')) as T;
   }
 
-  /** Bytes of the pressed form of a file; null when it was not made. */
-  pressed({ folder }: KnownRelease, path: string, coding: Coding): Promise<Buffer | null> {
-    return this.files.read(pressedPath(folder, path, coding));
+  /** Bytes of the compressed form of a file; null when it was not made. */
+  compressed({ folder }: KnownRelease, path: string, coding: Coding): Promise<Buffer | null> {
+    return this.files.read(compressedPath(folder, path, coding));
   }
 
   /** Public keys that releases were signed with, newest first, each with the day of its first release. */

@@ -7,15 +7,21 @@
 import { Module } from '@nestjs/common';
 import { AuditModule } from '../audit/audit.module.js';
 import { CatalogueModule } from '../catalogue/catalogue.module.js';
-import { BoardModule } from '../board/board.module.js';
+import { ControlPullsModule } from '../control-pulls/control-pulls.module.js';
 import { EditionsModule } from '../editions/editions.module.js';
+import { InstrumentsModule } from '../instruments/instruments.module.js';
 import { MethodsModule } from '../methods/methods.module.js';
+import { RetestsModule } from '../retests/retests.module.js';
+import { RoundRobinsModule } from '../round-robins/round-robins.module.js';
 import { StatementsModule } from '../statements/statements.module.js';
+import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { BuildRelease } from './build-release.js';
 import { BuildSite } from './build-site.js';
 import { CallOffRelease } from './call-off-release.js';
 import { CopyOut } from './copy-out.js';
 import { ChangesReadModel } from './changes.read-model.js';
+import { EarlierEditions } from './earlier-editions.read-model.js';
+import { EditionEvidenceReadModel } from './edition-evidence.read-model.js';
 import { GatherRelease } from './gather-release.js';
 import { PreviewEdition } from './preview-edition.js';
 import { PreviewExclusion } from './preview-exclusion.js';
@@ -31,13 +37,26 @@ import { ReleasesReadModel } from './releases.read-model.js';
 import { ReleasesStore } from './releases.store.js';
 import { ReplaceSigningKey } from './replace-signing-key.js';
 import { RequestRelease } from './request-release.js';
+import { ResultsNow } from './results-now.read-model.js';
 import { RunStandingChecks } from './standing-checks/run-standing-checks.js';
 import { SigningKey } from './signing-key.js';
 import { SiteSource } from './site-source.js';
+import { SupersededReadModel } from './superseded.read-model.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 
 @Module({
-  imports: [AuditModule, BoardModule, CatalogueModule, EditionsModule, MethodsModule, StatementsModule],
+  imports: [
+    AuditModule,
+    CatalogueModule,
+    ControlPullsModule,
+    EditionsModule,
+    InstrumentsModule,
+    MethodsModule,
+    RetestsModule,
+    RoundRobinsModule,
+    StatementsModule,
+    SubmissionsModule,
+  ],
   controllers: [PreviewsController, ReleasesController],
   providers: [
     BuildRelease,
@@ -45,6 +64,8 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     CallOffRelease,
     ChangesReadModel,
     CopyOut,
+    EarlierEditions,
+    EditionEvidenceReadModel,
     GatherRelease,
     PreviewEdition,
     PreviewExclusion,
@@ -58,11 +79,13 @@ import { SweepReleaseFolders } from './sweep-release-folders.js';
     ReleasesStore,
     ReplaceSigningKey,
     RequestRelease,
+    ResultsNow,
     RunStandingChecks,
     SigningKey,
     SiteSource,
+    SupersededReadModel,
     SweepReleaseFolders,
   ],
-  exports: [ChangesReadModel, PublishedReleases, ReleaseRows, ReleasesReadModel, ReleaseWork],
+  exports: [ChangesReadModel, PublishedReleases, ReleaseRows, ReleasesReadModel, ReleaseWork, ResultsNow],
 })
 export class ReleasesModule {}

@@ -3,7 +3,7 @@ import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Database } from '../platform/database/database.js';
-import { ensureSigningKey } from '../platform/start-up/signing-key.js';
+import { ensureSigningKey } from '../platform/start-up/ensure-signing-key.js';
 import { KEY_REPLACED, SigningKey } from './signing-key.js';
 
 /** Lets another key sign from now on because the one before is lost; a new one is made where none lies. On the audit trail, with the reason. */

@@ -7,7 +7,7 @@ import { AuditReadModel } from '../audit/audit.read-model.js';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
-import { ensureSigningKey, SIGNING_KEY_FILE } from '../platform/start-up/signing-key.js';
+import { ensureSigningKey, SIGNING_KEY_FILE } from '../platform/start-up/ensure-signing-key.js';
 import type { ReleaseSignature } from '../contract/documents/release-documents.js';
 import { canonicalJson } from '../reckoning/canonical-json.js';
 import { ReleasesReadModel } from './releases.read-model.js';

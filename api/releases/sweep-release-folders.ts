@@ -1,11 +1,11 @@
 import { Injectable, Logger } from '@nestjs/common';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { BUILT } from './build-release.js';
+import { BESIDE } from './compressed-files.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 
 /** A folder that was written to lately may be of a publication that is under way. */
 const OLD_MS = 24 * 3_600_000;
-const PRESSED = /\.pressed$/;
 const TOP = 'releases';
 
 /** Takes away folders that a publication left which never came to its end: no release names them, and they are old. */
@@ -24,7 +24,11 @@ export class SweepReleaseFolders {
     const found = await this.found();
     const named = new Set((await this.releases.list()).map(({ digest }) => digest));
     for (const { path, name } of found) {
-      if (named.has(name.replace(PRESSED, '')) || Date.now() - (await this.files.changedAt(path)).getTime() < OLD_MS) continue;
+      if (
+        named.has(name.endsWith(BESIDE) ? name.slice(0, -BESIDE.length) : name) ||
+        Date.now() - (await this.files.changedAt(path)).getTime() < OLD_MS
+      )
+        continue;
       await this.files.remove(path);
       this.log.warn(`Took away ${path}: no release names it.`);
     }

@@ -2,10 +2,10 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
-import { OpenReview } from './open-review.js';
-import type { ReviewedSubmission } from './open-review.js';
-import { requireAnswers, requireSettable } from './review.js';
-import type { Resolution, SettingAside } from './review.js';
+import { MayReview } from './may-review.js';
+import type { ReviewedSubmission } from './may-review.js';
+import { requireAnswers, requireSettable } from './acceptance-rules.js';
+import type { Resolution, SettingAside } from './acceptance-rules.js';
 import { FindingsStore } from '../findings/findings.store.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { DecisionsStore } from '../decisions/decisions.store.js';
@@ -20,7 +20,7 @@ export interface Acceptance {
 @Injectable()
 export class AcceptSubmission {
   constructor(
-    private readonly openReview: OpenReview,
+    private readonly mayReview: MayReview,
     private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly findings: FindingsStore,
@@ -29,7 +29,7 @@ export class AcceptSubmission {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, { reason, setAside, resolutions }: Acceptance): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'decide', async (tx, submission) => {
+    await this.mayReview.run(actor, reviewed, 'decide', async (tx, submission) => {
       requireAnswers(submission.findings, resolutions);
       requireSettable(submission.specimens, setAside);
       await this.store.addReview(

@@ -2,8 +2,8 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
-import { OpenReview } from './open-review.js';
-import type { ReviewedSubmission } from './open-review.js';
+import { MayReview } from './may-review.js';
+import type { ReviewedSubmission } from './may-review.js';
 import { DecisionsStore } from '../decisions/decisions.store.js';
 
 const HOURS = 2;
@@ -12,14 +12,14 @@ const HOURS = 2;
 @Injectable()
 export class ClaimReview {
   constructor(
-    private readonly openReview: OpenReview,
+    private readonly mayReview: MayReview,
     private readonly store: DecisionsStore,
     private readonly audit: AuditTrail,
     private readonly clock: Clock,
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'claim', async (tx, { id }) => {
+    await this.mayReview.run(actor, reviewed, 'claim', async (tx, { id }) => {
       const claimedAt = this.clock.now();
       const expiresAt = new Date(claimedAt.getTime() + HOURS * 3_600_000);
       await this.store.claim(tx, { submissionId: id, reviewerId: actor.accountId, claimedAt, expiresAt });
@@ -28,7 +28,7 @@ export class ClaimReview {
   }
 
   async giveBack(actor: Actor, reviewed: ReviewedSubmission): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'claim', async (tx, { id }) => {
+    await this.mayReview.run(actor, reviewed, 'claim', async (tx, { id }) => {
       await this.store.giveBack(tx, id, actor.accountId);
       await this.record(tx, actor, reviewed, 'review.givenBack');
     });

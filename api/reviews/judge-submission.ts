@@ -3,8 +3,8 @@ import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { OpenReview } from './open-review.js';
-import type { ReviewedSubmission } from './open-review.js';
+import { MayReview } from './may-review.js';
+import type { ReviewedSubmission } from './may-review.js';
 import { reviewProblems } from './reviews.errors.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { DecisionsStore } from '../decisions/decisions.store.js';
@@ -18,7 +18,7 @@ export interface FirstJudgement {
 @Injectable()
 export class JudgeSubmission {
   constructor(
-    private readonly openReview: OpenReview,
+    private readonly mayReview: MayReview,
     private readonly store: DecisionsStore,
     private readonly decisions: DecisionsReadModel,
     private readonly audit: AuditTrail,
@@ -26,7 +26,7 @@ export class JudgeSubmission {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, { verdict, words }: FirstJudgement): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'judge', async (tx, { revisionId, revision }) => {
+    await this.mayReview.run(actor, reviewed, 'judge', async (tx, { revisionId, revision }) => {
       if (await this.decisions.hasJudged(revisionId, actor.accountId)) throw new Problem(reviewProblems['reviews/judged']);
       await this.store.addJudgement(tx, { revisionId, reviewerId: actor.accountId, verdict, words, at: this.clock.now() });
       await this.audit.record(tx, {

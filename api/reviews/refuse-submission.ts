@@ -2,8 +2,8 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
-import { OpenReview } from './open-review.js';
-import type { ReviewedSubmission } from './open-review.js';
+import { MayReview } from './may-review.js';
+import type { ReviewedSubmission } from './may-review.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { DecisionsStore } from '../decisions/decisions.store.js';
 
@@ -11,7 +11,7 @@ import { DecisionsStore } from '../decisions/decisions.store.js';
 @Injectable()
 export class RefuseSubmission {
   constructor(
-    private readonly openReview: OpenReview,
+    private readonly mayReview: MayReview,
     private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly audit: AuditTrail,
@@ -19,7 +19,7 @@ export class RefuseSubmission {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, reason: string, action: 'decide' | 'close' = 'decide'): Promise<void> {
-    await this.openReview.run(actor, reviewed, action, async (tx, submission) => {
+    await this.mayReview.run(actor, reviewed, action, async (tx, submission) => {
       await this.store.addReview(tx, submission, { reviewerId: actor.accountId, decision: 'refused', reason, at: this.clock.now() });
       await this.store.giveBack(tx, submission.id, actor.accountId);
       const after = await this.submissions.moveTo(tx, submission.id, 'refused');

@@ -1,9 +1,12 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import type { Actor } from '../platform/http/access.js';
-import { OpenReview } from './open-review.js';
-import type { ReviewedSubmission } from './open-review.js';
-import { requireUnanswered } from './review.js';
+import { MayReview } from './may-review.js';
+import type { ReviewedSubmission } from './may-review.js';
+import { platformProblems } from '../platform/errors/platform.errors.js';
+import { Problem } from '../platform/errors/problem.js';
+import { reviewProblems } from './reviews.errors.js';
+import type { SubmissionUnderReview } from './submission-under-review.js';
 import { FindingsStore } from '../findings/findings.store.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
 
@@ -11,14 +14,14 @@ import { SubmissionsStore } from '../submissions/submissions.store.js';
 @Injectable()
 export class ResolveFinding {
   constructor(
-    private readonly openReview: OpenReview,
+    private readonly mayReview: MayReview,
     private readonly submissions: SubmissionsStore,
     private readonly findings: FindingsStore,
     private readonly audit: AuditTrail,
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, finding: string, words: string): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'resolve', async (tx, submission) => {
+    await this.mayReview.run(actor, reviewed, 'resolve', async (tx, submission) => {
       requireUnanswered(submission.findings, finding);
       await this.findings.answer(tx, finding, words);
       const after = await this.submissions.moveTo(tx, submission.id, 'accepted');
@@ -32,4 +35,11 @@ export class ResolveFinding {
       });
     });
   }
+}
+
+/** A finding that came up after the acceptance is one of the standing revision, and is answered once. */
+function requireUnanswered(findings: SubmissionUnderReview['findings'], id: string): void {
+  const finding = findings.find((one) => one.id === id);
+  if (!finding) throw new Problem(platformProblems['request/not-found'], `No finding of the standing revision has the id ${id}.`);
+  if (finding.resolution !== null) throw new Problem(reviewProblems['reviews/finding-answered']);
 }

@@ -2,9 +2,9 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
-import { OpenReview } from './open-review.js';
-import type { ReviewedSubmission } from './open-review.js';
-import { requireBlindQuestion } from './review.js';
+import { MayReview } from './may-review.js';
+import type { ReviewedSubmission } from './may-review.js';
+import { requireBlindQuestion } from './question-rules.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { DecisionsStore } from '../decisions/decisions.store.js';
 
@@ -17,7 +17,7 @@ export interface Return {
 @Injectable()
 export class ReturnSubmission {
   constructor(
-    private readonly openReview: OpenReview,
+    private readonly mayReview: MayReview,
     private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly audit: AuditTrail,
@@ -26,7 +26,7 @@ export class ReturnSubmission {
 
   async run(actor: Actor, reviewed: ReviewedSubmission, { reason, query }: Return): Promise<void> {
     const at = this.clock.now();
-    await this.openReview.run(actor, reviewed, 'decide', async (tx, submission) => {
+    await this.mayReview.run(actor, reviewed, 'decide', async (tx, submission) => {
       requireBlindQuestion(query, submission.specimens);
       const { id: submissionId, revision } = submission;
       await this.store.addReview(tx, submission, {

@@ -11,7 +11,7 @@ import { ClaimReview } from './claim-review.js';
 import { EarlierResultsReadModel } from './earlier-results.read-model.js';
 import { JudgeSubmission } from './judge-submission.js';
 import * as schemas from '../contract/endpoints/reviews.js';
-import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
+import { PossibleActionsReadModel } from './possible-actions.read-model.js';
 
 /** What goes before a decision: who does it, what is possible, the first judgement, what others found. */
 @Controller('v1')
@@ -21,7 +21,7 @@ export class ReviewWorkController {
     private readonly claim: ClaimReview,
     private readonly judge: JudgeSubmission,
     private readonly earlier: EarlierResultsReadModel,
-    private readonly possible: WhatsPossibleReadModel,
+    private readonly possible: PossibleActionsReadModel,
   ) {}
 
   @Get('submission-actions')

@@ -8,7 +8,7 @@ import { secondedRequest } from '../contract/endpoints/proposals.js';
 import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 import { submissionResponse } from '../contract/endpoints/submissions.js';
 import { AcceptSubmission } from './accept-submission.js';
-import type { ReviewedSubmission } from './open-review.js';
+import type { ReviewedSubmission } from './may-review.js';
 import { RefuseSubmission } from './refuse-submission.js';
 import { ResolveFinding } from './resolve-finding.js';
 import { ReturnSubmission } from './return-submission.js';

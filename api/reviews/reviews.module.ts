@@ -20,7 +20,7 @@ import { AnswerQuery } from './answer-query.js';
 import { ClaimReview } from './claim-review.js';
 import { EarlierResultsReadModel } from './earlier-results.read-model.js';
 import { JudgeSubmission } from './judge-submission.js';
-import { OpenReview } from './open-review.js';
+import { MayReview } from './may-review.js';
 import { QueriesController } from './queries.controller.js';
 import { QueriesReadModel } from './queries.read-model.js';
 import { RefuseSubmission } from './refuse-submission.js';
@@ -29,13 +29,13 @@ import { ReturnSubmission } from './return-submission.js';
 import { ReviewWorkController } from './review-work.controller.js';
 import { ReviewsController } from './reviews.controller.js';
 import { WithdrawSubmission } from './withdraw-submission.js';
-import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
+import { PossibleActionsReadModel } from './possible-actions.read-model.js';
 
 @Module({
   imports: [AccountsModule, CatalogueModule, DecisionsModule, FindingsModule, InterestsModule, ProposalsModule, SubmissionsModule],
   controllers: [ReviewsController, ReviewWorkController, QueriesController],
   providers: [
-    OpenReview,
+    MayReview,
     AcceptSubmission,
     ReturnSubmission,
     RefuseSubmission,
@@ -45,7 +45,7 @@ import { WhatsPossibleReadModel } from './whats-possible.read-model.js';
     ClaimReview,
     JudgeSubmission,
     EarlierResultsReadModel,
-    WhatsPossibleReadModel,
+    PossibleActionsReadModel,
     QueriesReadModel,
   ],
 })

@@ -3,8 +3,8 @@ import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import type { Actor } from '../platform/http/access.js';
 import { ProposalsReadModel } from '../proposals/proposals.read-model.js';
-import { OpenReview } from './open-review.js';
-import type { ReviewedSubmission } from './open-review.js';
+import { MayReview } from './may-review.js';
+import type { ReviewedSubmission } from './may-review.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
 import { DecisionsStore } from '../decisions/decisions.store.js';
 
@@ -12,7 +12,7 @@ import { DecisionsStore } from '../decisions/decisions.store.js';
 @Injectable()
 export class WithdrawSubmission {
   constructor(
-    private readonly openReview: OpenReview,
+    private readonly mayReview: MayReview,
     private readonly store: DecisionsStore,
     private readonly submissions: SubmissionsStore,
     private readonly proposals: ProposalsReadModel,
@@ -21,7 +21,7 @@ export class WithdrawSubmission {
   ) {}
 
   async run(actor: Actor, reviewed: ReviewedSubmission, proposalId: string): Promise<void> {
-    await this.openReview.run(actor, reviewed, 'withdraw', async (tx, submission) => {
+    await this.mayReview.run(actor, reviewed, 'withdraw', async (tx, submission) => {
       const { reason } = await this.proposals.seconded(tx, actor, proposalId, 'withdrawal', reviewed.reference);
       await this.store.addWithdrawal(tx, { submissionId: submission.id, byId: actor.accountId, proposalId, reason, at: this.clock.now() });
       const after = await this.submissions.moveTo(tx, submission.id, 'withdrawn');

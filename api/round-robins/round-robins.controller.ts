@@ -7,7 +7,7 @@ import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/if-match.js';
 import { HandInCell } from './hand-in-cell.js';
 import { PlanRoundRobin } from './plan-round-robin.js';
-import { reportOf } from '../reckoning/rigs/report-of.js';
+import { reportOf } from '../reckoning/rigs/round-robin-report.js';
 import { RoundRobinsReadModel } from './round-robins.read-model.js';
 import * as schemas from '../contract/endpoints/round-robins.js';
 

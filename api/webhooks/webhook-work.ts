@@ -2,7 +2,7 @@ import { Inject, Injectable } from '@nestjs/common';
 import type { OnApplicationShutdown } from '@nestjs/common';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
-import { Watch } from '../platform/database/watch.js';
+import { Watch } from '../platform/database/watch-channel.js';
 import { Jobs } from '../platform/jobs/jobs.js';
 import { TellWebhook } from './tell-webhook.js';
 import { TELL_WEBHOOK } from './webhook-orders.js';

@@ -171,6 +171,13 @@ test('what the operator may set is a password of the database, an image by its d
   ]);
 });
 
+test('what stands in for a variable that is not set is what the program has for it, but where a container needs another', () => {
+  const defaults = new Map([...TEXT.matchAll(/(?<!\$)\$\{(\w+):-([^}]*)\}/g)].map(([, name, value]) => [name!, value!]));
+  const own = readConfig({ DATABASE_URL: 'postgresql://127.0.0.1/' }) as Readonly<Record<string, unknown>>;
+  const others = [...defaults].filter(([name, value]) => known.includes(name) && value !== String(own[name])).map(([name]) => name);
+  expect(others.sort()).toEqual(['BACKUP_FOLDER', 'LOG_LEVEL', 'PORT', 'PUBLIC_URL']);
+});
+
 test('volumes and the order of starting name what exists', () => {
   for (const [, { volumes = [], depends_on = {} }] of services) {
     for (const volume of volumes) expect(compose.volumes).toHaveProperty(volume.split(':')[0]!);

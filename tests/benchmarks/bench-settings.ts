@@ -15,8 +15,7 @@ const NO_EFFECTS = { rigSd: 0, testerSd: 0, submissionSd: 0 };
 /** Three seasons before, each as the one that is looked at. */
 export const ALIKE: readonly Partial<Season>[] = [{}, {}, {}];
 
-/** Settings in which all entries are equal: whatever is told apart is wrong. */
-export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
+const FIRST_SEASON: Readonly<Record<string, Partial<Season>>> = {
   'no effects': {},
   'rig 1 % + tester 1 %': RIGS_AND_TESTERS,
   'one rig +2 %': { rigShift: 0.02 },
@@ -35,14 +34,16 @@ export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
       { cause: 'tester', relativeSd: 0.0025, degreesOfFreedom: 12 },
     ],
   },
-  'no effects, three seasons before': { before: ALIKE },
-  'rig 1 % + tester 1 %, three seasons before': { ...RIGS_AND_TESTERS, before: ALIKE },
-  'spool/day 1.4 %, three seasons before': { submissionSd: 0.014, before: ALIKE },
-  'spool/day 0.7 %, three seasons before': { submissionSd: 0.007, before: ALIKE },
-  'rig 1 % + tester 1 %, three seasons before without': { ...RIGS_AND_TESTERS, before: [NO_EFFECTS, NO_EFFECTS, NO_EFFECTS] },
-  'spool/day 1.4 %, three seasons before without': { submissionSd: 0.014, before: [NO_EFFECTS, NO_EFFECTS, NO_EFFECTS] },
   'one submission each, rig 1 + tester 1': { ...RIGS_AND_TESTERS, singleShare: 1 },
   'two thirds with one submission': { ...RIGS_AND_TESTERS, singleShare: 2 / 3 },
+};
+
+/** Settings in which all entries are equal, each as a first season and after three alike: whatever is told apart is wrong. */
+export const EQUAL: Readonly<Record<string, Partial<Season>>> = {
+  ...FIRST_SEASON,
+  ...Object.fromEntries(Object.entries(FIRST_SEASON).map(([name, own]) => [`${name}, three seasons before`, { ...own, before: ALIKE }])),
+  'rig 1 % + tester 1 %, three seasons before without': { ...RIGS_AND_TESTERS, before: [NO_EFFECTS, NO_EFFECTS, NO_EFFECTS] },
+  'spool/day 1.4 %, three seasons before without': { submissionSd: 0.014, before: [NO_EFFECTS, NO_EFFECTS, NO_EFFECTS] },
 };
 
 /** Settings in which groups of equals lie beside each other: whoever is told apart within one, or the wrong way round, is wrong. */

@@ -1,6 +1,7 @@
 import { readdir } from 'node:fs/promises';
 import { CHECKS } from '../../api/checks/check-list.js';
-import { isForReviewers, severitiesOf } from '../../api/checks/check.js';
+import { isForReviewers } from '../../api/checks/check.js';
+import { severitiesOf } from '../../api/checks/check-settings.js';
 import type { Check } from '../../api/checks/check.js';
 
 const LIST = new URL('../../api/checks/list/', import.meta.url);

@@ -1,8 +1,8 @@
 import { checkSetOf } from '../../api/checks/check-set-of.js';
-import { checkSettingFaults } from '../../api/checks/check-setting-faults.js';
+import { checkSettingFaults, severitiesOf } from '../../api/checks/check-settings.js';
 import { CHECKS } from '../../api/checks/check-list.js';
 import { checkSubmission } from '../../api/checks/check-submission.js';
-import { severitiesOf } from '../../api/checks/check.js';
+
 import { checkInput, codesOf, findingsOf, FORCES, instrument, pulls } from './check-input.js';
 import type { Case } from './check-input.js';
 

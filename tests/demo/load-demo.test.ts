@@ -18,6 +18,7 @@ import { loadDemoHouse } from '../support/demo-house.js';
 import type { DemoHouse } from '../support/demo-house.js';
 import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
+import { plannedFromReleased } from './planned-from-released.js';
 import { siteContradictions } from './site-contradictions.js';
 import { elsewhereOf, misplaced, standingsOf } from './demo-standings.js';
 
@@ -287,6 +288,7 @@ test('no token of the loader is left', async () => {
   }
 });
 
+plannedFromReleased(() => house.url);
 integratorsRead(() => house.url);
 testDesk(() => house);
 

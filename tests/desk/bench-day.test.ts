@@ -208,27 +208,29 @@ test('by touch at 360 px: ten specimens, one broken at the grip, handed in', asy
   await page.context().close();
 }, 60_000);
 
-test('a figure follows the key within 100 ms, in 95 of 100 rows', async () => {
+test('a figure follows the key by the next frame, in each of 100 rows', async () => {
   const page = await day.arrive(day.bench.tester.email);
   await day.beginSheet(page, day.bench.spool);
-  const tookMs = (await page.evaluate(`(async () => {
-    const took = [];
+  const { frames, tookMs } = (await page.evaluate(`(async () => {
+    const [frames, tookMs] = [[], []];
     for (let i = 0; i < 100; i += 1) {
       const field = document.activeElement;
       field.value = String(80 + (i % 17) / 10);
       field.dispatchEvent(new InputEvent('input', { bubbles: true }));
       const begun = performance.now();
       field.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }));
-      while (!document.querySelector('[data-live=valid]').textContent.startsWith((i + 1) + ' ')) await new Promise(requestAnimationFrame);
-      took.push(performance.now() - begun);
+      let passed = 0;
+      for (; !document.querySelector('[data-live=valid]').textContent.startsWith((i + 1) + ' '); passed += 1) await new Promise(requestAnimationFrame);
+      frames.push(passed);
+      tookMs.push(performance.now() - begun);
       document.activeElement.dispatchEvent(new KeyboardEvent('keydown', { key: 'Enter', bubbles: true, cancelable: true }));
     }
-    return took;
-  })()`)) as number[];
+    return { frames, tookMs };
+  })()`)) as { frames: number[]; tookMs: number[] };
   const p95 = [...tookMs].sort((one, other) => one - other)[94]!;
   console.log(`From Enter to the shown figure: p95 ${p95.toFixed(1)} ms over ${tookMs.length} rows.`);
-  expect(tookMs).toHaveLength(100);
-  expect(p95).toBeLessThanOrEqual(100);
+  expect(frames).toHaveLength(100);
+  expect(Math.max(...frames)).toBeLessThanOrEqual(1);
   await page.context().close();
 }, 60_000);
 

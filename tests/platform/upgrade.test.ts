@@ -7,7 +7,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
-import { hashPassword } from '../../api/accounts/passwords.js';
+import { hashPassword } from '../../api/accounts/hash-password.js';
 import { applyMigrations, MIGRATIONS_FOLDER } from '../../api/platform/migrations/apply-migrations.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestDatabase } from '../support/test-database.js';

@@ -3,7 +3,7 @@ import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { notValid } from '../../platform/http/validation.js';
-import { onRecordAlready, requireDistinct, requireInUse, unknownReference } from '../catalogue-faults.js';
+import { onRecordAlready, requireDistinct, requireInUse, unknownReference } from '../catalogue-problems.js';
 import { toLine } from '../catalogue-rows.js';
 import type { LineRequest, LineResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

@@ -7,7 +7,7 @@ import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
-import { notOnRecord, requireDistinct } from '../catalogue-faults.js';
+import { notOnRecord, requireDistinct } from '../catalogue-problems.js';
 import { toLine } from '../catalogue-rows.js';
 import type { LineChange, LineResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

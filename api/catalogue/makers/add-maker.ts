@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { onRecordAlready, requireDistinct } from '../catalogue-faults.js';
+import { onRecordAlready, requireDistinct } from '../catalogue-problems.js';
 import { toMaker } from '../catalogue-rows.js';
 import type { MakerRequest, MakerResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

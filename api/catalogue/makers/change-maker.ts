@@ -6,7 +6,7 @@ import { withFormer } from '../with-former.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
-import { notOnRecord, requireDistinct } from '../catalogue-faults.js';
+import { notOnRecord, requireDistinct } from '../catalogue-problems.js';
 import { toMaker } from '../catalogue-rows.js';
 import type { MakerChange, MakerResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

@@ -4,7 +4,7 @@ import type { Actor } from '../../platform/http/access.js';
 import { Endpoint } from '../../platform/http/endpoint.js';
 import { IfMatch } from '../../platform/http/if-match.js';
 import { AddMaker } from './add-maker.js';
-import { notOnRecord } from '../catalogue-faults.js';
+import { notOnRecord } from '../catalogue-problems.js';
 import { Retire } from '../retire.js';
 import { CataloguePages } from '../catalogue-pages.read-model.js';
 import * as schemas from '../../contract/endpoints/catalogue.js';

@@ -7,7 +7,7 @@ import type { Actor } from '../../platform/http/access.js';
 import { notValid } from '../../platform/http/validation.js';
 import { Identifiers } from '../../platform/identifiers/identifiers.js';
 import { drawBlindCode } from '../../contract/blind-code.js';
-import { requireInUse, unknownReference } from '../catalogue-faults.js';
+import { requireInUse, unknownReference } from '../catalogue-problems.js';
 import { CatalogueStore } from '../catalogue.store.js';
 import { futureFaults } from '../../platform/clock/future-faults.js';
 import type { SpoolRequest } from '../../contract/endpoints/spools.js';

@@ -11,7 +11,7 @@ import { notValid } from '../../platform/http/validation.js';
 import { normaliseBlindCode } from '../../contract/blind-code.js';
 import type { SpoolChange } from '../../contract/endpoints/spools.js';
 import type { Resting } from '../../contract/former.js';
-import { requireInUse, unknownReference } from '../catalogue-faults.js';
+import { requireInUse, unknownReference } from '../catalogue-problems.js';
 import { CatalogueStore } from '../catalogue.store.js';
 import { SpoolsStore } from './spools.store.js';
 import { WhatRests } from '../what-rests.read-model.js';

@@ -7,7 +7,7 @@ import { IfMatch } from '../../platform/http/if-match.js';
 import { AddSpool } from './add-spool.js';
 import { ChangeSpool } from './change-spool.js';
 import { normaliseBlindCode } from '../../contract/blind-code.js';
-import { spoolNotOnRecord } from '../catalogue-faults.js';
+import { spoolNotOnRecord } from '../catalogue-problems.js';
 import { pageQuery, retirementRequest } from '../../contract/endpoints/catalogue.js';
 import type { PageQuery, RetirementRequest } from '../../contract/endpoints/catalogue.js';
 import { labelSheet } from './label-sheet.js';

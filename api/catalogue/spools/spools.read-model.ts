@@ -7,7 +7,7 @@ import { Database } from '../../platform/database/database.js';
 import type { Prisma } from '../../platform/database/generated/client.js';
 import type { Actor } from '../../platform/http/access.js';
 import type { PageQuery } from '../../contract/endpoints/catalogue.js';
-import { after, toPage } from '../page.js';
+import { after, toPage } from '../page-of-rows.js';
 import { withFormer } from '../with-former.js';
 import { toRetired } from '../../contract/retired.js';
 import type { SpoolSource } from '../../contract/spool-sources.js';

@@ -4,7 +4,7 @@ import type { Transaction } from '../../platform/database/database.js';
 import { normaliseBlindCode } from '../../contract/blind-code.js';
 import type { SpoolSource } from '../../contract/spool-sources.js';
 import { notValid } from '../../platform/http/validation.js';
-import { spoolNotOnRecord, unknownReference } from '../catalogue-faults.js';
+import { spoolNotOnRecord, unknownReference } from '../catalogue-problems.js';
 
 interface NewSpool {
   readonly blindCode: string;

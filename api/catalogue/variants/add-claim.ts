@@ -3,7 +3,7 @@ import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { notOnRecord, onRecordAlready } from '../catalogue-faults.js';
+import { notOnRecord, onRecordAlready } from '../catalogue-problems.js';
 import { toClaim } from '../catalogue-rows.js';
 import type { ClaimRequest, ClaimResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

@@ -2,7 +2,7 @@ import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { onRecordAlready, requireInUse, unknownReference } from '../catalogue-faults.js';
+import { onRecordAlready, requireInUse, unknownReference } from '../catalogue-problems.js';
 import { toVariant } from '../catalogue-rows.js';
 import type { VariantRequest, VariantResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

@@ -6,7 +6,7 @@ import { withFormer } from '../with-former.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
-import { notOnRecord, onRecordAlready } from '../catalogue-faults.js';
+import { notOnRecord, onRecordAlready } from '../catalogue-problems.js';
 import { toVariant } from '../catalogue-rows.js';
 import type { VariantChange, VariantResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

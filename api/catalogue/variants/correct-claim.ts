@@ -7,7 +7,7 @@ import { Clock } from '../../platform/clock/clock.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
 import { requireSameVersion } from '../../platform/http/if-match.js';
-import { notOnRecord } from '../catalogue-faults.js';
+import { notOnRecord } from '../catalogue-problems.js';
 import { toClaim, toVariant } from '../catalogue-rows.js';
 import type { ClaimCorrection, VariantResponse } from '../../contract/endpoints/catalogue.js';
 import { CatalogueStore } from '../catalogue.store.js';

@@ -1,6 +1,6 @@
 import { notValid } from '../../platform/http/validation.js';
 import type { ClaimCorrection } from '../../contract/endpoints/catalogue.js';
-import { readClaim } from './claim.js';
+import { readClaim } from './read-claim.js';
 import type { ClaimedQuantity } from '../../contract/claims.js';
 import { futureFaults } from '../../platform/clock/future-faults.js';
 

@@ -5,7 +5,7 @@ import { Endpoint } from '../../platform/http/endpoint.js';
 import { IfMatch } from '../../platform/http/if-match.js';
 import { AddClaim } from './add-claim.js';
 import { AddVariant } from './add-variant.js';
-import { notOnRecord } from '../catalogue-faults.js';
+import { notOnRecord } from '../catalogue-problems.js';
 import { Retire } from '../retire.js';
 import { CataloguePages } from '../catalogue-pages.read-model.js';
 import * as schemas from '../../contract/endpoints/catalogue.js';

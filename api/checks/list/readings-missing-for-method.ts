@@ -3,7 +3,7 @@ import { READING_WORDS } from '../../contract/submission-content.js';
 import { observe } from '../check.js';
 import type { SpecimenInSi } from '../../readings/readings-si.js';
 import type { Check } from '../check.js';
-import { needOf } from '../../readings/method-series.js';
+import { needOf } from '../../readings/series-needs.js';
 import { specimenWords } from '../specimen-words.js';
 
 export const readingsMissingForMethod: Check = {

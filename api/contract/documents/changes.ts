@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { pageLimit } from '../page-query.js';
 import { erratumSchema } from './release-documents.js';
 
 export const CHANGE_KINDS = [
@@ -44,7 +45,7 @@ export const publicChangesQuery = z.strictObject({
     .max(Number.MAX_SAFE_INTEGER)
     .default(0)
     .describe('Number of the last change that you have; 0 for none'),
-  limit: z.coerce.number().int().min(1).max(1000).default(100).describe('How many at most'),
+  limit: pageLimit({ usual: 100 }),
 });
 
 export const publicChangesResponse = z

@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import { pageCursor, pageLimit } from '../page-query.js';
 
 export const auditQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('How many at most'),
-  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+  limit: pageLimit(),
+  cursor: pageCursor,
   actorId: z.uuid().optional().describe('Account of the person'),
   from: z.iso.date().optional().describe('First day, UTC'),
   to: z.iso.date().optional().describe('Last day, UTC'),

@@ -1,5 +1,6 @@
 /** Requests and answers of makers, lines, variants and claims. */
 import { z } from 'zod';
+import { pageLimit } from '../page-query.js';
 import { CLAIM_BASES, CLAIMED_QUANTITIES } from '../claims.js';
 import { CONSTRUCTIONS } from '../constructions.js';
 import { shownName } from '../display-name.js';
@@ -16,7 +17,7 @@ const atLeastOne = [
 ] as const;
 
 export const pageQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('Rows of a page'),
+  limit: pageLimit(),
   cursor: z.string().max(60).optional().describe('nextCursor of the page before'),
 });
 

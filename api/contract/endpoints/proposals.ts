@@ -1,5 +1,6 @@
 /** Requests and answers of proposals. */
 import { z } from 'zod';
+import { pageCursor, pageLimit } from '../page-query.js';
 
 const reason = z.string().trim().min(1, 'Say it in words').max(2000).describe('Why');
 
@@ -37,8 +38,8 @@ export const proposalsResponse = z.strictObject({
 });
 export const proposalsQuery = z.strictObject({
   state: z.enum(PROPOSAL_STATES).optional().describe('Only those in this state'),
-  limit: z.coerce.number().int().min(1).max(1000).default(200).describe('Most items in the answer'),
-  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+  limit: pageLimit({ usual: 200 }),
+  cursor: pageCursor,
 });
 export const proposalParameter = z.uuid().describe('Id of the proposal');
 export const proposalEndRequest = z.strictObject({ reason });

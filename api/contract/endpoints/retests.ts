@@ -1,6 +1,9 @@
 /** Requests and answers of blind re-tests. */
 import { z } from 'zod';
 
+/** Share that the desk proposes for a draw [%]. */
+export const USUAL_DRAW_PERCENT = 10;
+
 export const drawRequest = z.strictObject({ percent: z.number().gt(0).max(100).describe('Share of the accepted results of pulls [%]') });
 export const retestsResponse = z.strictObject({
   seed: z.string().nullable().describe('SHA-256 of "<blindKeyDigest> <edition>"; null before the draw'),

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { pageCursor, pageLimit } from '../page-query.js';
 import { submissionResponse } from './submissions.js';
 import { SUBMISSION_ACTIONS } from '../submission-actions.js';
 import { ROLES } from '../roles.js';
@@ -48,8 +49,8 @@ export const resolutionRequest = z.strictObject({ words: words(2000).describe('W
 export const findingParameter = z.uuid().describe('Id of the finding');
 
 export const queueQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(100).default(20).describe('Most items in the answer'),
-  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+  limit: pageLimit({ usual: 20, most: 100 }),
+  cursor: pageCursor,
 });
 export const queueResponse = z.strictObject({
   items: z.array(submissionResponse).describe('Submitted ones of other testers, oldest first'),
@@ -68,8 +69,8 @@ export const queryResponse = z.strictObject({
   answeredAt: z.iso.datetime().nullable().describe('When it was answered'),
 });
 export const queriesQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('Most items in the answer'),
-  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+  limit: pageLimit(),
+  cursor: pageCursor,
 });
 export const queryParameter = z.uuid().describe('Id of the query');
 export const queriesResponse = z.strictObject({

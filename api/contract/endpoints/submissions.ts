@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { pageCursor, pageLimit } from '../page-query.js';
 import { problemSchema } from '../problem.js';
 import { SUBMISSION_STATES } from '../submission-states.js';
 
@@ -160,8 +161,8 @@ export const submissionsQuery = z.strictObject({
   state: z.enum(SUBMISSION_STATES).optional().describe('Only these'),
   edition: z.string().max(60).optional().describe('Only of this edition'),
   inDoubt: z.literal('true').optional().describe('Only accepted ones with a held finding that nobody has answered'),
-  limit: z.coerce.number().int().min(1).max(1000).default(50).describe('Most items in the answer'),
-  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+  limit: pageLimit(),
+  cursor: pageCursor,
 });
 export const submissionsResponse = z.strictObject({ items: z.array(submissionSummary).describe('Newest first'), nextCursor });
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { pageCursor, pageLimit } from '../page-query.js';
 import { CHANGE_KINDS, publicChangeSchema } from '../documents/changes.js';
 
 export const webhookRequest = z.strictObject({
@@ -62,8 +63,8 @@ export const webhookDeliveriesResponse = z.strictObject({
 });
 
 export const webhookDeliveriesQuery = z.strictObject({
-  limit: z.coerce.number().int().min(1).max(1000).default(100).describe('How many at most'),
-  cursor: z.uuid().optional().describe('nextCursor of the page before'),
+  limit: pageLimit({ usual: 100 }),
+  cursor: pageCursor,
 });
 
 /** What is posted: the envelope of the Standard Webhooks conventions about the change as GET /v1/changes tells it. */

@@ -15,9 +15,11 @@ const ATOMS = 200;
 
 type Known = Omit<BenchSeries, 'submissions'>;
 type Axes = Readonly<Record<Cause, readonly number[]>>;
-interface Weighted {
-  readonly spreads: Spreads;
-  weight: number;
+
+/** Weights of all sets of spreads on a grid: submissions, in each the rigs, in each the testers. */
+interface WeighedGrid {
+  readonly axes: Axes;
+  readonly weights: Float64Array;
 }
 
 /**
@@ -56,7 +58,7 @@ export function seasonTells(design: Design, reproducibility: number | null, isAp
   const axes = fineAxes(design, alone, isApart);
   const found = weigh(design, alone, isApart, axes);
   return CAUSES.filter((cause) => axes[cause].length > 1).map((cause) => {
-    const [after, widths] = [massOf(found, axes[cause], cause), cellWidths(axes[cause], 0)];
+    const [after, widths] = [massOf(found, cause), cellWidths(axes[cause], 0)];
     const points = axes[cause].map((relativeSd, at) => ({
       relativeSd,
       likelihood: after[at]! / priorMass(relativeSd, widths[at]!, reproducibility, cause),
@@ -68,7 +70,7 @@ export function seasonTells(design: Design, reproducibility: number | null, isAp
 function fineAxes(design: Design, series: Known, isApart: Uint8Array): Axes {
   const coarse = axesOf(design, (cause) => coarseAxis(design, series, cause));
   const found = weigh(design, series, isApart, coarse);
-  return axesOf(design, (cause) => fineAxis(found, coarse[cause], cause));
+  return axesOf(design, (cause) => fineAxis(massOf(found, cause), coarse[cause]));
 }
 
 function axesOf({ columns }: Design, axisOf: (cause: Cause) => readonly number[]): Axes {
@@ -86,9 +88,8 @@ function coarseAxis({ y }: Design, { reproducibility, told }: Known, cause: Caus
   return axis;
 }
 
-function fineAxis(found: readonly Weighted[], coarse: readonly number[], cause: Cause): number[] {
+function fineAxis(mass: Float64Array, coarse: readonly number[]): number[] {
   if (coarse.length === 1) return [...coarse];
-  const mass = massOf(found, coarse, cause);
   let [low, high] = [0, coarse.length - 1];
   for (let below = mass[low]!; below < BEYOND; below += mass[low]!) low += 1;
   for (let above = mass[high]!; above < BEYOND; above += mass[high]!) high -= 1;
@@ -97,45 +98,71 @@ function fineAxis(found: readonly Weighted[], coarse: readonly number[], cause: 
   return Array.from({ length: FINE }, (_, at) => from + ((to - from) * at) / (FINE - 1));
 }
 
-const massOf = (found: readonly Weighted[], axis: readonly number[], cause: Cause): number[] =>
-  axis.map((sd) => found.reduce((sum, { spreads, weight }) => (spreads[cause] === sd ? sum + weight : sum), 0));
+function massOf({ axes: { submission, rig, tester }, weights }: WeighedGrid, cause: Cause): Float64Array {
+  const [length, stride] = {
+    submission: [submission.length, rig.length * tester.length] as const,
+    rig: [rig.length, tester.length] as const,
+    tester: [tester.length, 1] as const,
+  }[cause];
+  const mass = new Float64Array(length);
+  weights.forEach((weight, at) => {
+    const own = Math.floor(at / stride) % length;
+    mass[own] = mass[own]! + weight;
+  });
+  return mass;
+}
 
 /** Half the distance to the neighbours on either side; 0 itself also has the chance that a cause adds nothing. */
 function cellWidths(axis: readonly number[], none: number): number[] {
   return axis.map((sd, at) => cellWidth(axis, at) + (sd === 0 && axis.length > 1 ? none : 0));
 }
 
-function weigh(design: Design, series: Known, isApart: Uint8Array, axes: Axes): Weighted[] {
+function weigh(design: Design, series: Known, isApart: Uint8Array, axes: Axes): WeighedGrid {
   const k = design.columns.length;
-  const [factor, effects] = [new Float64Array(k * k), new Float64Array(k)];
-  const widths = (cause: Cause): number[] => cellWidths(axes[cause], widthOfNone(series.reproducibility, cause));
-  const [ofSubmission, ofRig, ofTester] = [widths('submission'), widths('rig'), widths('tester')];
-  const logs: number[] = [];
-  const spreads: Spreads[] = [];
+  const [factor, effects, sds] = [new Float64Array(k * k), new Float64Array(k), columnSds(design, { submission: 0, rig: 0, tester: 0 })];
+  const set = (kind: Cause, sd: number): void => design.columns.forEach((column, at) => column.kind === kind && (sds[at] = sd));
+  const priors = (cause: Cause): Float64Array => {
+    const widths = cellWidths(axes[cause], widthOfNone(series.reproducibility, cause));
+    return Float64Array.from(axes[cause], (sd, at) => logPrior(cause, sd, series) + Math.log(widths[at]!));
+  };
+  const [ofSubmission, ofRig, ofTester] = [priors('submission'), priors('rig'), priors('tester')];
+  const logs = new Float64Array(ofSubmission.length * ofRig.length * ofTester.length);
+  let [at, most] = [0, -Infinity];
   axes.submission.forEach((submission, a) => {
     const level = submissionLevel(design, submission, isApart);
-    axes.rig.forEach((rig, b) =>
+    axes.rig.forEach((rig, b) => {
+      set('rig', rig);
       axes.tester.forEach((tester, c) => {
-        const one = { submission, rig, tester };
-        const prior = logPrior(one, series) + Math.log(ofSubmission[a]! * ofRig[b]! * ofTester[c]!);
-        logs.push(prior === -Infinity ? prior : prior + restrictedLikelihood(level, columnSds(design, one), factor, effects, 0));
-        spreads.push(one);
-      }),
-    );
+        set('tester', tester);
+        const prior = ofSubmission[a]! + ofRig[b]! + ofTester[c]!;
+        logs[at] = prior === -Infinity ? prior : prior + restrictedLikelihood(level, sds, factor, effects, 0);
+        most = Math.max(most, logs[at]!);
+        at += 1;
+      });
+    });
   });
-  const most = logs.reduce((a, b) => Math.max(a, b), -Infinity);
   const weights = logs.map((log) => Math.exp(log - most));
   const total = weights.reduce((sum, weight) => sum + weight, 0);
-  return spreads.map((one, at) => ({ spreads: one, weight: weights[at]! / total }));
+  return { axes, weights: weights.map((weight) => weight / total) };
 }
 
-function systematic(grid: readonly Weighted[]): Spreads[] {
+function systematic({ axes, weights }: WeighedGrid): Spreads[] {
   const atoms: Spreads[] = [];
+  const spreadsAt = (at: number): Spreads => {
+    const [rigs, testers] = [axes.rig.length, axes.tester.length];
+    return {
+      submission: axes.submission[Math.floor(at / testers / rigs)]!,
+      rig: axes.rig[Math.floor(at / testers) % rigs]!,
+      tester: axes.tester[at % testers]!,
+    };
+  };
   let sum = 0;
-  for (const { spreads, weight } of grid) {
+  weights.forEach((weight, at) => {
     sum += weight;
+    if ((atoms.length + 0.5) / ATOMS > sum) return;
+    const spreads = spreadsAt(at);
     while (atoms.length < ATOMS && (atoms.length + 0.5) / ATOMS <= sum) atoms.push(spreads);
-  }
-  while (atoms.length < ATOMS) atoms.push(grid.at(-1)!.spreads);
+  });
+  while (atoms.length < ATOMS) atoms.push(atoms.at(-1)!);
   return atoms;
 }

@@ -1,5 +1,4 @@
-import { CAUSES } from './bench-series.js';
-import type { BenchSeries, Cause, SeasonTold, Spreads } from './bench-series.js';
+import type { BenchSeries, Cause, SeasonTold } from './bench-series.js';
 
 /** Degrees of freedom of the prior of a spread: heavy enough in its tail to give way to what the season shows. */
 const PRIOR_DEGREES = 4;
@@ -62,30 +61,30 @@ const DENSITY_WHERE_OFF = 1 / 8;
 const CHANCE_OF_THE_SAME = 1 / 4;
 
 /**
- * Log density of a set of spreads before the season is looked at.
+ * Log density of the spread of a cause before the season is looked at.
  *
- * Formula: Σ −5/2·ln(1 + (σ/A)²/4) + Σ told ln(√(h/2π)·(r·e^(1 − r))^h + ⅛), h = d/2, r = s²/σ²: half-t of four degrees of freedom times the density of ln s² with d degrees each (Stirling's
+ * Formula: −5/2·ln(1 + (σ/A)²/4) + Σ told ln(√(h/2π)·(r·e^(1 − r))^h + ⅛), h = d/2, r = s²/σ²: half-t of four degrees of freedom times the density of ln s² with d degrees each (Stirling's
  * constant), mixed with an even one, and Σ earlier ln(¼L + ¾) likewise, so that what the season contradicts gives way to it
- * @param spreads σ [1]
+ * @param cause rig, tester or submission
+ * @param sd σ [1]
  * @param series the reproducibility that gives A, told standard deviations s [1] with degrees of freedom d, and likelihoods L of earlier seasons
  * @returns log density but for a constant
  * @throws nothing
  * @see GELMAN-2006
  * @see SCHMIDLI-2014
- * @example logPrior({ rig: 0, tester: 0, submission: 0 }, { reproducibility: 0.01, told: [] }) // 0
+ * @example logPrior('rig', 0, { reproducibility: 0.01, told: [] }) // 0
  */
 export function logPrior(
-  spreads: Spreads,
+  cause: Cause,
+  sd: number,
   { reproducibility, told, earlier = [] }: Pick<BenchSeries, 'reproducibility' | 'told' | 'earlier'>,
 ): number {
-  let sum = 0;
-  for (const cause of CAUSES)
-    sum -= ((PRIOR_DEGREES + 1) / 2) * Math.log1p((spreads[cause] / priorScale(reproducibility, cause)) ** 2 / PRIOR_DEGREES);
-  for (const { cause, relativeSd, degreesOfFreedom } of told) {
+  let sum = -((PRIOR_DEGREES + 1) / 2) * Math.log1p((sd / priorScale(reproducibility, cause)) ** 2 / PRIOR_DEGREES);
+  for (const { relativeSd, degreesOfFreedom } of told.filter((one) => one.cause === cause)) {
     const half = degreesOfFreedom / 2;
-    sum += Math.log(Math.sqrt(half / (2 * Math.PI)) * likelihoodOf(spreads[cause] ** 2, relativeSd ** 2) ** half + DENSITY_WHERE_OFF);
+    sum += Math.log(Math.sqrt(half / (2 * Math.PI)) * likelihoodOf(sd ** 2, relativeSd ** 2) ** half + DENSITY_WHERE_OFF);
   }
-  for (const season of earlier) sum += Math.log1p(CHANCE_OF_THE_SAME * (likelihoodAt(season, spreads[season.cause]) - 1));
+  for (const season of earlier) if (season.cause === cause) sum += Math.log1p(CHANCE_OF_THE_SAME * (likelihoodAt(season, sd) - 1));
   return sum;
 }
 

@@ -1,3 +1,4 @@
+import { PLAN_DRAWS } from './draw-counts.js';
 import type { BenchSubmission, Spreads } from '../bench-model/bench-series.js';
 import { designOf } from '../bench-model/design.js';
 import { drawSeries } from '../bench-model/draw-series.js';
@@ -48,7 +49,6 @@ export interface ExpectedSeason {
 }
 
 const SEASONS = 12;
-const DRAWS = 1000;
 const MOST_SPREADS = 20;
 /** Fewest of each that make a season. */
 const FEWEST = { rigs: 1, testers: 1, submissions: 1, specimens: 1 } as const;
@@ -102,7 +102,7 @@ function simulate(
   const tails = productTails(evidence, { planned: fit });
   const table = {
     goodness: fit.values.map(Math.log),
-    errors: drawSeries(fit, DRAWS, random),
+    errors: drawSeries(fit, PLAN_DRAWS, random),
     differenceUncertainty: tails.standardUncertainty,
     degreesOfFreedom: tails.degreesOfFreedom,
   };

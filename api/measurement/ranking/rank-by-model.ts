@@ -1,3 +1,4 @@
+import { FEWEST_DRAWS } from './draw-counts.js';
 import { MeasurementError } from '../errors.js';
 import { randomStream } from '../random/random-stream.js';
 import { seedFromDigest } from '../random/seed-from-digest.js';
@@ -17,9 +18,6 @@ import { settledValues } from './settled-values.js';
 import { standOnce } from './stand-once.js';
 import type { PointTable } from './stand-once.js';
 import { tableCertainty } from './table-certainty.js';
-
-/** Fewer draws leave the second digit of a chance to chance (JCGM 101 asks for more than a hundred times 1/(1 − level)). */
-export const FEWEST_DRAWS = 10_000;
 
 const UNPLACED = { kind: 'unplaced', reason: 'nothing-known-of-effects' } as const;
 

@@ -1,3 +1,4 @@
+import { DRAWS_FOR_SPREAD } from './draw-counts.js';
 import type { RankingRules } from './ranking-input.js';
 import { schemePlaces } from './scheme-places.js';
 import { schemeScores } from './scheme-scores.js';
@@ -5,9 +6,6 @@ import type { ScoredCategory } from './scheme-scores.js';
 import type { PointStandings } from './stand-once.js';
 import { tableCertainty } from './table-certainty.js';
 import type { TableCertainty } from './table-certainty.js';
-
-/** Draws that the spread of score differences is taken from; it only scales the comparison, the critical value comes from all draws. */
-const DRAWS_FOR_SPREAD = 2000;
 
 /** What a category gives to the overall table. */
 export interface DrawnForOverall {

@@ -1,10 +1,11 @@
+import { breakTies } from './break-ties.js';
 import type { ScoredCategory } from './scheme-scores.js';
 import { sortedPlaces } from './sorted-places.js';
 
 /**
  * Overall places of many draws from their scores, ties broken as the scheme says.
  *
- * Formula: competition places of the scores, less is better; under 'mostFirsts' a tie goes to the entry with more first places, then more seconds, and so on
+ * Formula: competition places of the scores, less is better; under 'mostFirsts' ties are broken
  * @param scores B·m scores, draw by draw [1]
  * @param categories the categories that made them
  * @param m number of entries ranked overall [1]
@@ -25,25 +26,7 @@ export function schemePlaces(
   for (let from = 0; from < scores.length; from += m) {
     for (let i = 0; i < m; i++) sorter.keys[i] = scores[from + i]!;
     sorter.writePlaces(places, from);
-    if (tieBreak === 'mostFirsts') breakTies(places, categories, m, from);
+    if (tieBreak === 'mostFirsts') breakTies({ places, categories, m, from });
   }
   return places;
-}
-
-function breakTies(places: Uint16Array, categories: readonly ScoredCategory[], m: number, from: number): void {
-  const tied = new Map<number, number[]>();
-  for (let i = 0; i < m; i++) tied.set(places[from + i]!, [...(tied.get(places[from + i]!) ?? []), i]);
-  for (const [place, entries] of tied) {
-    if (entries.length < 2) continue;
-    // The better tally is the smaller one when sorted places are compared one by one.
-    const tallies = entries.map((i) => categories.map((category) => category.places[from + i]!).sort((a, b) => a - b));
-    entries.forEach((i, one) => {
-      places[from + i] = place + tallies.filter((tally) => isBetter(tally, tallies[one]!)).length;
-    });
-  }
-}
-
-function isBetter(a: readonly number[], b: readonly number[]): boolean {
-  const k = a.findIndex((place, position) => place !== b[position]);
-  return k !== -1 && a[k]! < b[k]!;
 }

@@ -1,3 +1,4 @@
+import { breakTies } from './break-ties.js';
 import { competitionPlaces } from './competition-places.js';
 import type { Direction } from './competition-places.js';
 import { overallScores, scoreDirection } from './overall-scores.js';
@@ -129,33 +130,14 @@ function overallRows(input: StandingsInput, ranked: readonly StandingsEntry[]) {
     };
   });
   const scores = overallScores(categories, input.combine);
-  const byScore = competitionPlaces(scores, scoreDirection(input.combine));
-  const places =
-    input.tieBreak === 'none'
-      ? byScore
-      : brokenTies(
-          byScore,
-          categories.map((category) => category.places),
-        );
+  const places = competitionPlaces(scores, scoreDirection(input.combine));
+  if (input.tieBreak === 'mostFirsts') breakTies({ places, categories, m: ranked.length, from: 0 });
   return ranked.map(({ id }, i) => ({
     id,
     score: scores[i] ?? '0',
     place: places[i] ?? 0,
     categoryPlaces: Object.fromEntries(categories.map((category) => [category.code, category.places[i] ?? 0])),
   }));
-}
-
-/** Most first places wins a tie, then most seconds, and so on; what is still equal stays tied. */
-function brokenTies(places: readonly number[], categoryPlaces: readonly (readonly number[])[]): number[] {
-  const worst = Math.max(0, ...categoryPlaces.flat());
-  const tally = places.map((_, i) =>
-    Array.from({ length: worst }, (__, k) => categoryPlaces.filter((category) => category[i] === k + 1).length),
-  );
-  const isBetter = (a: readonly number[], b: readonly number[]): boolean => {
-    const k = a.findIndex((count, position) => count !== b[position]);
-    return k !== -1 && (a[k] ?? 0) > (b[k] ?? 0);
-  };
-  return places.map((place, i) => place + places.filter((other, j) => other === place && isBetter(tally[j] ?? [], tally[i] ?? [])).length);
 }
 
 function sorted<T extends { id: string; place: number | null; placeIfIncluded: number | null }>(rows: T[]): T[] {

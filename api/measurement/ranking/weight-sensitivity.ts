@@ -1,3 +1,4 @@
+import { WEIGHT_DRAWS } from './draw-counts.js';
 import type { RandomStream } from '../random/random-stream.js';
 import type { Combination } from './overall-scores.js';
 import { schemeScores } from './scheme-scores.js';
@@ -9,8 +10,6 @@ export interface WeightSensitivity {
   /** smallest part of all weight that has to move to another category for another entry to reach the first score; null when none can */
   readonly smallestChange: { readonly weightMoved: number; readonly id: string } | null;
 }
-
-const WEIGHT_DRAWS = 10_000;
 
 /**
  * How much the first place owes to the weights.

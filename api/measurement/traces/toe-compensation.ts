@@ -10,6 +10,9 @@ export interface LinearBand {
   toFraction: number;
 }
 
+/** The part that is taken as linear where nobody says otherwise (common practice). */
+export const LINEAR_BAND: LinearBand = { fromFraction: 0.1, toFraction: 0.5 };
+
 export interface ToeCompensation {
   stiffnessNPerMm: number;
   /** extension at which the linear part meets zero force; taken as zero strain */

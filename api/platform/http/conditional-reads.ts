@@ -1,7 +1,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import { sha256 } from '../identifiers/identifiers.js';
-
-export const REVALIDATE = 'public, max-age=0, must-revalidate';
+import { REVALIDATE } from './cache-lifetimes.js';
 
 /** Whether a client has it already (RFC 9110, 13.1.2: compared weakly). @param header If-None-Match */
 export const hasSeen = (header: string | undefined, etag: string): boolean =>

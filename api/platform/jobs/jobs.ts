@@ -7,6 +7,7 @@ import type { Config } from '../../config.js';
 import type { Transaction } from '../database/database.js';
 import { inTrace, traceparent } from '../trace/trace-context.js';
 import { stateOfOrder } from './order-state.js';
+import { attemptInWords, RETRIES } from './retries.js';
 import type { OpenOrder, OrderState } from '../../contract/order-state.js';
 
 /** Where orders of one kind wait. */
@@ -37,7 +38,6 @@ function orderIn(data: object): object {
 const HEARTBEAT_S = 30;
 const LOOK_AFTER_WORKERS_S = 10;
 const QUEUES_OF_ITS_OWN = '__pgboss__';
-const RETRY = { retryLimit: 5, retryDelay: 2, retryBackoff: true };
 
 /** Orders for the worker. An order rides in the transaction of the change that asks for it. */
 @Injectable()
@@ -70,7 +70,7 @@ export class Jobs {
       startAfter: afterS,
       heartbeatSeconds: HEARTBEAT_S,
       expireInSeconds: 24 * 3600 - 1,
-      ...RETRY,
+      ...RETRIES,
     });
   }
 
@@ -172,8 +172,5 @@ async function asOwnerOfQueue(client: ClientBase): Promise<void> {
     WHERE nspname = 'pgboss' AND pg_has_role(current_user, nspowner, 'MEMBER')`);
 }
 
-function failureInWords({ name, data, retryCount, retryLimit }: JobWithMetadata, error: unknown): string {
-  const attempt = `attempt ${retryCount + 1} of ${retryLimit + 1}`;
-  const next = retryCount < retryLimit ? 'it is tried again' : 'it is not tried again by itself';
-  return `Order ${name} ${JSON.stringify(orderIn(data))} failed (${attempt}; ${next}): ${error instanceof Error ? error.message : String(error)}`;
-}
+const failureInWords = (job: JobWithMetadata, error: unknown): string =>
+  `Order ${job.name} ${JSON.stringify(orderIn(job.data))} failed (${attemptInWords(job)}): ${error instanceof Error ? error.message : String(error)}`;

@@ -3,7 +3,7 @@ import { MeasurementError } from '../../measurement/errors.js';
 import { elongationPercent } from '../../measurement/traces/elongation.js';
 import { initialModulusMPa } from '../../measurement/traces/initial-modulus.js';
 import { slipEvents } from '../../measurement/traces/slip-events.js';
-import { toeCompensation } from '../../measurement/traces/toe-compensation.js';
+import { LINEAR_BAND, toeCompensation } from '../../measurement/traces/toe-compensation.js';
 import { findPeak } from '../../measurement/traces/trace.js';
 import { workToBreakJ } from '../../measurement/traces/work-to-break.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
@@ -37,9 +37,6 @@ export interface TraceConditions {
   /** Of the submission, or known of the variant [mm²]. */
   readonly areaMm2: number | null;
 }
-
-/** The part of the rise that is taken as linear (common practice). */
-const LINEAR_BAND = { fromFraction: 0.1, toFraction: 0.5 };
 
 /** @throws MeasurementError for a trace without load, with too few samples, or whose x runs back */
 export function traceFigures(over: Over, samples: readonly Sample[], { gaugeLengthMm, areaMm2 }: TraceConditions): TraceFigures {

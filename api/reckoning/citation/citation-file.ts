@@ -7,14 +7,14 @@ import { cited } from './cited.js';
  * @see Citation File Format 1.2.0 (citation-file-format.github.io); a text of JSON is one of YAML 1.2, so quoting is never in doubt
  */
 export function citationFile(inputs: ReleaseInputs): ReleaseFile {
-  const { title, abstract, publisher, version, publishedOn, keywords } = cited(inputs);
+  const { title, abstract, authors, version, publishedOn, keywords } = cited(inputs);
   const lines = {
     'cff-version': '1.2.0',
     message: 'Cite this data set as below, and the digest of its manifest with it.',
     type: 'dataset',
     title,
     abstract,
-    authors: [{ name: publisher }],
+    authors: authors.map((name) => ({ name })),
     version,
     'date-released': publishedOn,
     license: inputs.licence.name,

@@ -8,12 +8,12 @@ import { cited } from './cited.js';
  * @see DataCite Metadata Schema 4.5, in its JSON form (schema.datacite.org)
  */
 export function dataCiteFile(inputs: ReleaseInputs): ReleaseFile {
-  const { title, abstract, publisher, version, publishedOn, keywords } = cited(inputs);
+  const { title, abstract, authors, publisher, version, publishedOn, keywords } = cited(inputs);
   const { licence } = inputs;
   return jsonFile('datacite.json', {
     schemaVersion: 'http://datacite.org/schema/kernel-4',
     types: { resourceTypeGeneral: 'Dataset', resourceType: 'Test results' },
-    creators: [{ name: publisher, nameType: 'Organizational' }],
+    creators: authors.map((name) => ({ name, nameType: 'Organizational' })),
     titles: [{ title }],
     publisher: { name: publisher },
     publicationYear: publishedOn.slice(0, 4),

@@ -1,7 +1,7 @@
 import type { Tail } from '../../measurement/bench-model/tail.js';
 import type { CategoryDocument, EditionDocument } from '../../contract/documents/release-documents.js';
 import type { ReleaseInputs } from '../release-inputs.js';
-import { exactDecimal } from './exact-decimal.js';
+import { twelveDigits } from './twelve-digits.js';
 import type { PublishedResult } from './published-result.js';
 import { headingOf } from './release-context.js';
 import type { EditionContext } from './release-context.js';
@@ -31,10 +31,10 @@ export function bundleOf(inputs: ReleaseInputs, context: EditionContext, divisio
   };
 }
 
-const freedomOf = ({ degreesOfFreedom }: { readonly degreesOfFreedom: number }): string => exactDecimal(Math.min(1e6, degreesOfFreedom));
+const freedomOf = ({ degreesOfFreedom }: { readonly degreesOfFreedom: number }): string => twelveDigits(Math.min(1e6, degreesOfFreedom));
 
 const tailOf = (tail: Tail | undefined): PublishedResult['besideTable'] =>
-  tail ? { standardUncertainty: exactDecimal(tail.standardUncertainty), degreesOfFreedom: freedomOf(tail) } : null;
+  tail ? { standardUncertainty: twelveDigits(tail.standardUncertainty), degreesOfFreedom: freedomOf(tail) } : null;
 
 /** Results with their uncertainty, by variant and quantity. */
 function publishedResults({ computed: { edition, results, besideTable } }: EditionContext): PublishedResult[] {
@@ -42,8 +42,8 @@ function publishedResults({ computed: { edition, results, besideTable } }: Editi
     [...(results.get(variant) ?? [])].map(([quantity, { estimate }]) => ({
       variant,
       quantity,
-      value: exactDecimal(estimate.value),
-      standardUncertainty: estimate.standardUncertainty === null ? null : exactDecimal(estimate.standardUncertainty),
+      value: twelveDigits(estimate.value),
+      standardUncertainty: estimate.standardUncertainty === null ? null : twelveDigits(estimate.standardUncertainty),
       degreesOfFreedom: estimate.standardUncertainty === null ? null : freedomOf(estimate),
       besideTable: tailOf(besideTable.get(quantity)?.get(variant)),
     })),

@@ -1,5 +1,5 @@
 import type { RoundRobinsDocument } from '../../contract/documents/round-robins-document.js';
-import { reportOf } from '../rigs/report-of.js';
+import { reportOf } from '../rigs/round-robin-report.js';
 import type { ReleaseInputs } from '../release-inputs.js';
 import { headingOf } from './release-context.js';
 

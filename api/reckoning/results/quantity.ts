@@ -1,5 +1,5 @@
 /** What can be computed from the series of methods, and what it is made of. Pure. */
-import { untreatedOf, isTreated } from '../../readings/method-series.js';
+import { untreatedOf, isTreated } from '../../readings/series-needs.js';
 import type { MethodSeries } from '../../contract/method-series.js';
 import { QUANTITIES } from '../../contract/endpoints/schemes.js';
 import type { QuantityKind, SchemeCategory } from '../../contract/endpoints/schemes.js';

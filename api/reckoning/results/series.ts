@@ -2,7 +2,7 @@
 import { resolutionUncertainty } from '../../measurement/uncertainty/standard-uncertainty.js';
 import { moderatedVariances } from '../../measurement/consensus/moderated-variances.js';
 import type { OwnVariance } from '../../measurement/consensus/moderated-variances.js';
-import { isTreated } from '../../readings/method-series.js';
+import { isTreated } from '../../readings/series-needs.js';
 import type { MethodSeries } from '../../contract/method-series.js';
 import type { Spread, SubmissionFigures } from '../../readings/submission-figures.js';
 import type { SeriesPart } from './quantity.js';

@@ -13,7 +13,7 @@ import { FindSubjects, noNames } from './find-subjects.js';
 import { inBatches } from '../intake/intake.js';
 import type { HandIn } from '../intake/intake.js';
 import { toOwnSubmission } from './own-evidence.js';
-import { handedInBefore, twiceInFile } from './repeated-faults.js';
+import { handedInTwice } from './handed-in-twice.js';
 import { readSubmission } from './read-submission.js';
 import { GatherBeside } from './gather-beside.js';
 import type { Before, Earlier, Evidence } from './gather-beside.js';
@@ -84,9 +84,9 @@ export class ExamineSubmissions {
     const here = new Map(earlier.map(({ contentDigest, rows }) => [contentDigest, rows]));
     return found.map((read) => {
       if ('faults' in read) return read;
-      const [stored, rows] = [onRecord.get(read.contentDigest), here.get(read.contentDigest)];
-      if (stored && stored.submissionId !== ownId) return { faults: [read.locate(handedInBefore(stored.reference))] };
-      if (rows) return { faults: [read.locate(twiceInFile(rows))] };
+      const met = { onRecord: onRecord.get(read.contentDigest), rows: here.get(read.contentDigest) };
+      const fault = handedInTwice(met, ownId);
+      if (fault) return { faults: [read.locate(fault)] };
       here.set(read.contentDigest, read.rows);
       return read;
     });

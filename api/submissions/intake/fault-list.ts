@@ -1,7 +1,6 @@
+import { MOST_LISTED } from './file-limits.js';
 import type { RowFault } from './row-fault.js';
 
-/** Faults that are listed one by one; a file can have more than anybody reads. */
-export const MOST_LISTED = 1000;
 const MOST_CHARACTERS = 80;
 
 /** Gathers the faults of a file: the first so many as they are, of the rest the count. */

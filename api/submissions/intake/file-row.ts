@@ -15,7 +15,7 @@ export class FileRow {
     return index === undefined ? '' : (this.cells[index] ?? '');
   }
 
-  /** A decimal comma is understood only where the separator is a semicolon. */
+  /** A decimal comma is understood only where no comma separates the cells. */
   decimal(name: string): string {
     const text = this.text(name);
     return this.hasDecimalComma && /^-?\d+,\d+$/.test(text) ? text.replace(',', '.') : text;

@@ -1,13 +1,11 @@
 import { addSpecimen } from './add-specimen.js';
 import type { FaultList } from './fault-list.js';
+import { MOST_SUBMISSIONS } from './file-limits.js';
 import { FileRow } from './file-row.js';
 import type { RowsTogether } from './rows-together.js';
 import type { Header } from './read-header.js';
-import { UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
-
-/** Submissions that one file may hold. */
-export const MOST_SUBMISSIONS = 5000;
+import { apart, misshapen, tooMany } from './row-fault-words.js';
 
 /** Columns that say the same on every row of a submission. */
 const SHARED = ['edition', 'method version', 'zone', 'instruments', 'temperature', 'humidity', 'seen label', 'note', 'fewer because'];
@@ -72,7 +70,7 @@ export class SubmissionGatherer {
     if (!seen) this.begun.set(key, { first: row.row, last: row.row });
     else if (!seen.isTold) {
       seen.isTold = true;
-      this.faults.spoil(apart(row, seen));
+      this.faults.spoil(apart(row, seen, MARKS));
     }
   }
 }
@@ -132,39 +130,3 @@ function differences(first: FileRow, row: FileRow): RowFault[] {
       message: `Differs from row ${first.row} of the same submission. Make them equal, or mark two submissions in a column "submission".`,
     }));
 }
-
-function apart(row: FileRow, { first, last }: { readonly first: number; readonly last: number }): RowFault {
-  const found = MARKS.filter((name) => row.text(name) !== '')
-    .map((name) => `${row.columnOf(name)} ${row.text(name).slice(0, 60)}`)
-    .join(', ');
-  const rows = first === last ? `row ${first}` : `rows ${first} to ${last}`;
-  const orMark = row.text('submission') === '' ? '; if it is another submission, mark the two in a column "submission"' : '';
-  return {
-    code: 'rows_apart',
-    row: row.row,
-    column: '',
-    found,
-    expected: `together with ${rows}`,
-    message: `Row ${row.row} (${found}) belongs to ${rows}; rows of another submission stand between. Sort the file by ${MARKS.join(', ')}${orMark}.`,
-  };
-}
-
-const misshapen = (row: number, found: number, expected: number): RowFault => ({
-  code: 'row_width',
-  row,
-  column: '',
-  found: `${found} cells`,
-  expected: `${expected} cells`,
-  message:
-    'The row has another number of cells than the header, so that it cannot be told to which submission it belongs. Look for a missing or extra separator.',
-});
-
-const tooMany = (row: number): UnreadableFile =>
-  new UnreadableFile({
-    code: 'too_many_submissions',
-    row,
-    column: '',
-    found: `more than ${MOST_SUBMISSIONS} submissions`,
-    expected: `at most ${MOST_SUBMISSIONS}`,
-    message: 'The file holds too many submissions. Split it and send the parts.',
-  });

@@ -11,6 +11,7 @@ import { readRows } from './read-rows.js';
 import { readText } from './read-text.js';
 import { pointerTo, UnreadableFile } from './row-fault.js';
 import type { RowFault } from './row-fault.js';
+import { hasDecimalComma } from './separator.js';
 
 /**
  * Reads a hand-in file once and yields each submission when the next one begins: the rows of one stand together, so that no more of
@@ -52,7 +53,7 @@ async function* gather(bytes: AsyncIterable<Uint8Array>, list: FaultList): Async
       const { header, faults } = readHeader(row, cells);
       list.spoil(...faults);
       if (faults.length > 0) told = list.about(understoodColumns(header, faults));
-      gatherer = new SubmissionGatherer(header, separator !== ',', told);
+      gatherer = new SubmissionGatherer(header, hasDecimalComma(separator), told);
     }
   }
   const last = gatherer?.end();

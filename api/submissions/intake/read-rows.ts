@@ -1,8 +1,10 @@
 import { CsvError, parse } from 'csv-parse';
 import { Readable } from 'node:stream';
-import { MOST_LISTED } from './fault-list.js';
+import { LONGEST_RECORD, MOST_LISTED } from './file-limits.js';
 import { UnreadableFile } from './row-fault.js';
-import type { RowFault } from './row-fault.js';
+import { notCsv, tooManyWidths, withoutHeader } from './row-fault-words.js';
+import { declaredSeparator, separatorOfHeader } from './separator.js';
+import type { Separator } from './separator.js';
 
 /** A record with the line of the file on which it ends. */
 export interface CsvRow {
@@ -11,21 +13,6 @@ export interface CsvRow {
   readonly cells: string[];
 }
 
-const SEPARATORS = [',', ';', '\t'] as const;
-export type Separator = (typeof SEPARATORS)[number];
-
-/** Characters that a row may have, the header too. */
-export const LONGEST_RECORD = 100_000;
-
-/** A first line by which a spreadsheet says what separates the cells. */
-const DECLARED = /^"?sep=([,;\t])"?$/i;
-
-/** What separates the cells: whichever of comma, semicolon and tab the header has most of, a comma before the others. */
-export const separatorOf = (headerLine: string): Separator => {
-  const counts = SEPARATORS.map((separator) => headerLine.split(separator).length);
-  return SEPARATORS[counts.indexOf(Math.max(...counts))] ?? ',';
-};
-
 /**
  * Reads RFC 4180 records from text; finds the separator by itself. Blank lines, lines of separators only and a line "sep=" are passed over.
  * @returns as many at once as lie ready: waiting for each would take longer than reading it
@@ -33,8 +20,8 @@ export const separatorOf = (headerLine: string): Separator => {
  */
 export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<CsvRow[]> {
   const { pieces, line } = await headOf(text);
-  const declared = DECLARED.exec(line.trimEnd())?.[1] as Separator | undefined;
-  const separator = declared ?? separatorOf(line);
+  const declared = declaredSeparator(line);
+  const separator = declared ?? separatorOfHeader(line);
   const parser = parse({
     delimiter: separator,
     record_delimiter: ['\r\n', '\n', '\r'],
@@ -47,7 +34,7 @@ export async function* readRows(text: AsyncGenerator<string>): AsyncGenerator<Cs
   });
   const source = Readable.from(whole(pieces, text));
   source.on('error', (error) => parser.destroy(error)).pipe(parser);
-  let isDeclaration = declared !== undefined;
+  let isDeclaration = declared !== null;
   try {
     for await (const first of parser as AsyncIterable<Parsed>) {
       const rows = isDeclaration ? [] : [toRow(separator, first)];
@@ -81,16 +68,6 @@ export const takeRecords =
     return cells.every((cell) => cell === '') ? null : (record as string[]);
   };
 
-const tooManyWidths = (row: number, unlike: number): UnreadableFile =>
-  new UnreadableFile({
-    code: 'row_width',
-    row,
-    column: '',
-    found: `${unlike} rows of another number of cells than the first`,
-    expected: 'as many cells in each row as in the header',
-    message: `Up to line ${row} there are ${unlike} rows with another number of cells than the first; the rest was not read. Look for a missing or extra separator, or for lines that are no rows of readings.`,
-  });
-
 const toRow = (separator: Separator, { record, info }: Parsed): CsvRow => ({ separator, row: info.lines, cells: record });
 
 /**
@@ -117,32 +94,4 @@ async function headOf(text: AsyncGenerator<string>): Promise<{ pieces: string[];
 async function* whole(head: readonly string[], rest: AsyncGenerator<string>): AsyncGenerator<string> {
   yield* head;
   yield* rest;
-}
-
-const withoutHeader = (length: number): UnreadableFile =>
-  new UnreadableFile({
-    code: 'file_not_csv',
-    row: 1,
-    column: '',
-    found: `${length} characters and no header line among them`,
-    expected: `a header of at most ${LONGEST_RECORD} characters, and rows below it`,
-    message: `The file begins with more than ${LONGEST_RECORD} characters without a header line. Save it as CSV with a line for each row.`,
-  });
-
-/**
- * Where and why a text is not CSV.
- * @param linesAbove lines of the file before the text that was parsed
- */
-export function notCsv(error: CsvError, linesAbove = 0): RowFault {
-  const row = linesAbove + Number(error.lines ?? 0);
-  const isTooLong = error.code === 'CSV_MAX_RECORD_SIZE';
-  const found = isTooLong ? `a row of more than ${LONGEST_RECORD} characters` : 'a quotation mark out of its place, or never closed';
-  return {
-    code: 'file_not_csv',
-    row,
-    column: '',
-    found,
-    expected: 'CSV as in RFC 4180',
-    message: `The file is not CSV up to line ${row}: found ${found}. Look for an unmatched quotation mark at or before that line.`,
-  };
 }

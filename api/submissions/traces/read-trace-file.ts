@@ -1,9 +1,12 @@
 import { CsvError, parse } from 'csv-parse/sync';
 import { FaultList } from '../intake/fault-list.js';
-import { LONGEST_RECORD, notCsv, takeRecords } from '../intake/read-rows.js';
+import { takeRecords } from '../intake/read-rows.js';
+import { LONGEST_RECORD } from '../intake/file-limits.js';
+import { notCsv } from '../intake/row-fault-words.js';
 import type { Parsed } from '../intake/read-rows.js';
 import { UnreadableFile } from '../intake/row-fault.js';
 import type { RowFault } from '../intake/row-fault.js';
+import { hasDecimalComma, separatorOfNumbers } from '../intake/separator.js';
 import { readTraceHeader } from './read-trace-header.js';
 import type { TraceHeader, TraceRow } from './read-trace-header.js';
 import type { Over, Sample } from '../../readings/traces/trace-figures.js';
@@ -34,8 +37,8 @@ export const isNumber = (cell: string, decimalComma: boolean): boolean => NUMBER
  */
 export function readTraceFile(text: string): ReadTraceFile {
   const list = new FaultList();
-  const separator = separatorOf(text);
-  const decimalComma = separator !== ',';
+  const separator = separatorOfNumbers(linesOfNumbers(text));
+  const decimalComma = hasDecimalComma(separator);
   const start = startOfNumbers(text, separator, decimalComma);
   try {
     if (text.trim() === '') list.add(emptyFile);
@@ -54,13 +57,12 @@ export function readTraceFile(text: string): ReadTraceFile {
   return { traces: [], faults: list.faults, furtherFaults: list.furtherFaults };
 }
 
-const SEPARATORS = ['\t', ';', ','] as const;
-
-/** What stands in each of the lines of numbers; a tab or a semicolon before a comma, which may be a decimal comma beside them. */
-function separatorOf(text: string): (typeof SEPARATORS)[number] {
-  const lines = text.split(/\r\n|\n|\r/, DEEPEST_HEADER + 10).filter((line) => line.trim() !== '');
-  return SEPARATORS.find((separator) => lines.slice(-5).every((line) => line.includes(separator))) ?? ',';
-}
+/** Of the first lines, the last ones, which are deepest below the header. */
+const linesOfNumbers = (text: string): string[] =>
+  text
+    .split(/\r\n|\n|\r/, DEEPEST_HEADER + 10)
+    .filter((line) => line.trim() !== '')
+    .slice(-5);
 
 /** Where the first line begins that has numbers in all its cells, and how many lines are above it; null where no header is so deep. */
 function startOfNumbers(text: string, separator: string, decimalComma: boolean): { at: number; line: number } | null {

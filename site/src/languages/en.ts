@@ -93,9 +93,6 @@ export const en = [
   // components/column-choice.astro
   'Columns: <span>all</span>',
   'Columns shown',
-  // components/combining.astro
-  'Where several submissions test one variant, the effects that the whole edition shows of their rigs and testers are taken out of each mean first. What is left is averaged, each mean x{sub} with its weight: x = Σ w{sub2}x{sub3} / Σ w{sub4}, w{sub5} = 1 / (σ² + u{sub6}²), where u{sub7} is the repeatability of that mean and σ what spools and days differ by. The spreads are not known exactly: the published value is the average of this over all spreads that the edition leaves likely.',
-  'An example: 102.00 N on a rig that reads 0.7 % high becomes 101.29 N; 98.40 N on a rig that reads 0.6 % low becomes 98.99 N. Eight specimens make u = 1.06 %, five make u = 1.34 %, and σ = 0.8 %. The weights are as 0.58 to 0.42, and the value is 100.32 N.',
   // components/control-chart.astro
   '{strong}, control line {code} (lot {lot}): {length} pulls, {5}; {6} at the end.',
   'none of the {judged} judged out of control',
@@ -120,6 +117,18 @@ export const en = [
   '<a>Labels and measurement</a>. <a2>People and rigs</a2>. <a3>Booklet to print</a3>. <a4>Compare variants</a4>. New here? <a5>How to read a ranking</a5>.',
   // components/downloads.astro
   'Download: {1}',
+  // components/drawing-key.astro
+  'value',
+  '95 % intervals of both',
+  'leads to the claim',
+  'equal stress',
+  'values that may be compared',
+  'method changed: not to be compared',
+  'limits',
+  'centre',
+  'moving average',
+  'out of control',
+  'not judged, or not counted',
   // components/edition-foot.astro
   'this page, JSON',
   'everything, JSON',
@@ -228,6 +237,9 @@ export const en = [
   'place {place}',
   ', method changed',
   ', corrected by an erratum',
+  // components/how-combined.astro
+  'Where several submissions test one variant, the effects that the whole edition shows of their rigs and testers are taken out of each mean first. What is left is averaged, each mean x{sub} with its weight: x = Σ w{sub2}x{sub3} / Σ w{sub4}, w{sub5} = 1 / (σ² + u{sub6}²), where u{sub7} is the repeatability of that mean and σ what spools and days differ by. The spreads are not known exactly: the published value is the average of this over all spreads that the edition leaves likely.',
+  'An example: 102.00 N on a rig that reads 0.7 % high becomes 101.29 N; 98.40 N on a rig that reads 0.6 % low becomes 98.99 N. Eight specimens make u = 1.06 %, five make u = 1.34 %, and σ = 0.8 %. The weights are as 0.58 to 0.42, and the value is 100.32 N.',
   // components/instruments-table.astro
   '{certificate}: {validFrom} to {validUntil}, U = {expandedUncertaintyPercent} %, k = {coverageFactor}',
   'Instrument',
@@ -235,18 +247,6 @@ export const en = [
   'Resolution',
   'Certificates',
   'Certificates that were valid during the edition; the uncertainty is expanded, with its coverage factor k',
-  // components/key.astro
-  'value',
-  '95 % intervals of both',
-  'leads to the claim',
-  'equal stress',
-  'values that may be compared',
-  'method changed: not to be compared',
-  'limits',
-  'centre',
-  'moving average',
-  'out of control',
-  'not judged, or not counted',
   // components/labels-report.astro
   'Measured, drawn, in shares of the claim, from',
   'Labels and measurement: {name}',
@@ -294,15 +294,6 @@ export const en = [
   'Sources',
   // components/named-values.astro
   'Name',
-  // components/outcome.astro
-  '{group} in {a}; the evidence allows place {placeInterval}. By score it is {4}in place {place}.',
-  'tied',
-  'By score in place {place} of {a}{3}. How sure that place is was not stated for this edition.',
-  ', tied',
-  'Since the last edition: {movement}.',
-  'Not placed in {name}: {2}.',
-  '(overall it would have been in place {placeIfIncluded})',
-  '<strong>Incomplete in {name}.</strong> Without an accepted result in {4} there is no overall place. {names}',
   // components/overall-table.astro
   'Score',
   'The same, drawn, from place',
@@ -529,6 +520,15 @@ export const en = [
   'Units',
   // components/variant-heading.astro
   'Compare {name}, {size}, {colour}',
+  // components/variant-outcome.astro
+  '{group} in {a}; the evidence allows place {placeInterval}. By score it is {4}in place {place}.',
+  'tied',
+  'By score in place {place} of {a}{3}. How sure that place is was not stated for this edition.',
+  ', tied',
+  'Since the last edition: {movement}.',
+  'Not placed in {name}: {2}.',
+  '(overall it would have been in place {placeIfIncluded})',
+  '<strong>Incomplete in {name}.</strong> Without an accepted result in {4} there is no overall place. {names}',
   // components/variant-report.astro
   'Test results of {variant} ({variant2}) in {name}: standing, label claims beside measured values, history and every specimen.',
   'A badge for your own page',

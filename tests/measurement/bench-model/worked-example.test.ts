@@ -4,7 +4,7 @@ import { fitAt } from '../../../api/measurement/bench-model/fit-series.js';
 import { submission } from './bench-model-fixtures.js';
 
 test('the example of how submissions combine, as readers see it, is what the model makes of its numbers', () => {
-  const page = readFileSync('site/src/components/combining.astro', 'utf8');
+  const page = readFileSync('site/src/components/how-combined.astro', 'utf8');
   const example = page.slice(page.indexOf('combining-example'));
   const [first, high, firstOut, second, low, secondOut, u1, u2, sigma, w1, w2, value] = (example.match(/\d+(\.\d+)?/g) ?? []).map(Number);
   expect((first! / (1 + high! / 100)).toFixed(2)).toBe(firstOut!.toFixed(2));

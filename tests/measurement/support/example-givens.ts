@@ -77,6 +77,7 @@ const COMMON = {
   category: input.categories[0],
   categories: standings.categories,
   scored: [{ found: scored, settled: scored }],
+  tied: { places: [1, 1], categories: [{ places: [2, 1] }], m: 2, from: 0 },
   drawing: { sources: new Map(), draws: DRAWS, level: 0.95, random: randomStream([1, 2, 3, 4]), rankedIds: names },
 };
 

@@ -1,5 +1,5 @@
 import type { RoundRobinsDocument } from '../../../api/contract/documents/round-robins-document.js';
-import { reportOf } from '../../../api/reckoning/rigs/report-of.js';
+import { reportOf } from '../../../api/reckoning/rigs/round-robin-report.js';
 
 const FORCES_N = [
   ['88.1', '90.3', '87.4'],

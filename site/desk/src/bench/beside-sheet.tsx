@@ -5,7 +5,7 @@ import type { DroppedRecord } from './drop-on-sheet.js';
 import { forgetRecord, keepRecord } from './kept-records.js';
 import type { Column } from './method-columns.js';
 import type { Sheet } from './sheet.js';
-import { firstEmpty, pasted, withRoom, withUnits } from './type-sheet.js';
+import { firstEmpty, pasted, withRoom, withUnits } from './fill-sheet.js';
 import { WaitingRecords } from './waiting-records.js';
 
 interface Props {

@@ -4,7 +4,7 @@ import { isSame } from './device-copy.js';
 import { reasonWords } from './reasons.js';
 import { cellOf, isEmpty } from './sheet.js';
 import type { Row, Sheet } from './sheet.js';
-import { withRoom } from './type-sheet.js';
+import { withRoom } from './fill-sheet.js';
 
 interface Props {
   readonly mine: Sheet;

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { readTable } from '../table/read-table.js';
 import type { Table } from '../table/read-table.js';
 import { FileDrop } from '../parts/file-drop.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { cellsFor, isRecord, peakOf, readingsIn, unitsOf } from './dropped-readings.js';
 import type { DroppedReadings } from './dropped-readings.js';
 import type { Sheet } from './sheet.js';
@@ -40,7 +40,7 @@ export function DropOnSheet({ columns, onReadings, onRecords }: Props) {
           records.push({ file, peak: [text, unit].filter(Boolean).join(' '), unit });
         } else setDropped({ ...table, ...readingsIn(table.cells, columns) });
       } catch (error) {
-        setSaid(wordsOf(error));
+        setSaid(failureWords(error));
       }
     }
     if (records.length === 0) return;
@@ -63,7 +63,7 @@ export function DropOnSheet({ columns, onReadings, onRecords }: Props) {
         label="Drop CSV, a workbook (.xlsx) or a logger’s record here, or choose it"
         accept=".csv,.txt,.tsv,.xlsx"
         isMany
-        onFiles={(files) => void look(files).catch((error: unknown) => setSaid(wordsOf(error)))}
+        onFiles={(files) => void look(files).catch((error: unknown) => setSaid(failureWords(error)))}
       />
       <p role="status">{said}</p>
       {dropped && (

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { Findings } from '../parts/findings.js';
-import { untaken } from './type-sheet.js';
+import { untaken } from './fill-sheet.js';
 import type { Keeping, SheetKeeper } from './sheet-keeper.js';
 
 interface Props {

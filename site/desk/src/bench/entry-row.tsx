@@ -3,7 +3,7 @@ import type { Column } from './method-columns.js';
 import { reasonWords } from './reasons.js';
 import { cellOf } from './sheet.js';
 import type { Row, Sheet } from './sheet.js';
-import { unitOf } from './type-sheet.js';
+import { unitOf } from './fill-sheet.js';
 
 /** A field of the table. */
 export interface Place {

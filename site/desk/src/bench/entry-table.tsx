@@ -2,16 +2,17 @@ import { Fragment } from 'preact';
 import type { TargetedClipboardEvent, TargetedKeyboardEvent } from 'preact';
 import { useLayoutEffect, useState } from 'preact/hooks';
 
+import { actOfKey } from './entry-keys.js';
 import { EntryQuestion, EntryRow, idOf } from './entry-row.js';
 import type { Asked, Place } from './entry-row.js';
 import { signal } from './finding-signal.js';
 import type { Column } from './method-columns.js';
 import { pastedCells } from './pasted-cells.js';
 import { ReasonButtons } from './reason-buttons.js';
-import { REASON_KEYS } from './reasons.js';
+
 import { cellOf, isWhole, withCell, withRow } from './sheet.js';
 import type { InvalidReason, Sheet } from './sheet.js';
-import { pasted, taken, unitOf, withRoom } from './type-sheet.js';
+import { pasted, taken, unitOf, withRoom } from './fill-sheet.js';
 import { readTyped } from './typed-reading.js';
 
 interface Props {
@@ -83,17 +84,14 @@ export function EntryTable({ sheet, columns, hasStations, treatment, onType }: P
     focusOn(at);
   };
   const press = (place: Place, event: TargetedKeyboardEvent<HTMLInputElement>) => {
-    const isEmpty = event.currentTarget.value === '';
-    const reason = REASON_KEYS.find(({ key }) => key === event.key.toLowerCase());
-    const acts: Record<string, () => void> = {
-      ...(isEmpty && { Backspace: () => back(place) }),
-      ...(isEmpty && reason && !hasStations && { [event.key]: () => mark(reason.reason) }),
-      ...(isEmpty && treatment !== null && { k: treat }),
-      Enter: () => enter(place),
-      ArrowUp: () => place.index > 0 && go({ ...place, index: place.index - 1 }),
-      ArrowDown: () => place.index < sheet.rows.length - 1 && go({ ...place, index: place.index + 1 }),
-    };
-    const act = event.ctrlKey || event.metaKey || event.altKey ? undefined : acts[event.key];
+    const act = actOfKey(event, event.currentTarget.value === '', {
+      enter: () => enter(place),
+      back: () => back(place),
+      up: () => place.index > 0 && go({ ...place, index: place.index - 1 }),
+      down: () => place.index < sheet.rows.length - 1 && go({ ...place, index: place.index + 1 }),
+      mark: hasStations ? null : mark,
+      treat: treatment === null ? null : treat,
+    });
     if (!act) return;
     event.preventDefault();
     act();

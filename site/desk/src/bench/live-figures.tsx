@@ -2,7 +2,7 @@ import type { Preview } from './use-preview.js';
 import type { Column } from './method-columns.js';
 import { meanOf, validRows } from './sheet.js';
 import type { Condition, Sheet } from './sheet.js';
-import { unitOf } from './type-sheet.js';
+import { unitOf } from './fill-sheet.js';
 
 interface Props {
   readonly sheet: Sheet;

@@ -11,7 +11,7 @@ import { readContext } from './bench-context.js';
 import { copiesOf, dropCopy, isSame } from './device-copy.js';
 import type { DeviceCopy } from './device-copy.js';
 import type { Cell, Condition, InvalidReason, Row, Sheet } from './sheet.js';
-import { withRoom } from './type-sheet.js';
+import { withRoom } from './fill-sheet.js';
 
 export interface OpenedSheet {
   readonly copy: DeviceCopy;

@@ -4,7 +4,7 @@ import { tracesResponse } from '../../../../api/contract/endpoints/traces.js';
 import { ask } from '../http/ask.js';
 import { NoAnswer, Refusal } from '../http/problem.js';
 import { FileDrop } from '../parts/file-drop.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { forgetRecord, keepRecord, recordsOf } from './kept-records.js';
 import type { PullRecord } from './kept-records.js';
 
@@ -32,7 +32,7 @@ export function RecordsToSend({ reference, accountId, copyId }: Props) {
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
     sendAll().catch((error: unknown) => {
-      tell(error instanceof NoAnswer ? 'A record waits on this device; it goes as soon as the server answers.' : wordsOf(error));
+      tell(error instanceof NoAnswer ? 'A record waits on this device; it goes as soon as the server answers.' : failureWords(error));
       if (error instanceof NoAnswer) timer = setTimeout(() => setRound(round + 1), AGAIN_MS);
     });
     return () => clearTimeout(timer);
@@ -67,7 +67,7 @@ export function RecordsToSend({ reference, accountId, copyId }: Props) {
           id={`record-${reference}`}
           label="Drop the logger’s CSV here, or choose it"
           accept=".csv,.txt,.tsv"
-          onFiles={(files) => void add(files).catch((error: unknown) => tell(wordsOf(error)))}
+          onFiles={(files) => void add(files).catch((error: unknown) => tell(failureWords(error)))}
         />
       </details>
     </>
@@ -87,6 +87,6 @@ async function send({ id, name, specimen, text }: PullRecord, reference: string)
     if (!(error instanceof Refusal)) throw error;
     if (error.status >= 500 || error.code === 'request/key-busy') throw new NoAnswer();
     const faults = error.faults.map(({ detail }) => detail).slice(0, 3);
-    return [`${name} was not taken. ${wordsOf(error)}`, ...faults].join(' ');
+    return [`${name} was not taken. ${failureWords(error)}`, ...faults].join(' ');
   }
 }

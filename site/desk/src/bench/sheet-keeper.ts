@@ -3,7 +3,7 @@ import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { NoAnswer, Refusal } from '../http/problem.js';
 import { whenQuiet } from '../parts/when-quiet.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { dropCopy, isSame, keepCopy } from './device-copy.js';
 import type { DeviceCopy } from './device-copy.js';
 import { isBlank } from './sheet.js';
@@ -142,7 +142,7 @@ export class SheetKeeper {
       return;
     }
     const faults = error instanceof Refusal ? error.faults.map(({ detail }) => detail) : [];
-    this.update({ fault: [wordsOf(error), ...faults].join(' '), copy: { ...this.state.copy, handInKey: null } });
+    this.update({ fault: [failureWords(error), ...faults].join(' '), copy: { ...this.state.copy, handInKey: null } });
   }
 
   private update(change: Partial<Keeping>): void {

@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import { submissionPreview } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
 import { NoAnswer } from '../http/problem.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 export type Preview = z.infer<typeof submissionPreview>;
 
@@ -26,7 +26,7 @@ export function usePreview(content: object | null): { readonly preview: Preview 
           setFault('');
         },
         (error: unknown) => {
-          if (number === newest.current && !(error instanceof NoAnswer)) setFault(wordsOf(error));
+          if (number === newest.current && !(error instanceof NoAnswer)) setFault(failureWords(error));
         },
       );
     }, REST_MS);

@@ -2,7 +2,7 @@ import { useState } from 'preact/hooks';
 import { Refusal } from '../http/problem.js';
 import { FileDrop } from '../parts/file-drop.js';
 import { cellsOfText, readTable } from '../table/read-table.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { addRow } from './add-row.js';
 import { COLUMNS, pastedRows, titleAt } from './pasted-rows.js';
 import type { PastedRow, PastedTable } from './pasted-rows.js';
@@ -22,7 +22,7 @@ export function PasteTable({ onAdded }: { onAdded: () => void }) {
     setSaid('');
     cells.then(
       (found) => setTable(found.length > 1 ? pastedRows(found) : null),
-      (error: unknown) => setSaid(wordsOf(error)),
+      (error: unknown) => setSaid(failureWords(error)),
     );
   };
   const sound =
@@ -120,6 +120,6 @@ const stateOf = ({ faults }: PastedRow, result: string | undefined) =>
 
 const refusedAs = (error: unknown): string =>
   [
-    wordsOf(error),
+    failureWords(error),
     ...(error instanceof Refusal ? error.faults.map(({ pointer, detail }) => `${titleAt(pointer.slice(1))}: ${detail}`) : []),
   ].join(' ');

@@ -7,7 +7,7 @@ import { setAsker } from '../http/ask-password.js';
 import { Refusal } from '../http/problem.js';
 import { forgetSession } from '../http/session.js';
 import { whenQuiet } from '../parts/when-quiet.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import type { Account } from './account.js';
 import { Foot } from './foot.js';
 import { Masthead } from './masthead.js';
@@ -30,7 +30,7 @@ export function Frame({ Screen, roles }: Props) {
   useEffect(() => {
     setAsker(() => new Promise<void>((done) => whenQuiet(() => setAnswered(() => done))));
     ask(accountResponse, 'GET', 'accounts/me', { isOpen: true }).then(setSeat, (error: unknown) => {
-      setSeat(error instanceof Refusal && error.status === 401 ? { is: 'empty' } : { is: 'failed', words: wordsOf(error) });
+      setSeat(error instanceof Refusal && error.status === 401 ? { is: 'empty' } : { is: 'failed', words: failureWords(error) });
     });
   }, []);
 

@@ -11,7 +11,7 @@ import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
-import { ToAdd } from '../parts/to-add.js';
+import { FoldedForm } from '../parts/folded-form.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { KIND_WORDS, optionsOf } from '../words/kind-words.js';
@@ -46,7 +46,7 @@ export function Instruments() {
         ))}
       </ul>
       {instruments.answer && (
-        <ToAdd what="Add an instrument" count={known.length}>
+        <FoldedForm what="Add an instrument" count={known.length}>
           <Form
             schema={instrumentRequest}
             submit="Add the instrument"
@@ -66,12 +66,12 @@ export function Instruments() {
               return `${code} is on record. Give it its certificate.`;
             }}
           />
-        </ToAdd>
+        </FoldedForm>
       )}
       {known.length > 0 && (
-        <ToAdd what="Add a certificate" count={known.flatMap(({ calibrations }) => calibrations).length}>
+        <FoldedForm what="Add a certificate" count={known.flatMap(({ calibrations }) => calibrations).length}>
           <Certificate codes={known.map(({ code }) => code)} onAdded={instruments.again} />
-        </ToAdd>
+        </FoldedForm>
       )}
     </>
   );

@@ -2,7 +2,7 @@ import type { ComponentChildren } from 'preact';
 import { useId, useRef, useState } from 'preact/hooks';
 import type { z } from 'zod';
 import { Refusal } from '../http/problem.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { Field } from './form-field.js';
 import type { FieldOptions } from './form-field.js';
 import { readFields } from './read-fields.js';
@@ -62,7 +62,7 @@ export function Form<Schema extends z.ZodType>({
       if (isRepeated) form.current.reset();
     } catch (error) {
       const found = error instanceof Refusal ? error.faults : [];
-      show(Object.fromEntries(found.map(({ pointer, detail }) => [pointer.slice(1), detail])), wordsOf(error));
+      show(Object.fromEntries(found.map(({ pointer, detail }) => [pointer.slice(1), detail])), failureWords(error));
     } finally {
       setIsSending(false);
     }

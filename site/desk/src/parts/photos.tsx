@@ -5,7 +5,7 @@ import { PHOTO_SHOWS, photosResponse } from '../../../../api/contract/endpoints/
 import type { Photo, PhotoShows } from '../../../../api/contract/endpoints/photos.js';
 import { ask } from '../http/ask.js';
 import { dayOf } from '../words/day-of.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { FileDrop } from './file-drop.js';
 import { useLoaded } from './use-loaded.js';
 
@@ -48,7 +48,7 @@ export function Photos({ of, first, canAdd, specimens = [], none = '' }: Props) 
         `${files.length === 1 ? 'The photo is' : `${files.length} photos are`} kept, without place, time and device that the camera wrote.`,
       );
     } catch (error) {
-      setSaid(wordsOf(error));
+      setSaid(failureWords(error));
     }
     photos.again();
   };
@@ -58,7 +58,7 @@ export function Photos({ of, first, canAdd, specimens = [], none = '' }: Props) 
         setSaid('The photo is taken away.');
         photos.again();
       },
-      (error: unknown) => setSaid(wordsOf(error)),
+      (error: unknown) => setSaid(failureWords(error)),
     );
   return (
     <>

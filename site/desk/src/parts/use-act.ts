@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 /** Carries out an act of a button, says what happened or what was refused, and asks for the new state. */
 export function useAct(onDone: () => void) {
@@ -10,7 +10,7 @@ export function useAct(onDone: () => void) {
         setSaid(words);
         onDone();
       },
-      (error: unknown) => setSaid(wordsOf(error)),
+      (error: unknown) => setSaid(failureWords(error)),
     );
   };
   return { said, act };

@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useState } from 'preact/hooks';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 export interface Loaded<Answer> {
   readonly answer: Answer | null;
@@ -17,7 +17,7 @@ export function useLoaded<Answer>(load: () => Promise<Answer>, dependencies: rea
         setAnswer(next);
         setFault('');
       },
-      (error: unknown) => setFault(wordsOf(error)),
+      (error: unknown) => setFault(failureWords(error)),
     );
   }, dependencies);
   useEffect(again, [again]);

@@ -5,7 +5,7 @@ import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { findingKind } from '../words/finding-kind.js';
 import { dayOf } from '../words/day-of.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 interface Props {
   readonly submissions: readonly SubmissionResponse[];
@@ -60,7 +60,7 @@ function Group({ kind, cases, are, onDecided, nameOf, onTell }: GroupProps) {
     setIsAtWork(true);
     const told: string[] = [];
     for (const [index, one] of cases.filter(({ reference }) => ticked.includes(reference)).entries()) {
-      const said = await carryOut(one, are, words.trim()).catch((error: unknown) => `not decided: ${wordsOf(error)}`);
+      const said = await carryOut(one, are, words.trim()).catch((error: unknown) => `not decided: ${failureWords(error)}`);
       told.push(`${index + 1} of ${ticked.length}, ${one.reference}: ${said}`);
       onTell([...told]);
     }

@@ -9,7 +9,7 @@ import { newKey } from '../http/new-key.js';
 import { Refusal } from '../http/problem.js';
 import { dayOf } from '../words/day-of.js';
 import { METHOD_HELP, MethodHelp } from '../parts/method-help.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { AfterDecision } from './after-decision.js';
 import { Decision } from './decision.js';
 import { FindingAnswers } from './finding-answers.js';
@@ -19,7 +19,7 @@ import { RevisionChanges } from './revision-changes.js';
 import { RigOfTheDay } from './rig-of-the-day.js';
 import { SpecimenPlot } from './specimen-plot.js';
 import { SpecimensTable } from './specimens-table.js';
-import { Stand } from './stand.js';
+import { StateBanner } from './state-banner.js';
 import { focusNext, toggle, useKeys } from './use-keys.js';
 
 interface Props {
@@ -45,7 +45,9 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
   const fail = (error: unknown) => {
     const isStale = error instanceof Refusal && (error.status === 412 || error.code === 'reviews/wrong-state');
     setHasMoved(isStale);
-    setFault(isStale ? 'Somebody else was here meanwhile. What you wrote stays on this page; nothing was decided by you.' : wordsOf(error));
+    setFault(
+      isStale ? 'Somebody else was here meanwhile. What you wrote stays on this page; nothing was decided by you.' : failureWords(error),
+    );
     if (isStale) onMoved();
   };
   const act = (send: () => Promise<unknown>) => {
@@ -77,7 +79,7 @@ export function ReviewSheet({ submission, method, actions, isReviewer, onMoved }
         <span class="code">{spool}</span> {method.name}
       </h1>
       <Heading submission={submission} />
-      {(hasMoved || !isOpen) && <Stand submission={submission} />}
+      {(hasMoved || !isOpen) && <StateBanner submission={submission} />}
       {fault !== '' && (
         <p role="alert" class="signal">
           {fault}

@@ -7,7 +7,7 @@ import { PasteTable } from '../catalogue/paste-table.js';
 import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
-import { ToAdd } from '../parts/to-add.js';
+import { FoldedForm } from '../parts/folded-form.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { SOURCE_WORDS } from '../words/kind-words.js';
@@ -43,9 +43,9 @@ export function Catalogue() {
       <h1>Catalogue</h1>
       <h2>Add</h2>
       {spools.answer && (
-        <ToAdd what="One spool" count={spools.answer.length}>
+        <FoldedForm what="One spool" count={spools.answer.length}>
           <AddSpool onAdded={added} />
-        </ToAdd>
+        </FoldedForm>
       )}
       <PasteTable onAdded={added} />
       <CatalogueRows of={rows} />

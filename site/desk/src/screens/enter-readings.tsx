@@ -16,7 +16,7 @@ import { SheetHeading } from '../bench/sheet-heading.js';
 import { SheetKeeper } from '../bench/sheet-keeper.js';
 import type { Keeping } from '../bench/sheet-keeper.js';
 import { isBlank } from '../bench/sheet.js';
-import { unitOf } from '../bench/type-sheet.js';
+import { unitOf } from '../bench/fill-sheet.js';
 import { usePreview } from '../bench/use-preview.js';
 import type { ScreenProps } from '../frame/open-screen.js';
 import { Cautions } from '../parts/cautions.js';

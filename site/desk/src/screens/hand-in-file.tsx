@@ -13,7 +13,7 @@ import type { Table } from '../table/read-table.js';
 import { dayAs, foreignDays, withDays } from '../table/reread-days.js';
 import type { DayOrder } from '../table/reread-days.js';
 import { dayOf } from '../words/day-of.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 const filePreview = z.strictObject({ submissions: z.array(submissionPreview) });
 
@@ -43,7 +43,7 @@ export function HandInFile() {
       await look({ name: file.name, table, text: table.isWorkbook ? await toCsv(table.cells) : await file.text() });
     } catch (error) {
       // What is wrong with a text the server tells row by row; a workbook it does not read.
-      if (await isWorkbook(file)) setSaid(wordsOf(error));
+      if (await isWorkbook(file)) setSaid(failureWords(error));
       else await look({ name: file.name, table: null, text: await file.text() });
     }
   };
@@ -56,7 +56,7 @@ export function HandInFile() {
       const { submissions } = await ask(filePreview, 'POST', 'submissions/preview', { body: read.text });
       setLooked({ ...read, submissions, faults: [], words: '' });
     } catch (error) {
-      setLooked({ ...read, submissions: [], faults: error instanceof Refusal ? error.faults : [], words: wordsOf(error) });
+      setLooked({ ...read, submissions: [], faults: error instanceof Refusal ? error.faults : [], words: failureWords(error) });
     }
   };
   const handIn = async ({ text, key }: Looked) => {
@@ -67,7 +67,7 @@ export function HandInFile() {
         `Handed in: ${'submissions' in answer ? answer.submissions.map(({ reference }) => reference).join(', ') : answer.reference}.`,
       );
     } catch (error) {
-      setSaid(wordsOf(error));
+      setSaid(failureWords(error));
     }
   };
   return (

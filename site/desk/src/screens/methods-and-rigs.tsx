@@ -8,11 +8,11 @@ import { METHOD_STARTERS } from '../methods/method-starters.js';
 import type { MethodStarter } from '../methods/method-starters.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
-import { ToAdd } from '../parts/to-add.js';
+import { FoldedForm } from '../parts/folded-form.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { methodAt } from '../words/method-help.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 export function MethodsAndRigs() {
   return (
@@ -40,7 +40,7 @@ function Methods() {
       setSaid(`${starter.name}, version 1, is in force from ${dayOf(effectiveFrom)}.`);
       methods.again();
     } catch (error) {
-      setSaid(wordsOf(error));
+      setSaid(failureWords(error));
     }
   };
   const [from, setFrom] = useState(`${new Date().getFullYear()}-01-01`);
@@ -59,7 +59,7 @@ function Methods() {
         ))}
       </ul>
       {missing.length > 0 && (
-        <ToAdd what="Begin with a method from the starters" count={methods.answer?.length ?? 0}>
+        <FoldedForm what="Begin with a method from the starters" count={methods.answer?.length ?? 0}>
           <p>Their wording is general; a version of your own replaces it later. A version never changes once it is on record.</p>
           <label class="field narrow">
             In force from
@@ -77,7 +77,7 @@ function Methods() {
               </li>
             ))}
           </ul>
-        </ToAdd>
+        </FoldedForm>
       )}
       <p role="status">{said}</p>
     </>
@@ -102,7 +102,7 @@ function ControlLines() {
         ))}
       </ul>
       {lines.answer && (
-        <ToAdd what="Add a control line" count={lines.answer.items.length}>
+        <FoldedForm what="Add a control line" count={lines.answer.items.length}>
           <Form
             schema={controlLineRequest}
             submit="Add the control line"
@@ -119,7 +119,7 @@ function ControlLines() {
               return `${request.code} is on record.`;
             }}
           />
-        </ToAdd>
+        </FoldedForm>
       )}
     </>
   );

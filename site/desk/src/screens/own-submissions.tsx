@@ -16,7 +16,7 @@ import { useMethodNames } from '../parts/use-method-names.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 import { STATES } from '../words/state-words.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 const AT_ONCE = 10;
 
@@ -148,7 +148,7 @@ function TakeAway({ reference, version, onGone }: { reference: string; version: 
       setIsAsked(true);
       return;
     }
-    ask(z.null(), 'DELETE', `drafts/${reference}`, { version }).then(onGone, (error: unknown) => setFault(wordsOf(error)));
+    ask(z.null(), 'DELETE', `drafts/${reference}`, { version }).then(onGone, (error: unknown) => setFault(failureWords(error)));
   };
   return (
     <span>

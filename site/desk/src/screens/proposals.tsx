@@ -14,7 +14,7 @@ import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 
 /** So many settled ones are in nobody's way. */
 const FEW = 5;
@@ -30,7 +30,7 @@ export function Proposals({ account }: ScreenProps) {
       setSaid(`Carried out: ${inWords(proposal)}.`);
       proposals.again();
     } catch (error) {
-      setSaid(wordsOf(error));
+      setSaid(failureWords(error));
     }
   };
   const end = async ({ id }: ProposalResponse, how: 'refusal' | 'cancellation', reason: string) => {

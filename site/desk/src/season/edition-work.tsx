@@ -8,7 +8,7 @@ import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { Amending } from './amending.js';
 import { Assigning } from './assigning.js';
 import { BoardMatrix } from './board-matrix.js';
@@ -59,7 +59,7 @@ export function EditionWork({ edition, others, onMoved }: Props) {
         setSaid(words);
         onMoved();
       },
-      (error: unknown) => setSaid(wordsOf(error)),
+      (error: unknown) => setSaid(failureWords(error)),
     );
   };
   return (

@@ -4,7 +4,7 @@ import { schemeRequest, schemeResponse } from '../../../../api/contract/endpoint
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
-import { ToAdd } from '../parts/to-add.js';
+import { FoldedForm } from '../parts/folded-form.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { toSlug } from '../words/to-slug.js';
 import { editionFields, loadChoices, toEdition } from './edition-fields.js';
@@ -36,7 +36,7 @@ export function NewEdition({ editions, onPlanned }: Props) {
           A scheme ranks what methods measure. <a href="/desk/methods/">Put methods on record first</a>
         </p>
       ) : (
-        <ToAdd what="From the categories that you test" count={schemes.length}>
+        <FoldedForm what="From the categories that you test" count={schemes.length}>
           <Form
             schema={schemeRequest}
             submit="Make the scheme"
@@ -62,13 +62,13 @@ export function NewEdition({ editions, onPlanned }: Props) {
               return 'The scheme is on record.';
             }}
           />
-        </ToAdd>
+        </FoldedForm>
       )}
       <h2>Plan an edition</h2>
       {schemes.length === 0 ? (
         <p class="soft">It needs a scheme.</p>
       ) : (
-        <ToAdd what="Name, scheme, days and methods" count={editions.length}>
+        <FoldedForm what="Name, scheme, days and methods" count={editions.length}>
           <Form
             schema={editionRequest}
             submit="Plan the edition"
@@ -84,7 +84,7 @@ export function NewEdition({ editions, onPlanned }: Props) {
               return 'Planned.';
             }}
           />
-        </ToAdd>
+        </FoldedForm>
       )}
     </>
   );

@@ -4,7 +4,7 @@ import { useState } from 'preact/hooks';
 import type { z } from 'zod';
 import { ask } from '../http/ask.js';
 import { dayOf, timeOf } from '../words/day-of.js';
-import { wordsOf } from '../words/words-of.js';
+import { failureWords } from '../words/failure-words.js';
 import { ChangedCells } from './changed-cells.js';
 
 type Preview = z.infer<typeof previewResponse>;
@@ -17,7 +17,7 @@ export function PreviewTable({ slug }: { slug: string }) {
   const look = () => {
     setIsAtWork(true);
     ask(previewResponse, 'POST', `editions/${slug}/previews`)
-      .then(setPreview, (error: unknown) => setFault(wordsOf(error)))
+      .then(setPreview, (error: unknown) => setFault(failureWords(error)))
       .finally(() => setIsAtWork(false));
   };
   return (

@@ -1,4 +1,4 @@
-import { drawRequest, retestsResponse } from '../../../../api/contract/endpoints/retests.js';
+import { drawRequest, retestsResponse, USUAL_DRAW_PERCENT } from '../../../../api/contract/endpoints/retests.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
@@ -37,7 +37,7 @@ export function Retests({ slug, canDraw }: { slug: string; canDraw: boolean }) {
           <Form
             schema={drawRequest}
             submit="Draw"
-            fields={[{ name: 'percent', label: 'Share of the accepted results, %', kind: 'number', value: '10' }]}
+            fields={[{ name: 'percent', label: 'Share of the accepted results, %', kind: 'number', value: String(USUAL_DRAW_PERCENT) }]}
             onSend={async (request) => {
               await ask(retestsResponse, 'POST', `editions/${slug}/retests`, { body: request });
               drawn.again();

@@ -5,7 +5,7 @@ import type { RemarkResponse } from '../../../../api/contract/endpoints/statemen
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
-import { ToAdd } from '../parts/to-add.js';
+import { FoldedForm } from '../parts/folded-form.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
@@ -36,7 +36,7 @@ export function Remarks() {
       </ul>
       {remarks.answer && (
         <>
-          <ToAdd what="A caveat on how lines are made" count={remarks.answer.items.length}>
+          <FoldedForm what="A caveat on how lines are made" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Add this caveat"
@@ -49,8 +49,8 @@ export function Remarks() {
               ]}
               onSend={send}
             />
-          </ToAdd>
-          <ToAdd what="A caveat on a line or variant" count={remarks.answer.items.length}>
+          </FoldedForm>
+          <FoldedForm what="A caveat on a line or variant" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Add the caveat"
@@ -71,8 +71,8 @@ export function Remarks() {
               ]}
               onSend={send}
             />
-          </ToAdd>
-          <ToAdd what="A reply of a maker" count={remarks.answer.items.length}>
+          </FoldedForm>
+          <FoldedForm what="A reply of a maker" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Enter the reply"
@@ -87,7 +87,7 @@ export function Remarks() {
               ]}
               onSend={send}
             />
-          </ToAdd>
+          </FoldedForm>
         </>
       )}
     </>

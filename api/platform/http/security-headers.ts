@@ -10,7 +10,7 @@ const CSP_OF_DOCS =
 export const isBehindTls = ({ PUBLIC_URL, SECURE_COOKIES }: Config): boolean => SECURE_COOKIES || PUBLIC_URL.startsWith('https:');
 
 /** Headers that every answer carries. The promise of TLS is for this host alone: what else stands under its name is not ours to judge. */
-export async function registerAnswerHeaders(fastify: FastifyInstance, config: Config): Promise<void> {
+export async function registerSecurityHeaders(fastify: FastifyInstance, config: Config): Promise<void> {
   const strictTransportSecurity = isBehindTls(config) ? { includeSubDomains: false } : false;
   await fastify.register(helmet, { contentSecurityPolicy: false, strictTransportSecurity });
   fastify.addHook('onRequest', (request, reply, done) => {

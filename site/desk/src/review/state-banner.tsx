@@ -3,7 +3,7 @@ import { dayOf, timeOf } from '../words/day-of.js';
 import { STATES } from '../words/state-words.js';
 
 /** What has become of a submission meanwhile: who did what, and when. */
-export function Stand({ submission: { state, revision, reviews, handedInAt, tester } }: { submission: SubmissionResponse }) {
+export function StateBanner({ submission: { state, revision, reviews, handedInAt, tester } }: { submission: SubmissionResponse }) {
   const last = reviews.at(-1);
   const when = (at: string) => `${dayOf(at)}, ${timeOf(new Date(at))}`;
   return (

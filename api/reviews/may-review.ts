@@ -11,12 +11,11 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/if-match.js';
-import { statesFor } from '../contract/submission-actions.js';
+import { isKeptByClaim, statesFor } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
 import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
-import { requireSecondPerson, requireState } from './review.js';
-import type { SubmissionUnderReview } from './review.js';
+import type { SubmissionUnderReview } from './submission-under-review.js';
 import { reviewProblems } from './reviews.errors.js';
 
 /** The submission that a decision is about, and the version of it that the decider saw. */
@@ -27,7 +26,7 @@ export interface ReviewedSubmission {
 
 /** What every decision begins with: the submission locked, as its decider saw it, in the right state, before a second person without a tie. */
 @Injectable()
-export class OpenReview {
+export class MayReview {
   constructor(
     private readonly store: SubmissionsStore,
     private readonly submissions: SubmissionViewsReadModel,
@@ -54,7 +53,7 @@ export class OpenReview {
       requireSecondPerson(actor.accountId, submission.testerId);
       requireSameVersion(submission.version, version);
       requireState(submission, action);
-      if (statesFor(action).includes('submitted')) await this.requireUnclaimed(actor, submission);
+      if (isKeptByClaim(action)) await this.requireUnclaimed(actor, submission);
       await decide(tx, submission);
     });
   }
@@ -83,4 +82,18 @@ export class OpenReview {
     if (spool && (await this.interests.has(actor.accountId, spool.variant.makerId)))
       throw new Problem(reviewProblems['reviews/declared-interest']);
   }
+}
+
+/** A second person decides; the database keeps the same rule (reviewer_is_not_tester). */
+function requireSecondPerson(actorId: string, testerId: string): void {
+  if (actorId === testerId) throw new Problem(reviewProblems['reviews/own-submission']);
+}
+
+function requireState(submission: { reference: string; state: string }, action: ActionName): void {
+  const expected = statesFor(action);
+  if (expected.some((state) => state === submission.state)) return;
+  throw new Problem(
+    reviewProblems['reviews/wrong-state'],
+    `${submission.reference} is ${submission.state}; expected ${expected.join(' or ')}.`,
+  );
 }

@@ -8,7 +8,7 @@ import { contextOf } from '../reckoning/documents/release-context.js';
 import { houseDocument, remarksDocument } from '../reckoning/documents/statement-documents.js';
 
 /** The standings that a release of these inputs would show, and each of their cells; nothing is stored. */
-export function lookAt(inputs: ReleaseInputs) {
+export function shownStandings(inputs: ReleaseInputs) {
   const context = contextOf(inputs);
   const tables = compare(context).map((one) => ({
     context: one,

@@ -28,7 +28,7 @@ async function query(url: string, sql: string): Promise<Record<string, unknown>[
 
 /** The same, in a process that can be killed. */
 async function startElsewhere(): Promise<{ child: ChildProcess; url: string }> {
-  const args = ['--import', './.config/load-typescript.mjs', 'tests/faults/keep-server-up.ts', folder];
+  const args = ['--import', './.config/load-typescript.mjs', 'tests/failures/keep-server-up.ts', folder];
   const child = spawn(process.execPath, args, { stdio: ['ignore', 'pipe', 'inherit'] });
   const [url] = (await once(child.stdout, 'data')) as [Buffer];
   return { child, url: url.toString().trim() };

@@ -14,7 +14,7 @@ const isForAnyPage = ({ method, url, headers }: FastifyRequest): boolean =>
   headers.cookie === undefined;
 
 /** Lets scripts of any page read what is public, refusals included (Fetch standard, CORS protocol); register it before whatever refuses. */
-export async function registerAnyPage(fastify: FastifyInstance): Promise<void> {
+export async function registerCrossOrigin(fastify: FastifyInstance): Promise<void> {
   await fastify.register(cors, {
     hook: 'onRequest',
     delegator: (request, done) => {

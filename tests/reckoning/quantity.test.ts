@@ -1,7 +1,7 @@
 import { keyOf, plainQuantity, quantitiesIn, quantitiesOf } from '../../api/reckoning/results/quantity.js';
 import { editionSeries } from '../../api/reckoning/results/series.js';
 import type { ResultSubmission } from '../../api/reckoning/results/series.js';
-import { needOf } from '../../api/readings/method-series.js';
+import { needOf } from '../../api/readings/series-needs.js';
 import type { MethodSeries } from '../../api/contract/method-series.js';
 import { computeEdition, standingsOf } from '../../api/reckoning/standings/compute-edition.js';
 import { METHOD_SERIES, KEYS } from '../support/method-series.js';

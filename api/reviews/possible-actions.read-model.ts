@@ -21,7 +21,7 @@ export interface PossibleAction {
 
 /** What somebody can do with a submission now, and why not, with counts: what a blocked button says. */
 @Injectable()
-export class WhatsPossibleReadModel {
+export class PossibleActionsReadModel {
   constructor(
     private readonly submissions: SubmissionsReadModel,
     private readonly decisions: DecisionsReadModel,

@@ -9,7 +9,7 @@ interface Props {
 }
 
 /** A form below a list: folded where the list has something, open where it makes the first; and it stays so while one adds. */
-export function ToAdd({ what, count, children }: Props) {
+export function FoldedForm({ what, count, children }: Props) {
   const isFirst = useRef(count === 0);
   return (
     <details open={isFirst.current}>

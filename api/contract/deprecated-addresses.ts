@@ -1,6 +1,6 @@
 /** Addresses that will be taken away, told in time by headers that programs understand. Pure. */
 
-interface Retiring {
+interface Deprecated {
   readonly path: RegExp;
   /** As it stands in the description. */
   readonly described: string;
@@ -12,7 +12,7 @@ interface Retiring {
   readonly instead: (path: string) => string;
 }
 
-const RETIRING: readonly Retiring[] = [
+const DEPRECATED: readonly Deprecated[] = [
   {
     // The same bytes as the address of the edition, which has them since the first release.
     path: /^\/v1\/editions\/[^/]+\/standings$/,
@@ -29,12 +29,12 @@ const ENDS = 'standings';
  * Headers that say so, name and value in turn; none of an address that stays.
  * @see RFC 9745 (Deprecation), RFC 8594 (Sunset), RFC 5829 (successor-version)
  */
-export function retiringHeads(path: string): readonly (readonly [name: string, value: string])[] {
+export function deprecationHeads(path: string): readonly (readonly [name: string, value: string])[] {
   // Asked at every read: most addresses end otherwise.
   if (!path.endsWith(ENDS)) return [];
-  const retiring = RETIRING.find((one) => one.path.test(path));
-  if (!retiring) return [];
-  const { since, until, instead } = retiring;
+  const deprecated = DEPRECATED.find((one) => one.path.test(path));
+  if (!deprecated) return [];
+  const { since, until, instead } = deprecated;
   return [
     ['Deprecation', `@${since.getTime() / 1000}`],
     ['Sunset', until.toUTCString()],
@@ -43,4 +43,4 @@ export function retiringHeads(path: string): readonly (readonly [name: string, v
 }
 
 /** Whether an address of the description is one of them. */
-export const isRetiring = (described: string): boolean => RETIRING.some((one) => one.described === described);
+export const isDeprecated = (described: string): boolean => DEPRECATED.some((one) => one.described === described);

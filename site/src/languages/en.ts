@@ -771,9 +771,8 @@ export const en = [
   'What each type of error that the API answers means, and what to do about it.',
   'The API answers an error as a problem document (RFC 9457): a <code>type</code> that ends in one of the codes below, a <code2>title</code2>, the HTTP <code3>status</code3>, and a <code4>detail</code4> that says what was found, what was expected and what to do. Programs should act on the code, never on the words.',
   'This installation lists no problem types.',
-  'Code',
+  'Problem',
   'Status',
-  'Title',
   'Meaning',
   // pages/read/embed.astro
   'On your own page',

@@ -9,7 +9,7 @@ const MARK = /(<(script|style|code|pre)\b[\s\S]*?<\/\2>|<[^>]+>)/;
 const HEARD = /(?<=\s(?:aria-label|title|alt)=")[^"]*/g;
 
 /** The space between a number and its unit. */
-const BEFORE_UNIT = /(?<=\d) (?=(?:%|N|MPa|mm|tex|lbf|kgf|psi|°C)(?![\p{L}\d]))/gu;
+const BEFORE_UNIT = /(?<=\d) (?=(?:%|N|kN|MPa|mm|cm|m|km|tex|g|kg|lbf|kgf|psi|°C|s|min|h)(?![\p{L}\d]))/gu;
 
 /** A text with its decimal numbers as the language writes them, digit for digit, each on one line with its unit. */
 export const figures = (text: string, point = POINT): string => text.replaceAll(DECIMAL, `$1${point}$2`).replaceAll(BEFORE_UNIT, '\u00a0');

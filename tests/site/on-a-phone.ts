@@ -5,7 +5,7 @@ const FIRST_FIGURE = `Math.min(...[...document.querySelectorAll('main :is(td.num
   .filter((one) => one.checkVisibility() && (one.matches('.dot') || /\\d\\d|\\d\\.\\d/.test(one.textContent)))
   .map((one) => one.getBoundingClientRect().bottom + scrollY))`;
 /** Foot of the first sentence, row or choice below the heading of a page that has words alone [CSS px]. */
-const FIRST_WORDS = `Math.min(...[...document.querySelectorAll('main :is(p, li, td, select)')]
+const FIRST_WORDS = `Math.min(...[...document.querySelectorAll('main :is(p, li, td, dd, select)')]
   .filter((one) => one.checkVisibility() && one.textContent.trim().length > 10)
   .map((one) => one.getBoundingClientRect().bottom + scrollY))`;
 

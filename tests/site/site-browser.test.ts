@@ -238,7 +238,7 @@ test('search, from every page, finds by the beginning of a word, also misspelt, 
   await told(/^\d+ found for “PE 1.0”/);
   const notes = await page.locator('.found li').allInnerTexts();
   for (const note of notes) expect(note).toMatch(/PE 1\.0|PE 1\b/);
-  expect(notes[0]).toMatch(/place \d+, .*, \d+(\.\d+)? N, 0\.\d+ mm/);
+  expect(notes[0]).toMatch(/place \d+, .*, \d+(\.\d+)?\sN, 0\.\d+\smm/);
   await page.fill('input[name=q]', 'errata');
   await told(/^[1-9]\d* found for “errata”/);
   await page.fill('input[name=q]', 'zzzz');
@@ -262,12 +262,12 @@ test('variants are compared side by side, with the published chances, and the ch
   expect(page.url()).toContain(`?variant=${one}&variant=${other}`);
   // In words first; then category by category what lies between the two, and overall last.
   const verdict = page.locator('compare-variants [role=status]');
-  expect(await verdict.innerText()).toMatch(/^.+ beside .+: (ahead|behind|too close to call) in .+\. Overall it is .+ \d+ %\.$/);
+  expect(await verdict.innerText()).toMatch(/^.+ beside .+: (ahead|behind|too close to call) in .+\. Overall it is .+ \d+\s%\.$/);
   const rows = page.locator('.compared table').first().locator('tbody tr');
   expect(await rows.last().innerText()).toMatch(/^Overall/);
   const chances = await rows.locator('td[data-label^=Chance]').allInnerTexts();
-  for (const chance of chances) expect(chance).toMatch(/^(>99|<1|\d{1,2}) %$/);
-  expect(await rows.first().locator('td').nth(1).innerText()).toMatch(/^[+\u2212][\d.]+ to [+\u2212][\d.]+ MPa$/);
+  for (const chance of chances) expect(chance).toMatch(/^(>99|<1|\d{1,2})\s%$/);
+  expect(await rows.first().locator('td').nth(1).innerText()).toMatch(/^[+\u2212][\d.]+ to [+\u2212][\d.]+\sMPa$/);
   expect(await axeFaults(page)).toEqual([]);
   // One without a place has figures and no chance overall; the others keep theirs.
   await page.locator('compare-variants select').nth(3).selectOption(unplaced);

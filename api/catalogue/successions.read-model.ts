@@ -12,7 +12,7 @@ const LOOK_EVERY_MS = 10_000;
 /** What took whose place, and which variant the results of another went to, in memory where it is served: public addresses ask at every read. */
 @Injectable()
 export class SuccessionsReadModel implements OnApplicationShutdown {
-  private next: ReadonlyMap<string, string> = new Map();
+  private last: ReadonlyMap<string, string> = new Map();
   private watch: Watch | undefined;
 
   constructor(
@@ -29,7 +29,7 @@ export class SuccessionsReadModel implements OnApplicationShutdown {
         const { rows } = await client.query<{ kind: string; slug: string; successor: string }>(
           'SELECT kind, slug, successor FROM leads_to',
         );
-        this.next = new Map(rows.map(({ kind, slug, successor }) => [`${kind} ${slug}`, successor]));
+        this.last = new Map(rows.map(({ kind, slug, successor }) => [`${kind} ${slug}`, successor]));
       },
     });
     await this.watch.start();
@@ -43,14 +43,9 @@ export class SuccessionsReadModel implements OnApplicationShutdown {
     await this.watch?.stop();
   }
 
-  /** The last of those that took its place one after the other; null when nothing did, or when they lead back: a spool may be told wrong twice. */
+  /** The last of those that took its place one after the other; null when nothing did. */
   successorOf(kind: SuccessionRequest['kind'], slug: string): string | null {
-    const passed = [slug];
-    for (let next = this.next.get(`${kind} ${slug}`); next !== undefined; next = this.next.get(`${kind} ${next}`)) {
-      if (passed.includes(next)) return null;
-      passed.push(next);
-    }
-    return passed.length > 1 ? (passed.at(-1) ?? null) : null;
+    return this.last.get(`${kind} ${slug}`) ?? null;
   }
 
   async list() {

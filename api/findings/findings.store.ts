@@ -1,7 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import type { Finding } from '../checks/finding.js';
 import type { Transaction } from '../platform/database/database.js';
-import { insertRows } from '../platform/database/insert-rows.js';
+import { insertRows, tableRows } from '../platform/database/insert-rows.js';
+import type { TableRows } from '../platform/database/insert-rows.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
 
 /** A finding on a revision of a submission. */
@@ -15,8 +16,12 @@ export interface FindingOnRevision {
 export class FindingsStore {
   /** All of them in one statement. */
   async add(tx: Transaction, found: readonly FindingOnRevision[]): Promise<void> {
-    await insertRows(
-      tx,
+    await insertRows(tx, this.rows(found));
+  }
+
+  /** Their rows, for who stores them together with the revisions that they are on. */
+  rows(found: readonly FindingOnRevision[]): TableRows {
+    return tableRows(
       'finding',
       found.map(({ revisionId, finding }) => ({
         id: uuid7(),

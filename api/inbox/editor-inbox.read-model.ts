@@ -10,7 +10,7 @@ import { ProposalsReadModel } from '../proposals/proposals.read-model.js';
 import { ReleaseRows } from '../releases/release-rows.read-model.js';
 import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
 import { CorrectionsDue } from './corrections-due.read-model.js';
-import { DAYS_AHEAD, waiting } from './inbox-item.js';
+import { DAYS_AHEAD, waiting } from './inbox-words.js';
 
 const DAY_MS = 86_400_000;
 

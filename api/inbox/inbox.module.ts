@@ -18,6 +18,7 @@ import { ReleasesModule } from '../releases/releases.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
 import { ProposalsModule } from '../proposals/proposals.module.js';
 import { RoundRobinsModule } from '../round-robins/round-robins.module.js';
+import { WebhooksModule } from '../webhooks/webhooks.module.js';
 import { AdminInbox } from './admin-inbox.read-model.js';
 import { CorrectionsDue } from './corrections-due.read-model.js';
 import { EditorInbox } from './editor-inbox.read-model.js';
@@ -59,6 +60,7 @@ class InboxController {
     ReleasesModule,
     RoundRobinsModule,
     SubmissionsModule,
+    WebhooksModule,
   ],
   controllers: [InboxController],
   providers: [AdminInbox, CorrectionsDue, EditorInbox, ReviewerInbox, TesterInbox],

@@ -4,7 +4,7 @@ import type { InboxItem } from '../contract/endpoints/inbox.js';
 import { InterestsReadModel } from '../interests/interests.read-model.js';
 import type { Actor } from '../platform/http/access.js';
 import { WaitingSubmissions } from '../submissions/waiting-submissions.read-model.js';
-import { waiting } from './inbox-item.js';
+import { waiting } from './inbox-words.js';
 
 /** What waits for a reviewer: of other testers, of makers that the reviewer has no interest in. */
 @Injectable()

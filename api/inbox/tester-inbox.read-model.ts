@@ -8,7 +8,7 @@ import type { Actor } from '../platform/http/access.js';
 import { RoundRobinsReadModel } from '../round-robins/round-robins.read-model.js';
 import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
 import { WaitingSubmissions } from '../submissions/waiting-submissions.read-model.js';
-import { waiting } from './inbox-item.js';
+import { waiting } from './inbox-words.js';
 
 /** What waits for a tester. It is told from the tester's own work and the entries alone, never from what a spool is or what others did. */
 @Injectable()

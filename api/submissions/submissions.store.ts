@@ -2,7 +2,8 @@ import { Injectable } from '@nestjs/common';
 import { CHECK_SET_VERSION } from '../checks/check-list.js';
 import { FindingsStore } from '../findings/findings.store.js';
 import type { Transaction } from '../platform/database/database.js';
-import { insertRows } from '../platform/database/insert-rows.js';
+import { insertRows, tableRows } from '../platform/database/insert-rows.js';
+import type { TableRows } from '../platform/database/insert-rows.js';
 import { Prisma } from '../platform/database/generated/client.js';
 import { uuid7 } from '../platform/identifiers/uuid7.js';
 import { toSubmissionColumns } from './examine/examined-submission.js';
@@ -14,6 +15,14 @@ import type { SubmissionState } from '../contract/submission-states.js';
 
 /** With what is typed so far, where it is a draft. */
 export type LockedDraft = LockedSubmission & { readonly draft: unknown };
+
+/** A submission's own row, but for its reference and who handed it in. */
+export type SubmissionHead = { readonly id: string; readonly editionId: string } & SubmissionRecord['submission'];
+
+interface RevisionHead {
+  readonly number: number;
+  readonly handedInAt: Date;
+}
 
 const MOST_DRAFT_SAVES = 50;
 
@@ -46,69 +55,64 @@ export class SubmissionsStore {
   }
 
   /**
-   * Stores first revisions with their submissions: one statement per table, however many they are.
+   * Stores submissions that are handed in for the first time; what belongs to their first revisions is stored after them.
    * @param records by the references that they get
    */
   async create(
     tx: Transaction,
     { testerId, createdAt }: { readonly testerId: string; readonly createdAt: Date },
-    records: ReadonlyMap<string, SubmissionRecord>,
+    records: ReadonlyMap<string, SubmissionHead>,
   ): Promise<void> {
-    const rows = [...records].map(([reference, record]) => ({ id: uuid7(), reference, record }));
     const handedIn = { testerId, createdAt, state: 'submitted', revision: 1 };
     await insertRows(
       tx,
-      'submission',
-      rows.map(({ id, reference, record }) => ({ id, reference, editionId: record.editionId, ...record.submission, ...handedIn })),
+      tableRows(
+        'submission',
+        [...records].map(([reference, head]) => ({ ...head, reference, ...handedIn })),
+      ),
     );
-    await this.addRevisions(tx, { number: 1, handedInAt: createdAt }, new Map(rows.map(({ id, record }) => [id, record])));
   }
 
   /** @param records by the ids of their submissions */
-  async addRevisions(
-    tx: Transaction,
-    revision: { readonly number: number; readonly handedInAt: Date },
-    records: ReadonlyMap<string, SubmissionRecord>,
-  ): Promise<void> {
-    const withIds = [...records].map(([submissionId, record]) => ({ id: uuid7(), submissionId, ...revision, record }));
-    await insertRows(
-      tx,
-      'submission_revision',
-      withIds.map(({ record, ...row }) => ({ ...row, ...record.revision, checkSetVersion: CHECK_SET_VERSION })),
-    );
-    await insertRows(
-      tx,
-      'submission_instrument',
-      withIds.flatMap(({ id, record }) => record.instruments.map((instrument) => ({ revisionId: id, ...instrument }))),
-    );
-    await this.findings.add(
-      tx,
-      withIds.flatMap(({ id, record }) => record.findings.map((finding) => ({ revisionId: id, finding }))),
-    );
-    await this.addSpecimens(tx, withIds);
+  async addRevisions(tx: Transaction, revision: RevisionHead, records: ReadonlyMap<string, SubmissionRecord>): Promise<void> {
+    for (const rows of this.revisionRows(revision, records)) await insertRows(tx, rows);
   }
 
-  private async addSpecimens(tx: Transaction, revisions: readonly { id: string; record: SubmissionRecord }[]): Promise<void> {
-    const specimens = revisions.flatMap(({ id, record }) =>
+  /**
+   * Rows of revisions and of all that belongs to them, in the order in which the tables take them.
+   * @param records by the ids of their submissions
+   */
+  revisionRows(revision: RevisionHead, records: ReadonlyMap<string, SubmissionRecord>): TableRows[] {
+    const withIds = [...records].map(([submissionId, record]) => ({ id: uuid7(), submissionId, ...revision, record }));
+    const specimens = withIds.flatMap(({ id, record }) =>
       record.specimens.map((specimen) => ({ id: uuid7(), revisionId: id, ...specimen })),
     );
-    await insertRows(
-      tx,
-      'specimen',
-      specimens.map(({ id, revisionId, number, condition, state, reason }) => ({
-        id,
-        revisionId,
-        number,
-        condition,
-        validity: state,
-        invalidReason: reason,
-      })),
-    );
-    await insertRows(
-      tx,
-      'reading',
-      specimens.flatMap(({ id, readings }) => readings.map(({ siUnit: _, ...reading }) => ({ id: uuid7(), specimenId: id, ...reading }))),
-    );
+    return [
+      tableRows(
+        'submission_revision',
+        withIds.map(({ record, ...row }) => ({ ...row, ...record.revision, checkSetVersion: CHECK_SET_VERSION })),
+      ),
+      tableRows(
+        'submission_instrument',
+        withIds.flatMap(({ id, record }) => record.instruments.map((instrument) => ({ revisionId: id, ...instrument }))),
+      ),
+      this.findings.rows(withIds.flatMap(({ id, record }) => record.findings.map((finding) => ({ revisionId: id, finding })))),
+      tableRows(
+        'specimen',
+        specimens.map(({ id, revisionId, number, condition, state, reason }) => ({
+          id,
+          revisionId,
+          number,
+          condition,
+          validity: state,
+          invalidReason: reason,
+        })),
+      ),
+      tableRows(
+        'reading',
+        specimens.flatMap(({ id, readings }) => readings.map(({ siUnit: _, ...reading }) => ({ id: uuid7(), specimenId: id, ...reading }))),
+      ),
+    ];
   }
 
   /** A draft or a returned submission becomes submitted; what its next revision says of the bench day stands on the row too. */

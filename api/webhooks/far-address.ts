@@ -13,8 +13,15 @@ export type Resolve = (host: string) => Promise<readonly Resolved[]>;
 export const resolveHost: Resolve = async (host) =>
   (await lookup(host, { all: true })).map(({ address, family }) => ({ address, family: family === 6 ? 6 : 4 }));
 
+/** All of IPv6 that was ever given to anybody (RFC 4291, 2.4; IANA's registry of global unicast addresses). */
+const GIVEN_OUT = ipaddr.parseCIDR('2000::/3');
+
 /** Whether an address is one of the public internet, by the registries of special-purpose addresses (RFC 6890); IPv4 inside IPv6 is looked at as such. */
-export const isFar = (address: string): boolean => ipaddr.isValid(address) && ipaddr.process(address).range() === 'unicast';
+export function isFar(address: string): boolean {
+  if (!ipaddr.isValid(address)) return false;
+  const found = ipaddr.process(address);
+  return found.range() === 'unicast' && (found.kind() === 'ipv4' || found.match(GIVEN_OUT));
+}
 
 /** Why nothing is sent to an address. */
 export class AddressRefused extends Error {}

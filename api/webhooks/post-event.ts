@@ -42,8 +42,9 @@ export async function postEvent(
   });
   const url = new URL(address);
   try {
-    const place = await addressFor(url, nearAllowed, resolve);
-    const status = await send(url, place, signed(secret, id, event), withinMs);
+    const signal = AbortSignal.timeout(withinMs);
+    const place = await until(signal, addressFor(url, nearAllowed, resolve));
+    const status = await send(url, place, signed(secret, id, event), signal);
     return told(status, `It answered with ${status}.`);
   } catch (error) {
     const { name, message } = error as Error;
@@ -70,7 +71,14 @@ function signed(secret: string, id: string, event: WebhookEvent): Signed {
   return { body, headers };
 }
 
-function send(url: URL, { address, family }: Resolved, { body, headers }: Signed, withinMs: number): Promise<number> {
+/** An answer, or what ends the waiting for it: finding an address cannot be called off. */
+const until = <Answer>(signal: AbortSignal, answer: Promise<Answer>): Promise<Answer> =>
+  new Promise((resolve, reject) => {
+    signal.addEventListener('abort', () => reject(signal.reason as Error), { once: true });
+    answer.then(resolve, reject);
+  });
+
+function send(url: URL, { address, family }: Resolved, { body, headers }: Signed, signal: AbortSignal): Promise<number> {
   const request = url.protocol === 'https:' ? overHttps : overHttp;
   const lookup: LookupFunction = (_host, options, done) => {
     if (options.all) done(null, [{ address, family }]);
@@ -78,7 +86,7 @@ function send(url: URL, { address, family }: Resolved, { body, headers }: Signed
   };
   return new Promise((resolve, reject) => {
     const options = { method: 'POST', headers: { ...headers, 'Content-Length': Buffer.byteLength(body) }, agent: false, lookup };
-    const posting = request(url, { ...options, signal: AbortSignal.timeout(withinMs) }, (answer) => {
+    const posting = request(url, { ...options, signal }, (answer) => {
       resolve(answer.statusCode ?? 0);
       answer.destroy();
     });

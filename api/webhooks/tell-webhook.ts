@@ -50,7 +50,7 @@ export class TellWebhook {
     const options = { withinMs: WEBHOOK_TIMEOUT_SECONDS * 1000, nearAllowed: WEBHOOKS_TO_NEAR_ADDRESSES };
     const posted = await postEvent(webhook, `change_${change.number}`, event, options);
     const pause = this.reasonToPause(posted, webhook.failingSince);
-    const attempt = { webhookId: id, changeNumber: change.number, at: this.clock.now(), posted, pause };
+    const attempt = { webhookId: id, changeNumber: change.number, toldUpTo: webhook.toldUpTo, at: this.clock.now(), posted, pause };
     await this.database.transaction((tx) => this.store.keep(tx, attempt));
     if (pause !== null) this.log.error(`The webhook ${id} at ${webhook.address} is paused. ${pause}`);
     if (posted.isDelivered) return true;

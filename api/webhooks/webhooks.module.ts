@@ -16,6 +16,6 @@ import { WebhooksStore } from './webhooks.store.js';
   imports: [ReleasesModule],
   controllers: [WebhooksController],
   providers: [KeepWebhooks, TellWebhook, WebhookWork, WebhooksReadModel, WebhooksStore],
-  exports: [WebhookWork],
+  exports: [WebhooksReadModel, WebhookWork],
 })
 export class WebhooksModule {}

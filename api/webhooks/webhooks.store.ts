@@ -13,6 +13,8 @@ export interface NewWebhook extends WebhookRequest {
 export interface Attempt {
   readonly webhookId: string;
   readonly changeNumber: number;
+  /** How far it had been told when this was tried. */
+  readonly toldUpTo: bigint;
   readonly at: Date;
   readonly posted: Posted;
   /** Why it is paused from now on; null: it is not. */
@@ -52,12 +54,12 @@ export class WebhooksStore {
   }
 
   /** Writes an attempt down and moves on behind what was delivered, unless somebody rewound it meanwhile. */
-  async keep(tx: Transaction, { webhookId, changeNumber, at, posted, pause }: Attempt): Promise<void> {
+  async keep(tx: Transaction, { webhookId, changeNumber, toldUpTo, at, posted, pause }: Attempt): Promise<void> {
     const webhook = await this.lock(tx, webhookId);
     await tx.webhookAttempt.create({ data: { webhookId, changeNumber: BigInt(changeNumber), at, ...posted } });
     if (!webhook) return;
     const data = posted.isDelivered
-      ? { toldUpTo: BigInt(changeNumber), failures: 0, failingSince: null }
+      ? { ...(webhook.toldUpTo === toldUpTo && { toldUpTo: BigInt(changeNumber) }), failures: 0, failingSince: null }
       : { failures: webhook.failures + 1, failingSince: webhook.failingSince ?? at };
     await tx.webhook.update({ where: { id: webhookId }, data });
     if (pause !== null) await this.pause(tx, webhookId, at, pause);

@@ -76,7 +76,7 @@ describe('the measure itself', () => {
     write('api/measurement/unused.ts', '');
     write(
       'api/one/one.store.ts',
-      `import '../two/two.js';\nimport '../measurement/used.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, 'pull', []);\n`,
+      `import '../two/two.js';\nimport '../measurement/used.js';\nawait tx.spoolLabel.update({});\nawait insertRows(tx, tableRows('pull', []));\n`,
     );
     write(
       'api/two/two.ts',

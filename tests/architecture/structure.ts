@@ -112,7 +112,7 @@ function tablesWritten({ text, tree }: Source, tables: ReadonlyMap<string, strin
       const called = node.expression;
       if (ts.isPropertyAccessExpression(called) && WRITES.test(called.name.text) && ts.isPropertyAccessExpression(called.expression))
         written.push(tables.get(called.expression.name.text) ?? '');
-      const table = ts.isIdentifier(called) && called.text === 'insertRows' ? node.arguments[1] : undefined;
+      const table = ts.isIdentifier(called) && called.text === 'tableRows' ? node.arguments[0] : undefined;
       if (table && ts.isStringLiteral(table)) written.push(table.text);
     }
     ts.forEachChild(node, visit);

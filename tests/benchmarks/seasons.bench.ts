@@ -90,7 +90,7 @@ try {
   const counts = await Promise.all(
     GROWING.map(async (table) => `${String((await b.sql(`SELECT count(*)::int AS n FROM "${table}"`))[0]?.['n'])} ${table}`),
   );
-  console.log(`${seasons} seasons: ${counts.join(', ')}\n\n| asked | statements | tables that grow, read through |\n|---|---|---|`);
+  console.log(`${seasons} seasons: ${counts.join(', ')}\n\n| asked | SELECTs | tables that grow, read through |\n|---|---|---|`);
   const [{ reference }] = (await b.reviewer.call('get', '/v1/submissions?state=submitted').expect(200)).body.items as [
     { reference: string },
   ];

@@ -202,16 +202,12 @@ export const elsewhereOf = ({ evidence, earlier }: ReleaseInputs): Elsewhere => 
   retested: retestedIn(evidence),
 });
 
-/** Rows that one of both has not, or that are placed otherwise: a score off by more than one, a place by more than two. */
+/** Rows that one of both has not, or that have another place or score. */
 export function misplaced(
   published: readonly { readonly variant: { readonly slug: string }; readonly place: number | null; readonly score: string }[],
   computed: Standings['overall'],
 ): string[] {
-  const isAlike = (id: string): boolean => {
-    const shown = published.find(({ variant }) => variant.slug === id);
-    const one = computed.find((row) => row.id === id);
-    if (!shown || !one || (shown.place === null) !== (one.place === null)) return false;
-    return Math.abs(Number(shown.score) - Number(one.score)) <= 1 && Math.abs((shown.place ?? 0) - (one.place ?? 0)) <= 2;
-  };
-  return [...new Set([...published.map(({ variant }) => variant.slug), ...computed.map(({ id }) => id)])].filter((id) => !isAlike(id));
+  const shown = new Map(published.map(({ variant, place, score }) => [variant.slug, `${place} with ${Number(score)}`]));
+  const own = new Map(computed.map(({ id, place, score }) => [id, `${place} with ${Number(score)}`]));
+  return [...new Set([...shown.keys(), ...own.keys()])].filter((id) => shown.get(id) !== own.get(id));
 }

@@ -32,7 +32,7 @@ export function integratorsRead(house: () => string): void {
     expect(await runExample('line-and-spool.sh', house())).toMatch(/^spool [0-9A-Z]{7}; \d+ things stand in the way of closing\n$/);
   }, 120_000);
 
-  // R takes half a minute to install: where it is missing the run says that this was skipped.
+  // .ci/run installs R where it may; elsewhere the run says that this was skipped.
   const withR = spawnSync('Rscript', ['--version']).status === 0 ? test : test.skip;
   withR('the worked example in R runs as it stands, by R alone', async () => {
     expect(await runExample('data-frame.R', house())).toMatch(/^\d+ +2024 +[a-z-]+ +[a-z0-9-]+ +[\d.]+ +\S+$/m);

@@ -11,7 +11,7 @@ test('statements of one transaction wait for one another, and one that fails doe
     return query;
   };
   const factory = { connect: async () => ({ startTransaction: async () => ({ queryRaw: run, executeRaw: run }) }) };
-  const connected = await oneAtATime(factory as unknown as PrismaPg).connect();
+  const connected = await oneAtATime(factory as unknown as PrismaPg, () => undefined).connect();
   const transaction = (await connected.startTransaction()) as unknown as { queryRaw: typeof run; executeRaw: typeof run };
   const answers = await Promise.allSettled([transaction.queryRaw('one'), transaction.executeRaw('bad'), transaction.queryRaw('two')]);
   expect(answers).toMatchObject([{ value: 'one' }, { status: 'rejected' }, { value: 'two' }]);

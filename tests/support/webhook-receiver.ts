@@ -15,6 +15,8 @@ export interface Received {
 export class WebhookReceiver {
   readonly received: Received[] = [];
   manners: Manner[] = [];
+  /** What happens, once, before the next is answered. */
+  meanwhile: (() => PromiseLike<unknown>) | undefined;
   private server: Server | undefined;
   private port = 0;
   private readonly open: ServerResponse[] = [];
@@ -31,7 +33,10 @@ export class WebhookReceiver {
       request.on('end', () => {
         const manner = this.manners.shift() ?? 'takes';
         this.received.push({ headers: request.headers, body, manner });
-        this.answer(manner, response);
+        const happening = this.meanwhile?.();
+        this.meanwhile = undefined;
+        if (happening) void happening.then(() => this.answer(manner, response));
+        else this.answer(manner, response);
       });
     });
     await new Promise<void>((listening) => this.server?.listen(this.port, '127.0.0.1', listening));

@@ -20,6 +20,7 @@ export const INBOX_CODES = [
   'retests_open',
   'certificates_ending',
   'invitations_open',
+  'webhooks_paused',
 ] as const;
 
 export const inboxItem = z.strictObject({

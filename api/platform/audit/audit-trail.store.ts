@@ -1,7 +1,7 @@
 import { Injectable } from '@nestjs/common';
 import { Clock } from '../clock/clock.js';
 import type { Transaction } from '../database/database.js';
-import { insertRows } from '../database/insert-rows.js';
+import { insertRows, tableRows } from '../database/insert-rows.js';
 import { uuid7 } from '../identifiers/uuid7.js';
 
 export interface AuditEntry {
@@ -28,10 +28,7 @@ export class AuditTrail {
   /** Many at once, in one statement. */
   async recordAll(tx: Transaction, entries: readonly AuditEntry[]): Promise<void> {
     const at = this.clock.now();
-    await insertRows(
-      tx,
-      'audit_event',
-      entries.map(({ before = null, after = null, ...event }) => ({ id: uuid7(), ...event, at, before, after })),
-    );
+    const rows = entries.map(({ before = null, after = null, ...event }) => ({ id: uuid7(), ...event, at, before, after }));
+    await insertRows(tx, tableRows('audit_event', rows));
   }
 }

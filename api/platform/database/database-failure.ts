@@ -38,9 +38,13 @@ export function isUnstorable(error: unknown): boolean {
 
 const UNREACHABLE = ['P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'ECONNREFUSED', 'ECONNRESET', '57P01', '57P02', '57P03', '55000'];
 
+/** The driver's own words, without a code, when no connection became free in time. */
+const NONE_FREE = 'timeout exceeded when trying to connect';
+
 /** Whether the database could not be reached, or let no connection in. */
 export function isUnreachable(error: unknown): boolean {
-  const { code = '' } = error as FailureShape;
+  const { code = '', message } = error as FailureShape;
+  if (message === NONE_FREE) return true;
   const { kind = '', originalCode = '' } = causeOf(error);
   const kinds = ['DatabaseNotReachable', 'ConnectionClosed', 'SocketTimeout', 'TooManyConnections'];
   return UNREACHABLE.includes(code) || UNREACHABLE.includes(originalCode) || kinds.includes(kind);

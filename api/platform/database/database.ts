@@ -3,6 +3,8 @@ import { PrismaPg } from '@prisma/adapter-pg';
 import { AsyncLocalStorage } from 'node:async_hooks';
 import { CONFIG } from '../../config.js';
 import type { Config } from '../../config.js';
+import { letCopy } from './copying.js';
+import type { Copying } from './copying.js';
 import { isRetryable } from './database-failure.js';
 import { PrismaClient } from './generated/client.js';
 import { oneAtATime } from './one-at-a-time.js';
@@ -18,6 +20,7 @@ const ATTEMPTS = 6;
 export class Database {
   private readonly pool: PrismaClient;
   private readonly scope = new AsyncLocalStorage<Scope>();
+  private readonly begun = new AsyncLocalStorage<{ copying?: Copying }>();
   private readonly log = new Logger(Database.name);
 
   constructor(@Inject(CONFIG) config: Config) {
@@ -33,7 +36,11 @@ export class Database {
       },
       { onPoolError: (error) => this.log.error(`A connection to the database broke: ${error.message}`) },
     );
-    this.pool = new PrismaClient({ adapter: oneAtATime(adapter), transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
+    const inTurn = oneAtATime(adapter, (copying) => {
+      const begun = this.begun.getStore();
+      if (begun) begun.copying = copying;
+    });
+    this.pool = new PrismaClient({ adapter: inTurn, transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
   }
 
   async close(): Promise<void> {
@@ -88,19 +95,26 @@ export class Database {
   }
 
   private once<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
-    const scope = this.scope.getStore() ?? unbound();
-    return this.pool.$transaction((tx) => within(scope, tx, () => work(tx)));
+    return this.begin(this.scope.getStore() ?? unbound(), work);
+  }
+
+  private begin<T>(scope: Scope, work: (tx: Transaction) => Promise<T>): Promise<T> {
+    const begun: { copying?: Copying } = {};
+    return this.begun.run(begun, () =>
+      this.pool.$transaction((tx) => {
+        if (begun.copying) letCopy(tx, begun.copying);
+        return within(scope, tx, () => work(tx));
+      }),
+    );
   }
 
   /** Gives the result of the work while its transaction stays open for the answer. */
   private openFor<T>(scope: Scope, answer: Answer, work: (tx: Transaction) => Promise<T>): Promise<T> {
     return new Promise((resolve, reject) => {
-      answer.committed = this.pool.$transaction((tx) =>
-        within(scope, tx, async () => {
-          resolve(await work(tx));
-          await answer.written;
-        }),
-      );
+      answer.committed = this.begin(scope, async (tx) => {
+        resolve(await work(tx));
+        await answer.written;
+      });
       answer.committed.catch(reject);
     });
   }

@@ -46,7 +46,7 @@ export const toSubmissionColumns = ({
   benchDay: content.benchDay,
 });
 
-/** What of it goes on record, as plain JSON, which can wait on disk. */
+/** What of it goes on record. */
 export const toRecord = (examined: ExaminedSubmission) => ({
   editionId: examined.subject.edition.id,
   submission: { ...toSubmissionColumns(examined), contentDigest: examined.contentDigest },

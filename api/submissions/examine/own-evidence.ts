@@ -26,15 +26,21 @@ export function ownEvidence(
   ofSpool: readonly OwnSubmission[],
   ofDay: readonly OwnSubmission[],
 ): Pick<CheckInput, 'sameDayRatios' | 'ownForcesN' | 'ownDiameterMm' | 'handIns'> {
-  const others = ofSpool.filter((one) => one !== own && !one.isTakenBack);
-  const ratios = ofDay
-    .filter(({ isTakenBack, variantId }) => !isTakenBack && variantId !== own.variantId)
-    .flatMap(({ variantId, forceN, claimedN }) => (forceN === null || claimedN === null ? [] : [[variantId, forceN / claimedN] as const]));
-  const before = ofSpool.slice(0, ofSpool.indexOf(own));
-  return {
-    sameDayRatios: [...new Map(ratios).values()],
-    ownForcesN: others.flatMap(({ forceN }) => forceN ?? []),
-    ownDiameterMm: own.diameterMm ?? others.findLast(({ diameterMm }) => diameterMm !== null)?.diameterMm ?? null,
-    handIns: 1 + before.filter(({ method }) => method === own.method).length,
-  };
+  const ratios = new Map<string, number>();
+  for (const { isTakenBack, variantId, forceN, claimedN } of ofDay)
+    if (!isTakenBack && variantId !== own.variantId && forceN !== null && claimedN !== null) ratios.set(variantId, forceN / claimedN);
+  const ownForcesN: number[] = [];
+  let [ownDiameterMm, handIns, isBefore] = [own.diameterMm, 1, true];
+  // A tester's winter on one spool is long: it is walked through once.
+  for (const one of ofSpool) {
+    if (one === own) {
+      isBefore = false;
+      continue;
+    }
+    if (isBefore && one.method === own.method) handIns += 1;
+    if (one.isTakenBack) continue;
+    if (one.forceN !== null) ownForcesN.push(one.forceN);
+    if (own.diameterMm === null) ownDiameterMm = one.diameterMm ?? ownDiameterMm;
+  }
+  return { sameDayRatios: [...ratios.values()], ownForcesN, ownDiameterMm, handIns };
 }

@@ -4,49 +4,60 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 const PIECE_BYTES = 65_536;
-const LINE_FEED = 0x0a;
+
+/** Where in a spooled file some of its bytes lie. */
+export interface Piece {
+  readonly at: number;
+  readonly length: number;
+}
 
 /** Bytes that wait on disk, so that they are whole before the work on them begins and take no memory. Nothing is left of them, however the program ends. */
 export class SpooledFile {
+  private length = 0;
+
   private constructor(private readonly handle: FileHandle) {}
 
-  /** Takes the bytes in; what goes wrong with them goes on to the caller. */
-  static async of(bytes: AsyncIterable<Uint8Array>): Promise<SpooledFile> {
+  static async empty(): Promise<SpooledFile> {
     const folder = await mkdtemp(join(tmpdir(), 'fairpull-'));
     const handle = await open(join(folder, 'spooled'), 'w+', 0o600);
     // A file without a name is gone when it is closed.
     await rm(folder, { recursive: true });
+    return new SpooledFile(handle);
+  }
+
+  /** Takes the bytes in; what goes wrong with them goes on to the caller. */
+  static async of(bytes: AsyncIterable<Uint8Array>): Promise<SpooledFile> {
+    const file = await SpooledFile.empty();
     try {
-      for await (const chunk of bytes) await handle.writeFile(chunk);
+      for await (const chunk of bytes) await file.add(chunk);
     } catch (error) {
-      await handle.close();
+      await file.close();
       throw error;
     }
-    return new SpooledFile(handle);
+    return file;
+  }
+
+  /** Adds bytes to its end. */
+  async add(bytes: Uint8Array): Promise<Piece> {
+    const piece = { at: this.length, length: bytes.length };
+    await this.handle.writeFile(bytes);
+    this.length += bytes.length;
+    return piece;
   }
 
   /** From the beginning. */
   async *read(): AsyncGenerator<Uint8Array> {
-    for (let at = 0; ;) {
-      const { bytesRead, buffer } = await this.handle.read(Buffer.allocUnsafe(PIECE_BYTES), 0, PIECE_BYTES, at);
-      if (bytesRead === 0) return;
-      at += bytesRead;
-      yield buffer.subarray(0, bytesRead);
-    }
+    for (let at = 0; at < this.length; at += PIECE_BYTES) yield this.piece({ at, length: Math.min(PIECE_BYTES, this.length - at) });
   }
 
-  /** Line by line from the beginning; no more of it is read than is asked for. */
-  async *lines(): AsyncGenerator<string> {
-    let begun: Uint8Array[] = [];
-    for await (const piece of this.read()) {
-      let from = 0;
-      for (let end = piece.indexOf(LINE_FEED); end !== -1; end = piece.indexOf(LINE_FEED, from)) {
-        yield Buffer.concat([...begun, piece.subarray(from, end)]).toString();
-        [begun, from] = [[], end + 1];
-      }
-      if (from < piece.length) begun.push(piece.subarray(from));
+  async piece({ at, length }: Piece): Promise<Uint8Array> {
+    const bytes = Buffer.allocUnsafe(length);
+    for (let read = 0; read < length;) {
+      const { bytesRead } = await this.handle.read(bytes, read, length - read, at + read);
+      if (bytesRead === 0) throw new Error('A file that waits on disk was cut off.');
+      read += bytesRead;
     }
-    if (begun.length > 0) yield Buffer.concat(begun).toString();
+    return bytes;
   }
 
   async close(): Promise<void> {

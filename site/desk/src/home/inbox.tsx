@@ -24,6 +24,7 @@ const PLACES: Readonly<Record<InboxItem['code'], (reference: string) => string>>
   retests_open: () => '/desk/season/',
   certificates_ending: (code) => `/desk/correct/?kind=instrument&key=${code}`,
   invitations_open: () => '/desk/house/',
+  webhooks_paused: () => '/desk/house/',
 };
 
 /** What waits for somebody, each leading to where it is done. */

@@ -87,6 +87,11 @@ const WORDS: Readonly<Record<Code, Words>> = {
     what: `Instruments without a certificate for all of the next ${DAYS_AHEAD} days`,
     where: 'POST /v1/instruments/{code}/calibrations.',
   },
+  webhooks_paused: {
+    role: 'admin',
+    what: 'Integrators that are told nothing: every attempt of days failed, or somebody paused them',
+    where: 'GET /v1/webhooks says why; when the address is well again: DELETE /v1/webhooks/{id}/pause.',
+  },
   invitations_open: {
     role: 'admin',
     what: 'Invitations that nobody has taken up',

@@ -95,9 +95,15 @@ test('a second language stands below its name: every page of the first, each lea
   expect(second!.map(({ path }) => path.slice(3)).sort()).toEqual(first!.map(({ path }) => path).sort());
   for (const { path, html } of second!) {
     expect([path, /<html lang="en"[ >]/.test(html)]).toEqual([path, true]);
-    const leads = linksIn(html.replaceAll(/<(?:a|link)[^>]* hreflang="[^>]*>/g, '')).map((link) => link.replace(new URL(PUBLIC_URL).origin, ''));
+    const leads = linksIn(html.replaceAll(/<(?:a|link)[^>]* hreflang="[^>]*>/g, '')).map((link) =>
+      link.replace(new URL(PUBLIC_URL).origin, ''),
+    );
     expect([path, leads.filter((link) => /^\/(?!(?:en|v1|docs|client|desk)(?:\/|$))/.test(link))]).toEqual([path, []]);
-    expect(linksIn(html).filter((link) => link.startsWith('/en/_astro/')).every((file) => existsSync(join(site, 'current', file)))).toBe(true);
+    expect(
+      linksIn(html)
+        .filter((link) => link.startsWith('/en/_astro/'))
+        .every((file) => existsSync(join(site, 'current', file))),
+    ).toBe(true);
   }
   const find = first!.find(({ path }) => path === '/find/')!.html;
   expect(find).toContain('<a hreflang="en" href="/en/find/" lang="en">English</a>');

@@ -1,6 +1,6 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type german from './de.json' with { type: 'json' };
+import type german from './de.json';
 import type { Message } from './en.js';
 import type { Words } from './put-words.js';
 

@@ -8,6 +8,7 @@ import type { ReleaseSummary } from '../contract/documents/release-documents.js'
 import { withDatabaseLock } from '../platform/database/database-lock.js';
 import { Identifiers, sha256 } from '../platform/identifiers/identifiers.js';
 import { CopyOut } from './copy-out.js';
+import type { PublishReleaseOrder } from './release-orders.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { runAstro, writeClient } from './run-beside.js';
 import { SiteSource } from './site-source.js';
@@ -27,6 +28,8 @@ const SOURCES = ['site', 'api', 'package-lock.json'];
 const DESK = 'site/desk';
 const CLIENT = 'client';
 const BUILT = 'built-';
+/** Beside a site that was built for a release before its time: which that is. */
+const AHEAD = '.ahead';
 /** A folder that was written to lately may be read from still, or be built by another program. */
 const OLD_MS = 3_600_000;
 
@@ -55,14 +58,31 @@ export class BuildSite {
    */
   async run(): Promise<void> {
     await this.alone(async () => {
+      await this.dropCalledOff();
       await this.showNewest();
       await this.copying.run();
     });
   }
 
-  /** Builds what will be shown once these releases are all that is published. Until then it lies beside the site, where no address leads. */
-  async ahead(releases: readonly ReleaseSummary[]): Promise<void> {
-    await this.alone(() => this.builtOf(releases));
+  /**
+   * Builds what will be shown once these releases are all that is published. Until then it lies beside the site, where no address leads;
+   * a release that is called off meanwhile takes it along.
+   */
+  async ahead({ edition, revision }: PublishReleaseOrder, releases: readonly ReleaseSummary[]): Promise<void> {
+    await this.alone(async () => {
+      const name = await this.builtOf(releases);
+      await writeFile(resolve(this.folder, name + AHEAD), JSON.stringify({ edition, revision }));
+      await this.dropCalledOff();
+    });
+  }
+
+  /** Takes away what was built for a release that there is no more. */
+  private async dropCalledOff(): Promise<void> {
+    for (const mark of (await this.built()).filter((entry) => entry.endsWith(AHEAD))) {
+      const { edition, revision } = JSON.parse(await readFile(resolve(this.folder, mark), 'utf8')) as PublishReleaseOrder;
+      if (await this.releases.state(edition, revision)) continue;
+      for (const entry of [mark.slice(0, -AHEAD.length), mark]) await rm(resolve(this.folder, entry), { recursive: true, force: true });
+    }
   }
 
   private alone(work: () => Promise<unknown>): Promise<unknown> {
@@ -159,6 +179,7 @@ export class BuildSite {
     const next = resolve(this.folder, `${name}.link`);
     await symlink(name, next, 'junction');
     await rename(next, resolve(this.folder, 'current'));
+    await rm(resolve(this.folder, name + AHEAD), { force: true });
   }
 
   /** Takes away sites that were replaced, and builds that were cut off, when they are old. */

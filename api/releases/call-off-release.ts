@@ -5,7 +5,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
 import { Jobs } from '../platform/jobs/jobs.js';
-import { keysOf, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
+import { BUILD_SITE, keysOf, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
 import { releaseProblems } from './releases.errors.js';
 import { ReleasesStore } from './releases.store.js';
 
@@ -20,7 +20,7 @@ export class CallOffRelease {
   ) {}
 
   async run(actor: Actor, slug: string, revision: number): Promise<void> {
-    for (const queue of [PUBLISH_RELEASE, PREPARE_RELEASE]) await this.jobs.prepare(queue);
+    for (const queue of [PUBLISH_RELEASE, PREPARE_RELEASE, BUILD_SITE]) await this.jobs.prepare(queue);
     await this.database.transaction(async (tx) => {
       const edition = await this.store.lockEdition(tx, slug);
       const last = edition?.last;
@@ -29,6 +29,8 @@ export class CallOffRelease {
       if (last.state !== 'building') throw new Problem(releaseProblems['releases/not-waiting'], `Revision ${revision} is ${last.state}.`);
       await this.store.remove(tx, last.id);
       for (const { queue, key } of keysOf(last.id)) await this.jobs.takeBack(tx, queue, key);
+      // Who builds the site takes away what was built for it.
+      await this.jobs.order(tx, BUILD_SITE, { edition: slug, revision });
       await this.audit.record(tx, {
         actorId: actor.accountId,
         action: 'release.calledOff',

@@ -40,7 +40,7 @@ export class ReleaseWork {
     });
     await this.jobs.carryOut(PREPARE_RELEASE, async (order) => {
       const ahead = await this.publishing.prepare(order as PublishReleaseOrder);
-      if (withSite && ahead) await this.site.ahead(ahead);
+      if (withSite && ahead) await this.site.ahead(order as PublishReleaseOrder, ahead);
     });
     if (!withSite) return;
     await this.jobs.order(null, BUILD_SITE, {});

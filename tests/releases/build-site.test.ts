@@ -1,6 +1,6 @@
 import { Logger } from '@nestjs/common';
 import { existsSync, mkdtempSync } from 'node:fs';
-import { mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { typedClient } from '../../api/openapi/typed-client.js';
@@ -144,10 +144,17 @@ test('the site of a release that waits is built beforehand, shown to nobody, and
     [2, 'published'],
     [1, 'superseded'],
   ]);
-  await building().ahead(ahead!);
+  await building().ahead({ edition: '2026', revision: 2 }, ahead!);
   await building().run();
   expect(await current()).toBe(before);
   const [waiting] = (await sites()).filter((name) => name !== before);
+  // Of another release, which was called off while it was built, nothing is left.
+  await rename(join(site, `${waiting!}.ahead`), join(site, 'marked'));
+  await cp(join(site, waiting!), join(site, 'built-for-none'), { recursive: true });
+  await writeFile(join(site, 'built-for-none.ahead'), '{"edition":"2026","revision":3}');
+  await building().run();
+  expect(await sites()).toEqual([before, waiting].sort());
+  await rename(join(site, 'marked'), join(site, `${waiting!}.ahead`));
   // What another builds stays while it is young; what was left long ago goes.
   for (const name of ['built-by-another', 'built-long-ago.cache']) await mkdir(join(site, name));
   const old = new Date(Date.now() - 2 * 3_600_000);

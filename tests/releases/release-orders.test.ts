@@ -264,12 +264,15 @@ describe('with a worker', () => {
     await jobs.noLonger('backup');
   });
 
-  test('what is called off is taken from the queue too', async () => {
+  test('what is called off is taken from the queue too, and who builds the site is told', async () => {
+    await runSql(house.t.databaseUrl, `DELETE FROM pgboss.job WHERE name = 'site-build'`);
     await house.editor.call('delete', '/v1/editions/empty/releases/1').expect(204);
     const waiting = await runSql(
       house.t.databaseUrl,
       `SELECT 1 FROM pgboss.job WHERE name = 'release-publication' AND data->>'edition' = 'empty' AND state < 'active'`,
     );
     expect(waiting).toEqual([]);
+    const builds = await runSql(house.t.databaseUrl, `SELECT data->>'edition' AS edition FROM pgboss.job WHERE name = 'site-build'`);
+    expect(builds).toEqual([{ edition: 'empty' }]);
   });
 });

@@ -19,7 +19,12 @@ const configSchema = z
         error: 'expected an address of e-mail or of a page, e.g. tests@example.org',
       })
       .default(''),
-    SITE_LANGUAGE: z.enum(['en', 'de']).default('en'),
+    SITE_LANGUAGES: z
+      .string()
+      .transform((languages) => languages.split(',').map((language) => language.trim()))
+      .pipe(z.array(z.enum(['en', 'de'])))
+      .refine((languages) => new Set(languages).size === languages.length, { error: 'expected each language once, e.g. en,de' })
+      .default(['en']),
     HOUSE_TEXTS: z
       .string()
       .refine((folder) => folder === '' || existsSync(folder), { error: 'expected a folder that is there' })

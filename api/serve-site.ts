@@ -12,7 +12,7 @@ export const currentSite = (config: Config): string => resolve(config.DATA_FOLDE
 const BELOW_API = '/v1/';
 const BELOW_DESK = '/desk/';
 /** What other people's pages take of us. What they show runs no script and nothing can be done in it, so that anybody may put it into a frame. */
-const FOR_ANY_PAGE = ['/embed/', '/client/'];
+const FOR_ANY_PAGE = /^\/(?:client|(?:[a-z]{2}\/)?embed)\//;
 const NOT_BUILT =
   '<!doctype html><html lang="en"><title>Fairpull</title><p>The site is being built. Try again in a few seconds.</p></html>';
 
@@ -39,11 +39,17 @@ export async function serveSite(fastify: FastifyInstance, config: Config): Promi
     const below = isDesk ? path.slice(BELOW_DESK.length - 1) : path;
     const file = below.endsWith('/') ? `${below}index.html` : below;
     const found = existsSync(resolve(root, `.${file}`));
-    if (!found) return reply.status(404).sendFile('404.html', root);
-    if (FOR_ANY_PAGE.some((folder) => path.startsWith(folder))) openToAnyPage(reply);
+    if (!found) return reply.status(404).sendFile(pageForMissing(below, root), root);
+    if (FOR_ANY_PAGE.test(path)) openToAnyPage(reply);
     else reply.header('Content-Security-Policy', "frame-ancestors 'none'");
     return reply.sendFile(file, root);
   });
+}
+
+/** The page that says so in the language that the address is below. */
+function pageForMissing(path: string, root: string): string {
+  const own = `${/^\/[a-z]{2}\//.exec(path)?.[0] ?? '/'}404.html`;
+  return existsSync(resolve(root, `.${own}`)) ? own : '/404.html';
 }
 
 /** The nginx of docker-compose.yml sends the same. */

@@ -2,11 +2,13 @@ import sitemap from '@astrojs/sitemap';
 import { defineConfig } from 'astro/config';
 import { mkdirSync } from 'node:fs';
 import { dirname, resolve } from 'node:path';
+import { rootOf } from './src/languages/side-by-side.js';
 import { texts } from './src/languages/texts.js';
 import { pictures } from './src/pictures/pictures.js';
 import { samePages } from './src/release/same-pages.js';
 
-const { PUBLIC_URL, SITE_OUT, SITE_LANGUAGE = 'en', HOUSE_TEXTS = '' } = process.env;
+const { PUBLIC_URL, SITE_OUT, SITE_LANGUAGE = 'en', SITE_LANGUAGES = SITE_LANGUAGE, HOUSE_TEXTS = '' } = process.env;
+const root = rootOf(SITE_LANGUAGE, SITE_LANGUAGES.split(','));
 const outDir = resolve(SITE_OUT ?? 'dist/site');
 // Each build has a cache of its own beside its output, so that several can run at once.
 const cacheDir = `${outDir}.cache`;
@@ -22,6 +24,7 @@ const isLasting = (page: string) => !/\/editions\/[^/]+\/(variants|revisions)\/|
 export default defineConfig({
   ...(PUBLIC_URL && { site: PUBLIC_URL }),
   outDir,
+  base: root,
   cacheDir,
   trailingSlash: 'always',
   build: { format: 'directory', inlineStylesheets: 'never', concurrency: 8 },

@@ -1,4 +1,5 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
+import { existsSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { CONFIG } from '../config.js';
@@ -109,7 +110,8 @@ export class BuildSite {
       await rm(resolve(this.folder, name), { recursive: true, force: true });
       throw error;
     } finally {
-      for (const beside of ['.cache', '.source']) await rm(resolve(this.folder, name + beside), { recursive: true, force: true });
+      const beside = (await this.built()).filter((entry) => entry.startsWith(`${name}.`));
+      for (const entry of beside) await rm(resolve(this.folder, entry), { recursive: true, force: true });
     }
     return name;
   }
@@ -119,8 +121,8 @@ export class BuildSite {
     const digests = releases.map(({ digest }) => digest);
     const sources = this.texts === '' ? SOURCES : [...SOURCES, this.texts];
     const program = [SOFTWARE_VERSION, SOFTWARE_COMMIT ?? '', await digestOfSources(sources, DESK)];
-    const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
-    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, ...digests].join('\n')), ''].join('\n');
+    const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES } = this.config;
+    return [...program, sha256([PUBLIC_URL, HOUSE_CONTACT, String(SITE_LANGUAGES), ...digests].join('\n')), ''].join('\n');
   }
 
   private async stampIn(name: string): Promise<string | null> {
@@ -144,12 +146,25 @@ export class BuildSite {
     const source = `${target}.source`;
     await mkdir(target, { recursive: true });
     await this.source.layOut(source, releases);
-    const { PATH, PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE } = this.config;
-    const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGE, HOUSE_TEXTS: this.texts };
-    const undone = await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_OUT: target });
+    const { PATH, PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES } = this.config;
+    const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES: String(SITE_LANGUAGES) };
+    for (const SITE_LANGUAGE of SITE_LANGUAGES) {
+      // Astro keeps its bundle beside what it builds, which is no part of the site.
+      const isFirst = SITE_LANGUAGE === SITE_LANGUAGES[0];
+      const SITE_OUT = isFirst ? target : `${target}.${SITE_LANGUAGE}`;
+      const HOUSE_TEXTS = isFirst ? this.texts : this.textsIn(SITE_LANGUAGE);
+      const undone = await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_LANGUAGE, HOUSE_TEXTS, SITE_OUT });
+      for (const told of undone) this.logger.warn(told);
+      if (!isFirst) await rename(SITE_OUT, resolve(target, SITE_LANGUAGE));
+    }
     await this.layClient(resolve(target, CLIENT), stamp);
-    for (const told of undone) this.logger.warn(told);
     await writeFile(resolve(target, STAMP), stamp);
+  }
+
+  /** Folder of the house's own words in a language below the root; none without. */
+  private textsIn(language: string): string {
+    const folder = resolve(this.texts, language);
+    return this.texts !== '' && existsSync(folder) ? folder : '';
   }
 
   /** The same program makes the same client, so that what it made for the site that is shown is taken over. */

@@ -27,10 +27,10 @@ test('the page of the description runs no scripts but its own', async () => {
 
 test('what is made to be embedded may be framed and fetched by any page; no other page of the site may', async () => {
   const site = join(t.dataFolder, 'site/current');
-  await mkdir(join(site, 'embed/newest/braided'), { recursive: true });
-  for (const path of ['index.html', '404.html', 'embed/newest/braided/index.html', 'embed/newest/one.svg'])
+  for (const folder of ['embed/newest/braided', 'de/embed/newest']) await mkdir(join(site, folder), { recursive: true });
+  for (const path of ['index.html', '404.html', 'embed/newest/braided/index.html', 'embed/newest/one.svg', 'de/embed/newest/one.svg'])
     await writeFile(join(site, path), '<svg xmlns="http://www.w3.org/2000/svg"/>');
-  for (const path of ['/embed/newest/braided/', '/embed/newest/one.svg']) {
+  for (const path of ['/embed/newest/braided/', '/embed/newest/one.svg', '/de/embed/newest/one.svg']) {
     const { headers } = await t.call('get', path).expect(200);
     expect(headers).toMatchObject({
       'content-security-policy': 'frame-ancestors *',

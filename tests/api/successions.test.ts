@@ -45,6 +45,7 @@ test('what has a successor leads there for ever, in the API and on the site (308
     ['/v1/variants/gannet-20/history?x=1', '/v1/variants/gannet-30/history?x=1'],
     ['/variants/gannet-20/', '/variants/gannet-30/'],
     ['/makers/marlow-quay/', '/makers/seven-weirs/'],
+    ['/de/makers/marlow-quay/', '/de/makers/seven-weirs/'],
   ];
   for (const [from, to] of leads) {
     const answer = await house.t.call('get', from);

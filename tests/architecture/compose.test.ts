@@ -196,9 +196,9 @@ test('the proxy serves the site that the worker builds and hands the rest to the
 });
 
 test('the proxy asks the API where what has a successor leads, and nobody for a list', () => {
-  const [, path = ''] = /location ~ (\^\/\(makers\S+) \{\s+proxy_pass \$\$api;/.exec(proxyConfig)!;
+  const [, path = ''] = /location ~ (\^\S+\(makers\S+) \{\s+proxy_pass \$\$api;/.exec(proxyConfig)!;
   const asked = new RegExp(path.replaceAll('$$', '$'));
-  expect(['/makers/x/', '/lines/x/', '/variants/x/', '/variants/x'].filter((one) => !asked.test(one))).toEqual([]);
+  expect(['/makers/x/', '/lines/x/', '/variants/x/', '/variants/x', '/de/lines/x/'].filter((one) => !asked.test(one))).toEqual([]);
   expect(['/', '/lines/', '/lines/index.html', '/editions/2026/variants/x/'].filter((one) => asked.test(one))).toEqual([]);
 });
 
@@ -209,8 +209,8 @@ test('what other pages take of us goes out with the same headers as from the API
       ([, name, quoted, bare]) => `${name}: ${quoted ?? bare}`,
     );
   };
-  expect(locationWith('frame-ancestors *').source).toBe('^\\/(embed|client)\\/');
-  expect(headersOf('~ ^/(embed|client)/')).toEqual(
+  expect(locationWith('frame-ancestors *').source).toBe('^\\/(client|([a-z][a-z]\\/)?embed)\\/');
+  expect(headersOf('~ ^/(client|([a-z][a-z]/)?embed)/')).toEqual(
     expect.arrayContaining([
       'Content-Security-Policy: frame-ancestors *',
       'Access-Control-Allow-Origin: *',

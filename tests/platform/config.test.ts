@@ -13,3 +13,10 @@ test.each(['the harbour master', 'javascript:alert(1)', 'javascript://trials.exa
 test('every variable that is wrong is told at once', () => {
   expect(() => read({ PORT: 'x', SECURE_COOKIES: 'perhaps' })).toThrow(/PORT: .*SECURE_COOKIES: /);
 });
+
+test('the languages of the site stand in order, each once', () => {
+  expect(read({}).SITE_LANGUAGES).toEqual(['en']);
+  expect(read({ SITE_LANGUAGES: 'en, de' }).SITE_LANGUAGES).toEqual(['en', 'de']);
+  expect(() => read({ SITE_LANGUAGES: 'en,en' })).toThrow(/SITE_LANGUAGES: expected each language once/);
+  expect(() => read({ SITE_LANGUAGES: 'fr' })).toThrow(/SITE_LANGUAGES/);
+});

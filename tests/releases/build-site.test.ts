@@ -1,9 +1,10 @@
 import { Logger } from '@nestjs/common';
-import { mkdtempSync } from 'node:fs';
+import { existsSync, mkdtempSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, readlink, rename, rm, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { typedClient } from '../../api/openapi/typed-client.js';
+import { CONFIG, type Config } from '../../api/config.js';
 import { BuildSite } from '../../api/releases/build-site.js';
 import { PublishRelease } from '../../api/releases/publish-release.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
@@ -11,7 +12,7 @@ import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { readWords } from '../../site/src/languages/read-words.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
-import { pagesOf } from '../support/site-folder.js';
+import { linksIn, pagesOf } from '../support/site-folder.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 
 const LOST = 'documents/variants/gannet-20.json';
@@ -33,7 +34,7 @@ beforeAll(async () => {
   await mkdir(join(texts, 'pages/read'), { recursive: true });
   await writeFile(join(texts, 'words.json'), '{"Skip to the content": "Gleich zum Inhalt"}');
   await writeFile(join(texts, 'pages/read/testing.html'), '<h1>So prüfen wir</h1>');
-  house = await createHouse(undefined, { SITE_LANGUAGE: 'de', HOUSE_TEXTS: texts });
+  house = await createHouse(undefined, { SITE_LANGUAGES: 'de', HOUSE_TEXTS: texts });
   site = join(house.t.dataFolder, 'site');
   await workEdition(house, '2026');
   await moveEdition(house.editor, '2026', 'closure');
@@ -82,6 +83,39 @@ test('the site speaks the language of its house, in which no page has words that
   });
   expect(untold).toEqual([]);
 });
+
+test('a second language stands below its name: every page of the first, each leading to the other and no other page out of its language', async () => {
+  const before = await current();
+  const config = house.t.app.get<Config>(CONFIG);
+  config.SITE_LANGUAGES = ['de', 'en'];
+  await building().run();
+  const { PUBLIC_URL } = config;
+  const pages = await pagesOf(join(site, 'current'));
+  const [first, second] = [false, true].map((isBelow) => pages.filter(({ path }) => path.startsWith('/en/') === isBelow));
+  expect(second!.map(({ path }) => path.slice(3)).sort()).toEqual(first!.map(({ path }) => path).sort());
+  for (const { path, html } of second!) {
+    expect([path, /<html lang="en"[ >]/.test(html)]).toEqual([path, true]);
+    const leads = linksIn(html.replaceAll(/<(?:a|link)[^>]* hreflang="[^>]*>/g, '')).map((link) =>
+      link.replace(new URL(PUBLIC_URL).origin, ''),
+    );
+    expect([path, leads.filter((link) => /^\/(?!(?:en|v1|docs|client|desk)(?:\/|$))/.test(link))]).toEqual([path, []]);
+    expect(
+      linksIn(html)
+        .filter((link) => link.startsWith('/en/_astro/'))
+        .every((file) => existsSync(join(site, 'current', file))),
+    ).toBe(true);
+  }
+  const find = first!.find(({ path }) => path === '/find/')!.html;
+  expect(find).toContain('<a hreflang="en" href="/en/find/" lang="en">English</a>');
+  expect(find).toContain(`<link rel="alternate" hreflang="de" href="${new URL('/find/', PUBLIC_URL).href}">`);
+  expect(second!.find(({ path }) => path === '/en/find/')!.html).toContain('<a hreflang="de" href="/find/" lang="de">Deutsch</a>');
+  expect(JSON.parse(await readFile(join(site, 'current/en/search-index.json'), 'utf8'))[0].id).toMatch(/^\/en\//);
+  expect((await house.t.call('get', '/en/nowhere/').expect(404)).text).toContain('There is no page at this address');
+  expect((await house.t.call('get', '/nowhere/').expect(404)).text).not.toContain('There is no page at this address');
+  config.SITE_LANGUAGES = ['de'];
+  await building().run();
+  expect(await current()).toBe(before);
+}, 120_000);
 
 test('a newer program builds the site anew from the same releases; the same one does not', async () => {
   const before = await current();

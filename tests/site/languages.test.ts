@@ -1,35 +1,28 @@
 import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
-import { readdir, readFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { en } from '../../site/src/languages/en.js';
 import { messagesIn } from '../../site/src/languages/messages.js';
+import { messagesOfSite } from '../../site/src/languages/messages-of-site.js';
 import { putWords } from '../../site/src/languages/put-words.js';
 import { LANGUAGES, readWords } from '../../site/src/languages/read-words.js';
+import { ledInto, samePageIn } from '../../site/src/languages/side-by-side.js';
 import { figuresOfPage } from '../../site/src/words/figures.js';
 import { say } from '../../site/src/words/say.js';
 
-const SOURCES = 'site/src';
-
-/** Every message of the site with the files that it stands in. */
-async function messagesOfSite(): Promise<Map<string, string>> {
-  const files = (await readdir(SOURCES, { recursive: true })).filter(
-    (file) => /\.(astro|ts)$/.test(file) && !/^(languages|examples)/.test(file),
-  );
-  const read = await Promise.all(
-    files.map(async (file) => messagesIn(file, await readFile(join(SOURCES, file), 'utf8')).map(({ words }) => [words, file] as const)),
-  );
-  return new Map(read.flat());
-}
-
 const slotsIn = (words: string) => new Set(words.match(/\{\w+\}|<\/?\w+>/g));
+
+test('the words of the site stand in one file, as its sources have them (npm run words)', async () => {
+  const messages = await messagesOfSite();
+  expect(messages.size).toBeGreaterThan(900);
+  expect(en).toEqual([...messages.keys()]);
+});
 
 test.each(Object.keys(LANGUAGES).filter((language) => language !== 'en'))(
   'every message stands in %s, with the same links and no other figures, and no more',
   async (language) => {
-    const [messages, words] = [await messagesOfSite(), readWords(language, '')];
-    expect(messages.size).toBeGreaterThan(900);
-    expect([...messages.keys()].filter((message) => !Object.hasOwn(words, message))).toEqual([]);
-    expect(Object.keys(words).filter((message) => !messages.has(message))).toEqual([]);
+    const words = readWords(language, '');
+    expect(Object.keys(words).toSorted()).toEqual([...en].toSorted());
     const astray = Object.entries(words).filter(([message, said]) => {
       const [own, theirs] = [slotsIn(said), slotsIn(message)];
       return [...own].some((slot) => !theirs.has(slot)) || [...theirs].some((slot) => slot.startsWith('<') && !own.has(slot));
@@ -84,11 +77,28 @@ test("a house's own words stand before those of the language; what is no languag
   expect(readFileSync('site/src/languages/de.json', 'utf8')).not.toMatch(/: ""/);
 });
 
-test('numbers of a page stand as its language writes them; what programs read, versions and addresses stay', () => {
+test('numbers of a page stand as its language writes them, on one line with their unit; what programs read, versions and addresses stay', () => {
   const page =
     '<td data-value="98.2" aria-label="98.2 N">98.2 N (96.10 to 99.3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0.5 %</p><script>x = 1.5;</script>';
   expect(figuresOfPage(page, ',')).toBe(
-    '<td data-value="98.2" aria-label="98,2 N">98,2 N (96,10 to 99,3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0,5 %</p><script>x = 1.5;</script>',
+    '<td data-value="98.2" aria-label="98,2\u00a0N">98,2\u00a0N (96,10 to 99,3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0,5\u00a0%</p><script>x = 1.5;</script>',
   );
-  expect(figuresOfPage(page, '.')).toBe(page);
+  expect(figuresOfPage('<p title="98.2 N">4 Nylon lines, 95 %</p>', '.')).toBe('<p title="98.2\u00a0N">4 Nylon lines, 95\u00a0%</p>');
+});
+
+test('what a page of a second language points to stands in its language; what all share, links that name a language, and words do not move', () => {
+  const page =
+    '<a href="/find/?by=x">a/b</a><a hreflang="en" href="/find/">English</a><link rel="alternate" hreflang="de" href="https://trials.example/de/find/">' +
+    '<a href="/v1/releases">v1</a><a href="/desk/">Desk</a><a href="/de/_astro/x.js">x</a><a href="/desks/">y</a><p>https://trials.example/find/</p>';
+  expect(ledInto('/de/', page, 'https://trials.example')).toBe(
+    '<a href="/de/find/?by=x">a/b</a><a hreflang="en" href="/find/">English</a><link rel="alternate" hreflang="de" href="https://trials.example/de/find/">' +
+      '<a href="/v1/releases">v1</a><a href="/desk/">Desk</a><a href="/de/_astro/x.js">x</a><a href="/de/desks/">y</a><p>https://trials.example/de/find/</p>',
+  );
+  expect(ledInto('/', page, 'https://trials.example')).toBe(page);
+  expect(ledInto('/de/', '{"id":"/lines/a/","file":"/v1/x","name":"6/8"}')).toBe('{"id":"/de/lines/a/","file":"/v1/x","name":"6/8"}');
+  expect(samePageIn(['en', 'de'], '/find/')).toEqual([
+    { language: 'en', name: 'English', href: '/find/' },
+    { language: 'de', name: 'Deutsch', href: '/de/find/' },
+  ]);
+  expect(samePageIn(['de'], '/find/')).toEqual([]);
 });

@@ -128,7 +128,7 @@ test('a line is found by what is fished and what matters: the list is the publis
   await page.getByRole('status').filter({ hasText: 'that fit' }).waitFor();
   const sizes = await page.locator('ol.found .label').allInnerTexts();
   expect(sizes.length).toBeGreaterThan(0);
-  for (const size of sizes) expect(Math.abs(Number(/([\d.]+) mm/.exec(size)![1]) - 0.235)).toBeLessThanOrEqual(0.035);
+  for (const size of sizes) expect(Math.abs(Number(/([\d.]+)\smm/.exec(size)![1]) - 0.235)).toBeLessThanOrEqual(0.035);
   const narrowed = await names();
   await page.reload();
   await page.locator('ol.found strong', { hasText: 'MPa' }).first().waitFor();
@@ -159,7 +159,7 @@ test('own weights: as published at first, then in the order that is added by han
   await page.locator('weigh-lines td.score', { hasText: sorted[0]! }).first().waitFor();
   expect(await cells('Score')).toEqual(sorted);
   const told = await page.getByRole('status').innerText();
-  expect(told).toMatch(/^First: .+( \([<>]?\d+ %\))?\. (With [\d.]+ % of the weight moved|No weights|Shared)/);
+  expect(told).toMatch(/^First: .+( \([<>]?\d+\s%\))?\. (With [\d.]+\s% of the weight moved|No weights|Shared)/);
   expect(await page.locator('.own.signal').innerText()).toContain('not published');
   await page.reload();
   await page.locator('weigh-lines td.score', { hasText: sorted[0]! }).first().waitFor();

@@ -93,7 +93,7 @@ test('a change within noise shows no percentage, so that none is read into it', 
   expect(changeWords({ kind: 'withinNoise', percent: '1.2' })).toBe('within noise');
   expect(changeWords({ kind: 'notComparable', percent: null })).toBe('not comparable');
   expect(changeWords({ kind: 'changed', percent: '4.0' })).toBe('+4.0 %');
-  expect(changeWords({ kind: 'changed', percent: '-4.0' })).toBe('-4.0 %');
+  expect(changeWords({ kind: 'changed', percent: '-4.0' })).toBe('−4.0 %');
 });
 
 test.each([

@@ -40,7 +40,7 @@ class CompareVariants extends HTMLElement {
       place.replaceChildren();
       return;
     }
-    this.loaded ??= fetch('/compare.json').then((answer) => answer.json() as Promise<ComparedTables[]>);
+    this.loaded ??= fetch(`${import.meta.env.BASE_URL}compare.json`).then((answer) => answer.json() as Promise<ComparedTables[]>);
     const all = await this.loaded;
     const named = [...chosen].flatMap(([slug, choice]) =>
       all.flatMap((tables) => tables.variants.filter((one) => one.slug === slug).map((one) => ({ tables, variant: { ...one, choice } }))),

@@ -82,7 +82,7 @@ class FindLines extends HTMLElement {
   }
 
   private async show(): Promise<void> {
-    this.loaded ??= fetch('/find.json').then((answer) => answer.json() as Promise<FindIndex[]>);
+    this.loaded ??= fetch(`${import.meta.env.BASE_URL}find.json`).then((answer) => answer.json() as Promise<FindIndex[]>);
     const divisions = await this.loaded;
     const division = new URLSearchParams(location.search).get('division') ?? '';
     const index = divisions.find((one) => one.division === division) ?? divisions[0];

@@ -51,7 +51,7 @@ class SearchPage extends HTMLElement {
   }
 
   private loaded(): Promise<MiniSearch<Entry>> {
-    this.index ??= fetch('/search-index.json')
+    this.index ??= fetch(`${import.meta.env.BASE_URL}search-index.json`)
       .then((answer) => answer.json() as Promise<Entry[]>)
       .then((entries) => {
         const index = new MiniSearch<Entry>({

@@ -57,7 +57,7 @@ class WeighLines extends HTMLElement {
   }
 
   private async show(): Promise<void> {
-    this.loaded ??= fetch('/weigh.json').then((answer) => answer.json() as Promise<Weighed[]>);
+    this.loaded ??= fetch(`${import.meta.env.BASE_URL}weigh.json`).then((answer) => answer.json() as Promise<Weighed[]>);
     const divisions = await this.loaded;
     const wished = new URLSearchParams(location.search);
     const weighed = divisions.find(({ division }) => division === (wished.get('division') ?? '')) ?? divisions[0];

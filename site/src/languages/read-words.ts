@@ -1,9 +1,15 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import type german from './de.json';
+import type { Message } from './en.js';
 import type { Words } from './put-words.js';
 
+/** What a file of words lacks, and what it has beyond what the site says: no type check passes with any. */
+type Untold<Own> = Exclude<Message, keyof Own> | Exclude<keyof Own, Message>;
+type Whole<Own> = [Untold<Own>] extends [never] ? URL : { untold: Untold<Own> };
+
 /** Languages that the site speaks, each with its file of words; English stands in the sources themselves. */
-export const LANGUAGES: Readonly<Record<string, URL | null>> = { en: null, de: new URL('de.json', import.meta.url) };
+export const LANGUAGES: { en: null; de: Whole<typeof german> } = { en: null, de: new URL('de.json', import.meta.url) };
 
 /**
  * Words of a language, and what a house puts in their place by the `words.json` of its folder.
@@ -15,7 +21,7 @@ export function readWords(language: string, folder: string): Words {
   if (folder !== '' && !existsSync(folder))
     throw new Error(`HOUSE_TEXTS is ${folder}, where nothing is. Make the folder, or leave it empty.`);
   const own = join(folder, 'words.json');
-  const file = LANGUAGES[language];
+  const file = LANGUAGES[language as keyof typeof LANGUAGES];
   return { ...(file && wordsIn(file)), ...(folder !== '' && existsSync(own) && wordsIn(own)) };
 }
 

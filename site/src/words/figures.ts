@@ -8,12 +8,14 @@ const DECIMAL = /(?<![\p{L}\d./])(\d+)\.(\d+)(?!\.?\d)/gu;
 const MARK = /(<(script|style|code|pre)\b[\s\S]*?<\/\2>|<[^>]+>)/;
 const HEARD = /(?<=\s(?:aria-label|title|alt)=")[^"]*/g;
 
-/** A text with its decimal numbers as the language writes them, digit for digit. */
-export const figures = (text: string, point = POINT): string => (point === '.' ? text : text.replaceAll(DECIMAL, `$1${point}$2`));
+/** The space between a number and its unit. */
+const BEFORE_UNIT = /(?<=\d) (?=(?:%|N|kN|MPa|mm|cm|m|km|tex|g|kg|lbf|kgf|psi|°C|s|min|h)(?![\p{L}\d]))/gu;
 
-/** A page with the decimal numbers of its prose as the language writes them; what programs read stays. */
+/** A text with its decimal numbers as the language writes them, digit for digit, each on one line with its unit. */
+export const figures = (text: string, point = POINT): string => text.replaceAll(DECIMAL, `$1${point}$2`).replaceAll(BEFORE_UNIT, '\u00a0');
+
+/** A page with the numbers of its prose so; what programs read stays. */
 export function figuresOfPage(html: string, point = POINT): string {
-  if (point === '.') return html;
   const parts = html.split(MARK);
   // Of each mark the split also gives its name, which is no part of the page.
   return parts

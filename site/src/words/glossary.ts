@@ -57,7 +57,7 @@ const GLOSSARY: readonly Term[] = [
     key: 'pe',
     name: say`PE number`,
     words: say`A size class of braided lines that labels print: the higher, the thicker. It stands for a linear density, not for a strength.`,
-    in: new RegExp(say`\\bPE( number|\\b)`),
+    in: new RegExp(say`\\bPE( number| [\\d.]+|\\b)`),
   },
   {
     key: 'tex',

@@ -27,5 +27,5 @@ export function changeWords({ kind, percent }: CategoryRow['change']): string {
   if (kind === 'notComparable') return say`not comparable`;
   if (kind === 'first') return say`first measured`;
   if (kind === 'withinNoise') return say`within noise`;
-  return percent === null ? say`changed` : `${percent.startsWith('-') ? '' : '+'}${percent} %`;
+  return percent === null ? say`changed` : `${percent.startsWith('-') ? percent.replace('-', '−') : `+${percent}`} %`;
 }

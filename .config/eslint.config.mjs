@@ -75,6 +75,7 @@ export default tseslint.config(
       'site/astro.config.ts',
       'site/desk/astro.config.ts',
       'site/src/release/fetch-bytes.ts',
+      'site/src/languages/written-in.ts',
       'prisma/**',
       'tests/**',
       '.config/**',
@@ -82,7 +83,12 @@ export default tseslint.config(
     rules: { 'no-restricted-properties': 'off', 'no-console': 'off' },
   },
   {
-    files: ['api/contract/**/*.ts', 'tests/checks/check-cases.ts', 'tests/measurement/ranking/rank-with-uncertainty.test.ts'],
+    files: [
+      'api/contract/**/*.ts',
+      'site/src/languages/en.ts',
+      'tests/checks/check-cases.ts',
+      'tests/measurement/ranking/rank-with-uncertainty.test.ts',
+    ],
     // Tables of data: their length is the number of fields, or of cases.
     rules: { 'max-lines': 'off' },
   },

@@ -155,7 +155,8 @@ module.exports = {
     },
     {
       name: 'site-and-desk-meet-in-the-look',
-      comment: 'One is built for each release, the other once for a version of the program: what both show is in site/look/ and leans on neither.',
+      comment:
+        'One is built for each release, the other once for a version of the program: what both show is in site/look/ and leans on neither.',
       severity: 'error',
       from: { path: '^site/(src|desk|look)/' },
       to: { path: '^site/(src|desk)/', pathNot: '^site/$1/' },

@@ -8,6 +8,7 @@ import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
 import { ReleaseWork } from '../../api/releases/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { writeClient } from '../../api/releases/run-beside.js';
 import { createTestDatabase } from './test-database.js';
 
 /** A server on a house into which the demo was loaded. */
@@ -33,6 +34,8 @@ export async function loadDemoHouse(): Promise<DemoHouse> {
   };
   const program = ['--import', './.config/load-typescript.mjs', 'tests/support/load-demo.ts'];
   const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
+  // With every site comes the client for programs; of this house none is built.
+  await writeClient(join(dataFolder, 'site', 'current', 'client'), process.env['PATH'] ?? '');
   const app = await createApp({ config: readConfig(house) });
   await app.listen(0, '127.0.0.1');
   return {

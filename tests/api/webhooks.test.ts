@@ -158,12 +158,12 @@ test('what was told is told again from where one likes, under the same ids; an a
   await telling.run({ id });
   expect(receiver.received.map(({ headers }) => headers['webhook-id'])).toEqual([first, second, second]);
   // Also when one is asked while the next is being told.
-  await turnEditions(1);
   receiver.meanwhile = () =>
     admin
       .call('post', `/v1/webhooks/${id}/replays`)
       .send({ after: Number(first?.slice('change_'.length)) })
       .expect(202);
+  await turnEditions(1);
   await telling.run({ id });
   const [told, ...again] = receiver.received.slice(3).map(({ headers }) => headers['webhook-id']);
   expect(again).toEqual([second, told, expect.stringMatching(/^change_/)]);

@@ -10,6 +10,8 @@ import { Components } from './components.js';
 import { describeConventions } from './describe-conventions.js';
 import { addExamples } from './examples.js';
 
+type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
+
 /** Names of operations: whatever the method is called, it reads with get and says else what it does. */
 const DONE: Readonly<Record<string, string>> = { post: 'create', put: 'replace', patch: 'change', list: 'get', read: 'get' };
 const operationId = (method: string): string => method.replace(/^(post|put|patch|list|read)(?=[A-Z])/, (verb) => DONE[verb] ?? verb);
@@ -49,11 +51,16 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
   return document;
 }
 
-/** What anybody may read and try without an account comes first; else as the program has it. */
+/** Groups that anybody may read and try without an account come first, as the page shows them; else as the program has it. */
 function openReadsFirst(paths: OpenAPIObject['paths']): OpenAPIObject['paths'] {
-  const rankOf = ([address, { get }]: [string, OpenAPIObject['paths'][string]]) =>
-    address.startsWith('/v1/') && get?.security?.length === 0 ? 0 : 1;
-  return Object.fromEntries(Object.entries(paths).toSorted((a, b) => rankOf(a) - rankOf(b)));
+  const operationsOf = (path: OpenAPIObject['paths'][string]) => Object.entries(path) as [string, Operation][];
+  const closed = Object.values(paths)
+    .flatMap(operationsOf)
+    .filter(([verb, { security }]) => verb !== 'get' || security?.length !== 0)
+    .flatMap(([, { tags = [] }]) => tags);
+  const rankOf = (path: OpenAPIObject['paths'][string]) =>
+    operationsOf(path).some(([, { tags = [] }]) => tags.some((tag) => closed.includes(tag))) ? 1 : 0;
+  return Object.fromEntries(Object.entries(paths).toSorted(([, a], [, b]) => rankOf(a) - rankOf(b)));
 }
 
 /** Serves the document at /v1/openapi.json and a page to read it at /docs. */

@@ -33,6 +33,16 @@ const named = (isFaulty: (operation: any, name: string) => boolean): string[] =>
     .filter(([name, operation]) => isFaulty(operation, name))
     .map(([name]) => name);
 
+test('the page that shows it begins with groups that anybody may read without an account', () => {
+  const groups = [...new Set(operations().flatMap(([, { tags }]) => tags as string[]))];
+  const isOpen = (group: string) =>
+    named(({ tags }) => tags.includes(group)).length ===
+    named(({ tags, security }, name) => tags.includes(group) && name.startsWith('GET ') && security.length === 0).length;
+  const open = groups.filter(isOpen);
+  expect(open.length).toBeGreaterThan(5);
+  expect(groups.slice(0, open.length)).toEqual(open);
+});
+
 interface Broken {
   readonly ruleId: string;
   readonly message: string;

@@ -116,8 +116,8 @@ async function openEdition(page: Page): Promise<string[]> {
     'Straight pull, version 1',
   ]).catch(() => undefined);
   await page.waitForURL('**/season/?edition=2026');
-  await page.getByLabel(/quaymade-8-pe-1-2/).check();
-  await page.getByLabel(/quaymade-8-pe-2/).check();
+  await page.getByLabel(/Quaymade 8 PE 1\.2/).check();
+  await page.getByLabel(/Quaymade 8 PE 2/).check();
   await page.getByRole('button', { name: 'Enter these' }).click();
   await page.getByText('2 entered.').waitFor();
   await page.getByRole('button', { name: 'Open Trials 2026' }).click();

@@ -112,9 +112,11 @@ test('a second language stands below its name: every page of the first, each lea
   expect(JSON.parse(await readFile(join(site, 'current/en/search-index.json'), 'utf8'))[0].id).toMatch(/^\/en\//);
   expect((await house.t.call('get', '/en/nowhere/').expect(404)).text).toContain('There is no page at this address');
   expect((await house.t.call('get', '/nowhere/').expect(404)).text).not.toContain('There is no page at this address');
+  const both = await current();
   config.SITE_LANGUAGES = ['de'];
   await building().run();
   expect(await current()).toBe(before);
+  await rm(join(site, both), { recursive: true });
 }, 120_000);
 
 test('a newer program builds the site anew from the same releases; the same one does not', async () => {

@@ -1,6 +1,6 @@
 /** Someone changes their password or loses it, a device stays behind, and an editor reads what stands in the way of the closing. */
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
-import { VARIANT } from '../support/catalogue-fixtures.js';
+import { LINE, MAKER, VARIANT } from '../support/catalogue-fixtures.js';
 import type { Bench } from '../support/bench.js';
 import { openDesk } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';
@@ -38,9 +38,10 @@ test('the edition is not closed while a submission waits: it is named, with the 
   expect(asked).toEqual([]);
 
   // From an entry of the board to asking for what it lacks.
-  await page.getByRole('region', { name: 'Entries by category' }).getByRole('link', { name: VARIANT.slug }).click();
+  const entry = `${MAKER.name} ${LINE.name} ${VARIANT.size}, ${VARIANT.colour}`;
+  await page.getByRole('region', { name: 'Entries by category' }).getByRole('link', { name: entry }).click();
   const work = page.locator('#who-pulls-what');
-  await work.getByText(`Spools of ${VARIANT.slug} alone.`).waitFor();
+  await work.getByText(`Spools of ${entry} alone.`).waitFor();
   expect(
     await work
       .getByRole('group', { name: /^Spools/ })
@@ -48,7 +49,7 @@ test('the edition is not closed while a submission waits: it is named, with the 
       .count(),
   ).toBeGreaterThan(0);
   await work.getByRole('button', { name: 'Show those of every entry' }).click();
-  await work.getByText(`Spools of ${VARIANT.slug} alone.`).waitFor({ state: 'hidden' });
+  await work.getByText(`Spools of ${entry} alone.`).waitFor({ state: 'hidden' });
 }, 60_000);
 
 test('a wrong password changes nothing; the right one does, and only the new one signs in', async () => {

@@ -56,7 +56,7 @@ test('rows are stored within a transaction of the database alone', async () => {
 });
 
 test('a connection that does not become free in time is no fault of the program', async () => {
-  const pool = new pg.Pool({ connectionString: ground!.programUrl, max: 1, connectionTimeoutMillis: 20 });
+  const pool = new pg.Pool({ connectionString: ground!.programUrl, max: 1, connectionTimeoutMillis: 1000 });
   const held = await pool.connect();
   const error: unknown = await pool.connect().catch((failure: unknown) => failure);
   held.release();

@@ -166,9 +166,10 @@ test('one page of each kind is valid HTML', async () => {
   expect([...new Set(faults.flat())]).toEqual([]);
 });
 
-test('no page has an inline style, and each states its content policy, description and lasting address', () => {
+test('no page has an inline style or runs sentences together; each states its content policy, description and lasting address', () => {
   for (const { path, html } of pages) {
     expect(`${path} ${/<style|\sstyle="/.exec(html)?.[0] ?? 'none'}`).toBe(`${path} none`);
+    expect([path, /[.!?]<\/(?:span|strong)><(?:span(?: lang="[^"]*")?>|strong)/.exec(html)]).toEqual([path, null]);
     expect(html).toContain("content=\"default-src 'none';");
     expect(html).not.toContain("'unsafe-inline'");
     expect(html).toMatch(/<meta name="description" content="[^"]{20,}"/);

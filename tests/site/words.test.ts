@@ -19,6 +19,7 @@ import { nameOf } from '../../site/src/words/quantity-words.js';
 import { whereWords } from '../../site/src/words/where-words.js';
 import { seriesWords } from '../../site/src/words/series-words.js';
 import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
+import { withinSentence } from '../../site/src/words/locale.js';
 
 test('blanks bring the decimal points of a column under each other and leave the value as published', () => {
   const column = ['1248', '69.6', '0.245'];
@@ -213,4 +214,12 @@ test('a figure reads in pounds, inches, psi and kilograms-force by the exact fac
 
 test('one is one, and none are many', () => {
   expect([0, 1, 2].map((count) => counted(count, 'rig', 'rigs'))).toEqual(['0 rigs', '1 rig', '2 rigs']);
+});
+
+test('a name within a sentence begins small, and its abbreviations stay', () => {
+  expect(['Knot retention, FG', 'Apparent breaking stress', 'PE number'].map(withinSentence)).toEqual([
+    'knot retention, FG',
+    'apparent breaking stress',
+    'PE number',
+  ]);
 });

@@ -7,5 +7,6 @@ export const LANGUAGE = new Intl.Locale(LOCALE).language;
 /** Numbers within names stand in the order of their values. */
 export const inNameOrder = new Intl.Collator(LOCALE, { numeric: true }).compare;
 
-/** A name that begins with a capital, within a sentence; languages that write nouns with one keep it. */
-export const withinSentence = (name: string): string => (say`nouns small` === 'nouns small' ? name.toLowerCase() : name);
+/** A name that begins with a capital, within a sentence; its abbreviations stay, and languages that write nouns with one keep it. */
+export const withinSentence = (name: string): string =>
+  say`nouns small` === 'nouns small' ? name.replace(/^\p{Lu}(?!\p{Lu})/u, (first) => first.toLowerCase()) : name;

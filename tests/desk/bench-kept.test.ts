@@ -140,6 +140,7 @@ test('a control pull that is typed and not sent stands there after a reload with
   const context = await day.desk.device();
   const page = await day.arrive(day.bench.tester.email, context);
   const pulls = ['Pull 1', 'Pull 2', 'Pull 3'];
+  await page.getByLabel(pulls[0]!, { exact: true }).waitFor();
   await page.getByLabel('Displayed in').last().selectOption('lbf');
   for (const [i, text] of ['18.7', '18,9', '18.8'].entries()) await page.getByLabel(pulls[i]!, { exact: true }).fill(text);
   expect(await afterReload(page, pulls)).toEqual(['18.7', '18,9', '18.8']);

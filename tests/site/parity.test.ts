@@ -1,6 +1,5 @@
 /** What stands on a page is what was published: the numbers of every row of every table of standings, and on every other page of an edition no number that its documents do not hold. */
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type {
   CategoryDocument,
@@ -9,27 +8,17 @@ import type {
   OverallRow,
   VariantDocument,
 } from '../../api/contract/documents/release-documents.js';
-import { buildSite } from '../support/build-site.js';
-import { makeReleases } from '../support/make-release.js';
-import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import { sharedSite, type SharedSite } from '../support/shared-site.js';
 
-let folder: string;
-let api: FolderServer;
+let built: SharedSite;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'site-'));
-  await makeReleases(join(folder, 'api'), { editions: 2, variants: 20 });
-  api = await serveFolders(join(folder, 'api'));
-  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
+  built = await sharedSite();
 }, 120_000);
-afterAll(async () => {
-  await api.close();
-  await rm(folder, { recursive: true });
-});
 
-const page = (path: string) => readFile(join(folder, 'site', path, 'index.html'), 'utf8');
+const page = (path: string) => readFile(join(built.site, path, 'index.html'), 'utf8');
 const document = async (path: string): Promise<unknown> =>
-  JSON.parse(await readFile(join(folder, 'api/v1/releases/2026/1/documents', path), 'utf8'));
+  JSON.parse(await readFile(join(built.api, 'v1/releases/2026/1/documents', path), 'utf8'));
 
 const textOf = (html: string): string =>
   html
@@ -114,7 +103,7 @@ const cellsIn = (html: string): string[] =>
   );
 
 async function publishedOf(paths: readonly string[]): Promise<Set<string>> {
-  const texts = await Promise.all(paths.map((path) => readFile(join(folder, 'api/v1/releases/2026/1', path), 'utf8')));
+  const texts = await Promise.all(paths.map((path) => readFile(join(built.api, 'v1/releases/2026/1', path), 'utf8')));
   return new Set(texts.flatMap((text) => plain(text)));
 }
 

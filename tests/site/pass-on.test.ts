@@ -1,30 +1,22 @@
 /** What those who tell others of a page take from it: citation, link to a row, pictures, paper. */
-import { mkdtemp, readFile, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { readFile } from 'node:fs/promises';
 import { loadImage } from '@napi-rs/canvas';
 import type { Browser, Page } from 'playwright-core';
 import { launchBrowser } from '../support/browser.js';
-import { buildSite } from '../support/build-site.js';
-import { makeReleases } from '../support/make-release.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import { sharedSite } from '../support/shared-site.js';
 
 const CATEGORY = '/editions/2026/breaking-stress/';
 const LASTING = '/editions/2026/revisions/1/breaking-stress/';
 const SOURCE = 'North Quay Line Trials: Winter 2026, revision 1, 1 March 2026';
 
-let folder: string;
-let api: FolderServer;
 let site: FolderServer;
 let browser: Browser;
 let page: Page;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'site-'));
-  await makeReleases(join(folder, 'api'), { editions: 2, variants: 13 });
-  api = await serveFolders(join(folder, 'api'));
-  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
-  site = await serveFolders(join(folder, 'site'), join(folder, 'api'));
+  const built = await sharedSite();
+  site = await serveFolders(built.site, built.api);
   browser = await launchBrowser();
   const context = await browser.newContext({
     viewport: { width: 1280, height: 900 },
@@ -35,8 +27,7 @@ beforeAll(async () => {
 
 afterAll(async () => {
   await browser.close();
-  await Promise.all([site.close(), api.close()]);
-  await rm(folder, { recursive: true });
+  await site.close();
 });
 
 const copied = () => page.evaluate<string>('navigator.clipboard.readText()');
@@ -148,10 +139,10 @@ test('what was put right under results is told in words, in the edition and besi
     await page.goto(`${site.url}${path}`);
     return page.locator('#superseded ~ table').last().innerText();
   };
-  // Three submissions of each of twelve entries.
+  // Three submissions of each of thirteen entries.
   const inEdition = await told('/editions/2026/');
   expect(inEdition).toMatch(/Label claim: Breaking force of [a-z0-9-]+/);
-  expect(inEdition).toContain('S-2026-0004 and 32 others, which the JSON of this page lists');
+  expect(inEdition).toContain('S-2026-0004 and 35 others, which the JSON of this page lists');
   const [, variant] = /Breaking force of ([a-z0-9-]+)/.exec(inEdition)!;
   expect(await told(`/variants/${variant!}/`)).toContain('Read again on the box.');
 });

@@ -1,14 +1,10 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
-import { axeFaults, faultsOfPage } from '../support/axe.js';
+import { axeFaults } from '../support/axe.js';
 import { launchBrowser } from '../support/browser.js';
-import { buildSite } from '../support/build-site.js';
-import { makeReleases } from '../support/make-release.js';
-import { BROKEN_HEADS, OVER_EACH_OTHER, PAST_THE_EDGE } from './layout-faults.js';
+import { lookAt, SCREENS, type Seen } from './look-at.js';
 import { testPhone } from './on-a-phone.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import { sharedSite } from '../support/shared-site.js';
 
 const VARIANT = '/variants/brinewickel-pe-1-0-moss-green/';
 const TEMPLATES = [
@@ -42,27 +38,19 @@ const TEMPLATES = [
   ...['/find/?by=breaking-stress', '/weigh/', '/embed/newest/overall/', '/errata/', '/who-we-are/'],
   '/404.html',
 ];
-const WIDTHS = [320, 768, 1280];
-const AT_ONCE = 2;
 
-let folder: string;
-let api: FolderServer;
 let site: FolderServer;
 let browser: Browser;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'site-'));
-  await makeReleases(join(folder, 'api'), { editions: 3, variants: 13 });
-  api = await serveFolders(join(folder, 'api'));
-  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
-  site = await serveFolders(join(folder, 'site'), join(folder, 'api'));
+  const built = await sharedSite();
+  site = await serveFolders(built.site, built.api);
   browser = await launchBrowser();
 }, 120_000);
 
 afterAll(async () => {
   await browser.close();
-  await Promise.all([site.close(), api.close()]);
-  await rm(folder, { recursive: true });
+  await site.close();
 });
 
 async function open(path: string, options: Parameters<Browser['newContext']>[0] = {}): Promise<Page> {
@@ -72,45 +60,24 @@ async function open(path: string, options: Parameters<Browser['newContext']>[0] 
   return page;
 }
 
-async function faultsOf(path: string): Promise<string[]> {
-  const page = await open(path);
-  const faults = await faultsOfPage(page, path, WIDTHS);
-  for (const width of [320, 360, 1280]) {
-    await page.setViewportSize({ width, height: 900 });
-    faults.push(
-      ...(await page.evaluate<string[]>(PAST_THE_EDGE)).map((table) => `${path} ${width}: the table ${table} runs past the edge`),
-      ...(await page.evaluate<string[]>(BROKEN_HEADS)).map((word) => `${path} ${width}: the head ${word} is broken`),
-      ...(await page.evaluate<string[]>(OVER_EACH_OTHER)).map((cells) => `${path} ${width}: ${cells} lie over each other`),
-    );
-  }
-  await page.context().close();
-  return faults;
-}
+describe('every template', () => {
+  let seen: Seen;
+  beforeAll(async () => {
+    seen = await lookAt(browser, site.url, TEMPLATES);
+  }, 300_000);
 
-test('no template has a violation or scrolls sideways, in both themes, at 320, 768 and 1280 px', async () => {
-  const waiting = [...TEMPLATES];
-  const faults: string[] = [];
-  const work = async () => {
-    for (let path = waiting.shift(); path; path = waiting.shift()) faults.push(...(await faultsOf(path)));
-  };
-  await Promise.all(Array.from({ length: AT_ONCE }, work));
-  expect(faults).toEqual([]);
-}, 600_000);
+  test('has no violation and does not scroll sideways, in both themes, at 320, 768 and 1280 px', () => expect(seen.faults).toEqual([]));
 
-test('pages ask nobody but their own host, and break no rule of their content policy', async () => {
-  const context = await browser.newContext();
-  const page = await context.newPage();
-  const asked: string[] = [];
-  const complaints: string[] = [];
-  page.on('request', (request) => asked.push(request.url()));
-  page.on('console', (message) => message.type() === 'error' && complaints.push(message.text()));
-  page.on('pageerror', (error) => complaints.push(error.message));
-  for (const path of TEMPLATES.filter((one) => one !== '/404.html')) await page.goto(site.url + path, { waitUntil: 'networkidle' });
-  expect(asked.length).toBeGreaterThan(TEMPLATES.length * 2);
-  expect(asked.filter((url) => !url.startsWith(site.url) && !url.startsWith('data:'))).toEqual([]);
-  expect(complaints).toEqual([]);
-  await context.close();
-}, 120_000);
+  test.each(SCREENS)('answers in its first screen of $width × $height px', ({ width }) =>
+    expect(seen.late.filter((one) => one.startsWith(`${width}: `))).toEqual([]),
+  );
+
+  test('asks nobody but its own host, and breaks no rule of its content policy', () => {
+    expect(seen.asked.length).toBeGreaterThan(TEMPLATES.length * 2);
+    expect(seen.asked.filter((url) => !url.startsWith(site.url) && !url.startsWith('data:'))).toEqual([]);
+    expect(seen.complaints).toEqual([]);
+  });
+});
 
 test('the keyboard reaches the content first, then every link, filter and switch, with a visible focus', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -280,4 +247,4 @@ test('without scripts everything is there in published order, in both units, and
   await page.context().close();
 }, 60_000);
 
-testPhone(open, TEMPLATES);
+testPhone(open);

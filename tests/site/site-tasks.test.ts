@@ -1,33 +1,23 @@
 /** What a reader does from page to page: by keyboard alone, and to find a line. */
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import type { Weighed } from '../../site/src/weigh/weighed.js';
 import { launchBrowser } from '../support/browser.js';
-import { buildSite } from '../support/build-site.js';
-import { makeReleases } from '../support/make-release.js';
 import { testTasks } from './ten-tasks.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import { sharedSite } from '../support/shared-site.js';
 
-let folder: string;
-let api: FolderServer;
 let site: FolderServer;
 let browser: Browser;
 
 beforeAll(async () => {
-  folder = await mkdtemp(join(tmpdir(), 'site-'));
-  await makeReleases(join(folder, 'api'), { editions: 2, variants: 13 });
-  api = await serveFolders(join(folder, 'api'));
-  await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
-  site = await serveFolders(join(folder, 'site'), join(folder, 'api'));
+  const built = await sharedSite();
+  site = await serveFolders(built.site, built.api);
   browser = await launchBrowser();
 }, 120_000);
 
 afterAll(async () => {
   await browser.close();
-  await Promise.all([site.close(), api.close()]);
-  await rm(folder, { recursive: true });
+  await site.close();
 });
 
 async function open(path: string): Promise<Page> {

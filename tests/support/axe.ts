@@ -2,18 +2,23 @@ import axe from 'axe-core';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 
+const RULES = {
+  all: {},
+  /** Of all rules only that of contrast looks at colours. */
+  colours: { runOnly: { type: 'rule', values: ['color-contrast'] } },
+  'all but colours': { rules: { 'color-contrast': { enabled: false } } },
+};
+
 /**
  * axe on a page as it stands: what it violates, each rule with the first place. Its script goes into a page once.
- * @param isContrastOnly asks for colours alone: of all rules only that of contrast looks at them
+ * @param within what is looked at, by a selector; nothing is violated where nothing fits it
  */
-export async function axeFaults(page: Page, isContrastOnly = false): Promise<string[]> {
+export async function axeFaults(page: Page, rules: keyof typeof RULES = 'all', within?: string): Promise<string[]> {
   if (!(await page.evaluate('"axe" in window'))) await page.evaluate(axe.source);
-  const options = JSON.stringify({
-    resultTypes: ['violations'],
-    ...(isContrastOnly ? { runOnly: { type: 'rule', values: ['color-contrast'] } } : {}),
-  });
-  const { violations, passes } = (await page.evaluate(`axe.run(document, ${options})`)) as AxeResults;
-  if (passes.length === 0) return ['axe looked at nothing'];
+  if (within !== undefined && (await page.locator(within).count()) === 0) return [];
+  const options = JSON.stringify({ resultTypes: ['violations'], ...RULES[rules] });
+  const { violations, passes } = (await page.evaluate(`axe.run(${JSON.stringify(within ?? 'html')}, ${options})`)) as AxeResults;
+  if (passes.length === 0 && within === undefined) return ['axe looked at nothing'];
   return violations.map(({ id, nodes }) => `${id} at ${nodes[0]?.html.slice(0, 140)}`);
 }
 
@@ -33,6 +38,6 @@ export async function faultsOfPage(page: Page, name: string, widths: readonly nu
     if (wider > 0) faults.push(`${name} ${width}: ${wider} px too wide`);
   }
   await page.emulateMedia({ colorScheme: 'dark' });
-  faults.push(...(await axeFaults(page, true)).map((fault) => `${name} dark: ${fault}`));
+  faults.push(...(await axeFaults(page, 'colours')).map((fault) => `${name} dark: ${fault}`));
   return faults;
 }

@@ -107,12 +107,9 @@ export class AccountsStore {
     await tx.passwordReset.deleteMany({ where: { expiresAt: { lt: dayBefore } } });
   }
 
-  /** Notes the use of a token, at most once a minute. */
-  touchToken(tx: Transaction, id: string, now: Date) {
-    return tx.apiToken.updateMany({
-      where: { id, OR: [{ lastUsedAt: null }, { lastUsedAt: { lt: new Date(now.getTime() - 60_000) } }] },
-      data: { lastUsedAt: now },
-    });
+  /** Notes the use of a token: never before one that another request has noted meanwhile. */
+  async touchToken(tx: Transaction, id: string, now: Date): Promise<void> {
+    await tx.apiToken.updateMany({ where: { id, OR: [{ lastUsedAt: null }, { lastUsedAt: { lt: now } }] }, data: { lastUsedAt: now } });
   }
 
   /**

@@ -9,6 +9,9 @@ import { toRoles } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import { AccountsStore } from './accounts.store.js';
 
+/** A use of a token within it of the last one noted costs no statement [ms]. */
+const NOTED_EVERY_MS = 60_000;
+
 /** Finds the actor by the session cookie of a browser or the bearer token of a program. */
 @Injectable()
 export class SessionActorFinder extends ActorFinder {
@@ -40,7 +43,8 @@ export class SessionActorFinder extends ActorFinder {
     const now = this.clock.now();
     const token = await this.accounts.tokenByHash(sha256(secret));
     if (!token || token.revokedAt !== null || token.expiresAt <= now || token.account.isDisabled) return null;
-    await this.store.touchToken(this.database.client, token.id, now);
+    if (token.lastUsedAt === null || now.getTime() - token.lastUsedAt.getTime() >= NOTED_EVERY_MS)
+      await this.store.touchToken(this.database.client, token.id, now);
     const { id, displayName, roles } = token.account;
     return {
       accountId: id,

@@ -1,3 +1,4 @@
+import { countStatements } from '../support/count-statements.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
 
@@ -111,6 +112,29 @@ test('a token does no more than its scopes, is shown once, and ends when revoked
   t.clock.time = before;
   await both.call('delete', `/v1/tokens/${narrow.body.id}`).expect(204);
   await asNarrow().expect(401);
+});
+
+test('the use of a token is noted once a minute, and costs a statement only then', async () => {
+  const caller = await t.caller(['tester']);
+  const { body } = await caller
+    .browse('post', '/v1/tokens')
+    .send({ name: 'gauge', scopes: ['tester'] })
+    .expect(201);
+  const used = () => countStatements(() => t.call('get', '/v1/spools').set('Authorization', `Bearer ${body.token}`).expect(200));
+  const noted = async () => {
+    const { items } = (await caller.call('get', '/v1/tokens').expect(200)).body as { items: { id: string; lastUsedAt: string | null }[] };
+    return items.find(({ id }) => id === body.id)?.lastUsedAt;
+  };
+  const began = t.clock.time;
+  expect(await noted()).toBeNull();
+  const first = await used();
+  t.clock.time = new Date(began.getTime() + 59_000);
+  expect(await used()).toBe(first - 1);
+  expect(await noted()).toBe(began.toISOString());
+  t.clock.time = new Date(began.getTime() + 60_000);
+  expect(await used()).toBe(first);
+  expect(await noted()).toBe(t.clock.time.toISOString());
+  t.clock.time = began;
 });
 
 test('an account changes only with the ETag last seen; the last admin stays', async () => {

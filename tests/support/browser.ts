@@ -1,7 +1,8 @@
 import { spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
+import { setTimeout } from 'node:timers/promises';
 import { chromium } from 'playwright-core';
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 
 /** Where distributions put the browser. */
 const KNOWN_PATHS = [
@@ -35,6 +36,22 @@ export function launchBrowser(film?: string): Promise<Browser> {
       ? []
       : ['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream', `--use-file-for-fake-video-capture=${film}`];
   return chromium.launch({ executablePath: findChromium(), args: [...FLAGS, ...camera] });
+}
+
+/** With nothing under way for so long a page has what it asks for by itself; the browser's own measure is half a second [ms]. */
+const QUIET_MS = 100;
+
+/** Watches what a page asks for from now on; the answer waits until it asks for nothing more. */
+export function watchRequests(page: Page): () => Promise<void> {
+  let underWay = 0;
+  page.on('request', () => (underWay += 1));
+  for (const end of ['requestfinished', 'requestfailed'] as const) page.on(end as 'requestfinished', () => (underWay -= 1));
+  return async () => {
+    for (let since = Date.now(); Date.now() - since < QUIET_MS;) {
+      await setTimeout(20);
+      if (underWay > 0) since = Date.now();
+    }
+  };
 }
 
 /**

@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { demoAdmin, demoEditor, demoReviewers, demoTesters } from '../../prisma/seed/demo-accounts.js';
 import type { DemoAccount } from '../../prisma/seed/demo-accounts.js';
 import { HouseClient } from '../../prisma/seed/loader/house-client.js';
-import { launchBrowser } from './browser.js';
+import { launchBrowser, watchRequests } from './browser.js';
 import { signOut } from './desk.js';
 import { shareDesk } from './shared-desk.js';
 
@@ -40,9 +40,11 @@ export function testDeskNames(house: () => { readonly url: string; readonly data
       await page.getByLabel('Password').fill(password);
       await page.getByRole('button', { name: 'Sign in' }).click();
       await page.getByRole('button', { name: 'Sign out' }).waitFor();
+      const quiet = watchRequests(page);
       for (const path of paths) {
-        await page.goto(url + path, { waitUntil: 'networkidle' });
-        shown.push(...(await slugsOn(page, slugs)).map((slug) => `${path}: ${slug}`));
+        await page.goto(url + path);
+        await quiet();
+        shown.push(...(await slugsOn(page, quiet, slugs)).map((slug) => `${path}: ${slug}`));
       }
       await signOut(page);
       await page.context().close();
@@ -75,13 +77,13 @@ export function testDeskNames(house: () => { readonly url: string; readonly data
 }
 
 /** What is folded is opened, what is worked out on request is asked for, and all of it is read: a choice with everything that can be chosen. */
-async function slugsOn(page: Page, slugs: ReadonlySet<string>): Promise<string[]> {
+async function slugsOn(page: Page, quiet: () => Promise<void>, slugs: ReadonlySet<string>): Promise<string[]> {
   for (const look of await page.getByRole('button', { name: 'Look at the standings' }).all()) {
     await look.click();
     await page.getByText('as it would be published now').first().waitFor({ timeout: 60_000 });
   }
   await page.evaluate("document.querySelectorAll('details').forEach((one) => { one.open = true; })");
-  await page.waitForLoadState('networkidle');
+  await quiet();
   const text = (await page.evaluate(
     "document.querySelector('main').innerText + ' ' + [...document.querySelectorAll('option')].map((one) => one.textContent).join(' ')",
   )) as string;

@@ -4,7 +4,7 @@ import { NestFactory } from '@nestjs/core';
 import { AppModule } from './app.module.js';
 import { readConfig } from './config.js';
 import { jsonLog } from './platform/http/json-log.js';
-import { BuildSite } from './releases/build-site.js';
+import { BuildSite } from './releases/site/build-site.js';
 import { ReleasesModule } from './releases/releases.module.js';
 
 const config = readConfig();

@@ -1,7 +1,7 @@
 import type { INestApplicationContext } from '@nestjs/common';
 import { AccountsModule } from './accounts/accounts.module.js';
 import { ForgetExpired } from './accounts/forget-expired.js';
-import { IdempotentAnswersStore } from './platform/http/idempotent-answers.store.js';
+import { IdempotentAnswersStore } from './platform/http/idempotency/idempotent-answers.store.js';
 import { Jobs } from './platform/jobs/jobs.js';
 import type { OrderQueue } from './platform/jobs/jobs.js';
 

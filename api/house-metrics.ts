@@ -2,7 +2,7 @@ import { Gauge } from 'prom-client';
 import { readdir, stat, statfs } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Config } from './config.js';
-import type { Metrics } from './platform/http/metrics.module.js';
+import type { Metrics } from './platform/http/health/metrics.module.js';
 import type { PublishedReleases } from './releases/published-releases.read-model.js';
 import { currentSite } from './serve-site.js';
 

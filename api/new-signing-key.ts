@@ -4,7 +4,7 @@ import { NestFactory } from '@nestjs/core';
 import { AppModule } from './app.module.js';
 import { readConfig } from './config.js';
 import { ReleasesModule } from './releases/releases.module.js';
-import { ReplaceSigningKey } from './releases/replace-signing-key.js';
+import { ReplaceSigningKey } from './releases/signing/replace-signing-key.js';
 
 const LEAST_REASON = 8;
 const reason = process.argv.slice(2).join(' ').trim();

@@ -3,7 +3,7 @@ import 'reflect-metadata';
 import { NestFactory } from '@nestjs/core';
 import { AppModule } from './app.module.js';
 import { readConfig } from './config.js';
-import { RebuildFiles } from './releases/rebuild-files.js';
+import { RebuildFiles } from './releases/publication/rebuild-files.js';
 import { ReleasesModule } from './releases/releases.module.js';
 
 const context = await NestFactory.createApplicationContext(AppModule.with({ config: readConfig() }), { logger: false });

@@ -1,4 +1,4 @@
-import { AN_HOUR } from './platform/http/cache-lifetimes.js';
+import { AN_HOUR } from './platform/http/headers/cache-lifetimes.js';
 import type { TakeRequest } from './platform/http/front-door.js';
 
 /** Sends whoever asks for what has a successor to that, before anything else is looked at (RFC 9110, 15.4.9). */

@@ -10,7 +10,7 @@ import { BACKUPS } from './platform/jobs/jobs.module.js';
 import { Jobs } from './platform/jobs/jobs.js';
 import { keepGivingSigns } from './platform/jobs/sign-of-life.js';
 import { jsonLog } from './platform/http/json-log.js';
-import { ReleaseWork } from './releases/release-work.js';
+import { ReleaseWork } from './releases/publication/release-work.js';
 import { ReleasesModule } from './releases/releases.module.js';
 import { WebhookWork } from './webhooks/webhook-work.js';
 import { WebhooksModule } from './webhooks/webhooks.module.js';

@@ -6,7 +6,7 @@ import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { toAccount } from './account.js';
 import { accountProblems } from './accounts.errors.js';
 import type { AccountChange, AccountResponse } from '../contract/endpoints/accounts.js';

@@ -3,7 +3,7 @@ import { Clock } from '../platform/clock/clock.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { networkOf } from '../platform/http/network.js';
+import { networkOf } from '../platform/http/limits/network.js';
 import { toRoles, toToken } from './account.js';
 import { AccountsReadModel } from './accounts.read-model.js';
 import * as schemas from '../contract/endpoints/accounts.js';

@@ -10,7 +10,7 @@ import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { IfMatch } from '../platform/http/if-match.js';
+import { IfMatch } from '../platform/http/headers/if-match.js';
 import { disagreementOf, shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
 import { keyOf } from '../reckoning/results/quantity.js';
 import { ResultsNow } from '../releases/results-now.read-model.js';

@@ -4,7 +4,7 @@ import { Problem } from '../platform/errors/problem.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { IfMatch } from '../platform/http/if-match.js';
+import { IfMatch } from '../platform/http/headers/if-match.js';
 import { AddEntries } from './add-entries.js';
 import { AddScheme } from './add-scheme.js';
 import { AmendEdition } from './amend-edition.js';

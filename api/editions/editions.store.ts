@@ -3,7 +3,7 @@ import type { Prisma } from '../platform/database/generated/client.js';
 import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { WITH_DIVISIONS } from './divisions.js';
 import { requireState } from './edition.js';
 import type { EditionState } from './edition.js';

@@ -5,7 +5,7 @@ import { Database } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { notValid } from '../platform/http/validation.js';
 import type { CalibrationCorrection } from '../contract/endpoints/instruments.js';
 import { InstrumentsReadModel } from './instruments.read-model.js';

@@ -5,7 +5,7 @@ import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { AddCalibration } from './add-calibration.js';
 import { CorrectCalibration } from './correct-calibration.js';
-import { IfMatch } from '../platform/http/if-match.js';
+import { IfMatch } from '../platform/http/headers/if-match.js';
 import { AddInstrument } from './add-instrument.js';
 import { retirementRequest } from '../contract/endpoints/catalogue.js';
 import type { RetirementRequest } from '../contract/endpoints/catalogue.js';

@@ -3,7 +3,7 @@ import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { instrumentNotOnRecord } from './instrument.js';
 import { InstrumentsStore } from './instruments.store.js';
 

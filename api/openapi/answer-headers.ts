@@ -1,6 +1,6 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
 import type { Json } from './components.js';
-import { REVALIDATE } from '../platform/http/cache-lifetimes.js';
+import { REVALIDATE } from '../platform/http/headers/cache-lifetimes.js';
 
 type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
 type Headers = NonNullable<NonNullable<OpenAPIObject['components']>['headers']>;

@@ -1,7 +1,7 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
 import { isDeprecated } from '../contract/deprecated-addresses.js';
 import { LARGEST_FILE_BYTES, sizeWords } from '../contract/body-sizes.js';
-import { KEPT_HOURS } from '../platform/http/idempotent-answers.store.js';
+import { KEPT_HOURS } from '../platform/http/idempotency/idempotent-answers.store.js';
 import type { Json } from './components.js';
 import { FIELDS, PARTS, PATH_PARAMETERS } from './field-words.js';
 import { withUnit } from './unit-words.js';

@@ -2,7 +2,7 @@
 import type { OpenAPIObject } from '@nestjs/swagger';
 import { ERROR_CATALOGUE } from '../error-catalogue.js';
 import { Problem } from '../platform/errors/problem.js';
-import { problemBody } from '../platform/http/problem-body.js';
+import { problemBody } from '../platform/http/problems/problem-body.js';
 import type { Json } from './components.js';
 
 type Responses = NonNullable<NonNullable<OpenAPIObject['components']>['responses']>;

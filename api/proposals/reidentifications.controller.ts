@@ -7,7 +7,7 @@ import { spoolResponse } from '../contract/endpoints/spools.js';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { IfMatch } from '../platform/http/if-match.js';
+import { IfMatch } from '../platform/http/headers/if-match.js';
 import { ReidentifySpool } from './reidentify-spool.js';
 
 @Controller('v1/catalogue/spools/:code/reidentifications')

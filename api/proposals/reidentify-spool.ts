@@ -5,7 +5,7 @@ import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { SubmissionPointers } from '../submissions/submission-pointers.read-model.js';
 import { proposalProblems } from './proposals.errors.js';
 import { ProposalsReadModel } from './proposals.read-model.js';

@@ -1,8 +1,8 @@
 import { Injectable } from '@nestjs/common';
 import { LRUCache } from 'lru-cache';
 import { FileStore } from '../platform/file-store/file-store.js';
-import { compressAs } from '../platform/http/compress.js';
-import type { Coding } from '../platform/http/compress.js';
+import { compressAs } from '../platform/http/headers/compress.js';
+import type { Coding } from '../platform/http/headers/compress.js';
 import { lost, PublishedReleases } from '../releases/published-releases.read-model.js';
 import type { KnownRelease, PublishedFile } from '../releases/published-releases.read-model.js';
 import { addressOf } from './address.js';

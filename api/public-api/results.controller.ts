@@ -2,7 +2,7 @@ import { Controller, Get, Req, Res } from '@nestjs/common';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { compressAs } from '../platform/http/compress.js';
+import { compressAs } from '../platform/http/headers/compress.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { lost, PublishedReleases } from '../releases/published-releases.read-model.js';
 import type { KnownRelease } from '../releases/published-releases.read-model.js';

@@ -1,7 +1,7 @@
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { FastifyReply, FastifyRequest } from 'fastify';
 import type { TakeRequest } from '../platform/http/front-door.js';
-import { compressAs } from '../platform/http/compress.js';
+import { compressAs } from '../platform/http/headers/compress.js';
 import { deprecationHeads } from '../contract/deprecated-addresses.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';

@@ -1,11 +1,11 @@
 import { Negotiator } from '@fastify/accept-negotiator';
 import { LRUCache } from 'lru-cache';
 import type { IncomingMessage, ServerResponse } from 'node:http';
-import { EXPOSED_HEADERS } from '../platform/http/cross-origin.js';
-import { FOREVER, REVALIDATE } from '../platform/http/cache-lifetimes.js';
-import { hasSeen } from '../platform/http/conditional-reads.js';
-import { SMALLEST_TO_COMPRESS } from '../platform/http/compress.js';
-import type { Coding } from '../platform/http/compress.js';
+import { EXPOSED_HEADERS } from '../platform/http/headers/cross-origin.js';
+import { FOREVER, REVALIDATE } from '../platform/http/headers/cache-lifetimes.js';
+import { hasSeen } from '../platform/http/headers/conditional-reads.js';
+import { SMALLEST_TO_COMPRESS } from '../platform/http/headers/compress.js';
+import type { Coding } from '../platform/http/headers/compress.js';
 import { rangeOf } from './byte-range.js';
 
 /** What caches may do: "immutable" for a release's own files, "revalidate" for addresses that a later release moves. */

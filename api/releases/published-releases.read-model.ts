@@ -5,11 +5,11 @@ import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
 import { Watch } from '../platform/database/watch-channel.js';
 import { Problem } from '../platform/errors/problem.js';
-import type { Coding } from '../platform/http/compress.js';
+import type { Coding } from '../platform/http/headers/compress.js';
 import { FileStore } from '../platform/file-store/file-store.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import type { Manifest, ReleaseSignature, ReleaseSummary, SigningKeyResponse } from '../contract/documents/release-documents.js';
-import { compressedPath } from './compressed-files.js';
+import { compressedPath } from './publication/compressed-files.js';
 import { releaseFolder } from './releases.read-model.js';
 import { releaseProblems } from './releases.errors.js';
 

@@ -5,13 +5,13 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { Jobs } from '../platform/jobs/jobs.js';
-import { CallOffRelease } from './call-off-release.js';
-import { PUBLISH_RELEASE } from './release-orders.js';
+import { CallOffRelease } from './publication/call-off-release.js';
+import { PUBLISH_RELEASE } from './publication/release-orders.js';
 import { PublishedReleases } from './published-releases.read-model.js';
 import { ReleasesReadModel } from './releases.read-model.js';
 import { releaseRequest, releaseStateResponse } from '../contract/endpoints/releases.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
-import { RequestRelease } from './request-release.js';
+import { RequestRelease } from './publication/request-release.js';
 
 @Controller('v1/editions/:edition/releases')
 export class ReleasesController {

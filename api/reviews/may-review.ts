@@ -10,7 +10,7 @@ import type { Transaction } from '../platform/database/database.js';
 import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { isKeptByClaim, statesFor } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
 import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';

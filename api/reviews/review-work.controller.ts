@@ -3,7 +3,7 @@ import type { z } from 'zod';
 import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { IfMatch } from '../platform/http/if-match.js';
+import { IfMatch } from '../platform/http/headers/if-match.js';
 import { SUBMISSION_ACTIONS } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
 import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';

@@ -9,7 +9,7 @@ import { platformProblems } from '../platform/errors/platform.errors.js';
 import { Problem } from '../platform/errors/problem.js';
 import type { InputFault } from '../platform/errors/problem.js';
 import type { Actor } from '../platform/http/access.js';
-import { requireSameVersion } from '../platform/http/if-match.js';
+import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { notValid } from '../platform/http/validation.js';
 import { roundRobinProblems } from './round-robins.errors.js';
 import type { RoundRobinRequest } from '../contract/endpoints/round-robins.js';

@@ -5,7 +5,7 @@ import { z } from 'zod';
 import type { Actor } from '../platform/http/access.js';
 import { CurrentActor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
-import { IfMatch } from '../platform/http/if-match.js';
+import { IfMatch } from '../platform/http/headers/if-match.js';
 import { HandInRevision } from './hand-in/hand-in-revision.js';
 import { csvColumnsAnswer } from './intake/csv-columns.js';
 import { HandInSubmissions } from './hand-in/hand-in-submissions.js';

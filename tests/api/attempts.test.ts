@@ -1,5 +1,5 @@
 import { AccountsReadModel } from '../../api/accounts/accounts.read-model.js';
-import { networkOf } from '../../api/platform/http/network.js';
+import { networkOf } from '../../api/platform/http/limits/network.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
 

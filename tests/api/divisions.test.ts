@@ -5,7 +5,7 @@ import type {
   EditionOfDivisions,
   VariantDocument,
 } from '../../api/contract/documents/release-documents.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, handInEdition } from '../support/house.js';
 import type { House } from '../support/house.js';

@@ -1,6 +1,6 @@
 import pg from 'pg';
 import { Database } from '../../api/platform/database/database.js';
-import { IdempotentAnswersStore } from '../../api/platform/http/idempotent-answers.store.js';
+import { IdempotentAnswersStore } from '../../api/platform/http/idempotency/idempotent-answers.store.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';

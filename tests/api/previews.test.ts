@@ -1,5 +1,5 @@
 import type { CategoryDocument } from '../../api/contract/documents/release-documents.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { CELL_GROUPS } from '../../api/contract/cell-groups.js';
 import { insertEdition } from '../support/insert-edition.js';

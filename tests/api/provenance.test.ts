@@ -2,7 +2,7 @@
 import { KEYS } from '../support/method-series.js';
 import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { Provenance } from '../../api/public-api/provenance.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { createHouse, handInEdition } from '../support/house.js';

@@ -5,7 +5,7 @@ import { gunzipSync } from 'node:zlib';
 import { parse as parseCsv } from 'csv-parse/sync';
 import { unzipSync } from 'fflate';
 import { parquetReadObjects } from 'hyparquet';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { documentsFitTheirSchemas } from '../support/documents-fit-their-schemas.js';
 import { createHouse, workEdition } from '../support/house.js';

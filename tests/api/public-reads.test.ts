@@ -6,7 +6,7 @@ import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
 import { addressOf } from '../../api/public-api/address.js';
 import { PublishedReleases } from '../../api/releases/published-releases.read-model.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';

@@ -1,7 +1,7 @@
 import type { RetestsDocument } from '../../api/contract/documents/retests-document.js';
 import { pairedReproducibility } from '../../api/measurement/agreement/paired-reproducibility.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { csvFile, inventPullsOf, pullRows } from '../support/hand-in-csv.js';
 import { createHouse, handInEdition } from '../support/house.js';

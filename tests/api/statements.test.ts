@@ -1,4 +1,4 @@
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';

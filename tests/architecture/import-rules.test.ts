@@ -84,7 +84,7 @@ const CASES: readonly Case[] = [
   {
     rule: 'contract-runs-anywhere',
     from: 'api/contract/endpoints/c.ts',
-    unlawful: 'api/measurement/ranking/standings.ts',
+    unlawful: 'api/measurement/ranking/places/standings.ts',
     lawful: 'api/measurement/errors.ts',
   },
   {

@@ -3,9 +3,9 @@
  * npm run bench -- demo-order [edition, 2026]
  */
 import { drawSeries } from '../../api/measurement/bench-model/draw-series.js';
-import { comparePairs } from '../../api/measurement/ranking/compare-pairs.js';
-import { couldBeFirst } from '../../api/measurement/ranking/could-be-first.js';
-import { placeSets } from '../../api/measurement/ranking/place-sets.js';
+import { comparePairs } from '../../api/measurement/ranking/pairs/compare-pairs.js';
+import { couldBeFirst } from '../../api/measurement/ranking/pairs/could-be-first.js';
+import { placeSets } from '../../api/measurement/ranking/pairs/place-sets.js';
 import { productErrors, productTails } from '../../api/measurement/ranking/product-tails.js';
 import { shortfallsOf } from '../../api/reckoning/results/eligibility.js';
 import { keyOf } from '../../api/reckoning/results/quantity.js';

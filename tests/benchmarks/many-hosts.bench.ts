@@ -4,7 +4,7 @@
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';

@@ -3,7 +3,7 @@
  * npm run bench -- movement [trials]
  */
 import { besideTable } from '../../api/measurement/ranking/beside-table.js';
-import { valueChanges } from '../../api/measurement/ranking/value-changes.js';
+import { valueChanges } from '../../api/measurement/ranking/movement/value-changes.js';
 import { EQUAL, evidenceOf, fitted, percent, streamOf, withError } from './bench-settings.js';
 import { PLAIN, truthOf } from './invented-season.js';
 

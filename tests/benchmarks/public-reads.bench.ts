@@ -10,7 +10,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { findFreePort } from '../../api/platform/embedded-postgres/free-port.js';
 import { waitUntilReady } from '../../api/platform/start-up/wait-until-ready.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import { moveEdition } from '../support/season.js';

@@ -2,7 +2,7 @@
  * Kills the worker in the middle of publications, at every count of files that a release has, and looks what readers see.
  * npm run bench -- publication-kills [how many, 100]
  */
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import { killPublication } from '../support/kill-publication.js';

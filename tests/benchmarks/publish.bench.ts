@@ -2,10 +2,10 @@
  * From the order to live pages, for an edition of many entries: where the time goes.
  * npm run bench -- publish [entries, 100]
  */
-import { BuildSite } from '../../api/releases/build-site.js';
+import { BuildSite } from '../../api/releases/site/build-site.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
-import { GatherRelease } from '../../api/releases/gather-release.js';
-import { PublishRelease } from '../../api/releases/publish-release.js';
+import { GatherRelease } from '../../api/releases/publication/gather-release.js';
+import { PublishRelease } from '../../api/releases/publication/publish-release.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { RunStandingChecks } from '../../api/releases/standing-checks/run-standing-checks.js';
 import { createHouse, workEdition } from '../support/house.js';

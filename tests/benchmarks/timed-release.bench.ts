@@ -5,7 +5,7 @@
  */
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';

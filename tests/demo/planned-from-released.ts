@@ -5,7 +5,7 @@ import { contextOf } from '../../api/reckoning/documents/release-context.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { randomStream } from '../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../api/measurement/random/seed-from-digest.js';
-import { expectSeason } from '../../api/measurement/ranking/plan-season.js';
+import { expectSeason } from '../../api/measurement/ranking/planning/plan-season.js';
 import { roundHalfEven } from '../../api/measurement/units/round-half-even.js';
 import { seasonLearnt } from '../../api/reckoning/results/season-basis.js';
 import { demoEditor } from '../../prisma/seed/demo-accounts.js';

@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { AccountsModule } from '../../api/accounts/accounts.module.js';
 import { Invite } from '../../api/accounts/invite.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { keepBenchDay, openDesk, signOut } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';

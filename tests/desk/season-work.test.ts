@@ -1,5 +1,5 @@
 /** What an editor does with an edition besides opening and closing it: change a plan, amend what is open, correct what is published. */
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { openDesk } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';

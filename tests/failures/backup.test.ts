@@ -21,7 +21,7 @@ import { verifyRelease } from '../../api/releases/verify/verify-release.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { runSql } from '../support/run-sql.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { moveEdition, publish } from '../support/season.js';
 import { createTestDatabase } from '../support/test-database.js';

@@ -2,7 +2,7 @@
 import { CLEAN_UP, cleanUpHourly } from '../../api/clean-up.js';
 import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { Webhook } from 'standardwebhooks';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';

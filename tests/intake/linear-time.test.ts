@@ -1,6 +1,6 @@
 import { strFromU8, strToU8, unzipSync, zipSync } from 'fflate';
 import { submissionContent } from '../../api/contract/submission-content.js';
-import { contentFaults } from '../../api/platform/http/content-faults.js';
+import { contentFaults } from '../../api/platform/http/problems/content-faults.js';
 import { toFaults } from '../../api/platform/http/validation.js';
 import { readTable } from '../../site/desk/src/table/read-table.js';
 import { workbook } from '../support/workbook.js';

@@ -7,7 +7,7 @@ import { readConfig } from '../../api/config.js';
 import type { Config } from '../../api/config.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { ObjectStorage } from '../../api/platform/object-storage/object-storage.js';
-import { CopyOut } from '../../api/releases/copy-out.js';
+import { CopyOut } from '../../api/releases/site/copy-out.js';
 import type { ReleasesReadModel } from '../../api/releases/releases.read-model.js';
 
 /** A server program that speaks S3 and knows one pair of keys; it comes without types. */

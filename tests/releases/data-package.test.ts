@@ -6,7 +6,7 @@ import { parse } from 'csv-parse/sync';
 import { ROCrate } from 'ro-crate';
 import { parse as parseYaml } from 'yaml';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { moveEdition, publish } from '../support/season.js';
 import { createHouse, workEdition } from '../support/house.js';

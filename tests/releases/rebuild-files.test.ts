@@ -1,7 +1,7 @@
 import { readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { RebuildFiles } from '../../api/releases/rebuild-files.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { RebuildFiles } from '../../api/releases/publication/rebuild-files.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';

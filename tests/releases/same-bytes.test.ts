@@ -1,4 +1,4 @@
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { SeasonIdentifiers } from '../../prisma/seed/loader/season-identifiers.js';
 import { createHouse, workEdition } from '../support/house.js';

@@ -1,9 +1,9 @@
 import { mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
-import { ReplaceSigningKey } from '../../api/releases/replace-signing-key.js';
-import { SigningKey } from '../../api/releases/signing-key.js';
+import { ReplaceSigningKey } from '../../api/releases/signing/replace-signing-key.js';
+import { SigningKey } from '../../api/releases/signing/signing-key.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { runSql } from '../support/run-sql.js';

@@ -7,7 +7,7 @@ import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import type { PublishedEdition, ToldPoints } from '../../api/releases/standing-checks/published-edition.js';
 import { EXCEPTIONS_FILE, RunStandingChecks } from '../../api/releases/standing-checks/run-standing-checks.js';

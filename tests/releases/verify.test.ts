@@ -9,7 +9,7 @@ import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { ARCHIVE } from '../../api/reckoning/release-archive.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
 import { verifyAny } from '../../api/releases/verify/verify-any.js';

@@ -1,6 +1,6 @@
 import { findFreePort } from '../../api/platform/embedded-postgres/free-port.js';
-import { BuildSite } from '../../api/releases/build-site.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { BuildSite } from '../../api/releases/site/build-site.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { csvFile, diameterRows, inventPullsOf, inventStations, pullRows } from '../support/hand-in-csv.js';
 import type { Pull, Station } from '../support/hand-in-csv.js';

@@ -1,5 +1,5 @@
 /** A season from an empty house over HTTP, in which everything that people get wrong is got wrong, and put right. */
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { benchDays } from './mistakes/bench-days.js';
 import { decisions } from './mistakes/decisions.js';

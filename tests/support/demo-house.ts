@@ -6,9 +6,9 @@ import { join } from 'node:path';
 import { promisify } from 'node:util';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
-import { ReleaseWork } from '../../api/releases/release-work.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
-import { writeClient } from '../../api/releases/run-beside.js';
+import { writeClient } from '../../api/releases/site/run-beside.js';
 import { createTestDatabase } from './test-database.js';
 
 /** A server on a house into which the demo was loaded. */

@@ -5,7 +5,7 @@ import { WhatRests } from '../what-rests.read-model.js';
 import { withFormer } from '../with-former.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { notOnRecord, requireDistinct } from '../catalogue-problems.js';
 import { toLine } from '../catalogue-rows.js';

@@ -2,7 +2,7 @@ import { Body, Controller, Delete, Get, Param, Patch, Post, Query } from '@nestj
 import { CurrentActor } from '../../platform/http/access.js';
 import type { Actor } from '../../platform/http/access.js';
 import { Endpoint } from '../../platform/http/endpoint.js';
-import { IfMatch } from '../../platform/http/if-match.js';
+import { IfMatch } from '../../platform/http/headers/if-match.js';
 import { AddLine } from './add-line.js';
 import { notOnRecord } from '../catalogue-problems.js';
 import { Retire } from '../retire.js';

@@ -5,7 +5,7 @@ import { WhatRests } from '../what-rests.read-model.js';
 import { withFormer } from '../with-former.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { notOnRecord, requireDistinct } from '../catalogue-problems.js';
 import { toMaker } from '../catalogue-rows.js';
 import type { MakerChange, MakerResponse } from '../../contract/endpoints/catalogue.js';

@@ -6,7 +6,7 @@ import { futureFaults } from '../../platform/clock/future-faults.js';
 import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { normaliseBlindCode } from '../../contract/blind-code.js';
 import type { SpoolChange } from '../../contract/endpoints/spools.js';

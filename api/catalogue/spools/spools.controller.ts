@@ -3,7 +3,7 @@ import { ApiQuery } from '@nestjs/swagger';
 import { CurrentActor } from '../../platform/http/access.js';
 import type { Actor } from '../../platform/http/access.js';
 import { Endpoint } from '../../platform/http/endpoint.js';
-import { IfMatch } from '../../platform/http/if-match.js';
+import { IfMatch } from '../../platform/http/headers/if-match.js';
 import { AddSpool } from './add-spool.js';
 import { ChangeSpool } from './change-spool.js';
 import { normaliseBlindCode } from '../../contract/blind-code.js';

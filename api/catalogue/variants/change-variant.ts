@@ -5,7 +5,7 @@ import { WhatRests } from '../what-rests.read-model.js';
 import { withFormer } from '../with-former.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { notOnRecord, onRecordAlready } from '../catalogue-problems.js';
 import { toVariant } from '../catalogue-rows.js';
 import type { VariantChange, VariantResponse } from '../../contract/endpoints/catalogue.js';

@@ -6,7 +6,7 @@ import { withFormer } from '../with-former.js';
 import { Clock } from '../../platform/clock/clock.js';
 import { Database } from '../../platform/database/database.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { notOnRecord } from '../catalogue-problems.js';
 import { toClaim, toVariant } from '../catalogue-rows.js';
 import type { ClaimCorrection, VariantResponse } from '../../contract/endpoints/catalogue.js';

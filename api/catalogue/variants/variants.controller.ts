@@ -2,7 +2,7 @@ import { Body, Controller, Delete, Get, Param, Patch, Post, Put, Query } from '@
 import { CurrentActor } from '../../platform/http/access.js';
 import type { Actor } from '../../platform/http/access.js';
 import { Endpoint } from '../../platform/http/endpoint.js';
-import { IfMatch } from '../../platform/http/if-match.js';
+import { IfMatch } from '../../platform/http/headers/if-match.js';
 import { AddClaim } from './add-claim.js';
 import { AddVariant } from './add-variant.js';
 import { notOnRecord } from '../catalogue-problems.js';

@@ -1,6 +1,6 @@
 /** What `rankByModel` takes and gives. */
 import type { ModelEvidence, ModelSeries } from './model-evidence.js';
-import type { OrderSensitivity } from './order-sensitivity.js';
+import type { OrderSensitivity } from './sensitivity/order-sensitivity.js';
 import type { RankingRules } from './ranking-input.js';
 import type { TableCertainty } from './table-certainty.js';
 

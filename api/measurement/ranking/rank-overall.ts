@@ -1,8 +1,8 @@
-import { DRAWS_FOR_SPREAD } from './draw-counts.js';
+import { DRAWS_FOR_SPREAD } from './draws/draw-counts.js';
 import type { RankingRules } from './ranking-input.js';
-import { schemePlaces } from './scheme-places.js';
-import { schemeScores } from './scheme-scores.js';
-import type { ScoredCategory } from './scheme-scores.js';
+import { schemePlaces } from './places/scheme-places.js';
+import { schemeScores } from './places/scheme-scores.js';
+import type { ScoredCategory } from './places/scheme-scores.js';
 import type { PointStandings } from './stand-once.js';
 import { tableCertainty } from './table-certainty.js';
 import type { TableCertainty } from './table-certainty.js';

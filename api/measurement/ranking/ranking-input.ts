@@ -1,5 +1,5 @@
-import type { Direction } from './competition-places.js';
-import type { Combination } from './overall-scores.js';
+import type { Direction } from './places/competition-places.js';
+import type { Combination } from './places/overall-scores.js';
 
 export interface RankedCategory {
   readonly code: string;

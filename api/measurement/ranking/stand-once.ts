@@ -1,9 +1,9 @@
 import { roundHalfEven } from '../units/round-half-even.js';
-import { drawPlaces } from './draw-places.js';
+import { drawPlaces } from './draws/draw-places.js';
 import type { RankingRules } from './ranking-input.js';
-import { schemePlaces } from './scheme-places.js';
-import { schemeScores } from './scheme-scores.js';
-import type { ScoredCategory } from './scheme-scores.js';
+import { schemePlaces } from './places/scheme-places.js';
+import { schemeScores } from './places/scheme-scores.js';
+import type { ScoredCategory } from './places/scheme-scores.js';
 
 /** Published values of an edition as plain numbers, for standings that are computed again and again. */
 export interface PointTable extends Pick<RankingRules, 'combine' | 'countPlaces' | 'tieBreak'> {

@@ -1,8 +1,8 @@
-import { comparePairs } from './compare-pairs.js';
-import { couldBeFirst } from './could-be-first.js';
-import { chanceAhead, drawPlaces, pairChances, placeChances } from './draw-places.js';
-import { placeSets } from './place-sets.js';
-import type { PlaceSet } from './place-sets.js';
+import { comparePairs } from './pairs/compare-pairs.js';
+import { couldBeFirst } from './pairs/could-be-first.js';
+import { chanceAhead, drawPlaces, pairChances, placeChances } from './draws/draw-places.js';
+import { placeSets } from './pairs/place-sets.js';
+import type { PlaceSet } from './pairs/place-sets.js';
 
 export interface RowCertainty extends PlaceSet {
   readonly id: string;

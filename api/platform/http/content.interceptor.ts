@@ -3,7 +3,7 @@ import type { CallHandler, ExecutionContext, NestInterceptor } from '@nestjs/com
 import type { FastifyRequest } from 'fastify';
 import { Readable } from 'node:stream';
 import type { Observable } from 'rxjs';
-import { contentFaults } from './content-faults.js';
+import { contentFaults } from './problems/content-faults.js';
 import { notValid } from './validation.js';
 
 /** Refuses what no input may hold, in one place for every route; after the guard, so that nobody unknown makes us look. */

@@ -2,7 +2,7 @@ import { StandardSchemaValidationPipe } from '@nestjs/common';
 import { platformProblems } from '../errors/platform.errors.js';
 import { Problem } from '../errors/problem.js';
 import type { InputFault } from '../errors/problem.js';
-import { MOST_FAULTS } from './content-faults.js';
+import { MOST_FAULTS } from './problems/content-faults.js';
 
 interface Issue {
   readonly message: string;

@@ -1,5 +1,5 @@
 import type { Estimate } from '../results/estimate.js';
-import { movement } from '../../measurement/ranking/movement.js';
+import { movement } from '../../measurement/ranking/movement/movement.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { Category, CategoryDocument, CategoryRow, Movement } from '../../contract/documents/release-documents.js';
 import { chancesOf } from './chances-of.js';

@@ -1,5 +1,5 @@
-import { valueChanges } from '../../measurement/ranking/value-changes.js';
-import type { ValueInTable } from '../../measurement/ranking/value-changes.js';
+import { valueChanges } from '../../measurement/ranking/movement/value-changes.js';
+import type { ValueInTable } from '../../measurement/ranking/movement/value-changes.js';
 import type { PublishedResult } from './published-result.js';
 import type { ReleaseContext } from './release-context.js';
 

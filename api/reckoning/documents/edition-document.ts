@@ -1,5 +1,5 @@
 import { competitionTies } from './competition-ties.js';
-import { movement } from '../../measurement/ranking/movement.js';
+import { movement } from '../../measurement/ranking/movement/movement.js';
 import type {
   Category,
   EditionDocument,

@@ -1,5 +1,5 @@
 import type { Certainty } from '../standings/certainty.js';
-import type { LeftOut } from '../../measurement/ranking/order-sensitivity.js';
+import type { LeftOut } from '../../measurement/ranking/sensitivity/order-sensitivity.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { EditionDocument, SensitivityDocument } from '../../contract/documents/release-documents.js';
 import { headingOf } from './release-context.js';

@@ -1,5 +1,5 @@
 import { measuredKeyOf } from '../results/results.js';
-import { specimensToTell } from '../../measurement/ranking/specimens-to-tell.js';
+import { specimensToTell } from '../../measurement/ranking/planning/specimens-to-tell.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { CategoryDocument } from '../../contract/documents/release-documents.js';
 import type { ReleaseContext } from './release-context.js';

@@ -2,9 +2,9 @@
 import type { Plan } from '../../contract/endpoints/planning.js';
 import { randomStream } from '../../measurement/random/random-stream.js';
 import { seedFromDigest } from '../../measurement/random/seed-from-digest.js';
-import { expectSeason } from '../../measurement/ranking/plan-season.js';
-import type { ExpectedSeason, SeasonDesign } from '../../measurement/ranking/plan-season.js';
-import { specimensAndSubmissions } from '../../measurement/ranking/specimens-and-submissions.js';
+import { expectSeason } from '../../measurement/ranking/planning/plan-season.js';
+import type { ExpectedSeason, SeasonDesign } from '../../measurement/ranking/planning/plan-season.js';
+import { specimensAndSubmissions } from '../../measurement/ranking/planning/specimens-and-submissions.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import type { SeasonLearnt } from './season-basis.js';
 

@@ -1,7 +1,7 @@
 /** What an edition teaches for the planning of the next: values, likely spreads, and what the season was made of. Pure. */
 import type { Spreads } from '../../measurement/bench-model/bench-series.js';
 import type { FittedSeries } from '../../measurement/bench-model/fit-series.js';
-import type { SeasonBasis, SeasonDesign } from '../../measurement/ranking/plan-season.js';
+import type { SeasonBasis, SeasonDesign } from '../../measurement/ranking/planning/plan-season.js';
 import { productTails } from '../../measurement/ranking/product-tails.js';
 import { settledValues } from '../../measurement/ranking/settled-values.js';
 import { median } from '../../measurement/summary/median.js';

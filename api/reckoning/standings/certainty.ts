@@ -1,5 +1,5 @@
 /** How sure the places of an edition are: simultaneous place intervals, too-close-to-call groups, chances, what the order hangs on. Pure. */
-import type { OrderSensitivity } from '../../measurement/ranking/order-sensitivity.js';
+import type { OrderSensitivity } from '../../measurement/ranking/sensitivity/order-sensitivity.js';
 import { rankByModel } from '../../measurement/ranking/rank-by-model.js';
 import type { ModelTable } from '../../measurement/ranking/model-ranking.js';
 import type { RowCertainty } from '../../measurement/ranking/table-certainty.js';

@@ -1,7 +1,7 @@
 /** An edition's results and standings from its evidence. Pure. */
 import { calibrationUncertainty } from '../../measurement/uncertainty/standard-uncertainty.js';
-import { computeStandings } from '../../measurement/ranking/standings.js';
-import type { Standings } from '../../measurement/ranking/standings.js';
+import { computeStandings } from '../../measurement/ranking/places/standings.js';
+import type { Standings } from '../../measurement/ranking/places/standings.js';
 import { parseQuantity } from '../../measurement/units/parse-quantity.js';
 import { roundHalfEven } from '../../measurement/units/round-half-even.js';
 import { figuresOfEvidence } from '../evidence/submission-evidence.js';

@@ -3,7 +3,7 @@ import { z } from 'zod';
 import type { Actor } from '../../platform/http/access.js';
 import { CurrentActor } from '../../platform/http/access.js';
 import { Endpoint } from '../../platform/http/endpoint.js';
-import { IfMatch } from '../../platform/http/if-match.js';
+import { IfMatch } from '../../platform/http/headers/if-match.js';
 import { DeleteDraft } from './delete-draft.js';
 import { SaveDraft } from './save-draft.js';
 import { SubmissionViewsReadModel } from '../views/submission-views.read-model.js';

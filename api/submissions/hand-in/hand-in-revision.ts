@@ -6,7 +6,7 @@ import { Database } from '../../platform/database/database.js';
 import type { Transaction } from '../../platform/database/database.js';
 import { Problem } from '../../platform/errors/problem.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { ExamineSubmissions } from '../examine/examine-submissions.js';
 import { isBlocked, toRecord } from '../examine/examined-submission.js';

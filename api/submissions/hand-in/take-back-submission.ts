@@ -4,7 +4,7 @@ import { AuditTrail } from '../../platform/audit/audit-trail.store.js';
 import { Database } from '../../platform/database/database.js';
 import { Problem } from '../../platform/errors/problem.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { requireOwn } from '../submission.js';
 import { submissionProblems } from '../submissions.errors.js';
 import { SubmissionsStore } from '../submissions.store.js';

@@ -10,7 +10,7 @@ import { Problem } from '../../platform/errors/problem.js';
 import type { InputFault } from '../../platform/errors/problem.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
 import type { Actor } from '../../platform/http/access.js';
-import { requireSameVersion } from '../../platform/http/if-match.js';
+import { requireSameVersion } from '../../platform/http/headers/if-match.js';
 import { notValid } from '../../platform/http/validation.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { EvidenceReadModel } from '../examine/evidence.read-model.js';

@@ -7,7 +7,7 @@ import { Problem } from '../../platform/errors/problem.js';
 import { CurrentActor } from '../../platform/http/access.js';
 import type { Actor } from '../../platform/http/access.js';
 import { Endpoint } from '../../platform/http/endpoint.js';
-import { IfMatch } from '../../platform/http/if-match.js';
+import { IfMatch } from '../../platform/http/headers/if-match.js';
 import { SubmissionViewsReadModel } from '../views/submission-views.read-model.js';
 import { AddTraces } from './add-traces.js';
 import { readTraces } from './read-traces.js';

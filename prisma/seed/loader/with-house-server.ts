@@ -5,7 +5,7 @@ import { Invite } from '../../../api/accounts/invite.js';
 import type { Config } from '../../../api/config.js';
 import { createApp } from '../../../api/create-app.js';
 import { ReleasesModule } from '../../../api/releases/releases.module.js';
-import { ReleaseWork } from '../../../api/releases/release-work.js';
+import { ReleaseWork } from '../../../api/releases/publication/release-work.js';
 import type { Demo } from '../demo.js';
 import { FOUNDED_ON, loadHouse } from './load-house.js';
 import { SeasonClock } from './season-clock.js';

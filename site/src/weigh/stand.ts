@@ -1,8 +1,8 @@
-import { drawPlaces, placeChances } from '../../../api/measurement/ranking/draw-places.js';
-import { schemePlaces } from '../../../api/measurement/ranking/scheme-places.js';
-import { schemeScores, type ScoredCategory } from '../../../api/measurement/ranking/scheme-scores.js';
+import { drawPlaces, placeChances } from '../../../api/measurement/ranking/draws/draw-places.js';
+import { schemePlaces } from '../../../api/measurement/ranking/places/scheme-places.js';
+import { schemeScores, type ScoredCategory } from '../../../api/measurement/ranking/places/scheme-scores.js';
 import { WEIGHT_UNIT } from '../../../api/measurement/ranking/stand-once.js';
-import { weightSensitivity } from '../../../api/measurement/ranking/weight-sensitivity.js';
+import { weightSensitivity } from '../../../api/measurement/ranking/sensitivity/weight-sensitivity.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../../api/measurement/random/seed-from-digest.js';
 import { tDeviate } from '../../../api/measurement/random/t-deviate.js';

@@ -1,4 +1,4 @@
-import type { Combination } from '../../../api/measurement/ranking/overall-scores.js';
+import type { Combination } from '../../../api/measurement/ranking/places/overall-scores.js';
 
 /** A division as its reader may weigh it: published figures, and how the published score puts them together. */
 export interface Weighed {

@@ -4,7 +4,7 @@ import { drawSeries } from '../../../api/measurement/bench-model/draw-series.js'
 import { fitAt, fitSeries } from '../../../api/measurement/bench-model/fit-series.js';
 import type { FittedSeries } from '../../../api/measurement/bench-model/fit-series.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
+import { comparePairs } from '../../../api/measurement/ranking/pairs/compare-pairs.js';
 import { productTails } from '../../../api/measurement/ranking/product-tails.js';
 import { PLAIN, measureSeason, truthOf } from '../../benchmarks/invented-season.js';
 import type { Season } from '../../benchmarks/invented-season.js';

@@ -1,10 +1,10 @@
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
-import { couldBeFirst } from '../../../api/measurement/ranking/could-be-first.js';
-import { largestTileQuantiles } from '../../../api/measurement/ranking/largest-scores.js';
-import type { PairScales } from '../../../api/measurement/ranking/largest-scores.js';
-import { normalScore, studentOfScore } from '../../../api/measurement/ranking/normal-score.js';
+import { comparePairs } from '../../../api/measurement/ranking/pairs/compare-pairs.js';
+import { couldBeFirst } from '../../../api/measurement/ranking/pairs/could-be-first.js';
+import { largestTileQuantiles } from '../../../api/measurement/ranking/pairs/largest-scores.js';
+import type { PairScales } from '../../../api/measurement/ranking/pairs/largest-scores.js';
+import { normalScore, studentOfScore } from '../../../api/measurement/ranking/pairs/normal-score.js';
 import { independent } from './ranking-fixtures.js';
 
 const all = (n: number, value: number): Float64Array => Float64Array.from({ length: n * n }, (_, at) => (at % (n + 1) === 0 ? 0 : value));

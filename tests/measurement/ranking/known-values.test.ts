@@ -1,5 +1,5 @@
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { computeStandings } from '../../../api/measurement/ranking/standings.js';
+import { computeStandings } from '../../../api/measurement/ranking/places/standings.js';
 import { roundHalfEven } from '../../../api/measurement/units/round-half-even.js';
 import { DIGEST, inputOf, known, rankKnown } from './ranking-fixtures.js';
 import type { KnownInput } from './ranking-fixtures.js';

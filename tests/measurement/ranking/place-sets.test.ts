@@ -1,7 +1,7 @@
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import { competitionPlaces } from '../../../api/measurement/ranking/competition-places.js';
-import { placeSets } from '../../../api/measurement/ranking/place-sets.js';
-import { sortedPlaces } from '../../../api/measurement/ranking/sorted-places.js';
+import { competitionPlaces } from '../../../api/measurement/ranking/places/competition-places.js';
+import { placeSets } from '../../../api/measurement/ranking/pairs/place-sets.js';
+import { sortedPlaces } from '../../../api/measurement/ranking/places/sorted-places.js';
 
 test('place sets: intervals, groups by whom nobody of the rest is ahead of, widened to a published tie', () => {
   // 0 ahead of 2 and 3, 1 ahead of 3 only

@@ -3,8 +3,8 @@ import type { ModelEvidence, ModelSeries } from '../../../api/measurement/rankin
 import { productTails } from '../../../api/measurement/ranking/product-tails.js';
 import { rankByModel } from '../../../api/measurement/ranking/rank-by-model.js';
 import type { ModelRankingInput } from '../../../api/measurement/ranking/model-ranking.js';
-import { expectSeason } from '../../../api/measurement/ranking/plan-season.js';
-import { specimensAndSubmissions } from '../../../api/measurement/ranking/specimens-and-submissions.js';
+import { expectSeason } from '../../../api/measurement/ranking/planning/plan-season.js';
+import { specimensAndSubmissions } from '../../../api/measurement/ranking/planning/specimens-and-submissions.js';
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { crossed, seriesOf } from '../bench-model/bench-model-fixtures.js';

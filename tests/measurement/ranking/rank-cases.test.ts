@@ -1,9 +1,9 @@
 import { normalQuantile } from '../../../api/measurement/distributions/normal-distribution.js';
-import { comparePairs } from '../../../api/measurement/ranking/compare-pairs.js';
-import { competitionPlaces } from '../../../api/measurement/ranking/competition-places.js';
-import { chanceAhead, drawPlaces } from '../../../api/measurement/ranking/draw-places.js';
-import { overallScores } from '../../../api/measurement/ranking/overall-scores.js';
-import { placeSets } from '../../../api/measurement/ranking/place-sets.js';
+import { comparePairs } from '../../../api/measurement/ranking/pairs/compare-pairs.js';
+import { competitionPlaces } from '../../../api/measurement/ranking/places/competition-places.js';
+import { chanceAhead, drawPlaces } from '../../../api/measurement/ranking/draws/draw-places.js';
+import { overallScores } from '../../../api/measurement/ranking/places/overall-scores.js';
+import { placeSets } from '../../../api/measurement/ranking/pairs/place-sets.js';
 import { named, referenceCases } from '../support/reference-cases.js';
 import { independent } from './ranking-fixtures.js';
 

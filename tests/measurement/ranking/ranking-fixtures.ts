@@ -3,7 +3,7 @@ import { fitAt } from '../../../api/measurement/bench-model/fit-series.js';
 import type { FittedSeries } from '../../../api/measurement/bench-model/fit-series.js';
 import { tDeviate } from '../../../api/measurement/random/t-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
-import type { ComparedTable } from '../../../api/measurement/ranking/compare-pairs.js';
+import type { ComparedTable } from '../../../api/measurement/ranking/pairs/compare-pairs.js';
 import type { ModelRanking, ModelRankingInput } from '../../../api/measurement/ranking/model-ranking.js';
 import { rankByModel } from '../../../api/measurement/ranking/rank-by-model.js';
 import type { RankingRules } from '../../../api/measurement/ranking/ranking-input.js';

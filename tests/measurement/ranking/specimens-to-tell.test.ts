@@ -1,4 +1,4 @@
-import { specimensToTell } from '../../../api/measurement/ranking/specimens-to-tell.js';
+import { specimensToTell } from '../../../api/measurement/ranking/planning/specimens-to-tell.js';
 import { errorCode } from '../support/error-code.js';
 
 // Smallest n with 80 % power of the two-sample t test by the noncentral t distribution, scipy 1.17.1: recomputed

@@ -1,9 +1,9 @@
 import { readFileSync } from 'node:fs';
-import { competitionPlaces } from '../../../api/measurement/ranking/competition-places.js';
-import { movement } from '../../../api/measurement/ranking/movement.js';
-import { overallScores } from '../../../api/measurement/ranking/overall-scores.js';
-import { computeStandings } from '../../../api/measurement/ranking/standings.js';
-import type { StandingsEntry, StandingsInput } from '../../../api/measurement/ranking/standings.js';
+import { competitionPlaces } from '../../../api/measurement/ranking/places/competition-places.js';
+import { movement } from '../../../api/measurement/ranking/movement/movement.js';
+import { overallScores } from '../../../api/measurement/ranking/places/overall-scores.js';
+import { computeStandings } from '../../../api/measurement/ranking/places/standings.js';
+import type { StandingsEntry, StandingsInput } from '../../../api/measurement/ranking/places/standings.js';
 
 interface Case {
   id: string;

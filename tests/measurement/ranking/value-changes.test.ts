@@ -5,8 +5,8 @@ import { randomStream } from '../../../api/measurement/random/random-stream.js';
 import { besideTable } from '../../../api/measurement/ranking/beside-table.js';
 import type { ModelEvidence } from '../../../api/measurement/ranking/model-evidence.js';
 import { productTails } from '../../../api/measurement/ranking/product-tails.js';
-import { valueChanges } from '../../../api/measurement/ranking/value-changes.js';
-import type { ValueInTable } from '../../../api/measurement/ranking/value-changes.js';
+import { valueChanges } from '../../../api/measurement/ranking/movement/value-changes.js';
+import type { ValueInTable } from '../../../api/measurement/ranking/movement/value-changes.js';
 import { crossed, seriesOf } from '../bench-model/bench-model-fixtures.js';
 
 function season(valueOf: (i: number) => number, rigOf: (rig: number) => number, seed: number): FittedSeries {

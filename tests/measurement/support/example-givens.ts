@@ -93,7 +93,7 @@ const BY_FILE: Readonly<Record<string, object>> = {
       level: 0.95,
     },
   },
-  'ranking/standings.ts': {
+  'ranking/places/standings.ts': {
     input: {
       categories: ['stress', 'knot'].map((code) => ({ code, direction: 'more', weight: '1' })),
       combine: 'sumOfPlaces',

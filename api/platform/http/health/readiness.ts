@@ -1,0 +1,60 @@
+import { Inject, Injectable } from '@nestjs/common';
+import type { BeforeApplicationShutdown } from '@nestjs/common';
+import { statfs } from 'node:fs/promises';
+import { setTimeout as pause } from 'node:timers/promises';
+import { CONFIG } from '../../../config.js';
+import type { Config } from '../../../config.js';
+import { Database } from '../../database/database.js';
+import { platformProblems } from '../../errors/platform.errors.js';
+import { Problem } from '../../errors/problem.js';
+
+const ANSWER_WITHIN_MS = 2000;
+const LEAST_ROOM_BYTES = 100 * 1024 * 1024;
+const FROZEN = 'The database takes no changes: nothing is taken in or published. What is published can be read meanwhile.';
+const FULL = 'The disk of the data folder is full: nothing is published. Make room; nothing that is published is lost.';
+const notReady = (detail: string) => new Problem(platformProblems['server/not-ready'], detail, [], { 'Retry-After': '5' });
+
+/** Whether work may be sent here. Before it ends the server says no for a while, so that proxies send it elsewhere, and still answers. */
+@Injectable()
+export class Readiness implements BeforeApplicationShutdown {
+  private hasBegunToEnd = false;
+
+  constructor(
+    private readonly database: Database,
+    @Inject(CONFIG) private readonly config: Config,
+  ) {}
+
+  isEnding(): boolean {
+    return this.hasBegunToEnd;
+  }
+
+  /**
+   * @returns what is wrong though work may be sent here; empty when nothing is
+   * @throws Problem that says why not
+   */
+  async require(): Promise<string[]> {
+    if (this.hasBegunToEnd) throw notReady('The server is about to end.');
+    const late = new AbortController();
+    try {
+      const answer = this.database.client.$queryRaw<{ isFrozen: boolean }[]>`
+        SELECT current_setting('transaction_read_only') = 'on' AS "isFrozen"`;
+      const rows = await Promise.race([answer, pause(ANSWER_WITHIN_MS, null, { signal: late.signal })]);
+      if (!rows) throw new Error('no answer in time');
+      return [...(rows[0]?.isFrozen ? [FROZEN] : []), ...((await this.isFull()) ? [FULL] : [])];
+    } catch {
+      throw notReady('The database does not answer. What is published can be read meanwhile.');
+    } finally {
+      late.abort();
+    }
+  }
+
+  private async isFull(): Promise<boolean> {
+    const disk = await statfs(this.config.DATA_FOLDER).catch(() => null);
+    return disk !== null && disk.bavail * disk.bsize < LEAST_ROOM_BYTES;
+  }
+
+  async beforeApplicationShutdown(): Promise<void> {
+    this.hasBegunToEnd = true;
+    await pause(1000 * this.config.DRAIN_SECONDS);
+  }
+}

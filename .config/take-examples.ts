@@ -51,8 +51,9 @@ function shortened(value: unknown, key = ''): unknown {
 /** The fullest of the values that are short: an empty list is no example. */
 function bestOf(values: readonly unknown[], schema: unknown): unknown {
   const fitting = values.map((value) => shortened(value)).filter((value) => isValid(schema, value));
+  const isEmptyList = (value: unknown) => (value as { items?: unknown[] } | null)?.items?.length === 0;
   const emptiness = (value: unknown) => (JSON.stringify(value).match(/\[\]|null/g) ?? []).length;
-  const rank = (value: unknown) => emptiness(value) * 400 + JSON.stringify(value).length;
+  const rank = (value: unknown) => (isEmptyList(value) ? 1e6 : 0) + emptiness(value) * 400 + JSON.stringify(value).length;
   return fitting.toSorted((a, b) => rank(a) - rank(b))[0];
 }
 

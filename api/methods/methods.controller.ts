@@ -9,6 +9,8 @@ import { AddMethod } from './add-method.js';
 import { MethodsReadModel } from './methods.read-model.js';
 import * as schemas from '../contract/endpoints/methods.js';
 
+const NUMBER = { schema: schemas.versionParameter };
+
 @Controller('v1/catalogue/methods')
 export class MethodsController {
   constructor(
@@ -51,13 +53,13 @@ export class MethodsController {
     @Body({ schema: schemas.methodVersionRequest }) version: schemas.MethodVersionRequest,
   ) {
     await this.word.run(actor, { slug, version });
-    return this.getCatalogueMethodVersion(slug, String(version.number));
+    return this.getCatalogueMethodVersion(slug, version.number);
   }
 
   @Get(':slug/versions/:number')
   @Endpoint({ summary: 'One version of a method.', allow: 'signedIn', answer: schemas.methodVersionResponse })
-  async getCatalogueMethodVersion(@Param('slug') slug: string, @Param('number') number: string) {
-    const version = await this.methods.version(slug, Number(number));
+  async getCatalogueMethodVersion(@Param('slug') slug: string, @Param('number', NUMBER) number: number) {
+    const version = await this.methods.version(slug, number);
     if (!version) throw new Problem(platformProblems['request/not-found'], `No version ${number} of a method "${slug}" is on record.`);
     return version;
   }

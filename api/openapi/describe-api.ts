@@ -8,6 +8,7 @@ import { problemSchema } from '../contract/problem.js';
 import { submissionContent } from '../contract/submission-content.js';
 import { Components } from './components.js';
 import { describeConventions } from './describe-conventions.js';
+import { describeEvents } from './describe-events.js';
 import { addExamples } from './examples.js';
 
 type Operation = NonNullable<OpenAPIObject['paths'][string]['get']>;
@@ -44,6 +45,7 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
   });
   components.convert(problemSchema, 'output');
   components.convert(submissionContent, 'input');
+  describeEvents(document, components);
   document.components = { ...document.components, schemas: components.schemas };
   document.paths = openReadsFirst(document.paths);
   describeConventions(document);

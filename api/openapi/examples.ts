@@ -9,13 +9,21 @@ interface Example {
 
 /** What was really sent and answered, by the name of the operation; taken by .config/take-examples.ts. */
 const EXAMPLES = JSON.parse(readFileSync(new URL('examples.json', import.meta.url), 'utf8')) as Readonly<Record<string, Example>>;
-const HAND_IN = ['edition,spool,method,bench day,instruments,force [N]', '2027,7KQ2MX4,straight-pull,2026-11-20,R1,162.4', ''].join('\r\n');
-const TRACE = ['time [s],force [N]', '0.0,0.4', '0.5,21.7', ''].join('\r\n');
+const HAND_IN = [
+  'edition,spool,method,method version,bench day,instruments,temperature [°C],humidity,specimen,force [N]',
+  '2027,7KQ2MX4,straight-pull,1,2026-11-20,R1,20.5,55,1,162.4',
+  '',
+].join('\r\n');
+const TRACE = ['Time [s],Force [N]', '0.0,0.4', '0.5,21.7', ''].join('\r\n');
+
+const PICTURE = 'the bytes of a photograph';
 
 /** Examples of what is no JSON, by media type. */
 const TEXTS: Readonly<Record<string, string>> = {
   'text/csv': 'edition,category,variant,place,value,unit\r\n2026,apparent-stress,harbourline-8-pe-1-2,1,1190,MPa\r\n',
-  'image/jpeg': 'the bytes of a photograph',
+  'image/jpeg': PICTURE,
+  'image/png': PICTURE,
+  'image/webp': PICTURE,
   'text/html': '<!doctype html><title>Labels</title>',
   'image/svg+xml': '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 1 1"/>',
   'application/octet-stream': 'place,variant,score\r\n1,harbourline-8-pe-1-2,4\r\n',
@@ -38,8 +46,10 @@ export function addExamples(document: OpenAPIObject): void {
 type Content = Record<string, { schema?: unknown; example?: unknown }>;
 
 function fill(content: Content, json: unknown, csv: string | undefined): void {
+  const file = ('text/csv' in content ? csv : undefined) ?? PICTURE;
   for (const [type, media] of Object.entries(content)) {
-    const example = type === 'application/json' ? json : type === 'multipart/form-data' ? { file: csv } : (csv ?? TEXTS[type]);
+    const texts: Readonly<Record<string, unknown>> = { ...TEXTS, ...(csv !== undefined && { 'text/csv': csv }) };
+    const example = type === 'application/json' ? json : type === 'multipart/form-data' ? { file } : texts[type];
     if (example !== undefined) media.example ??= example;
   }
 }

@@ -12,7 +12,7 @@ export const PATH_PARAMETERS: Readonly<Record<string, string>> = {
   quantity: 'Quantity that is claimed',
   reference: 'Reference of the submission or draft',
   revision: 'Number of the revision, from 1',
-  secret: 'Secret of the invitation',
+  secret: 'Secret of the invitation or of the password reset, as its address has it',
   slug: 'Slug, as it stands in public addresses',
   variant: 'Slug of the variant',
   version: 'Version of the schema',

@@ -18,6 +18,7 @@ import { sendJson } from './serve-published.js';
 
 /** Of a part of an address that leads to a stored file and is read as a whole. */
 const TEXT = { type: 'string' } as const;
+const NUMBER = { type: 'integer', minimum: 1 } as const;
 
 /** What results are about, as the newest edition names it: makers, lines, checks, versions of methods; and the problems that the API answers with. */
 @Controller('v1')
@@ -65,7 +66,7 @@ export class PublishedCatalogueController {
 
   @Get('methods/:method/versions/:number')
   @ApiParam({ name: 'method', schema: TEXT })
-  @ApiParam({ name: 'number', schema: TEXT })
+  @ApiParam({ name: 'number', schema: NUMBER })
   @Endpoint({ summary: 'One version of a method, as published.', allow: 'anyone', answer: null, stored: methodDocumentSchema })
   getMethodVersion(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     return sendAt(this.files, request, reply);

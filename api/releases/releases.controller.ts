@@ -9,9 +9,11 @@ import { CallOffRelease } from './publication/call-off-release.js';
 import { PUBLISH_RELEASE } from './publication/release-orders.js';
 import { PublishedReleases } from './published-releases.read-model.js';
 import { ReleasesReadModel } from './releases.read-model.js';
-import { releaseRequest, releaseStateResponse } from '../contract/endpoints/releases.js';
+import { releaseParameter, releaseRequest, releaseStateResponse } from '../contract/endpoints/releases.js';
 import type { ReleaseRequest } from '../contract/endpoints/releases.js';
 import { RequestRelease } from './publication/request-release.js';
+
+const REVISION = { schema: releaseParameter };
 
 @Controller('v1/editions/:edition/releases')
 export class ReleasesController {
@@ -37,15 +39,15 @@ export class ReleasesController {
 
   @Get(':revision')
   @Endpoint({ summary: 'How far a release is.', allow: ['editor'], answer: releaseStateResponse })
-  async getReleaseState(@Param('edition') edition: string, @Param('revision') revision: string) {
-    const release = /^\d{1,6}$/.test(revision) ? await this.releases.state(edition, Number(revision)) : null;
+  async getReleaseState(@Param('edition') edition: string, @Param('revision', REVISION) revision: number) {
+    const release = await this.releases.state(edition, revision);
     if (!release) throw new Problem(platformProblems['request/not-found'], `Edition ${edition} has no revision ${revision}.`);
     // Whoever is told that it is published finds it in the next answer, too.
     if (release.state !== 'building') await this.published.catchUp();
     const publishAt = release.publishAt?.toISOString() ?? null;
     return {
       edition,
-      revision: Number(revision),
+      revision,
       state: release.state,
       digest: release.digest,
       publishAt,
@@ -55,7 +57,11 @@ export class ReleasesController {
 
   @Delete(':revision')
   @Endpoint({ summary: 'Call off a release that is not published yet.', allow: ['editor'], status: 204, answer: null })
-  async deleteRelease(@CurrentActor() actor: Actor, @Param('edition') edition: string, @Param('revision') revision: string): Promise<void> {
-    await this.callingOff.run(actor, edition, Number(revision));
+  async deleteRelease(
+    @CurrentActor() actor: Actor,
+    @Param('edition') edition: string,
+    @Param('revision', REVISION) revision: number,
+  ): Promise<void> {
+    await this.callingOff.run(actor, edition, revision);
   }
 }

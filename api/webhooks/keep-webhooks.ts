@@ -59,22 +59,43 @@ export class KeepWebhooks {
   resume(actor: Actor, id: string): Promise<void> {
     return this.change(actor, id, 'webhook.resumed', null, async (tx) => {
       await this.store.resume(tx, id);
-      await this.jobs.order(tx, TELL_WEBHOOK, { id }, { key: id });
+      await this.tellNow(tx, id);
     });
   }
 
-  /** Lets it be told again of what came after a change. */
+  /**
+   * Lets it be told again of what came after a change.
+   * @throws Problem where it was not told so far: it would never be told of what lies between
+   */
   replay(actor: Actor, id: string, after: number): Promise<void> {
-    return this.change(actor, id, 'webhook.replayed', { after }, async (tx) => {
+    return this.change(actor, id, 'webhook.replayed', { after }, async (tx, { toldUpTo }) => {
+      if (after > toldUpTo)
+        throw new Problem(
+          webhookProblems['webhooks/not-told-yet'],
+          `Found ${after}; expected at most ${toldUpTo}, the last change that it was told.`,
+        );
       await this.store.rewind(tx, id, after);
-      await this.jobs.order(tx, TELL_WEBHOOK, { id }, { key: id });
+      await this.tellNow(tx, id);
     });
   }
 
-  private change(actor: Actor, id: string, action: string, after: object | null, act: (tx: Transaction) => Promise<void>): Promise<void> {
+  /** Whoever asks has mended something: the next attempt does not wait any more for what failed before. */
+  private async tellNow(tx: Transaction, id: string): Promise<void> {
+    await this.jobs.takeBack(tx, TELL_WEBHOOK, id);
+    await this.jobs.order(tx, TELL_WEBHOOK, { id }, { key: id });
+  }
+
+  private change(
+    actor: Actor,
+    id: string,
+    action: string,
+    after: object | null,
+    act: (tx: Transaction, webhook: { readonly toldUpTo: bigint }) => Promise<void>,
+  ): Promise<void> {
     return this.database.transaction(async (tx) => {
-      if (!(await this.store.lock(tx, id))) throw new Problem(platformProblems['request/not-found'], `No webhook has the id ${id}.`);
-      await act(tx);
+      const webhook = await this.store.lock(tx, id);
+      if (!webhook) throw new Problem(platformProblems['request/not-found'], `No webhook has the id ${id}.`);
+      await act(tx, webhook);
       await this.note(tx, actor, action, id, after);
     });
   }

@@ -1,6 +1,7 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
 import { CONFIG } from '../config.js';
 import type { Config } from '../config.js';
+import { PAUSED_AFTER_DAYS } from '../contract/endpoints/webhooks.js';
 import { Clock } from '../platform/clock/clock.js';
 import { Database } from '../platform/database/database.js';
 import { withDatabaseLock } from '../platform/database/database-lock.js';
@@ -8,7 +9,7 @@ import { Jobs } from '../platform/jobs/jobs.js';
 import { ChangesReadModel } from '../releases/changes.read-model.js';
 import { postEvent } from './post-event.js';
 import type { Posted } from './post-event.js';
-import { PAUSED_AFTER_DAYS, TELL_WEBHOOK, waitAfter } from './webhook-orders.js';
+import { TELL_WEBHOOK, waitAfter } from './webhook-orders.js';
 import type { TellWebhookOrder } from './webhook-orders.js';
 import { WebhooksReadModel } from './webhooks.read-model.js';
 import { WebhooksStore } from './webhooks.store.js';

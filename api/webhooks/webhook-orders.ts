@@ -14,6 +14,3 @@ const LONGEST_S = 6 * 3600;
 
 /** [s] How long to wait after so many failures in a row: 5 s, 20 s, 80 s, … at most six hours. */
 export const waitAfter = (failures: number): number => Math.min(FIRST_S * EACH_TIME ** (failures - 1), LONGEST_S);
-
-/** So long every attempt may fail before nothing more is tried. */
-export const PAUSED_AFTER_DAYS = 3;

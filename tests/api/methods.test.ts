@@ -138,7 +138,8 @@ test('versions are numbered one by one, and the next one ends the one before', a
   ]);
   expect((await tester.call('get', '/v1/catalogue/methods').expect(200)).body).toEqual({ items: [method.body], nextCursor: null });
   expect((await tester.call('get', `${versions}/1`).expect(200)).body).toEqual({ id, ...shown, effectiveUntil: '2026-05-31' });
-  for (const number of ['4', '0', 'last']) await tester.call('get', `${versions}/${number}`).expect(404);
+  await tester.call('get', `${versions}/4`).expect(404);
+  for (const number of ['0', 'last', '1.5']) await tester.call('get', `${versions}/${number}`).expect(422);
   await editor.call('post', '/v1/catalogue/methods/nowhere/versions').send(VERSION).expect(404);
 });
 

@@ -9,7 +9,7 @@ interface Told {
 /** What integrators do with a house that is loaded and listens. */
 export function integratorsRead(house: () => string): void {
   test('a program reads every public document by the client of the house, without a cast', async () => {
-    const { read: documents, texts } = await runClient('tests/clients/read-everything.ts', house());
+    const { read: documents, texts } = await runClient('tests/clients/read-everything.mts', house());
     expect(documents).toHaveLength(31);
     expect(texts.filter((length) => length === 0)).toEqual([]);
   }, 60_000);

@@ -28,6 +28,12 @@ export function gapsOf(document: any): Gaps {
       /[a-z](Percent|MPa|Tex|Bytes|Ms|Mm|N|S|M)$/.test(where) && one.description && !/\[.+\]/.test(one.description) ? [where] : [],
     ),
     'parameters without a description': among(({ it }) => (it.parameters ?? []).some((one: any) => !one.description)),
+    'numbers in addresses that are said to be text': among(({ it }) =>
+      (it.parameters ?? []).some(
+        (one: any) =>
+          one.in === 'path' && ['number', 'revision', 'specimen', 'version'].includes(one.name) && one.schema.type !== 'integer',
+      ),
+    ),
     'refusals that are not told by status': among(
       ({ it }) => !['400', '429', '503'].every((status) => it.responses[status]) || it.responses['4XX'],
     ),

@@ -164,6 +164,9 @@ export const methodResponse = z.strictObject({
 });
 export const methodsResponse = z.strictObject({ items: z.array(methodResponse), nextCursor: z.string().nullable() });
 
+/** Of a version in an address. */
+export const versionParameter = z.coerce.number().int().min(1).max(999_999).describe('Number of the version, from 1');
+
 export type MethodRequest = z.infer<typeof methodRequest>;
 export type MethodVersionRequest = z.infer<typeof methodVersionRequest>;
 export type MethodVersion = z.infer<typeof methodVersionResponse>;

@@ -23,6 +23,9 @@ export const releaseRequest = z.strictObject({
     .describe('Needed from the second revision on'),
   publishAt: z.iso.datetime().nullable().default(null).describe('When readers see it, UTC; null: as soon as it is built'),
 });
+/** Of a release in an address. */
+export const releaseParameter = z.coerce.number().int().min(1).max(999_999).describe('Number of the revision, from 1');
+
 export const releaseStateResponse = z.strictObject({
   edition: z.string(),
   revision: z.int(),

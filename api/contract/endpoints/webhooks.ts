@@ -2,6 +2,9 @@ import { z } from 'zod';
 import { pageCursor, pageLimit } from '../page-query.js';
 import { CHANGE_KINDS, publicChangeSchema } from '../documents/changes.js';
 
+/** So long every attempt may fail before nothing more is tried. */
+export const PAUSED_AFTER_DAYS = 3;
+
 export const webhookRequest = z.strictObject({
   address: z
     .url({ protocol: /^https?$/ })
@@ -76,7 +79,7 @@ export const webhookEventSchema = z
   })
   .describe('An event as it is posted to a webhook');
 
-export const webhookParameter = z.uuid();
+export const webhookParameter = z.uuid().describe('Id of the webhook');
 
 export type WebhookRequest = z.infer<typeof webhookRequest>;
 export type WebhookResponse = z.infer<typeof webhookSchema>;

@@ -68,7 +68,7 @@ const history = got('history', await api.GET('/v1/variants/{variant}/history', o
 const specimens = got('specimens', await api.GET('/v1/variants/{variant}/specimens', ofVariant));
 const [pinned] = catalogue.methods;
 if (!pinned) throw new Error('The edition pins no method.');
-const method = { params: { path: { method: pinned.slug, number: String(pinned.number) } } };
+const method = { params: { path: { method: pinned.slug, number: pinned.number } } };
 const wording = got('method', await api.GET('/v1/methods/{method}/versions/{number}', method));
 
 /** Fields from the depth of each document, by their own types: a field that is missing or of another type does not compile. */

@@ -1,13 +1,13 @@
 import { Gauge } from 'prom-client';
-import { readdir, stat, statfs } from 'node:fs/promises';
+import { stat, statfs } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Config } from './config.js';
+import { finishedBackups } from './platform/backup/make-backup.js';
 import type { Metrics } from './platform/http/health/metrics.module.js';
 import type { PublishedReleases } from './releases/published-releases.read-model.js';
 import { currentSite } from './serve-site.js';
 
 const PER_SECOND = 1000;
-const BACKUP = /^fairpull-.*Z$/;
 
 /** Figures of the house beside those of the program: what is published, when the site was built, room on the disk, the newest backup. */
 export function addHouseMetrics({ registry }: Metrics, releases: PublishedReleases, config: Config): void {
@@ -43,10 +43,7 @@ export function addHouseMetrics({ registry }: Metrics, releases: PublishedReleas
   });
   if (config.BACKUP_FOLDER === '') return;
   measured('fairpull_last_backup_timestamp_seconds', 'When the newest backup was made.', async () => {
-    const newest = (await readdir(config.BACKUP_FOLDER))
-      .filter((name) => BACKUP.test(name))
-      .sort()
-      .at(-1);
+    const newest = (await finishedBackups(config.BACKUP_FOLDER)).at(-1);
     return newest === undefined ? null : changedAt(join(config.BACKUP_FOLDER, newest, 'backup.json'));
   });
 }

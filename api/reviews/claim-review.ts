@@ -1,14 +1,13 @@
 import { Injectable } from '@nestjs/common';
 import { AuditTrail } from '../platform/audit/audit-trail.store.js';
 import { Clock } from '../platform/clock/clock.js';
+import { CLAIM_HOURS } from '../contract/endpoints/reviews.js';
 import type { Actor } from '../platform/http/access.js';
 import { MayReview } from './may-review.js';
 import type { ReviewedSubmission } from './may-review.js';
 import { DecisionsStore } from '../decisions/decisions.store.js';
 
-const HOURS = 2;
-
-/** Takes a review upon oneself for two hours, so that two people do not do the same work; gives it back. */
+/** Takes a review upon oneself for a while, so that two people do not do the same work; gives it back. */
 @Injectable()
 export class ClaimReview {
   constructor(
@@ -21,7 +20,7 @@ export class ClaimReview {
   async run(actor: Actor, reviewed: ReviewedSubmission): Promise<void> {
     await this.mayReview.run(actor, reviewed, 'claim', async (tx, { id }) => {
       const claimedAt = this.clock.now();
-      const expiresAt = new Date(claimedAt.getTime() + HOURS * 3_600_000);
+      const expiresAt = new Date(claimedAt.getTime() + CLAIM_HOURS * 3_600_000);
       await this.store.claim(tx, { submissionId: id, reviewerId: actor.accountId, claimedAt, expiresAt });
       await this.record(tx, actor, reviewed, 'review.claimed');
     });

@@ -43,7 +43,7 @@ export class ReviewWorkController {
 
   @Post('submissions/:reference/claim')
   @Endpoint({
-    summary: 'Takes the review of a submission upon oneself for two hours.',
+    summary: `Takes the review of a submission upon oneself for ${schemas.CLAIM_HOURS} hours.`,
     allow: ['reviewer'],
     status: 201,
     answer: schemas.possibleActionsResponse,

@@ -4,7 +4,7 @@
  * Reviewers decide, never on their own submission nor with an interest in the maker; editors withdraw what another person proposed, under the same two rules.
  * A reviewer or an editor closes a returned one that will not come back.
  * Testers answer the questions on their own submissions.
- * A review is claimed by one person for two hours; earlier results are shown after the first judgement alone.
+ * A review is claimed by one person for a while; earlier results are shown after the first judgement alone.
  * Reviews, judgements, specimens set aside and withdrawals are append-only; a finding is answered once.
  */
 import { Module } from '@nestjs/common';

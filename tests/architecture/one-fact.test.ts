@@ -22,6 +22,13 @@ test.each([
     /brokeAtGrip[\s\S]*outsideTimeToBreak/,
     ['api/contract/submission-content.ts', 'site/desk/src/bench/reasons.ts'],
   ],
+  ['how long a password is at least', /\b(12|[Tt]welve) characters\b|SHORTEST_PASSWORD = /, ['api/contract/endpoints/accounts.ts']],
+  ['how long a review is claimed for', /\btwo hours\b|HOURS = 2\b/, ['api/contract/endpoints/reviews.ts']],
+  [
+    'what the name of a backup begins with',
+    /\^fairpull-|'fairpull-'/,
+    ['api/platform/backup/make-backup.ts', 'api/submissions/intake/spooled-file.ts'],
+  ],
 ])('%s', (_what, fact, places) => {
   expect(sources.length).toBeGreaterThan(700);
   expect(standsIn(fact)).toEqual(places);

@@ -8,7 +8,13 @@ const email = z
   .max(254)
   .transform((text) => text.toLowerCase())
   .describe('E-mail address');
-const password = z.string().min(12, 'A password has at least 12 characters').max(200).describe('Password, at least 12 characters');
+/** Fewest characters of a password. */
+export const SHORTEST_PASSWORD = 12;
+const password = z
+  .string()
+  .min(SHORTEST_PASSWORD, `A password has at least ${SHORTEST_PASSWORD} characters`)
+  .max(200)
+  .describe(`Password, at least ${SHORTEST_PASSWORD} characters`);
 const displayName = shownName(80).describe('Name shown on published pages, in one script, without invisible characters');
 
 const isMailed = z.boolean().describe('Whether the mail server has taken it; if not, hand the address over');

@@ -6,6 +6,9 @@ import { ROLES } from '../roles.js';
 import { SUBMISSION_STATES } from '../submission-states.js';
 import { DECISIONS, QUESTION_KINDS } from '../decisions.js';
 
+/** Hours for which a claimed review is kept from others. */
+export const CLAIM_HOURS = 2;
+
 const words = (most: number) => z.string().trim().min(1, 'Say it in words').max(most);
 
 const settingAside = z.strictObject({

@@ -88,16 +88,21 @@ async function onDisk(folder: string): Promise<void> {
   await handle?.close();
 }
 
+/** Names of the finished backups in a folder, the oldest first. */
+export async function finishedBackups(folder: string): Promise<string[]> {
+  return (await readdir(folder)).filter((name) => name.startsWith(PREFIX) && !name.endsWith(HALF)).sort();
+}
+
 /**
  * Takes away the oldest finished backups of a folder, and what was cut off before the newest of them.
  * @param keep how many stay
  * @returns names of those that were taken away
  */
 export async function forgetOldBackups(folder: string, keep: number): Promise<string[]> {
-  const names = (await readdir(folder)).filter((name) => name.startsWith(PREFIX)).sort();
-  const finished = names.filter((name) => !name.endsWith(HALF));
+  const finished = await finishedBackups(folder);
   const newest = finished.at(-1) ?? '';
-  const old = [...finished.slice(0, Math.max(0, finished.length - keep)), ...names.filter((name) => name.endsWith(HALF) && name < newest)];
+  const cutOff = (await readdir(folder)).filter((name) => name.startsWith(PREFIX) && name.endsWith(HALF) && name < newest);
+  const old = [...finished.slice(0, Math.max(0, finished.length - keep)), ...cutOff];
   for (const name of old) await rm(join(folder, name), { recursive: true, force: true });
   return old;
 }

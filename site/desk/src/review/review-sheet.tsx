@@ -1,7 +1,7 @@
 import { useState } from 'preact/hooks';
 import { z } from 'zod';
 import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
-import { possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
+import { CLAIM_HOURS, possibleActionsResponse, queueResponse } from '../../../../api/contract/endpoints/reviews.js';
 import { submissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { ask } from '../http/ask.js';
@@ -140,7 +140,7 @@ function Queueing({ isOpen, canDecide, isClaimed, claim, giveBack, next }: Queue
       <p class="acts">
         {isOpen && (
           <button type="button" aria-disabled={!canDecide} onClick={claim}>
-            Claim for two hours
+            Claim for {CLAIM_HOURS} hours
           </button>
         )}
         {isOpen && isClaimed && (

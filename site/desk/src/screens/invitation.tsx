@@ -1,4 +1,4 @@
-import { acceptanceRequest, accountResponse } from '../../../../api/contract/endpoints/accounts.js';
+import { SHORTEST_PASSWORD, acceptanceRequest, accountResponse } from '../../../../api/contract/endpoints/accounts.js';
 import { signInWith } from '../frame/sign-in-with.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
@@ -28,7 +28,7 @@ export function Invitation({ secret }: { secret: string }) {
             label: 'Password',
             kind: 'password',
             autocomplete: 'new-password',
-            hint: 'At least twelve characters. A sentence is easy to keep.',
+            hint: `At least ${SHORTEST_PASSWORD} characters. A sentence is easy to keep.`,
           },
         ]}
         onSend={async (request) => {

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { newPassword } from '../../../../api/contract/endpoints/accounts.js';
+import { SHORTEST_PASSWORD, newPassword } from '../../../../api/contract/endpoints/accounts.js';
 import { ask } from '../http/ask.js';
 import { Form } from '../parts/form.js';
 
@@ -27,7 +27,7 @@ export function NewPassword({ secret }: { secret: string }) {
             label: 'New password',
             kind: 'password',
             autocomplete: 'new-password',
-            hint: 'At least twelve characters. A sentence is easy to keep.',
+            hint: `At least ${SHORTEST_PASSWORD} characters. A sentence is easy to keep.`,
           },
         ]}
         onSend={async (request) => {

@@ -7,6 +7,7 @@ import {
   tokenRequest,
   tokenResponse,
   tokensResponse,
+  SHORTEST_PASSWORD,
 } from '../../../../api/contract/endpoints/accounts.js';
 import { useState } from 'preact/hooks';
 import { Sessions } from '../account/sessions.js';
@@ -51,7 +52,13 @@ function Password() {
         isRepeated
         fields={[
           { name: 'currentPassword', label: 'Password until now', kind: 'password', autocomplete: 'current-password' },
-          { name: 'newPassword', label: 'New password', kind: 'password', autocomplete: 'new-password', hint: 'At least 12 characters.' },
+          {
+            name: 'newPassword',
+            label: 'New password',
+            kind: 'password',
+            autocomplete: 'new-password',
+            hint: `At least ${SHORTEST_PASSWORD} characters.`,
+          },
         ]}
         onSend={async (request) => {
           await ask(z.null(), 'POST', 'accounts/me/password-changes', { body: request });

@@ -188,13 +188,13 @@ test('an empty house comes to its first release without a terminal', async () =>
     'How a maker is heard if there is one': 'A reply stands beside the figure.',
   });
   await editor.getByText('Said; nothing is missing.').waitFor();
-  await send(editor, 'Add this caveat', { Construction: 'braided', 'In words that readers see': 'How it ages is not tested.' });
-  await editor.getByText('caveat on braided: How it ages is not tested.').waitFor();
-  await editor.getByText('Say the caveat on braided otherwise').click();
+  await send(editor, 'Add the caveat', { Of: 'all lines that are braided', 'In words that readers see': 'How it ages is not tested.' });
+  await editor.getByText('caveat on all lines that are braided: How it ages is not tested.').waitFor();
+  await editor.getByText('Say the caveat on all lines that are braided otherwise').click();
   await editor.getByLabel('Why the former is superseded').fill('It ages on the reel too.');
   await editor.locator('li').getByLabel('In words that readers see').fill('How it ages on the reel is not tested.');
   await editor.getByRole('button', { name: 'Say it so from now on' }).click();
-  await editor.getByText('caveat on braided: How it ages on the reel is not tested.').waitFor();
+  await editor.getByText('caveat on all lines that are braided: How it ages on the reel is not tested.').waitFor();
   await editor.goto(`${desk.url}/desk/season/?edition=2026`);
   await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
   await editor.getByRole('button', { name: 'Publish', exact: true }).click();

@@ -7,6 +7,7 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     const table = page.getByRole('table').first();
     expect(await table.getByRole('columnheader').count()).toBeGreaterThan(8);
     // Its words explain themselves, by touch too; Escape closes.
+    await page.locator('.terms summary').first().click();
     await page.locator('.terms').first().getByRole('button', { name: 'What 95 % interval means' }).click();
     const meaning = page.locator('#term-interval');
     expect(await meaning.isVisible()).toBe(true);

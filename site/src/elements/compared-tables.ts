@@ -26,7 +26,13 @@ export function besideTable(tables: ComparedTables, one: Chosen, other: Chosen):
   const places = [one, other].map(({ overall: { place } }) => (place === null ? say`no place` : say`place ${place}`)).join(say` and `);
   const overall = { head: say`Overall`, cells: [places, '', chanceWords(aheadOverall(tables, one, other) ?? undefined)] };
   const heads = [say`Category`, say`Difference`, say`95 % interval`, say`Chance that the first is ahead`];
-  return domTable(say`${one.name}, less ${other.name}`, heads, heads.slice(1), [...rows, overall]);
+  return domTable({
+    caption: say`${one.name}, less ${other.name}`,
+    heads,
+    labels: heads.slice(1),
+    rows: [...rows, overall],
+    isNarrow: true,
+  });
 }
 
 /** All that were chosen, side by side. */
@@ -50,12 +56,13 @@ export function figuresTable({ categories }: ComparedTables, variants: readonly 
     })),
   ];
   const heads = [say`Figure`, ...variants.map(({ name, href }) => linkTo(name, href))];
-  return domTable(
-    say`Places and values, with 95 % intervals`,
+  return domTable({
+    caption: say`Places and values, with 95 % intervals`,
     heads,
-    variants.map(({ choice }) => choice),
+    labels: variants.map(({ choice }) => choice),
     rows,
-  );
+    isNarrow: variants.length === 2,
+  });
 }
 
 const intervalOf = ({ low, high }: ComparedFigure): string => (low === null || high === null ? '' : say` (${low} to ${high})`);

@@ -8,10 +8,20 @@ interface Row {
   readonly cells: readonly Cell[];
 }
 
-/** A table as all of this site: at 320 px its rows are stacked and still read as a table. */
-export function domTable(caption: string, heads: readonly Cell[], labels: readonly string[], rows: readonly Row[]): HTMLTableElement {
+interface Table {
+  readonly caption: string;
+  readonly heads: readonly Cell[];
+  readonly labels: readonly string[];
+  readonly rows: readonly Row[];
+  /** Whether it fits a phone as it is. */
+  readonly isNarrow: boolean;
+}
+
+/** A table as all of this site: where it does not fit its rows are stacked and still read as a table. */
+export function domTable({ caption, heads, labels, rows, isNarrow }: Table): HTMLTableElement {
   const made = document.createElement('table');
   made.className = 'sheet';
+  made.classList.toggle('narrow', isNarrow);
   made.setAttribute('role', 'table');
   made.createCaption().textContent = caption;
   const heading = made.createTHead();

@@ -148,8 +148,8 @@ export const en = [
   'Booklet to print',
   // components/erratum-note.astro
   '{names}, from {before} to {after}',
-  'Moved most: {changes}.',
   '{1}: {length} changed',
+  'Moved most: {changes}.',
   'Where',
   'Before',
   'After',
@@ -209,9 +209,9 @@ export const en = [
   'compare',
   'weigh it yourself',
   'How to read a ranking',
-  'Force over diameter{division}',
+  'Force over diameter{pictured}',
   'Every variant with its 95 % intervals; the higher above its neighbours, the stronger for its thickness.',
-  'Find a line on the map, and its table',
+  'Find a line on the map, and its table: {1}',
   'Earlier editions',
   'Digest (SHA-256): {a}',
   // components/history-chart.astro
@@ -289,6 +289,7 @@ export const en = [
   'Formulae',
   'How submissions combine',
   'Checks',
+  'What the program looks for in each submission: {length} checks',
   'Values may be compared with those of the version before.',
   'Values may not be compared with those of the version before.',
   'Sources',
@@ -446,6 +447,8 @@ export const en = [
   'Pairs that turn round',
   'Left out, and what is then different',
   'nobody has a result in every category',
+  // components/sheet.astro
+  'Words explained',
   // components/specimen-dots.astro
   'Submission',
   'Specimens, drawn, from',
@@ -532,7 +535,7 @@ export const en = [
   // components/variant-report.astro
   'Test results of {variant} ({variant2}) in {name}: standing, label claims beside measured values, history and every specimen.',
   'A badge for your own page',
-  '{Explained}; {a}, revision {revision}',
+  '{Explained} · {a}, revision {revision}',
   'It is in this division against the rule: {overruled}',
   'Also in: {1}.',
   'Evidence',
@@ -1227,7 +1230,7 @@ export const en = [
   'hollow-core',
   'twisted',
   'monofilament',
-  ', {carriers} carriers',
+  '{carriers} carriers',
   // words/weigh-words.ts
   'Nothing is placed here.',
   'First: {names}{chance}. {change}',

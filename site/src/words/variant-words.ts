@@ -11,11 +11,20 @@ const CONSTRUCTIONS: Record<string, string> = {
 
 export const constructionWords = (construction: string): string => CONSTRUCTIONS[construction] ?? construction;
 
-/** `braided UHMWPE, 8 carriers` */
-export function makeWords(line: { construction: string; material: string; carriers: number | null }): string {
-  const carriers = line.carriers === null ? '' : say`, ${line.carriers} carriers`;
-  return `${constructionWords(line.construction)} ${line.material}${carriers}`;
+interface Make {
+  readonly construction: string;
+  readonly material: string;
+  readonly carriers: number | null;
 }
+
+/** `braided UHMWPE`, `8 carriers` */
+export const makeParts = ({ construction, material, carriers }: Make): string[] => [
+  `${constructionWords(construction)} ${material}`,
+  ...(carriers === null ? [] : [say`${carriers} carriers`]),
+];
+
+/** `braided UHMWPE, 8 carriers` */
+export const makeWords = (make: Make): string => makeParts(make).join(', ');
 
 /** `Tidewick Brinearrow, PE 1.0, moss green` */
 export function fullName({ maker, line, size, colour }: VariantName): string {

@@ -1,5 +1,4 @@
 import { CONSTRUCTIONS } from '../../../../api/contract/constructions.js';
-import type { Construction } from '../../../../api/contract/constructions.js';
 import { remarkRequest, remarkResponse, remarkSuccessorRequest, remarksResponse } from '../../../../api/contract/endpoints/statements.js';
 import { workingEditionsResponse } from '../../../../api/contract/endpoints/editions.js';
 import type { RemarkResponse } from '../../../../api/contract/endpoints/statements.js';
@@ -12,7 +11,7 @@ import { FoldedForm } from '../parts/folded-form.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
-import { CONSTRUCTION_WORDS, optionsOf } from '../words/kind-words.js';
+import { CONSTRUCTION_WORDS } from '../words/kind-words.js';
 
 /** Caveats that no figure settles, and replies of makers. */
 export function Remarks() {
@@ -39,29 +38,14 @@ export function Remarks() {
           <Row
             key={remark.id}
             {...remark}
-            called={catalogue.answer?.find(([about]) => about === aboutAs(remark.about))?.[1]}
+            called={catalogue.answer?.find(([about]) => about === aboutAs(remark.about))?.[1] ?? ''}
             onChanged={remarks.again}
           />
         ))}
       </ul>
       {remarks.answer && catalogue.answer && editions.answer && (
         <>
-          <FoldedForm what="A caveat on how lines are made" count={remarks.answer.items.length}>
-            <Form
-              schema={remarkRequest}
-              submit="Add this caveat"
-              keptAs="caveat-construction"
-              isRepeated
-              fixed={{ kind: 'caveat' }}
-              prepare={({ construction, ...entered }) => ({ ...entered, about: { kind: 'construction', slug: construction } })}
-              fields={[
-                { name: 'construction', label: 'Construction', kind: 'choice', options: optionsOf(CONSTRUCTIONS, CONSTRUCTION_WORDS) },
-                words,
-              ]}
-              onSend={send}
-            />
-          </FoldedForm>
-          <FoldedForm what="A caveat on a line or variant" count={remarks.answer.items.length}>
+          <FoldedForm what="A caveat" count={remarks.answer.items.length}>
             <Form
               schema={remarkRequest}
               submit="Add the caveat"
@@ -118,18 +102,18 @@ const aboutAs = ({ kind, slug }: RemarkResponse['about']): string => `${kind} ${
 function aboutChoices(rows: CatalogueRows): (readonly [string, string])[] {
   const makerOf = (slug: string) => rows.makers.find((one) => one.slug === slug)?.name ?? slug;
   return [
+    ...CONSTRUCTIONS.map(
+      (construction) => [`construction ${construction}`, `all lines that are ${CONSTRUCTION_WORDS[construction]}`] as const,
+    ),
     ...rows.lines.map(({ slug, maker, name }) => [`line ${slug}`, `${makerOf(maker)} ${name}, all its variants`] as const),
     ...[...variantNames(rows)].map(([slug, name]) => [`variant ${slug}`, name] as const),
   ];
 }
 
-const wordsFor = ({ kind, slug }: RemarkResponse['about'], called = ''): string =>
-  kind === 'construction' ? CONSTRUCTION_WORDS[slug as Construction] : called;
+type RowProps = RemarkResponse & { readonly called: string; readonly onChanged: () => void };
 
-type RowProps = RemarkResponse & { readonly called: string | undefined; readonly onChanged: () => void };
-
-function Row({ id, kind, about, edition, words, signedBy, at, end, called, onChanged }: RowProps) {
-  const of = `${kind} on ${wordsFor(about, called)}${edition === null ? '' : `, ${edition}`}`;
+function Row({ id, kind, edition, words, signedBy, at, end, called, onChanged }: RowProps) {
+  const of = `${kind} on ${called}${edition === null ? '' : `, ${edition}`}`;
   return (
     <li>
       <p>

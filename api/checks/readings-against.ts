@@ -1,10 +1,10 @@
 import type { ReadingRole } from '../contract/submission-content.js';
-import { READING_ROLES } from '../contract/submission-content.js';
+import { READING_ROLES, READING_WORDS } from '../contract/submission-content.js';
 import { observe } from './check.js';
 import type { Observation } from './check.js';
 import type { CheckedInstrument, CheckInput } from './check-input.js';
 import { instrumentsFor } from './instruments-for.js';
-import { specimenWords } from './specimen-words.js';
+import { namedSpecimens } from './specimen-words.js';
 
 /** How readings are held against one property of the instruments named. */
 export interface Measure {
@@ -29,9 +29,9 @@ export function readingsAgainst({ specimens, instruments }: CheckInput, { words,
     if (!first) return [];
     const numbers = [...new Set(against.map(({ number }) => number))];
     const sample = `${first.enteredText} ${first.enteredUnit}`;
-    const where = `specimens ${specimenWords(numbers)} (first ${sample})`;
+    const where = `${namedSpecimens(numbers)} (${numbers.length === 1 ? '' : 'first '}${sample})`;
     return [
-      observe(`${role} of ${where} is ${words} of every instrument named. Check number, unit and instrument.`, {
+      observe(`The ${READING_WORDS[role]} of ${where} is ${words} of every instrument named. Check number, unit and instrument.`, {
         actual: sample,
         expected: `${limit} ${first.siUnit}`,
         specimens: numbers,

@@ -11,3 +11,7 @@ export function specimenWords(numbers: readonly number[]): string {
   const parts = runs.map(([from, to]) => (from === to ? String(from) : `${from}–${to}`));
   return parts.length <= MOST_PARTS ? parts.join(', ') : `${parts.slice(0, MOST_PARTS).join(', ')}, … (${numbers.length} in all)`;
 }
+
+/** The same with the noun: "specimen 2", "specimens 1–8, 12". */
+export const namedSpecimens = (numbers: readonly number[]): string =>
+  `${numbers.length === 1 ? 'specimen' : 'specimens'} ${specimenWords(numbers)}`;

@@ -20,6 +20,7 @@ const FORMS: Readonly<Record<string, string>> = {
   uuid: 'an id as an answer gave it, a UUID',
 };
 const COUNTED: Readonly<Record<string, string>> = { string: 'characters', array: 'items', set: 'items', map: 'entries', record: 'fields' };
+const ONE_OF: Readonly<Record<string, string>> = { characters: 'character', items: 'item', entries: 'entry', fields: 'field' };
 const LONGEST_SHOWN = 40;
 
 /** What was typed, short enough to be read. */
@@ -46,7 +47,8 @@ function dayMeant(text: string): string {
 
 const bound = (least: boolean, origin: string, limit: number | bigint): string => {
   const counted = COUNTED[origin];
-  return `${least ? 'at least' : 'at most'} ${limit}${counted === undefined ? '' : ` ${counted}`}`;
+  const words = counted === undefined ? '' : ` ${Number(limit) === 1 ? ONE_OF[counted] : counted}`;
+  return `${least ? 'at least' : 'at most'} ${limit}${words}`;
 };
 
 function sized(origin: string, input: unknown): string {

@@ -17,7 +17,7 @@ test('from sign-in to sign-out: control pull, ten specimens by 20 numbers and 20
   const page = await day.arrive(day.bench.tester.email);
   for (const [i, force] of ['83.1', '82,6', '83.4'].entries()) await page.getByLabel(`Pull ${i + 1}`).fill(force);
   await page.getByRole('button', { name: 'Pulled' }).click();
-  await page.getByText('R1: no evidence yet').waitFor();
+  await page.getByText('R1: on record; there are no limits yet').waitFor();
   expect(await page.getByLabel('Before you pull').innerText()).toMatch(/whips when it parts.*local rules/s);
 
   await page.getByText('Nothing begun yet').waitFor();

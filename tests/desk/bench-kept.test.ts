@@ -156,8 +156,7 @@ test('a control pull that is typed and not sent stands there after a reload with
   expect(await afterReload(page, pulls)).toEqual(['18.7', '18,9', '18.8']);
   await page.unroute('**/v1/control-pulls');
   await page.getByRole('button', { name: 'Pulled' }).click();
-  await page.getByText('R1: ').first().waitFor();
-  await page.getByText('no evidence yet').or(page.getByText('more until there are limits')).first().waitFor();
+  await page.getByText('R1: on record').waitFor();
   expect(await day.bench.sql('SELECT count(*)::int AS pulls FROM control_pull')).toEqual([{ pulls: 1 }]);
   await page.reload();
   await page.getByLabel('Pull 1', { exact: true }).waitFor();

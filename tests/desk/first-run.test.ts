@@ -130,7 +130,7 @@ async function testAll(page: Page, codes: readonly string[]): Promise<void> {
   await keepBenchDay(page, '2026-03-10');
   for (const [i, force] of ['83.1', '82.6', '83.4'].entries()) await page.getByLabel(`Pull ${i + 1}`).fill(force);
   await page.getByRole('button', { name: 'Pulled' }).click();
-  await page.getByText('R1: no evidence yet').waitFor();
+  await page.getByText('R1: on record; there are no limits yet').waitFor();
   for (const [i, code] of codes.entries()) {
     await page.goto(`${desk.url}/desk/enter/?spool=${code}&method=straight-pull`);
     await page.getByLabel('Force, specimen 1', { exact: true }).waitFor();
@@ -197,6 +197,8 @@ test('an empty house comes to its first release without a terminal', async () =>
   await editor.getByText('caveat on all lines that are braided: How it ages on the reel is not tested.').waitFor();
   await editor.goto(`${desk.url}/desk/season/?edition=2026`);
   await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
+  await editor.getByText('Every entry has what it needs.').waitFor();
+  await editor.getByRole('button', { name: 'Yes, close Trials 2026' }).click();
   await editor.getByRole('button', { name: 'Publish', exact: true }).click();
   await editor.getByRole('button', { name: 'Not yet' }).click();
   await editor.getByRole('button', { name: 'Publish', exact: true }).click();

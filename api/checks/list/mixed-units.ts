@@ -2,7 +2,7 @@ import type { ReadingRole } from '../../contract/submission-content.js';
 import { READING_ROLES, READING_WORDS } from '../../contract/submission-content.js';
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
-import { specimenWords } from '../specimen-words.js';
+import { namedSpecimens } from '../specimen-words.js';
 
 export const mixedUnits: Check = {
   code: 'readings/mixed-units',
@@ -25,7 +25,7 @@ export const mixedUnits: Check = {
       const numbers = others.flatMap(([, readings]) => readings.map(({ number }) => number)).sort((one, other) => one - other);
       const words = byUnit.map(([unit, { length }]) => `${length} in ${unit}`).join(', ');
       return [
-        observe(`Readings of ${READING_WORDS[role]}: ${words}. Check the unit of specimens ${specimenWords(numbers)}.`, {
+        observe(`Readings of ${READING_WORDS[role]}: ${words}. Check the unit of ${namedSpecimens(numbers)}.`, {
           actual: words,
           expected: `all in ${most[0]}, or as the display showed them`,
           specimens: [...new Set(numbers)],

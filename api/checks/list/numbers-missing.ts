@@ -1,6 +1,6 @@
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
-import { specimenWords } from '../specimen-words.js';
+import { namedSpecimens } from '../specimen-words.js';
 
 const MOST_NAMED = 1000;
 
@@ -26,14 +26,11 @@ export const numbersMissing: Check = {
     const missing = gaps.filter((number) => !all.has(number)).slice(0, MOST_NAMED);
     if (missing.length === 0) return [];
     return [
-      observe(
-        `Nothing is handed in of specimens ${specimenWords(missing)}. Add each that was tested, with the reason if it does not count.`,
-        {
-          actual: `without ${specimenWords(missing)}`,
-          expected: 'every specimen that was tested',
-          pointer: '/specimens',
-        },
-      ),
+      observe(`Nothing is handed in of ${namedSpecimens(missing)}. Add each that was tested, with the reason if it does not count.`, {
+        actual: `without ${namedSpecimens(missing)}`,
+        expected: 'every specimen that was tested',
+        pointer: '/specimens',
+      }),
     ];
   },
 };

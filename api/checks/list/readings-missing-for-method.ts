@@ -4,7 +4,7 @@ import { observe } from '../check.js';
 import type { SpecimenInSi } from '../../readings/readings-si.js';
 import type { Check } from '../check.js';
 import { needOf } from '../../readings/series-needs.js';
-import { specimenWords } from '../specimen-words.js';
+import { namedSpecimens } from '../specimen-words.js';
 
 export const readingsMissingForMethod: Check = {
   code: 'readings/missing-for-method',
@@ -26,7 +26,7 @@ export const readingsMissingForMethod: Check = {
       const lacking = counted.filter((specimen) => isLacking(specimen, roles, stations));
       if (counted.length > 0 && lacking.length === 0) return [];
       const numbers = lacking.map(({ number }) => number);
-      const where = counted.length === 0 ? `no ${condition} specimen` : `specimens ${specimenWords(numbers)}`;
+      const where = counted.length === 0 ? `no ${condition} specimen` : namedSpecimens(numbers);
       const expected = `${roles.map((role) => READING_WORDS[role]).join(' and ')}${stations > 1 ? ` at ${stations} stations` : ''}`;
       return [
         observe(`The method ${method.slug} needs ${expected} on ${condition} specimens; missing on ${where}.`, {

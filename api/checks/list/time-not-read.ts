@@ -1,6 +1,6 @@
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
-import { specimenWords } from '../specimen-words.js';
+import { namedSpecimens } from '../specimen-words.js';
 
 export const timeNotRead: Check = {
   code: 'specimens/time-not-read',
@@ -21,7 +21,7 @@ export const timeNotRead: Check = {
     if (untimed.length === 0) return [];
     const numbers = untimed.map(({ number }) => number).sort((one, other) => one - other);
     return [
-      observe(`No time to break of specimens ${specimenWords(numbers)}; the method states a window for it.`, {
+      observe(`No time to break of ${namedSpecimens(numbers)}; the method states a window for it.`, {
         actual: `${numbers.length} specimens without`,
         expected: 'a time on each',
         specimens: numbers,

@@ -1,6 +1,6 @@
 import { observe } from '../check.js';
 import type { Check } from '../check.js';
-import { specimenWords } from '../specimen-words.js';
+import { namedSpecimens } from '../specimen-words.js';
 
 export const timeToBreak: Check = {
   code: 'specimens/time-to-break',
@@ -23,7 +23,7 @@ export const timeToBreak: Check = {
     if (outside.length === 0) return [];
     const numbers = outside.map(({ number }) => number);
     return [
-      observe(`Specimens ${specimenWords(numbers)} broke outside ${window.low} to ${window.high} s.`, {
+      observe(`Broke outside ${window.low} to ${window.high} s: ${namedSpecimens(numbers)}.`, {
         actual: `${numbers.length} specimens`,
         expected: `${window.low} to ${window.high} s`,
         specimens: numbers,

@@ -48,7 +48,7 @@ export const editionRequest = z
   })
   .refine(rankedOnce, RANKED_TWICE)
   .refine((edition) => edition.closesOn >= edition.opensOn, {
-    message: 'The edition closes before it opens; expected a day on or after opensOn',
+    message: 'The edition closes before it opens; expected the day on which it opens, or a later one',
     path: ['closesOn'],
   });
 

@@ -1,5 +1,6 @@
 import { say } from '../words/say.js';
 import type { EditionDocument, VariantName } from '../../../api/contract/documents/release-documents.js';
+import { lineName } from '../../../api/contract/line-name.js';
 import { escapeXml } from '../words/escape-xml.js';
 import { exclusionWords } from '../words/exclusion-words.js';
 import { figures } from '../words/figures.js';
@@ -34,10 +35,7 @@ export function badgeLines({ edition, variant, replacedBy }: Badge): string[] {
   ];
 }
 
-const nameLines = ({ maker, line, size, colour }: VariantName): [string, string] => [
-  `${maker.name} ${line.name}`,
-  figures(`${size}, ${colour}`),
-];
+const nameLines = ({ maker, line, size, colour }: VariantName): [string, string] => [lineName(maker, line), figures(`${size}, ${colour}`)];
 
 function placeLines({ overall, excluded }: EditionDocument, variant: string): [string, string] {
   const row = overall.find((one) => one.variant.slug === variant);

@@ -749,7 +749,7 @@ export const en = [
   'The first edition will stand here when it is published, with every specimen behind its figures.',
   'Until then: <a>how a line is tested</a> and <a2>how to read a ranking</a2>.',
   // pages/lines/[slug].astro
-  '{name} {name2} ({line}): its sizes and colours compared as tested in {name3}.',
+  '{name} ({line}): its sizes and colours compared as tested in {name2}.',
   'Make',
   'Variants tested',
   'Sizes and colours compared',

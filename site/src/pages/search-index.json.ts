@@ -1,4 +1,5 @@
 import { say } from '../words/say.js';
+import { lineName } from '../../../api/contract/line-name.js';
 import { loadReleases } from '../release/load-releases.js';
 import { addressesOf } from '../release/addresses.js';
 import type { Release } from '../release/load-release.js';
@@ -40,7 +41,7 @@ async function entriesOf(release: Release): Promise<Entry[]> {
     ...maker.lines.map((line) => ({
       id: `/lines/${line.slug}/`,
       kind: say`line`,
-      name: `${maker.name} ${line.name}`,
+      name: lineName(maker, line),
       more: makeWords(line),
     })),
   ]);

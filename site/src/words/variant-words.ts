@@ -1,4 +1,5 @@
 import { say } from './say.js';
+import { lineName } from '../../../api/contract/line-name.js';
 import type { VariantName } from '../../../api/contract/documents/release-documents.js';
 
 const CONSTRUCTIONS: Record<string, string> = {
@@ -28,5 +29,5 @@ export const makeWords = (make: Make): string => makeParts(make).join(', ');
 
 /** `Tidewick Brinearrow, PE 1.0, moss green` */
 export function fullName({ maker, line, size, colour }: VariantName): string {
-  return `${maker.name} ${line.name}, ${size}, ${colour}`;
+  return `${lineName(maker, line)}, ${size}, ${colour}`;
 }

@@ -3,6 +3,7 @@ import { z } from 'zod';
 import type { InstrumentResponse } from '../../../../api/contract/endpoints/instruments.js';
 import { submissionContent } from '../../../../api/contract/submission-content.js';
 import { Form } from '../parts/form.js';
+import { useForgetForm } from '../parts/use-typed.js';
 import { keepContext, ownZone, today } from './bench-context.js';
 import type { BenchContext } from './bench-context.js';
 
@@ -17,14 +18,17 @@ interface Props {
 const { benchDay, zone, ambient, edition, instruments: codes } = submissionContent.shape;
 const contextRequest = z.strictObject({ edition, benchDay, zone, instruments: codes, ambient });
 
+const KEPT_AS = 'day';
+
 /** Typed once a day, shown on every sheet of it. */
 export function ContextForm({ accountId, context, editions, instruments, onKept }: Props) {
   const [unit, setUnit] = useState(context?.temperatureUnit ?? '°C');
+  const forget = useForgetForm(KEPT_AS);
   return (
     <Form
       schema={contextRequest}
       submit="Keep for the day"
-      keptAs="day"
+      keptAs={KEPT_AS}
       fields={[
         {
           name: 'edition',
@@ -38,9 +42,8 @@ export function ContextForm({ accountId, context, editions, instruments, onKept 
         {
           name: 'ambient/temperature/value',
           label: `Air, ${unit}`,
-          kind: 'text',
+          kind: 'decimal',
           value: context?.temperature ?? '',
-          hint: 'As displayed, with a point.',
         },
         {
           name: 'ambient/temperature/unit',
@@ -52,7 +55,7 @@ export function ContextForm({ accountId, context, editions, instruments, onKept 
           ],
           value: unit,
         },
-        { name: 'ambient/humidityPercent', label: 'Humidity, %', kind: 'text', value: context?.humidityPercent ?? '' },
+        { name: 'ambient/humidityPercent', label: 'Humidity, %', kind: 'decimal', value: context?.humidityPercent ?? '' },
         {
           name: 'instruments',
           label: 'Instruments on the bench today',
@@ -66,6 +69,8 @@ export function ContextForm({ accountId, context, editions, instruments, onKept 
         const kept = { ...day, temperature: temperature.value, temperatureUnit: temperature.unit, humidityPercent };
         setUnit(temperature.unit);
         keepContext(accountId, kept);
+        // The form is put elsewhere on the page by this, and begins anew there.
+        forget();
         onKept(kept);
         return Promise.resolve('Kept on this device for the day.');
       }}

@@ -10,6 +10,7 @@ import {
   variantResponse,
 } from '../../../../api/contract/endpoints/catalogue.js';
 import { spoolRequest, spoolResponse } from '../../../../api/contract/endpoints/spools.js';
+import { lineName } from '../../../../api/contract/line-name.js';
 import { ask } from '../http/ask.js';
 import { Refusal } from '../http/problem.js';
 import { toSlug } from '../words/to-slug.js';
@@ -32,24 +33,45 @@ export function withClaim(entered: Record<string, unknown>): unknown {
   };
 }
 
-/** What is on record already is taken as it is. */
-export async function addRow({ maker, line, variant, claim, spool }: z.infer<typeof rowRequest>): Promise<z.infer<typeof spoolResponse>> {
+/**
+ * What is on record already is taken as it is.
+ * @returns the code of the spool, and what the row put on record for the first time: a name that was mistyped is another maker or line
+ */
+export async function addRow({
+  maker,
+  line,
+  variant,
+  claim,
+  spool,
+}: z.infer<typeof rowRequest>): Promise<{ readonly blindCode: string; readonly first: readonly string[] }> {
   const makerSlug = toSlug(maker.name);
-  const lineSlug = toSlug(line.name.startsWith(maker.name) ? line.name : `${maker.name} ${line.name}`);
+  const lineSlug = toSlug(lineName(maker, line));
   const variantSlug = toSlug(`${lineSlug} ${variant.size} ${variant.colour}`);
-  await unlessThere('maker', () => ask(makerResponse, 'POST', 'catalogue/makers', { body: { slug: makerSlug, ...maker } }));
-  await unlessThere('line', () => ask(lineResponse, 'POST', 'catalogue/lines', { body: { slug: lineSlug, maker: makerSlug, ...line } }));
+  const isNewMaker = await unlessThere('maker', () =>
+    ask(makerResponse, 'POST', 'catalogue/makers', { body: { slug: makerSlug, ...maker } }),
+  );
+  const isNewLine = await unlessThere('line', () =>
+    ask(lineResponse, 'POST', 'catalogue/lines', { body: { slug: lineSlug, maker: makerSlug, ...line } }),
+  );
   await unlessThere('variant', () =>
     ask(variantResponse, 'POST', 'catalogue/variants', { body: { slug: variantSlug, line: lineSlug, ...variant } }),
   );
   if (claim) await unlessThere('claim', () => ask(z.unknown(), 'POST', `catalogue/variants/${variantSlug}/claims`, { body: claim }));
-  return at('spool', () => ask(spoolResponse, 'POST', 'catalogue/spools', { body: { variant: variantSlug, ...spool } }));
+  const { blindCode } = await at('spool', () =>
+    ask(spoolResponse, 'POST', 'catalogue/spools', { body: { variant: variantSlug, ...spool } }),
+  );
+  return { blindCode, first: [...(isNewMaker ? [`maker ${maker.name}`] : []), ...(isNewLine ? [`line ${line.name}`] : [])] };
 }
 
-async function unlessThere(place: string, send: () => Promise<unknown>): Promise<void> {
-  await at(place, send).catch((error: unknown) => {
-    if (!(error instanceof Refusal) || error.status !== 409) throw error;
-  });
+/** @returns whether it is there only now */
+async function unlessThere(place: string, send: () => Promise<unknown>): Promise<boolean> {
+  return at(place, send).then(
+    () => true,
+    (error: unknown) => {
+      if (!(error instanceof Refusal) || error.status !== 409) throw error;
+      return false;
+    },
+  );
 }
 
 /** A fault of one request shows at its part of the form. */

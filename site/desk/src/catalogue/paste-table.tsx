@@ -40,8 +40,8 @@ export function PasteTable({ onAdded }: { onAdded: () => void }) {
     for (const { line, request } of open) {
       if (!request) continue;
       try {
-        const { blindCode } = await addRow(request);
-        setResults((before) => ({ ...before, [line]: `code ${blindCode}` }));
+        const { blindCode, first } = await addRow(request);
+        setResults((before) => ({ ...before, [line]: [`code ${blindCode}`, ...first.map((one) => `new: ${one}`)].join(', ') }));
         // What is on record is not there to be added once more after a reload.
         left = left.filter((row) => row.line !== line);
         setText(left.length === 0 ? null : await toCsv([table.titles, ...left.map(({ cells }) => cells)]));

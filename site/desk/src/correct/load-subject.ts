@@ -12,6 +12,7 @@ import { calibrationCorrection, instrumentResponse } from '../../../../api/contr
 import { spoolChange, spoolResponse } from '../../../../api/contract/endpoints/spools.js';
 import { CLAIM_BASES } from '../../../../api/contract/claims.js';
 import { CONSTRUCTIONS } from '../../../../api/contract/constructions.js';
+import { lineName } from '../../../../api/contract/line-name.js';
 import { SPOOL_SOURCES } from '../../../../api/contract/spool-sources.js';
 import { ask } from '../http/ask.js';
 import { BASIS_WORDS, CLAIMED_WORDS, CONSTRUCTION_WORDS, KIND_WORDS, optionsOf, SOURCE_WORDS } from '../words/kind-words.js';
@@ -71,7 +72,7 @@ async function line(slug: string): Promise<Subject> {
             options: optionsOf(CONSTRUCTIONS, CONSTRUCTION_WORDS),
           },
           { name: 'carriers', label: 'Ends braided', kind: 'number', value: String(one.carriers ?? ''), isOptional: true },
-          { name: 'densityGPerCm3', label: 'Density of the solid, g/cm³', value: one.densityGPerCm3 },
+          { name: 'densityGPerCm3', label: 'Density of the solid, g/cm³', kind: 'decimal', value: one.densityGPerCm3 },
         ],
       },
     ],
@@ -106,7 +107,7 @@ async function variant(slug: string): Promise<Subject> {
         method: 'PUT' as const,
         path: `${path}/claims/${quantity}`,
         fields: [
-          { name: 'printed/text', label: 'Number as printed', value: printed.text },
+          { name: 'printed/text', label: 'Number as printed', kind: 'decimal' as const, value: printed.text },
           { name: 'printed/unit', label: 'Unit as printed', value: printed.unit },
           {
             name: 'basis',
@@ -125,7 +126,7 @@ async function variant(slug: string): Promise<Subject> {
 
 async function variantTitle({ maker, line, size, colour }: z.infer<typeof variantResponse>): Promise<string> {
   const of = await Promise.all([ask(makerResponse, 'GET', row('makers', maker)), ask(lineResponse, 'GET', row('lines', line))]);
-  return `${of.map(({ name }) => name).join(' ')} ${size}, ${colour}`;
+  return `${lineName(...of)} ${size}, ${colour}`;
 }
 
 async function spool(code: string): Promise<Subject> {
@@ -150,7 +151,7 @@ async function spool(code: string): Promise<Subject> {
           { name: 'obtainedOn', label: 'When', kind: 'date', value: one.obtainedOn },
           { name: 'place', label: 'Where', value: one.place },
           { name: 'lot', label: 'Lot on the label', value: one.lot ?? '', isOptional: true },
-          { name: 'lengthM', label: 'Length, m', value: one.lengthM ?? '', isOptional: true },
+          { name: 'lengthM', label: 'Length, m', kind: 'decimal', value: one.lengthM ?? '', isOptional: true },
         ],
       },
     ],
@@ -177,9 +178,14 @@ async function instrument(code: string): Promise<Subject> {
         { name: 'certificate', label: 'Number of the certificate', value: calibration.certificate },
         { name: 'validFrom', label: 'First day', kind: 'date' as const, value: calibration.validFrom },
         { name: 'validUntil', label: 'Last day', kind: 'date' as const, value: calibration.validUntil },
-        { name: 'correctionPercent', label: 'Correction, %', value: calibration.correctionPercent },
-        { name: 'expandedUncertaintyPercent', label: 'Expanded uncertainty U, %', value: calibration.expandedUncertaintyPercent },
-        { name: 'coverageFactor', label: 'Coverage factor k', value: calibration.coverageFactor },
+        { name: 'correctionPercent', label: 'Correction, %', kind: 'decimal' as const, value: calibration.correctionPercent },
+        {
+          name: 'expandedUncertaintyPercent',
+          label: 'Expanded uncertainty U, %',
+          kind: 'decimal' as const,
+          value: calibration.expandedUncertaintyPercent,
+        },
+        { name: 'coverageFactor', label: 'Coverage factor k', kind: 'decimal' as const, value: calibration.coverageFactor },
       ],
     })),
   };

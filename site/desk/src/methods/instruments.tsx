@@ -5,7 +5,8 @@ import {
   instrumentResponse,
   instrumentsResponse,
 } from '../../../../api/contract/endpoints/instruments.js';
-import { INSTRUMENT_KINDS } from '../../../../api/contract/instrument-kinds.js';
+import { DIMENSION_OF_KIND, INSTRUMENT_KINDS } from '../../../../api/contract/instrument-kinds.js';
+import { UNITS } from '../../../../api/measurement/units/unit-table.js';
 import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
@@ -17,6 +18,11 @@ import { dayOf } from '../words/day-of.js';
 import { KIND_WORDS, optionsOf } from '../words/kind-words.js';
 
 const certificateRequest = calibrationRequest.safeExtend({ code: z.string() });
+
+/** Units that some kind of instrument is stated in; the contract says which goes with which kind. */
+const UNIT_CHOICES = Object.entries(UNITS)
+  .filter(([, { dimension }]) => Object.values<string>(DIMENSION_OF_KIND).includes(dimension))
+  .map(([symbol]) => [symbol, symbol] as const);
 
 /** Instruments with their certificates. */
 export function Instruments() {
@@ -58,10 +64,10 @@ export function Instruments() {
               { name: 'code', label: 'Short code on it', hint: 'For instance R1' },
               { name: 'name', label: 'What the bench calls it' },
               { name: 'kind', label: 'Kind', kind: 'choice', options: optionsOf(INSTRUMENT_KINDS, KIND_WORDS) },
-              { name: 'capacity/text', label: 'Largest value' },
-              { name: 'capacity/unit', label: 'Its unit' },
-              { name: 'resolution/text', label: 'Smallest step' },
-              { name: 'resolution/unit', label: 'Unit of the step' },
+              { name: 'capacity/text', label: 'Largest value', kind: 'decimal' },
+              { name: 'capacity/unit', label: 'Its unit', kind: 'choice', options: UNIT_CHOICES },
+              { name: 'resolution/text', label: 'Smallest step', kind: 'decimal' },
+              { name: 'resolution/unit', label: 'Unit of the step', kind: 'choice', options: UNIT_CHOICES },
             ]}
             onSend={async (request) => {
               const { code } = await ask(instrumentResponse, 'POST', 'instruments', { body: request });
@@ -92,9 +98,9 @@ function Certificate({ codes, onAdded }: { codes: readonly string[]; onAdded: ()
         { name: 'certificate', label: 'Number of the certificate' },
         { name: 'validFrom', label: 'First day', kind: 'date' },
         { name: 'validUntil', label: 'Last day', kind: 'date' },
-        { name: 'correctionPercent', label: 'Correction to add, %', value: '0' },
-        { name: 'expandedUncertaintyPercent', label: 'Expanded uncertainty U, %' },
-        { name: 'coverageFactor', label: 'Coverage factor k', value: '2' },
+        { name: 'correctionPercent', label: 'Correction to add, %', kind: 'decimal', value: '0' },
+        { name: 'expandedUncertaintyPercent', label: 'Expanded uncertainty U, %', kind: 'decimal' },
+        { name: 'coverageFactor', label: 'Coverage factor k', kind: 'decimal', value: '2' },
       ]}
       onSend={async ({ code, ...body }) => {
         await ask(instrumentResponse, 'POST', `instruments/${code}/calibrations`, { body });

@@ -1,5 +1,6 @@
 /** Methods that a new house may begin with: general wording of our own after the sources named; each house puts its own version on record. */
 import type { MethodSeries } from '../../../../api/contract/method-series.js';
+import { USUAL_CAUTIONS } from '../words/usual-cautions.js';
 import type { MethodVersionRequest } from '../../../../api/contract/endpoints/methods.js';
 
 export interface MethodStarter {
@@ -8,10 +9,6 @@ export interface MethodStarter {
   readonly version: Omit<MethodVersionRequest, 'effectiveFrom' | 'number' | 'effectiveUntil' | 'isComparableWithPrevious'>;
 }
 
-const CAUTIONS = [
-  'A line under load whips when it parts: eye protection on, guard closed, gloves for loaded braid, nobody in line with the pull.',
-  'Stay within the limits of the rig’s maker; your local rules stand above this method.',
-];
 const AIR = { ambientTemperatureC: { low: 18, high: 26 }, ambientHumidityPercent: { low: 40, high: 75 } };
 const PULL = { minimumSpecimens: 5, maximumCvPercent: 12, gripBreakSharePercent: 40, timeToBreakS: { low: 8, high: 40 }, ...AIR };
 const NOTHING = { areaFrom: null, reproducibilityPercent: null, places: {}, settings: [] };
@@ -19,7 +16,7 @@ const UNTREATED: MethodSeries = { code: 'untreated', kind: 'breakingForce', trea
 const words = (purpose: string, apparatus: string[], steps: string[], sources: string[]) => ({
   ...{ purpose, apparatus, steps, sources },
   formulae: [],
-  cautions: CAUTIONS,
+  cautions: [...USUAL_CAUTIONS],
   changes: 'First version.',
 });
 

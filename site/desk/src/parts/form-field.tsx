@@ -2,12 +2,14 @@ export interface FieldOptions {
   /** Place in the request, e.g. "printed/text". */
   readonly name: string;
   readonly label: string;
-  readonly kind?: 'text' | 'email' | 'password' | 'date' | 'moment' | 'number' | 'reading' | 'words' | 'choice' | 'several';
+  readonly kind?: 'text' | 'email' | 'password' | 'date' | 'moment' | 'number' | 'decimal' | 'reading' | 'words' | 'choice' | 'several';
   readonly value?: string;
   /** Of a choice: what is sent → what is read. */
   readonly options?: readonly (readonly [string, string])[];
   /** Of several: what is ticked at first. */
   readonly ticked?: readonly string[];
+  /** What is on record already, offered while one types; anything else may be typed. */
+  readonly known?: readonly string[];
   readonly hint?: string;
   readonly autocomplete?: string;
   /** Sent as null when it is left empty. */
@@ -41,7 +43,18 @@ export function Field(props: Props) {
   );
 }
 
-function Control({ id, name, kind = 'text', value = '', options = [], hint, fault, autocomplete = 'off', hasFocus = false }: Props) {
+function Control({
+  id,
+  name,
+  kind = 'text',
+  value = '',
+  options = [],
+  known = [],
+  hint,
+  fault,
+  autocomplete = 'off',
+  hasFocus = false,
+}: Props) {
   const told = [hint !== undefined && `${id}-hint`, fault !== undefined && `${id}-fault`].filter(Boolean).join(' ');
   const common = { id, name, 'aria-invalid': fault !== undefined, ...(told !== '' && { 'aria-describedby': told }), autoFocus: hasFocus };
   if (kind === 'words') return <textarea {...common} rows={3} defaultValue={value} />;
@@ -55,23 +68,33 @@ function Control({ id, name, kind = 'text', value = '', options = [], hint, faul
         ))}
       </select>
     );
-  const isNumber = kind === 'number' || kind === 'reading';
+  const isNumber = kind === 'number' || kind === 'decimal' || kind === 'reading';
   const type = isNumber ? 'text' : kind === 'moment' ? 'datetime-local' : kind;
   return (
-    <input
-      {...common}
-      type={type}
-      defaultValue={value}
-      autocomplete={autocomplete}
-      class={kind}
-      {...(isNumber && { inputMode: 'decimal' as const })}
-    />
+    <>
+      <input
+        {...common}
+        type={type}
+        defaultValue={value}
+        autocomplete={autocomplete}
+        class={kind}
+        {...(isNumber && { inputMode: 'decimal' as const })}
+        {...(known.length > 0 && { list: `${id}-known` })}
+      />
+      {known.length > 0 && (
+        <datalist id={`${id}-known`}>
+          {known.map((one) => (
+            <option key={one} value={one} />
+          ))}
+        </datalist>
+      )}
+    </>
   );
 }
 
 function Several({ id, name, label, options = [], ticked = [], fault }: Props) {
   return (
-    <fieldset class="field">
+    <fieldset class="field" data-fault={fault}>
       <legend>{label}</legend>
       {options.map(([sent, read]) => (
         <label key={sent} class="tick">

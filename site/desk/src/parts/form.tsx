@@ -1,11 +1,12 @@
 import type { ComponentChildren } from 'preact';
-import { useId, useRef, useState } from 'preact/hooks';
+import { useId, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { z } from 'zod';
+import '../../../../api/contract/input-words.js';
 import { Refusal } from '../http/problem.js';
 import { failureWords } from '../words/failure-words.js';
 import { Field } from './form-field.js';
 import type { FieldOptions } from './form-field.js';
-import { readFields } from './read-fields.js';
+import { readFields, textsIn } from './read-fields.js';
 import { useTyped } from './use-typed.js';
 
 interface Props<Schema extends z.ZodType> {
@@ -48,9 +49,15 @@ export function Form<Schema extends z.ZodType>({
   const id = useId();
   const typed = useTyped(form, keptAs, fields);
 
+  // Whoever works by keys, or has scrolled past it on a phone, comes to the first of them.
+  useLayoutEffect(() => {
+    if (Object.keys(faults).length > 0) form.current?.querySelector<HTMLElement>('[aria-invalid=true], [data-fault] input')?.focus();
+  }, [faults]);
   const show = (found: Record<string, string>, general: string) => {
     setFaults(found);
-    const elsewhere = Object.entries(found).filter(([place]) => !fields.some(({ name }) => name === place));
+    const elsewhere = Object.entries(found).filter(
+      ([place]) => !fields.some(({ name }) => name === place || name === onlyWithin(place, fields)),
+    );
     const words = [general, ...elsewhere.map(([place, fault]) => `${place}: ${fault}`)].filter((text) => text !== '').join(' ');
     setSaid({ words: words || 'Please look at the marked fields.', isFault: true });
   };
@@ -59,7 +66,7 @@ export function Form<Schema extends z.ZodType>({
     if (!form.current || isSending) return;
     const parsed = schema.safeParse(prepare({ ...readFields(form.current, fields), ...fixed }));
     if (!parsed.success) {
-      show(Object.fromEntries(parsed.error.issues.map(({ path, message }) => [path.join('/'), message])), '');
+      show(faultsOf(parsed.error, fields, form.current), '');
       return;
     }
     setIsSending(true);
@@ -78,9 +85,9 @@ export function Form<Schema extends z.ZodType>({
     }
   };
   return (
-    <form ref={form} class="form" onSubmit={(event) => void send(event)} onInput={typed.note} noValidate>
+    <form ref={form} class="form" onSubmit={(event) => void send(event)} onInput={typed.note} onKeyDown={toNextReading} noValidate>
       {fields.map((field) => (
-        <Field key={field.name} id={`${id}-${field.name}`} {...field} fault={faults[field.name] ?? faultWithin(faults, field.name)} />
+        <Field key={field.name} id={`${id}-${field.name}`} {...field} fault={faultAt(field.name, faults, fields)} />
       ))}
       {children}
       {typed.isFromBefore && (
@@ -103,6 +110,35 @@ export function Form<Schema extends z.ZodType>({
   );
 }
 
-/** A fault of one item of a list shows at the field of the list. */
-const faultWithin = (faults: Record<string, string>, name: string): string | undefined =>
-  Object.entries(faults).find(([place]) => place.startsWith(`${name}/`))?.[1];
+/** A gauge ends each number with Enter: the form goes when the last of them is there. */
+function toNextReading(event: KeyboardEvent & { readonly currentTarget: HTMLFormElement }): void {
+  const { target, currentTarget } = event;
+  if (event.key !== 'Enter' || !(target instanceof HTMLInputElement) || !target.matches('.reading') || target.value === '') return;
+  const next = [...currentTarget.querySelectorAll<HTMLInputElement>('input.reading')].find(({ value }) => value === '');
+  if (!next) return;
+  event.preventDefault();
+  next.focus();
+}
+
+/** Faults at the fields; what is made of a field that lacks something is told of only when there is none. */
+function faultsOf({ issues }: z.ZodError, fields: readonly FieldOptions[], form: HTMLFormElement): Record<string, string> {
+  const isEmpty = (place: string) => textsIn(form, place).every((text) => text.trim() === '');
+  const isField = (place: string) => fields.some(({ name }) => place === name || place.startsWith(`${name}/`));
+  const found = issues.map(({ path, message }) => [path.join('/'), message] as const);
+  const atFields = found.filter(([place]) => isField(place));
+  return Object.fromEntries(
+    (atFields.length > 0 ? atFields : found).map(([place, message]) => [
+      place,
+      fields.some(({ name }) => name === place) && isEmpty(place) ? 'Nothing is here yet; it is needed' : message,
+    ]),
+  );
+}
+
+/** At its field; a fault of one item of a list at the field of the list, one of what a field is a part of at that field where it is the only part. */
+const faultAt = (name: string, faults: Record<string, string>, fields: readonly FieldOptions[]): string | undefined =>
+  faults[name] ?? Object.entries(faults).find(([place]) => place.startsWith(`${name}/`) || onlyWithin(place, fields) === name)?.[1];
+
+function onlyWithin(place: string, fields: readonly FieldOptions[]): string | null {
+  const within = fields.filter(({ name }) => name.startsWith(`${place}/`));
+  return within.length === 1 ? (within[0]?.name ?? null) : null;
+}

@@ -15,6 +15,8 @@ function valueOf(entered: FormData, { name, kind, isOptional = false }: FieldOpt
   if (kind === 'several') return entered.getAll(name);
   const text = textIn(entered, name);
   if (text === '' && isOptional) return null;
+  // Sent as text, to the last digit; of what a gauge or a label shows, the comma is part of the record.
+  if (kind === 'decimal') return text.replace(',', '.');
   return kind === 'number' && text !== '' ? Number(text.replace(',', '.')) : text;
 }
 

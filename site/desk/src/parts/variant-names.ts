@@ -2,6 +2,7 @@
 import { createContext } from 'preact';
 import { linesResponse, makersResponse, variantsResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import type { LineResponse, MakerResponse, VariantResponse } from '../../../../api/contract/endpoints/catalogue.js';
+import { lineName } from '../../../../api/contract/line-name.js';
 import { allPages } from '../http/all-pages.js';
 import { useLoaded } from './use-loaded.js';
 
@@ -22,10 +23,13 @@ export async function loadCatalogue(): Promise<CatalogueRows> {
 
 /** Short name → name. */
 export function variantNames({ makers, lines, variants }: CatalogueRows): ReadonlyMap<string, string> {
-  const nameIn = (rows: readonly { readonly slug: string; readonly name: string }[], slug: string) =>
-    rows.find((row) => row.slug === slug)?.name ?? slug;
+  const named = <Row extends { readonly slug: string; readonly name: string }>(rows: readonly Row[], slug: string) =>
+    rows.find((row) => row.slug === slug) ?? { name: slug };
   return new Map(
-    variants.map(({ slug, maker, line, size, colour }) => [slug, `${nameIn(makers, maker)} ${nameIn(lines, line)} ${size}, ${colour}`]),
+    variants.map(({ slug, maker, line, size, colour }) => [
+      slug,
+      `${lineName(named(makers, maker), named(lines, line))} ${size}, ${colour}`,
+    ]),
   );
 }
 

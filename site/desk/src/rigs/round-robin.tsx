@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import { instrumentsResponse } from '../../../../api/contract/endpoints/instruments.js';
 import { cellRequest, roundRobinResponse } from '../../../../api/contract/endpoints/round-robins.js';
 import { RIG_KINDS } from '../../../../api/contract/instrument-kinds.js';
+import { readingsFrom } from '../bench/readings-from.js';
 import type { Account } from '../frame/account.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
@@ -94,7 +95,7 @@ function HandIn({ slug, robin: { report, yourNumber }, onHandedIn }: { slug: str
         ]}
         prepare={({ unit, readings, ...entered }) => ({
           ...entered,
-          readings: Object.values(readings as Record<string, { text: string }>).map(({ text }) => ({ text: text.replace(',', '.'), unit })),
+          readings: readingsFrom(readings, String(unit)),
         })}
         onSend={async (request, key) => {
           await ask(roundRobinResponse, 'POST', `round-robins/${slug}/cells`, { body: request, key });

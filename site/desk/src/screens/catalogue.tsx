@@ -39,7 +39,7 @@ export function Catalogue() {
       <h2>Add</h2>
       {spools.answer && (
         <FoldedForm what="One spool" count={spools.answer.length}>
-          <AddSpool onAdded={added} />
+          <AddSpool onAdded={added} known={rows.answer} />
         </FoldedForm>
       )}
       <PasteTable onAdded={added} />

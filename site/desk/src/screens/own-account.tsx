@@ -1,8 +1,5 @@
 import { z } from 'zod';
 import {
-  interestRequest,
-  interestResponse,
-  interestsResponse,
   passwordChange,
   tokenRequest,
   tokenResponse,
@@ -10,6 +7,7 @@ import {
   SHORTEST_PASSWORD,
 } from '../../../../api/contract/endpoints/accounts.js';
 import { useState } from 'preact/hooks';
+import { Interests } from '../account/interests.js';
 import { Sessions } from '../account/sessions.js';
 import type { ScreenProps } from '../frame/open-screen.js';
 import { ask } from '../http/ask.js';
@@ -63,45 +61,6 @@ function Password() {
         onSend={async (request) => {
           await ask(z.null(), 'POST', 'accounts/me/password-changes', { body: request });
           return 'The password is changed.';
-        }}
-      />
-    </section>
-  );
-}
-
-function Interests() {
-  const interests = useLoaded(() => ask(interestsResponse, 'GET', 'interests'));
-  return (
-    <section>
-      <h2>Ties to makers</h2>
-      <p>
-        Whoever works for a maker, or is paid or supplied by one, says so. It is no fault; it keeps you from judging that maker’s lines.
-      </p>
-      <Loading of={interests} />
-      <ul class="rows">
-        {interests.answer?.items.map(({ maker, words, declaredAt }) => (
-          <li key={maker + declaredAt}>
-            <p>
-              {maker}: {words}
-            </p>
-            <span class="soft">{dayOf(declaredAt)}</span>
-          </li>
-        ))}
-      </ul>
-      {interests.answer?.items.length === 0 && <p class="soft">You have declared none.</p>}
-      <Form
-        schema={interestRequest}
-        submit="Declare a tie"
-        keptAs="interest"
-        isRepeated
-        fields={[
-          { name: 'maker', label: 'Maker', hint: 'Its short name, as in addresses: lower-case letters and hyphens.' },
-          { name: 'words', label: 'The tie, in words' },
-        ]}
-        onSend={async (request) => {
-          const { maker } = await ask(interestResponse, 'POST', 'interests', { body: request });
-          interests.again();
-          return `Your tie to ${maker} is on record.`;
         }}
       />
     </section>

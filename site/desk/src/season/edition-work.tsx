@@ -3,7 +3,6 @@ import type { z } from 'zod';
 import { boardResponse } from '../../../../api/contract/endpoints/board.js';
 import { editionResponse } from '../../../../api/contract/endpoints/editions.js';
 import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
-import type { Obstacle } from '../../../../api/contract/obstacle.js';
 import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
@@ -13,6 +12,7 @@ import { Amending } from './amending.js';
 import { Assigning } from './assigning.js';
 import { BoardMatrix } from './board-matrix.js';
 import { Excluding } from './excluding.js';
+import { Closing, IN_THE_WAY, Opening } from './opening-and-closing.js';
 import { Obstacles } from './obstacles.js';
 import { Overruling } from './overruling.js';
 import { PlannedEdition } from './planned-edition.js';
@@ -31,8 +31,6 @@ interface Props {
   readonly others: readonly string[];
   readonly onMoved: () => void;
 }
-
-const IN_THE_WAY = 'in-the-way';
 
 /** One edition: what is missing, how it would stand, and its next act. */
 export function EditionWork(props: Props) {
@@ -143,41 +141,11 @@ function Work({ edition, others, schemes, onMoved }: Props & { readonly schemes:
         <Closing
           obstacles={work.answer.board.standsInTheWay}
           name={name}
+          entries={board}
           onClose={() => move('closure', 'It is closed. Look at the preview once more, then publish.')}
         />
       )}
       {(state === 'closed' || state === 'published') && <Publishing slug={slug} isFirst={state === 'closed'} onPublished={onMoved} />}
     </>
-  );
-}
-
-function Opening({ obstacles, name, onOpen }: { obstacles: readonly Obstacle[]; name: string; onOpen: () => void }) {
-  return (
-    <section>
-      <h2>Open it</h2>
-      <Obstacles of={obstacles} />
-      <p>From the opening on, its methods, checks and the key of the blind codes are fixed, and testers hand in.</p>
-      <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onOpen()}>
-        Open {name}
-      </button>
-    </section>
-  );
-}
-
-function Closing({ obstacles, name, onClose }: { obstacles: readonly Obstacle[]; name: string; onClose: () => void }) {
-  return (
-    <section>
-      <h2>Close it</h2>
-      {obstacles.length > 0 && (
-        <p>
-          <a href={`#${IN_THE_WAY}`}>{obstacles.length === 1 ? 'Something stands' : `${obstacles.length} things stand`} in the way</a>, each
-          with what to do about it.
-        </p>
-      )}
-      <p>After the closing nobody hands in any more. It cannot be opened again.</p>
-      <button type="button" class="main" aria-disabled={obstacles.length > 0} onClick={() => obstacles.length === 0 && onClose()}>
-        Close {name}
-      </button>
-    </section>
   );
 }

@@ -44,17 +44,17 @@ export function NewEdition({ editions, onPlanned }: Props) {
             fields={[
               { name: 'name', label: 'Name of the scheme' },
               {
-                name: 'codes',
+                name: 'rules/categories',
                 label: 'Categories, each with the same weight',
                 kind: 'several',
                 options: categories.map(({ code, name }) => [code, name] as const),
               },
             ]}
-            prepare={({ name, codes }) =>
+            prepare={({ name, rules }) =>
               schemeFrom(
                 toSlug(String(name)),
                 String(name),
-                categories.filter(({ code }) => (codes as string[]).includes(code)),
+                categories.filter(({ code }) => (rules as { categories: string[] }).categories.includes(code)),
               )
             }
             onSend={async (request) => {

@@ -1,5 +1,6 @@
 import { CONSTRUCTIONS } from '../../../../api/contract/constructions.js';
 import { remarkRequest, remarkResponse, remarkSuccessorRequest, remarksResponse } from '../../../../api/contract/endpoints/statements.js';
+import { lineName } from '../../../../api/contract/line-name.js';
 import { workingEditionsResponse } from '../../../../api/contract/endpoints/editions.js';
 import type { RemarkResponse } from '../../../../api/contract/endpoints/statements.js';
 import { ask } from '../http/ask.js';
@@ -100,12 +101,12 @@ const aboutAs = ({ kind, slug }: RemarkResponse['about']): string => `${kind} ${
 
 /** What a caveat can be about, as one text each → what it is called. */
 function aboutChoices(rows: CatalogueRows): (readonly [string, string])[] {
-  const makerOf = (slug: string) => rows.makers.find((one) => one.slug === slug)?.name ?? slug;
+  const makerOf = (slug: string) => rows.makers.find((one) => one.slug === slug) ?? { name: slug };
   return [
     ...CONSTRUCTIONS.map(
       (construction) => [`construction ${construction}`, `all lines that are ${CONSTRUCTION_WORDS[construction]}`] as const,
     ),
-    ...rows.lines.map(({ slug, maker, name }) => [`line ${slug}`, `${makerOf(maker)} ${name}, all its variants`] as const),
+    ...rows.lines.map((line) => [`line ${line.slug}`, `${lineName(makerOf(line.maker), line)}, all its variants`] as const),
     ...[...variantNames(rows)].map(([slug, name]) => [`variant ${slug}`, name] as const),
   ];
 }

@@ -1,5 +1,5 @@
 /** What each role has done and has to do next, from what is on record. */
-import { accountsResponse } from '../../../../api/contract/endpoints/accounts.js';
+import { accountsResponse, invitationsResponse } from '../../../../api/contract/endpoints/accounts.js';
 import { controlLinesResponse, rigsResponse } from '../../../../api/contract/endpoints/control-pulls.js';
 import { workingEditionsResponse } from '../../../../api/contract/endpoints/editions.js';
 import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
@@ -30,15 +30,20 @@ export async function stepsFor({ roles }: Account): Promise<Step[]> {
 }
 
 async function ofAdmin(): Promise<Step[]> {
-  const { items } = await ask(accountsResponse, 'GET', 'accounts');
-  const holders = (role: Role) => items.filter(({ roles, isDisabled }) => roles.includes(role) && !isDisabled);
-  const invite = (role: Role, why: string) =>
-    step(
+  const [accounts, invitations] = await Promise.all([
+    ask(accountsResponse, 'GET', 'accounts'),
+    ask(invitationsResponse, 'GET', 'invitations'),
+  ]);
+  const invite = (role: Role, why: string) => {
+    const here = accounts.items.filter(({ roles, isDisabled }) => roles.includes(role) && !isDisabled).length;
+    const isInvited = invitations.items.some(({ roles }) => roles.includes(role));
+    return step(
       `Invite ${role === 'editor' ? 'an editor' : `a ${role}`}`,
       '/desk/house/',
-      holders(role).length > 0,
-      holders(role).length > 0 ? `${holders(role).length} here` : why,
+      here > 0 || isInvited,
+      here > 0 ? `${here} here` : isInvited ? 'Invited; the invitation is not taken up yet.' : why,
     );
+  };
   return [
     step('Your own account', '/desk/account/', true),
     invite('editor', 'Sets up methods, catalogue and edition.'),

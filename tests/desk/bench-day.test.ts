@@ -1,8 +1,8 @@
 /** A tester's day in the browser, from sign-in to sign-out, on a real application. */
 import sharp from 'sharp';
 import { workbook } from '../support/workbook.js';
-import { signOut } from '../support/desk.js';
-import { DeskBench, FORCES, TIMES, draftOf, handedIn, isSaved, pull, typeCode } from '../support/desk-bench.js';
+import { DeskBench, FORCES, TIMES, draftOf, handedIn, isSaved, pull, tabTo, typeCode, typeInto } from '../support/desk-bench.js';
+import { PASSWORD } from '../support/test-application.js';
 
 let day: DeskBench;
 beforeAll(async () => {
@@ -13,15 +13,42 @@ afterAll(async () => {
   await day.close();
 });
 
-test('from sign-in to sign-out: control pull, ten specimens by 20 numbers and 20 Enter, handed in once', async () => {
-  const page = await day.arrive(day.bench.tester.email);
-  for (const [i, force] of ['83.1', '82,6', '83.4'].entries()) await page.getByLabel(`Pull ${i + 1}`).fill(force);
-  await page.getByRole('button', { name: 'Pulled' }).click();
+test('by keyboard alone, from sign-in to sign-out: control pull, ten specimens by 20 numbers and 20 Enter, handed in once', async () => {
+  const page = await (await day.desk.device()).newPage();
+  const press = async (name: string) => {
+    await tabTo(page, page.getByRole('button', { name, exact: true }));
+    await page.keyboard.press('Enter');
+  };
+  await page.goto(`${day.desk.url}/desk/bench/`);
+  await typeInto(page, 'E-mail', day.bench.tester.email);
+  await typeInto(page, 'Password', PASSWORD);
+  await page.keyboard.press('Enter');
+  // The same day, whichever part a browser asks for first.
+  await typeInto(page, 'Bench day', '03032026');
+  await typeInto(page, 'Air, °C', '21,5');
+  await typeInto(page, 'Humidity, %', '55');
+  await tabTo(page, page.getByLabel('R1, '));
+  await page.keyboard.press('Space');
+  await press('Keep for the day');
+  await page.getByText('still right?').waitFor();
+  // What was said once is folded away.
+  expect(await page.getByLabel('Air, °C').isVisible()).toBe(false);
+
+  await typeInto(page, 'Pull 1', '83.1');
+  for (const next of ['82,6', '83.4 N']) {
+    await page.keyboard.press('Enter');
+    await page.keyboard.type(next);
+  }
+  await page.keyboard.press('Enter');
   await page.getByText('R1: on record; there are no limits yet').waitFor();
   expect(await page.getByLabel('Before you pull').innerText()).toMatch(/whips when it parts.*local rules/s);
 
   await page.getByText('Nothing begun yet').waitFor();
-  await typeCode(page, day.bench.spool.toLowerCase());
+  await typeInto(page, 'Code on the spool', day.bench.spool.toLowerCase());
+  await tabTo(page, page.getByLabel('Method').last());
+  await page.keyboard.type('Straight');
+  await press('Begin');
+  await page.getByLabel('Force, specimen 1', { exact: true }).waitFor();
   let numbers = 0;
   let enters = 0;
   for (const [i, force] of FORCES.entries()) {
@@ -38,20 +65,21 @@ test('from sign-in to sign-out: control pull, ten specimens by 20 numbers and 20
   expect(await page.locator('[data-live=mean]').innerText()).toBe('90.21 N');
   await page.locator('[data-live=spread]', { hasText: '1.3' }).waitFor();
   await isSaved(page);
-  await page.getByRole('button', { name: 'Hand in' }).click();
+  await press('Hand in');
   await page.getByRole('heading', { name: 'Handed in' }).waitFor();
   const reference = /S-2026-\d+/.exec(await page.locator('.lede').innerText())![0];
   const { specimens, state, spool } = await day.read(reference);
   expect({ state, spool }).toEqual({ state: 'submitted', spool: day.bench.spool });
   const entered = specimens.map(({ readings }: any) => readings.map(({ entered: { text, unit } }: any) => `${text} ${unit}`));
   expect(entered).toEqual(FORCES.map((force, i) => [`${force} N`, `${TIMES[i]!} s`]));
-  await signOut(page);
+  await press('Sign out');
+  await page.getByRole('heading', { name: 'Sign in' }).waitFor();
 }, 60_000);
 
 test('what a gauge types is checked, a mass is asked about, keys mark what failed, backspace goes back; it sounds where somebody wishes it', async () => {
-  const context = await day.desk.device();
+  const page = await day.arrive(day.bench.tester.email);
+  const context = page.context();
   await context.addInitScript('window.shakes = 0; Navigator.prototype.vibrate = () => { window.shakes += 1; return true; };');
-  const page = await day.arrive(day.bench.tester.email, context);
   await page.getByLabel('Code on the spool').fill('ABCDEFG');
   await page.getByRole('button', { name: 'Begin' }).click();
   await page.getByText('is no code').waitFor();
@@ -188,7 +216,7 @@ test('a file whose days may be meant in two ways is read as one press says', asy
 }, 60_000);
 
 test('by touch at 360 px: ten specimens, one broken at the grip, handed in', async () => {
-  const page = await day.arrive(day.bench.tester.email, await day.desk.device(360));
+  const page = await day.arrive(day.bench.tester.email, 360);
   await day.beginSheet(page, day.bench.otherSpool);
   let taps = 0;
   const tap = async (name: RegExp) => {

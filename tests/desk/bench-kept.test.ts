@@ -2,7 +2,7 @@
 import type { Page } from 'playwright-core';
 import { faultsOfPage } from '../support/axe.js';
 import { CLAIM, LINE, MAKER, VARIANT } from '../support/catalogue-fixtures.js';
-import { signOut } from '../support/desk.js';
+import { keepBenchDay, signOut } from '../support/desk.js';
 import { contentFor, planRoundRobin } from '../support/bench.js';
 import { DeskBench, FORCES, draftOf, handedIn, isSaved, pull } from '../support/desk-bench.js';
 import { PASSWORD } from '../support/test-application.js';
@@ -17,8 +17,8 @@ afterAll(async () => {
 });
 
 test('the network goes in the middle: nothing is lost, it is told, a reload keeps it, and it is handed in once', async () => {
-  const context = await day.desk.device();
-  const page = await day.arrive(day.bench.tester.email, context);
+  const page = await day.arrive(day.bench.tester.email);
+  const context = page.context();
   await day.beginSheet(page, day.bench.otherSpool);
   await pull(page, FORCES.slice(0, 4));
   await isSaved(page);
@@ -57,8 +57,8 @@ test('the network goes in the middle: nothing is lost, it is told, a reload keep
 }, 90_000);
 
 test('a sheet that was only opened leaves nothing behind; what is typed before a row is done is found again on the device', async () => {
-  const context = await day.desk.device();
-  const page = await day.arrive(day.bench.otherTester.email, context);
+  const page = await day.arrive(day.bench.otherTester.email);
+  const context = page.context();
   const begun = async () => (await day.bench.otherTester.call('get', '/v1/submissions?state=draft').expect(200)).body.items as unknown[];
   await day.beginSheet(page, day.bench.spool);
   await page.waitForLoadState('networkidle');
@@ -78,8 +78,8 @@ test('a sheet that was only opened leaves nothing behind; what is typed before a
 }, 60_000);
 
 test('two tabs on one draft: both texts stand by row, and what is chosen is what is kept', async () => {
-  const context = await day.desk.device();
-  const page = await day.arrive(day.bench.tester.email, context);
+  const page = await day.arrive(day.bench.tester.email);
+  const context = page.context();
   await day.beginSheet(page, day.bench.spool);
   await pull(page, FORCES.slice(0, 1));
   await isSaved(page);
@@ -137,8 +137,8 @@ async function afterReload(page: Page, labels: readonly string[]): Promise<strin
 }
 
 test('a control pull that is typed and not sent stands there after a reload with its unit, is sent once, and is then gone', async () => {
-  const context = await day.desk.device();
-  const page = await day.arrive(day.bench.tester.email, context);
+  const page = await day.arrive(day.bench.tester.email);
+  const context = page.context();
   const pulls = ['Pull 1', 'Pull 2', 'Pull 3'];
   await page.getByLabel(pulls[0]!, { exact: true }).waitFor();
   await page.getByLabel('Displayed in').last().selectOption('lbf');
@@ -220,8 +220,8 @@ test('a certificate, a row and a table of the catalogue, and words of a review s
 }, 60_000);
 
 test('on a shared device the sheets of one tester are not those of another', async () => {
-  const context = await day.desk.device();
-  const page = await day.arrive(day.bench.tester.email, context);
+  const page = await day.arrive(day.bench.tester.email);
+  const context = page.context();
   await day.beginSheet(page, day.bench.spool);
   await pull(page, ['66.6']);
   await page.waitForURL(/draft=/);
@@ -248,7 +248,8 @@ test('nothing that the desk of a tester receives names a maker, a line, a size o
         () => '',
       );
   });
-  const page = await day.arrive(day.bench.tester.email, context);
+  const page = await day.desk.signedIn(day.bench.tester.email, '/desk/bench/', context);
+  await keepBenchDay(page, '2026-03-10');
   await day.beginSheet(page, day.bench.spool);
   // Four times the label's 20 lbf: what the checks find must not tell.
   await pull(page, ['395.1', '396.2', '394.4', '395.8', '396.0']);

@@ -72,10 +72,9 @@ afterAll(async () => {
   await b.t.close();
 });
 
-/** Waits until nothing is being fetched any more. */
+/** Waits until nothing is being fetched any more: a part that waits says so as long as it does. */
 async function settled(page: Page): Promise<void> {
-  await page.locator('main h1').waitFor();
-  await page.waitForLoadState('networkidle');
+  await page.locator('main:not([aria-busy=true]) h1').waitFor();
   await page.locator('main', { hasNotText: 'Fetching …' }).waitFor();
 }
 

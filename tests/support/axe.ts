@@ -22,18 +22,24 @@ export async function axeFaults(page: Page, rules: keyof typeof RULES = 'all', w
   return violations.map(({ id, nodes }) => `${id} at ${nodes[0]?.html.slice(0, 140)}`);
 }
 
+/** Which elements are shown, and how each is laid out: where both are the same, axe sees the same. */
+const SHOWN = `[...document.querySelectorAll('body *')].map((one) => (one.checkVisibility() ? getComputedStyle(one).display : '')).join(' ')`;
+
 /**
- * What is wrong with a page in both themes: axe's violations, and what has to be scrolled sideways at a width. Colours are those of a theme whatever the width, so that they
- * are asked for once in the dark.
+ * What is wrong with a page in both themes: axe's violations, and what has to be scrolled sideways at a width. axe looks again at a width only where it shows something else
+ * than at those before; colours are those of a theme whatever the width, so that they are asked for once in the dark.
  * @param widths at which it is looked at [CSS px]
  */
 export async function faultsOfPage(page: Page, name: string, widths: readonly number[]): Promise<string[]> {
   const faults: string[] = [];
+  const seen = new Set<string>();
   await page.evaluate('document.querySelectorAll("details").forEach((one) => { one.open = true; })');
   await page.emulateMedia({ colorScheme: 'light' });
   for (const width of widths) {
     await page.setViewportSize({ width, height: 900 });
-    faults.push(...(await axeFaults(page)).map((fault) => `${name} light ${width}: ${fault}`));
+    const shown = (await page.evaluate(SHOWN)) as string;
+    if (!seen.has(shown)) faults.push(...(await axeFaults(page)).map((fault) => `${name} light ${width}: ${fault}`));
+    seen.add(shown);
     const wider = (await page.evaluate('document.documentElement.scrollWidth - innerWidth')) as number;
     if (wider > 0) faults.push(`${name} ${width}: ${wider} px too wide`);
   }

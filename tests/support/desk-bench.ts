@@ -1,8 +1,8 @@
-import type { BrowserContext, Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { setUpBench } from './bench.js';
 import type { Bench } from './bench.js';
 import { keepBenchDay, openDesk } from './desk.js';
-import type { OpenDesk } from './desk.js';
+import type { OpenDesk, StorageState } from './desk.js';
 
 /** Forces [N] and times [s] of ten specimens of the spool whose label says 20 lbf. */
 export const FORCES = ['90.1', '91.4', '88.9', '90.7', '89.5', '92.2', '90.3', '88.1', '91.0', '89.9'];
@@ -10,6 +10,9 @@ export const TIMES = ['18.2', '17.9', '18.4', '18.8', '18.1', '18.4', '17.6', '1
 
 /** A tester's day at the desk of a bench with a control line. */
 export class DeskBench {
+  /** Of each tester the device as it stood when the day was said: signing in and saying it once is enough for all that is tested on top. */
+  private readonly arrived = new Map<string, StorageState>();
+
   private constructor(
     readonly bench: Bench,
     readonly desk: OpenDesk,
@@ -27,9 +30,13 @@ export class DeskBench {
   }
 
   /** A tester signed in, with the day's context said, on a device of their own. */
-  async arrive(email: string, context?: BrowserContext): Promise<Page> {
-    const page = await this.desk.signedIn(email, '/desk/bench/', context);
-    await keepBenchDay(page, '2026-03-10');
+  async arrive(email: string, width?: number): Promise<Page> {
+    const before = this.arrived.get(email);
+    const page = await this.desk.signedIn(email, '/desk/bench/', await this.desk.device(width, before));
+    if (!before) {
+      await keepBenchDay(page, '2026-03-10');
+      this.arrived.set(email, await page.context().storageState());
+    }
     return page;
   }
 
@@ -70,3 +77,20 @@ export async function handedIn(page: Page): Promise<string> {
 }
 
 export const draftOf = (page: Page): string => new URL(page.url()).searchParams.get('draft')!;
+
+const FARTHEST_BY_TAB = 80;
+
+/** Walks on by Tab until it is there; nobody points at anything. */
+export async function tabTo(page: Page, field: Locator): Promise<void> {
+  await field.waitFor();
+  for (let i = 0; i < FARTHEST_BY_TAB; i += 1) {
+    if (await field.evaluate((one) => one.ownerDocument.activeElement === one)) return;
+    await page.keyboard.press('Tab');
+  }
+  throw new Error(`${field.toString()} is not come to by Tab.`);
+}
+
+export async function typeInto(page: Page, label: string, text: string): Promise<void> {
+  await tabTo(page, page.getByLabel(label, { exact: true }));
+  await page.keyboard.type(text);
+}

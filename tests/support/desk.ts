@@ -8,6 +8,9 @@ import type { TestApplication } from './test-application.js';
 /** Narrower ones are touched [CSS px]. */
 const PHONE_BELOW = 500;
 
+/** Cookies and storage of a device, as they stood once. */
+export type StorageState = Awaited<ReturnType<BrowserContext['storageState']>>;
+
 /** The desk of a real application, in a real browser. */
 export interface OpenDesk {
   readonly url: string;
@@ -15,7 +18,7 @@ export interface OpenDesk {
   /** What pages complained of; the content policy complains there too. */
   readonly complaints: string[];
   /** A device of its own: cookies and storage are nobody else's. */
-  device(width?: number): Promise<BrowserContext>;
+  device(width?: number, storageState?: StorageState): Promise<BrowserContext>;
   /** Opens an address of the desk and signs in there. */
   signedIn(email: string, path: string, context?: BrowserContext): Promise<Page>;
   close(): Promise<void>;
@@ -29,12 +32,13 @@ export async function openDesk(t: TestApplication, film?: string): Promise<OpenD
   const browser = await launchBrowser(film);
   const complaints: string[] = [];
 
-  const device = async (width = 1280): Promise<BrowserContext> => {
+  const device = async (width = 1280, storageState?: StorageState): Promise<BrowserContext> => {
     const context = await browser.newContext({
       viewport: { width, height: 740 },
       hasTouch: width < PHONE_BELOW,
       timezoneId: 'Europe/Lisbon',
       locale: 'en-GB',
+      ...(storageState && { storageState }),
     });
     context.setDefaultTimeout(10_000);
     // Browsers keep this for secure pages; a bench may be reached by plain HTTP.
@@ -48,10 +52,14 @@ export async function openDesk(t: TestApplication, film?: string): Promise<OpenD
   const signedIn = async (email: string, path: string, context?: BrowserContext): Promise<Page> => {
     const page = await (context ?? (await device())).newPage();
     await page.goto(url + path);
+    const signOutButton = page.getByRole('button', { name: 'Sign out' });
+    // A device on which somebody arrived before is signed in, as long as that session holds.
+    await signOutButton.or(page.getByLabel('E-mail')).waitFor();
+    if (await signOutButton.isVisible()) return page;
     await page.getByLabel('E-mail').fill(email);
     await page.getByLabel('Password').fill(PASSWORD);
     await page.getByRole('button', { name: 'Sign in' }).click();
-    await page.getByRole('button', { name: 'Sign out' }).waitFor();
+    await signOutButton.waitFor();
     return page;
   };
   return { url, browser, complaints, device, signedIn, close: () => browser.close() };

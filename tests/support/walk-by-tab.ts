@@ -10,6 +10,10 @@ const STOPS = `[...document.querySelectorAll('a[href], button, input, select, te
 
 /** Notes each stop as it is come to, and whether it stands out and lies in sight there. */
 const WATCH = `
+  // The way begins at the head of the page, wherever the screen put somebody.
+  document.body.tabIndex = -1;
+  document.body.focus();
+  document.body.removeAttribute('tabindex');
   window.stops = ${STOPS};
   window.met = new Map();
   window.addEventListener('focusin', ({ target }) => {
@@ -20,7 +24,6 @@ const WATCH = `
     if (bottom <= 0 || right <= 0 || top >= innerHeight || left >= innerWidth) faults.push('it has the focus out of sight');
     window.met.set(target, faults);
   });
-  document.activeElement?.blur();
   scrollTo(0, 0);
   [window.stops.length, document.querySelectorAll('input[type^="date"]').length]`;
 

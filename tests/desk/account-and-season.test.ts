@@ -61,6 +61,13 @@ test('a wrong password changes nothing; the right one does, and only the new one
     await page.getByRole('button', { name: 'Change the password' }).click();
   };
   const signIn = async (password: string) => (await b.t.call('post', '/v1/sessions').send({ email, password })).status;
+  // A tie is declared to a maker by name.
+  await page.getByText('Declare a tie: the makers').click();
+  await page.getByLabel('Maker', { exact: true }).selectOption({ label: MAKER.name });
+  await page.getByLabel('The tie, in words').fill('They lent me a reel.');
+  await page.getByRole('button', { name: 'Declare a tie' }).click();
+  await page.getByText(`Your tie to ${MAKER.name} is on record.`).waitFor();
+  await page.getByText(`${MAKER.name}: They lent me a reel.`).waitFor();
   await change('not the one that it was');
   await page.getByRole('alert').filter({ hasText: 'password' }).waitFor();
   expect([await signIn(PASSWORD), await signIn(NEW_PASSWORD)]).toEqual([201, 401]);

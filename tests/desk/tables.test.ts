@@ -1,4 +1,6 @@
 /** What a dropped or pasted table is read as: readings, the record of a pull, days, spools. */
+import { lineName } from '../../api/contract/line-name.js';
+import { readingsFrom } from '../../site/desk/src/bench/readings-from.js';
 import { schemeRequest } from '../../api/contract/endpoints/schemes.js';
 import { cellsFor, isRecord, peakOf, readingsIn, unitsOf } from '../../site/desk/src/bench/dropped-readings.js';
 import { columnsOf } from '../../site/desk/src/bench/method-columns.js';
@@ -10,6 +12,27 @@ import { withoutRoutes } from '../../site/desk/src/words/without-routes.js';
 import { METHOD_OF_FINDING } from '../../site/desk/src/words/method-help.js';
 import { CHECKS } from '../../api/checks/check-list.js';
 import { METHOD_VERSION } from '../support/bench.js';
+
+test('a line that says its maker is not called by the maker’s name once more', () => {
+  const named = (maker: string, line: string) => lineName({ name: maker }, { name: line });
+  expect([
+    named('Quaymade', 'Quaymade 8'),
+    named('Quaymade', 'quaymade'),
+    named('Quay', 'Quaymade 8'),
+    named('Tidewick', 'Brinearrow'),
+  ]).toEqual(['Quaymade 8', 'quaymade', 'Quay Quaymade 8', 'Tidewick Brinearrow']);
+});
+
+test('what a gauge types into a form: its unit is taken where it is a force, a mass is left to be refused', () => {
+  const fields = Object.fromEntries(['83,1', '83.1 N', '18.7 lbf', '18.7 lb', ''].map((text, i) => [i, { text }]));
+  expect(readingsFrom(fields, 'N')).toEqual([
+    { text: '83.1', unit: 'N' },
+    { text: '83.1', unit: 'N' },
+    { text: '18.7', unit: 'lbf' },
+    { text: '18.7 lb', unit: 'N' },
+    { text: '', unit: 'N' },
+  ]);
+});
 
 const COLUMNS = columnsOf(METHOD_VERSION as never);
 const read = (text: string) => cellsOfText(text).then((cells) => readingsIn(cells, COLUMNS));

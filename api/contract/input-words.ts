@@ -19,8 +19,8 @@ const FORMS: Readonly<Record<string, string>> = {
   url: 'an address of a page, e.g. https://example.org/',
   uuid: 'an id as an answer gave it, a UUID',
 };
-const COUNTED: Readonly<Record<string, string>> = { string: 'characters', array: 'items', set: 'items', map: 'entries', record: 'fields' };
-const ONE_OF: Readonly<Record<string, string>> = { characters: 'character', items: 'item', entries: 'entry', fields: 'field' };
+const COUNTED: Readonly<Record<string, string>> = { string: 'character', array: 'item', set: 'item', record: 'field' };
+const number = (count: number, what: string): string => `${count} ${what}${count === 1 ? '' : 's'}`;
 const LONGEST_SHOWN = 40;
 
 /** What was typed, short enough to be read. */
@@ -47,15 +47,14 @@ function dayMeant(text: string): string {
 
 const bound = (least: boolean, origin: string, limit: number | bigint): string => {
   const counted = COUNTED[origin];
-  const words = counted === undefined ? '' : ` ${Number(limit) === 1 ? ONE_OF[counted] : counted}`;
-  return `${least ? 'at least' : 'at most'} ${limit}${words}`;
+  return `${least ? 'at least' : 'at most'} ${counted === undefined ? limit : number(Number(limit), counted)}`;
 };
 
 function sized(origin: string, input: unknown): string {
   const counted = COUNTED[origin];
   const length = typeof input === 'string' || Array.isArray(input) ? input.length : null;
   if (length === 0) return 'nothing';
-  return counted === undefined || length === null ? shown(input) : `${length} ${counted}`;
+  return counted === undefined || length === null ? shown(input) : number(length, counted);
 }
 
 const list = (values: readonly unknown[]): string => `${values.length > 1 ? 'one of ' : ''}${values.map(String).join(', ')}`;

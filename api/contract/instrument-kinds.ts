@@ -1,3 +1,4 @@
+import { UNITS } from '../measurement/units/unit-table.js';
 import type { Dimension } from '../measurement/units/unit-table.js';
 
 /** What the range and the resolution of each kind of instrument are stated in; an abrader's is the load of its tensioning weight. */
@@ -14,6 +15,11 @@ export const DIMENSION_OF_KIND = {
 export type InstrumentKind = keyof typeof DIMENSION_OF_KIND;
 
 export const INSTRUMENT_KINDS = Object.keys(DIMENSION_OF_KIND) as [InstrumentKind, ...InstrumentKind[]];
+
+/** Units that some kind of instrument is stated in. */
+export const INSTRUMENT_UNITS: readonly string[] = Object.entries(UNITS).flatMap(([symbol, { dimension }]) =>
+  Object.values<Dimension>(DIMENSION_OF_KIND).includes(dimension) ? [symbol] : [],
+);
 
 /** Kinds of instrument that pull, which control pulls watch. */
 export const RIG_KINDS: readonly string[] = ['forceGauge', 'loadFrame'] satisfies InstrumentKind[];

@@ -5,8 +5,7 @@ import {
   instrumentResponse,
   instrumentsResponse,
 } from '../../../../api/contract/endpoints/instruments.js';
-import { DIMENSION_OF_KIND, INSTRUMENT_KINDS } from '../../../../api/contract/instrument-kinds.js';
-import { UNITS } from '../../../../api/measurement/units/unit-table.js';
+import { INSTRUMENT_KINDS, INSTRUMENT_UNITS } from '../../../../api/contract/instrument-kinds.js';
 import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
@@ -19,10 +18,7 @@ import { KIND_WORDS, optionsOf } from '../words/kind-words.js';
 
 const certificateRequest = calibrationRequest.safeExtend({ code: z.string() });
 
-/** Units that some kind of instrument is stated in; the contract says which goes with which kind. */
-const UNIT_CHOICES = Object.entries(UNITS)
-  .filter(([, { dimension }]) => Object.values<string>(DIMENSION_OF_KIND).includes(dimension))
-  .map(([symbol]) => [symbol, symbol] as const);
+const UNIT_CHOICES = INSTRUMENT_UNITS.map((symbol) => [symbol, symbol] as const);
 
 /** Instruments with their certificates. */
 export function Instruments() {

@@ -16,11 +16,16 @@ const HAND_IN = [
 ].join('\r\n');
 const TRACE = ['Time [s],Force [N]', '0.0,0.4', '0.5,21.7', ''].join('\r\n');
 
+const RESULTS = [
+  'edition,revision,division,category,variant,maker,line,size,colour,material,construction,carriers,peNumber,place,placeIfIncluded,group,placeLow,placeHigh,value,low95,high95,unit,specimens,submissions,testers,rigs',
+  '2026,1,braided,apparent-stress,skerrygrip-12-pe-2-0,Brackholm Cordage,Skerrygrip 12,PE 2.0,smoke,UHMWPE,braided,12,2.0,1,,1,1,3,2832,2745,2920,MPa,15,2,2,2',
+  '',
+].join('\r\n');
 const PICTURE = 'the bytes of a photograph';
 
 /** Examples of what is no JSON, by media type. */
 const TEXTS: Readonly<Record<string, string>> = {
-  'text/csv': 'edition,category,variant,place,value,unit\r\n2026,apparent-stress,harbourline-8-pe-1-2,1,1190,MPa\r\n',
+  'text/csv': RESULTS,
   'image/jpeg': PICTURE,
   'image/png': PICTURE,
   'image/webp': PICTURE,

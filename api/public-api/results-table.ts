@@ -16,40 +16,44 @@ type Kind = 'STRING' | 'INT32' | 'DOUBLE';
 interface Column {
   readonly name: string;
   readonly kind: Kind;
+  readonly meaning: string;
   /** Column of the published tables that it is taken from. */
   readonly from: string;
 }
 
-/** Name, kind and, where it is called otherwise there, the column of the published table. */
-const column = (name: string, kind: Kind, from = name): Column => ({ name, kind, from });
+/** Name, kind, meaning and, where it is called otherwise there, the column of the published table. */
+const column = (name: string, kind: Kind, meaning: string, from = name): Column => ({ name, kind, meaning, from });
 const COLUMNS: readonly Column[] = [
-  column('edition', 'STRING'),
-  column('revision', 'INT32'),
-  column('division', 'STRING'),
-  column('category', 'STRING'),
-  column('variant', 'STRING'),
-  column('maker', 'STRING'),
-  column('line', 'STRING'),
-  column('size', 'STRING'),
-  column('colour', 'STRING'),
-  column('material', 'STRING'),
-  column('construction', 'STRING'),
-  column('carriers', 'INT32'),
-  column('peNumber', 'STRING', 'pe number'),
-  column('place', 'INT32'),
-  column('placeIfIncluded', 'INT32', 'place if included'),
-  column('group', 'INT32'),
-  column('placeLow', 'INT32', 'place low'),
-  column('placeHigh', 'INT32', 'place high'),
-  column('value', 'DOUBLE'),
-  column('low95', 'DOUBLE', 'low 95 %'),
-  column('high95', 'DOUBLE', 'high 95 %'),
-  column('unit', 'STRING'),
-  column('specimens', 'INT32'),
-  column('submissions', 'INT32'),
-  column('testers', 'INT32'),
-  column('rigs', 'INT32'),
+  column('edition', 'STRING', 'slug of the edition'),
+  column('revision', 'INT32', 'its revision as published last'),
+  column('division', 'STRING', 'slug of the division; empty where there is one alone'),
+  column('category', 'STRING', 'slug of the category'),
+  column('variant', 'STRING', 'slug of the variant'),
+  column('maker', 'STRING', 'name of the maker'),
+  column('line', 'STRING', 'name of the line'),
+  column('size', 'STRING', 'size as sold'),
+  column('colour', 'STRING', 'colour'),
+  column('material', 'STRING', 'material'),
+  column('construction', 'STRING', 'how the line is made'),
+  column('carriers', 'INT32', 'ends braided; empty where it is not braided'),
+  column('peNumber', 'STRING', 'PE number of the label; empty where it has none', 'pe number'),
+  column('place', 'INT32', 'competition place; empty when not placed'),
+  column('placeIfIncluded', 'INT32', 'place that an excluded row would have had', 'place if included'),
+  column('group', 'INT32', 'too-close-to-call group, 1 is the top group'),
+  column('placeLow', 'INT32', 'best place that the evidence allows', 'place low'),
+  column('placeHigh', 'INT32', 'worst place that the evidence allows', 'place high'),
+  column('value', 'DOUBLE', 'the figure, in unit'),
+  column('low95', 'DOUBLE', 'lower end of its 95 % interval, in unit', 'low 95 %'),
+  column('high95', 'DOUBLE', 'upper end of its 95 % interval, in unit', 'high 95 %'),
+  column('unit', 'STRING', 'unit of the three'),
+  column('specimens', 'INT32', 'specimens behind it'),
+  column('submissions', 'INT32', 'submissions behind it'),
+  column('testers', 'INT32', 'testers behind it'),
+  column('rigs', 'INT32', 'rigs behind it'),
 ];
+
+/** What the table holds, column by column. */
+export const RESULT_COLUMNS_IN_WORDS = `Its columns: ${COLUMNS.map(({ name, meaning }) => `${name} (${meaning})`).join(', ')}.`;
 
 type Row = Readonly<Record<string, string>>;
 const rowsOf = (csv: string): Row[] => parse(csv, { columns: true, bom: true });

@@ -6,7 +6,7 @@ import { compressAs } from '../platform/http/headers/compress.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { lost, PublishedReleases } from '../releases/published-releases.read-model.js';
 import type { KnownRelease } from '../releases/published-releases.read-model.js';
-import { resultRows, resultsCsv, resultsParquet } from './results-table.js';
+import { RESULT_COLUMNS_IN_WORDS, resultRows, resultsCsv, resultsParquet } from './results-table.js';
 import { codingFor, sendBytes, storedBytes } from './stored-bytes.js';
 
 const CSV = 'text/csv';
@@ -34,6 +34,7 @@ export class ResultsController {
     allow: 'anyone',
     answer: null,
     mediaType: CSV,
+    holds: `A header row, then a row each (RFC 4180, UTF-8). ${RESULT_COLUMNS_IN_WORDS}`,
   })
   async getResultsCsv(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     await this.send(request, reply, (await this.tables()).csv, CSV);
@@ -45,6 +46,7 @@ export class ResultsController {
     allow: 'anyone',
     answer: null,
     mediaType: PARQUET,
+    holds: `Numbers as INT32 and DOUBLE, all else as text; what is empty is null. ${RESULT_COLUMNS_IN_WORDS}`,
   })
   async getResultsParquet(@Req() request: FastifyRequest, @Res() reply: FastifyReply) {
     await this.send(request, reply, (await this.tables()).parquet, PARQUET);

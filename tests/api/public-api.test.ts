@@ -210,6 +210,10 @@ test('all results of all editions are one table, as CSV and as Parquet (read by 
   const rows = parseCsv(csv.payload, { columns: true }) as Record<string, string>[];
   expect(rows).toHaveLength(15);
   expect(rows[0]).toMatchObject({ edition: '2026', revision: '1', category: 'stress', place: '1', unit: 'MPa' });
+  const { paths } = JSON.parse((await inject('/v1/openapi.json')).payload);
+  const described = paths['/v1/results.csv'].get.responses['200'].content['text/csv'];
+  expect(described.example.split('\r\n')[0]).toBe(Object.keys(rows[0]!).join());
+  for (const name of Object.keys(rows[0]!)) expect(described.schema.description).toMatch(new RegExp(` ${name} \\(`));
   const { rawPayload, headers } = await inject('/v1/results.parquet');
   const bytes = rawPayload.buffer.slice(rawPayload.byteOffset, rawPayload.byteOffset + rawPayload.length) as ArrayBuffer;
   const read = await parquetReadObjects({ file: bytes });

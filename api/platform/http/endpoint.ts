@@ -16,6 +16,8 @@ export interface EndpointDeclaration {
   readonly stored?: ZodType;
   /** Media type of an answer without schema. */
   readonly mediaType?: string;
+  /** What such an answer holds, in words. */
+  readonly holds?: string;
   /** Whether the change needs If-Match. */
   readonly needsIfMatch?: boolean;
   /** What it takes beyond a little JSON: JSON with long lists, or files as well. */
@@ -32,7 +34,7 @@ export const ENDPOINT = Symbol('endpoint');
 
 /** Declares an endpoint: who may call it, what it answers, and its description. A route without it stops the start. */
 export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
-  const { summary, allow, status = 200, answer, stored, mediaType, needsIfMatch, takes, needsSession, isUnlimited } = declaration;
+  const { summary, allow, status = 200, answer, stored, mediaType, holds, needsIfMatch, takes, needsSession, isUnlimited } = declaration;
   const schema = answer ?? stored;
   const body: BodyConfig = { takesMuch: takes !== undefined, takesFiles: takes === 'files' };
   const who = allow === 'anyone' ? 'anyone' : allow === 'signedIn' ? 'anybody signed in' : allow.join(', ');
@@ -45,7 +47,11 @@ export function Endpoint(declaration: EndpointDeclaration): MethodDecorator {
     ApiResponse({
       status,
       description: 'As asked',
-      ...(schema ? { standardSchema: schema } : mediaType ? { content: { [mediaType]: { schema: { type: 'string' } } } } : {}),
+      ...(schema
+        ? { standardSchema: schema }
+        : mediaType
+          ? { content: { [mediaType]: { schema: { type: 'string', ...(holds !== undefined && { description: holds }) } } } }
+          : {}),
     }),
   ];
   if (needsIfMatch)

@@ -23,8 +23,11 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
     .setOpenAPIVersion('3.1.0')
     .setTitle('Fairpull')
     .setDescription(
-      'Bench record and published results of independent fishing-line tests. Figures describe the spools tested and are no basis for lifting, climbing, towing or rescue.',
+      `Bench record and published results of independent fishing-line tests. Figures describe the spools tested and are no basis for lifting, climbing, towing or rescue.
+
+What is published can be read and tried without an account. For the rest sign in here by POST /v1/sessions, which keeps you signed in for reading; for changes put the csrfToken that it answers under Authorize, csrf. Programs take a token (POST /v1/tokens).`,
     )
+    .setExternalDoc('Worked examples', `${config.PUBLIC_URL}/read/programs/`)
     .setVersion('1')
     .setLicense('MIT', 'https://opensource.org/license/mit')
     .addServer(config.PUBLIC_URL)
@@ -48,9 +51,16 @@ export function describeApi(app: NestFastifyApplication, config: Config): OpenAP
   describeEvents(document, components);
   document.components = { ...document.components, schemas: components.schemas };
   document.paths = openReadsFirst(document.paths);
+  nameGroups(document.paths);
   describeConventions(document);
   addExamples(document);
   return document;
+}
+
+/** PublishedReleases → Published releases. */
+function nameGroups(paths: OpenAPIObject['paths']): void {
+  for (const operation of Object.values(paths).flatMap((path) => Object.values(path) as Operation[]))
+    operation.tags = operation.tags?.map((tag) => tag.replace(/(?<=[a-z])[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`)) ?? [];
 }
 
 /** Groups that anybody may read and try without an account come first, as the page shows them; else as the program has it. */
@@ -67,5 +77,11 @@ function openReadsFirst(paths: OpenAPIObject['paths']): OpenAPIObject['paths'] {
 
 /** Serves the document at /v1/openapi.json and a page to read it at /docs. */
 export function serveOpenApi(app: NestFastifyApplication, config: Config): void {
-  SwaggerModule.setup('docs', app, () => describeApi(app, config), { jsonDocumentUrl: 'v1/openapi.json', customSiteTitle: 'Fairpull API' });
+  SwaggerModule.setup('docs', app, () => describeApi(app, config), {
+    jsonDocumentUrl: 'v1/openapi.json',
+    customSiteTitle: 'Fairpull API',
+    // The page asks the server that it came from, under whichever name.
+    patchDocumentOnRequest: (request, _response, document) =>
+      (request as { url: string }).url.endsWith('.js') ? { ...document, servers: [{ url: '/' }] } : document,
+  });
 }

@@ -1,9 +1,11 @@
 /** Someone changes their password or loses it, a device stays behind, and an editor reads what stands in the way of the closing. */
+import type { Page } from 'playwright-core';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import { LINE, MAKER, VARIANT } from '../support/catalogue-fixtures.js';
 import type { Bench } from '../support/bench.js';
 import { openDesk } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';
+import { runSql } from '../support/run-sql.js';
 import { PASSWORD } from '../support/test-application.js';
 
 const NEW_PASSWORD = 'a longer one than before';
@@ -142,6 +144,14 @@ test('an admin tells an integrator of changes, pauses that with a reason, and en
   await page.getByText('What was tried, pause, end').click();
   await page.getByRole('button', { name: 'The last attempts' }).click();
   await page.getByText('Nothing was tried yet').waitFor();
+  await runSql(
+    b.t.databaseUrl,
+    `INSERT INTO webhook_attempt (id, webhook_id, change_number, at, is_delivered, status, words, took_ms)
+     SELECT gen_random_uuid(), id, 1, now(), true, 204, 'It answered with 204.', 5 FROM webhook`,
+  );
+  await page.getByRole('button', { name: 'The last attempts' }).click();
+  await page.getByRole('button', { name: /^Tell again from here/ }).click();
+  await page.getByText('told up to change 0').waitFor();
   await page.getByText('Pause what goes to Tackle shop').first().click();
   await page.getByLabel('Why', { exact: true }).fill('It moves house.');
   await page.getByRole('button', { name: 'Pause what goes to Tackle shop' }).click();
@@ -161,4 +171,35 @@ test('whoever has forgotten the password is told what happens where the house se
   await page.getByLabel('Address of your account').fill(b.tester.email);
   await page.getByRole('button', { name: 'Send the letter' }).click();
   await page.getByRole('alert').filter({ hasText: 'This house sends no mail' }).waitFor();
+}, 60_000);
+
+/** An operation on the page of the description, which shows as many at a time as there is room for. */
+async function tryOut(page: Page, verb: string, path: string, body?: object) {
+  const operation = page.locator(`.opblock-${verb}`, { has: page.locator(`[data-path="${path}"]`) });
+  await page.evaluate('scrollTo(0, 0)');
+  while ((await operation.count()) === 0) {
+    await page.evaluate('scrollBy(0, innerHeight)');
+    await page.waitForTimeout(50);
+  }
+  await operation.locator('.opblock-summary').click();
+  await operation.getByRole('button', { name: 'Try it out' }).click();
+  if (body) await operation.locator('textarea').fill(JSON.stringify(body));
+  await operation.getByRole('button', { name: 'Execute' }).click();
+  const answer = operation.locator('.live-responses-table .response').first();
+  return { status: await answer.locator('.response-col_status').innerText(), text: await answer.innerText() };
+}
+
+test('at the page of the description anybody tries what is published; who signs in there does what they may', async () => {
+  const page = await (await desk.device()).newPage();
+  await page.goto(`${desk.url}/docs`);
+  expect((await tryOut(page, 'get', '/v1/changes')).text).toContain('"lastNumber"');
+  const { email } = await b.t.caller(['tester']);
+  const { text } = await tryOut(page, 'post', '/v1/sessions', { email, password: PASSWORD });
+  const [, token = ''] = /"csrfToken": "([^"]+)"/.exec(text) ?? [];
+  await page.getByRole('button', { name: 'Authorize' }).first().click();
+  const csrf = page.locator('.auth-container', { hasText: 'X-CSRF-Token' });
+  await csrf.getByRole('textbox').fill(token);
+  await csrf.getByRole('button', { name: 'Apply credentials' }).click();
+  await page.getByRole('button', { name: 'Close' }).first().click();
+  expect((await tryOut(page, 'post', '/v1/interests', { maker: MAKER.slug, words: 'Two spools were given.' })).status).toBe('201');
 }, 60_000);

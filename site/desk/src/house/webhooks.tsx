@@ -49,7 +49,7 @@ export function Webhooks() {
               <summary>
                 What was tried, pause, end<span class="only-heard">: {hook.note}</span>
               </summary>
-              <Tried id={hook.id} />
+              <Tried id={hook.id} onAgain={hooks.again} />
               {hook.pausedAt === null ? (
                 <WithReason
                   act={`Pause what goes to ${hook.note}`}
@@ -131,9 +131,14 @@ function State({ pausedAt, pausedBecause, failures, failingSince }: WebhookRespo
   return <>hears</>;
 }
 
-function Tried({ id }: { id: string }) {
+/** What was tried, from each of which on it can be told again. @param onAgain called when that was asked for */
+function Tried({ id, onAgain }: { id: string; onAgain: () => void }) {
   const [deliveries, setDeliveries] = useState<readonly WebhookDelivery[] | null>(null);
   const { said, act } = useAct(() => undefined);
+  const tellAgain = async (change: number) => {
+    await ask(webhookSchema, 'POST', `webhooks/${id}/replays`, { body: { after: change - 1 } });
+    onAgain();
+  };
   const look = async () => setDeliveries((await ask(webhookDeliveriesResponse, 'GET', `webhooks/${id}/deliveries?limit=20`)).items);
   return (
     <>
@@ -150,6 +155,9 @@ function Tried({ id }: { id: string }) {
               Change {change}, {actWords(kind)}: <span class={isDelivered ? '' : 'signal'}>{words}</span>
             </p>
             <span class="soft">{momentOf(at)}</span>
+            <button type="button" onClick={() => act(() => tellAgain(change), `It is told again, from change ${change} on.`)}>
+              Tell again from here<span class="only-heard">, change {change}</span>
+            </button>
           </li>
         ))}
       </ul>

@@ -168,19 +168,18 @@ test('a changed part is named, by a check and by a restore', async () => {
 }, 60_000);
 
 test('what changes while a backup is made is in it wholly or not at all', async () => {
-  const client = new pg.Client({ connectionString: house.t.databaseUrl });
-  await client.connect();
+  const pool = new pg.Pool({ connectionString: house.t.databaseUrl, max: 1 });
   const beside = await temporary('beside');
   let made = 0;
   // Between every two tables somebody adds a maker.
   const making = makeBackup(source(), beside, () => {
     made += 1;
     const id = `00000000-0000-7000-8000-${String(made).padStart(12, '0')}`;
-    void client.query(`INSERT INTO maker (id, slug, name) VALUES ('${id}', 'beside-${made}', 'Beside ${made}')`).catch(() => undefined);
+    void pool.query(`INSERT INTO maker (id, slug, name) VALUES ('${id}', 'beside-${made}', 'Beside ${made}')`).catch(() => undefined);
   });
   const { tables } = await readBackupList(await making);
-  expect((await client.query(`SELECT 1 FROM maker WHERE slug LIKE 'beside-%'`)).rowCount).toBeGreaterThan(0);
-  await client.end();
+  expect((await pool.query(`SELECT 1 FROM maker WHERE slug LIKE 'beside-%'`)).rowCount).toBeGreaterThan(0);
+  await pool.end();
   const makers = await text(
     createReadStream(join(await newest(beside), tables.find(({ name }) => name === 'maker')?.file ?? '')).pipe(createGunzip()),
   );

@@ -59,14 +59,20 @@ async function layoutFaults(page: Page): Promise<string[]> {
   ];
 }
 
-async function faultsOf(page: Page, path: string): Promise<string[]> {
+/** What is wrong with a page at any width, with all that it folds open. */
+async function faultsAtWidths(page: Page, path: string): Promise<string[]> {
   await page.evaluate('document.querySelectorAll("details").forEach((one) => { one.open = true; })');
   const faults: string[] = [];
-  const add = (at: string, found: readonly string[]) => faults.push(...found.map((fault) => `${path} ${at}: ${fault}`));
   for (const width of WIDTHS) {
     await page.setViewportSize({ width, height: 900 });
-    add(String(width), await layoutFaults(page));
+    faults.push(...(await layoutFaults(page)).map((fault) => `${path} ${width}: ${fault}`));
   }
+  return faults;
+}
+
+async function faultsOf(page: Page, path: string): Promise<string[]> {
+  const faults = await faultsAtWidths(page, path);
+  const add = (at: string, found: readonly string[]) => faults.push(...found.map((fault) => `${path} ${at}: ${fault}`));
   // Between the widest and the narrowest nothing is shown that neither of them shows, and colours are those of a theme whatever the width: the narrowest is asked for the
   // colours of what the widest does not show.
   add('light 1280', await axeFaults(page));
@@ -98,4 +104,16 @@ export async function lookAt(browser: Browser, url: string, paths: readonly stri
   };
   await Promise.all(Array.from({ length: AT_ONCE }, look));
   return seen;
+}
+
+/** What is wrong with the layout of pages, whatever their colours and scripts do. */
+export async function layoutOf(browser: Browser, url: string, paths: readonly string[]): Promise<string[]> {
+  const page = await browser.newPage();
+  const faults: string[] = [];
+  for (const path of paths) {
+    await page.goto(url + path);
+    faults.push(...(await faultsAtWidths(page, path)));
+  }
+  await page.close();
+  return faults;
 }

@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 
 /** Tests of what a phone shows, on the pages that `open` opens. */
-export function testPhone(open: (path: string, options?: Parameters<Browser['newContext']>[0]) => Promise<Page>): void {
+export function testPhone(open: (path: string, options?: Parameters<Browser['newContext']>[0]) => Promise<Page>, variant: string): void {
   test('at 320 px a table still reads as a table: its rows, heads and cells keep their roles', async () => {
     const page = await open('/editions/2026/breaking-stress/', { viewport: { width: 320, height: 800 } });
     const table = page.getByRole('table').first();
@@ -24,6 +24,13 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     expect((await row.boundingBox())!.height).toBeLessThan(90);
     await row.getByRole('button', { expanded: false }).click();
     expect(await row.getByRole('cell').count()).toBeGreaterThan(8);
+    await page.context().close();
+  }, 60_000);
+
+  test('what is known of a variant takes five screens at most before its evidence', async () => {
+    const page = await open(variant, { viewport: { width: 360, height: 740 } });
+    expect(await page.locator('.histories').count()).toBe(1);
+    expect(await page.evaluate<number>('document.querySelector("#evidence").getBoundingClientRect().top')).toBeLessThanOrEqual(5 * 740);
     await page.context().close();
   }, 60_000);
 

@@ -1,7 +1,11 @@
+import { mkdtemp, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { axeFaults } from '../support/axe.js';
 import { launchBrowser } from '../support/browser.js';
-import { lookAt, SCREENS, type Seen } from './look-at.js';
+import { buildSite } from '../support/build-site.js';
+import { layoutOf, lookAt, SCREENS, type Seen } from './look-at.js';
 import { testPhone } from './on-a-phone.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { sharedSite } from '../support/shared-site.js';
@@ -37,6 +41,11 @@ const TEMPLATES = [
   '/compare/',
   ...['/find/?by=breaking-stress', '/weigh/', '/embed/newest/overall/', '/errata/', '/who-we-are/'],
   '/404.html',
+];
+
+const WITH_TABLES = [
+  ...['/', '/editions/2026/', '/editions/2026/breaking-stress/', VARIANT, '/lines/brinewickel/', '/makers/quaymarrow/', '/records/'],
+  ...['/editions/2026/rigs/', '/editions/2026/labels/', '/editions/2026/map/', '/weigh/', '/embed/newest/overall/'],
 ];
 
 let site: FolderServer;
@@ -78,6 +87,15 @@ describe('every template', () => {
     expect(seen.complaints).toEqual([]);
   });
 });
+
+test('in German, whose words are longer, no template scrolls sideways or breaks its tables', async () => {
+  const out = await mkdtemp(join(tmpdir(), 'site-'));
+  await buildSite({ apiUrl: site.url, publicUrl: 'https://trials.example', out, language: 'de' });
+  const german = await serveFolders(out);
+  expect(await layoutOf(browser, german.url, WITH_TABLES)).toEqual([]);
+  await german.close();
+  await rm(out, { recursive: true });
+}, 120_000);
 
 test('the keyboard reaches the content first, then every link, filter and switch, with a visible focus', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -247,4 +265,4 @@ test('without scripts everything is there in published order, in both units, and
   await page.context().close();
 }, 60_000);
 
-testPhone(open);
+testPhone(open, VARIANT);

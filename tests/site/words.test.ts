@@ -14,6 +14,8 @@ import { couldBeFirstWords } from '../../site/src/words/could-be-first-words.js'
 import { decisionWords } from '../../site/src/words/claim-words.js';
 import { placesAllowed } from '../../site/src/words/group-words.js';
 import { counted } from '../../site/src/words/counted.js';
+import { changedCell } from '../../site/src/words/changed-cell.js';
+import { movedMost } from '../../site/src/words/moved-most.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { nameOf } from '../../site/src/words/quantity-words.js';
 import { whereWords } from '../../site/src/words/where-words.js';
@@ -146,6 +148,25 @@ test('every reason to leave a variant out says what would bring it back', () => 
   expect(missingWords(['Knot retention', 'Roundness'])).toBe(
     'A result in Knot retention and Roundness, accepted by a second person, brings it back.',
   );
+});
+
+test('of many changed cells those are told that moved most: places by number, values with their unit by share, intervals not at all', () => {
+  const change = (where: string, before: string | null, after: string | null) => ({ where, before, after });
+  const places = [change('overall, a, place', '2', '1'), change('overall, b, place', '3', '9'), change('overall, c, place', null, '4')];
+  expect(movedMost(places, 2).map(({ where }) => where)).toEqual(['overall, b, place', 'overall, a, place']);
+  const values = [
+    change('stress, a, value', '2546 MPa', '2547 MPa'),
+    change('knot, b, value', '70.0 %', '77.0 %'),
+    change('stress, a, interval', '2500 to 2600', '2100 to 2600'),
+  ];
+  expect(movedMost(values, 3).map(({ where }) => where)).toEqual(['knot, b, value', 'stress, a, value']);
+});
+
+test('what an erratum changed reads as elsewhere: decisions in words, digests by their beginning', () => {
+  expect(changedCell('label, a, breakingForce', '8.4 kgf, 80.6 %, fallsShort')).toBe('8.4 kgf, 80.6 %, falls short');
+  expect(changedCell('label, a, diameter', '0.2 mm, 120 %, probablyFallsShort')).toBe('0.2 mm, 120 %, probably thicker than claimed');
+  expect(changedCell('documents/claims.json, content', 'bd4ff0eea8d0'.padEnd(64, '0'))).toBe('bd4ff0ee…');
+  expect(changedCell('stress, a, value', '2546 MPa')).toBe('2546 MPa');
 });
 
 test('where a cell stands is told in names; what has none stays', () => {

@@ -9,6 +9,8 @@ export interface SiteBuild {
   apiUrl: string;
   publicUrl: string;
   out: string;
+  /** English where it is not said. */
+  language?: string;
 }
 
 /**
@@ -16,7 +18,7 @@ export interface SiteBuild {
  * @returns What the build printed
  * @throws With what it printed, when it fails
  */
-export function buildSite({ apiUrl, publicUrl, out }: SiteBuild): Promise<string> {
+export function buildSite({ apiUrl, publicUrl, out, language = 'en' }: SiteBuild): Promise<string> {
   const env = {
     ...process.env,
     NODE_OPTIONS: '',
@@ -25,6 +27,7 @@ export function buildSite({ apiUrl, publicUrl, out }: SiteBuild): Promise<string
     API_URL: apiUrl,
     PUBLIC_URL: publicUrl,
     SITE_OUT: out,
+    SITE_LANGUAGE: language,
   };
   const args = [join(ROOT, 'node_modules/astro/bin/astro.mjs'), 'build', '--root', join(ROOT, 'site')];
   return new Promise((resolve, reject) => {

@@ -228,6 +228,7 @@ export const en = [
   'left out',
   'History',
   'One edition so far: a history begins with the second.',
+  'Each category over {length} editions',
   'The same as a table',
   'Value, its 95 % interval and place in each edition',
   'revision {revision}',

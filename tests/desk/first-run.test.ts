@@ -186,7 +186,10 @@ test('an empty house comes to its first release without a terminal', async () =>
   await editor.getByText('2 of 2 entries have a result').waitFor();
   await editor.getByRole('button', { name: 'Look at the standings' }).click();
   await editor.locator('.place').first().waitFor();
-  await editor.goto(`${desk.url}/desk/statements/`);
+  await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
+  await editor.getByText('Every entry has what it needs.').waitFor();
+  await editor.getByRole('button', { name: 'Yes, close Trials 2026' }).click();
+  await editor.getByRole('link', { name: 'Say it first' }).click();
   await editor.getByText('Nothing is said yet.').waitFor();
   await send(editor, 'Say so from now on', {
     'Contact if there is one': 'house@house.example',
@@ -204,9 +207,6 @@ test('an empty house comes to its first release without a terminal', async () =>
   await editor.getByRole('button', { name: 'Say it so from now on' }).click();
   await editor.getByText('caveat on all lines that are braided: How it ages on the reel is not tested.').waitFor();
   await editor.goto(`${desk.url}/desk/season/?edition=2026`);
-  await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
-  await editor.getByText('Every entry has what it needs.').waitFor();
-  await editor.getByRole('button', { name: 'Yes, close Trials 2026' }).click();
   await editor.getByRole('button', { name: 'Publish', exact: true }).click();
   await editor.getByRole('button', { name: 'Not yet' }).click();
   await editor.getByRole('button', { name: 'Publish', exact: true }).click();

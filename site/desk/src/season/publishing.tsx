@@ -2,6 +2,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { z } from 'zod';
 import { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import { releaseStateResponse, type ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
+import { houseStatementResponse } from '../../../../api/contract/endpoints/statements.js';
 import { ask } from '../http/ask.js';
 import { newKey } from '../http/new-key.js';
 import { Loading } from '../parts/loading.js';
@@ -30,6 +31,8 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
   const keptAs = `release ${slug}`;
   const forget = useForgetForm(keptAs);
   const preview = useLoaded(() => ask(previewResponse, 'POST', `editions/${slug}/previews`), [slug]);
+  const house = useLoaded(() => ask(houseStatementResponse, 'GET', 'house-statement'));
+  const unsaid = isFirst ? (house.answer?.missing ?? []) : [];
   const watch = async (revision: number): Promise<void> => {
     const now = await ask(releaseStateResponse, 'GET', `editions/${slug}/releases/${revision}`);
     setRelease(now);
@@ -61,6 +64,12 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
     <section>
       <h2>{isFirst ? 'Publish it' : 'Publish a correction'}</h2>
       <p role="status">{said}</p>
+      {unsaid.length > 0 && (
+        <p class="signal">
+          Readers do not know yet who publishes: {unsaid.join(', ')} {unsaid.length === 1 ? 'is' : 'are'} missing.{' '}
+          <a href="/desk/statements/">Say it first</a>
+        </p>
+      )}
       {release && <Ordered slug={slug} release={release} onCallOff={callOff} />}
       {!release && <Loading of={preview} />}
       {!release && preview.answer && request && (

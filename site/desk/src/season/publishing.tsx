@@ -9,6 +9,7 @@ import { Loading } from '../parts/loading.js';
 import { useForgetForm } from '../parts/use-typed.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
+import { PART_NAMES } from '../statements/who-we-are.js';
 import { dayOf, timeOf } from '../words/day-of.js';
 import { ReleaseForm } from './release-form.js';
 import { ReleaseSummary } from './release-summary.js';
@@ -66,8 +67,8 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
       <p role="status">{said}</p>
       {unsaid.length > 0 && (
         <p class="signal">
-          Readers do not know yet who publishes: {unsaid.join(', ')} {unsaid.length === 1 ? 'is' : 'are'} missing.{' '}
-          <a href="/desk/statements/">Say it first</a>
+          Readers do not know yet who publishes: {unsaid.map((part) => PART_NAMES[part]).join(', ')} {unsaid.length === 1 ? 'is' : 'are'}{' '}
+          missing. <a href="/desk/statements/">Say it first</a>
         </p>
       )}
       {release && <Ordered slug={slug} release={release} onCallOff={callOff} />}

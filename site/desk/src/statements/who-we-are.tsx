@@ -5,7 +5,7 @@ import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { dayOf } from '../words/day-of.js';
 
-const NAMES = {
+export const PART_NAMES = {
   contact: 'contact',
   people: 'people',
   funding: 'funding',
@@ -28,7 +28,7 @@ export function WhoWeAre() {
         <>
           <p class="soft">
             {said.at === null ? 'Nothing is said yet.' : `Said on ${dayOf(said.at)}.`}
-            {said.missing.length > 0 && ` Missing: ${said.missing.map((part) => NAMES[part]).join(', ')}.`}
+            {said.missing.length > 0 && ` Missing: ${said.missing.map((part) => PART_NAMES[part]).join(', ')}.`}
           </p>
           <Form
             schema={houseStatementRequest}
@@ -53,7 +53,7 @@ export function WhoWeAre() {
               house.again();
               return missing.length === 0
                 ? 'Said; nothing is missing.'
-                : `Said; missing still: ${missing.map((part) => NAMES[part]).join(', ')}.`;
+                : `Said; missing still: ${missing.map((part) => PART_NAMES[part]).join(', ')}.`;
             }}
           />
         </>

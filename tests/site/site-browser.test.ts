@@ -191,6 +191,14 @@ test('search, from every page, finds by the beginning of a word, also misspelt, 
   const notes = await page.locator('.found li').allInnerTexts();
   for (const note of notes) expect(note).toMatch(/PE 1\.0|PE 1\b/);
   expect(notes[0]).toMatch(/place \d+, .*, \d+(\.\d+)?\sN, 0\.\d+\smm/);
+  // A strength as reels print it, and a knot, lead to what is claimed so and to the method that ties it.
+  await page.fill('input[name=q]', '20 lb');
+  await told(/^[1-9]\d* found for “20 lb”/);
+  // That is what reels of these two sizes say.
+  for (const note of await page.locator('.found li').allInnerTexts()) expect(note).toMatch(/PE 1\.0,|0\.23 mm,/);
+  await page.fill('input[name=q]', 'double uni');
+  await told(/^[1-9]\d* found for “double uni”/);
+  expect(await page.locator('.found a').first().getAttribute('href')).toMatch(/^\/methods\//);
   await page.fill('input[name=q]', 'errata');
   await told(/^[1-9]\d* found for “errata”/);
   await page.fill('input[name=q]', 'zzzz');

@@ -3,18 +3,19 @@ import { existsSync } from 'node:fs';
 import { mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { gzipSync } from 'node:zlib';
 import { HtmlValidate } from 'html-validate';
 import { buildSite } from '../support/build-site.js';
 import { makeReleases } from '../support/make-release.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { linksIn, pagesOf, type SitePage } from '../support/site-folder.js';
 import { testEmbeds } from './embeds.js';
+import { scriptWeightOf, weightOf } from './page-weight.js';
 
 const PUBLIC_URL = 'https://trials.example';
 /** The measures of the site: with 100 entries, over the wire. */
 const MOST_BYTES = 100_000;
 const MOST_BYTES_FRONT = 60_000;
+const MOST_BYTES_SCRIPT = 30_000;
 /** Served by the API beside the release files. */
 const API_PAGES = [
   ...['/v1/releases', '/v1/openapi.json', '/v1/signing-keys', '/v1/commitments', '/docs', '/desk/', '/v1/changes'],
@@ -45,19 +46,6 @@ const page = (path: string) => {
   if (!found) throw new Error(`No page ${path} was built; built were ${pages.length} pages.`);
   return found;
 };
-const wireBytes = async (path: string) => gzipSync(await readFile(join(out, path))).length;
-
-/** Page, styles, scripts and the font that it needs, as sent. */
-async function weightOf({ html }: SitePage): Promise<number> {
-  const assets = [...new Set(linksIn(html))].filter((address) => /\.(css|js|svg)$/.test(address));
-  const sheets = await Promise.all(
-    assets.filter((address) => address.endsWith('.css')).map((address) => readFile(join(out, address), 'utf8')),
-  );
-  const fonts = [...new Set(sheets.flatMap((css) => [...css.matchAll(/url\(([^)]+\.woff2)\)/g)].map(([, address]) => address ?? '')))];
-  const fontBytes = await Promise.all(fonts.map(async (address) => (await readFile(join(out, address))).length));
-  const sizes = await Promise.all(assets.map(wireBytes));
-  return [...sizes, ...fontBytes].reduce((sum, size) => sum + size, gzipSync(html).length);
-}
 
 test('a page exists for each edition, category, variant, line, maker, method version and superseded revision', () => {
   for (const path of [
@@ -104,13 +92,20 @@ test('every internal link leads to a page or a file, every release link to a fil
 });
 
 test('the front page is within 60 kB and every other page within 100 kB over the wire, with 100 entries', async () => {
-  const weights = await Promise.all(pages.map(async (one) => ({ path: one.path, bytes: await weightOf(one) })));
+  const weights = await Promise.all(pages.map(async (one) => ({ path: one.path, bytes: await weightOf(out, one) })));
   const heaviest = weights.reduce((most, one) => (one.bytes > most.bytes ? one : most));
   const front = weights.find(({ path }) => path === '/');
   // The font alone is 28 872 bytes: a weight below it would mean that nothing was weighed.
   expect(front?.bytes).toBeGreaterThan(28_872);
   expect(front?.bytes).toBeLessThanOrEqual(MOST_BYTES_FRONT);
   expect(heaviest.bytes).toBeLessThanOrEqual(MOST_BYTES);
+});
+
+test('before anything is pressed no page loads more than 30 kB of script', async () => {
+  const scripts = await Promise.all(pages.map((one) => scriptWeightOf(out, one)));
+  // A category has its filter, its columns, its units: a weight below would mean that what they import was not weighed.
+  expect(Math.max(...scripts)).toBeGreaterThan(5_000);
+  expect(Math.max(...scripts)).toBeLessThanOrEqual(MOST_BYTES_SCRIPT);
 });
 
 test('one page of each kind is valid HTML', async () => {

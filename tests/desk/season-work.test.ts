@@ -135,7 +135,18 @@ test('a correction is made by ticking what differs from the published edition, a
   await page.reload();
   await page.getByLabel(`Knot retention, ${PETREL}, value`).check();
   await page.getByLabel('What changed and why, for readers').fill('A rig was found bent.');
-  await page.getByRole('button', { name: 'Publish the correction' }).click();
+  const publishing = page.getByRole('button', { name: 'Publish the correction' });
+  // For a later hour it can be called off, also by who comes back to the page.
+  await page.getByLabel('When readers see it').fill('2031-05-01T09:00');
+  await publishing.click();
+  await page.getByRole('button', { name: 'Yes, publish' }).click();
+  await page.getByText(/Readers see it from 1 May 2031, 09:00/).waitFor();
+  await page.reload();
+  await page.getByRole('button', { name: 'Call revision 2 off' }).click();
+  await page.getByText('Revision 2 is called off; nobody has seen it.').waitFor();
+  await page.getByLabel(`Knot retention, ${PETREL}, value`).check();
+  await page.getByLabel('What changed and why, for readers').fill('A rig was found bent.');
+  await publishing.click();
   await page.getByText('cells against revision 1').waitFor();
   await page.getByRole('button', { name: 'Yes, publish' }).click();
   await page.getByText('Revision 2: published.').waitFor({ timeout: 60_000 });

@@ -43,10 +43,11 @@ export function Publishing({ slug, isFirst, onPublished }: Props) {
     }
     if (now.publishAt === null) setTimeout(() => void watch(revision), ASK_AGAIN_MS);
   };
+  const next = isFirst ? 1 : preview.answer?.published && preview.answer.published.revision + 1;
   useEffect(() => {
     // An order may stand from an earlier visit; where there is none, the answer is a refusal and the form stays.
-    if (isFirst) watch(1).catch(() => undefined);
-  }, [slug]);
+    if (next) watch(next).catch(() => undefined);
+  }, [slug, next]);
   const publish = () => {
     act(async () => {
       const asked = await ask(releaseStateResponse, 'POST', `editions/${slug}/releases`, { body: request, key: newKey() });

@@ -39,6 +39,8 @@ test('by keyboard alone, from sign-in to sign-out: control pull, ten specimens b
     await page.keyboard.press('Enter');
     await page.keyboard.type(next);
   }
+  // Nothing was sent on the way that lacked the others.
+  expect(await page.getByText('it is needed').count()).toBe(0);
   await page.keyboard.press('Enter');
   await page.getByText('R1: on record; there are no limits yet').waitFor();
   expect(await page.getByLabel('Before you pull').innerText()).toMatch(/whips when it parts.*local rules/s);

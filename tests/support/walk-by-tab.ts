@@ -5,7 +5,7 @@ const PARTS_OF_DAY = 7;
 
 /** What somebody comes to by Tab: of a group of radio buttons one, of what is folded nothing. */
 const STOPS = `[...document.querySelectorAll('a[href], button, input, select, textarea, summary, [tabindex="0"]')].filter((one) =>
-  !one.disabled && one.tabIndex >= 0 && one.checkVisibility({ visibilityProperty: true }) &&
+  !one.disabled && one.checkVisibility({ visibilityProperty: true }) &&
   (one.type !== 'radio' || one.checked || !document.querySelector('input[name="' + one.name + '"]:checked')))`;
 
 /** Notes each stop as it is come to, and whether it stands out and lies in sight there. */

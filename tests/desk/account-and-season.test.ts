@@ -78,6 +78,25 @@ test('a wrong password changes nothing; the right one does, and only the new one
   expect([await signIn(PASSWORD), await signIn(NEW_PASSWORD)]).toEqual([401, 201]);
 }, 60_000);
 
+test('a token for a program is made, shown once, and revoked', async () => {
+  const page = await desk.signedIn(b.tester.email, '/desk/account/');
+  await page.getByLabel('What it is for').fill('gauge of R1');
+  await page.getByRole('checkbox', { name: 'tester' }).check();
+  await page.getByRole('button', { name: 'Make a token' }).click();
+  await page.getByText('Made. Copy it now; it is shown this once.').waitFor();
+  const token = await page.locator('code').last().innerText();
+  const used = async () => (await b.t.call('get', '/v1/spools').set('Authorization', `Bearer ${token}`)).status;
+  expect(await used()).toBe(200);
+  await page.reload();
+  const revoke = page.getByRole('button', { name: 'Revoke gauge of R1' });
+  await revoke.waitFor();
+  expect(await page.content()).not.toContain(token);
+  await revoke.click();
+  await revoke.waitFor({ state: 'detached' });
+  expect(await used()).toBe(401);
+  await page.close();
+}, 60_000);
+
 test('an admin makes an address for a lost password; it works once, and ends what was open', async () => {
   const admin = await b.t.caller(['admin'], 'K. Holder');
   const page = await desk.signedIn(admin.email, '/desk/house/');

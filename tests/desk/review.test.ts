@@ -170,3 +170,24 @@ test('who has claimed a review stands in the queue with what was found and how t
   await page.getByText(/D\. Ruff has claimed its review/).waitFor();
   expect(await page.getByRole('button', { name: 'Accept now' }).count()).toBe(0);
 }, 60_000);
+
+test('a review is claimed, returned, refused and left for the next by keys; nothing is sent by them but the claim', async () => {
+  const reference = await handIn(b.spool, 94.9);
+  const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`);
+  await page.getByText('Readings as entered').waitFor();
+  await page.keyboard.press('c');
+  await page.getByRole('button', { name: 'Give the claim back' }).waitFor();
+  const chosen = page.getByRole('group', { name: 'Decision' }).getByRole('button', { pressed: true });
+  for (const [key, name] of [
+    ['r', 'Return with a question'],
+    ['f', 'Refuse'],
+    ['a', 'Accept'],
+  ] as const) {
+    await page.keyboard.press(key);
+    await chosen.filter({ hasText: name }).waitFor();
+  }
+  await page.keyboard.press('n');
+  await page.waitForURL((url) => url.pathname.startsWith('/desk/review') && !url.search.includes(reference));
+  expect(await read(reference)).toMatchObject({ state: 'submitted' });
+  await page.close();
+}, 60_000);

@@ -28,6 +28,8 @@ const TASKS: Record<string, Task> = {
   },
   'whether one line is ahead of another': async (reader) => {
     await reader.press(reader.page.getByRole('link', { name: 'compare', exact: true }));
+    // All choices are read at once, which waits for none of them.
+    await reader.page.waitForURL('**/compare/');
     const choices = reader.page.locator('compare-variants select');
     const names = await choices.nth(0).locator('option[value]:not([value=""])').allInnerTexts();
     await reader.choose(choices.nth(0), names[0]!);
@@ -102,7 +104,8 @@ export function testTasks(open: (path: string) => Promise<Page>): void {
       };
       await task({
         page,
-        press: (what) => counting(what.click()),
+        // A page that was led to hears what is chosen on it once its scripts have run.
+        press: (what) => counting(what.click().then(() => page.waitForLoadState())),
         choose: (what, label) => counting(what.selectOption({ label })),
         type: (what, text) => counting(what.fill(text)),
         enter: () => counting(page.keyboard.press('Enter')),

@@ -17,8 +17,8 @@ const HAND_IN = [
 const TRACE = ['Time [s],Force [N]', '0.0,0.4', '0.5,21.7', ''].join('\r\n');
 
 const RESULTS = [
-  'edition,revision,division,category,variant,maker,line,size,colour,material,construction,carriers,peNumber,place,placeIfIncluded,group,placeLow,placeHigh,value,low95,high95,unit,specimens,submissions,testers,rigs',
-  '2026,1,braided,apparent-stress,skerrygrip-12-pe-2-0,Brackholm Cordage,Skerrygrip 12,PE 2.0,smoke,UHMWPE,braided,12,2.0,1,,1,1,3,2832,2745,2920,MPa,15,2,2,2',
+  'edition,revision,division,category,variant,maker,line,size,colour,material,construction,carriers,peNumber,place,placeIfIncluded,group,placeLow,placeHigh,value,low95,high95,unit,specimens,submissions,testers,rigs,diameter,diameterLow95,diameterHigh95,diameterUnit',
+  '2026,1,braided,apparent-stress,skerrygrip-12-pe-2-0,Brackholm Cordage,Skerrygrip 12,PE 2.0,smoke,UHMWPE,braided,12,2.0,1,,1,1,3,2832,2745,2920,MPa,15,2,2,2,0.249,0.245,0.253,mm',
   '',
 ].join('\r\n');
 const PICTURE = 'the bytes of a photograph';

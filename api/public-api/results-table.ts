@@ -50,6 +50,14 @@ const COLUMNS: readonly Column[] = [
   column('submissions', 'INT32', 'submissions behind it'),
   column('testers', 'INT32', 'testers behind it'),
   column('rigs', 'INT32', 'rigs behind it'),
+  column(
+    'diameter',
+    'DOUBLE',
+    'measured diameter of the variant, in diameterUnit; empty where none was measured or the release is older than the column',
+  ),
+  column('diameterLow95', 'DOUBLE', 'lower end of its 95 % interval, in diameterUnit', 'diameter low 95 %'),
+  column('diameterHigh95', 'DOUBLE', 'upper end of its 95 % interval, in diameterUnit', 'diameter high 95 %'),
+  column('diameterUnit', 'STRING', 'unit of the diameter and its interval', 'diameter unit'),
 ];
 
 /** What the table holds, column by column. */

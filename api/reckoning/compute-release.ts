@@ -51,7 +51,7 @@ export function computeRelease(inputs: ReleaseInputs): ReleaseFile[] {
   const erratum = correction && computeErratum(correction, after);
   const changed = new Set([...(correction?.corrected ?? []), ...(erratum?.changes ?? []).map(({ where }) => where)]);
   const { divisions, variants, files } = told(erratum, changed);
-  const tables = [...catalogueTables(variants), ...standingsTables(divisions), ...evidenceTables(variants)];
+  const tables = [...catalogueTables(variants), ...standingsTables(divisions, variants), ...evidenceTables(variants)];
   const bundle = bundleOf(inputs, context, divisions);
   return [
     readmeFile(inputs),

@@ -1,3 +1,4 @@
+import { FORMAT_VERSION } from '../contract/documents/release-documents.js';
 import type { ReleaseFile } from './release-files.js';
 import type { ReleaseInputs } from './release-inputs.js';
 
@@ -18,6 +19,8 @@ Published on ${day}.${isDemo ? ' **Invented for demonstration: no maker, line, p
 - \`retold.json\`: what later editions tell again of this one: places, values, a line of history for each variant.
 - \`documents/\`: the same outputs, one page a file.
 - \`csv/\` and \`datapackage.json\`: tables for spreadsheets and programs, with units and keys (Data Package 2.0).
+- \`CITATION.cff\`, \`datacite.json\` and \`ro-crate-metadata.json\`: how to cite it and what it holds, for reference managers, for agencies that give DOIs, for research archives (Citation File Format 1.2, DataCite 4.5, RO-Crate 1.1).
+- \`release.zip\`: all of it in one file, but the manifest and its signature.
 - \`blind-key.txt\`: which blind code stood for which variant; its SHA-256 was published when the edition opened.
 - \`manifest.json\`: SHA-256 of each file, and of the manifest of the release before. Its own SHA-256 is the digest of this release.
 - \`signature.json\`: Ed25519 signature (RFC 8032) of the manifest, with the public key.
@@ -40,8 +43,10 @@ A published figure describes the spools that were tested. It is no warranty, and
 
 ## Format
 
-Version 1, written by Fairpull ${softwareVersion}. A later version only adds, or gets a new number.
+Version ${FORMAT_VERSION}, written by Fairpull ${softwareVersion}. What is added keeps the number; it is raised where a program of before could not read what it is given.
 
+- 3 (2026-11): an edition may have divisions. Added since: the measured diameter in \`csv/results.csv\`.
+- 2 (2026-11): methods state their series, and quantities are named by them.
 - 1 (2026-11): first version.
 `,
   };

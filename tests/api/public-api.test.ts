@@ -209,7 +209,8 @@ test('all results of all editions are one table, as CSV and as Parquet (read by 
   const csv = await inject('/v1/results.csv');
   const rows = parseCsv(csv.payload, { columns: true }) as Record<string, string>[];
   expect(rows).toHaveLength(15);
-  expect(rows[0]).toMatchObject({ edition: '2026', revision: '1', category: 'stress', place: '1', unit: 'MPa' });
+  expect(rows[0]).toMatchObject({ edition: '2026', revision: '1', category: 'stress', place: '1', unit: 'MPa', diameterUnit: 'mm' });
+  expect(rows.filter(({ diameter }) => !(Number(diameter) > 0))).toEqual([]);
   const { paths } = JSON.parse((await inject('/v1/openapi.json')).payload);
   const described = paths['/v1/results.csv'].get.responses['200'].content['text/csv'];
   expect(described.example.split('\r\n')[0]).toBe(Object.keys(rows[0]!).join());
@@ -236,7 +237,12 @@ documentsFitTheirSchemas(() => house);
 
 /** Decimals as a number prints them: "6600.0" and 6600 are one. */
 const numbersOf = (row: Record<string, string>) =>
-  Object.fromEntries(['value', 'low95', 'high95'].map((name) => [name, row[name] === '' ? '' : String(Number(row[name]))]));
+  Object.fromEntries(
+    ['value', 'low95', 'high95', 'diameter', 'diameterLow95', 'diameterHigh95'].map((name) => [
+      name,
+      row[name] === '' ? '' : String(Number(row[name])),
+    ]),
+  );
 
 test('the archive holds every file that the manifest lists, but itself; the same bytes each time', async () => {
   const { rawPayload } = await inject('/v1/releases/2026/1/release.zip', { 'accept-encoding': 'br, gzip' });

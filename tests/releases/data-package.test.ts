@@ -5,10 +5,15 @@ import { Ajv2020 } from 'ajv/dist/2020.js';
 import { parse } from 'csv-parse/sync';
 import { ROCrate } from 'ro-crate';
 import { parse as parseYaml } from 'yaml';
+import type { Manifest, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { resultRows } from '../../api/public-api/results-table.js';
+import { computeRelease } from '../../api/reckoning/compute-release.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { moveEdition, publish } from '../support/season.js';
+import { inventInputs } from '../support/invent-inputs.js';
+import { withTwoKnots } from '../support/with-two-knots.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { CITATION_FILE, DATA_PACKAGE, DATACITE, RO_CRATE } from './standard-schemas.js';
@@ -31,6 +36,7 @@ let resources: readonly Resource[];
 const bytes = new Map<string, string>();
 const rows = new Map<string, Row[]>();
 let description: any;
+const file = async (path: string) => (await house.t.app.inject({ method: 'GET', url: `/v1/releases/2026/1/${path}` })).payload;
 
 beforeAll(async () => {
   house = await createHouse();
@@ -38,11 +44,10 @@ beforeAll(async () => {
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   await publish(house.editor, '2026');
-  const read = async (path: string) => (await house.t.app.inject({ method: 'GET', url: `/v1/releases/2026/1/${path}` })).payload;
-  description = JSON.parse(await read('datapackage.json'));
+  description = JSON.parse(await file('datapackage.json'));
   resources = description.resources;
   for (const { name, path } of resources) {
-    bytes.set(name, await read(path));
+    bytes.set(name, await file(path));
     rows.set(name, parse(bytes.get(name)!, { columns: true }));
   }
 }, 120_000);
@@ -104,10 +109,40 @@ test('every reading of every accepted submission is there, as entered', () => {
   });
 });
 
+test('each result tells how thick its line is, as the page of the variant does: the strongest of a thickness is picked from the file, or from that of all editions', () => {
+  const inputs = withTwoKnots(inventInputs(5, { variants: 5, testers: 3, rigs: 2, specimens: 5 }));
+  const files = new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+  const results = files.get('csv/results.csv')!;
+  const figureOf = (slug: string) =>
+    (JSON.parse(files.get(`documents/variants/${slug}.json`)!) as VariantDocument).figures.find(({ quantity }) =>
+      quantity.startsWith('diameter/'),
+    )!;
+  const own: Row[] = parse(results, { columns: true });
+  expect(new Set(own.map((row) => row['diameter'])).size).toBe(5);
+  for (const row of own) {
+    const { value, low, high } = figureOf(row['variant']!);
+    const told = [row['diameter'], row['diameter low 95 %'], row['diameter high 95 %'], row['diameter unit']];
+    expect([low! < value, value < high!, told]).toEqual([true, true, [value, low, high, 'mm']]);
+  }
+  for (const row of resultRows([{ edition: '2026', revision: 1, results, variants: files.get('csv/variants.csv')! }])) {
+    const { value, low, high } = figureOf(row['variant']!);
+    expect(row).toMatchObject({ diameter: value, diameterLow95: low, diameterHigh95: high, diameterUnit: 'mm' });
+  }
+});
+
+test('whoever is handed the folder is told of each file in it, and of the format by its number', async () => {
+  const { formatVersion, files } = JSON.parse(await file('manifest.json')) as Manifest;
+  const readme = await file('README.md');
+  const told = [...readme.matchAll(/`([^`]+)`/g)].map(([, name]) => name);
+  const named = new Set(files.map(({ path }) => path.replace(/\/.*/, '/')));
+  expect([...named].filter((path) => path !== 'README.md' && !told.includes(path))).toEqual([]);
+  expect(readme).toContain(`Version ${formatVersion}, written by`);
+  for (let version = formatVersion as number; version > 0; version--) expect(readme).toMatch(new RegExp(`^- ${version} \\(`, 'm'));
+});
+
 // DataCite Metadata Schema 4.5 (schema.datacite.org): properties 1 to 10 that are mandatory but the DOI itself, and its controlled lists.
 test('what an agency for DOIs asks for is there, in the terms of its lists', async () => {
-  const { payload } = await house.t.app.inject({ method: 'GET', url: '/v1/releases/2026/1/datacite.json' });
-  const metadata = JSON.parse(payload);
+  const metadata = JSON.parse(await file('datacite.json'));
   expect(metadata).toMatchObject({
     schemaVersion: 'http://datacite.org/schema/kernel-4',
     types: { resourceTypeGeneral: 'Dataset' },
@@ -122,7 +157,6 @@ test('what an agency for DOIs asks for is there, in the terms of its lists', asy
 });
 
 test('the citation file and the crate are read by the libraries of their own standards', async () => {
-  const file = async (path: string) => (await house.t.app.inject({ method: 'GET', url: `/v1/releases/2026/1/${path}` })).payload;
   // Citation File Format 1.2, read by citation-js; CSL-JSON comes out.
   const [cited] = new Cite(await file('CITATION.cff')).data;
   expect(cited).toMatchObject({ type: 'dataset', title: expect.stringContaining('2026') });
@@ -141,7 +175,6 @@ test('the citation file and the crate are read by the libraries of their own sta
 });
 
 test('each of them is as its standard says, by a validator that knows nothing of this program; without what a standard asks for it is not', async () => {
-  const file = async (path: string) => (await house.t.app.inject({ method: 'GET', url: `/v1/releases/2026/1/${path}` })).payload;
   const documents: [object, Record<string, unknown>][] = [
     [DATACITE, JSON.parse(await file('datacite.json'))],
     [CITATION_FILE, parseYaml(await file('CITATION.cff'))],

@@ -1,5 +1,6 @@
-import type { CategoryDocument, EditionDocument } from '../../contract/documents/release-documents.js';
+import type { Category, CategoryDocument, EditionDocument, Figure, VariantDocument } from '../../contract/documents/release-documents.js';
 import type { Tables } from '../documents/bundle.js';
+import { keyOf } from '../results/quantity.js';
 import { integer, number, OF_VARIANT, optional, text, VARIANT } from './table.js';
 import type { Table } from './table.js';
 
@@ -10,9 +11,12 @@ const LOW_PLACE = optional(integer('place low', 'Simultaneous 95 % place interva
 const HIGH_PLACE = optional(integer('place high', 'Simultaneous 95 % place interval, worst end'));
 
 /** Who came where: overall, and in each category with the measured values. */
-export const standingsTables = (divisions: readonly Tables[]): Table[] => [
+export const standingsTables = (divisions: readonly Tables[], variants: readonly VariantDocument[]): Table[] => [
   overallTable(divisions.map(({ edition }) => edition)),
-  resultsTable(divisions.flatMap(({ categories }) => categories)),
+  resultsTable(
+    divisions.flatMap(({ categories }) => categories),
+    new Map(variants.map(({ variant, figures }) => [variant.slug, figures])),
+  ),
 ];
 
 /** Column and cell that tell the division; none where there is one. */
@@ -70,9 +74,13 @@ const RESULT_COLUMNS = [
   integer('submissions', 'Submissions'),
   integer('testers', 'Testers'),
   integer('rigs', 'Rigs'),
+  optional(number('diameter', 'Measured diameter of the variant, the same in each of its rows; empty where none was measured')),
+  optional(number('diameter low 95 %', 'Lower end of the 95 % interval of the diameter')),
+  optional(number('diameter high 95 %', 'Upper end of the 95 % interval of the diameter')),
+  optional(text('diameter unit', 'Unit of the diameter and its interval')),
 ];
 
-const resultsTable = (categories: readonly CategoryDocument[]): Table => ({
+const resultsTable = (categories: readonly CategoryDocument[], figures: ReadonlyMap<string, readonly Figure[]>): Table => ({
   name: 'results',
   title: 'Results and places by category',
   columns: [...divisionColumn(categories), ...RESULT_COLUMNS],
@@ -96,6 +104,19 @@ const resultsTable = (categories: readonly CategoryDocument[]): Table => ({
       submissions: figure.submissions,
       testers: figure.testers,
       rigs: figure.rigs,
+      ...diameterCells(category, figures.get(variant.slug) ?? []),
     })),
   ),
 });
+
+/** The diameter that a stress was taken over; of other categories the first that the edition measured. */
+function diameterCells({ section }: Category, figures: readonly Figure[]): Table['rows'][number] {
+  const own = section && keyOf({ quantity: 'diameter', ...section, section: null });
+  const diameter = figures.find(({ quantity }) => (own ? quantity === own : quantity.startsWith('diameter/')));
+  return {
+    diameter: diameter?.value ?? null,
+    'diameter low 95 %': diameter?.low ?? null,
+    'diameter high 95 %': diameter?.high ?? null,
+    'diameter unit': diameter?.unit ?? null,
+  };
+}

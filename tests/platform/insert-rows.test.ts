@@ -1,3 +1,6 @@
+import { once } from 'node:events';
+import { createServer } from 'node:net';
+import type { AddressInfo, Socket } from 'node:net';
 import pg from 'pg';
 import { readConfig } from '../../api/config.js';
 import { Database } from '../../api/platform/database/database.js';
@@ -62,4 +65,34 @@ test('a connection that does not become free in time is no fault of the program'
   held.release();
   await pool.end();
   expect(isUnreachable(error)).toBe(true);
+});
+
+test('a database that stays silent, falls silent or breaks off is no fault of the program', async () => {
+  const silent = createServer().listen(0, '127.0.0.1');
+  await once(silent, 'listening');
+  const nowhere = { host: '127.0.0.1', port: (silent.address() as AddressInfo).port, connectionTimeoutMillis: 200 };
+  const pool = new pg.Pool(nowhere);
+  const slow = new pg.Client({ connectionString: ground!.programUrl, query_timeout: 200 });
+  const broken = new pg.Client({ connectionString: ground!.programUrl });
+  broken.on('error', () => undefined);
+  await Promise.all([slow.connect(), broken.connect()]);
+  const brokenOff = broken.query('SELECT pg_sleep(1)');
+  (broken as unknown as { connection: { stream: Socket } }).connection.stream.destroy();
+  const failures = await Promise.allSettled([
+    pool.connect(),
+    new pg.Client(nowhere).connect(),
+    slow.query('SELECT pg_sleep(1)'),
+    brokenOff,
+  ]);
+  await Promise.all([pool.end(), slow.end()]);
+  silent.close();
+  const told = failures.map((one) =>
+    one.status === 'rejected' ? [(one.reason as Error).message, isUnreachable(one.reason)] : ['answered', false],
+  );
+  expect(told).toEqual([
+    ['Connection terminated due to connection timeout', true],
+    ['timeout expired', true],
+    ['Query read timeout', true],
+    ['Connection terminated unexpectedly', true],
+  ]);
 });

@@ -38,13 +38,19 @@ export function isUnstorable(error: unknown): boolean {
 
 const UNREACHABLE = ['P1001', 'P1002', 'P1008', 'P1017', 'P2024', 'ECONNREFUSED', 'ECONNRESET', '57P01', '57P02', '57P03', '55000'];
 
-/** The driver's own words, without a code, when no connection became free in time. */
-const NONE_FREE = 'timeout exceeded when trying to connect';
+/** The driver's own words, without a code: no connection became free, or was made, in time; one broke, or fell silent. */
+const OF_THE_DRIVER = [
+  'timeout exceeded when trying to connect',
+  'Connection terminated due to connection timeout',
+  'Connection terminated unexpectedly',
+  'timeout expired',
+  'Query read timeout',
+];
 
 /** Whether the database could not be reached, or let no connection in. */
 export function isUnreachable(error: unknown): boolean {
   const { code = '', message } = error as FailureShape;
-  if (message === NONE_FREE) return true;
+  if (OF_THE_DRIVER.includes(message ?? '')) return true;
   const { kind = '', originalCode = '' } = causeOf(error);
   const kinds = ['DatabaseNotReachable', 'ConnectionClosed', 'SocketTimeout', 'TooManyConnections'];
   return UNREACHABLE.includes(code) || UNREACHABLE.includes(originalCode) || kinds.includes(kind);

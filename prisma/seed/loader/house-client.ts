@@ -1,3 +1,4 @@
+import { setTimeout as pause } from 'node:timers/promises';
 import type { DemoAccount } from '../demo-accounts.js';
 
 interface Sending {
@@ -7,6 +8,12 @@ interface Sending {
   /** Version that the change is based on. */
   readonly version?: number;
 }
+
+/** How long a house that asks to be asked again later is waited for [ms]. */
+const WAITED_FOR_MS = 120_000;
+
+/** What a house that is not ready asks one to wait [ms]; 0 where it says nothing of the kind. */
+const waitAskedBy = ({ status, headers }: Response): number => (status === 503 ? Number(headers.get('retry-after') ?? 0) * 1000 : 0);
 
 type Method = 'GET' | 'POST' | 'DELETE';
 
@@ -70,7 +77,13 @@ export class HouseClient {
   }
 
   private async request(method: Method, path: string, sending: Sending): Promise<Response> {
-    const response = await this.fetch(method, path, sending);
+    const until = Date.now() + WAITED_FOR_MS;
+    let response = await this.fetch(method, path, sending);
+    // A machine that stands still for a moment must not cost the whole loading; what only asks may ask again.
+    for (let wait = waitAskedBy(response); method === 'GET' && wait > 0 && Date.now() + wait < until; wait = waitAskedBy(response)) {
+      await pause(wait);
+      response = await this.fetch(method, path, sending);
+    }
     if (response.ok) return response;
     throw new Error(`${method} ${path} was answered by ${response.status}: ${(await response.text()).slice(0, 2000)}`);
   }

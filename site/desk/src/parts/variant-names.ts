@@ -4,6 +4,7 @@ import { linesResponse, makersResponse, variantsResponse } from '../../../../api
 import type { LineResponse, MakerResponse, VariantResponse } from '../../../../api/contract/endpoints/catalogue.js';
 import { lineName } from '../../../../api/contract/line-name.js';
 import { allPages } from '../http/all-pages.js';
+import { nameWhenThere } from './name-when-there.js';
 import { useLoaded } from './use-loaded.js';
 
 export interface CatalogueRows {
@@ -36,7 +37,7 @@ export function variantNames({ makers, lines, variants }: CatalogueRows): Readon
 /** For an editor; a tester is answered nothing of this. */
 export function useVariantNames(): (slug: string) => string {
   const names = useLoaded(async () => variantNames(await loadCatalogue()));
-  return (slug) => names.answer?.get(slug) ?? slug;
+  return nameWhenThere(names, (all, slug) => all.get(slug));
 }
 
 /** What something of an edition is called: a variant, a category, a division, a method. */

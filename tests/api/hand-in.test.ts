@@ -190,9 +190,9 @@ function withReading(content: ReturnType<typeof contentFor>, reading: object): o
 }
 
 async function waitUntil(isSo: () => Promise<boolean>): Promise<void> {
-  const giveUpAt = Date.now() + 4000;
+  const giveUpAt = Date.now() + 20_000;
   while (!(await isSo())) {
-    if (Date.now() > giveUpAt) throw new Error('Waited 4 s in vain.');
+    if (Date.now() > giveUpAt) throw new Error('Waited 20 s in vain.');
     await new Promise((resume) => setTimeout(resume, 20));
   }
 }

@@ -22,6 +22,12 @@ const FIRST_WORDS = `Math.min(...[...document.querySelectorAll('main :is(p, li, 
   .filter((one) => one.checkVisibility() && one.textContent.trim().length > 10)
   .map((one) => one.getBoundingClientRect().bottom + scrollY))`;
 
+/** Foot of the first row of the first table [CSS px]. */
+const FIRST_ROW = `Math.min(...[...document.querySelectorAll('main tbody tr')]
+  .filter((one) => one.checkVisibility()).map((one) => one.getBoundingClientRect().bottom + scrollY))`;
+/** Pages that are read for their table: who came first, an order, a category. */
+const OF_A_TABLE = ['/', '/editions/2026/', '/editions/2026/breaking-stress/'];
+
 /** What answers in words: no figure is published there, or none before the reader has chosen. */
 const IN_WORDS = /^\/(editions\/|lines\/|methods\/|checks\/|problems\/|data\/|read\/.*|compare\/|who-we-are\/|404\.html)$/;
 
@@ -43,7 +49,7 @@ async function lateOn(page: Page, path: string): Promise<string[]> {
   const late: string[] = [];
   for (const screen of SCREENS) {
     await page.setViewportSize(screen);
-    const at = await foot();
+    const at = Math.max(await foot(), OF_A_TABLE.includes(path) ? await page.evaluate<number>(FIRST_ROW) : 0);
     if (at > screen.height) late.push(`${screen.width}: ${path}: ${at.toFixed(0)} px down`);
   }
   return late;

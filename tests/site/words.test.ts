@@ -15,7 +15,7 @@ import { decisionWords } from '../../site/src/words/claim-words.js';
 import { placesAllowed } from '../../site/src/words/group-words.js';
 import { counted } from '../../site/src/words/counted.js';
 import { changedCell } from '../../site/src/words/changed-cell.js';
-import { movedMost } from '../../site/src/words/moved-most.js';
+import { movedMost, movedMostWords } from '../../site/src/words/moved-most.js';
 import { changeWords, movementWords } from '../../site/src/words/movement-words.js';
 import { nameOf } from '../../site/src/words/quantity-words.js';
 import { whereWords } from '../../site/src/words/where-words.js';
@@ -160,6 +160,16 @@ test('of many changed cells those are told that moved most: places by number, va
     change('stress, a, interval', '2500 to 2600', '2100 to 2600'),
   ];
   expect(movedMost(values, 3).map(({ where }) => where)).toEqual(['knot, b, value', 'stress, a, value']);
+  const names = new Map([
+    ['a', 'Gannet 8, PE 1.0'],
+    ['b', 'Skua'],
+    ['knot', 'Knot retention'],
+    ['overall', 'Overall'],
+  ]);
+  // A variant is named once, whatever moved of it.
+  expect(movedMostWords([...places, change('knot, b, place', '8', '3')], 3, names)).toBe(
+    'Skua: Overall, place from 3 to 9; Knot retention, place from 8 to 3. Gannet 8, PE 1.0: Overall, place from 2 to 1',
+  );
 });
 
 test('what an erratum changed reads as elsewhere: decisions in words, digests by their beginning', () => {

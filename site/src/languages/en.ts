@@ -54,7 +54,7 @@ export const en = [
   '{quantityName} of {length} fishing lines in {name}: values in {unit} with 95 % intervals, specimens, testers and rigs.',
   '{name}, revision {revision}',
   '{a}, revision {revision}; <a2>how it was measured</a2>',
-  'Two places in one cell: the first is among the variants shown, the one after it is what the score adds up, which also counts variants that are left out.',
+  'A place in brackets counts the variants that are left out as well: it is what the score adds up, and for these the place that they would have had.',
   'How it was measured',
   'Method',
   '{method}, version {methodVersion}',
@@ -147,7 +147,6 @@ export const en = [
   'People and rigs',
   'Booklet to print',
   // components/erratum-note.astro
-  '{names}, from {before} to {after}',
   '{1}: {length} changed',
   'Moved most: {changes}.',
   'Where',
@@ -182,16 +181,20 @@ export const en = [
   'Size, bytes',
   // components/first-five.astro
   'The same, drawn',
-  'The five first',
-  'Find a line by it',
-  // components/first-overall.astro
   'and',
+  '; {length} more',
+  'Find a line by it',
+  // components/first-of-each.astro
+  'or',
+  'Division',
+  'First overall',
+  'Who could be the best',
+  'Its value',
+  'First overall, with its {valued}',
+  '{name}: place {place}',
+  // components/first-overall.astro
   'share first place',
   'came first',
-  '; {allowed} are too close to call for it',
-  '; how sure that is was not stated for this edition',
-  'Highest',
-  'Lowest',
   // components/front-changes.astro
   'What changed since {name}',
   'What changed',
@@ -200,7 +203,7 @@ export const en = [
   // components/front-edition.astro
   '{house}: independent tests of fishing lines. First in {name}: {3}, and what the evidence allows to say.',
   'Which line came first, and is it ahead?',
-  'The five first of every category{division}',
+  'By category{division}',
   'All {length} {2}',
   'of {name}',
   'in the overall order',
@@ -309,7 +312,7 @@ export const en = [
   // components/place-cell.astro
   'shared',
   'if it were counted',
-  '{placeInScore} in the score',
+  'in the score',
   // components/profile.astro
   'Category',
   'Among all of the category, drawn, from',
@@ -734,7 +737,6 @@ export const en = [
   // pages/find.astro
   'Say what you fish and what matters: the lines that fit, in the published order, and whether the first is ahead of the second.',
   'Lines wanted',
-  'Division',
   'What matters',
   'Line',
   'any',
@@ -936,7 +938,7 @@ export const en = [
   'First place in editions that follow one another. First by number is not the same as told apart: the edition pages say which.',
   '{variant}, {length} editions{3}',
   'and going on',
-  'nobody was first twice in a row',
+  'Nobody was first twice in a row: {1}.',
   '{1}, JSON',
   'this page',
   // pages/search-index.json.ts
@@ -1145,12 +1147,16 @@ export const en = [
   // words/lead-words.ts
   'no other could be the best (95 %)',
   'the best is one of {count} (95 %)',
+  '{allowed} are too close to call for it',
+  'how sure that is was not stated for this edition',
   'Each interval is for its value alone. Groups and places allowed hold for all pairs of the table at once, and among so many some look apart by chance: so they ask more of a pair than its two intervals do. Who could be first asks of the first place only.',
   // words/locale.ts
   'en-GB',
   'nouns small',
   // words/marks.ts
   'group {group}',
+  // words/moved-most.ts
+  '{names} from {before} to {after}',
   // words/movement-words.ts
   ', first {runAtTop} editions in a row',
   'up',
@@ -1194,7 +1200,6 @@ export const en = [
   'Mass',
   'Length',
   // words/rule-words.ts
-  'or',
   '{constructionWords} lines',
   'lines',
   'Takes {made}{2}.',

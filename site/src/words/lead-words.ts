@@ -11,6 +11,19 @@ export function setWords(rows: readonly Marked[]): string {
   return say`the best is one of ${count} (95 %)`;
 }
 
+/** The same of an overall order, in words also where a release tells groups alone or nothing. */
+export function sureWords(rows: readonly Marked[]): string {
+  const allowed = rows.filter(({ group }) => group === 1).length;
+  return (
+    setWords(rows) ||
+    (allowed > 1
+      ? say`${allowed} are too close to call for it`
+      : allowed === 0
+        ? say`how sure that is was not stated for this edition`
+        : '')
+  );
+}
+
 /** Who is first in a category, with the value and the set that could be; null where nobody has a place. */
 export function leadOf(rows: readonly CategoryRow[]): { names: string; figure: CategoryRow['figure']; set: string } | null {
   const first = rows.filter(({ place }) => place === 1);

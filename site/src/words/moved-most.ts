@@ -1,5 +1,7 @@
 import { groupOf } from '../../../api/contract/cell-groups.js';
 import type { EditionDocument } from '../../../api/contract/documents/release-documents.js';
+import { say } from './say.js';
+import { whereWords } from './where-words.js';
 
 type Change = NonNullable<EditionDocument['erratum']>['changes'][number];
 
@@ -19,3 +21,20 @@ export const movedMost = (changes: readonly Change[], most: number): Change[] =>
     .filter((change) => moved(change) > 0)
     .toSorted((one, other) => moved(other) - moved(one))
     .slice(0, most);
+
+/** The same in words; of one variant that moved in several places the name is said once. @param names what slugs and codes are called */
+export function movedMostWords(changes: readonly Change[], most: number, names: ReadonlyMap<string, string>): string {
+  const ofVariant = Map.groupBy(movedMost(changes, most), ({ where }) => variantIn(where));
+  return [...ofVariant]
+    .map(([slug, own]) => {
+      const places = own.map(({ where, before, after }) => {
+        const rest = where.split(', ').filter((part) => part !== slug);
+        return say`${whereWords(rest.join(', '), names)} from ${before} to ${after}`;
+      });
+      return `${names.get(slug) ?? slug}: ${places.join('; ')}`;
+    })
+    .join('. ');
+}
+
+/** Cells are named by table, variant and what of it. */
+const variantIn = (where: string): string => where.split(', ')[1] ?? where;

@@ -18,9 +18,12 @@ export interface StoredBytes {
   readonly heads: Readonly<Record<Lifetime, Heads>>;
 }
 
+/** Names and values in turn, as Node takes them fastest. */
 interface Heads {
-  /** Names and values in turn, as Node takes them fastest. */
   readonly whole: string[];
+  /** Without what describes the body. */
+  readonly bare: string[];
+  /** What a cache keeps anew and who may look (RFC 9110, 15.4.5): all else it has from the 200, and each header costs as much as finding the file. */
   readonly notModified: string[];
 }
 
@@ -53,25 +56,18 @@ export function storedBytes(bytes: Buffer, mediaType: string, digest: string, co
   const type = IS_TEXT.test(mediaType) && !mediaType.includes(';') ? `${mediaType}; charset=utf-8` : mediaType;
   const compressed = coding === null ? [] : ['Content-Encoding', coding];
   const headsFor = (lifetime: Lifetime): Heads => {
-    const notModified = [
-      'ETag',
-      etag,
-      'Cache-Control',
-      CACHING[lifetime],
-      'Vary',
-      'Accept-Encoding',
-      'Accept-Ranges',
-      'bytes',
-      ...FOR_ANY_PAGE,
-    ];
-    return { notModified, whole: ['Content-Type', type, 'Content-Length', String(bytes.length), ...compressed, ...notModified] };
+    const kept = ['ETag', etag, 'Cache-Control', CACHING[lifetime], 'Vary', 'Accept-Encoding', 'Access-Control-Allow-Origin', '*'];
+    const bare = [...kept, 'Accept-Ranges', 'bytes', ...FOR_ANY_PAGE];
+    return {
+      bare,
+      whole: ['Content-Type', type, 'Content-Length', String(bytes.length), ...compressed, ...bare],
+      notModified: [...kept, 'Access-Control-Expose-Headers', 'Deprecation, ETag, Link, Sunset'],
+    };
   };
   return { bytes, etag, heads: { immutable: headsFor('immutable'), revalidate: headsFor('revalidate') } };
 }
 
 const FOR_ANY_PAGE = [
-  'Access-Control-Allow-Origin',
-  '*',
   'Access-Control-Expose-Headers',
   EXPOSED_HEADERS,
   'Cross-Origin-Resource-Policy',
@@ -94,12 +90,12 @@ function sendPart(request: IncomingMessage, response: ServerResponse, { bytes, e
   const whole = heads[lifetime].whole;
   const range = rangeOf(request.headers.range ?? '', [request.headers['if-range']].flat()[0], etag, bytes.length);
   if (range === 'whole') response.writeHead(200, whole).end(request.method === 'HEAD' ? undefined : bytes);
-  else if (range === 'none') response.writeHead(416, ['Content-Range', `bytes */${bytes.length}`, ...heads[lifetime].notModified]).end();
+  else if (range === 'none') response.writeHead(416, ['Content-Range', `bytes */${bytes.length}`, ...heads[lifetime].bare]).end();
   else {
     const [type, name] = whole;
     const part = bytes.subarray(range.from, range.to + 1);
     const partHeads = [type ?? '', name ?? '', 'Content-Length', String(part.length)];
     const place = ['Content-Range', `bytes ${range.from}-${range.to}/${bytes.length}`];
-    response.writeHead(206, [...partHeads, ...place, ...heads[lifetime].notModified]).end(request.method === 'HEAD' ? undefined : part);
+    response.writeHead(206, [...partHeads, ...place, ...heads[lifetime].bare]).end(request.method === 'HEAD' ? undefined : part);
   }
 }

@@ -83,6 +83,16 @@ test.each([
   expect((await read(PATH, { 'accept-encoding': accepts, 'if-none-match': '"another"' })).status).toBe(200);
 });
 
+test('who has it already is told what a cache keeps anew and who may look, as with the whole, and nothing else', async () => {
+  const whole = await read(PATH);
+  const again = await read(PATH, { 'if-none-match': `"another", ${String(whole.headers['etag'])}` });
+  const { 'access-control-expose-headers': exposed, ...told } = again.headers;
+  expect(again.status).toBe(304);
+  expect(String(exposed).split(', ')).toEqual(expect.arrayContaining(['ETag', 'Deprecation']));
+  const kept = ['etag', 'cache-control', 'vary', 'access-control-allow-origin', 'connection', 'keep-alive'];
+  expect(told).toEqual({ ...Object.fromEntries(kept.map((name) => [name, whole.headers[name]])), date: expect.any(String) });
+});
+
 test('HEAD tells the same headers and sends nothing', async () => {
   const [whole, head] = [await read(PATH), await read(PATH, {}, 'HEAD')];
   expect([head.status, head.bytes.length, head.headers['content-length']]).toEqual([200, 0, whole.headers['content-length']]);

@@ -1,6 +1,6 @@
 /**
  * Kills servers in the middle of keyed hand-ins, and backups in the middle of their work: what the retry gets, what is doubled, what passes for a backup.
- * npm run bench -- kills [how many, 200]
+ * npm run bench -- kills [servers, 200] [backups, 100]
  */
 import { mkdtemp, readdir, rm } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -13,7 +13,7 @@ import { end, startProgram, startServer } from '../support/programs.js';
 import { listen, post } from '../support/races.js';
 import { startTestServer } from '../support/test-server.js';
 
-const half = Math.ceil(Number(process.argv[2] ?? 200) / 2);
+const [servers = 200, backupsKilled = 100] = process.argv.slice(2).map(Number);
 /** Longer than an attempt that died holds its key. */
 const LEASE_MS = 31_000;
 /** Hand-ins that a new server does before the one that it dies in: the first take several times as long. */
@@ -42,7 +42,7 @@ try {
   await Promise.all([killHandIns(port, token, recorded), killBackups()]);
   const added = (await recorded()) - before - warmedUp;
   console.log(
-    `${half} servers killed during a keyed hand-in, every second one as soon as it was on record: ${handIns.answeredFirst} had answered, ${handIns.onRecord} had put it on record, ${handIns.doneByRetry} were done by the retry; ${added} submissions on record, ${handIns.wrong} retries without the first answer or the work.`,
+    `${servers} servers killed during a keyed hand-in, every second one as soon as it was on record: ${handIns.answeredFirst} had answered, ${handIns.onRecord} had put it on record, ${handIns.doneByRetry} were done by the retry; ${added} submissions on record, ${handIns.wrong} retries without the first answer or the work.`,
   );
   for (const name of await readdir(backups)) {
     if (name.endsWith('.part')) continue;
@@ -50,9 +50,9 @@ try {
     taken.faults += (await checkBackup(join(backups, name))).faults.length;
   }
   console.log(
-    `${half} backups killed within ${LONGEST_BACKUP_MS} ms: ${taken.notFinished} killed before their end, ${taken.finished} folders that pass for a backup, ${taken.faults} faults in them.`,
+    `${backupsKilled} backups killed within ${LONGEST_BACKUP_MS} ms: ${taken.notFinished} killed before their end, ${taken.finished} folders that pass for a backup, ${taken.faults} faults in them.`,
   );
-  process.exitCode = added === half && handIns.wrong === 0 && taken.faults === 0 ? 0 : 1;
+  process.exitCode = added === servers && handIns.wrong === 0 && taken.faults === 0 ? 0 : 1;
 } finally {
   await watching.end();
   await b.t.close();
@@ -63,7 +63,7 @@ process.exit();
 
 /** Every second one is killed at some moment of the hand-in, the others as soon as it is on record: its answer may not be on its way then. */
 async function killHandIns(port: number, token: string, recorded: () => Promise<number>): Promise<void> {
-  for (let i = 0; i < half; i += 1) {
+  for (let i = 0; i < servers; i += 1) {
     const own = await startServer(b.t);
     const handInAs = (force: number, key: string, specimens = 5) => ({
       path: '/v1/submissions',
@@ -82,7 +82,7 @@ async function killHandIns(port: number, token: string, recorded: () => Promise<
     const sending = handInAs(60 + 0.37 * i, `killed-${i}`);
     const already = await recorded();
     const first = post(own.port, sending).catch(() => null);
-    if (i % 2 === 0) await pause((took * LONGEST * i) / half);
+    if (i % 2 === 0) await pause((took * LONGEST * i) / servers);
     else while ((await recorded()) === already);
     own.child.kill('SIGKILL');
     await end(own.child, 'SIGKILL');
@@ -99,9 +99,9 @@ async function killHandIns(port: number, token: string, recorded: () => Promise<
 }
 
 async function killBackups(): Promise<void> {
-  for (let i = 0; i < half; i += 1) {
+  for (let i = 0; i < backupsKilled; i += 1) {
     const child = startProgram(b.t, ['api/backup-command.ts', 'backup', backups]);
-    await Promise.race([pause((LONGEST_BACKUP_MS * (i + 1)) / half), new Promise((resume) => child.once('exit', resume))]);
+    await Promise.race([pause((LONGEST_BACKUP_MS * (i + 1)) / backupsKilled), new Promise((resume) => child.once('exit', resume))]);
     if (child.exitCode === null) taken.notFinished += 1;
     await end(child, 'SIGKILL');
   }

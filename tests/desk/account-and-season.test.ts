@@ -183,6 +183,39 @@ test('an admin tells an integrator of changes, pauses that with a reason, and en
   await page.getByText('Nobody is told of changes yet').waitFor();
 }, 60_000);
 
+test('who changed what is found by person, by object and by day; persons stand there by name', async () => {
+  const admin = await b.t.caller(['admin'], 'C. Holder');
+  const [{ reference }] = (await b.reviewer.call('get', '/v1/submissions?limit=1').expect(200)).body.items as [{ reference: string }];
+  const page = await desk.signedIn(admin.email, '/desk/house/');
+  const trail = page.locator('details.part', { hasText: 'Who changed what' });
+  const rows = trail.locator('.rows > li');
+  await rows.filter({ hasNotText: 'T. Venn:' }).first().waitFor();
+  const onlyOf = async (text: string) => {
+    await trail.getByRole('button', { name: 'Look' }).click();
+    await rows.filter({ hasNotText: text }).first().waitFor({ state: 'detached' });
+    await rows.first().waitFor();
+    expect(await rows.allInnerTexts()).not.toContainEqual(expect.stringMatching(/[0-9a-f]{8}-[0-9a-f]{4}-/));
+  };
+  await trail.getByLabel('Who', { exact: true }).selectOption({ label: 'T. Venn' });
+  await onlyOf('T. Venn:');
+  await trail.getByLabel('Who', { exact: true }).selectOption({ label: 'everybody' });
+  await trail.getByLabel('Reference, code or id of the object').fill(reference);
+  await onlyOf(reference);
+  for (const [from, to] of [
+    ['2026-03-16', ''],
+    ['', '2026-03-14'],
+  ] as const) {
+    await trail.getByLabel('From').fill(from);
+    await trail.getByLabel('To', { exact: true }).fill(to);
+    await trail.getByRole('button', { name: 'Look' }).click();
+    await trail.getByText('Nothing of that is on record.').waitFor();
+    await trail.getByLabel('From').fill('2026-03-14');
+    await trail.getByLabel('To', { exact: true }).fill('2026-03-16');
+    await onlyOf(reference);
+  }
+  await page.close();
+}, 60_000);
+
 test('whoever has forgotten the password is told what happens where the house sends no letters', async () => {
   const page = await (await desk.device()).newPage();
   await page.goto(`${desk.url}/desk/`);

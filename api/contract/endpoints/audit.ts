@@ -18,6 +18,7 @@ export const auditEventResponse = z.strictObject({
   action: z.string(),
   objectType: z.string(),
   objectId: z.string(),
+  objectName: z.string().nullable().describe('What it was called when it was put on record; null where it has no name of its own'),
   before: z.unknown().describe('The object before; null where it was not there or is not told'),
   after: z.unknown().describe('The object after, or what was decided about it; null where nothing is told'),
 });

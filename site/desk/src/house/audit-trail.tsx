@@ -1,5 +1,5 @@
 import { useState } from 'preact/hooks';
-import { z } from 'zod';
+import type { z } from 'zod';
 import { auditQuery, auditResponse, type auditEventResponse } from '../../../../api/contract/endpoints/audit.js';
 import type { AccountResponse } from '../../../../api/contract/endpoints/accounts.js';
 import { ask } from '../http/ask.js';
@@ -74,13 +74,9 @@ export function AuditTrail({ accounts }: { accounts: readonly AccountResponse[] 
 
 type Event = z.infer<typeof auditEventResponse>;
 const BARE_ID = /^[0-9a-f]{8}-[0-9a-f-]{27}$/;
-/** What a thing is called where it has no reference or code of its own. */
-const named = z.looseObject({ name: z.string() }).or(z.looseObject({ note: z.string() }).transform(({ note }) => ({ name: note })));
 
 /** An object by its name: of a person, of what was made; else its reference or code. */
-function objectWords({ objectType, objectId, before, after }: Event, nameOf: (id: string) => string): string {
+function objectWords({ objectType, objectId, objectName }: Event, nameOf: (id: string) => string): string {
   if (objectType === 'account') return nameOf(objectId);
-  if (!BARE_ID.test(objectId)) return objectId;
-  const found = [after, before].map((told) => named.safeParse(told).data?.name).find((name) => name !== undefined);
-  return [actWords(objectType), found ?? objectId].join(' ');
+  return BARE_ID.test(objectId) ? `${actWords(objectType)} ${objectName ?? objectId}` : objectId;
 }

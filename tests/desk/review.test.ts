@@ -99,6 +99,27 @@ test('a question that tells a size or a direction is stopped before it is sent; 
   expect([again.state, again.revision, again.specimens[2].readings[0].entered.text]).toEqual(['submitted', 2, '92.58']);
 }, 60_000);
 
+test('on a phone a review names no keys, and no number of a specimen covers another', async () => {
+  const reference = await handIn(b.spool, 88.2);
+  const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`, await desk.device(360));
+  await page.locator('svg.plot .number').first().waitFor();
+  const boxes = (await page
+    .locator('svg.plot .number')
+    .evaluateAll((all) => all.map((one) => one.getBoundingClientRect().toJSON() as object))) as Record<
+    'left' | 'right' | 'top' | 'bottom',
+    number
+  >[];
+  expect(boxes).toHaveLength(10);
+  const covered = boxes.flatMap((one, i) =>
+    boxes
+      .slice(i + 1)
+      .filter((other) => one.left < other.right && other.left < one.right && one.top < other.bottom - 3 && other.top < one.bottom - 3),
+  );
+  expect(covered).toEqual([]);
+  expect(await page.getByText('Keys while you are not typing').isVisible()).toBe(false);
+  await page.close();
+}, 60_000);
+
 test('a review that somebody else has decided meanwhile says who did what, and keeps what was written', async () => {
   const reference = await handIn(b.spool, 89.5);
   const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`);
@@ -175,6 +196,7 @@ test('a review is claimed, returned, refused and left for the next by keys; noth
   const reference = await handIn(b.spool, 94.9);
   const page = await desk.signedIn(b.reviewer.email, `/desk/review-one/?reference=${reference}`);
   await page.getByText('Readings as entered').waitFor();
+  expect(await page.getByText('Keys while you are not typing').isVisible()).toBe(true);
   await page.keyboard.press('c');
   await page.getByRole('button', { name: 'Give the claim back' }).waitFor();
   const chosen = page.getByRole('group', { name: 'Decision' }).getByRole('button', { pressed: true });

@@ -1,6 +1,7 @@
 import { scaleLinear } from 'd3-scale';
 import type { MethodVersion } from '../../../../api/contract/endpoints/methods.js';
 import type { SubmissionResponse } from '../../../../api/contract/endpoints/submissions.js';
+import { placeNumbers } from './place-numbers.js';
 
 type Specimen = SubmissionResponse['specimens'][number];
 interface Point {
@@ -33,6 +34,13 @@ export function SpecimenPlot({ specimens, limits }: { specimens: readonly Specim
   const y = scaleLinear([Math.min(...times, limit?.low ?? 0), Math.max(...times, limit?.high ?? 1)], [HEIGHT - PAD.bottom, PAD.top]).nice(
     4,
   );
+  const marks = points.map(({ specimen, force, time }) => ({
+    specimen,
+    number: specimen.number,
+    x: x(force),
+    y: time === null ? (PAD.top + HEIGHT - PAD.bottom) / 2 : y(time),
+  }));
+  const numbers = placeNumbers(marks, RADIUS);
   return (
     <figure class="specimens">
       <svg
@@ -60,9 +68,17 @@ export function SpecimenPlot({ specimens, limits }: { specimens: readonly Specim
           [limit.low, limit.high].map((end) => (
             <line key={end} class="limit" x1={PAD.left} x2={width - PAD.right} y1={y(end)} y2={y(end)} />
           ))}
-        {points.map(({ specimen, force, time }) => (
-          <Mark key={specimen.number} specimen={specimen} x={x(force)} y={time === null ? (PAD.top + HEIGHT - PAD.bottom) / 2 : y(time)} />
+        {marks.map((mark) => (
+          <Mark key={mark.number} {...mark} />
         ))}
+        {numbers.map(
+          (at, i) =>
+            at && (
+              <text key={i} class="number" x={at.x} y={at.y} text-anchor="middle" dominant-baseline="central">
+                {marks[i]?.number}
+              </text>
+            ),
+        )}
       </svg>
       <figcaption class="soft small">
         Force [N] across{times.length > 0 && ', time to break [s] upwards'}
@@ -74,16 +90,9 @@ export function SpecimenPlot({ specimens, limits }: { specimens: readonly Specim
 
 function Mark({ specimen, x, y }: { specimen: Specimen; x: number; y: number }) {
   const kind = specimen.state === 'valid' ? 'specimen' : 'struck';
-  return (
-    <g>
-      {specimen.condition === 'treated' ? (
-        <rect class={kind} x={x - RADIUS} y={y - RADIUS} width={2 * RADIUS} height={2 * RADIUS} />
-      ) : (
-        <circle class={kind} cx={x} cy={y} r={RADIUS} />
-      )}
-      <text x={x} y={y - RADIUS - 3} text-anchor="middle">
-        {specimen.number}
-      </text>
-    </g>
+  return specimen.condition === 'treated' ? (
+    <rect class={kind} x={x - RADIUS} y={y - RADIUS} width={2 * RADIUS} height={2 * RADIUS} />
+  ) : (
+    <circle class={kind} cx={x} cy={y} r={RADIUS} />
   );
 }

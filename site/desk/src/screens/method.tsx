@@ -40,7 +40,9 @@ export function Method() {
       <p class="lede" id="purpose" tabIndex={-1}>
         {wording.purpose}
       </p>
-      <Cautions ofMethod={wording.cautions} />
+      <Folded heading="Before you pull">
+        <Cautions ofMethod={wording.cautions} />
+      </Folded>
       <h2 id="steps" tabIndex={-1}>
         Steps
       </h2>

@@ -9,6 +9,8 @@ import { pastedRows } from '../../site/desk/src/catalogue/pasted-rows.js';
 import { cellsOfText } from '../../site/desk/src/table/read-table.js';
 import { dayAs, foreignDays, withDays } from '../../site/desk/src/table/reread-days.js';
 import { withoutRoutes } from '../../site/desk/src/words/without-routes.js';
+import { signalWords } from '../../site/desk/src/words/signal-words.js';
+import { WESTERN_ELECTRIC_RULES } from '../../api/measurement/drift/run-rules.js';
 import { METHOD_OF_FINDING } from '../../site/desk/src/words/method-help.js';
 import { CHECKS } from '../../api/checks/check-list.js';
 import { METHOD_VERSION } from '../support/bench.js';
@@ -108,6 +110,11 @@ test('a pasted table of spools says of each row what is wrong, by column', () =>
 test('what follows from a method leads to it: every check that looks at the method has its part of the page and its sentence', () => {
   const ofMethod = CHECKS.filter(({ looksAt }) => looksAt.includes('method')).map(({ code }) => code);
   expect(Object.keys(METHOD_OF_FINDING).sort()).toEqual(ofMethod.sort());
+});
+
+test('what a control chart signals is told in words', () => {
+  expect(WESTERN_ELECTRIC_RULES.map((rule) => signalWords([rule])).filter((words) => !/^[a-z]+ [a-z0-9σ ]+$/.test(words))).toEqual([]);
+  expect(signalWords(['oneBeyond3Sigma', 'eightOnOneSide'])).toBe('one beyond 3σ, eight on one side');
 });
 
 test.each([

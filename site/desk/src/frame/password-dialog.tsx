@@ -1,5 +1,6 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { signInRequest } from '../../../../api/contract/endpoints/accounts.js';
+import { Refusal } from '../http/problem.js';
 import { Form } from '../parts/form.js';
 import { signInWith } from './sign-in-with.js';
 
@@ -24,7 +25,11 @@ export function PasswordDialog({ email, onSignedIn, onLeave }: Props) {
         fields={[{ name: 'password', label: 'Password', kind: 'password', autocomplete: 'current-password', hasFocus: true }]}
         fixed={{ email }}
         onSend={async (request) => {
-          await signInWith(request.email, request.password);
+          await signInWith(request.email, request.password).catch((error: unknown) => {
+            // Who it is, is known here, and nobody wants an invitation: it can only be the password.
+            const isWrong = error instanceof Refusal && error.code === 'accounts/wrong-credentials';
+            throw isWrong ? new Error(`This is not the password of ${email}. Type it again.`) : error;
+          });
           dialog.current?.close();
           onSignedIn();
           return '';

@@ -7,6 +7,7 @@ import { useLoaded } from '../parts/use-loaded.js';
 import { useMethodNames } from '../parts/use-method-names.js';
 import { WithReason } from '../parts/with-reason.js';
 import { dayOf } from '../words/day-of.js';
+import { signalWords } from '../words/signal-words.js';
 import { ChartPlot, MOST_POINTS } from './chart-plot.js';
 
 type Chart = z.infer<typeof chartsResponse>['items'][number];
@@ -97,7 +98,7 @@ function OneChart({ chart, strike, method }: { chart: Chart; strike: Strike; met
               <p>
                 {dayOf(benchDay)}: {meanN} N <span class="soft">by {tester}</span>
                 {note !== null && <span class="soft"> {note}</span>}
-                {signals.length > 0 && <span class="signal"> signals: {signals.join(', ')}</span>}
+                {signals.length > 0 && <span class="signal"> signals: {signalWords(signals)}</span>}
                 {struck && <span class="soft"> does not count: {struck.reason}</span>}
               </p>
               {strike && !struck && (

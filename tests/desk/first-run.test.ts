@@ -188,6 +188,10 @@ test('an empty house comes to its first release without a terminal', async () =>
   await editor.locator('.place').first().waitFor();
   await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
   await editor.getByText('Every entry has what it needs.').waitFor();
+  // The first press only asks; the house is asked whether it is still open.
+  await editor.reload();
+  await editor.getByText('2 of 2 entries have a result').waitFor();
+  await editor.getByRole('button', { name: 'Close Trials 2026' }).click();
   await editor.getByRole('button', { name: 'Yes, close Trials 2026' }).click();
   await editor.getByRole('link', { name: 'Say it first' }).click();
   await editor.getByText('Nothing is said yet.').waitFor();

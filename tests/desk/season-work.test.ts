@@ -3,10 +3,11 @@ import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { openDesk } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';
+import { csvFile, inventPullsOf, pullRows } from '../support/hand-in-csv.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { proposeWithdrawal } from '../support/propose.js';
-import { editionRequest, moveEdition, publish, VARIANTS } from '../support/season.js';
+import { acceptAll, editionRequest, moveEdition, publish, VARIANTS } from '../support/season.js';
 
 /** As people call two of the variants. */
 const GANNET = 'Marlow Quay Cordage Eight gannet-20, moss';
@@ -113,6 +114,37 @@ test('an editor sees what leaving an entry out would change, decides, and takes 
   await page.getByRole('button', { name: `Take ${PETREL} back in` }).click();
   await page.getByText(`${PETREL} is in again.`).waitFor();
   expect(await excluded()).toEqual([]);
+  await page.close();
+}, 60_000);
+
+test('results are drawn to be tested again, once; each stands there under its new code until it is', async () => {
+  await workEdition(house, '2029', { variants: VARIANTS.slice(0, 2), seed: 7 });
+  const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2029');
+  const part = page.locator('details', { hasText: 'Tested again, blind' }).last();
+  await part.locator('summary').click();
+  const share = part.getByLabel('Share of the accepted results, %');
+  await share.fill('a tenth');
+  await part.getByRole('button', { name: 'Draw' }).click();
+  await part.locator('.field .signal').waitFor();
+  await share.fill('20');
+  await part.getByRole('button', { name: 'Draw' }).click();
+  await part.getByText(/^20 % were drawn: \d results, 0 of them tested again/).waitFor();
+  expect(await share.count()).toBe(0);
+  const { items } = (await house.editor.call('get', '/v1/editions/2029/retests').expect(200)).body as {
+    items: { spool: string; method: 'straight-pull' }[];
+  };
+  expect(await part.locator('.rows .code').allInnerTexts()).toEqual(items.map(({ spool }) => spool));
+  expect(await part.getByText('not yet').count()).toBe(items.length);
+  const other = await house.t.caller(['tester'], 'B. Fenwick');
+  for (const { spool, method } of items) {
+    const file = csvFile(pullRows({ edition: '2029', spool, instrument: 'R2' }, method, inventPullsOf(VARIANTS[0]!, method, 11)));
+    await other.call('post', '/v1/submissions').set('Content-Type', 'text/csv').send(file).expect(201);
+  }
+  await acceptAll(house.reviewer, '2029');
+  await page.reload();
+  await part.locator('summary').click();
+  await part.getByText(`${items.length} of them tested again`).waitFor();
+  expect(await part.getByText('not yet').count()).toBe(0);
   await page.close();
 }, 60_000);
 

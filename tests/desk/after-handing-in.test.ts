@@ -1,7 +1,7 @@
 /** Ways back after the handing-in: take back, close what will not return, end a proposal, answer a doubt, strike a pull; and a round robin. */
-import { contentFor, planRoundRobin, pulls, setUpBench } from '../support/bench.js';
+import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
-import { openDesk } from '../support/desk.js';
+import { keepBenchDay, openDesk } from '../support/desk.js';
 import type { OpenDesk } from '../support/desk.js';
 
 let b: Bench;
@@ -106,9 +106,22 @@ test('a proposal is called off by who made it, and declined by another editor', 
   expect(await states()).toEqual(['declined', 'calledOff']);
 }, 60_000);
 
-test('a round robin is opened, each hands in the own spool, and it is read once it is closed', async () => {
-  await planRoundRobin(b, 'quay-hands');
+test('a round robin is planned and opened, each hands in the own spool, and it is read once it is closed', async () => {
   const editor = await desk.signedIn(b.editor.email, '/desk/rigs/');
+  await editor.getByText('Plan a round robin').click();
+  await editor.getByLabel('Name', { exact: true }).fill('Hands of the quay');
+  await editor.getByLabel('What is looked for').fill('How far two hands differ.');
+  await editor.getByLabel('Specimens of each spool and tester').fill('2');
+  for (const name of ['T. Venn', 'O. Talland']) await editor.getByRole('checkbox', { name }).check();
+  // A code that was misread is told at its field, and nothing is planned.
+  await editor.getByLabel('Codes on the spools').fill('ABCDEFG');
+  await editor.getByRole('button', { name: 'Plan it' }).click();
+  await editor.locator('.form .signal:not(:empty)').first().waitFor();
+  expect((await b.editor.call('get', '/v1/round-robins').expect(200)).body.items).toEqual([]);
+  await editor.getByLabel('Codes on the spools').fill(b.spool);
+  await editor.getByRole('button', { name: 'Plan it' }).click();
+  await editor.getByRole('heading', { name: 'Hands of the quay' }).waitFor();
+  await editor.goto(`${desk.url}/desk/rigs/`);
   await editor.getByRole('link', { name: 'Hands of the quay' }).click();
   await editor.getByRole('button', { name: 'Open it' }).click();
   await editor.getByText('It is open').waitFor();
@@ -116,7 +129,7 @@ test('a round robin is opened, each hands in the own spool, and it is read once 
     [b.tester, ['90.1', '90.5']],
     [b.otherTester, ['91,2', '91.0']],
   ] as const) {
-    const page = await desk.signedIn(tester.email, '/desk/rigs/?robin=quay-hands');
+    const page = await desk.signedIn(tester.email, '/desk/rigs/?robin=hands-of-the-quay');
     for (const [i, force] of forces.entries()) await page.getByLabel(`Force, specimen ${i + 1}`).fill(force);
     await page.getByRole('button', { name: 'Hand it in' }).click();
     await page.getByText('You have handed in all of it.').waitFor();
@@ -141,4 +154,27 @@ test('a reviewer strikes a control pull that was wrong in itself, with the reaso
   await page.getByLabel('Why', { exact: true }).fill('The line slipped in the clamp.');
   await page.getByRole('button', { name: 'Strike the pull of' }).click();
   await page.getByText('does not count: The line slipped in the clamp.').waitFor();
+}, 60_000);
+
+test('a pull of an earlier day than one that stands is taken, and told to be late; the rig is judged without it', async () => {
+  const readings = [{ text: '83.1', unit: 'N' }];
+  const pull = { controlLine: 'C1', instrument: 'R1', method: 'straight-pull', benchDay: '2026-03-12', readings };
+  await b.tester.call('post', '/v1/control-pulls').send(pull).expect(201);
+  const page = await desk.signedIn(b.tester.email, '/desk/bench/');
+  await keepBenchDay(page, '2026-03-11');
+  // What comes next stands above the button that was pressed.
+  expect(await page.evaluate('document.activeElement.id')).toBe('content');
+  for (const [i, force] of ['70.1', '70.2', '70.3'].entries()) await page.getByLabel(`Pull ${i + 1}`).fill(force);
+  await page.getByRole('button', { name: 'Pulled' }).click();
+  await page.getByText('R1: on record, marked as late. It came in after a pull of a later day').waitFor();
+  const watching = await desk.signedIn(b.reviewer.email, '/desk/rigs/');
+  await watching.getByText('The last pulls').click();
+  await watching
+    .getByText(/70\.20* N/)
+    .first()
+    .waitFor();
+  await watching
+    .locator('li', { hasText: /70\.20* N/ })
+    .getByText('does not count: It came in after a pull of a later day')
+    .waitFor();
 }, 60_000);

@@ -40,6 +40,15 @@ test('what is asked for stands first on the bench page, and opens the sheet of t
   await keepBenchDay(tester, '2026-03-10');
   await tester.getByText('Asked of you: 1 of 1 to pull').waitFor();
   await tester.getByText('8 specimens, until 1 Apr 2026').waitFor();
+  // Of a code that is typed the method that was asked for is offered; of another, none that nobody chose.
+  const method = tester.getByLabel('Method', { exact: true }).last();
+  await tester.getByLabel('Code on the spool').fill(b.otherSpool.toLowerCase());
+  expect(await method.inputValue()).toBe('straight-pull');
+  await tester.getByLabel('Code on the spool').fill(b.spool);
+  expect(await method.inputValue()).toBe('');
+  await tester.getByRole('button', { name: 'Begin' }).click();
+  await tester.getByText('Choose the method by which it is pulled.').waitFor();
+  expect(await method.evaluate((one) => one.ownerDocument.activeElement === one)).toBe(true);
   await tester.getByRole('link', { name: 'Begin' }).click();
   await tester.getByLabel('Force, specimen 1', { exact: true }).waitFor();
   await tester.getByRole('heading', { name: b.otherSpool }).waitFor();

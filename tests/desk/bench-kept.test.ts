@@ -119,7 +119,8 @@ test('the session ends while somebody types: the password is asked for over the 
   expect(await page.getByLabel('Force, specimen 3', { exact: true }).inputValue()).toBe('91.1');
   await page.getByLabel('Password').fill('not this one at all');
   await page.getByRole('button', { name: 'Go on' }).click();
-  await page.getByRole('dialog').getByRole('alert').waitFor();
+  const refused = page.getByRole('dialog').getByRole('alert').filter({ hasText: /./ });
+  expect(await refused.innerText()).toBe(`This is not the password of ${day.bench.tester.email}. Type it again.`);
   await page.getByLabel('Password').fill(PASSWORD);
   await page.getByRole('button', { name: 'Go on' }).click();
   await page.getByRole('dialog').waitFor({ state: 'hidden' });
@@ -141,10 +142,14 @@ test('a control pull that is typed and not sent stands there after a reload with
   const context = page.context();
   const pulls = ['Pull 1', 'Pull 2', 'Pull 3'];
   await page.getByLabel(pulls[0]!, { exact: true }).waitFor();
+  // What is known already lies behind one line.
+  const standing = page.getByText(/^R1, .* · C1, .* · Straight pull · /);
+  expect(await page.getByLabel('Rig', { exact: true }).isVisible()).toBe(false);
+  await standing.click();
   await page.getByLabel('Displayed in').last().selectOption('lbf');
   for (const [i, text] of ['18.7', '18,9', '18.8'].entries()) await page.getByLabel(pulls[i]!, { exact: true }).fill(text);
   expect(await afterReload(page, pulls)).toEqual(['18.7', '18,9', '18.8']);
-  expect(await page.getByLabel('Displayed in').last().inputValue()).toBe('lbf');
+  expect(await standing.innerText()).toMatch(/ · lbf$/);
 
   // The answer is lost; the page is loaded anew, and the same pull is sent once more.
   await page.route('**/v1/control-pulls', async (route) => {
@@ -157,10 +162,13 @@ test('a control pull that is typed and not sent stands there after a reload with
   await page.unroute('**/v1/control-pulls');
   await page.getByRole('button', { name: 'Pulled' }).click();
   await page.getByText('R1: on record').waitFor();
+  // The next pull is of the same.
+  expect(await standing.innerText()).toMatch(/ · lbf$/);
   expect(await day.bench.sql('SELECT count(*)::int AS pulls FROM control_pull')).toEqual([{ pulls: 1 }]);
   await page.reload();
   await page.getByLabel('Pull 1', { exact: true }).waitFor();
   expect(await page.getByLabel('Pull 1', { exact: true }).inputValue()).toBe('');
+  expect(await standing.innerText()).toMatch(/ · lbf$/);
   await context.close();
 }, 60_000);
 

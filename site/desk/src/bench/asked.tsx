@@ -1,17 +1,17 @@
-import { ownAssignmentsResponse } from '../../../../api/contract/endpoints/assignments.js';
-import { ask } from '../http/ask.js';
-import { Loading } from '../parts/loading.js';
-import { useLoaded } from '../parts/use-loaded.js';
+import type { z } from 'zod';
+import type { ownAssignmentsResponse } from '../../../../api/contract/endpoints/assignments.js';
 import { dayOf } from '../words/day-of.js';
 
+interface Props {
+  readonly items: z.infer<typeof ownAssignmentsResponse>['items'];
+  readonly nameOf: (method: string) => string;
+}
+
 /** What an editor asks this tester to pull: code, method, how many, by when. */
-export function Asked({ nameOf }: { nameOf: (method: string) => string }) {
-  const asked = useLoaded(() => ask(ownAssignmentsResponse, 'GET', 'assignments'));
-  const items = asked.answer?.items ?? [];
+export function Asked({ items, nameOf }: Props) {
   const open = items.filter(({ handedIn }) => handedIn === null);
   return (
     <>
-      <Loading of={asked} />
       {items.length > 0 && (
         <h3>
           Asked of you: {open.length} of {items.length} to pull

@@ -34,11 +34,12 @@ export function ContextForm({ accountId, context, editions, instruments, onKept 
           name: 'edition',
           label: 'Edition',
           kind: 'choice',
+          isStanding: true,
           options: editions.map(({ slug, name }) => [slug, name] as const),
           value: context?.edition ?? '',
         },
         { name: 'benchDay', label: 'Bench day', kind: 'date', value: context?.benchDay ?? today() },
-        { name: 'zone', label: 'Time zone', value: context?.zone ?? ownZone() },
+        { name: 'zone', label: 'Time zone', isStanding: true, value: context?.zone ?? ownZone() },
         {
           name: 'ambient/temperature/value',
           label: `Air, ${unit}`,
@@ -49,6 +50,7 @@ export function ContextForm({ accountId, context, editions, instruments, onKept 
           name: 'ambient/temperature/unit',
           label: 'Displayed in',
           kind: 'choice',
+          isStanding: true,
           options: [
             ['°C', '°C'],
             ['°F', '°F'],

@@ -1,21 +1,18 @@
-import { useRef, useState } from 'preact/hooks';
-import { isBlindCode, normaliseBlindCode } from '../../../../api/contract/blind-code.js';
+import { ownAssignmentsResponse } from '../../../../api/contract/endpoints/assignments.js';
 import type { MethodResponse } from '../../../../api/contract/endpoints/methods.js';
 import { blindSpoolsResponse } from '../../../../api/contract/endpoints/spools.js';
-import { submissionsResponse, type SubmissionSummary } from '../../../../api/contract/endpoints/submissions.js';
+import { submissionsResponse } from '../../../../api/contract/endpoints/submissions.js';
 import { allPages } from '../http/all-pages.js';
+import { ask } from '../http/ask.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
-import { textIn } from '../parts/text-in.js';
 import { Asked } from './asked.js';
 import type { BenchContext } from './bench-context.js';
+import { CodeForm } from './code-form.js';
 import { copiesOf } from './device-copy.js';
-import { Scanner } from './scanner.js';
 import { isBlank } from './sheet.js';
 
 const AT_ONCE = 200;
-/** A bench pulls one spool after another by the same method. */
-const LAST_METHOD = 'desk.method';
 
 interface Props {
   readonly context: BenchContext;
@@ -32,6 +29,7 @@ export function WorkList({ context, methods, accountId }: Props) {
     ]);
     return { spools, own };
   }, [context.edition]);
+  const asked = useLoaded(async () => (await ask(ownAssignmentsResponse, 'GET', 'assignments')).items);
   const current = methods.filter(({ versions }) =>
     versions.some((one) => one.effectiveFrom <= context.benchDay && (one.effectiveUntil ?? '9999') >= context.benchDay),
   );
@@ -40,8 +38,9 @@ export function WorkList({ context, methods, accountId }: Props) {
   const nameOf = (slug: string) => methods.find((method) => method.slug === slug)?.name ?? slug;
   return (
     <>
-      <CodeForm methods={current} begun={drafts} day={context.benchDay} />
-      <Asked nameOf={nameOf} />
+      <CodeForm {...{ accountId }} methods={current} begun={drafts} asked={asked.answer ?? []} day={context.benchDay} />
+      <Loading of={asked} />
+      <Asked items={asked.answer ?? []} nameOf={nameOf} />
       <Loading of={work} />
       {drafts.length + onDevice.length > 0 && <h3>Begun</h3>}
       <ul class="rows">
@@ -82,80 +81,5 @@ export function WorkList({ context, methods, accountId }: Props) {
         </details>
       )}
     </>
-  );
-}
-
-interface CodeFormProps {
-  readonly methods: readonly MethodResponse[];
-  readonly begun: readonly SubmissionSummary[];
-  readonly day: string;
-}
-
-function CodeForm({ methods, begun, day }: CodeFormProps) {
-  const [fault, setFault] = useState('');
-  const form = useRef<HTMLFormElement>(null);
-  const begin = () => {
-    if (!form.current) return;
-    const entered = new FormData(form.current);
-    const code = normaliseBlindCode(textIn(entered, 'code'));
-    if (!isBlindCode(code)) {
-      setFault(`“${code}” is no code: seven characters whose last one checks the others. Read the label again; there is no 0, O, 1 or I.`);
-      return;
-    }
-    const method = textIn(entered, 'method');
-    localStorage.setItem(LAST_METHOD, method);
-    const same = begun.find((draft) => draft.spool === code && draft.method.slug === method && draft.benchDay === day);
-    window.location.assign(same ? `/desk/enter/?draft=${same.reference}` : `/desk/enter/?spool=${code}&method=${method}`);
-  };
-  const scanned = (text: string) => {
-    const field = form.current?.querySelector<HTMLInputElement>('#code');
-    if (!field) return;
-    field.value = text;
-    begin();
-  };
-  return (
-    <form
-      ref={form}
-      class="form"
-      onSubmit={(event) => {
-        event.preventDefault();
-        begin();
-      }}
-      noValidate
-    >
-      <div class="field">
-        <label for="code">Code on the spool</label>
-        <input
-          id="code"
-          name="code"
-          class="reading code"
-          autocomplete="off"
-          autocapitalize="characters"
-          spellcheck={false}
-          aria-describedby="code-fault"
-          aria-invalid={fault !== ''}
-          onInput={() => setFault('')}
-        />
-        <Scanner onText={scanned} />
-      </div>
-      <div class="field">
-        <label for="method">Method</label>
-        <select id="method" name="method">
-          {methods.map(({ slug, name }) => (
-            <option key={slug} value={slug} selected={slug === localStorage.getItem(LAST_METHOD)}>
-              {name}
-            </option>
-          ))}
-        </select>
-      </div>
-      <div class="send">
-        <button type="submit" class="main">
-          Begin
-        </button>
-        <p id="code-fault" role="alert" class="signal">
-          {fault}
-        </p>
-      </div>
-    </form>
   );
 }

@@ -1,5 +1,6 @@
 import type { ComponentChildren } from 'preact';
 import { isWide } from './is-wide.js';
+import { openAround } from './open-around.js';
 
 interface Props {
   readonly heading: string;
@@ -23,6 +24,6 @@ export const Folded = ({ heading, told = '', id, children }: Props) => (
 /** Opens what a part of the page lies in, and goes there. */
 export function goToPart(id: string): void {
   const part = document.getElementById(id);
-  for (let around = part?.closest('details'); around; around = around.parentElement?.closest('details')) around.open = true;
+  openAround(part);
   part?.focus();
 }

@@ -15,6 +15,8 @@ export interface FieldOptions {
   /** Sent as null when it is left empty. */
   readonly isOptional?: boolean;
   readonly hasFocus?: boolean;
+  /** It holds for many in a row: folded where it is known, and not emptied for the next. */
+  readonly isStanding?: boolean;
 }
 
 type Props = FieldOptions & { readonly id: string; readonly fault: string | undefined };

@@ -6,7 +6,9 @@ import { Refusal } from '../http/problem.js';
 import { failureWords } from '../words/failure-words.js';
 import { Field } from './form-field.js';
 import type { FieldOptions } from './form-field.js';
+import { openAround } from './open-around.js';
 import { readFields, textsIn } from './read-fields.js';
+import { StandingFields } from './standing-fields.js';
 import { useTyped } from './use-typed.js';
 
 interface Props<Schema extends z.ZodType> {
@@ -51,7 +53,10 @@ export function Form<Schema extends z.ZodType>({
 
   // Whoever works by keys, or has scrolled past it on a phone, comes to the first of them.
   useLayoutEffect(() => {
-    if (Object.keys(faults).length > 0) form.current?.querySelector<HTMLElement>('[aria-invalid=true], [data-fault] input')?.focus();
+    if (Object.keys(faults).length === 0) return;
+    const first = form.current?.querySelector<HTMLElement>('[aria-invalid=true], [data-fault] input');
+    openAround(first);
+    first?.focus();
   }, [faults]);
   const show = (found: Record<string, string>, general: string) => {
     setFaults(found);
@@ -84,11 +89,14 @@ export function Form<Schema extends z.ZodType>({
       setIsSending(false);
     }
   };
+  const standing = fields.filter(({ isStanding }) => isStanding);
+  const shown = (field: FieldOptions) => (
+    <Field key={field.name} id={`${id}-${field.name}`} {...field} fault={faultAt(field.name, faults, fields)} />
+  );
   return (
     <form ref={form} class="form" onSubmit={(event) => void send(event)} onInput={typed.note} onKeyDown={toNextReading} noValidate>
-      {fields.map((field) => (
-        <Field key={field.name} id={`${id}-${field.name}`} {...field} fault={faultAt(field.name, faults, fields)} />
-      ))}
+      {standing.length > 0 && <StandingFields isKnown={standing.every(isKnown)}>{standing.map(shown)}</StandingFields>}
+      {fields.filter(({ isStanding }) => !isStanding).map(shown)}
       {children}
       {typed.isFromBefore && (
         <p class="soft">
@@ -109,6 +117,9 @@ export function Form<Schema extends z.ZodType>({
     </form>
   );
 }
+
+const isKnown = ({ options, value = '' }: FieldOptions): boolean =>
+  options ? options.length === 1 || options.some(([sent]) => sent === value) : value !== '';
 
 /** A gauge ends each number with Enter: the form goes when the last of them is there. */
 function toNextReading(event: KeyboardEvent & { readonly currentTarget: HTMLFormElement }): void {

@@ -3,6 +3,7 @@ import { useContext, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { newKey } from '../http/new-key.js';
 import type { FieldOptions } from './form-field.js';
 import { AccountId, drop, keep, kept } from './on-device.js';
+import { openAround } from './open-around.js';
 import { textsIn } from './read-fields.js';
 
 interface Typed {
@@ -27,8 +28,7 @@ export function useTyped(form: RefObject<HTMLFormElement>, keptAs: string | null
     if (!form.current || !before) return;
     typed.current = before;
     for (const { name } of fields) if (before.texts[name]) putInto(form.current, name, before.texts[name]);
-    for (let around = form.current.closest('details'); around; around = around.parentElement?.closest('details') ?? null)
-      around.open = true;
+    openAround(form.current);
     setIsFromBefore(true);
   }, []);
 
@@ -57,10 +57,10 @@ export function useTyped(form: RefObject<HTMLFormElement>, keptAs: string | null
       return key;
     },
     forget,
-    /** Everything as it stood at first. */
+    /** Everything as it stood at first, but for what holds for many in a row. */
     empty: (): void => {
       forget();
-      if (form.current) for (const field of fields) putInto(form.current, field.name, atFirst(field));
+      if (form.current) for (const field of fields) if (!field.isStanding) putInto(form.current, field.name, atFirst(field));
     },
   };
 }

@@ -1,7 +1,9 @@
+import { useContext } from 'preact/hooks';
 import type { z } from 'zod';
 import { instrumentsResponse } from '../../../../api/contract/endpoints/instruments.js';
 import { cellRequest, roundRobinResponse } from '../../../../api/contract/endpoints/round-robins.js';
 import { RIG_KINDS } from '../../../../api/contract/instrument-kinds.js';
+import { lastPull } from '../bench/last-pull.js';
 import { readingsFrom } from '../bench/readings-from.js';
 import type { Account } from '../frame/account.js';
 import { allPages } from '../http/all-pages.js';
@@ -9,6 +11,7 @@ import { ask } from '../http/ask.js';
 import { Cautions } from '../parts/cautions.js';
 import { Form } from '../parts/form.js';
 import { Loading } from '../parts/loading.js';
+import { AccountId } from '../parts/on-device.js';
 import { useAct } from '../parts/use-act.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { useMethodNames } from '../parts/use-method-names.js';
@@ -65,6 +68,7 @@ export function RoundRobin({ slug, account }: { slug: string; account: Account }
 }
 
 function HandIn({ slug, robin: { report, yourNumber }, onHandedIn }: { slug: string; robin: Robin; onHandedIn: () => void }) {
+  const last = lastPull(useContext(AccountId));
   const rigs = useLoaded(async () => (await allPages(instrumentsResponse, 'instruments')).filter(({ kind }) => RIG_KINDS.includes(kind)));
   const open = report.levels.filter(({ cells }) => !cells.some(({ tester }) => tester === yourNumber));
   if (open.length === 0) return <p>You have handed in all of it.</p>;
@@ -84,9 +88,18 @@ function HandIn({ slug, robin: { report, yourNumber }, onHandedIn }: { slug: str
             name: 'instrument',
             label: 'Rig',
             kind: 'choice',
+            isStanding: true,
+            value: last.instrument ?? '',
             options: rigs.answer.map(({ code, name }) => [code, `${code}, ${name}`] as const),
           },
-          { name: 'unit', label: 'Displayed in', kind: 'choice', options: ['N', 'lbf', 'kgf'].map((unit) => [unit, unit] as const) },
+          {
+            name: 'unit',
+            label: 'Displayed in',
+            kind: 'choice',
+            isStanding: true,
+            value: last.unit ?? '',
+            options: ['N', 'lbf', 'kgf'].map((unit) => [unit, unit] as const),
+          },
           ...Array.from({ length: report.specimens }, (_, i) => ({
             name: `readings/${i}/text`,
             label: `Force, specimen ${i + 1}`,

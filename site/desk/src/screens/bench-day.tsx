@@ -29,6 +29,12 @@ export function BenchDay({ account }: ScreenProps) {
     return { editions: editions.items.filter(({ state }) => state === 'open'), instruments, methods };
   });
   const { answer } = house;
+  const keepDay = (kept: BenchContext) => {
+    setContext(kept);
+    // What comes next stands above the button that was pressed.
+    document.getElementById('content')?.focus();
+    window.scrollTo(0, 0);
+  };
   return (
     <>
       <h1>Bench day</h1>
@@ -36,7 +42,7 @@ export function BenchDay({ account }: ScreenProps) {
       {answer?.editions.length === 0 && <p>No edition is open. An editor opens one; then its spools can be tested.</p>}
       {answer && answer.editions.length > 0 && (
         <>
-          <Day {...answer} accountId={account.id} context={context} onKept={setContext} />
+          <Day {...answer} accountId={account.id} context={context} onKept={keepDay} />
           {context && (
             <>
               <Rigs context={context} {...answer} />
@@ -102,10 +108,11 @@ function Rigs(props: { context: BenchContext } & Pick<DayProps, 'instruments'> &
 
 type Rig = z.infer<typeof rigsResponse>['items'][number];
 
-/** A rig is told of once for all methods of which the same is to be said. */
+/** A rig is told of once for all methods of which the same is to be said; what stops somebody comes first. */
 function alike(rigs: readonly Rig[]): (Pick<Rig, 'instrument' | 'state' | 'words'> & { readonly of: readonly Rig[] })[] {
   const groups = Map.groupBy(rigs, ({ instrument, state, words }) => [instrument, state, words].join(' '));
-  return [...groups.values()].flatMap((of) => (of[0] ? [{ ...of[0], of }] : []));
+  const isOut = ({ state }: Rig) => Number(state === 'outOfControl');
+  return [...groups.values()].flatMap((of) => (of[0] ? [{ ...of[0], of }] : [])).sort((one, other) => isOut(other) - isOut(one));
 }
 
 /** When it was pulled last by each method, methods of one day together. */

@@ -1,19 +1,27 @@
-import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { create } from 'fontkitten';
+import type { Font } from 'fontkitten';
+import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import { parentPort, workerData } from 'node:worker_threads';
 import { crc32, deflateSync } from 'node:zlib';
+import sharp from 'sharp';
 import type { Picture, PICTURE } from './picture.js';
 
 const { folder, size } = workerData as { folder: string; size: typeof PICTURE };
 const { width, height } = size;
 
-// The site's own face, so that the picture is the same on a machine that has no fonts.
+// The site's own face, so that the picture is the same on a machine that has no fonts; what the Latin part lacks comes from the others.
 const { resolve } = createRequire(import.meta.url);
-const FACES = { plain: 400, strong: 600 };
-for (const [face, weight] of Object.entries(FACES))
-  GlobalFonts.registerFromPath(resolve(`@fontsource/source-sans-3/files/source-sans-3-latin-${weight}-normal.woff2`), face);
+const PARTS = ['latin', 'latin-ext', 'greek', 'cyrillic'];
+const faceOf = (weight: number): Font[] =>
+  PARTS.map(
+    (part) => create(readFileSync(resolve(`@fontsource/source-sans-3/files/source-sans-3-${part}-${weight}-normal.woff2`))) as Font,
+  );
+const FACES = { plain: faceOf(400), strong: faceOf(600) };
+type Face = Readonly<{ face: keyof typeof FACES; px: number }>;
+const plain = (px: number): Face => ({ face: 'plain', px });
+const strong = (px: number): Face => ({ face: 'strong', px });
 
 const MARGIN = 80;
 const ROOM = width - 2 * MARGIN;
@@ -53,39 +61,54 @@ interface DrawnWord {
 
 const LINE = 96;
 const BASE = 72;
-const pen = createCanvas(width, LINE).getContext('2d');
 const drawn = new Map<string, DrawnWord>();
 
-function wordOf(word: string, font: string): DrawnWord {
-  const key = `${font} ${word}`;
+const letters = new Map<string, { readonly path: string; readonly scale: number; readonly advance: number }>();
+
+/** A letter from the first part of the face that has it: its outline, and where the next one begins. */
+function letterOf(letter: string, { face, px }: Face) {
+  const key = `${face} ${px} ${letter}`;
+  const known = letters.get(key);
+  if (known) return known;
+  const font = FACES[face].find((part) => part.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0)) ?? FACES[face][0];
+  const [glyph] = font?.glyphsForString(letter) ?? [];
+  const scale = px / (font?.unitsPerEm ?? px);
+  const made = { path: glyph?.path.toSVG() ?? '', scale, advance: (glyph?.advanceWidth ?? 0) * scale };
+  letters.set(key, made);
+  return made;
+}
+
+const widthOf = (line: string, font: Face): number => Array.from(line).reduce((sum, letter) => sum + letterOf(letter, font).advance, 0);
+
+async function wordOf(word: string, font: Face): Promise<DrawnWord> {
+  const key = `${font.face} ${font.px} ${word}`;
   const known = drawn.get(key);
   if (known) return known;
-  pen.clearRect(0, 0, width, LINE);
-  pen.font = font;
-  pen.fillText(word, 1, BASE);
-  const advance = pen.measureText(word).width;
-  const w = Math.min(width, Math.ceil(advance) + 3);
-  const { data } = pen.getImageData(0, 0, w, LINE);
-  const shadeAt = (index: number) => (data[4 * index + 3] ?? 0) >> 2;
-  const dark = Array.from({ length: w * LINE }, (_, index) => index).filter((index) => shadeAt(index) > 0);
+  let x = 1;
+  const paths = Array.from(word, (letter) => {
+    const { path, scale, advance } = letterOf(letter, font);
+    x += advance;
+    return `<path transform="translate(${x - advance} ${BASE}) scale(${scale} ${-scale})" d="${path}"/>`;
+  });
+  const w = Math.min(width, Math.ceil(x) + 2);
+  const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${w}" height="${LINE}">${paths.join('')}</svg>`;
+  const data = await sharp(Buffer.from(svg)).ensureAlpha().extractChannel('alpha').raw().toBuffer();
+  const dark = Array.from(data.keys()).filter((index) => (data[index] ?? 0) >> 2 > 0);
   const at = Int32Array.from(dark, (index) => (Math.floor(index / w) - BASE) * ROW + (index % w));
-  const made = { at, shades: Uint8Array.from(dark, shadeAt), advance };
+  const made = { at, shades: Uint8Array.from(dark, (index) => (data[index] ?? 0) >> 2), advance: x - 1 };
   drawn.set(key, made);
   return made;
 }
 
 /** Words and blanks, digits one by one: these are the pieces that come again in other pictures. */
-const wordsOf = (line: string, font: string): DrawnWord[] => (line.match(/\d|[^\d\s]+|\s/g) ?? []).map((word) => wordOf(word, font));
-const widthOf = (line: string, font: string): number => wordsOf(line, font).reduce((sum, { advance }) => sum + advance, 0);
+const piecesOf = (line: string): string[] => line.match(/\d|[^\d\s]+|\s/g) ?? [];
 
 /** Writes a line with its base line at y; cut with an ellipsis where it would be wider than there is room. */
-function write(line: string, font: string, y: number, ink: number, from = MARGIN, room = ROOM): void {
-  if (widthOf(line, font) > room && line.length > 1) {
-    write(`${line.replace(/.…?$/u, '')}…`, font, y, ink, from, room);
-    return;
-  }
+async function write(line: string, font: Face, y: number, ink: number, from = MARGIN, room = ROOM): Promise<void> {
+  if (widthOf(line, font) > room && line.length > 1) return write(`${line.replace(/.…?$/u, '')}…`, font, y, ink, from, room);
   let x = from;
-  for (const { at, shades, advance } of wordsOf(line, font)) {
+  for (const word of piecesOf(line)) {
+    const { at, shades, advance } = await wordOf(word, font);
     const start = y * ROW + Math.round(x);
     for (let dot = 0; dot < at.length; dot++) pixels[start + (at[dot] ?? 0)] = ink + (shades[dot] ?? 0);
     x += advance;
@@ -93,9 +116,9 @@ function write(line: string, font: string, y: number, ink: number, from = MARGIN
 }
 
 /** As large as there is room for, down to a size at which it is cut instead. */
-function writeTitle(title: string): void {
-  const sizes = [68, 62, 56, 50, 46].map((px) => `${px}px strong`);
-  write(title, sizes.find((font) => widthOf(title, font) <= ROOM) ?? '46px strong', 222, INK);
+async function writeTitle(title: string): Promise<void> {
+  const sizes = [68, 62, 56, 50, 46].map(strong);
+  await write(title, sizes.find((font) => widthOf(title, font) <= ROOM) ?? strong(46), 222, INK);
 }
 
 function drawSpan({ low, place, high, of }: NonNullable<Picture['span']>): void {
@@ -105,13 +128,13 @@ function drawSpan({ low, place, high, of }: NonNullable<Picture['span']>): void 
   fill(at(place) - 4, 466, 8, 48, ACCENT);
 }
 
-const ROW_FONT = '29px plain';
+const [ROW_FONT, VALUE_FONT] = [plain(29), strong(32)];
 const [ROW_TOP, ROW_STEP, NAME_ROOM, VALUE_END, BAR_START] = [366, 48, 600, 850, 880];
 
-function drawRow({ name, value, low, dot, high }: Picture['rows'][number], index: number): void {
+async function drawRow({ name, value, low, dot, high }: Picture['rows'][number], index: number): Promise<void> {
   const y = ROW_TOP + ROW_STEP * index;
-  write(name, ROW_FONT, y, INK, MARGIN, NAME_ROOM);
-  write(value, '32px strong', y, INK, VALUE_END - widthOf(value, '32px strong'));
+  await write(name, ROW_FONT, y, INK, MARGIN, NAME_ROOM);
+  await write(value, VALUE_FONT, y, INK, VALUE_END - widthOf(value, VALUE_FONT));
   const at = (percent: number) => BAR_START + Math.round(((width - MARGIN - BAR_START) * percent) / 100);
   fill(BAR_START, y - 12, width - MARGIN - BAR_START, 2, RULE);
   if (low !== null && high !== null) fill(at(low), y - 17, Math.max(2, at(high) - at(low)), 12, ACCENT_SOFT);
@@ -119,14 +142,14 @@ function drawRow({ name, value, low, dot, high }: Picture['rows'][number], index
 }
 
 /** The picture as PNG. */
-function draw({ house, title, lines, rows, mark, span }: Picture): Buffer {
+async function draw({ house, title, lines, rows, mark, span }: Picture): Promise<Buffer> {
   pixels.fill(0);
   fill(MARGIN, 134, ROOM, 3, RULE);
-  writeTitle(title);
-  write(house, '34px plain', 110, SOFT);
-  for (const [index, line] of lines.entries()) write(line, '38px plain', 296 + 58 * index, SOFT);
-  rows.forEach(drawRow);
-  if (mark !== '') write(mark, '26px plain', height - 24, SOFT);
+  await writeTitle(title);
+  await write(house, plain(34), 110, SOFT);
+  for (const [index, line] of lines.entries()) await write(line, plain(38), 296 + 58 * index, SOFT);
+  for (const [index, row] of rows.entries()) await drawRow(row, index);
+  if (mark !== '') await write(mark, plain(26), height - 24, SOFT);
   if (span) drawSpan(span);
   return asPng();
 }
@@ -155,15 +178,20 @@ function chunk(type: string, data: Buffer): Buffer {
 }
 
 const folders = new Set<string>();
-parentPort?.on('message', (picture: Picture | null) => {
-  if (!picture) return parentPort?.close();
+async function save(picture: Picture): Promise<void> {
   const file = join(folder, picture.address);
   try {
     if (!folders.has(dirname(file))) mkdirSync(dirname(file), { recursive: true });
     folders.add(dirname(file));
-    writeFileSync(file, draw(picture));
+    writeFileSync(file, await draw(picture));
   } catch (error) {
     // A page without its picture is still a page.
     process.stderr.write(`Not drawn: ${picture.address}. ${String(error)}\n`);
   }
+}
+
+// One after the other: all of them are drawn on the same pixels.
+let last = Promise.resolve();
+parentPort?.on('message', (picture: Picture | null) => {
+  last = last.then(() => (picture ? save(picture) : parentPort?.close()));
 });

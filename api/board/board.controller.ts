@@ -11,7 +11,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/headers/if-match.js';
-import { disagreementOf, shortfallsOf, wordsOf } from '../reckoning/results/eligibility.js';
+import { disagreementOf, shortfallsOf, unplacedNeed, wordsOf } from '../reckoning/results/eligibility.js';
 import { keyOf } from '../reckoning/results/quantity.js';
 import { ResultsNow } from '../releases/results-now.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
@@ -36,7 +36,7 @@ export class BoardController {
   @Get('editions/:edition/board')
   @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: boardResponse })
   async getBoard(@Param('edition') slug: string) {
-    const { edition, results } = await this.results.of(slug);
+    const { edition, results, fits } = await this.results.of(slug);
     const { id, state } = await this.editions.standOf(slug);
     const unsettled = await this.submissions.unsettledIn(id);
     return {
@@ -56,7 +56,12 @@ export class BoardController {
         return {
           variant,
           missing: [...new Set(lacking.map(({ category }) => category))],
-          needs: [...lacking.map(wordsOf), ...categories.flatMap((category) => disagreementOf(category, variant, results) ?? [])],
+          needs: [
+            ...lacking.map(wordsOf),
+            ...categories.flatMap((category) =>
+              [unplacedNeed(category, { fits }) ?? [], disagreementOf(category, variant, results) ?? []].flat(),
+            ),
+          ],
           evidence: categories.map((category) => {
             const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
             return { category: category.code, specimens, submissions, testers, rigs };

@@ -1,7 +1,10 @@
 import { certaintyOf } from '../../api/reckoning/standings/certainty.js';
 import { computeEdition, standingsOf } from '../../api/reckoning/standings/compute-edition.js';
-import { shortfallsOf, wordsOf } from '../../api/reckoning/results/eligibility.js';
+import { disagreementOf, isUnplaced, shortfallsOf, unplacedNeed, wordsOf } from '../../api/reckoning/results/eligibility.js';
+import { keyOf } from '../../api/reckoning/results/quantity.js';
+import { spreadsBefore, spreadsFound } from '../../api/reckoning/rigs/season-spreads.js';
 import { inventInputs } from '../support/invent-inputs.js';
+import { KEYS } from '../support/method-series.js';
 
 const RETENTION = { quantity: 'retention', method: 'named-knot', series: 'knotted', section: null } as const;
 const SEED = '01'.repeat(16) + '23'.repeat(16);
@@ -40,4 +43,63 @@ test('an entry without any result lacks all of it', () => {
   expect(
     shortfallsOf({ ...RETENTION, code: 'knot', minimum: { specimens: 5, testers: 2, rigs: 1 } }, 'nobody', new Map()).map(wordsOf),
   ).toEqual(['five specimens in knot', 'two testers in knot', 'one rig in knot']);
+});
+
+describe('where nothing tells what rigs and testers differ by', () => {
+  const { categories } = evidence.edition.scheme.rules;
+  const placedIn = (change: (one: typeof evidence) => object) => {
+    const computed = computeEdition({ ...evidence, ...change(evidence) });
+    const needs = categories.map((category) => unplacedNeed(category, computed));
+    expect(needs.map((need) => need !== null)).toEqual(categories.map((category) => isUnplaced(category, computed)));
+    return { needs, codes: categories.flatMap((category) => (isUnplaced(category, computed) ? [] : [category.code])) };
+  };
+  const stating =
+    (percents: Record<string, number>) =>
+    ({ edition }: typeof evidence) => ({
+      edition: { ...edition, methods: edition.methods.map((one) => ({ ...one, reproducibilityPercent: percents[one.slug] ?? null })) },
+    });
+
+  test('a category has no places, and says what would give them', () => {
+    // Straight pulls were made twice of each of four: that tells.
+    const { needs, codes } = placedIn(stating({ diameter: 2 }));
+    expect(codes).toEqual(['stress']);
+    expect(needs.slice(1)).toEqual(
+      ['knot', 'abrasion'].map((code) =>
+        expect.stringContaining(`what rigs and testers differ by in ${code}: nothing tells it; four second`),
+      ),
+    );
+  });
+
+  test('a stress has none either where it is the diameters that nothing is known of', () => {
+    expect(placedIn(stating({ 'named-knot': 1 })).codes).toEqual(['knot']);
+  });
+
+  test('a method that states it, a round robin, and an edition before each give places', () => {
+    expect(placedIn(stating({ diameter: 2, 'named-knot': 1, abrasion: 1 })).codes).toEqual(['stress', 'knot', 'abrasion']);
+    const tester = { relativeSd: '0.010000', degreesOfFreedom: 3, source: 'roundRobin' } as const;
+    const told = { effects: { [KEYS.knot]: { tester } } };
+    expect(placedIn((one) => ({ ...stating({ diameter: 2 })(one), ...told })).codes).toEqual(['stress', 'knot']);
+    const before = spreadsBefore([{ spreads: spreadsFound(computeEdition(evidence)) }]);
+    const after = computeEdition({ ...evidence, ...stating({})(evidence) }, before);
+    expect(categories.filter((category) => isUnplaced(category, after))).toEqual([]);
+  });
+});
+
+test('a variant whose submissions disagree is told as such, and the board asks for one more', () => {
+  const many = inventInputs(5, { variants: 8, testers: 4, rigs: 2, specimens: 6 }).evidence;
+  const far = many.submissions.find(({ method }) => method.slug === 'straight-pull')!;
+  const times = (text: string): string => String(1.4 * Number(text));
+  const specimens = far.specimens.map((one) => ({
+    ...one,
+    readings: one.readings.map((reading) => ({ ...reading, valueSi: times(reading.valueSi) })),
+  }));
+  const { results } = computeEdition({ ...many, submissions: many.submissions.map((one) => (one === far ? { ...far, specimens } : one)) });
+  const [stress] = many.edition.scheme.rules.categories;
+  const asked = [...results.keys()].map((variant) => disagreementOf(stress!, variant, results));
+  expect(asked.flatMap((words) => words ?? [])).toEqual(['one more submission in stress: those that are there disagree beyond the others']);
+  const noted = [...results].flatMap(([variant, own]) =>
+    [...own].flatMap(([key, { note }]) => (note?.includes('disagree beyond') ? [`${variant} ${key}`] : [])),
+  );
+  expect(noted).toEqual(expect.arrayContaining([`${far.variant} ${KEYS.force}`, `${far.variant} ${keyOf(stress!)}`]));
+  expect(noted.filter((one) => !one.startsWith(far.variant))).toEqual([]);
 });

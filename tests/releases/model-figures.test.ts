@@ -131,3 +131,49 @@ test('a rig that reads high widens every interval of the category, and says so',
   const mean = (values: number[]) => values.reduce((sum, value) => sum + value, 0) / values.length;
   expect(mean(width(high))).toBeGreaterThan(1.05 * mean(width(before)));
 });
+
+test('where nothing tells what rigs and testers differ by, values stand without places and nobody has one overall; the reason is published', () => {
+  const { edition, submissions } = inputs.evidence;
+  const methods = edition.methods.map((one) => ({ ...one, reproducibilityPercent: one.slug === 'named-knot' ? null : 2 }));
+  const bare = documents({ ...inputs, evidence: { ...inputs.evidence, submissions, edition: { ...edition, methods } } });
+  const unplaced = bare.edition.scheme.categories.map(({ code, unplaced: reason }) => [code, reason]);
+  expect(unplaced).toEqual([
+    ['stress', undefined],
+    ['knot', 'nothingKnownOfEffects'],
+    ['abrasion', undefined],
+  ]);
+  const [stress, knot] = bare.categories;
+  const included = edition.entries.flatMap(({ variant, exclusion }) => (exclusion ? [] : [variant]));
+  expect(knot!.rows.map(({ variant }) => variant.slug)).toEqual(included);
+  for (const { place, placeInterval, couldBeFirst, figure } of knot!.rows) {
+    expect([place, placeInterval, couldBeFirst, figure.low]).toEqual([null, null, null, null]);
+    expect(Number(figure.value)).toBeGreaterThan(0);
+  }
+  expect(stress!.rows.map(({ place }) => place)).toEqual(usual.categories[0]!.rows.map(({ place }) => place));
+  expect(stress!.rows[0]!.placeInterval).not.toBeNull();
+  expect([bare.edition.overall, bare.edition.sensitivity]).toEqual([[], null]);
+  expect(bare.edition.incomplete).toHaveLength(included.length);
+  for (const { missing, needs } of bare.edition.incomplete) {
+    expect(missing).toEqual(['knot']);
+    expect(needs).toEqual([expect.stringContaining('what rigs and testers differ by in knot: nothing tells it')]);
+  }
+});
+
+test('the place that the score adds up stands beside the place in the category, where it is another', () => {
+  const { edition } = inputs.evidence;
+  const { rules } = edition.scheme;
+  const [best] = usual.categories[0]!.rows;
+  const leftOut = { reasonCode: 'notObtainable', words: 'No shop had it.', effect: 'closedUp' } as const;
+  const entries = edition.entries.map((one) => ({ ...one, exclusion: one.variant === best!.variant.slug ? leftOut : null }));
+  const counted = (countPlaces: typeof rules.countPlaces) =>
+    documents({
+      ...inputs,
+      evidence: { ...inputs.evidence, edition: { ...edition, entries, scheme: { ...edition.scheme, rules: { ...rules, countPlaces } } } },
+    });
+  const { edition: before, categories } = counted('beforeExclusions');
+  const adds = new Map(before.overall.map(({ variant, categoryPlaces }) => [variant.slug, categoryPlaces]));
+  for (const { category, rows } of categories)
+    for (const { variant, place, placeInScore } of rows) expect(placeInScore ?? place).toBe(adds.get(variant.slug)![category.code]);
+  expect(categories[0]!.rows.map(({ place, placeInScore }) => placeInScore! - place!)).toEqual(Array(inputs.variants.length - 1).fill(1));
+  for (const { rows } of counted('afterExclusions').categories) expect(rows.every((row) => !('placeInScore' in row))).toBe(true);
+});

@@ -3,7 +3,8 @@ import { ReleasesModule } from '../../api/releases/releases.module.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { EditionWork, House } from '../support/house.js';
-import { METHOD_VERSION, METHODS, moveEdition, publish, VARIANTS } from '../support/season.js';
+import { csvFile, inventPullsOf, pullRows } from '../support/hand-in-csv.js';
+import { acceptAll, FORCE_SCHEME, METHOD_VERSION, openEdition, METHODS, moveEdition, publish, VARIANTS } from '../support/season.js';
 
 /** Leads in every category over three editions, whatever the scatter of the readings. */
 const best = { ...VARIANTS[0]!, slug: 'gannet-20', forceN: 120, knotPercent: 80, abrasionPercent: 95 };
@@ -105,4 +106,54 @@ test('the history of a variant tells each edition, and marks the break', async (
   expect(breaks).toEqual([[], [], ['stress']]);
   const gap = await read<VariantDocument>(`third/variants/${absent.slug}`);
   expect(gap.history.map(({ edition }) => edition)).toEqual(['first', 'third']);
+});
+
+describe('the board of an edition that is open', () => {
+  const rules = { scheme: { slug: FORCE_SCHEME.slug, number: 1 }, methods: [{ slug: 'straight-pull', number: 3 }] };
+  const boardOf = async (edition: string): Promise<string[][]> =>
+    (await house.editor.call('get', `/v1/editions/${edition}/board`).expect(200)).body.entries.map(
+      ({ needs }: { needs: string[] }) => needs,
+    );
+  /** One pull of each variant; a third of the force too much on the one that is named. */
+  async function pull(edition: string, name: string, rig: string, seed: number, far?: string): Promise<void> {
+    const rows = VARIANTS.flatMap((variant, i) => {
+      const at = { edition, spool: house.codes.get(variant.slug)!, instrument: rig, benchDay: '2026-03-14', methodVersion: 3 };
+      const forceN = variant.forceN * (variant.slug === far ? 1.3 : 1);
+      return pullRows(at, 'straight-pull', inventPullsOf({ ...variant, forceN }, 'straight-pull', seed + i));
+    });
+    const tester = await house.t.caller(['tester'], name);
+    await tester.call('post', '/v1/submissions').set('Content-Type', 'text/csv').send(csvFile(rows)).expect(201);
+    await acceptAll(house.reviewer, edition);
+  }
+  beforeAll(async () => {
+    const parameters = { ...METHOD_VERSION.parameters, reproducibilityPercent: null };
+    const version = { ...METHOD_VERSION, number: 3, effectiveFrom: '2026-03-14', parameters };
+    await house.editor.call('post', '/v1/catalogue/methods/straight-pull/versions').send(version).expect(201);
+    await house.editor.call('post', '/v1/schemes').send(FORCE_SCHEME).expect(201);
+    for (const [edition, previous] of [
+      ['fourth', 'third'],
+      ['alone', null],
+    ] as const) {
+      await openEdition(
+        house.editor,
+        edition,
+        VARIANTS.map(({ slug }) => slug),
+        { ...rules, previous },
+      );
+      await pull(edition, `B. Holm ${edition}`, 'R1', 11);
+    }
+  }, 60_000);
+
+  test('takes in what the editions before tell of rigs and testers; where nothing does, it says what would', async () => {
+    expect(await boardOf('fourth')).toEqual(VARIANTS.map(() => []));
+    const need = expect.stringContaining('what rigs and testers differ by in force: nothing tells it');
+    expect(await boardOf('alone')).toEqual(VARIANTS.map(() => [need]));
+  });
+
+  test('asks for one more submission where those that are there disagree beyond the others', async () => {
+    const [, , far] = VARIANTS;
+    await pull('alone', 'C. Reed', 'R2', 31, far!.slug);
+    const asked = ['one more submission in force: those that are there disagree beyond the others'];
+    expect(await boardOf('alone')).toEqual(VARIANTS.map((variant) => (variant === far ? asked : [])));
+  });
 });

@@ -4,17 +4,35 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Manifest } from '../../api/contract/documents/release-documents.js';
+import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { buildSite } from '../support/build-site.js';
+import { inventInputs } from '../support/invent-inputs.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { NONE_BEFORE } from '../../site/src/words/movement-words.js';
+import { writeRelease } from '../support/write-release.js';
+import { UNPLACED } from '../../site/src/words/unplaced-words.js';
 import { linksIn, pagesOf, type SitePage } from '../support/site-folder.js';
 
 const GOLDEN = fileURLToPath(new URL('../releases/golden/format-3', import.meta.url));
+/** Of the same lines, by the program of today: no place in one category, and a place that the score counts otherwise. */
+const { evidence, ...invented } = inventInputs(5, { variants: 4, testers: 3, rigs: 2, specimens: 4 });
+const { edition, submissions } = evidence;
+const yearBefore = (slug: string, change: Partial<typeof edition>): ReleaseInputs => ({
+  ...invented,
+  publishedAt: `${slug}-03-01T09:00:00.000Z`,
+  evidence: { ...evidence, submissions, edition: { ...edition, slug, name: `Winter ${slug}`, ...change } },
+});
+const leftOut = { reasonCode: 'notObtainable', words: 'No shop had it.', effect: 'closedUp' } as const;
+const COMPUTED = [
+  yearBefore('2024', { methods: edition.methods.map((one) => ({ ...one, reproducibilityPercent: one.slug === 'named-knot' ? null : 2 })) }),
+  yearBefore('2025', { entries: edition.entries.map((one, i) => ({ ...one, exclusion: i === 0 ? leftOut : null })) }),
+];
 const RELEASES = [
   { name: '2027-1', status: 'published' },
   { name: '2026-2', status: 'published' },
   { name: '2026-1', status: 'superseded' },
+  ...COMPUTED.map((inputs) => ({ name: `${inputs.evidence.edition.slug}-1`, status: 'published', inputs })),
 ];
 
 let folder: string;
@@ -23,12 +41,14 @@ let pages: SitePage[];
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'divisions-'));
   const at = (path: string) => join(folder, 'api/v1', path);
-  const items = RELEASES.map(async ({ name, status }) => {
-    const [edition = '', revision = ''] = name.split('-');
-    await cp(join(GOLDEN, name), at(`releases/${edition}/${revision}`), { recursive: true });
-    const manifest = await readFile(join(GOLDEN, name, 'manifest.json'), 'utf8');
+  const items = RELEASES.map(async ({ name, status, ...release }) => {
+    const [slug = '', revision = ''] = name.split('-');
+    const own = at(`releases/${slug}/${revision}`);
+    if ('inputs' in release) await writeRelease(own, release.inputs);
+    else await cp(join(GOLDEN, name), own, { recursive: true });
+    const manifest = await readFile(join(own, 'manifest.json'), 'utf8');
     const { publishedAt } = JSON.parse(manifest) as Manifest;
-    const summary = { edition, editionName: `Winter ${edition}`, revision: Number(revision), status, publishedAt, erratum: null };
+    const summary = { edition: slug, editionName: `Winter ${slug}`, revision: Number(revision), status, publishedAt, erratum: null };
     return { ...summary, digest: sha256(manifest) };
   });
   await mkdir(at('submissions'), { recursive: true });
@@ -93,6 +113,22 @@ test('an edition with one keeps its addresses and shows no trace of divisions; n
   const known = new Set(pages.map(({ path }) => path));
   const links = new Set(pages.flatMap(({ html }) => linksIn(html)).filter((link) => /^\/(editions|variants|lines|makers)\//.test(link)));
   expect([...links].filter((link) => !known.has(link.split(/[?#]/)[0]!))).toEqual([]);
+});
+
+test('a table without places says why, as do the edition and each variant in it', () => {
+  const [first] = edition.entries;
+  for (const below of ['', 'knot/', `variants/${first!.variant}/`]) expect(page(`/editions/2024/${below}`)).toContain(UNPLACED);
+  expect(page('/editions/2024/stress/')).not.toContain(UNPLACED);
+  for (const path of ['/editions/2025/', '/editions/2025/knot/', `/editions/2025/variants/${edition.entries[1]!.variant}/`])
+    expect(page(path)).not.toContain(UNPLACED);
+  expect(page('/editions/2024/')).toMatch(/no places in Knot retention[^.]*, and so none overall/);
+  expect(page('/editions/2024/knot/')).toMatch(/<td[^>]*class="num place[^>]*>\s*none\s*<\/td>/);
+});
+
+test('a place that the score counts otherwise stands beside the place of the table, with the reason', () => {
+  for (const code of ['stress', 'knot', 'abrasion']) expect(page(`/editions/2025/${code}/`)).toContain('also counts');
+  expect(page('/editions/2025/stress/')).toMatch(/\d in the score/);
+  expect(page('/editions/2026/stress/')).not.toContain('in the score');
 });
 
 test('a page at two addresses takes room on the disk once', async () => {

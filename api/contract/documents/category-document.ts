@@ -21,6 +21,12 @@ export const categorySchema = z
       .optional()
       .describe('Method and series of the diameters that a stress is taken over; null of other quantities, not told by format 1'),
     conditions: z.string().describe('Conditions that define the category'),
+    unplaced: z
+      .enum(['nothingKnownOfEffects'])
+      .optional()
+      .describe(
+        'Why its rows have values and no places: too few lines were pulled twice, and neither the method nor an edition before, a round robin or control pulls tell what rigs and testers differ by; absent where there are places',
+      ),
     comparability: z.enum(['same', 'changed', 'notComparable', 'first']).describe('Against the edition before'),
   })
   .describe('What is ranked');
@@ -39,7 +45,7 @@ export const categoryDocumentSchema = z
         specimensToTell: z.int().nullable().describe('Specimens of each of two variants that tell 3 % apart with a power of 80 %'),
       })
       .describe('How the readings of this category scatter'),
-    rows: z.array(categoryRowSchema).describe('Standings, best first'),
+    rows: z.array(categoryRowSchema).describe('Standings, best first; by name where nobody has a place'),
   })
   .describe('The standings of one category');
 

@@ -41,7 +41,7 @@ export interface ValuesOnly {
 }
 
 /** Fewest differences within variants that tell of effects without anything stated or told (common practice). */
-const FEWEST_CONTRASTS = 4;
+export const FEWEST_CONTRASTS = 4;
 
 /**
  * Fits the model of the bench to one series: value of each variant with the effects of rigs and testers taken out.

@@ -9,7 +9,7 @@ import type {
   VariantName,
 } from '../../contract/documents/release-documents.js';
 import { keyOf } from '../results/quantity.js';
-import { shortfallsOf, wordsOf } from '../results/eligibility.js';
+import { isUnplaced, shortfallsOf, unplacedNeed, wordsOf } from '../results/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
 import { movementOf } from './movement-of.js';
@@ -39,6 +39,7 @@ export function categoriesOf(context: ReleaseContext): Category[] {
       methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
       conditions,
       comparability: comparabilityOf(context, category),
+      ...(isUnplaced(category, context.computed) ? { unplaced: 'nothingKnownOfEffects' as const } : {}),
     };
   });
 }
@@ -107,7 +108,9 @@ function incompleteOf(context: ReleaseContext): EditionDocument['incomplete'] {
   return standings.incomplete.map(({ id, missing }) => ({
     variant: nameOf(context, id),
     missing: [...missing],
-    needs: edition.scheme.rules.categories.flatMap((category) => shortfallsOf(category, id, results).map(wordsOf)),
+    needs: edition.scheme.rules.categories.flatMap((category) =>
+      [...shortfallsOf(category, id, results).map(wordsOf), unplacedNeed(category, context.computed) ?? []].flat(),
+    ),
   }));
 }
 

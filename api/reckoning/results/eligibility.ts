@@ -1,6 +1,7 @@
 /** What an entry still needs to count in a category. Pure. */
+import { FEWEST_CONTRASTS } from '../../measurement/bench-model/fit-series.js';
 import type { SchemeCategory } from '../../contract/endpoints/schemes.js';
-import { keyOf } from './quantity.js';
+import { diameterOf, forceOf, keyOf } from './quantity.js';
 import type { QuantityNamed } from './quantity.js';
 import type { EditionResults } from './results.js';
 
@@ -36,6 +37,19 @@ export function disagreementOf(
   const isApart = results.get(variant)?.get(keyOf(category))?.estimate.isApart ?? false;
   return isApart ? `one more submission in ${category.code}: those that are there disagree beyond the others` : null;
 }
+
+/** Whether nothing tells what rigs and testers do to the results of a category: they are values then, and no places. */
+export const isUnplaced = (category: QuantityNamed, { fits }: Pick<EditionResults, 'fits'>): boolean =>
+  [category, forceOf(category), diameterOf(category)].some((one) => one !== null && fits[keyOf(one)]?.kind === 'values-only');
+
+/** What would give places to a category that is unplaced; null where it has them. */
+export const unplacedNeed = (
+  category: QuantityNamed & Pick<SchemeCategory, 'code'>,
+  results: Pick<EditionResults, 'fits'>,
+): string | null =>
+  isUnplaced(category, results)
+    ? `what rigs and testers differ by in ${category.code}: nothing tells it; ${NUMBERS[FEWEST_CONTRASTS]} second submissions do, or a reproducibility that the method states`
+    : null;
 
 const NOUNS = { specimens: ['specimen', 'specimens'], testers: ['tester', 'testers'], rigs: ['rig', 'rigs'] } as const;
 const NUMBERS = ['no', 'one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten'];

@@ -4,7 +4,7 @@ import { rankByModel } from '../../measurement/ranking/rank-by-model.js';
 import type { ModelTable } from '../../measurement/ranking/model-ranking.js';
 import type { RowCertainty } from '../../measurement/ranking/table-certainty.js';
 import type { ComputedEdition } from './compute-edition.js';
-import { shortfallsOf } from '../results/eligibility.js';
+import { isUnplaced, shortfallsOf } from '../results/eligibility.js';
 import { keyOf } from '../results/quantity.js';
 
 /** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
@@ -30,7 +30,7 @@ export function certaintyOf({ edition, results, fits }: Ranked, seed: string): C
     id: variant,
     isExcluded: exclusion !== null,
     found: categories.map((category) => {
-      const counts = shortfallsOf(category, variant, results).length === 0;
+      const counts = !isUnplaced(category, { fits }) && shortfallsOf(category, variant, results).length === 0;
       return [category.code, counts ? (results.get(variant)?.get(keyOf(category)) ?? null) : null] as const;
     }),
   }));
@@ -55,7 +55,8 @@ export function certaintyOf({ edition, results, fits }: Ranked, seed: string): C
   return {
     categories: new Map(Object.entries(tables).map(([code, table]) => [code, byId(table)])),
     overall: byId(overall),
-    sensitivity,
+    // Where a category has no places nobody has one overall, and nothing hangs on anything.
+    sensitivity: categories.some((category) => isUnplaced(category, { fits })) ? null : sensitivity,
     pairs:
       overall.kind === 'placed' && overall.pairChances
         ? { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances }

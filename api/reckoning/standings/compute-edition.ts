@@ -10,7 +10,7 @@ import type { InstrumentEvidence } from '../evidence/instrument-evidence.js';
 import type { ComparedEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
 import type { SpreadsEvidence } from '../evidence/effects-evidence.js';
 import { knownEffects } from '../rigs/known-effects.js';
-import { shortfallsOf } from '../results/eligibility.js';
+import { isUnplaced, shortfallsOf } from '../results/eligibility.js';
 import { keyOf, quantitiesOf } from '../results/quantity.js';
 import { computeResults } from '../results/results.js';
 import type { EditionResults } from '../results/results.js';
@@ -94,8 +94,9 @@ function resolutionOf({ resolution }: InstrumentEvidence): number | null {
 }
 
 /** Standings of the entries under their scheme. */
-export function standingsOf({ edition: { scheme, entries }, results }: ComparedEvidence & EditionResults): Standings {
-  const { categories, combine, countPlaces, tieBreak } = scheme.rules;
+export function standingsOf({ edition: { scheme, entries }, results, fits }: ComparedEvidence & EditionResults): Standings {
+  const { combine, countPlaces, tieBreak } = scheme.rules;
+  const categories = scheme.rules.categories.map((category) => ({ ...category, isUnplaced: isUnplaced(category, { fits }) }));
   const valued = entries.map(({ variant, exclusion }) => ({
     id: variant,
     exclusion: exclusion && { effect: exclusion.effect },

@@ -142,6 +142,8 @@ export const en = [
   '{name}: overall standings{2}',
   'Overall standings of {length} fishing lines in {name}, with the places that the evidence allows, exclusions and downloads.',
   'This table on your own page',
+  'There are no places in {1}, and so none overall. {UNPLACED}',
+  'and',
   'By category: {1}.{2}<a>Compare variants</a>. <a2>Weigh it yourself</a2>. New here? <a3>How to read a ranking</a3>.',
   'Labels and measurement',
   'People and rigs',
@@ -181,7 +183,6 @@ export const en = [
   'Size, bytes',
   // components/first-five.astro
   'The same, drawn',
-  'and',
   '; {length} more',
   'Find a line by it',
   // components/first-of-each.astro
@@ -535,7 +536,9 @@ export const en = [
   'Since the last edition: {movement}.',
   'Not placed in {name}: {2}.',
   '(overall it would have been in place {placeIfIncluded})',
-  '<strong>Incomplete in {name}.</strong> Without an accepted result in {4} there is no overall place. {names}',
+  'Incomplete in {name}.',
+  'Without an accepted result in {1} there is no overall place. {names}',
+  'No place in {1}, and so none overall. {UNPLACED}',
   // components/variant-report.astro
   'Test results of {variant} ({variant2}) in {name}: standing, label claims beside measured values, history and every specimen.',
   'A badge for your own page',
@@ -908,6 +911,8 @@ export const en = [
   'For each variant the same comparison gives the best and the worst place that can still be true. A wide range is not a fault of the line: it says that more specimens, testers or rigs would be needed to know better.',
   'When it is not stated',
   'Some editions were published without intervals. Their pages say so, and their order should be read with more caution, not less.',
+  'When there are no places',
+  'Where each line was pulled once, the difference of two values may be that of two rigs or two testers. How large that is, a house knows from lines that were pulled twice, from its round robins, control pulls and earlier editions, or from what the method states. Where none of these tells it, a table has values by name and no places, and says so.',
   // pages/read/verify.astro
   'How anybody can recompute every published figure from the readings, with plain Node and nothing else.',
   'You need not take our word for any figure: each release carries all readings, and the program that computes from them.',
@@ -1230,6 +1235,8 @@ export const en = [
   'Label claim',
   'Certificate',
   '{quantity} of {variant}',
+  // words/unplaced-words.ts
+  'Values without places: too few lines were pulled twice, and neither the method nor a round robin, control pulls or an edition before tell what rigs and testers differ by. So nobody can say how far two values must lie apart to be told apart.',
   // words/variant-words.ts
   'braided',
   'fused',

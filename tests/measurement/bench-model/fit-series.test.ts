@@ -6,6 +6,7 @@ import type { BenchSeries, SeasonTold } from '../../../api/measurement/bench-mod
 import { seasonTells } from '../../../api/measurement/bench-model/spread-atoms.js';
 import { priorMass } from '../../../api/measurement/bench-model/spread-prior.js';
 import { pairMoments } from '../../../api/measurement/bench-model/pair-moments.js';
+import { tailOf } from '../../../api/measurement/bench-model/tail.js';
 import { valueBudgets } from '../../../api/measurement/bench-model/value-budget.js';
 import { normalDeviate } from '../../../api/measurement/random/normal-deviate.js';
 import { randomStream } from '../../../api/measurement/random/random-stream.js';
@@ -59,6 +60,14 @@ test('the parts of a variance add to the variance', () => {
   const without = pairMoments(bare, [0, 1]);
   expect(pairMoments(fit, [0, 1]).variance[1]! / without.variance[1]!).toBeCloseTo(1, 6);
   expect(without.variance[0]!).toBeLessThan(pairMoments(fit, [0, 1]).variance[0]!);
+});
+
+// Student's t of 10 degrees: variance 10/8 of its scale, excess kurtosis 6/(10 − 4).
+test('an error gets the tail that its variance and its kurtosis have, and no more degrees than the parts that were estimated', () => {
+  const { standardUncertainty, degreesOfFreedom } = tailOf(1, 1, 0);
+  expect(degreesOfFreedom).toBeCloseTo(10, 9);
+  expect(standardUncertainty ** 2).toBeCloseTo(0.8, 9);
+  expect(tailOf(1, 1, 0.1).degreesOfFreedom).toBeCloseTo(5, 9);
 });
 
 test('draws have the moments that the pairs are judged by', () => {

@@ -38,6 +38,15 @@ test(named(cases['X05-nylon-number']!), () => {
   });
 });
 
+test('the series of monofilament numbers is that of reels, without a gap; each diameter lies by the square root of its number', () => {
+  // Common practice, from memory.
+  const smalls = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.2, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5];
+  const larges = [6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 40, 50, 60, 70, 80, 100];
+  expect([...MONOFILAMENT_DIAMETERS_MM.keys()]).toEqual([...smalls, ...larges]);
+  for (const [number, diameterMm] of MONOFILAMENT_DIAMETERS_MM)
+    expect(Math.abs(diameterMm / monofilamentNumberDiameterMm(number) - 1)).toBeLessThan(0.03);
+});
+
 test(named(cases['X06-line-classes']!), () => {
   const { kg, label_lb: pounds } = cases['X06-line-classes']!.inputs;
   expectReference(cases['X06-line-classes']!, {

@@ -36,6 +36,16 @@ test('far apart: every place is certain; close together: one group; no numbers t
   });
 });
 
+/** Ten entries: 2.8 uncertainties of a difference are more than Dunnett's 2.46 and less than 3.16 of all pairs (Tukey's 4.474/√2; tables of any textbook). */
+test('who could be first is told by comparison with the best, which asks less than the pairs of the first group do', () => {
+  const ahead = 100 * Math.exp(2.8 * Math.SQRT2 * 0.01);
+  const { rows } = rankKnown(inputOf({ a: [ahead, ...Array<number>(9).fill(100)].map((value) => known(value, 0.01 * value)) })).categories[
+    'a'
+  ]!;
+  expect(rows.map(({ group }) => group)).toEqual(Array(10).fill(1));
+  expect(rows.map(({ couldBeFirst }) => couldBeFirst)).toEqual([true, ...Array<boolean>(9).fill(false)]);
+});
+
 test('the order of entries and categories in the input changes nothing', () => {
   const rigged = inputOf(
     {

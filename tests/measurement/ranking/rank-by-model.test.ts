@@ -113,6 +113,13 @@ test('bad evidence is refused', () => {
   expect(errorCode(() => rankByModel(inputOf({ draws: 100 })))).toBe('ranking/too-few-draws');
 });
 
+test('planning: the chance to tell a difference is that at the critical value of the whole table', () => {
+  const basis = { values: Array<number>(12).fill(100), spreads: [{ rig: 0, tester: 0, submission: 0 }], cvPercent: 3, level: 0.95 };
+  const { power } = expectSeason({ rigs: 2, testers: 3, submissions: 2, specimens: 8 }, basis, 4, randomStream([1, 1, 2, 2]));
+  // Twelve equals: Tukey's 4.622/√2 = 3.27 (tables of any textbook, ν = ∞), against ln 1.04 over 3 %·√(2/16): Φ(3.70 − 3.27). By one pair's own 1.96 it would be 0.96.
+  expect(Math.abs(power - 0.667)).toBeLessThan(0.06);
+});
+
 test('planning: more of anything narrows the table, and more submissions need fewer specimens', () => {
   const basis = {
     values: Array.from({ length: 12 }, (_, i) => 100 - 2 * i),

@@ -50,6 +50,15 @@ const overall = (standings: ReturnType<typeof computeStandings>) => standings.ov
 
 const four = [entry('w', '40', '1'), entry('x', '30', '2'), entry('y', '20', '3'), entry('z', '10', '4')];
 
+test('in a category that is unplaced values stand by name, nobody has a place in it and nobody one overall', () => {
+  const [a, b] = input(four).categories;
+  const { categories, overall: none, incomplete } = computeStandings(input(four, { categories: [a!, { ...b!, isUnplaced: true }] }));
+  expect(categories['b']!.map(({ id, value, place }) => [id, value, place])).toEqual(four.map(({ id, values }) => [id, values['b'], null]));
+  expect(categories['a']!.map(({ place }) => place)).toEqual([1, 2, 3, 4]);
+  expect(none).toEqual([]);
+  expect(incomplete).toEqual(four.map(({ id }) => ({ id, missing: ['b'] })));
+});
+
 test('the score is the sum of places, lowest first; ties stay ties', () => {
   expect(overall(computeStandings(input(four)))).toEqual([
     ['w', 1, '2'],

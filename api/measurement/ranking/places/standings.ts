@@ -12,7 +12,13 @@ export interface StandingsEntry {
 }
 
 export interface StandingsInput {
-  readonly categories: readonly { readonly code: string; readonly direction: Direction; readonly weight: string }[];
+  readonly categories: readonly {
+    readonly code: string;
+    readonly direction: Direction;
+    readonly weight: string;
+    /** whether it has values only, as nothing tells how far they may be off: nobody has a place in it, and so none overall */
+    readonly isUnplaced?: boolean;
+  }[];
   readonly combine: Combination;
   readonly countPlaces: 'beforeExclusions' | 'afterExclusions';
   readonly tieBreak: 'none' | 'mostFirsts';
@@ -22,7 +28,7 @@ export interface StandingsInput {
 export interface CategoryStanding {
   readonly id: string;
   readonly value: string;
-  /** null for an excluded entry */
+  /** null for an excluded entry, and in a category that is unplaced */
   readonly place: number | null;
   /** place that an excluded entry would have had */
   readonly placeIfIncluded: number | null;
@@ -48,7 +54,7 @@ export interface Standings {
  *
  * Formula: place = 1 + number of rows that are better; the overall score as `overallScores` combines it.
  * Rules: equal published values share a place (1-2-2-4) and stay tied unless the scheme names a tie-break. An entry without a result in a category
- * is incomplete: placed where it has results, not overall. An excluded entry that is closed up is in no table; one shown unplaced keeps its row and the
+ * is incomplete: placed where it has results, not overall; so is every entry where a category is unplaced, which lists its values by id. An excluded entry that is closed up is in no table; one shown unplaced keeps its row and the
  * place that it would have had. Others' places close up in both cases, but category places that make up the score count every entry with a result
  * when the scheme counts places before exclusions, and only entries that are not excluded when it counts them after.
  * @param input published decimals of every entry, exclusions and the scheme's rules
@@ -58,8 +64,8 @@ export interface Standings {
  * @example computeStandings(input).overall[0] // { id: 'a', score: '2', place: 1, placeIfIncluded: null, categoryPlaces: { stress: 1, knot: 1 } }
  */
 export function computeStandings(input: StandingsInput): Standings {
-  const codes = input.categories.map(({ code }) => code);
-  const missingOf = (entry: StandingsEntry): string[] => codes.filter((code) => (entry.values[code] ?? null) === null);
+  const missingOf = ({ values }: StandingsEntry): string[] =>
+    input.categories.flatMap(({ code, isUnplaced = false }) => (isUnplaced || (values[code] ?? null) === null ? [code] : []));
   const included = input.entries.filter(({ exclusion }) => exclusion === null);
   const complete = included.filter((entry) => missingOf(entry).length === 0);
   const shown = input.entries.filter((entry) => entry.exclusion?.effect === 'shownUnplaced');
@@ -87,7 +93,8 @@ const withResult = (code: string, entries: readonly StandingsEntry[]) =>
     return value === null ? [] : [{ id, value }];
   });
 
-function placesIn({ code, direction }: Category, entries: readonly StandingsEntry[]): Map<string, number> {
+function placesIn({ code, direction, isUnplaced = false }: Category, entries: readonly StandingsEntry[]): Map<string, number> {
+  if (isUnplaced) return new Map();
   const results = withResult(code, entries);
   const places = competitionPlaces(
     results.map(({ value }) => value),

@@ -1,7 +1,13 @@
 /** What the ranking model says, as published: held against the evidence that a reader finds beside it. */
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
-import type { CategoryDocument, EditionDocument, PairsDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
+import type {
+  CategoryDocument,
+  EditionDocument,
+  MethodDocument,
+  PairsDocument,
+  VariantDocument,
+} from '../../api/contract/documents/release-documents.js';
 import { sensitivityDocumentSchema } from '../../api/contract/documents/sensitivity.js';
 import { sensitivityBeside } from '../../api/reckoning/documents/sensitivity.js';
 import type { Certainty } from '../../api/reckoning/standings/certainty.js';
@@ -157,6 +163,12 @@ test('where nothing tells what rigs and testers differ by, values stand without 
     expect(missing).toEqual(['knot']);
     expect(needs).toEqual([expect.stringContaining('what rigs and testers differ by in knot: nothing tells it')]);
   }
+});
+
+test('a method tells the reproducibility that it states, as places may rest on it', () => {
+  const files = new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
+  const { parameters } = JSON.parse(files.get('documents/methods/named-knot/1.json')!) as MethodDocument;
+  expect(parameters).toContainEqual({ name: 'Other rigs, testers and days differ by', value: '2', unit: '%' });
 });
 
 test('the place that the score adds up stands beside the place in the category, where it is another', () => {

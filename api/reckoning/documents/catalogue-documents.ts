@@ -54,9 +54,14 @@ const pinned = ({ evidence: { edition }, methods }: EditionContext): [PinnedVers
       .map((version): [PinnedVersion, PinnedMethod['series']] => [version, series]),
   );
 
-const parametersOf = ({ parameters: { areaFrom, settings } }: PinnedVersion): MethodDocument['parameters'] => [
+const parametersOf = ({
+  parameters: { areaFrom, settings, reproducibilityPercent = null },
+}: PinnedVersion): MethodDocument['parameters'] => [
   ...(areaFrom === null ? [] : [{ name: 'Cross-section from', value: areaFrom, unit: '' }]),
   ...settings,
+  ...(reproducibilityPercent === null
+    ? []
+    : [{ name: 'Other rigs, testers and days differ by', value: String(reproducibilityPercent), unit: '%' }]),
 ];
 
 function limitsOf({ limits }: PinnedVersion): MethodDocument['limits'] {

@@ -74,5 +74,5 @@ export function fitted(season: Season, truth: readonly number[], random: RandomS
   return fit;
 }
 
-export const evidenceOf = (fit: FittedSeries): ModelEvidence[] =>
-  fit.design.variants.map((variant, v) => ({ value: fit.values[v]!, factors: [{ series: 'force', variant, power: 1 }], without: {} }));
+export const evidenceOf = (fit: FittedSeries, series = 'force'): ModelEvidence[] =>
+  fit.design.variants.map((variant, v) => ({ value: fit.values[v]!, factors: [{ series, variant, power: 1 }], without: {} }));

@@ -167,7 +167,7 @@ test('where nothing tells what rigs and testers differ by, values stand without 
 
 test('a method tells the reproducibility that it states, as places may rest on it', () => {
   const files = new Map(computeRelease(inputs).map(({ path, content }) => [path, content]));
-  const { parameters } = JSON.parse(files.get('documents/methods/named-knot/1.json')!) as MethodDocument;
+  const { parameters } = JSON.parse(files.get('documents/methods/named-knot-1.json')!) as MethodDocument;
   expect(parameters).toContainEqual({ name: 'Other rigs, testers and days differ by', value: '2', unit: '%' });
 });
 

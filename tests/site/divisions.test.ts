@@ -126,8 +126,9 @@ test('a table without places says why, as do the edition and each variant in it'
 });
 
 test('a place that the score counts otherwise stands beside the place of the table, with the reason', () => {
-  for (const code of ['stress', 'knot', 'abrasion']) expect(page(`/editions/2025/${code}/`)).toContain('also counts');
-  expect(page('/editions/2025/stress/')).toMatch(/\d in the score/);
+  for (const code of ['stress', 'knot', 'abrasion'])
+    expect(page(`/editions/2025/${code}/`)).toMatch(/A place in brackets counts the variants\s+that are left out as well/);
+  expect(page('/editions/2025/stress/')).toMatch(/\(\d\)<span class="only-heard"[^>]*> in the score/);
   expect(page('/editions/2026/stress/')).not.toContain('in the score');
 });
 

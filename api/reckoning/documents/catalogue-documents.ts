@@ -54,9 +54,7 @@ const pinned = ({ evidence: { edition }, methods }: EditionContext): [PinnedVers
       .map((version): [PinnedVersion, PinnedMethod['series']] => [version, series]),
   );
 
-const parametersOf = ({
-  parameters: { areaFrom, settings, reproducibilityPercent = null },
-}: PinnedVersion): MethodDocument['parameters'] => [
+const parametersOf = ({ parameters: { areaFrom, settings, reproducibilityPercent } }: PinnedVersion): MethodDocument['parameters'] => [
   ...(areaFrom === null ? [] : [{ name: 'Cross-section from', value: areaFrom, unit: '' }]),
   ...settings,
   ...(reproducibilityPercent === null

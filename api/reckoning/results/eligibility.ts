@@ -48,7 +48,7 @@ export const unplacedNeed = (
   results: Pick<EditionResults, 'fits'>,
 ): string | null =>
   isUnplaced(category, results)
-    ? `what rigs and testers differ by in ${category.code}: nothing tells it; ${NUMBERS[FEWEST_CONTRASTS]} second submissions do, or a reproducibility that the method states`
+    ? `what rigs and testers differ by in ${category.code}: nothing tells it; ${NUMBERS[FEWEST_CONTRASTS] ?? String(FEWEST_CONTRASTS)} second submissions do, or a reproducibility that the method states`
     : null;
 
 const NOUNS = { specimens: ['specimen', 'specimens'], testers: ['tester', 'testers'], rigs: ['rig', 'rigs'] } as const;

@@ -5,7 +5,7 @@ import { CHECKS } from './check-list.js';
 import type { Check } from './check.js';
 import type { Severity } from './finding.js';
 
-interface Setting {
+export interface Setting {
   readonly severity: Severity;
   readonly limits: Readonly<Record<string, number>>;
 }

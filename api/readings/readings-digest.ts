@@ -1,4 +1,3 @@
-import canonicalize from 'canonicalize';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import type { SpecimenInSi } from './readings-si.js';
 
@@ -12,5 +11,6 @@ export function readingsDigest(specimens: readonly SpecimenInSi[]): string {
     condition,
     ofSpecimen.map(({ role, station, valueSi }) => `${role} ${station ?? '-'} ${valueSi}`).sort(),
   ]);
-  return sha256(canonicalize(readings) ?? '');
+  // Lists of texts alone are canonical as they are (RFC 8785).
+  return sha256(JSON.stringify(readings));
 }

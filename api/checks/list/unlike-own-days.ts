@@ -16,7 +16,8 @@ export const unlikeOwnDays: Check<'tolerancePercent'> = {
   run({ figures, ownForcesN }, { tolerancePercent }) {
     const mean = figures.breakingForceN?.mean;
     if (mean === undefined) return [];
-    const found = ownForcesN.flatMap((other) => unitFactorNear(mean / other, tolerancePercent) ?? []).at(0);
+    const other = ownForcesN.find((force) => unitFactorNear(mean / force, tolerancePercent));
+    const found = other === undefined ? undefined : unitFactorNear(mean / other, tolerancePercent);
     if (!found) return [];
     const ratio = `a factor near ${found.factor.toFixed(4)} (${found.words})`;
     return [

@@ -44,7 +44,9 @@ export function parseQuantity(text: string, unitSymbol: string): ParsedQuantity 
     );
   }
   const { dimension, factor, divisor, offset } = UNITS[unit];
-  const scaled = new ExactDecimal(trimmed).plus(offset).times(factor);
+  const entered = new ExactDecimal(trimmed);
+  // Only °F is offset, and each number of a text is read anew: half the time of a reading.
+  const scaled = (offset === '0' ? entered : entered.plus(offset)).times(factor);
   const si = divisor === '1' ? scaled : scaled.div(divisor).toSignificantDigits(KEPT_DIGITS);
   return { text: trimmed, unit, si: si.isZero() ? '0' : si.toString(), siUnit: SI_UNITS[dimension], dimension };
 }

@@ -4,6 +4,8 @@ const MOST_PER_MS = 4096;
 
 let lastMs = 0;
 let countInMs = 0;
+/** What those of one millisecond share, written once for all of them. */
+let beginning = '';
 
 /**
  * A UUID of version 7. Those of one process sort in the order they were made, also within a millisecond (a 12-bit counter).
@@ -11,13 +13,14 @@ let countInMs = 0;
  */
 export function uuid7(): string {
   const now = Date.now();
-  countInMs = now > lastMs ? 0 : countInMs + 1;
-  lastMs = Math.max(now, lastMs);
-  if (countInMs === MOST_PER_MS) {
-    lastMs += 1;
-    countInMs = 0;
-  }
-  const time = lastMs.toString(16).padStart(12, '0');
+  countInMs += 1;
+  if (now > lastMs) beginAt(now);
+  else if (countInMs === MOST_PER_MS) beginAt(lastMs + 1);
   // The second half is that of a random one, whose entropy Node draws ahead.
-  return `${time.slice(0, 8)}-${time.slice(8)}-7${countInMs.toString(16).padStart(3, '0')}${randomUUID().slice(18)}`;
+  return `${beginning}${countInMs.toString(16).padStart(3, '0')}${randomUUID().slice(18)}`;
+}
+
+function beginAt(ms: number): void {
+  const time = ms.toString(16).padStart(12, '0');
+  [lastMs, countInMs, beginning] = [ms, 0, `${time.slice(0, 8)}-${time.slice(8)}-7`];
 }

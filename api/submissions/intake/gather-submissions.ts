@@ -115,18 +115,17 @@ function faultsOfBeginning(row: FileRow): RowFault[] {
 }
 
 function differences(first: FileRow, row: FileRow): RowFault[] {
-  const pairs = [
-    ...SHARED.map((name) => [row.columnOf(name), first.text(name), row.text(name)] as const),
-    [row.unitColumnOf('temperature'), first.unitOf('temperature'), row.unitOf('temperature')] as const,
-  ];
-  return pairs
-    .filter(([, before, now]) => before !== now)
-    .map(([column, before, now]) => ({
-      code: 'row_differs',
-      row: row.row,
-      column,
-      found: now,
-      expected: before,
-      message: `Differs from row ${first.row} of the same submission. Make them equal, or mark two submissions in a column "submission".`,
-    }));
+  const texts = SHARED.filter((name) => first.text(name) !== row.text(name)).map((name) => ({
+    column: row.columnOf(name),
+    found: row.text(name),
+    expected: first.text(name),
+  }));
+  const [found, expected] = [row.unitOf('temperature'), first.unitOf('temperature')];
+  const units = found === expected ? [] : [{ column: row.unitColumnOf('temperature'), found, expected }];
+  return [...texts, ...units].map((difference) => ({
+    code: 'row_differs',
+    row: row.row,
+    ...difference,
+    message: `Differs from row ${first.row} of the same submission. Make them equal, or mark two submissions in a column "submission".`,
+  }));
 }

@@ -457,7 +457,7 @@ export const en = [
   // components/specimen-dots.astro
   'Submission',
   'Specimens, drawn, from',
-  "{counted} specimens counted in {length} {3}. Each dot is a specimen, an open one did not count; the bar is the 95 % interval of the submission's mean, from its own scatter alone.",
+  "{valid} specimens counted in {2}. Each dot is a specimen, an open one did not count; the bar is the 95 % interval of the submission's mean, from its own scatter alone.",
   'submission',
   'submissions',
   // components/specimens-table.astro
@@ -468,7 +468,7 @@ export const en = [
   'Station',
   'Condition',
   'Counted',
-  'Readings as they were entered, with the exact value in SI units',
+  'Readings as they were entered; the JSON and CSV of this page have their exact values in SI units too',
   // components/spools-table.astro
   'bought',
   'supplied by the maker',

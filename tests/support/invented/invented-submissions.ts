@@ -12,7 +12,7 @@ const force = (draws: Draws, forceN: number) => {
     role: 'breakingForce',
     station: null,
     entered: { text: pounds, unit: 'lbf' },
-    value: (Number(pounds) * 4.4482216152605).toFixed(3),
+    value: String(Number(pounds) * 4.4482216152605),
     unit: 'N',
   };
 };

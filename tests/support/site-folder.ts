@@ -20,3 +20,8 @@ export async function pagesOf(folder: string): Promise<SitePage[]> {
 export function linksIn(html: string): string[] {
   return [...html.matchAll(/\s(?:href|src)="([^"]*)"/g)].map(([, address]) => (address ?? '').replaceAll('&amp;', '&'));
 }
+
+/** What of a page's prose is no number as readers are told it: more digits than anything is known to, or a noun that runs into its count. Digits of a digest are none. */
+export const oddNumberIn = (html: string): string | null =>
+  /\d[.,]\d{6,}|(?<![\w-])\d+(?=[a-z]*[g-z])[a-z]{4,}/.exec(html.replaceAll(/<(script|code|pre|svg)\b[\s\S]*?<\/\1>|<[^>]*>/g, ' '))?.[0] ??
+  null;

@@ -149,6 +149,8 @@ test('a connection that sends nothing whole is closed, and the server says withi
   const server = t.app.getHttpServer();
   expect(server.headersTimeout).toBe(15_000);
   expect(server.requestTimeout).toBe(120_000);
+  // Proxies keep one for a minute: none sends into one that we are closing.
+  expect(server.keepAliveTimeout).toBe(72_000);
 });
 
 test('health is never limited', async () => {

@@ -118,7 +118,7 @@ test('a round robin is planned and opened, each hands in the own spool, and it i
   await editor.getByRole('button', { name: 'Plan it' }).click();
   await editor.locator('.form .signal:not(:empty)').first().waitFor();
   expect((await b.editor.call('get', '/v1/round-robins').expect(200)).body.items).toEqual([]);
-  await editor.getByLabel('Codes on the spools').fill(b.spool);
+  await editor.getByLabel('Codes on the spools').fill(`${b.spool}, `);
   await editor.getByRole('button', { name: 'Plan it' }).click();
   await editor.getByRole('heading', { name: 'Hands of the quay' }).waitFor();
   await editor.goto(`${desk.url}/desk/rigs/`);

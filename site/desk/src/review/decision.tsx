@@ -46,7 +46,10 @@ export function Decision({ findings, written: { answers, setAside, question, rea
   const open = held.filter(({ id }) => (answers[id ?? ''] ?? '').trim() === '');
   const unsaid = Object.values(setAside).filter((why) => why.trim() === '');
   const wanting: Readonly<Record<Decided, string>> = {
-    accepted: [open.length > 0 && `${open.length} findings want an answer`, unsaid.length > 0 && 'setting aside wants a reason']
+    accepted: [
+      open.length > 0 && (open.length === 1 ? 'a finding wants an answer' : `${open.length} findings want an answer`),
+      unsaid.length > 0 && 'setting aside wants a reason',
+    ]
       .filter(Boolean)
       .join('; '),
     returned:

@@ -10,7 +10,7 @@ let readModel: SubmissionsReadModel;
 beforeAll(async () => {
   b = await setUpBench();
   readModel = b.t.app.select(SubmissionsModule).get(SubmissionsReadModel);
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 async function accepted(content: object, setAside: object[] = []): Promise<string> {

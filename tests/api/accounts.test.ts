@@ -5,7 +5,7 @@ import type { TestApplication } from '../support/test-application.js';
 let t: TestApplication;
 beforeAll(async () => {
   t = await createTestApplication();
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const PASSWORD = 'a long enough password';

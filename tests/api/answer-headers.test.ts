@@ -8,7 +8,7 @@ let tester: Caller;
 beforeAll(async () => {
   t = await createTestApplication();
   tester = await t.caller(['tester']);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 test('nothing keeps an answer that is not for all', async () => {
@@ -67,4 +67,4 @@ test('TLS is promised behind TLS alone, and for this host alone', async () => {
   const secure = await signedIn({ PUBLIC_URL: 'https://results.example.org' });
   expect(secure.promise).toMatch(/^max-age=\d+$/);
   expect(secure.cookie).toMatch(/Secure/);
-}, 60_000);
+});

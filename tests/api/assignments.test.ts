@@ -4,7 +4,7 @@ import type { Bench } from '../support/bench.js';
 let b: Bench;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 interface Item {

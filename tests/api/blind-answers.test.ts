@@ -5,7 +5,7 @@ import { CLAIM, LINE, MAKER, VARIANT } from '../support/catalogue-fixtures.js';
 let b: Bench;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const NAMES = [MAKER.name, MAKER.slug, LINE.name, LINE.slug, VARIANT.slug, VARIANT.size, CLAIM.printed.text, '88.96'];

@@ -11,7 +11,7 @@ let own: { reference: string; draft: string; query: string; id: string };
 beforeAll(async () => {
   b = await setUpBench();
   own = await workOfATester();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 /** What would tell: names, slugs, sizes, and the claim as printed and in newtons. Makers alone are listed, for interests are declared by them. */
@@ -138,7 +138,7 @@ test('a search of every answer that a tester can get, refusals too: no hit', asy
     'GET /v1/submissions/:reference/actions',
   ])
     expect([route, answered.get(route)!.some((status) => status < 300)]).toEqual([route, true]);
-}, 60_000);
+});
 
 test('the search finds what it looks for: the same answers to a reviewer and an editor hold it', async () => {
   const reviewer = await b.reviewer.call('get', `/v1/submissions/${own.reference}`).expect(200);

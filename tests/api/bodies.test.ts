@@ -16,7 +16,7 @@ beforeAll(async () => {
   tester = await t.caller(['tester']);
   admin = await t.caller(['admin']);
   await t.app.listen(0, '127.0.0.1');
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const json = (call: ReturnType<TestApplication['call']>, body: string) => call.set('Content-Type', 'application/json').send(body);
@@ -161,7 +161,7 @@ test('health is never limited', async () => {
   expect(limited.headers['content-type']).toContain('application/problem+json');
   await few.call('get', '/health/ready').expect(200);
   await few.close();
-}, 30_000);
+});
 
 test('two servers count together what one network asks', async () => {
   const one = await createTestApplication({ REQUESTS_PER_MINUTE: '6' });
@@ -180,4 +180,4 @@ test('two servers count together what one network asks', async () => {
     await other.close();
     await one.close();
   }
-}, 30_000);
+});

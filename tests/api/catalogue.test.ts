@@ -13,7 +13,7 @@ beforeAll(async () => {
   tester = await t.caller(['tester']);
   reviewer = await t.caller(['reviewer']);
   await fillCatalogue(editor);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const KINDS = [

@@ -12,7 +12,7 @@ let t: TestApplication;
 let writerId = '';
 beforeAll(async () => {
   t = await createTestApplication();
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const changes = async (query = ''): Promise<{ items: any[]; lastNumber: number }> =>
@@ -94,7 +94,7 @@ test('a thousand releases and errata by writers at once: who follows misses none
       own.map(({ revision }) => (revision === 1 ? ['release.published', undefined] : ['erratum.published', 'A name.'])),
     );
   }
-}, 120_000);
+});
 
 test('who has all of it gets nothing, in pages of what was asked for, and is told when the address is not understood', async () => {
   expect((await changes('?after=10&limit=3')).items.map(({ number }) => number)).toEqual([11, 12, 13]);

@@ -13,7 +13,7 @@ beforeAll(async () => {
   editor = await t.caller(['editor']);
   reviewer = await t.caller(['reviewer']);
   await fillCatalogue(editor);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const claims = `/v1/catalogue/variants/${OTHER_VARIANT.slug}/claims`;

@@ -24,7 +24,7 @@ beforeAll(async () => {
     .call('post', '/v1/instruments')
     .send({ code: 'R2', kind, name: `${name} two`, capacity: range(capacity), resolution: range(resolution) })
     .expect(201);
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 interface Quantity {

@@ -9,7 +9,7 @@ beforeAll(async () => {
   await b.editor.call('post', '/v1/control-lines').send(LINE).expect(201);
   await b.editor.call('post', '/v1/catalogue/methods').send({ slug: 'wet-pull', name: 'Wet pull' }).expect(201);
   await b.editor.call('post', '/v1/catalogue/methods/wet-pull/versions').send(METHOD_VERSION).expect(201);
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const LINE = { code: 'C1', name: 'Reference braid', lot: 'K-7', words: 'One spool, kept dark.' };

@@ -9,7 +9,7 @@ let b: Bench;
 let reference: string;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const REASON = 'Read again on the box.';

@@ -10,7 +10,7 @@ let admin: Caller;
 beforeAll(async () => {
   t = await createTestApplication();
   admin = await t.caller(['admin']);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const OLD = 'a long enough password';
@@ -53,7 +53,7 @@ test('guesses at the old password are counted before they are looked at', async 
   expect(guesses.filter(({ status }) => status === 429)).toHaveLength(15);
   expect(lookedUp).toHaveBeenCalledTimes(5);
   lookedUp.mockRestore();
-}, 30_000);
+});
 
 test('an admin makes an address to set a password; it serves once, the last alone, and for a day', async () => {
   const tester = await t.caller(['tester']);

@@ -28,7 +28,7 @@ beforeAll(async () => {
   house = await createHouse();
   await house.editor.call('post', '/v1/schemes').send(FORCE_SCHEME).expect(201);
   await correctLine({ material: 'nylon', construction: 'monofilament', carriers: null });
-}, 60_000);
+});
 afterAll(() => house.t.close());
 
 const sql = (statement: string) => runSql(house.t.databaseUrl, statement);
@@ -163,7 +163,7 @@ describe('published', () => {
   beforeAll(async () => {
     await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
     expect(await publish(house.editor, '2026')).toBe(1);
-  }, 90_000);
+  });
 
   test('each division has its own tables at its own address', async () => {
     const { divisions } = await read<EditionOfDivisions>('');
@@ -195,5 +195,5 @@ describe('published', () => {
     expect(divisions.map(({ variants }) => variants.length)).toEqual([2, 3]);
     expect(erratum!.changes.map(({ where }) => where)).toContain('overall, gannet-30, score');
     expect((await read<EditionDocument>('/divisions/braided')).overruled).toEqual([]);
-  }, 90_000);
+  });
 });

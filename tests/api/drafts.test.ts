@@ -4,7 +4,7 @@ import type { Bench } from '../support/bench.js';
 let b: Bench;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 test('a draft begins from a spool and a method; edition, version and day are said for it, or asked for', async () => {

@@ -9,7 +9,7 @@ let editor: Caller;
 beforeAll(async () => {
   house = await createHouse();
   editor = house.editor;
-}, 60_000);
+});
 afterAll(() => house.t.close());
 
 const sql = (statement: string) => runSql(house.t.databaseUrl, statement);

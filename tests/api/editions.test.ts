@@ -11,7 +11,7 @@ let editor: Caller;
 beforeAll(async () => {
   house = await createHouse();
   editor = house.editor;
-}, 60_000);
+});
 afterAll(() => house.t.close());
 
 const sql = (statement: string, values: unknown[] = []) => runSql(house.t.databaseUrl, statement, values);

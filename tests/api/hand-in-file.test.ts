@@ -4,7 +4,7 @@ import type { Bench } from '../support/bench.js';
 let b: Bench;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const HEADER = [
@@ -226,7 +226,7 @@ test('of thirty requests with the same file at once one is stored, and the other
     expect(text).toContain(reference);
   }
   expect(await countSubmissions()).toBe(before + 1);
-}, 30_000);
+});
 
 test('what was taken back may come again', async () => {
   const file = csv(rowsOf(6, { mark: 'back' }));
@@ -269,7 +269,7 @@ test('a file of 50 MB and one byte is refused unread, text/csv and as a form ali
   expect(answer.body.code).toBe('request/too-large');
   const form = await b.tester.call('post', '/v1/submissions').attach('file', Buffer.alloc(50 * 1024 * 1024 + 20_000, 'x'), 'pulls.csv');
   expect(form.status).toBe(413);
-}, 60_000);
+});
 
 test('a retry with the same key and file is answered from the first; another file is refused', async () => {
   const file = csv(rowsOf(6, { mark: 't' }));
@@ -297,4 +297,4 @@ test('a form too is taken once for a key: its file is what counts', async () => 
 test('10 000 specimens in one file are taken', async () => {
   const rows = Array.from({ length: 10 }, (_, at) => rowsOf(1000, { mark: `big${at}` }));
   expect((await send(csv(rows.flat())).expect(201)).body.submissions).toHaveLength(10);
-}, 60_000);
+});

@@ -18,7 +18,7 @@ beforeAll(async () => {
       .expect(201);
     spools.push(made.body.blindCode as string);
   }
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 /** Five pulls of each of so many spools. */

@@ -6,7 +6,7 @@ import { pointersOf } from '../support/catalogue-fixtures.js';
 let b: Bench;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const handIn = (content: object) => b.tester.call('post', '/v1/submissions').send(content);

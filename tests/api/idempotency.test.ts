@@ -12,7 +12,7 @@ beforeAll(async () => {
   t = await createTestApplication();
   editor = await t.caller(['editor']);
   admin = await t.caller(['admin']);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const maker = (key: string, slug: string) =>
@@ -189,4 +189,4 @@ test('a lock that is held too long is told as busy', async () => {
   expect(answer.status).toBe(503);
   expect(answer.body.code).toBe('record/busy');
   expect(answer.headers['retry-after']).toBe('1');
-}, 20_000);
+});

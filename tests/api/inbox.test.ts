@@ -10,7 +10,7 @@ let b: Bench;
 let force = 40;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 interface Item {

@@ -29,7 +29,7 @@ beforeAll(async () => {
   editor = await t.caller(['editor']);
   tester = await t.caller(['tester']);
   await editor.call('post', '/v1/instruments').send(GAUGE).expect(201);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 test('an instrument keeps its range as entered beside the exact value in SI', async () => {

@@ -49,7 +49,7 @@ beforeAll(async () => {
   editor = await t.caller(['editor']);
   tester = await t.caller(['tester']);
   await editor.call('post', '/v1/catalogue/methods').send(METHOD).expect(201);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const versions = '/v1/catalogue/methods/straight-pull/versions';

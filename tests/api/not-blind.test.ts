@@ -9,7 +9,7 @@ import { FORCE_SCHEME } from '../support/season.js';
 let b: Bench;
 beforeAll(async () => {
   b = await setUpBench(undefined, FORCE_SCHEME.rules);
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 interface HandedIn {
@@ -236,4 +236,4 @@ test('no answer ties a code to a line without that being on record: every readin
     }
   }
   expect(telling).toEqual(expect.arrayContaining(['GET /v1/catalogue/spools', 'GET /v1/catalogue/spools/:code', 'GET /v1/audit']));
-}, 60_000);
+});

@@ -18,7 +18,7 @@ let document: any;
 beforeAll(async () => {
   t = await createTestApplication({ PUBLIC_URL: 'https://trials.example' });
   document = (await t.call('get', '/v1/openapi.json').expect(200)).body;
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const operations = (): [string, any][] => operationsOf(document);
@@ -69,7 +69,7 @@ test('the document passes the strict rules of a linter and the conventions of th
   const { problems, code } = await lint(document);
   expect(problems.map(({ ruleId, message, location }) => `${ruleId}: ${message} at ${location[0]?.pointer ?? ''}`)).toEqual([]);
   expect(code).toBe(0);
-}, 60_000);
+});
 
 test('a document that leaves a convention is refused by the rule for it', async () => {
   const broken = structuredClone(document);
@@ -101,7 +101,7 @@ test('a document that leaves a convention is refused by the rule for it', async 
     'rule/paths-under-a-version',
     'rule/posts-take-an-idempotency-key',
   ]);
-}, 60_000);
+});
 
 test('every operation has a name of its own, a summary and one tag', () => {
   expect(operations().length).toBeGreaterThan(80);
@@ -164,7 +164,7 @@ test('a gap alone, of which a linter knows nothing, is refused too', async () =>
   const broken = structuredClone(document);
   delete broken.components.schemas.Figure.description;
   expect(await lint(broken)).toEqual({ problems: [], code: 1 });
-}, 60_000);
+});
 
 interface Part {
   readonly where: string;
@@ -213,7 +213,7 @@ test('examples of bodies are sent as they stand: none is refused for its form', 
     }
   }
   expect(refused).toEqual([]);
-}, 60_000);
+});
 
 /** Codes of faults that a schema finds, or whoever reads the heading of a file. */
 const FORM = [
@@ -233,7 +233,7 @@ test('a program that reads every public document compiles with a client made fro
   } finally {
     await rm(folder, { recursive: true });
   }
-}, 60_000);
+});
 
 test('what needs If-Match says so', () => {
   const needs = named(({ parameters }) => (parameters ?? []).some((one: any) => one.name.toLowerCase() === 'if-match' && one.required));

@@ -24,7 +24,7 @@ beforeAll(async () => {
     })
     .withMetadata({ orientation: 6 })
     .toBuffer();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 interface Listed {

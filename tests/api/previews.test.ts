@@ -21,7 +21,7 @@ beforeAll(async () => {
     .expect(201);
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 interface Look {
@@ -52,7 +52,7 @@ test('what leaving an entry out would change is told beforehand, and is what cha
   expect((await look()).since!.changes).toEqual(body.changes);
   await house.editor.call('delete', '/v1/editions/2026/exclusions/petrel-40').expect(204);
   expect((await look()).since!.changes).toHaveLength(body.changes.length);
-}, 60_000);
+});
 
 test('what is published says when it was closed, and what it took besides', async () => {
   await publish(house.editor, '2026');
@@ -60,7 +60,7 @@ test('what is published says when it was closed, and what it took besides', asyn
     edition: { openedOn: '2026-01-01', closedOn: '2026-03-15' },
     amendments: [{ on: '2026-03-15', reason: 'A rig was down.', closesOn: { before: '2026-12-31', after: '2027-01-31' } }],
   });
-}, 120_000);
+});
 
 test('after a withdrawal it tells what would change of what readers have, as an erratum expects it', async () => {
   const unchanged = await look();
@@ -99,7 +99,7 @@ test('after a withdrawal it tells what would change of what readers have, as an 
   const expects = changes.flatMap(({ where, before }) => (before === null ? [] : [{ where, before }])).slice(0, 50);
   expect(await publish(house.editor, '2026', { reasonCode: 'withdrawal', words: 'A rig was found bent.', expects })).toBe(2);
   expect((await look()).published).toMatchObject({ revision: 2, changes: [] });
-}, 120_000);
+});
 
 test('an edition that was put on record past the rules is refused with what does not fit, and no release of it is ordered', async () => {
   await insertEdition(house.t.databaseUrl, 'past', 'closed');

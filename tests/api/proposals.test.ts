@@ -10,7 +10,7 @@ let force = 30;
 beforeAll(async () => {
   b = await setUpBench();
   second = await b.t.caller(['editor'], 'S. Brent');
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 async function accepted(): Promise<{ reference: string; version: number }> {

@@ -22,7 +22,7 @@ beforeAll(async () => {
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   await publish(house.editor, '2026');
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 const get = async <Answer>(path: string): Promise<Answer> => (await house.t.call('get', path).expect(200)).body as Answer;

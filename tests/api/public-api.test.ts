@@ -25,7 +25,7 @@ beforeAll(async () => {
   await publish(house.editor, '2026');
   ({ digest } = (await house.t.call('get', '/v1/releases').expect(200)).body.items[0]);
   ({ files } = JSON.parse((await house.t.call('get', '/v1/releases/2026/1/manifest.json').expect(200)).text));
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 /** An answer as it comes over the wire: supertest would unpack it. */

@@ -22,7 +22,7 @@ let house: House;
 beforeAll(async () => {
   house = await createHouse(new SeasonIdentifiers(7));
   await workEdition(house, '2026');
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 const order = (erratum: object | null, slug = '2026') => house.editor.call('post', `/v1/editions/${slug}/releases`).send({ erratum });

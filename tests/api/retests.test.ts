@@ -24,7 +24,7 @@ beforeAll(async () => {
     VARIANTS.map(({ slug }) => slug),
   );
   await handInEdition(house, '2026');
-}, 60_000);
+});
 afterAll(() => house.t.close());
 
 const draw = (by: Caller, percent: number) => by.call('post', '/v1/editions/2026/retests').send({ percent });

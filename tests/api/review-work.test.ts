@@ -8,7 +8,7 @@ let force = 40;
 beforeAll(async () => {
   b = await setUpBench();
   other = await b.t.caller(['reviewer'], 'S. Tarn');
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 async function submitted(change: object = {}) {

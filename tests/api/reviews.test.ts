@@ -10,7 +10,7 @@ let force = 40;
 beforeAll(async () => {
   b = await setUpBench();
   everything = await b.t.caller(['tester', 'reviewer', 'editor'], 'A. Loan');
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 interface Found {

@@ -7,7 +7,7 @@ let b: Bench;
 let force = 30;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const content = (change: object = {}) => contentFor(b.spool, { specimens: pulls((force += 3)), ...change });
@@ -184,7 +184,7 @@ test('one person begins at most two hundred drafts, at once too; one that is tak
     .set('If-Match', '"1"')
     .expect(204);
   await begin().expect(201);
-}, 60_000);
+});
 
 test('a draft is handed in once, and is no draft any more', async () => {
   const { reference } = await beginDraft();

@@ -36,7 +36,7 @@ beforeAll(async () => {
   b = await setUpBench();
   testers = [];
   for (const index of MATERIAL_A.keys()) testers.push(await b.t.caller(['tester'], `Bench ${index + 1}`));
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const plan = (change: object = {}) => ({

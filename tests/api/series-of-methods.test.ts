@@ -22,7 +22,7 @@ beforeAll(async () => {
     limits: { ...METHOD_VERSION.limits, ...DIAMETER },
   });
   await method('outline-solid', METHOD_SERIES.diameter, { parameters: { areaFrom: 'solid' } });
-}, 60_000);
+});
 afterAll(() => house.t.close());
 
 const version = (slug: string, change: object) =>
@@ -191,7 +191,7 @@ test('two knots, and a pull of any name, count each in its own category', async 
   expect(placed('leader')).toEqual([`1 ${one}`, `2 ${two}`, `3 ${three}`]);
   expect(placed('stress')).toHaveLength(3);
   expect(body.incomplete).toEqual([]);
-}, 60_000);
+});
 
 describe('planning', () => {
   const asked = (query: string, by = house.editor) => by.call('get', `/v1/editions/knots/plan?${query}`);
@@ -218,7 +218,7 @@ describe('planning', () => {
     expect(body.needed.map(({ submissions }: any) => submissions)).toEqual([1, 2, 3, 4]);
     for (const { specimens, powerPercent } of body.needed) expect(Number(powerPercent) >= 80).toBe(specimens !== null);
     expect((await asked('category=leader&difference=10').expect(200)).body).toEqual(body);
-  }, 60_000);
+  });
 
   test('names what cannot be planned', async () => {
     const { body } = await asked('category=colour').expect(422);

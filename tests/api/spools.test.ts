@@ -23,7 +23,7 @@ beforeAll(async () => {
   testerAndEditor = await t.caller(['tester', 'editor']);
   await fillCatalogue(editor);
   await editor.call('post', `/v1/catalogue/variants/${VARIANT.slug}/claims`).send(CLAIM).expect(201);
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const addSpool = async (change: object = {}) => {

@@ -12,7 +12,7 @@ beforeAll(async () => {
   await workEdition(house, '2026');
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 const say = (body: object) => house.editor.call('post', '/v1/remarks').send(body);
@@ -52,7 +52,7 @@ test('caveats and replies go into the release; what is unknown is refused', asyn
     expect.objectContaining({ kind: 'reply', category: 'stress', signedBy: 'A maker', variants: ['gannet-20'] }),
   ]);
   expect(await read('/v1/editions/2026/house')).toMatchObject({ ...HOUSE_STATEMENT, statement: 3, licence: { name: 'CC-BY-4.0' } });
-}, 90_000);
+});
 
 test('a remark is superseded or ended once, with a reason, and the erratum tells it', async () => {
   const { items } = (await house.editor.call('get', '/v1/remarks').expect(200)).body;
@@ -78,7 +78,7 @@ test('a remark is superseded or ended once, with a reason, and the erratum tells
     expect.objectContaining({ where: 'documents/remarks.json, content' }),
   ]);
   expect(erratum.consequences).toContain('2 statements in words changed');
-}, 90_000);
+});
 
 test('the database lets nothing that was said change or go, and a successor speak of nothing else', async () => {
   await expect(sql(`UPDATE "remark" SET "words" = 'Otherwise.'`)).rejects.toMatchObject({ code: 'FP001' });

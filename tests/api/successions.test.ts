@@ -10,7 +10,7 @@ import { openEdition, VARIANTS } from '../support/season.js';
 let house: House;
 beforeAll(async () => {
   house = await createHouse();
-}, 60_000);
+});
 afterAll(() => house.t.close());
 
 const succeed = (kind: string, slug: string, successor: string) =>

@@ -9,7 +9,7 @@ let b: Bench;
 let force = 60;
 beforeAll(async () => {
   b = await setUpBench();
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 /** A fresh submission; its readings are in newtons. */

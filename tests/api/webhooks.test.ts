@@ -26,7 +26,7 @@ beforeAll(async () => {
   admin = await t.caller(['admin']);
   telling = t.app.select(WebhooksModule).get(TellWebhook);
   await receiver.start();
-}, 60_000);
+});
 beforeEach(() => {
   receiver.received.length = 0;
   receiver.manners = [];
@@ -232,4 +232,4 @@ test('without the operator’s leave an address nearby is refused when it is giv
   } finally {
     await strict.close();
   }
-}, 30_000);
+});

@@ -12,11 +12,11 @@ export function integratorsRead(house: () => string): void {
     const { read: documents, texts } = await runClient('tests/clients/read-everything.mts', house());
     expect(documents).toHaveLength(31);
     expect(texts.filter((length) => length === 0)).toEqual([]);
-  }, 60_000);
+  });
 
   test('so does one in Python, by the classes that a generator makes of the description: nothing is lost on the way', async () => {
     expect(await runPython('tests/clients/read_everything.py', house())).toMatch(/^32 \d{2,} [\d.]+ \S+\n$/);
-  }, 60_000);
+  });
 
   test('the worked examples run as they stand', async () => {
     expect(await runExample('latest-standings.sh', house())).toMatch(/^edition,revision,[^\n]*\r?\n2026,/);
@@ -24,13 +24,13 @@ export function integratorsRead(house: () => string): void {
     expect(await runExample('verify-a-release.sh', house())).toMatch(/\d+ figures recomputed, all equal/);
     expect(await runExample('watch-for-errata.sh', house())).toBe('1\n');
     expect(await runExample('data-frame.py', house())).toMatch(/^2024 [a-z-]+ [a-z0-9-]+ [\d.]+ /m);
-  }, 120_000);
+  });
 
   test('so do those for people who work in the house, on the season that is open', async () => {
     expect(await runExample('hand-in.sh', house())).toMatch(/^inControl\nhanded in as S-2027-\d{4}\n$/);
     expect(await runExample('review.sh', house())).toMatch(/^S-2027-\d{4} is accepted\n$/);
     expect(await runExample('line-and-spool.sh', house())).toMatch(/^spool [0-9A-Z]{7}; \d+ things stand in the way of closing\n$/);
-  }, 120_000);
+  });
 
   // .ci/run installs R where it may; elsewhere the run says that this was skipped.
   const withR = spawnSync('Rscript', ['--version']).status === 0 ? test : test.skip;
@@ -58,5 +58,5 @@ export function integratorsRead(house: () => string): void {
     expect(byArchive.requests).toBe(1 + 3 * 4);
     expect(byFile.requests).toBeGreaterThan(20 * byArchive.requests);
     expect(byArchive.bytes).toBeLessThan(1.3 * byFile.bytes);
-  }, 60_000);
+  });
 }

@@ -15,7 +15,7 @@ let desk: OpenDesk;
 beforeAll(async () => {
   b = await setUpBench();
   desk = await openDesk(b.t);
-}, 120_000);
+});
 afterAll(async () => {
   expect(desk.complaints).toEqual([]);
   await desk.close();
@@ -52,7 +52,7 @@ test('the edition is not closed while a submission waits: it is named, with the 
   ).toBeGreaterThan(0);
   await work.getByRole('button', { name: 'Show those of every entry' }).click();
   await work.getByText(`Spools of ${entry} alone.`).waitFor({ state: 'hidden' });
-}, 60_000);
+});
 
 test('a wrong password changes nothing; the right one does, and only the new one signs in', async () => {
   const { email } = b.reviewer;
@@ -76,7 +76,7 @@ test('a wrong password changes nothing; the right one does, and only the new one
   await change(PASSWORD);
   await page.getByText('The password is changed.').waitFor();
   expect([await signIn(PASSWORD), await signIn(NEW_PASSWORD)]).toEqual([401, 201]);
-}, 60_000);
+});
 
 test('a token for a program is made, shown once, and revoked', async () => {
   const page = await desk.signedIn(b.tester.email, '/desk/account/');
@@ -95,7 +95,7 @@ test('a token for a program is made, shown once, and revoked', async () => {
   await revoke.waitFor({ state: 'detached' });
   expect(await used()).toBe(401);
   await page.close();
-}, 60_000);
+});
 
 test('an admin makes an address for a lost password; it works once, and ends what was open', async () => {
   const admin = await b.t.caller(['admin'], 'K. Holder');
@@ -118,7 +118,7 @@ test('an admin makes an address for a lost password; it works once, and ends wha
   await set('somebody else tries it');
   await lost.getByRole('alert').filter({ hasText: /./ }).waitFor();
   expect((await b.t.call('post', '/v1/sessions').send({ email, password: 'somebody else tries it' })).status).toBe(401);
-}, 60_000);
+});
 
 test('an invitation is taken back, and a laptop that stayed behind is signed out', async () => {
   const admin = await b.t.caller(['admin'], 'N. Holder');
@@ -147,7 +147,7 @@ test('an invitation is taken back, and a laptop that stayed behind is signed out
   }
   await behind.reload();
   await behind.getByRole('button', { name: 'Sign in' }).waitFor();
-}, 60_000);
+});
 
 test('an admin tells an integrator of changes, pauses that with a reason, and ends it', async () => {
   const admin = await b.t.caller(['admin'], 'W. Holder');
@@ -181,7 +181,7 @@ test('an admin tells an integrator of changes, pauses that with a reason, and en
   await page.getByText('End what goes to Tackle shop').click();
   await page.getByRole('button', { name: 'Yes, end it' }).click();
   await page.getByText('Nobody is told of changes yet').waitFor();
-}, 60_000);
+});
 
 test('who changed what is found by person, by object and by day; persons stand there by name', async () => {
   const admin = await b.t.caller(['admin'], 'C. Holder');
@@ -214,7 +214,7 @@ test('who changed what is found by person, by object and by day; persons stand t
     await onlyOf(reference);
   }
   await page.close();
-}, 60_000);
+});
 
 test('whoever has forgotten the password is told what happens where the house sends no letters', async () => {
   const page = await (await desk.device()).newPage();
@@ -223,7 +223,7 @@ test('whoever has forgotten the password is told what happens where the house se
   await page.getByLabel('Address of your account').fill(b.tester.email);
   await page.getByRole('button', { name: 'Send the letter' }).click();
   await page.getByRole('alert').filter({ hasText: 'This house sends no mail' }).waitFor();
-}, 60_000);
+});
 
 /** An operation on the page of the description, which shows as many at a time as there is room for. */
 async function tryOut(page: Page, verb: string, path: string, body?: object) {
@@ -254,4 +254,4 @@ test('at the page of the description anybody tries what is published; who signs 
   await csrf.getByRole('button', { name: 'Apply credentials' }).click();
   await page.getByRole('button', { name: 'Close' }).first().click();
   expect((await tryOut(page, 'post', '/v1/interests', { maker: MAKER.slug, words: 'Two spools were given.' })).status).toBe('201');
-}, 60_000);
+});

@@ -9,7 +9,7 @@ let desk: OpenDesk;
 beforeAll(async () => {
   b = await setUpBench();
   desk = await openDesk(b.t);
-}, 120_000);
+});
 afterAll(async () => {
   expect(desk.complaints).toEqual([]);
   await desk.close();
@@ -45,7 +45,7 @@ test('a tester takes a hand-in back, and finds the way from the front page of th
   await page.getByRole('button', { name: `Take ${reference} back` }).click();
   await page.getByText('taken back by its tester').waitFor();
   expect((await submission(reference)).state).toBe('takenBack');
-}, 60_000);
+});
 
 test('a reviewer finds what waits on the front page and sees what a revision changed; an editor closes one that will not come back', async () => {
   const reference = await handIn(b.otherSpool);
@@ -80,7 +80,7 @@ test('a reviewer finds what waits on the front page and sees what a revision cha
   await editor.getByRole('button', { name: 'Close it' }).click();
   await editor.getByText('refused').first().waitFor();
   expect((await submission(reference)).state).toBe('refused');
-}, 60_000);
+});
 
 test('a proposal is called off by who made it, and declined by another editor', async () => {
   const reference = await handIn(b.spool);
@@ -104,7 +104,7 @@ test('a proposal is called off by who made it, and declined by another editor', 
   await other.getByRole('button', { name: 'Decline' }).click();
   await other.getByText('declined: It is straight.').waitFor();
   expect(await states()).toEqual(['declined', 'calledOff']);
-}, 60_000);
+});
 
 test('a round robin is planned and opened, each hands in the own spool, and it is read once it is closed', async () => {
   const editor = await desk.signedIn(b.editor.email, '/desk/rigs/');
@@ -140,7 +140,7 @@ test('a round robin is planned and opened, each hands in the own spool, and it i
   await editor.getByText('It is closed').waitFor();
   expect(await editor.getByRole('row').count()).toBe(3);
   await editor.getByText('ISO 5725-2').waitFor();
-}, 60_000);
+});
 
 test('a reviewer strikes a control pull that was wrong in itself, with the reason', async () => {
   await b.editor.call('post', '/v1/control-lines').send({ code: 'C1', name: 'Grey line', lot: 'A', words: 'Kept dark.' }).expect(201);
@@ -154,7 +154,7 @@ test('a reviewer strikes a control pull that was wrong in itself, with the reaso
   await page.getByLabel('Why', { exact: true }).fill('The line slipped in the clamp.');
   await page.getByRole('button', { name: 'Strike the pull of' }).click();
   await page.getByText('does not count: The line slipped in the clamp.').waitFor();
-}, 60_000);
+});
 
 test('a pull of an earlier day than one that stands is taken, and told to be late; the rig is judged without it', async () => {
   const readings = [{ text: '83.1', unit: 'N' }];
@@ -177,4 +177,4 @@ test('a pull of an earlier day than one that stands is taken, and told to be lat
     .locator('li', { hasText: /70\.20* N/ })
     .getByText('does not count: It came in after a pull of a later day')
     .waitFor();
-}, 60_000);
+});

@@ -19,7 +19,7 @@ beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'fairpull-film-'));
   filmOf(join(folder, 'label.y4m'), encodeQR(b.spool, 'raw'));
   desk = await openDesk(b.t, join(folder, 'label.y4m'));
-}, 120_000);
+});
 afterAll(async () => {
   expect(desk.complaints).toEqual([]);
   await desk.close();
@@ -52,7 +52,7 @@ test('what is asked for stands first on the bench page, and opens the sheet of t
   await tester.getByRole('link', { name: 'Begin' }).click();
   await tester.getByLabel('Force, specimen 1', { exact: true }).waitFor();
   await tester.getByRole('heading', { name: b.otherSpool }).waitFor();
-}, 60_000);
+});
 
 test('a label carries its code to scan, and nothing else', async () => {
   const page = await desk.signedIn(b.editor.email, `/desk/catalogue/`);
@@ -63,7 +63,7 @@ test('a label carries its code to scan, and nothing else', async () => {
   context.drawImage(image, 0, 0);
   const { data } = context.getImageData(0, 0, image.width, image.height);
   expect(decodeQR({ width: image.width, height: image.height, data: new Uint8Array(data) })).toBe(b.spool);
-}, 60_000);
+});
 
 test('the camera reads the label, and the sheet opens without a key', async () => {
   const page = await desk.signedIn(b.tester.email, '/desk/bench/');
@@ -73,4 +73,4 @@ test('the camera reads the label, and the sheet opens without a key', async () =
   await page.waitForURL('**/desk/enter/?*');
   await page.getByRole('heading', { name: b.spool }).waitFor();
   await page.getByLabel('Force, specimen 1', { exact: true }).waitFor();
-}, 60_000);
+});

@@ -7,7 +7,7 @@ import { PASSWORD } from '../support/test-application.js';
 let day: DeskBench;
 beforeAll(async () => {
   day = await DeskBench.open();
-}, 120_000);
+});
 afterAll(async () => {
   expect(day.desk.complaints).toEqual([]);
   await day.close();
@@ -76,7 +76,7 @@ test('by keyboard alone, from sign-in to sign-out: control pull, ten specimens b
   expect(entered).toEqual(FORCES.map((force, i) => [`${force} N`, `${TIMES[i]!} s`]));
   await press('Sign out');
   await page.getByRole('heading', { name: 'Sign in' }).waitFor();
-}, 60_000);
+});
 
 test('what a gauge types is checked, a mass is asked about, keys mark what failed, backspace goes back; it sounds where somebody wishes it', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -134,7 +134,7 @@ test('what a gauge types is checked, a mass is asked about, keys mark what faile
   await page.getByRole('button', { name: 'Hand in' }).click();
   expect((await day.read(await handedIn(page))).fewerBecause).toBe('The grip slipped from the second on.');
   await context.close();
-}, 60_000);
+});
 
 test('a column that was copied elsewhere fills the rows', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -148,7 +148,7 @@ test('a column that was copied elsewhere fills the rows', async () => {
   await page.getByText('10 of 5').waitFor();
   expect(await page.getByLabel('Time, specimen 10', { exact: true }).inputValue()).toBe('18.5');
   await page.context().close();
-}, 60_000);
+});
 
 test('a workbook and the record of a pull are dropped on the sheet, a photo of the break beside it; all of it goes on record', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -198,7 +198,7 @@ test('a workbook and the record of a pull are dropped on the sheet, a photo of t
   const { body: traces } = await day.bench.reviewer.call('get', `/v1/submissions/${reference}/traces`).expect(200);
   expect(traces.items).toMatchObject([{ specimen: 6, samples: 50 }]);
   await page.context().close();
-}, 60_000);
+});
 
 test('a file whose days may be meant in two ways is read as one press says', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -215,7 +215,7 @@ test('a file whose days may be meant in two ways is read as one press says', asy
   const [{ benchDay }] = (await day.bench.tester.call('get', '/v1/submissions?limit=1').expect(200)).body.items;
   expect(benchDay).toBe('2026-03-04');
   await page.context().close();
-}, 60_000);
+});
 
 test('by touch at 360 px: ten specimens, one broken at the grip, handed in', async () => {
   const page = await day.arrive(day.bench.tester.email, 360);
@@ -236,7 +236,7 @@ test('by touch at 360 px: ten specimens, one broken at the grip, handed in', asy
   console.log(`By touch at 360 px: ${taps} taps beside the numbers and their ${FORCES.length * 2} Enter.`);
   expect(taps).toBe(2);
   await page.context().close();
-}, 60_000);
+});
 
 test('a figure follows the key by the next frame, in each of 100 rows', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -262,7 +262,7 @@ test('a figure follows the key by the next frame, in each of 100 rows', async ()
   expect(frames).toHaveLength(100);
   expect(Math.max(...frames)).toBeLessThanOrEqual(1);
   await page.context().close();
-}, 60_000);
+});
 
 test('a code that was begun today leads back to its sheet, and a sheet is taken away on a second press', async () => {
   const page = await day.arrive(day.bench.otherTester.email);
@@ -283,4 +283,4 @@ test('a code that was begun today leads back to its sheet, and a sheet is taken 
   await page.getByText('You have handed in nothing yet').waitFor();
   await day.bench.otherTester.call('get', `/v1/submissions/${reference}`).expect(404);
   await page.context().close();
-}, 60_000);
+});

@@ -10,7 +10,7 @@ import { PASSWORD } from '../support/test-application.js';
 let day: DeskBench;
 beforeAll(async () => {
   day = await DeskBench.open();
-}, 120_000);
+});
 afterAll(async () => {
   expect(day.desk.complaints).toEqual([]);
   await day.close();
@@ -54,7 +54,7 @@ test('the network goes in the middle: nothing is lost, it is told, a reload keep
     specimens: 7,
   });
   await context.close();
-}, 90_000);
+});
 
 test('a sheet that was only opened leaves nothing behind; what is typed before a row is done is found again on the device', async () => {
   const page = await day.arrive(day.bench.otherTester.email);
@@ -75,7 +75,7 @@ test('a sheet that was only opened leaves nothing behind; what is typed before a
   await isSaved(again);
   expect(await begun()).toHaveLength(1);
   await context.close();
-}, 60_000);
+});
 
 test('two tabs on one draft: both texts stand by row, and what is chosen is what is kept', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -103,7 +103,7 @@ test('two tabs on one draft: both texts stand by row, and what is chosen is what
   const { draft } = await day.read(reference);
   expect(draft.rows.map(({ cells }: any) => cells.breakingForce?.text ?? '')).toEqual(['90.1', '95.5', '78.8', '']);
   await context.close();
-}, 90_000);
+});
 
 test('the session ends while somebody types: the password is asked for over the page, and the rows are there and saved', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -128,7 +128,7 @@ test('the session ends while somebody types: the password is asked for over the 
   const { draft } = await day.read(draftOf(page));
   expect(draft.rows[2].cells).toEqual({ breakingForce: { text: '91.1', unit: 'N' }, timeToBreak: { text: '18.0', unit: 's' } });
   await page.context().close();
-}, 60_000);
+});
 
 /** Texts of fields as they stand after the page was loaded anew. */
 async function afterReload(page: Page, labels: readonly string[]): Promise<string[]> {
@@ -170,7 +170,7 @@ test('a control pull that is typed and not sent stands there after a reload with
   expect(await page.getByLabel('Pull 1', { exact: true }).inputValue()).toBe('');
   expect(await standing.innerText()).toMatch(/ · lbf$/);
   await context.close();
-}, 60_000);
+});
 
 test('what is typed into a round robin stays on the device for its account alone, and can be emptied', async () => {
   await planRoundRobin(day.bench, 'quay-hands');
@@ -193,7 +193,7 @@ test('what is typed into a round robin stays on the device for its account alone
   await again.getByLabel(forces[0]!).waitFor();
   expect(await again.getByLabel(forces[0]!).inputValue()).toBe('');
   await context.close();
-}, 60_000);
+});
 
 test('a certificate, a row and a table of the catalogue, and words of a review stay on the device until they are sent', async () => {
   const context = await day.desk.device();
@@ -225,7 +225,7 @@ test('a certificate, a row and a table of the catalogue, and words of a review s
   await reviewer.getByRole('button', { name: 'Return with a question' }).click();
   expect(await reviewer.getByLabel('Question').inputValue()).toBe('Was the display read in full?');
   await context.close();
-}, 60_000);
+});
 
 test('on a shared device the sheets of one tester are not those of another', async () => {
   const page = await day.arrive(day.bench.tester.email);
@@ -244,7 +244,7 @@ test('on a shared device the sheets of one tester are not those of another', asy
   expect(await theirs.locator('body').innerText()).not.toContain('66.6');
   expect(await theirs.locator('input[value="66.6"]').count()).toBe(0);
   await context.close();
-}, 60_000);
+});
 
 test('nothing that the desk of a tester receives names a maker, a line, a size or a claim', async () => {
   const context = await day.desk.device();
@@ -281,4 +281,4 @@ test('nothing that the desk of a tester receives names a maker, a line, a size o
   ])
     expect(received.filter((answer) => answer.includes(name))).toEqual([]);
   await context.close();
-}, 60_000);
+});

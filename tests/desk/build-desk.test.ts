@@ -17,4 +17,4 @@ test('the desk is built where it is missing or stale, and left alone where it is
   expect(await readFile(page, 'utf8')).toContain("default-src 'none'");
   expect((await readdir(join(folder, 'site', 'desk'))).sort()).toEqual([expect.stringMatching(/^built-[^.]+$/), 'current']);
   await rm(folder, { recursive: true });
-}, 120_000);
+});

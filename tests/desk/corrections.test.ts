@@ -10,7 +10,7 @@ let desk: OpenDesk;
 beforeAll(async () => {
   b = await setUpBench();
   desk = await openDesk(b.t);
-}, 120_000);
+});
 afterAll(async () => {
   expect(desk.complaints).toEqual([]);
   await desk.close();
@@ -45,7 +45,7 @@ test('a colour is corrected freely; once readings rest on the variant it takes a
   await page.getByRole('heading', { name: 'What it said before' }).waitFor();
   await page.getByText('colour heather').waitFor();
   expect(await colour()).toBe('bracken');
-}, 60_000);
+});
 
 test('a mistyped certificate is put right; a variant, a spool and an instrument are retired and taken into use again', async () => {
   const page = await desk.signedIn(b.editor.email, '/desk/correct/?kind=instrument&key=M1');
@@ -67,4 +67,4 @@ test('a mistyped certificate is put right; a variant, a spool and an instrument 
     await page.getByRole('button', { name: 'Take it into use again' }).click();
     await page.getByText('It is in use again.').waitFor();
   }
-}, 60_000);
+});

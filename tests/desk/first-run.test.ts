@@ -15,7 +15,7 @@ beforeAll(async () => {
   t = await createTestApplication({}, undefined, false);
   desk = await openDesk(t);
   await t.app.select(ReleasesModule).get(ReleaseWork).start(false);
-}, 120_000);
+});
 afterAll(async () => {
   expect(desk.complaints).toEqual([]);
   await desk.close();
@@ -226,4 +226,4 @@ test('an empty house comes to its first release without a terminal', async () =>
   await admin.goto(`${desk.url}/desk/house/`);
   await admin.getByText('edition, closed').filter({ visible: true }).first().waitFor();
   await signOut(admin);
-}, 180_000);
+});

@@ -9,7 +9,7 @@ let desk: OpenDesk;
 beforeAll(async () => {
   b = await setUpBench();
   desk = await openDesk(b.t);
-}, 120_000);
+});
 afterAll(async () => {
   expect(desk.complaints).toEqual([]);
   await desk.close();
@@ -55,7 +55,7 @@ test('from sign-in to sign-out: queue, first judgement before earlier results, f
   expect(state).toBe('accepted');
   expect(specimens[4]).toMatchObject({ state: 'setAside', reason: 'The clamp was loose.' });
   await signOut(page);
-}, 60_000);
+});
 
 test('what was handed in by somebody who had read the key is shown as not blind, to be answered', async () => {
   const both = await b.t.caller(['tester', 'editor']);
@@ -97,7 +97,7 @@ test('a question that tells a size or a direction is stopped before it is sent; 
   await theirs.getByRole('heading', { name: 'Handed in' }).waitFor();
   const again = await read(reference);
   expect([again.state, again.revision, again.specimens[2].readings[0].entered.text]).toEqual(['submitted', 2, '92.58']);
-}, 60_000);
+});
 
 test('on a phone a review names no keys, and no number of a specimen covers another', async () => {
   const reference = await handIn(b.spool, 88.2);
@@ -118,7 +118,7 @@ test('on a phone a review names no keys, and no number of a specimen covers anot
   expect(covered).toEqual([]);
   expect(await page.getByText('Keys while you are not typing').isVisible()).toBe(false);
   await page.close();
-}, 60_000);
+});
 
 test('a review that somebody else has decided meanwhile says who did what, and keeps what was written', async () => {
   const reference = await handIn(b.spool, 89.5);
@@ -138,7 +138,7 @@ test('a review that somebody else has decided meanwhile says who did what, and k
   await page.getByText(/S\. Plover has refused it .*: Wrong spool\./).waitFor();
   await page.getByText('nothing was decided by you').waitFor();
   expect((await read(reference)).state).toBe('refused');
-}, 60_000);
+});
 
 test('equal cases are decided together with one reason, and one that somebody was at meanwhile is left', async () => {
   const references: string[] = [];
@@ -169,7 +169,7 @@ test('equal cases are decided together with one reason, and one that somebody wa
     new Set(['The label of this batch is known to be wrong.']),
   );
   await page.close();
-}, 60_000);
+});
 
 test('who has claimed a review stands in the queue with what was found and how the rig stood, and stops the others', async () => {
   await b.editor.call('post', '/v1/control-lines').send({ code: 'C1', name: 'Grey line', lot: 'A', words: 'Kept dark.' }).expect(201);
@@ -190,7 +190,7 @@ test('who has claimed a review stands in the queue with what was found and how t
   await page.locator('.rows > li', { hasText: reference }).getByRole('link').click();
   await page.getByText(/D\. Ruff has claimed its review/).waitFor();
   expect(await page.getByRole('button', { name: 'Accept now' }).count()).toBe(0);
-}, 60_000);
+});
 
 test('a review is claimed, returned, refused and left for the next by keys; nothing is sent by them but the claim', async () => {
   const reference = await handIn(b.spool, 94.9);
@@ -212,4 +212,4 @@ test('a review is claimed, returned, refused and left for the next by keys; noth
   await page.waitForURL((url) => url.pathname.startsWith('/desk/review') && !url.search.includes(reference));
   expect(await read(reference)).toMatchObject({ state: 'submitted' });
   await page.close();
-}, 60_000);
+});

@@ -23,7 +23,7 @@ beforeAll(async () => {
     .send({ ...editionRequest('2027'), opensOn: '2027-01-01', closesOn: '2027-12-31' })
     .expect(201);
   desk = await openDesk(house.t);
-}, 120_000);
+});
 afterAll(async () => {
   expect(desk.complaints).toEqual([]);
   await desk.close();
@@ -48,7 +48,7 @@ test('a plan is changed, an entry is taken out again, and the whole is taken awa
   await page.getByRole('button', { name: 'Take Trials of the second winter away' }).click();
   await page.waitForURL('**/desk/season/');
   expect((await house.editor.call('get', '/v1/bench/editions/2027')).status).toBe(404);
-}, 60_000);
+});
 
 test('a plan is divided, and an entry put where its rule does not put it, with the reason', async () => {
   const plan = { ...editionRequest('2028'), opensOn: '2028-01-01', closesOn: '2028-12-31' };
@@ -79,7 +79,7 @@ test('a plan is divided, and an entry put where its rule does not put it, with t
   await page.getByText('(1 are)').waitFor();
   const { entries } = (await house.editor.call('get', '/v1/editions/2028/board').expect(200)).body as { entries: object[] };
   expect(entries).toMatchObject([{ variant: slug, division: 'single-strand', overruled: 'One strand, whatever its label says.' }]);
-}, 60_000);
+});
 
 test('an open edition takes a later closing day, with the reason', async () => {
   const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2026');
@@ -92,7 +92,7 @@ test('an open edition takes a later closing day, with the reason', async () => {
   await page.getByRole('button', { name: 'Take these in' }).click();
   await page.getByText('instead of').waitFor();
   expect(await edition('2026')).toMatchObject({ closesOn: '2027-01-31', amendments: [{ reason: 'A rig was down.' }] });
-}, 60_000);
+});
 
 test('an editor sees what leaving an entry out would change, decides, and takes it back in', async () => {
   const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2026');
@@ -115,7 +115,7 @@ test('an editor sees what leaving an entry out would change, decides, and takes 
   await page.getByText(`${PETREL} is in again.`).waitFor();
   expect(await excluded()).toEqual([]);
   await page.close();
-}, 60_000);
+});
 
 test('results are drawn to be tested again, once; each stands there under its new code until it is', async () => {
   await workEdition(house, '2029', { variants: VARIANTS.slice(0, 2), seed: 7 });
@@ -146,7 +146,7 @@ test('results are drawn to be tested again, once; each stands there under its ne
   await part.getByText(`${items.length} of them tested again`).waitFor();
   expect(await part.getByText('not yet').count()).toBe(0);
   await page.close();
-}, 60_000);
+});
 
 test('a correction is made by ticking what differs from the published edition, and is looked at once more', async () => {
   await moveEdition(house.editor, '2026', 'closure');
@@ -184,4 +184,4 @@ test('a correction is made by ticking what differs from the published edition, a
   await page.getByText('Revision 2: published.').waitFor({ timeout: 60_000 });
   const { erratum } = (await house.t.call('get', '/v1/editions/2026').expect(200)).body as { erratum: object };
   expect(erratum).toMatchObject({ reasonCode: 'withdrawal', words: 'A rig was found bent.' });
-}, 120_000);
+});

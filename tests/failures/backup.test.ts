@@ -48,7 +48,7 @@ beforeAll(async () => {
   await writeFile(join(house.t.dataFolder, 'standing-exceptions.json'), '[]');
   backup = await makeBackup(source(), folder, silent);
   list = await readBackupList(backup);
-}, 90_000);
+});
 
 afterAll(async () => {
   await house.t.close();
@@ -111,7 +111,7 @@ test('restored elsewhere it has equal rows, rules that still stand, and releases
     const count = `SELECT count(*)::int AS n FROM pg_constraint WHERE contype = 'f' AND connamespace = 'public'::regnamespace AND convalidated`;
     expect(await runSql(place.databaseUrl, count)).toEqual(await runSql(house.t.databaseUrl, count));
   });
-}, 60_000);
+});
 
 test('a photo that was restored is there for its tester, the same to the byte, and for nobody else', async () => {
   const bytesOf = async (answer: request.Test) => (await answer.buffer(true).expect(200)).body as Buffer;
@@ -124,7 +124,7 @@ test('a photo that was restored is there for its tester, the same to the byte, a
     await read(house.reviewer.token).expect(404);
     await app.close();
   });
-}, 60_000);
+});
 
 test('a restore overwrites no record and no file', async () => {
   await expect(restoreBackup(backup, source(), silent)).rejects.toThrow(/holds a record already .* overwrites nothing/);
@@ -143,7 +143,7 @@ test('a restore that was cut off is done by the same command', async () => {
     await restoreBackup(backup, place, silent);
     expect(await tablesThatDiffer(list, place.databaseUrl)).toEqual([]);
   });
-}, 60_000);
+});
 
 test('a changed part is named, by a check and by a restore', async () => {
   await copied(async (copy) => {
@@ -165,7 +165,7 @@ test('a changed part is named, by a check and by a restore', async () => {
       expect(await runSql(place.databaseUrl, 'SELECT count(*)::int AS n FROM account')).toEqual([{ n: 0 }]);
     });
   });
-}, 60_000);
+});
 
 test('what changes while a backup is made is in it wholly or not at all', async () => {
   const pool = new pg.Pool({ connectionString: house.t.databaseUrl, max: 1 });

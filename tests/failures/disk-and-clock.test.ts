@@ -18,7 +18,7 @@ beforeAll(async () => {
   await moveEdition(house.editor, '2026', 'closure');
   await orderNext(null);
   await work().publishDue();
-}, 120_000);
+});
 beforeEach(() => {
   said = [];
   jest.spyOn(Logger.prototype, 'error').mockImplementation((message: unknown) => void said.push(String(message)));

@@ -9,7 +9,7 @@ import type { TestApplication } from '../support/test-application.js';
 let t: TestApplication;
 beforeAll(async () => {
   t = await createTestApplication({ REQUESTS_PER_MINUTE: '10', LOG_LEVEL: 'silent' });
-}, 60_000);
+});
 afterAll(() => t.close());
 
 test('without its database the server lives, is not ready, and says when to ask again', async () => {

@@ -12,7 +12,7 @@ import { programUrlOf } from '../support/test-server.js';
 let t: TestApplication;
 beforeAll(async () => {
   t = await createTestApplication();
-}, 60_000);
+});
 afterAll(() => t.close());
 
 const asProgram = (text: string) => runSql(programUrlOf(t.databaseUrl), text);

@@ -26,7 +26,7 @@ beforeAll(async () => {
   await work.publishDue();
   await house.t.app.listen(0, '127.0.0.1');
   address = await house.t.app.getUrl();
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 // At the first file, at the last but the seal, and after the database has said so.
@@ -77,7 +77,7 @@ test('a worker that is killed while it tells: every release and erratum is told 
   for (const { body, headers } of receiver.received)
     expect(() => new Webhook(secret).verify(body, headers as Record<string, string>)).not.toThrow();
   await receiver.kill();
-}, 120_000);
+});
 
 test('a worker cleans up every hour: answers to old keys, sessions and counts of failed tries', async () => {
   const { t, editor } = house;
@@ -92,4 +92,4 @@ test('a worker cleans up every hour: answers to old keys, sessions and counts of
   await cleanUpHourly(t.app);
   await t.app.get(Jobs).order(null, CLEAN_UP, {});
   await until(async () => (await all()).every((count) => count === 0), 'all is gone');
-}, 30_000);
+});

@@ -7,7 +7,7 @@ let port: number;
 beforeAll(async () => {
   b = await setUpBench();
   port = await listen(b);
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const count = async (statement: string): Promise<number> => Number((await b.sql(statement))[0]!['count']);
@@ -25,7 +25,7 @@ test('of 50 clients who change the same submission at once exactly one wins; not
       `SELECT count(*) FROM audit_event WHERE action IN ('submission.accepted','submission.returned','submission.refused','traces.added')`,
     ),
   ).toBe(12);
-}, 60_000);
+});
 
 test('posts that are sent five times over connections that break are taken once, and answered alike', async () => {
   const before = await count('SELECT count(*) FROM submission');
@@ -33,4 +33,4 @@ test('posts that are sent five times over connections that break are taken once,
   expect(without).toEqual([]);
   expect(torn).toBeGreaterThan(60);
   expect(await count('SELECT count(*) FROM submission')).toBe(before + 60);
-}, 60_000);
+});

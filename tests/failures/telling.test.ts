@@ -20,7 +20,7 @@ const TRACEPARENT = `00-${TRACE_ID}-00f067aa0ba902b7-01`;
 let t: TestApplication;
 beforeAll(async () => {
   t = await createTestApplication({ LOG_LEVEL: 'error' });
-}, 60_000);
+});
 afterAll(() => t.close());
 
 test('a failure is one line of JSON with the id that the client got and the trace that it told, and without the secret in the address', async () => {
@@ -116,4 +116,4 @@ test('every figure that the starter dashboard and the alerts ask for is told', a
   expect(Number(/^fairpull_disk_free_bytes (\S+)$/m.exec(text)?.[1])).toBeGreaterThan(1e6);
   await house.t.close();
   await rm(folder, { recursive: true });
-}, 60_000);
+});

@@ -46,7 +46,7 @@ test('a submission holds at most twenty thousand specimens', async () => {
   expect((await readWholeFile(bytesOf(file(rows(20_001)), 65_536))).faults).toMatchObject([
     { message: 'Expected at most 20000 specimens.' },
   ]);
-}, 40_000);
+});
 
 test('of specimens beyond what a submission holds one is kept, for the fault, and no more', () => {
   const gatherer = new SubmissionGatherer(readHeader(1, HEADER.split(',')).header, false, new FaultList());
@@ -96,7 +96,7 @@ test('a file holds at most five thousand submissions', async () => {
     isSound: false,
     faults: [{ code: 'too_many_submissions', row: MOST_SUBMISSIONS + 2 }],
   });
-}, 30_000);
+});
 
 test.each([1, 2, 7, 64, 65_536])('a byte that is not UTF-8 is told with its line, read in pieces of %i bytes', async (size) => {
   const text = encode(file([row(1, { note: 'é€𝄞' }), row(2, { note: '?' }), row(3)]));

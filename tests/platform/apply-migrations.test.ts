@@ -112,7 +112,7 @@ test('the tables of the migrations are those of the models', async () => {
   const difference = await sqlToModels(database.url);
   expect(difference).toMatch(/DROP COLUMN "odd"/);
   expect(difference).toMatch(/CREATE INDEX "finding_revision_id_idx"/);
-}, 30_000);
+});
 
 test('the generated client is the one that belongs to the models, and nobody edited it', async () => {
   const made = join(folder, 'client');
@@ -125,4 +125,4 @@ test('the generated client is the one that belongs to the models, and nobody edi
   expect(Object.keys(committed!)).toEqual(Object.keys(fresh!));
   // Names alone: the files are long.
   expect(Object.keys(fresh!).filter((name) => fresh![name] !== committed![name])).toEqual([]);
-}, 30_000);
+});

@@ -56,4 +56,4 @@ test('what fails, hangs, throws later, hooks wrongly or does not load is red, an
   } finally {
     rmSync(folder, { recursive: true });
   }
-}, 60_000);
+});

@@ -50,7 +50,7 @@ beforeAll(async () => {
     JSON.stringify({ ...SCHEME.rules, categories }),
   ]);
   expect((await applyMigrations(database.url))[0]).toBe(MIGRATION);
-}, 60_000);
+});
 afterAll(async () => {
   await database.drop();
   await rm(folder, { recursive: true });

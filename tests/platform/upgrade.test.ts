@@ -70,4 +70,4 @@ test('rows of the first version stand as they were; who had an account signs in 
   } finally {
     await app.close();
   }
-}, 60_000);
+});

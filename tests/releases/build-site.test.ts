@@ -40,7 +40,7 @@ beforeAll(async () => {
   await moveEdition(house.editor, '2026', 'closure');
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   await publish(house.editor, '2026');
-}, 120_000);
+});
 afterAll(async () => {
   await house.t.close();
   await rm(texts, { recursive: true });
@@ -51,7 +51,7 @@ test('of two builders at once one builds, from the file store: nobody listens he
   expect(await sites()).toEqual([await current()]);
   expect(await readFile(join(site, 'current/editions/2026/index.html'), 'utf8')).toContain('gannet-20');
   expect(await readFile(join(site, 'current/read/hand-in-file/index.html'), 'utf8')).toContain('Prüftag');
-}, 60_000);
+});
 
 test('a client for programs lies in the site, for any page: the one of the description that is served, byte for byte', async () => {
   const served = await house.t.call('get', '/v1/openapi.json').expect(200);
@@ -65,7 +65,7 @@ test('a client for programs lies in the site, for any page: the one of the descr
     expect(headers).toMatchObject({ 'access-control-allow-origin': '*', 'cross-origin-resource-policy': 'cross-origin' });
     expect(String(body) === text).toBe(true);
   }
-}, 60_000);
+});
 
 test('the site speaks the language of its house, in which no page has words that are not its own; its own words and pages stand', async () => {
   const pages = await pagesOf(join(site, 'current'));
@@ -117,7 +117,7 @@ test('a second language stands below its name: every page of the first, each lea
   await building().run();
   expect(await current()).toBe(before);
   await rm(join(site, both), { recursive: true });
-}, 120_000);
+});
 
 test('a newer program builds the site anew from the same releases; the same one does not', async () => {
   const before = await current();
@@ -133,7 +133,7 @@ test('a newer program builds the site anew from the same releases; the same one 
   expect(await readFile(join(site, 'current/built-from.txt'), 'utf8')).toBe(stamp);
   expect((await client()) === made).toBe(true);
   await rm(join(site, before), { recursive: true });
-}, 120_000);
+});
 
 test('the site of a release that waits is built beforehand, shown to nobody, and swapped in when its time has come', async () => {
   const before = await current();
@@ -167,7 +167,7 @@ test('the site of a release that waits is built beforehand, shown to nobody, and
   expect(await current()).toBe(waiting);
   expect(await sites()).toEqual(['built-by-another', before, waiting].sort());
   expect(await readFile(join(site, 'current/editions/2026/index.html'), 'utf8')).toContain('A name.');
-}, 90_000);
+});
 
 describe('when a file of an old release is lost', () => {
   let before: string;
@@ -188,7 +188,7 @@ describe('when a file of an old release is lost', () => {
     expect(said[0]).toContain(`2026/1/${LOST}: The file is lost or changed. (digests-match)`);
     expect(said[0]).toContain('Run npm run rebuild-files, or restore from a backup');
     expect(await current()).toBe(before);
-  }, 60_000);
+  });
 
   test('the API tells what is lost from what never was', async () => {
     const ask = async (path: string) => {
@@ -206,5 +206,5 @@ describe('when a file of an old release is lost', () => {
     await rename(`${file}.lost`, file);
     await building().run();
     expect(await current()).not.toBe(before);
-  }, 60_000);
+  });
 });

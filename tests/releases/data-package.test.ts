@@ -50,7 +50,7 @@ beforeAll(async () => {
     bytes.set(name, await file(path));
     rows.set(name, parse(bytes.get(name)!, { columns: true }));
   }
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 // Properties and patterns: Data Package 2.0, Data Resource 2.0 and Table Schema 2.0 (datapackage.org/standard).

@@ -30,7 +30,7 @@ beforeAll(async () => {
     pullVersion: 2,
     change: { previous: 'second', methods: SECOND_METHOD },
   });
-}, 180_000);
+});
 afterAll(() => house.t.close());
 
 async function publishEdition(slug: string, work: EditionWork): Promise<void> {
@@ -142,7 +142,7 @@ describe('the board of an edition that is open', () => {
       );
       await pull(edition, `B. Holm ${edition}`, 'R1', 11);
     }
-  }, 60_000);
+  });
 
   test('takes in what the editions before tell of rigs and testers; where nothing does, it says what would', async () => {
     expect(await boardOf('fourth')).toEqual(VARIANTS.map(() => []));

@@ -11,7 +11,7 @@ let folder: string;
 beforeAll(async () => {
   folder = await mkdtemp(join(tmpdir(), 'fairpull-random-'));
   for (let seed = 1; seed <= EDITIONS; seed += 1) await writeRelease(join(folder, String(seed)), inventInputs(seed));
-}, 60_000);
+});
 afterAll(() => rm(folder, { recursive: true }));
 
 test.each(SURROUNDINGS)(

@@ -21,7 +21,7 @@ beforeAll(async () => {
   await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
   await publish(house.editor, '2026');
   await publish(house.editor, '2026', await erratumFor(house.editor, '2026', 'catalogueError', 'A name.'));
-}, 120_000);
+});
 afterAll(() => house.t.close());
 
 test('where nothing is lost nothing is done', async () => {
@@ -44,7 +44,7 @@ test('all files of a house are made again from its record, byte for byte as they
   expect(before.size).toBeGreaterThan(30);
   for (const [path, bytes] of before) expect([path, (await readFile(path)).equals(bytes)]).toEqual([path, true]);
   for (const source of await releasesAt(top())) expect((await verifyRelease(source)).differences).toEqual([]);
-}, 60_000);
+});
 
 test('a changed file is made again too; what nothing makes as it was signed stays lost, and is named', async () => {
   const [first, second] = [await folderOf(1), await folderOf(2)];
@@ -57,7 +57,7 @@ test('a changed file is made again too; what nothing makes as it was signed stay
     { release: '2026/2', rebuilt: [], lost: ['bundle.json'] },
   ]);
   await expect(readFile(join(second, 'bundle.json'))).rejects.toThrow(/ENOENT/);
-}, 60_000);
+});
 
 async function withdrawOne(): Promise<void> {
   const second = await house.t.caller(['editor'], 'O. Knot');

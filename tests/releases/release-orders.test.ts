@@ -28,7 +28,7 @@ beforeAll(async () => {
   const { clock } = house.t;
   let looks = 0;
   clock.now = () => new Date(clock.time.getTime() + 1000 * looks++);
-}, 120_000);
+});
 afterAll(() => house.t.close());
 afterEach(() => jest.restoreAllMocks());
 

@@ -166,4 +166,4 @@ test('a site is not built over a fault, until somebody lets it stand by name', a
   } finally {
     await house.t.close();
   }
-}, 120_000);
+});

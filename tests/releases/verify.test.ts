@@ -40,7 +40,7 @@ beforeAll(async () => {
   address = await house.t.app.getUrl();
   folder = await mkdtemp(join(tmpdir(), 'fairpull-verify-'));
   for (const revision of [1, 2]) await download(revision, join(folder, `2026-${revision}`));
-}, 120_000);
+});
 afterAll(async () => {
   await house.t.close();
   await rm(folder, { recursive: true, force: true });
@@ -105,7 +105,7 @@ describe('whoever holds a release', () => {
     expect([code, output.match(/figures recomputed, all equal/g)?.length]).toEqual([0, 1]);
     const nowhere = await ended(process.execPath, [...COMMAND, join(folder, '2026-1/csv')]);
     expect(nowhere).toMatchObject({ code: 2, output: expect.stringMatching(/No release was found at/) });
-  }, 60_000);
+  });
 
   test('finds several in a folder, or one at its own address', async () => {
     for (const [place, count] of [
@@ -149,7 +149,7 @@ describe('nothing is changed unseen', () => {
     });
     expect(paths.length).toBeGreaterThan(15);
     expect(found).toEqual([]);
-  }, 120_000);
+  });
 
   test.each(['README.md', 'signature.json', 'documents/edition.json'])('nor is %s taken away', async (path) => {
     const { differences } = await withCopy(async (copy) => {
@@ -274,7 +274,7 @@ describe('a release of another program', () => {
   test('of another format is verified by the command, too', async () => {
     const { code, output } = await ended(process.execPath, [...COMMAND, 'tests/releases/golden/format-1']);
     expect([code, output.match(/recomputed by the program that lies in it/g)?.length]).toEqual([0, 3]);
-  }, 60_000);
+  });
 });
 
 test('a chain that leads to a release that is not there is told', async () => {

@@ -8,7 +8,7 @@ const sumOf = (routes: readonly [string, Attempts][], what: 'tried' | 'bytesThat
   routes.reduce((sum, [, attempts]) => sum + attempts[what], 0);
 beforeAll(async () => {
   play = await playDishonestTester();
-}, 180_000);
+});
 afterAll(() => play.close());
 
 test('over every route a dishonest tester reads the same bytes of a thick braid as of a thin nylon', () => {

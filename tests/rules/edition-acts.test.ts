@@ -16,7 +16,7 @@ beforeAll(async () => {
   b = await setUpBench();
   await b.editor.call('post', '/v1/schemes').send(FORCE_SCHEME).expect(201);
   people = { tester: b.tester, reviewer: b.reviewer, editor: b.editor, admin: await b.t.caller(['admin']) };
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 /** An edition with one entry, brought to a state by the steps that lead there; published, straight in the record. */

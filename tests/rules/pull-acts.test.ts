@@ -20,7 +20,7 @@ beforeAll(async () => {
   };
   const line = { code: 'C1', name: 'Reference braid', lot: 'K-7', words: 'Kept dark.' };
   await b.editor.call('post', '/v1/control-lines').send(line).expect(201);
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const day = (n: number) => new Date(Date.UTC(2026, 0, n)).toISOString().slice(0, 10);

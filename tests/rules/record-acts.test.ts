@@ -12,7 +12,7 @@ let people: Record<Role, Caller>;
 beforeAll(async () => {
   b = await setUpBench();
   people = { tester: b.tester, reviewer: b.reviewer, editor: b.editor, admin: await b.t.caller(['admin']) };
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const versionOf = async (path: string) => ((await b.editor.call('get', path).expect(200)).body as { version: number }).version;

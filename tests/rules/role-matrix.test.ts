@@ -20,7 +20,7 @@ beforeAll(async () => {
   b = await setUpBench();
   const admin = await b.t.caller(['admin']);
   people = { tester: b.tester, reviewer: b.reviewer, editor: b.editor, admin };
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 const slashed = (part: unknown): string => `/${String(part)}`.replace(/\/+/g, '/').replace(/(.)\/$/, '$1');

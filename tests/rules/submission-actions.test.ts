@@ -27,7 +27,7 @@ let force = 30;
 beforeAll(async () => {
   b = await setUpBench();
   for (const person of PEOPLE) callers.set(person, await b.t.caller(person.roles));
-}, 60_000);
+});
 afterAll(() => b.t.close());
 
 interface Made {

@@ -57,7 +57,7 @@ beforeAll(async () => {
   api = await serveFolders(join(folder, 'api'));
   await buildSite({ apiUrl: api.url, publicUrl: 'https://trials.example', out: join(folder, 'site') });
   pages = await pagesOf(join(folder, 'site'));
-}, 120_000);
+});
 afterAll(async () => {
   await api.close();
   await rm(folder, { recursive: true });

@@ -25,18 +25,18 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     await row.getByRole('button', { expanded: false }).click();
     expect(await row.getByRole('cell').count()).toBeGreaterThan(8);
     await page.context().close();
-  }, 60_000);
+  });
 
   test('what is known of a variant takes five screens at most before its evidence', async () => {
     const page = await open(variant, { viewport: { width: 360, height: 740 } });
     expect(await page.locator('.histories').count()).toBe(1);
     expect(await page.evaluate<number>('document.querySelector("#evidence").getBoundingClientRect().top')).toBeLessThanOrEqual(5 * 740);
     await page.context().close();
-  }, 60_000);
+  });
 
   test('the head of a page takes a sixth of a phone', async () => {
     const page = await open('/', { viewport: { width: 360, height: 740 } });
     expect(await page.evaluate<number>('document.querySelector("body > header").getBoundingClientRect().height')).toBeLessThanOrEqual(110);
     await page.context().close();
-  }, 60_000);
+  });
 }

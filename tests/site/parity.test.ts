@@ -14,7 +14,7 @@ let built: SharedSite;
 
 beforeAll(async () => {
   built = await sharedSite();
-}, 120_000);
+});
 
 const page = (path: string) => readFile(join(built.site, path, 'index.html'), 'utf8');
 const document = async (path: string): Promise<unknown> =>

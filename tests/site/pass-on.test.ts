@@ -23,7 +23,7 @@ beforeAll(async () => {
     permissions: ['clipboard-read', 'clipboard-write'],
   });
   page = await context.newPage();
-}, 120_000);
+});
 
 afterAll(async () => {
   await browser.close();
@@ -66,7 +66,7 @@ test('the citation and the address of a row are copied by a press, and the row t
   expect(address).toBe(`${site.url}${CATEGORY}#${await row.getAttribute('id')}`);
   expect(page.url()).toBe(address);
   expect(await page.evaluate<boolean>('document.querySelectorAll("#standings tbody tr")[2].matches(":target")')).toBe(true);
-}, 60_000);
+});
 
 test('a table becomes a picture that says which house, edition, revision, date and unit, in the units that show', async () => {
   await page.goto(site.url + CATEGORY);
@@ -81,7 +81,7 @@ test('a table becomes a picture that says which house, edition, revision, date a
   await page.selectOption('unit-switch select', 'trade');
   expect((await saved('SVG')).bytes.toString()).toContain('psi');
   await page.selectOption('unit-switch select', '');
-}, 60_000);
+});
 
 test('a chart becomes a picture with its own colours, as PNG twice as fine as on the page', async () => {
   await page.goto(`${site.url}/editions/2026/map/`);
@@ -94,7 +94,7 @@ test('a chart becomes a picture with its own colours, as PNG twice as fine as on
   expect(svg).toContain(SOURCE);
   const dot = await page.evaluate<string>('getComputedStyle(document.querySelector("svg.line-map .dot")).fill');
   expect(svg).toContain(`fill="${dot}"`);
-}, 60_000);
+});
 
 test('on paper a table stays a table; forty lines of a category take three pages at most; each page names its address and revision', async () => {
   await page.goto(site.url + CATEGORY);
@@ -118,7 +118,7 @@ test('on paper a table stays a table; forty lines of a category take three pages
   );
   expect(sheets).toMatch(/@page \{[^]*@bottom-left \{[^}]*var\(--foot/);
   await page.emulateMedia({ media: null });
-}, 60_000);
+});
 
 test('the booklet of an edition begins each table on a page of its own', async () => {
   await page.goto(`${site.url}/editions/2026/booklet/`);
@@ -132,7 +132,7 @@ test('the booklet of an edition begins each table on a page of its own', async (
   expect(new Set(begun.map(({ up }) => Math.round(up))).size).toBe(1);
   expect(begun[0]?.up).toBe(Math.max(...headings.map(({ up }) => up)));
   expect(pages).toBeGreaterThanOrEqual(chapters.length);
-}, 60_000);
+});
 
 test('what was put right under results is told in words, in the edition and beside the variant; a long list of results is cut', async () => {
   const told = async (path: string) => {

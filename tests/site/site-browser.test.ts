@@ -55,7 +55,7 @@ beforeAll(async () => {
   const built = await sharedSite();
   site = await serveFolders(built.site, built.api);
   browser = await launchBrowser();
-}, 120_000);
+});
 
 afterAll(async () => {
   await browser.close();
@@ -73,7 +73,7 @@ describe('every template', () => {
   let seen: Seen;
   beforeAll(async () => {
     seen = await lookAt(browser, site.url, TEMPLATES);
-  }, 300_000);
+  }, 1_800_000);
 
   test('has no violation and does not scroll sideways, in both themes, at 320, 768 and 1280 px', () => expect(seen.faults).toEqual([]));
 
@@ -95,7 +95,7 @@ test('in German, whose words are longer, no template scrolls sideways or breaks 
   expect(await layoutOf(browser, german.url, WITH_TABLES)).toEqual([]);
   await german.close();
   await rm(out, { recursive: true });
-}, 120_000);
+});
 
 test('the keyboard reaches the content first, then every link, filter and switch, with a visible focus', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -127,7 +127,7 @@ test('the keyboard reaches the content first, then every link, filter and switch
   ])
     expect(reached).toContain(one);
   await page.context().close();
-}, 60_000);
+});
 
 const rowsShown = (page: Page) => page.locator('#standings tbody tr:visible').count();
 
@@ -164,7 +164,7 @@ test('a filter leaves the rows that match, keeps published places, and lives in 
   await page.selectOption('select[name=construction]', 'fused');
   expect(await rowsShown(page)).toBe(some);
   await page.context().close();
-}, 60_000);
+});
 
 test('search, from every page, finds by the beginning of a word, also misspelt, tells how many, and keeps the words in the address', async () => {
   const page = await open('/');
@@ -207,7 +207,7 @@ test('search, from every page, finds by the beginning of a word, also misspelt, 
   await told(/^Nothing found for “zzzz”/);
   expect(await status.count()).toBe(1);
   await page.context().close();
-}, 60_000);
+});
 
 test('variants are compared side by side, with the published chances, and the choice lives in the address', async () => {
   const page = await open('/compare/');
@@ -245,7 +245,7 @@ test('variants are compared side by side, with the published chances, and the ch
   );
   expect([...new Set(labels)]).toEqual(['First', 'Second', 'Third']);
   await page.context().close();
-}, 60_000);
+});
 
 test('units and theme are remembered from page to page', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -262,7 +262,7 @@ test('units and theme are remembered from page to page', async () => {
   await page.selectOption('unit-switch select', 'kgf');
   expect(await page.locator('#claims ~ .sheet tbody .unit:visible').allInnerTexts()).toContain('kgf');
   await page.context().close();
-}, 60_000);
+});
 
 test('without scripts everything is there in published order, in both units, and no dead control shows', async () => {
   const page = await open('/editions/2026/breaking-stress/', { javaScriptEnabled: false });
@@ -271,6 +271,6 @@ test('without scripts everything is there in published order, in both units, and
   expect(value.split(/\s+/)).toHaveLength(2);
   for (const control of ['row-filter', 'unit-switch', 'theme-switch']) expect(await page.locator(control).first().isVisible()).toBe(false);
   await page.context().close();
-}, 60_000);
+});
 
 testPhone(open, VARIANT);

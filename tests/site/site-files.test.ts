@@ -34,7 +34,7 @@ beforeAll(async () => {
   api = await serveFolders(join(folder, 'api'));
   await buildSite({ apiUrl: api.url, publicUrl: PUBLIC_URL, out });
   pages = await pagesOf(out);
-}, 120_000);
+});
 
 afterAll(async () => {
   await api.close();
@@ -249,7 +249,7 @@ test('without any release a site stands that says so; two builds at once do not 
     '/v1/releases/2026/1/documents/edition.json is not what was published',
   );
   await Promise.all(servers.map((server) => server.close()));
-}, 120_000);
+});
 
 test('every table has its data beside it: JSON, and CSV where there is a file of its rows', () => {
   const bare = pages.filter(

@@ -13,7 +13,7 @@ beforeAll(async () => {
   const built = await sharedSite();
   site = await serveFolders(built.site, built.api);
   browser = await launchBrowser();
-}, 120_000);
+});
 
 afterAll(async () => {
   await browser.close();
@@ -63,7 +63,7 @@ test('by keyboard alone: front page, category, filter, variant, specimen', async
   await specimens.waitFor();
   expect(await specimens.getByRole('rowheader').count()).toBeGreaterThan(3);
   await page.context().close();
-}, 60_000);
+});
 
 test('rows are sorted within their groups alone, from the keyboard, and the order lives in the address', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -90,7 +90,7 @@ test('rows are sorted within their groups alone, from the keyboard, and the orde
   await page.click('row-filter .all');
   expect(await groups()).toEqual(published);
   await page.context().close();
-}, 60_000);
+});
 
 test('an address of one submission lands on its readings, open', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -101,7 +101,7 @@ test('an address of one submission lands on its readings, open', async () => {
   await page.goto(`${page.url()}#${await details.getAttribute('id')}`);
   await details.getByRole('table').first().waitFor();
   await page.context().close();
-}, 60_000);
+});
 
 test('a line is found by what is fished and what matters: the list is the published order, the wish lives in the address', async () => {
   const page = await open('/');
@@ -131,7 +131,7 @@ test('a line is found by what is fished and what matters: the list is the publis
   expect(shown.length).toBeGreaterThan(2);
   expect(published.slice(0, shown.length).map((name) => shown.some((one) => one.startsWith(name)))).toEqual(shown.map(() => true));
   await page.context().close();
-}, 60_000);
+});
 
 test('own weights: as published at first, then in the order that is added by hand; the address carries them, and it says whose order it is', async () => {
   const page = await open('/weigh/');
@@ -158,7 +158,7 @@ test('own weights: as published at first, then in the order that is added by han
   await page.waitForURL((url) => url.search === '');
   expect(new Set(await cells('Published place'))).toEqual(new Set(['as published']));
   await page.context().close();
-}, 60_000);
+});
 
 test('columns of a table can be left out and taken back, and the address keeps which', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -175,6 +175,6 @@ test('columns of a table can be left out and taken back, and the address keeps w
   await page.waitForURL((url) => url.search === '');
   expect(await rigs.isVisible()).toBe(true);
   await page.context().close();
-}, 60_000);
+});
 
 testTasks(open);

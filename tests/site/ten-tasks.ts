@@ -115,5 +115,5 @@ export function testTasks(open: (path: string) => Promise<Page>): void {
     expect(Object.keys(taken)).toHaveLength(10);
     expect(Object.entries(taken).filter(([, presses]) => presses > MOST_PRESSES)).toEqual([]);
     await page.context().close();
-  }, 120_000);
+  });
 }

@@ -44,8 +44,8 @@ beforeAll(async () => {
     EDITION,
     VARIANTS.map(({ slug }) => slug),
   );
-}, 120_000);
-afterAll(() => t.close(), 60_000);
+});
+afterAll(() => t.close());
 
 const at = (slug: string, instrument: string) => ({ edition: EDITION, spool: codes.get(slug)!, instrument });
 const handIn = (tester: Caller, rows: string[]) =>
@@ -141,7 +141,7 @@ test('all is accepted, one variant is left out with a reason, the edition is pub
   await t.call('get', `/v1/editions/${EDITION}`).expect(404);
   expect(await publish(editor, EDITION)).toBe(1);
   await t.app.select(ReleasesModule).get(BuildSite).run();
-}, 180_000);
+});
 
 const mean = (values: readonly number[]): number => values.reduce((sum, value) => sum + value, 0) / values.length;
 const meanForce = (pulls: readonly Pull[], condition: Pull['condition']): number =>

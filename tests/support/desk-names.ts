@@ -75,7 +75,7 @@ export function testDeskNames(house: () => { readonly url: string; readonly data
     await browser.close();
     expect(slugs.size).toBeGreaterThan(60);
     expect(shown).toEqual([]);
-  }, 300_000);
+  }, 1_800_000);
 }
 
 /** The charts of the rigs while the names of the methods are still on their way. */

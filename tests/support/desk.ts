@@ -40,7 +40,7 @@ export async function openDesk(t: TestApplication, film?: string): Promise<OpenD
       locale: 'en-GB',
       ...(storageState && { storageState }),
     });
-    context.setDefaultTimeout(10_000);
+    context.setDefaultTimeout(30_000);
     // Browsers keep this for secure pages; a bench may be reached by plain HTTP.
     await context.addInitScript('delete Crypto.prototype.randomUUID');
     context.on('console', (message) => {

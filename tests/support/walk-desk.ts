@@ -48,7 +48,7 @@ export function testDesk(house: () => { readonly url: string; readonly dataFolde
     const editor = await HouseClient.signedIn(url, demoEditor);
     expect(await editor.get<{ state: string }>(`/v1/submissions/${accepted}`)).toMatchObject({ state: 'accepted' });
     await editor.signOut();
-  }, 300_000);
+  }, 1_800_000);
 }
 
 async function walkDesk(

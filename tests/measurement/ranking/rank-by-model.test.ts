@@ -70,7 +70,7 @@ test('a whole table: order, intervals, who could be first, chances, overall', ()
   expect(ranking.overall.rows[0]!.couldBeFirst).toBe(true);
   expect(ranking.sensitivity.leftOut.map(({ name }) => name)).toContain('tester:T0');
   expect(rankByModel(inputOf({ entries: [...inputOf().entries].reverse() }))).toEqual(ranking);
-}, 60_000);
+});
 
 test('where nothing is known of effects there are no places, and a reason', () => {
   const single = seriesOf(
@@ -137,4 +137,4 @@ test('planning: more of anything narrows the table, and more submissions need fe
   expect(needed[0]!.specimens ?? 65).toBeGreaterThan(needed[1]!.specimens!);
   expect(needed[3]!.specimens!).toBeLessThanOrEqual(needed[1]!.specimens!);
   expect(errorCode(() => of({ rigs: 0 }))).toBe('ranking/bad-season');
-}, 60_000);
+});

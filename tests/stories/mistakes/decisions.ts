@@ -149,5 +149,5 @@ export function decisions(): void {
     });
     const { body } = await story.done(story.nobody('get', '/v1/editions/2026'));
     expect(body.edition).toMatchObject({ closedOn: '2026-03-20' });
-  }, 60_000);
+  });
 }

@@ -81,7 +81,7 @@ function install(what, options) {
   return run(what, node, [npm, 'ci', '--no-audit', '--no-fund', '--loglevel=error', ...options]);
 }
 
-/** A quarter of what was installed runs nowhere: other databases' dialects, second forms of the same compiler of queries, libraries to link, descriptions and maps for editors. */
+/** A third of what was installed runs nowhere: other databases' dialects, second forms of the same compiler of queries, libraries to link, sources, descriptions and maps for editors, and what is told of each package but its licence. */
 function leaveOutWhatDevelopersRead() {
   rmSync(join(NODE_MODULES, '@types'), { recursive: true, force: true });
   const entries = existsSync(NODE_MODULES) ? readdirSync(NODE_MODULES, { recursive: true, withFileTypes: true }) : [];
@@ -89,9 +89,9 @@ function leaveOutWhatDevelopersRead() {
     const file = join(parentPath, name);
     const isDialect =
       /[/\\]@prisma[/\\]client[/\\]runtime$/.test(parentPath) && /sqlserver|cockroachdb|mysql|sqlite|_small_|base64\.js$/.test(name);
-    // Astro reads its own descriptions, and the types of the client for programs are made of those of its libraries.
+    // Astro reads its own sources and descriptions, and the types of the client for programs are made of those of its libraries.
     const isRead = ['astro', 'openapi-'].some((name) => file.startsWith(join(NODE_MODULES, name)));
-    const isForEditors = /\.(a|map|d\.[cm]?ts)$/.test(name) && !isRead;
+    const isForEditors = /\.(a|map|[cm]?ts)$|^(?!.*(licen[cs]e|notice)).*\.md$/i.test(name) && !isRead;
     if (isDialect || isForEditors) rmSync(file, { force: true });
   }
 }

@@ -14,6 +14,9 @@ import { WESTERN_ELECTRIC_RULES } from '../../api/measurement/drift/run-rules.js
 import { METHOD_OF_FINDING } from '../../site/desk/src/words/method-help.js';
 import { CHECKS } from '../../api/checks/check-list.js';
 import { METHOD_VERSION } from '../support/bench.js';
+import { METHOD_STARTERS } from '../../site/desk/src/methods/method-starters.js';
+import { versionFields, versionOf } from '../../site/desk/src/methods/version-texts.js';
+import type { FieldOptions } from '../../site/desk/src/parts/field-options.js';
 
 test('a line that says its maker is not called by the maker’s name once more', () => {
   const named = (maker: string, line: string) => lineName({ name: maker }, { name: line });
@@ -156,3 +159,44 @@ test('a scheme is offered what the methods of the house yield, whatever they are
     'Strength against the label, The second-break',
   ]);
 });
+
+test.each(METHOD_STARTERS)(
+  'the form of a next version shows what $slug says, and makes it again of it; what is written at a place stands there',
+  ({ slug, name, version }) => {
+    const base = {
+      ...version,
+      ...{ id: '', slug, name, number: 1, effectiveFrom: '2026-01-01', effectiveUntil: null, isComparableWithPrevious: false },
+    };
+    const {
+      id: _id,
+      slug: _slug,
+      name: _name,
+      number: _number,
+      effectiveFrom: _from,
+      isComparableWithPrevious: _comparable,
+      ...asked
+    } = base;
+    const fields = versionFields(base);
+    const made = (changed: Readonly<Record<string, unknown>>) => versionOf(base, enteredIn(fields, changed));
+    expect(made({})).toEqual(asked);
+    for (const { name: place, kind } of fields) {
+      const written = kind === 'number' ? 13 : 'thus: 9 mm';
+      const there = place.split('/').reduce((within: any, key) => within[key], made({ [place]: written }));
+      expect([place, there]).toEqual([
+        place,
+        place === 'parameters/settings' ? [{ name: 'thus', value: '9', unit: 'mm' }] : Array.isArray(there) ? [written] : written,
+      ]);
+    }
+  },
+);
+
+/** What stands in the fields of a form, at the places that their names say. */
+function enteredIn(fields: readonly FieldOptions[], changed: Readonly<Record<string, unknown>>): any {
+  const entered: any = {};
+  for (const { name, kind, value } of fields) {
+    const keys = name.split('/');
+    const within = keys.slice(0, -1).reduce((at: any, key) => (at[key] ??= {}), entered);
+    within[keys.at(-1)!] = changed[name] ?? (kind === 'number' ? Number(value) : value);
+  }
+  return entered;
+}

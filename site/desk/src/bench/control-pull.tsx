@@ -7,7 +7,7 @@ import { RIG_KINDS } from '../../../../api/contract/instrument-kinds.js';
 import { ask } from '../http/ask.js';
 import { Cautions } from '../parts/cautions.js';
 import { Form } from '../parts/form.js';
-import type { FieldOptions } from '../parts/form-field.js';
+import type { FieldOptions } from '../parts/field-options.js';
 import { Loading } from '../parts/loading.js';
 import { useLoaded } from '../parts/use-loaded.js';
 import { AccountId } from '../parts/on-device.js';

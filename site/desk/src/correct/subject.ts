@@ -1,6 +1,6 @@
 import type { z } from 'zod';
 import type { Former } from '../../../../api/contract/former.js';
-import type { FieldOptions } from '../parts/form-field.js';
+import type { FieldOptions } from '../parts/field-options.js';
 
 /** A row of the catalogue or an instrument, as somebody corrects it. */
 export interface Subject {

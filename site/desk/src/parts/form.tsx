@@ -5,7 +5,7 @@ import '../../../../api/contract/input-words.js';
 import { Refusal } from '../http/problem.js';
 import { failureWords } from '../words/failure-words.js';
 import { Field } from './form-field.js';
-import type { FieldOptions } from './form-field.js';
+import type { FieldOptions } from './field-options.js';
 import { openAround } from './open-around.js';
 import { readFields, textsIn } from './read-fields.js';
 import { StandingFields } from './standing-fields.js';

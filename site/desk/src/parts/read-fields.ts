@@ -1,4 +1,4 @@
-import type { FieldOptions } from './form-field.js';
+import type { FieldOptions } from './field-options.js';
 import { textIn } from './text-in.js';
 
 /** What stands in the fields, at the places that their names say. */

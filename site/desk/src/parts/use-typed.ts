@@ -1,7 +1,7 @@
 import type { RefObject } from 'preact';
 import { useContext, useLayoutEffect, useRef, useState } from 'preact/hooks';
 import { newKey } from '../http/new-key.js';
-import type { FieldOptions } from './form-field.js';
+import type { FieldOptions } from './field-options.js';
 import { AccountId, drop, keep, kept } from './on-device.js';
 import { openAround } from './open-around.js';
 import { textsIn } from './read-fields.js';

@@ -23,15 +23,15 @@ export async function loadCatalogue(): Promise<CatalogueRows> {
 }
 
 /** Short name → name. */
-export function variantNames({ makers, lines, variants }: CatalogueRows): ReadonlyMap<string, string> {
-  const named = <Row extends { readonly slug: string; readonly name: string }>(rows: readonly Row[], slug: string) =>
-    rows.find((row) => row.slug === slug) ?? { name: slug };
-  return new Map(
-    variants.map(({ slug, maker, line, size, colour }) => [
-      slug,
-      `${lineName(named(makers, maker), named(lines, line))} ${size}, ${colour}`,
-    ]),
-  );
+export function variantNames(rows: CatalogueRows): ReadonlyMap<string, string> {
+  const lines = namesOfLines(rows);
+  return new Map(rows.variants.map(({ slug, line, size, colour }) => [slug, `${lines.get(line) ?? line} ${size}, ${colour}`]));
+}
+
+/** Short name → maker and line. */
+export function namesOfLines({ makers, lines }: CatalogueRows): ReadonlyMap<string, string> {
+  const makerOf = (slug: string) => makers.find((maker) => maker.slug === slug) ?? { name: slug };
+  return new Map(lines.map((line) => [line.slug, lineName(makerOf(line.maker), line)]));
 }
 
 /** For an editor; a tester is answered nothing of this. */

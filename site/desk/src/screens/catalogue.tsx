@@ -3,6 +3,7 @@ import { spoolsResponse } from '../../../../api/contract/endpoints/spools.js';
 import { AddSpool } from '../catalogue/add-spool.js';
 import { CatalogueRows } from '../catalogue/catalogue-rows.js';
 import { PasteTable } from '../catalogue/paste-table.js';
+import { Successors } from '../catalogue/successors.js';
 import { correctionAt } from '../correct/correction-at.js';
 import { allPages } from '../http/all-pages.js';
 import { Loading } from '../parts/loading.js';
@@ -44,6 +45,7 @@ export function Catalogue() {
       )}
       <PasteTable onAdded={added} />
       <CatalogueRows of={rows} />
+      {rows.answer && rows.answer.makers.length > 0 && <Successors rows={rows.answer} />}
       <h2>Spools and their labels</h2>
       <p>Tick spools, print their labels, stick them over the makers’ own. Testers see the code alone.</p>
       <p class="acts">

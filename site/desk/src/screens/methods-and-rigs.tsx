@@ -4,6 +4,7 @@ import { methodsResponse, methodResponse, methodVersionResponse } from '../../..
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
 import { Instruments } from '../methods/instruments.js';
+import { NewVersion, versionAt } from '../methods/new-version.js';
 import { METHOD_STARTERS } from '../methods/method-starters.js';
 import type { MethodStarter } from '../methods/method-starters.js';
 import { Form } from '../parts/form.js';
@@ -15,6 +16,11 @@ import { methodAt } from '../words/method-help.js';
 import { failureWords } from '../words/failure-words.js';
 
 export function MethodsAndRigs() {
+  const query = new URLSearchParams(window.location.search);
+  for (const wish of ['next', 'like'] as const) {
+    const slug = query.get(wish);
+    if (slug !== null) return <NewVersion wish={wish} slug={slug} />;
+  }
   return (
     <>
       <h1>Methods and instruments</h1>
@@ -54,6 +60,11 @@ function Methods() {
             <p>{versions.length === 0 ? name : <a href={methodAt(slug, versions.at(-1)?.number ?? 1)}>{name}</a>}</p>
             <span class="soft">
               {versions.map(({ number, effectiveFrom }) => `version ${number} from ${dayOf(effectiveFrom)}`).join(', ')}
+              {versions.length > 0 && (
+                <>
+                  ; <a href={versionAt('next', slug)}>write the next</a>, <a href={versionAt('like', slug)}>or another like it</a>
+                </>
+              )}
             </span>
           </li>
         ))}

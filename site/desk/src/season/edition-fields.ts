@@ -4,7 +4,7 @@ import { schemesResponse } from '../../../../api/contract/endpoints/schemes.js';
 import { methodsResponse } from '../../../../api/contract/endpoints/methods.js';
 import { allPages } from '../http/all-pages.js';
 import { ask } from '../http/ask.js';
-import type { FieldOptions } from '../parts/form-field.js';
+import type { FieldOptions } from '../parts/field-options.js';
 
 type Edition = z.infer<typeof editionResponse>;
 type Scheme = z.infer<typeof schemesResponse>['items'][number];

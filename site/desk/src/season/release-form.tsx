@@ -4,7 +4,7 @@ import { erratumSchema } from '../../../../api/contract/documents/release-docume
 import type { previewResponse } from '../../../../api/contract/endpoints/previews.js';
 import { releaseRequest, type ReleaseRequest } from '../../../../api/contract/endpoints/releases.js';
 import { Form } from '../parts/form.js';
-import type { FieldOptions } from '../parts/form-field.js';
+import type { FieldOptions } from '../parts/field-options.js';
 import { inNames, NameOf } from '../parts/variant-names.js';
 
 type Preview = z.infer<typeof previewResponse>;

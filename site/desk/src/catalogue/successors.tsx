@@ -20,6 +20,7 @@ export function Successors({ rows }: { rows: CatalogueRows }) {
     line: namesOfLines(rows),
     variant: variantNames(rows),
   };
+  const nameOf = (one: Kind, slug: string) => names[one].get(slug) ?? slug;
   const options = [['', 'Choose'] as const, ...names[kind]];
   return (
     <details>
@@ -33,8 +34,7 @@ export function Successors({ rows }: { rows: CatalogueRows }) {
         {successions.answer?.items.map((one) => (
           <li key={one.kind + one.slug}>
             <p>
-              {names[one.kind].get(one.slug) ?? one.slug} goes on as {names[one.kind].get(one.successor) ?? one.successor}{' '}
-              <span class="soft">{one.reason}</span>
+              {nameOf(one.kind, one.slug)} goes on as {nameOf(one.kind, one.successor)} <span class="soft">{one.reason}</span>
             </p>
             <span class="soft">{dayOf(one.at)}</span>
           </li>
@@ -63,7 +63,7 @@ export function Successors({ rows }: { rows: CatalogueRows }) {
         onSend={async (request) => {
           await ask(successionsResponse, 'POST', 'catalogue/successions', { body: request });
           successions.again();
-          return `${names[kind].get(request.slug)} goes on as ${names[kind].get(request.successor)}.`;
+          return `${nameOf(kind, request.slug)} goes on as ${nameOf(kind, request.successor)}.`;
         }}
       />
     </details>

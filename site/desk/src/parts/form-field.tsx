@@ -40,7 +40,7 @@ function Control({
 }: Props) {
   const told = [hint !== undefined && `${id}-hint`, fault !== undefined && `${id}-fault`].filter(Boolean).join(' ');
   const common = { id, name, 'aria-invalid': fault !== undefined, ...(told !== '' && { 'aria-describedby': told }), autoFocus: hasFocus };
-  if (kind === 'words') return <textarea {...common} rows={3} defaultValue={value} />;
+  if (kind === 'words') return <textarea {...common} rows={rowsFor(value)} defaultValue={value} />;
   if (kind === 'choice')
     return (
       <select {...common}>
@@ -74,6 +74,18 @@ function Control({
     </>
   );
 }
+
+const [FEWEST_ROWS, MOST_ROWS, LETTERS_A_ROW] = [3, 12, 32];
+
+/** What stands there already is read without moving it about, until it is long. */
+const rowsFor = (text: string): number =>
+  Math.min(
+    MOST_ROWS,
+    Math.max(
+      FEWEST_ROWS,
+      text.split('\n').reduce((rows, line) => rows + Math.ceil((line.length || 1) / LETTERS_A_ROW), 0),
+    ),
+  );
 
 function Several({ id, name, label, options = [], ticked = [], fault }: Props) {
   return (

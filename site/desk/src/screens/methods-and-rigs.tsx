@@ -62,7 +62,14 @@ function Methods() {
               {versions.map(({ number, effectiveFrom }) => `version ${number} from ${dayOf(effectiveFrom)}`).join(', ')}
               {versions.length > 0 && (
                 <>
-                  ; <a href={versionAt('next', slug)}>write the next</a>, <a href={versionAt('like', slug)}>or another like it</a>
+                  ;{' '}
+                  <a href={versionAt('next', slug)}>
+                    write the next<span class="only-heard"> version of {name}</span>
+                  </a>
+                  ,{' '}
+                  <a href={versionAt('like', slug)}>
+                    another like it<span class="only-heard">: like {name}</span>
+                  </a>
                 </>
               )}
             </span>

@@ -3,21 +3,24 @@
  * npm run bench -- bench-model [trials] [setting …]
  */
 import { decideClaim } from '../../api/measurement/claims/decide-claim.js';
-import { drawSeries } from '../../api/measurement/bench-model/draw-series.js';
-import { fitAt } from '../../api/measurement/bench-model/fit-series.js';
 import type { FittedSeries } from '../../api/measurement/bench-model/fit-series.js';
 import { valueBudgets } from '../../api/measurement/bench-model/value-budget.js';
 import type { RandomStream } from '../../api/measurement/random/random-stream.js';
-import { comparePairs } from '../../api/measurement/ranking/pairs/compare-pairs.js';
-import { couldBeFirst } from '../../api/measurement/ranking/pairs/could-be-first.js';
-import { productTails } from '../../api/measurement/ranking/product-tails.js';
-import { ALIKE, EQUAL, evidenceOf, fitted, percent, RIGS_AND_TESTERS, STEPPED, streamOf, withError } from './bench-settings.js';
+import {
+  ALIKE,
+  DRAWS,
+  EQUAL,
+  fitted,
+  knowing,
+  percent,
+  RIGS_AND_TESTERS,
+  STEPPED,
+  streamOf,
+  tablesOf,
+  withError,
+} from './bench-settings.js';
 import { PLAIN, truthOf } from './invented-season.js';
 import type { Season } from './invented-season.js';
-
-/** Enough for a critical value; the noise of fewer draws than a release takes is in the figures. */
-const DRAWS = 2000;
-const LEVEL = 0.95;
 
 const DIFFERENT: Readonly<Record<string, Partial<Season>>> = {
   'differ: no effects': { spread: 0.05 },
@@ -29,30 +32,6 @@ const DIFFERENT: Readonly<Record<string, Partial<Season>>> = {
   'differ: rig 1 % + tester 1 %, three seasons before': { ...RIGS_AND_TESTERS, spread: 0.05, before: ALIKE },
   'differ: spool/day 1.4 %, three seasons before': { submissionSd: 0.014, spread: 0.05, before: ALIKE },
 };
-
-/** Who knows the spreads themselves and nothing else: no procedure that has to find them can be narrower. */
-const knowing = ({ design, isApart }: FittedSeries, { rigSd, testerSd, submissionSd }: Season): FittedSeries =>
-  fitAt(
-    design,
-    [{ rig: rigSd, tester: testerSd, submission: submissionSd }],
-    isApart.map(() => 0),
-  );
-
-/** What the tables of a fitted season say. */
-function tablesOf(fit: FittedSeries, random: RandomStream) {
-  const tails = productTails(evidenceOf(fit), { force: fit });
-  const table = {
-    goodness: fit.values.map(Math.log),
-    errors: drawSeries(fit, DRAWS, random),
-    differenceUncertainty: tails.standardUncertainty,
-    degreesOfFreedom: tails.degreesOfFreedom,
-  };
-  const comparison = comparePairs(table, LEVEL);
-  const could = couldBeFirst(table, comparison, LEVEL);
-  const n = could.length;
-  const told = comparison.isAhead.reduce((sum, one) => sum + one, 0);
-  return { isAhead: comparison.isAhead, could, width: n - (2 * told) / n, first: could.reduce((sum, one) => sum + one, 0) };
-}
 
 /** Whether every interval holds its true place: nobody is told to be ahead of one that is as good or better. */
 function trial(season: Season, random: RandomStream) {

@@ -1,13 +1,21 @@
 import { createHash } from 'node:crypto';
-import { fitSeries } from '../../api/measurement/bench-model/fit-series.js';
+import { drawSeries } from '../../api/measurement/bench-model/draw-series.js';
+import { fitAt, fitSeries } from '../../api/measurement/bench-model/fit-series.js';
 import type { FittedSeries } from '../../api/measurement/bench-model/fit-series.js';
 import { seasonTells } from '../../api/measurement/bench-model/spread-atoms.js';
 import { randomStream } from '../../api/measurement/random/random-stream.js';
 import type { RandomStream } from '../../api/measurement/random/random-stream.js';
 import { seedFromDigest } from '../../api/measurement/random/seed-from-digest.js';
 import type { ModelEvidence } from '../../api/measurement/ranking/model-evidence.js';
+import { comparePairs } from '../../api/measurement/ranking/pairs/compare-pairs.js';
+import { couldBeFirst } from '../../api/measurement/ranking/pairs/could-be-first.js';
+import { productTails } from '../../api/measurement/ranking/product-tails.js';
 import { measureSeason, REPRODUCIBILITY, truthOf } from './invented-season.js';
 import type { Season } from './invented-season.js';
+
+/** Enough for a critical value; the noise of fewer draws than a release takes is in the figures. */
+export const DRAWS = 2000;
+const LEVEL = 0.95;
 
 export const RIGS_AND_TESTERS = { rigSd: 0.01, testerSd: 0.01 };
 
@@ -25,6 +33,7 @@ const FIRST_SEASON: Readonly<Record<string, Partial<Season>>> = {
   'all rig 1.4 %': { rigSd: 0.014 },
   'all tester 1.4 %': { testerSd: 0.014 },
   'spool/day 1.4 %': { submissionSd: 0.014 },
+  'spool/day 1 %': { submissionSd: 0.01 },
   'spool/day 0.7 %': { submissionSd: 0.007 },
   'told 0.5/0.25, are 0.83/1.5 %': {
     rigSd: 0.0083,
@@ -76,3 +85,27 @@ export function fitted(season: Season, truth: readonly number[], random: RandomS
 
 export const evidenceOf = (fit: FittedSeries, series = 'force'): ModelEvidence[] =>
   fit.design.variants.map((variant, v) => ({ value: fit.values[v]!, factors: [{ series, variant, power: 1 }], without: {} }));
+
+/** Who knows the spreads themselves and nothing else: no procedure that has to find them can be narrower. */
+export const knowing = ({ design, isApart }: FittedSeries, { rigSd, testerSd, submissionSd }: Season): FittedSeries =>
+  fitAt(
+    design,
+    [{ rig: rigSd, tester: testerSd, submission: submissionSd }],
+    isApart.map(() => 0),
+  );
+
+/** What the tables of a fitted season say, were all its uncertainties so many times as large. */
+export function tablesOf(fit: FittedSeries, random: RandomStream, stretch = 1) {
+  const tails = productTails(evidenceOf(fit), { force: fit });
+  const table = {
+    goodness: fit.values.map(Math.log),
+    errors: drawSeries(fit, DRAWS, random).map((error) => stretch * error),
+    differenceUncertainty: tails.standardUncertainty.map((one) => stretch * one),
+    degreesOfFreedom: tails.degreesOfFreedom,
+  };
+  const comparison = comparePairs(table, LEVEL);
+  const could = couldBeFirst(table, comparison, LEVEL);
+  const n = could.length;
+  const told = comparison.isAhead.reduce((sum, one) => sum + one, 0);
+  return { isAhead: comparison.isAhead, could, width: n - (2 * told) / n, first: could.reduce((sum, one) => sum + one, 0) };
+}

@@ -113,8 +113,9 @@ const supersededCells = (rows: readonly Superseded[]): Cell[] =>
   ]);
 
 /** The same with the digest of each document, but for what every revision says otherwise: nothing that is published changes unseen. */
-export function withContents(shown: RevisionCells, documents: readonly Document[]): RevisionCells {
-  const contents = documents.map(({ path, document }) => [`${path}, content`, sha256(canonicalJson(besideRevision(document)))] as const);
+export function withContents(shown: RevisionCells, documents: Iterable<Document>): RevisionCells {
+  const contents = new Map<string, string>();
+  for (const { path, document } of documents) contents.set(`${path}, content`, sha256(canonicalJson(besideRevision(document))));
   return { ...shown, cells: { ...shown.cells, ...Object.fromEntries(contents) }, kinds: CELL_KINDS };
 }
 

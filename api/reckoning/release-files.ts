@@ -1,34 +1,42 @@
 /** The files of a release and the manifest that seals them. Pure. */
-import { sha256 } from '../platform/identifiers/identifiers.js';
 import { FORMAT_VERSION } from '../contract/documents/release-documents.js';
 import type { Manifest } from '../contract/documents/release-documents.js';
-import { canonicalJson } from './canonical-json.js';
+import { canonicalJson, canonicalParts } from './canonical-json.js';
 
-export interface ReleaseFile {
+export interface NamedFile {
   readonly path: string;
   readonly mediaType: string;
+}
+
+export interface ReleaseFile extends NamedFile {
   readonly content: string;
 }
 
+/** A file as it is computed: its text comes in parts, and once. */
+export interface FileInParts extends NamedFile {
+  readonly parts: Iterable<string>;
+}
+
 /** A file as a manifest lists it: a text, or bytes. */
-export interface SealedFile extends Omit<ReleaseFile, 'content'> {
+export interface SealedFile extends NamedFile {
   readonly content: string | Uint8Array;
 }
 
+const JSON_TYPE = 'application/json';
+
 /** A JSON file in canonical form. */
-export const jsonFile = (path: string, value: unknown): ReleaseFile => ({
-  path,
-  mediaType: 'application/json',
-  content: canonicalJson(value),
-});
+export const jsonFile = (path: string, value: unknown): ReleaseFile => ({ path, mediaType: JSON_TYPE, content: canonicalJson(value) });
+
+/** The same in parts. */
+export const jsonInParts = (path: string, value: unknown): FileInParts => ({ path, mediaType: JSON_TYPE, parts: canonicalParts(value) });
+
+export const inParts = ({ content, ...file }: ReleaseFile): FileInParts => ({ ...file, parts: [content] });
+
+export const whole = ({ parts, ...file }: FileInParts): ReleaseFile => ({ ...file, content: [...parts].join('') });
 
 /** Every file with its size and digest, in the order of the paths, and the digest of the release before. */
-export function manifestOf(files: readonly SealedFile[], heading: Omit<Manifest, 'files' | 'formatVersion'>): Manifest {
-  const listed = files.map(({ path, mediaType, content }) => ({
-    path,
-    mediaType,
-    sizeBytes: Buffer.byteLength(content),
-    sha256: sha256(content),
-  }));
-  return { formatVersion: FORMAT_VERSION, ...heading, files: listed.sort((a, b) => (a.path < b.path ? -1 : 1)) };
-}
+export const manifestOf = (listed: Manifest['files'], heading: Omit<Manifest, 'files' | 'formatVersion'>): Manifest => ({
+  formatVersion: FORMAT_VERSION,
+  ...heading,
+  files: listed.toSorted((a, b) => (a.path < b.path ? -1 : 1)),
+});

@@ -3,12 +3,14 @@ import { Cite } from '@citation-js/core';
 import '@citation-js/plugin-cff';
 import { Ajv2020 } from 'ajv/dist/2020.js';
 import { parse } from 'csv-parse/sync';
+import { zipSync } from 'fflate';
 import { ROCrate } from 'ro-crate';
 import { parse as parseYaml } from 'yaml';
 import type { Manifest, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { resultRows } from '../../api/public-api/results-table.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { archiveOf } from '../../api/reckoning/release-archive.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { moveEdition, publish } from '../support/season.js';
@@ -128,6 +130,14 @@ test('each result tells how thick its line is, as the page of the variant does: 
     const { value, low, high } = figureOf(row['variant']!);
     expect(row).toMatchObject({ diameter: value, diameterLow95: low, diameterHigh95: high, diameterUnit: 'mm' });
   }
+});
+
+test('an archive that is written file by file is the one that a library makes of all at once', () => {
+  const files = computeRelease(inventInputs(3));
+  const inOrder = files.toSorted((one, other) => (one.path < other.path ? -1 : 1));
+  const all = Object.fromEntries(inOrder.map(({ path, content }) => [path, Buffer.from(content)]));
+  const expected = zipSync(all, { mtime: new Date(1980, 0, 1), level: 6 });
+  expect(Buffer.from(archiveOf(files).content).equals(expected)).toBe(true);
 });
 
 test('whoever is handed the folder is told of each file in it, and of the format by its number', async () => {

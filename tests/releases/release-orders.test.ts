@@ -10,6 +10,7 @@ import { PUBLISH_RELEASE } from '../../api/releases/publication/release-orders.j
 import { traceparent } from '../../api/platform/trace/trace-context.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import type { Manifest } from '../../api/contract/documents/release-documents.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { SweepReleaseFolders } from '../../api/releases/publication/sweep-release-folders.js';
 import { createHouse, workEdition } from '../support/house.js';
@@ -64,18 +65,29 @@ test('of many workers at one order one builds; there is one folder, of one diges
   expect(await foldersOf(1)).toEqual([(await stateOf(1)).digest]);
 });
 
-test('what broke off in the middle is finished once, in the folder that it began', async () => {
+test('what broke off in the middle is begun anew; of what lay there nothing gets into the release', async () => {
   const revision = await orderNext();
   const files = house.t.app.get(FileStore, { strict: false });
   const write = files.write.bind(files);
   let left = 9;
   jest.spyOn(files, 'write').mockImplementation((path, bytes) => (left-- > 0 ? write(path, bytes) : Promise.reject(new Error('cut off'))));
   await expect(publishing.run({ edition: '2026', revision })).rejects.toThrow('cut off');
-  const begun = await foldersOf(revision);
+  const [begun = ''] = await foldersOf(revision);
+  expect(begun).toMatch(/^half-/);
   jest.restoreAllMocks();
+  const folder = `releases/2026/${revision}`;
+  await write(`${folder}/${begun}/documents/of-another-attempt.json`, '{}');
   await publishing.run({ edition: '2026', revision });
-  expect(await foldersOf(revision)).toEqual(begun);
-  expect(begun).toEqual([(await stateOf(revision)).digest]);
+  const { digest } = await stateOf(revision);
+  expect(await foldersOf(revision)).toEqual([digest]);
+  const entries = await readdir(files.absolute(`${folder}/${digest}`), { recursive: true, withFileTypes: true });
+  const manifest = JSON.parse((await files.read(`${folder}/${digest}/manifest.json`))!.toString()) as Manifest;
+  expect(
+    entries
+      .filter((entry) => entry.isFile())
+      .map(({ name }) => name)
+      .sort(),
+  ).toEqual(['manifest.json', 'signature.json', ...manifest.files.map(({ path }) => path.split('/').at(-1)!)].sort());
 });
 
 test('a release that is taken up again much later bears the later time', async () => {

@@ -5,6 +5,7 @@ import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import type { CategoryDocument, EditionDocument, VariantDocument } from '../../api/contract/documents/release-documents.js';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
@@ -14,6 +15,7 @@ import { EXCEPTIONS_FILE, RunStandingChecks } from '../../api/releases/standing-
 import { STANDING_CHECKS } from '../../api/releases/standing-checks/standing-check-list.js';
 import { createHouse, workEdition } from '../support/house.js';
 import { inventInputs } from '../support/invent-inputs.js';
+import { listed } from '../support/listed.js';
 import { moveEdition, publish } from '../support/season.js';
 
 function published(inputs: ReleaseInputs): PublishedEdition {
@@ -21,7 +23,7 @@ function published(inputs: ReleaseInputs): PublishedEdition {
   const files = new Map(all.map(({ path, content }) => [path, content]));
   const { revision, publishedAt, softwareVersion, previousDigest } = inputs;
   const edition = inputs.evidence.edition.slug;
-  const manifest = manifestOf(all, { edition, revision, publishedAt, softwareVersion, previousDigest });
+  const manifest = manifestOf(all.map(listed), { edition, revision, publishedAt, softwareVersion, previousDigest });
   const read = (path: string): unknown => JSON.parse(files.get(path)!);
   const folder = (name: string) => [...files.keys()].filter((path) => path.startsWith(name)).map(read);
   return {
@@ -29,13 +31,11 @@ function published(inputs: ReleaseInputs): PublishedEdition {
     manifest,
     manifestText: canonicalJson(manifest),
     digest: sha256(canonicalJson(manifest)),
-    isCurrent: true,
-    files,
     digests: new Map(all.map(({ path, content }) => [path, sha256(content)])),
     edition: read('documents/edition.json') as EditionDocument,
     categories: folder('documents/standings/') as CategoryDocument[],
     variants: folder('documents/variants/') as VariantDocument[],
-    bundle: read('bundle.json') as PublishedEdition['bundle'],
+    outputs: (read('bundle.json') as Bundle).outputs,
   };
 }
 
@@ -59,11 +59,7 @@ const SPOILT: [string, (edition: any) => void, RegExp][] = [
   ['a lost file', ({ digests }) => digests.delete('README.md'), /^digests-match 2026\/1\/README\.md$/],
   ['another manifest', (edition) => (edition.manifestText += ' '), /^digests-match 2026\/1\/manifest\.json$/],
   ['a broken chain', ({ manifest }) => (manifest.previousDigest = 'f'.repeat(64)), /^digests-match 2026\/1\/manifest\.json$/],
-  [
-    'another score in the bundle',
-    ({ bundle }) => (bundle.outputs.edition.overall[0].score = '0'),
-    /^documents-agree 2026\/1\/bundle\.json$/,
-  ],
+  ['another score in the bundle', ({ outputs }) => (outputs.edition.overall[0].score = '0'), /^documents-agree 2026\/1\/bundle\.json$/],
   ['another place on a page', ({ variants }) => (variants[0].overall.place = 77), /^documents-agree 2026\/1\/.+$/],
   ['another value on a page', ({ variants }) => (variants[0].categories[0].row.figure.value = '1'), /^documents-agree 2026\/1\/.+$/],
   ['a place that does not follow', ({ categories }) => (categories[0].rows[0].place = 3), /^places-follow-values 2026\/1\/.+$/],

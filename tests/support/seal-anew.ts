@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
 import { ARCHIVE, archiveOf } from '../../api/reckoning/release-archive.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
+import { listed } from './listed.js';
 
 /** Changes files of a copy, then seals and signs it with a key of one's own. */
 export async function sealAnew(
@@ -22,7 +23,7 @@ export async function sealAnew(
   }
   const archive = archiveOf(all);
   await writeFile(join(copy, ARCHIVE), archive.content);
-  const text = canonicalJson(manifestOf([...all, archive], heading));
+  const text = canonicalJson(manifestOf([...all, archive].map(listed), heading));
   const { publicKey, privateKey } = generateKeyPairSync('ed25519');
   await writeFile(join(copy, 'manifest.json'), text);
   const signature = {

@@ -2,20 +2,22 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
-import { computeRelease } from '../../api/reckoning/compute-release.js';
+import { archiveOf } from '../../api/reckoning/release-archive.js';
 import { sealedFiles } from '../../api/reckoning/sealed-files.js';
-import { manifestOf } from '../../api/reckoning/release-files.js';
+import { manifestOf, whole } from '../../api/reckoning/release-files.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { verifyScript } from '../../api/releases/verify/verify-script.js';
+import { listed } from './listed.js';
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');
 
 /** Writes the folder of a release as the program publishes it, signed with a key of the test; answers the text of its manifest. */
 export async function writeRelease(folder: string, inputs: ReleaseInputs): Promise<string> {
-  const files = sealedFiles(inputs, computeRelease(inputs), await verifyScript());
+  const inside = [...sealedFiles(inputs, await verifyScript())].map(whole);
+  const files = [...inside, archiveOf(inside)];
   const { revision, publishedAt, softwareVersion, previousDigest } = inputs;
   const manifest = canonicalJson(
-    manifestOf(files, { edition: inputs.evidence.edition.slug, revision, publishedAt, softwareVersion, previousDigest }),
+    manifestOf(files.map(listed), { edition: inputs.evidence.edition.slug, revision, publishedAt, softwareVersion, previousDigest }),
   );
   const signature = canonicalJson({
     formatVersion: 1,

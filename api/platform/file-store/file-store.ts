@@ -64,6 +64,12 @@ export class FileStore {
     return (await stat(this.place(path))).mtime;
   }
 
+  /** Moves a folder to where another may lie, which is taken away. */
+  async move(from: string, to: string): Promise<void> {
+    await this.remove(to);
+    await rename(this.place(from), this.place(to));
+  }
+
   /** Takes a file or a folder away; nothing happens when it is not there. */
   async remove(path: string): Promise<void> {
     await rm(this.place(path), { recursive: true, force: true });

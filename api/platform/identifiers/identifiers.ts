@@ -22,3 +22,14 @@ export class Identifiers {
 export function sha256(content: string | Uint8Array): string {
   return createHash('sha256').update(content).digest('hex');
 }
+
+/** Size and SHA-256 of a text that comes in parts. */
+export function sealOf(parts: Iterable<string>): { sizeBytes: number; sha256: string } {
+  const hash = createHash('sha256');
+  let sizeBytes = 0;
+  for (const part of parts) {
+    hash.update(part);
+    sizeBytes += Buffer.byteLength(part);
+  }
+  return { sizeBytes, sha256: hash.digest('hex') };
+}

@@ -1,5 +1,5 @@
 import { jsonFile } from '../release-files.js';
-import type { ReleaseFile } from '../release-files.js';
+import type { NamedFile, ReleaseFile } from '../release-files.js';
 import type { ReleaseInputs } from '../release-inputs.js';
 import { cited } from './cited.js';
 
@@ -10,7 +10,7 @@ const SPECIFICATION = 'https://w3id.org/ro/crate/1.1';
  * The release as a research object: what it is, whose, under which licence, and each file in it.
  * @see RO-Crate 1.1 (w3id.org/ro/crate/1.1), in the words of schema.org
  */
-export function roCrateFile(inputs: ReleaseInputs, files: readonly ReleaseFile[]): ReleaseFile {
+export function roCrateFile(inputs: ReleaseInputs, files: readonly NamedFile[]): ReleaseFile {
   const { title, abstract, publisher, version, publishedOn, keywords } = cited(inputs);
   const { licence } = inputs;
   const root = {
@@ -37,7 +37,7 @@ export function roCrateFile(inputs: ReleaseInputs, files: readonly ReleaseFile[]
   });
 }
 
-const fileOf = ({ path, mediaType }: ReleaseFile) => ({
+const fileOf = ({ path, mediaType }: NamedFile) => ({
   '@id': path,
   '@type': 'File',
   name: path,

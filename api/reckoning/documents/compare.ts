@@ -2,7 +2,8 @@
 import { partOfFit } from '../../measurement/bench-model/part-of-fit.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { canonicalJson } from '../canonical-json.js';
-import type { EditionContext, ReleaseContext } from './release-context.js';
+import { settled } from './release-context.js';
+import type { FittedContext, ReleaseContext } from './release-context.js';
 import type { ComparedEvidence } from '../evidence/edition-evidence.js';
 import type { EarlierEdition } from '../release-inputs.js';
 import { certaintyOf } from '../standings/certainty.js';
@@ -10,7 +11,7 @@ import { standingsOf } from '../standings/compute-edition.js';
 import type { EditionResults } from '../results/results.js';
 
 /** Ranks what may be compared: one context for an edition with one division, else one a division, in the order of the editor. */
-export function compare(context: EditionContext): ReleaseContext[] {
+export function compare(context: FittedContext): ReleaseContext[] {
   const { edition } = context.evidence;
   if (!edition.divisions) return [ranked(context, { ...context.evidence, edition }, context.computed, {})];
   const { divisions, scheme: _, ...whole } = edition;
@@ -28,10 +29,15 @@ export function compare(context: EditionContext): ReleaseContext[] {
 }
 
 /** @param seed goes into the seed of the draws beside the readings and the scheme */
-function ranked(context: EditionContext, evidence: ComparedEvidence, results: EditionResults, seed: object): ReleaseContext {
+function ranked(context: FittedContext, evidence: ComparedEvidence, results: EditionResults, seed: object): ReleaseContext {
   const compared = { ...results, ...evidence };
   const computed = { ...compared, standings: standingsOf(compared) };
-  return { ...context, evidence, computed, certainty: certaintyOf(computed, sha256(canonicalJson({ ...seededBy(evidence), ...seed }))) };
+  return {
+    ...context,
+    evidence,
+    computed: settled(computed),
+    certainty: certaintyOf(computed, sha256(canonicalJson({ ...seededBy(evidence), ...seed }))),
+  };
 }
 
 /** What the draws are seeded by: every counted reading by its submission, and the scheme. Nobody can choose it without changing a reading. */
@@ -68,6 +74,7 @@ function earlierWithin(earlier: EarlierEdition, slug: string, own: ReadonlySet<s
     ...whole,
     overall: same?.overall ?? [],
     categories: same?.categories ?? whole.categories.map((category) => ({ ...category, rows: [] })),
+    history: whole.history.filter(({ variant }) => own.has(variant)),
     results: whole.results.filter(({ variant }) => own.has(variant)),
   };
 }

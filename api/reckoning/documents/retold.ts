@@ -15,7 +15,11 @@ export interface Retold extends Omit<EarlierEdition, 'edition' | 'revision' | 'd
 }
 
 /** @param spreads what a release told of them; its bundle and its documents do not */
-export const retoldOf = (outputs: Bundle['outputs'], variants: readonly VariantDocument[], spreads?: SpreadsEvidence): Retold => ({
+export const retoldOf = (
+  outputs: Bundle['outputs'],
+  variants: readonly Pick<VariantDocument, 'variant' | 'history'>[],
+  spreads?: SpreadsEvidence,
+): Retold => ({
   ...placesIn(outputs),
   previousEdition: tablesIn(outputs)[0]?.edition.previousEdition ?? null,
   history: variants.flatMap(({ variant, history }) => history.slice(-1).map((point) => ({ variant: variant.slug, point }))),

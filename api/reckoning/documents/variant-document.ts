@@ -1,10 +1,5 @@
-import type {
-  CategoryDocument,
-  EditionDocument,
-  HistoryPoint,
-  VariantDocument,
-  VariantName,
-} from '../../contract/documents/release-documents.js';
+import type { EditionDocument, HistoryPoint, VariantDocument, VariantName } from '../../contract/documents/release-documents.js';
+import type { Tables } from './bundle.js';
 import { keyOf } from '../results/quantity.js';
 import { valueCell } from '../cells.js';
 import { budgetOf } from './budgets.js';
@@ -16,31 +11,15 @@ import { supersededIn } from './superseded-in.js';
 import { withdrawnOf } from './withdrawn-document.js';
 import { publishedSubmission } from './submission-document.js';
 
-/** The page of each entry of what is compared: its places, figures, claims, evidence and history. */
-export function variantDocuments(
-  context: ReleaseContext,
-  edition: EditionDocument,
-  categories: readonly CategoryDocument[],
-  corrected: ReadonlySet<string>,
-): VariantDocument[] {
-  const own = context.variants.filter(({ slug }) => context.division?.variants.includes(slug) ?? true);
-  return own.map((variant) => variantDocument(context, variant, edition, categories, corrected));
-}
-
-function variantDocument(
+/** The page of an entry: its places, figures, claims, evidence and history. */
+export function variantDocument(
   context: ReleaseContext,
   variant: VariantName,
-  edition: EditionDocument,
-  categories: readonly CategoryDocument[],
+  tables: Tables,
   corrected: ReadonlySet<string>,
 ): VariantDocument {
-  const excluded = edition.excluded.find((entry) => entry.variant.slug === variant.slug);
-  const incomplete = edition.incomplete.find((entry) => entry.variant.slug === variant.slug);
-  const overall = edition.overall.find((row) => row.variant.slug === variant.slug);
-  const rows = categories.flatMap(({ category, rows: all }) =>
-    all.filter((row) => row.variant.slug === variant.slug).map(({ variant: _, ...row }) => ({ category, row })),
-  );
-  const outcome = excluded ? 'excluded' : incomplete ? 'incomplete' : 'placed';
+  const standing = standingIn(tables, variant.slug);
+  const { excluded, incomplete, overall, rows, outcome } = standing;
   const results = [...(context.computed.results.get(variant.slug) ?? [])];
   return {
     ...headingOf(context),
@@ -59,12 +38,24 @@ function variantDocument(
     ...supersededIn(context.evidence, new Set([variant.slug])),
     spools: spoolsOf(context, variant.slug),
     budgets: budgetsOf(context, variant.slug),
-    history: [
-      ...earlierHistory(context, variant.slug),
-      historyPoint(context, variant.slug, corrected, { outcome, overallPlace: overall?.place ?? null, rows }),
-    ],
+    history: [...earlierHistory(context, variant.slug), historyPoint(context, variant.slug, corrected, standing)],
     siblings: context.variants.filter(({ line, slug }) => line.slug === variant.line.slug && slug !== variant.slug),
   };
+}
+
+/** The last line of its history: what this edition says of it. */
+export const newestPoint = (context: ReleaseContext, { slug }: VariantName, tables: Tables, corrected: ReadonlySet<string>): HistoryPoint =>
+  historyPoint(context, slug, corrected, standingIn(tables, slug));
+
+/** What the tables say of a variant. */
+function standingIn({ edition, categories }: Tables, slug: string) {
+  const excluded = edition.excluded.find((entry) => entry.variant.slug === slug);
+  const incomplete = edition.incomplete.find((entry) => entry.variant.slug === slug);
+  const rows = categories.flatMap(({ category, rows: all }) =>
+    all.filter((row) => row.variant.slug === slug).map(({ variant: _, ...row }) => ({ category, row })),
+  );
+  const outcome: HistoryPoint['outcome'] = excluded ? 'excluded' : incomplete ? 'incomplete' : 'placed';
+  return { excluded, incomplete, overall: edition.overall.find((row) => row.variant.slug === slug), rows, outcome };
 }
 
 const submissionsOf = ({ evidence }: ReleaseContext, slug: string) =>
@@ -111,13 +102,13 @@ function historyPoint(
   context: ReleaseContext,
   variant: string,
   corrected: ReadonlySet<string>,
-  { outcome, overallPlace, rows }: Pick<HistoryPoint, 'outcome' | 'overallPlace'> & { rows: VariantDocument['categories'] },
+  { outcome, overall, rows }: ReturnType<typeof standingIn>,
 ): HistoryPoint {
   return {
     edition: context.evidence.edition.slug,
     ...(context.division ? { division: context.division.slug } : {}),
     revision: context.revision,
-    overallPlace,
+    overallPlace: overall?.place ?? null,
     outcome,
     categories: rows.map(({ category, row }) => ({
       code: category.code,

@@ -5,6 +5,11 @@ import { diameterOf, forceOf, keyOf } from './quantity.js';
 import type { QuantityNamed } from './quantity.js';
 import type { EditionResults } from './results.js';
 
+/** Key of a measured quantity → whether it was fitted. */
+export interface WithFits {
+  readonly fits: Readonly<Record<string, Pick<EditionResults['fits'][string], 'kind'>>>;
+}
+
 /** One need of an entry in one category. */
 export interface Shortfall {
   readonly category: string;
@@ -39,14 +44,11 @@ export function disagreementOf(
 }
 
 /** Whether nothing tells what rigs and testers do to the results of a category: they are values then, and no places. */
-export const isUnplaced = (category: QuantityNamed, { fits }: Pick<EditionResults, 'fits'>): boolean =>
+export const isUnplaced = (category: QuantityNamed, { fits }: WithFits): boolean =>
   [category, forceOf(category), diameterOf(category)].some((one) => one !== null && fits[keyOf(one)]?.kind === 'values-only');
 
 /** What would give places to a category that is unplaced; null where it has them. */
-export const unplacedNeed = (
-  category: QuantityNamed & Pick<SchemeCategory, 'code'>,
-  results: Pick<EditionResults, 'fits'>,
-): string | null =>
+export const unplacedNeed = (category: QuantityNamed & Pick<SchemeCategory, 'code'>, results: WithFits): string | null =>
   isUnplaced(category, results)
     ? `what rigs and testers differ by in ${category.code}: nothing tells it; ${NUMBERS[FEWEST_CONTRASTS] ?? String(FEWEST_CONTRASTS)} second submissions do, or a reproducibility that the method states`
     : null;

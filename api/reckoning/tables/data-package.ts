@@ -1,9 +1,9 @@
-import { sha256 } from '../../platform/identifiers/identifiers.js';
+import { sealOf } from '../../platform/identifiers/identifiers.js';
 import { jsonFile } from '../release-files.js';
 import type { ReleaseFile } from '../release-files.js';
 import type { ReleaseInputs } from '../release-inputs.js';
-import { csvFile, csvPath } from './csv-file.js';
-import type { Column, Table } from './table.js';
+import type { CsvText } from './csv-text.js';
+import type { Column } from './table.js';
 
 /**
  * Describes the CSV files of a release to programs: columns, types, units, keys, sizes and digests.
@@ -11,7 +11,7 @@ import type { Column, Table } from './table.js';
  */
 export function dataPackageFile(
   { house, isDemo, revision, publishedAt, licence, evidence }: ReleaseInputs,
-  tables: readonly Table[],
+  tables: readonly CsvText[],
 ): ReleaseFile {
   const { slug, name } = evidence.edition;
   return jsonFile('datapackage.json', {
@@ -27,19 +27,20 @@ export function dataPackageFile(
   });
 }
 
-function resourceOf(table: Table) {
-  const { content } = csvFile(table);
+function resourceOf(csv: CsvText) {
+  const { table, path } = csv;
+  const { sizeBytes, sha256 } = sealOf(csv.file().parts);
   return {
     name: table.name,
     type: 'table',
     title: table.title,
-    path: csvPath(table),
+    path,
     scheme: 'file',
     format: 'csv',
     mediatype: 'text/csv',
     encoding: 'utf-8',
-    bytes: Buffer.byteLength(content),
-    hash: `sha256:${sha256(content)}`,
+    bytes: sizeBytes,
+    hash: `sha256:${sha256}`,
     dialect: { delimiter: ',', lineTerminator: '\r\n', quoteChar: '"', doubleQuote: true, header: true },
     schema: {
       fields: table.columns.map(fieldOf),

@@ -1,4 +1,4 @@
-import type { Category, CategoryDocument, EditionDocument, Figure, VariantDocument } from '../../contract/documents/release-documents.js';
+import type { Category, CategoryDocument, EditionDocument, Figure } from '../../contract/documents/release-documents.js';
 import type { Tables } from '../documents/bundle.js';
 import { keyOf } from '../results/quantity.js';
 import { integer, number, OF_VARIANT, optional, text, VARIANT } from './table.js';
@@ -10,12 +10,15 @@ const GROUP = optional(integer('group', 'Too-close-to-call group, 1 is the top g
 const LOW_PLACE = optional(integer('place low', 'Simultaneous 95 % place interval, best end'));
 const HIGH_PLACE = optional(integer('place high', 'Simultaneous 95 % place interval, worst end'));
 
-/** Who came where: overall, and in each category with the measured values. */
-export const standingsTables = (divisions: readonly Tables[], variants: readonly VariantDocument[]): Table[] => [
+/**
+ * Who came where: overall, and in each category with the measured values.
+ * @param figures of each variant, by its slug
+ */
+export const standingsTables = (divisions: readonly Tables[], figures: ReadonlyMap<string, readonly Figure[]>): Table[] => [
   overallTable(divisions.map(({ edition }) => edition)),
   resultsTable(
     divisions.flatMap(({ categories }) => categories),
-    new Map(variants.map(({ variant, figures }) => [variant.slug, figures])),
+    figures,
   ),
 ];
 

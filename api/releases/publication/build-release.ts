@@ -1,7 +1,8 @@
 import { Injectable } from '@nestjs/common';
+import { Readable } from 'node:stream';
 import { Problem } from '../../platform/errors/problem.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
-import { sha256 } from '../../platform/identifiers/identifiers.js';
+import { sealOf, sha256 } from '../../platform/identifiers/identifiers.js';
 import {
   categoryDocumentSchema,
   editionDocumentSchema,
@@ -10,14 +11,12 @@ import {
 } from '../../contract/documents/release-documents.js';
 import type { EditionDocument } from '../../contract/documents/release-documents.js';
 import type { ReleaseRequest } from '../../contract/endpoints/releases.js';
-import { canonicalJson } from '../../reckoning/canonical-json.js';
-import { computeRelease } from '../../reckoning/compute-release.js';
-import { manifestOf } from '../../reckoning/release-files.js';
-import type { ReleaseFile } from '../../reckoning/release-files.js';
+import { canonicalParts } from '../../reckoning/canonical-json.js';
+import type { FileInParts } from '../../reckoning/release-files.js';
 import type { ReleaseInputs } from '../../reckoning/release-inputs.js';
 import { sealedFiles } from '../../reckoning/sealed-files.js';
 import { GatherRelease } from './gather-release.js';
-import { compressFiles } from './compressed-files.js';
+import { HalfWrittenRelease } from './half-written-release.js';
 import { releaseProblems } from '../releases.errors.js';
 import { releaseFolder } from '../releases.read-model.js';
 import { verifyScript } from '../verify/verify-script.js';
@@ -41,6 +40,8 @@ interface Asked {
 
 /** Folder of what is known of builds, one a release by its id; any worker that shares the data folder reads it. */
 export const BUILT = 'built';
+/** Files that are written and compressed while the next are computed. */
+const AT_ONCE = 4;
 
 /** Computes the files of a release and writes them. What was built of the same inputs before is not built again. */
 @Injectable()
@@ -52,26 +53,33 @@ export class BuildRelease {
 
   async run({ id, edition, revision, erratum }: Asked, publishedAt: Date): Promise<Built> {
     const inputs = await this.gather.run(edition, revision, publishedAt, erratum as ReleaseRequest['erratum']);
-    const from = sha256(canonicalJson(inputs));
+    const { sha256: from } = sealOf(canonicalParts(inputs));
     const known = await this.files.read(noteOf(id));
     const before = known && (JSON.parse(known.toString('utf8')) as Built);
     if (before?.from === from) return before;
-    const built = await this.build(edition, inputs, from);
+    const built = await this.build(id, inputs, from);
     await this.files.write(noteOf(id), JSON.stringify(built));
     return built;
   }
 
-  private async build(edition: string, inputs: ReleaseInputs, from: string): Promise<Built> {
-    const computed = computeRelease(inputs);
-    const tables = checked(computed);
-    const files = sealedFiles(inputs, computed, await verifyScript());
-    if (tables.every(({ overall }) => overall.length === 0)) throw new Problem(releaseProblems['releases/no-standings']);
+  private async build(id: string, inputs: ReleaseInputs, from: string): Promise<Built> {
     const { revision, publishedAt, softwareVersion, previousDigest } = inputs;
-    const manifest = canonicalJson(manifestOf(files, { edition, revision, publishedAt, softwareVersion, previousDigest }));
-    const folder = releaseFolder(edition, revision, sha256(manifest));
-    const all = [...files, { path: 'manifest.json', content: manifest }];
-    for (const { path, content } of all) await this.files.write(`${folder}/${path}`, content);
-    await compressFiles(this.files, folder, all);
+    const { slug: edition } = inputs.evidence.edition;
+    const half = await HalfWrittenRelease.begin(this.files, releaseFolder(edition, revision, `half-${id}`));
+    const tables: Pick<EditionDocument, 'overall' | 'erratum'>[] = [];
+    const files = Readable.from(sealedFiles(inputs, await verifyScript()));
+    await files.forEach(
+      async (file: FileInParts) => {
+        const bytes = Buffer.concat([...file.parts].map((part) => Buffer.from(part)));
+        tables.push(...tablesIn(file.path, bytes));
+        await half.write(file, bytes);
+      },
+      { concurrency: AT_ONCE },
+    );
+    if (tables.every(({ overall }) => overall.length === 0)) throw new Problem(releaseProblems['releases/no-standings']);
+    await half.writeArchive();
+    const manifest = await half.seal({ edition, revision, publishedAt, softwareVersion, previousDigest });
+    await half.moveTo(releaseFolder(edition, revision, sha256(manifest)));
     return { from, manifest, previousDigest, erratum: tables[0]?.erratum ?? null };
   }
 }
@@ -85,11 +93,11 @@ const SCHEMAS = [
   [/^documents\/variants\//, variantDocumentSchema],
 ] as const;
 
-/** Holds each document against its schema before it is stored for good; answers the tables of what is compared. */
-function checked(files: readonly ReleaseFile[]): EditionDocument[] {
-  return files.flatMap(({ path, content }) => {
-    const document = SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(content));
-    // Of an edition with several divisions the edition's own document only lists them.
-    return path.endsWith('/edition.json') && document && 'overall' in document ? [document as EditionDocument] : [];
-  });
+/** Holds a document against its schema before it is stored for good; answers the tables of what is compared, where it is these. */
+function tablesIn(path: string, bytes: Buffer): Pick<EditionDocument, 'overall' | 'erratum'>[] {
+  const document = SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(bytes.toString('utf8')));
+  // Of an edition with several divisions the edition's own document only lists them.
+  if (!path.endsWith('/edition.json') || !document || !('overall' in document)) return [];
+  const { overall, erratum } = document as EditionDocument;
+  return [{ overall, erratum }];
 }

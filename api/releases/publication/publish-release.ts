@@ -12,7 +12,7 @@ import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { BuildRelease } from './build-release.js';
 import type { Built } from './build-release.js';
-import { compressFiles } from './compressed-files.js';
+import { compressFile } from './compressed-files.js';
 import { PublishedReleases } from '../published-releases.read-model.js';
 import { BUILD_SITE } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
@@ -122,7 +122,7 @@ export class PublishRelease {
     const signature = await this.key.sign(manifest);
     const folder = releaseFolder(edition, revision, digest);
     await this.files.write(`${folder}/signature.json`, signature);
-    await compressFiles(this.files, folder, [{ path: 'signature.json', content: signature }]);
+    await compressFile(this.files, folder, 'signature.json', signature);
     return { manifest, signature, digest, previousDigest, publishedAt, ...(erratum ? { erratum } : {}) };
   }
 

@@ -8,7 +8,7 @@ import { ARCHIVE, archiveOf } from '../../reckoning/release-archive.js';
 import type { ReleaseInputs } from '../../reckoning/release-inputs.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { GatherRelease } from './gather-release.js';
-import { compressFiles } from './compressed-files.js';
+import { compressFile } from './compressed-files.js';
 import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
 import type { PublishedRelease } from '../releases.read-model.js';
 import { verifyScript } from '../verify/verify-script.js';
@@ -54,7 +54,7 @@ export class RebuildFiles {
         const content = contents.get(digest);
         if (content === undefined) continue;
         await this.files.write(`${folderOf(release)}/${path}`, content);
-        await compressFiles(this.files, folderOf(release), [{ path, content }]);
+        await compressFile(this.files, folderOf(release), path, content);
         rebuilt.push(path);
       }
     };

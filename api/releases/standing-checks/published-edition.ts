@@ -15,16 +15,13 @@ export interface PublishedEdition {
   /** SHA-256 of the manifest as the record has it. */
   readonly digest: string;
   readonly manifestText: string;
-  readonly isCurrent: boolean;
-  /** Path → text, of every file that is there. */
-  readonly files: ReadonlyMap<string, string>;
   /** Path → SHA-256 of the bytes that are there. */
   readonly digests: ReadonlyMap<string, string>;
   /** The tables of what is compared: a release of several divisions is looked at once for each. */
   readonly edition: EditionDocument;
   readonly categories: readonly CategoryDocument[];
   readonly variants: readonly VariantDocument[];
-  readonly bundle: Bundle;
+  readonly outputs: Bundle['outputs'];
 }
 
 /** What a standing check found. */

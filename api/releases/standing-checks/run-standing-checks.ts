@@ -33,6 +33,8 @@ const exceptionsSchema = z.array(
   }),
 );
 
+const PAGES = 'documents/variants/';
+
 /** What the first check looks at: whether a release is whole. */
 type Head = Pick<PublishedEdition, 'name' | 'manifest' | 'manifestText' | 'digest' | 'digests'>;
 
@@ -67,8 +69,8 @@ export class RunStandingChecks {
     const faults: StandingFault[] = [];
     // One after the other: a house of many editions is larger than a machine.
     for (const release of list.filter(({ digest }) => !this.stood.has(digest))) {
-      const published = await this.contentsOf(release);
-      const found = faultsOf(contents, published, await this.toldTo(published, list));
+      const found: StandingFault[] = [];
+      for await (const part of this.contentsOf(release)) found.push(...faultsOf(contents, [part], await this.toldTo(part, list)));
       if (found.length === 0) this.stood.add(release.digest);
       faults.push(...found);
     }
@@ -86,16 +88,16 @@ export class RunStandingChecks {
     );
   }
 
-  private async list(): Promise<Listed[]> {
-    const found: Listed[] = [];
-    for (const { edition, revision, status } of await this.releases.list()) {
+  private async list(): Promise<PublishedRelease[]> {
+    const found: PublishedRelease[] = [];
+    for (const { edition, revision } of await this.releases.list()) {
       const release = await this.releases.find(edition, revision);
-      if (release) found.push({ ...release, isCurrent: status === 'published' });
+      if (release) found.push(release);
     }
     return found;
   }
 
-  private async headOf(release: Listed): Promise<Head> {
+  private async headOf(release: PublishedRelease): Promise<Head> {
     const digests = new Map<string, string>();
     for (const { path } of release.manifest.files) {
       const digest = await this.digestOf(`${folderOf(release)}/${path}`);
@@ -106,9 +108,8 @@ export class RunStandingChecks {
 
   /** A file is read again when it was changed, and by each new process: a house of many editions is larger than what a disk reads in a minute. */
   private async digestOf(path: string): Promise<string | null> {
-    const stamp = await this.files.stampOf(path);
+    const [stamp, known] = [await this.files.stampOf(path), this.asRead.get(path)];
     if (stamp === null) return null;
-    const known = this.asRead.get(path);
     if (known?.stamp === stamp) return known.digest;
     const bytes = await this.files.read(path);
     if (!bytes) return null;
@@ -117,40 +118,43 @@ export class RunStandingChecks {
     return digest;
   }
 
-  private read(release: PublishedRelease, path: string): Promise<Buffer | null> {
-    return this.files.read(`${folderOf(release)}/${path}`);
+  private async document<T>(release: PublishedRelease, path: string): Promise<T> {
+    return JSON.parse((await this.files.read(`${folderOf(release)}/${path}`))?.toString('utf8') ?? 'null') as T;
   }
 
-  private async contentsOf(release: Listed): Promise<PublishedEdition[]> {
-    const [files, digests] = [new Map<string, string>(), new Map<string, string>()];
-    for (const { path, sha256: digest } of release.manifest.files) {
-      files.set(path, (await this.read(release, path))?.toString('utf8') ?? '');
-      digests.set(path, digest);
-    }
-    const parsed = (path: string): unknown => JSON.parse(files.get(path) ?? 'null');
-    const inFolder = (folder: string): unknown[] => [...files.keys()].filter((path) => path.startsWith(folder)).map(parsed);
-    const variants = inFolder('documents/variants/') as VariantDocument[];
-    const file = parsed('documents/edition.json') as EditionDocument | EditionOfDivisions;
-    const common = { ...namesOf(release), isCurrent: release.isCurrent, files, digests, bundle: parsed('bundle.json') as Bundle };
+  private async documents<T>(release: PublishedRelease, paths: readonly string[]): Promise<T[]> {
+    const found: T[] = [];
+    for (const path of paths) found.push(await this.document<T>(release, path));
+    return found;
+  }
+
+  /** A release of several divisions one division after the other: all of a large one would not be held at once. */
+  private async *contentsOf(release: PublishedRelease): AsyncGenerator<PublishedEdition> {
+    const paths = release.manifest.files.map(({ path }) => path);
+    const { outputs } = await this.document<Bundle>(release, 'bundle.json');
+    const digests = new Map(release.manifest.files.map(({ path, sha256: digest }) => [path, digest]));
+    const file = await this.document<EditionDocument | EditionOfDivisions>(release, 'documents/edition.json');
+    const pagesOf = (variants: readonly string[]) => variants.map((slug) => `${PAGES}${slug}.json`).filter((path) => digests.has(path));
     const folders =
       'divisions' in file
-        ? file.divisions.map(({ slug }) => [`documents/divisions/${slug}`, slug] as const)
-        : [['documents', undefined] as const];
-    return folders.map(([folder, division]) => ({
-      ...common,
-      edition: parsed(`${folder}/edition.json`) as EditionDocument,
-      categories: inFolder(`${folder}/standings/`) as CategoryDocument[],
-      variants: variants.filter((variant) => variant.division?.slug === division),
-    }));
+        ? file.divisions.map(({ slug, variants }) => [`documents/divisions/${slug}`, pagesOf(variants)] as const)
+        : [['documents', paths.filter((path) => path.startsWith(PAGES))] as const];
+    for (const [folder, own] of folders) {
+      const standings = paths.filter((path) => path.startsWith(`${folder}/standings/`));
+      yield {
+        ...namesOf(release),
+        digests,
+        outputs,
+        edition: await this.document<EditionDocument>(release, `${folder}/edition.json`),
+        categories: await this.documents<CategoryDocument>(release, standings),
+        variants: await this.documents<VariantDocument>(release, own),
+      };
+    }
   }
 
   /** What the releases that these histories name say of themselves; of a whole release no more than that is kept. */
-  private async toldTo(published: readonly PublishedEdition[], list: readonly Listed[]): Promise<ToldPoints> {
-    const named = new Set(
-      published.flatMap(({ variants }) =>
-        variants.flatMap(({ history }) => history.slice(0, -1).map(({ edition, revision }) => `${edition}/${revision}`)),
-      ),
-    );
+  private async toldTo({ variants }: PublishedEdition, list: readonly PublishedRelease[]): Promise<ToldPoints> {
+    const named = new Set(variants.flatMap(({ history }) => history.slice(0, -1).map(({ edition, revision }) => `${edition}/${revision}`)));
     const told = new Map<string, ReadonlyMap<string, HistoryPoint>>();
     for (const release of list) {
       const { name } = namesOf(release);
@@ -159,7 +163,7 @@ export class RunStandingChecks {
     return told;
   }
 
-  private async pointsOf(release: Listed): Promise<ReadonlyMap<string, HistoryPoint>> {
+  private async pointsOf(release: PublishedRelease): Promise<ReadonlyMap<string, HistoryPoint>> {
     const points = this.points.get(release.digest) ?? new Map<string, HistoryPoint>();
     if (!this.points.has(release.digest)) {
       for (const { variant, point } of await this.historyIn(release)) points.set(variant, point);
@@ -169,20 +173,17 @@ export class RunStandingChecks {
   }
 
   /** A release from before it told so itself is asked page by page. */
-  private async historyIn(release: Listed): Promise<Retold['history']> {
-    const told = await this.read(release, RETOLD);
-    if (told) return (JSON.parse(told.toString('utf8')) as Retold).history;
+  private async historyIn(release: PublishedRelease): Promise<Retold['history']> {
+    const told = await this.document<Retold | null>(release, RETOLD);
+    if (told) return told.history;
+    const pages = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith(PAGES));
     const history: { variant: string; point: HistoryPoint }[] = [];
-    for (const { path } of release.manifest.files.filter((file) => file.path.startsWith('documents/variants/'))) {
-      const page = JSON.parse((await this.read(release, path))?.toString('utf8') ?? 'null') as VariantDocument;
-      history.push(...page.history.slice(-1).map((point) => ({ variant: page.variant.slug, point })));
+    for (const page of pages) {
+      const { variant, history: points } = await this.document<VariantDocument>(release, page);
+      history.push(...points.slice(-1).map((point) => ({ variant: variant.slug, point })));
     }
     return history;
   }
-}
-
-interface Listed extends PublishedRelease {
-  readonly isCurrent: boolean;
 }
 
 const folderOf = ({ edition, revision, digest }: PublishedRelease): string => releaseFolder(edition, revision, digest);

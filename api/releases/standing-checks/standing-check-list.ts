@@ -119,9 +119,9 @@ const documentsAgree: StandingCheck = {
   run: (published) => published.flatMap((one) => [...bundleDiffers(one), ...one.variants.flatMap((variant) => rowsDiffer(one, variant))]),
 };
 
-function bundleDiffers({ name, bundle, edition, categories }: PublishedEdition) {
+function bundleDiffers({ name, outputs, edition, categories }: PublishedEdition) {
   const byCode = (list: PublishedEdition['categories']) => [...list].sort((a, b) => (a.category.code < b.category.code ? -1 : 1));
-  const isSame = tablesIn(bundle.outputs).some(
+  const isSame = tablesIn(outputs).some(
     (tables) =>
       tables.edition.division?.slug === edition.division?.slug &&
       canonicalJson(tables.edition) === canonicalJson(edition) &&

@@ -1,16 +1,19 @@
-import { createPublicKey, verify } from 'node:crypto';
+import { createHash } from 'node:crypto';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { FORMAT_VERSION } from '../../contract/documents/release-documents.js';
-import type { Manifest, ReleaseSignature } from '../../contract/documents/release-documents.js';
+import type { Manifest } from '../../contract/documents/release-documents.js';
 import { canonicalJson } from '../../reckoning/canonical-json.js';
-import { computeRelease } from '../../reckoning/compute-release.js';
 import { RETOLD } from '../../reckoning/documents/retold.js';
 import { SENSITIVITY } from '../../reckoning/documents/sensitivity.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
-import { ARCHIVE, archiveOf } from '../../reckoning/release-archive.js';
+import type { ReleaseInputs } from '../../reckoning/release-inputs.js';
 import { citationFiles } from '../../reckoning/citation/citation-files.js';
+import { Archive, ARCHIVE } from '../../reckoning/release-archive.js';
+import { whole } from '../../reckoning/release-files.js';
+import { filesOf } from '../../reckoning/sealed-files.js';
 import { countFigures, differencesOf } from './differences.js';
 import type { Difference } from './differences.js';
+import { fingerprintOf, signatureFaults } from './signature-faults.js';
 
 /** A release to verify: a folder or an address. */
 export interface ReleaseSource {
@@ -50,12 +53,12 @@ const SEALS = ['manifest.json', 'signature.json'];
  * @throws Error when there is no manifest or no bundle to start from
  */
 export async function verifyRelease(source: ReleaseSource, program?: string): Promise<Verdict> {
-  const manifestText = await textOf(source, 'manifest.json');
+  const manifestText = await textIn(source, 'manifest.json');
+  if (manifestText === null) throw new Error(`${source.name} has no manifest.json; expected the folder or address of a release.`);
   const manifest = parsed(source, 'manifest.json', manifestText) as Manifest;
-  const texts = new Map<string, string>();
-  const sealed = (await Promise.all(manifest.files.map((file) => againstManifest(source, file, texts)))).flat();
+  const found = await againstManifest(source, manifest);
   const signature = await source.read('signature.json');
-  const computed = recompute(source, manifest, texts);
+  const computed = await recompute(source, manifest, found.digests);
   const isOwn = program === undefined || manifest.files.some(({ path, sha256: of }) => path === SCRIPT && of === program);
   return {
     name: source.name,
@@ -68,7 +71,7 @@ export async function verifyRelease(source: ReleaseSource, program?: string): Pr
     figures: computed.figures,
     differences: [
       ...canonical('manifest.json', manifestText),
-      ...(sealed.length > 0 ? sealed : archiveFaults(manifest, texts)),
+      ...found.differences,
       ...signatureFaults(signature, manifestText),
       ...(await unlisted(source, manifest)),
       ...(isOwn ? computed.differences : []),
@@ -77,10 +80,9 @@ export async function verifyRelease(source: ReleaseSource, program?: string): Pr
   };
 }
 
-async function textOf(source: ReleaseSource, path: string): Promise<string> {
+async function textIn(source: ReleaseSource, path: string): Promise<string | null> {
   const bytes = await source.read(path);
-  if (!bytes) throw new Error(`${source.name} has no ${path}; expected the folder or address of a release.`);
-  return new TextDecoder().decode(bytes);
+  return bytes && new TextDecoder().decode(bytes);
 }
 
 function parsed(source: ReleaseSource, path: string, text: string): unknown {
@@ -93,15 +95,47 @@ function parsed(source: ReleaseSource, path: string, text: string): unknown {
 
 const canonical = (file: string, text: string): Difference[] => differencesOf(file, text, canonicalJson(JSON.parse(text)));
 
-async function againstManifest(source: ReleaseSource, file: Manifest['files'][number], texts: Map<string, string>): Promise<Difference[]> {
-  const bytes = await source.read(file.path);
+interface Found {
+  readonly differences: readonly Difference[];
+  /** Path → SHA-256 of what is there. */
+  readonly digests: ReadonlyMap<string, string>;
+}
+
+/** So many files are asked for at once; of a large release nobody holds all. */
+const AT_ONCE = 16;
+
+/** Holds every file against the manifest, and all of them against the archive, which is to hold what lies beside it, byte for byte. */
+async function againstManifest(source: ReleaseSource, { files }: Manifest): Promise<Found> {
+  const differences: Difference[] = [];
+  const digests = new Map<string, string>();
+  const [archive, archived] = [new Archive(), createHash('sha256')];
+  for (let at = 0; at < files.length; at += AT_ONCE) {
+    const some = files.slice(at, at + AT_ONCE);
+    const contents = await Promise.all(some.map(({ path }) => source.read(path)));
+    for (const [i, file] of some.entries()) {
+      const bytes = contents[i] ?? null;
+      if (bytes) digests.set(file.path, sha256(bytes));
+      differences.push(...unlike(file, bytes, digests.get(file.path)));
+      if (!bytes) continue;
+      if (file.path !== ARCHIVE) archived.update(archive.add(file.path, bytes));
+    }
+  }
+  for (const part of archive.end()) archived.update(part);
+  return { differences: differences.length > 0 ? differences : archiveFaults(files, archived.digest('hex')), digests };
+}
+
+function unlike(file: Manifest['files'][number], bytes: Uint8Array | null, digest = ''): Difference[] {
   // Whoever unpacked the archive has all that is in it.
   if (!bytes && file.path === ARCHIVE) return [];
   if (!bytes) return [{ file: file.path, where: '', found: 'no such file', expected: 'the file that the manifest lists' }];
-  texts.set(file.path, new TextDecoder().decode(bytes));
-  const found = `${bytes.length} bytes, SHA-256 ${sha256(bytes)}`;
+  const found = `${bytes.length} bytes, SHA-256 ${digest}`;
   const expected = `${file.sizeBytes} bytes, SHA-256 ${file.sha256}`;
   return found === expected ? [] : [{ file: file.path, where: '', found, expected }];
+}
+
+function archiveFaults(files: Manifest['files'], expected: string): Difference[] {
+  const found = files.find(({ path }) => path === ARCHIVE)?.sha256 ?? expected;
+  return found === expected ? [] : [{ file: ARCHIVE, where: '', found: `SHA-256 ${found}`, expected: `SHA-256 ${expected}` }];
 }
 
 /** A file that nobody signed for is not part of the release. */
@@ -113,61 +147,40 @@ async function unlisted(source: ReleaseSource, { files }: Manifest): Promise<Dif
     .map((file) => ({ file, where: '', found: 'a file that the manifest does not list', expected: 'no such file' }));
 }
 
-function signatureFaults(bytes: Uint8Array | null, manifestText: string): Difference[] {
-  const fault = (found: string): Difference[] => [
-    { file: 'signature.json', where: '', found, expected: 'the publisher’s signature of manifest.json' },
-  ];
-  if (!bytes) return fault('no such file');
-  try {
-    const { publicKey, signature, ...rest } = JSON.parse(new TextDecoder().decode(bytes)) as ReleaseSignature;
-    if (canonicalJson({ publicKey, signature, ...rest }) !== new TextDecoder().decode(bytes))
-      return fault('another form than the canonical one');
-    if (canonicalJson(rest) !== canonicalJson({ formatVersion: 1, algorithm: 'Ed25519', signed: 'manifest.json' }))
-      return fault('another kind of signature');
-    const key = createPublicKey({ key: Buffer.from(publicKey, 'base64'), format: 'der', type: 'spki' });
-    const isCanonical = [publicKey, signature].every((text) => Buffer.from(text, 'base64').toString('base64') === text);
-    return isCanonical && verify(null, Buffer.from(manifestText), key, Buffer.from(signature, 'base64'))
-      ? []
-      : fault('a signature that does not fit');
-  } catch {
-    return fault('what is not a signature');
-  }
-}
-
-/** What is in the archive is what lies beside it, byte for byte. */
-function archiveFaults({ files }: Manifest, texts: ReadonlyMap<string, string>): Difference[] {
-  const found = files.find(({ path }) => path === ARCHIVE)?.sha256;
-  if (found === undefined) return [];
-  const inside = files.filter(({ path }) => path !== ARCHIVE).map(({ path }) => ({ path, mediaType: '', content: texts.get(path) ?? '' }));
-  const expected = sha256(archiveOf(inside).content);
-  return found === expected ? [] : [{ file: ARCHIVE, where: '', found: `SHA-256 ${found}`, expected: `SHA-256 ${expected}` }];
-}
-
-function fingerprintOf(bytes: Uint8Array): string | null {
-  try {
-    return sha256(Buffer.from((JSON.parse(new TextDecoder().decode(bytes)) as ReleaseSignature).publicKey, 'base64'));
-  } catch {
-    return null;
-  }
-}
-
-function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap<string, string>) {
-  const bundle = texts.get('bundle.json');
-  if (bundle === undefined) throw new Error(`${source.name} has no bundle.json; there is nothing to compute from.`);
-  const { formatVersion, inputs } = parsed(source, 'bundle.json', bundle) as Pick<Bundle, 'inputs'> & { readonly formatVersion: number };
-  if (formatVersion !== FORMAT_VERSION) return { figures: null, differences: [] };
+async function recompute(source: ReleaseSource, manifest: Manifest, digests: ReadonlyMap<string, string>) {
+  const inputs = await inputsIn(source);
+  if (inputs === null) return { figures: null, differences: [] };
   const listed = new Set(manifest.files.map(({ path }) => path));
-  const release = computeRelease(inputs);
-  const citations = citationFiles(inputs, release);
-  // Releases of before there were such files have none, and lack nothing.
-  const later = new Set([RETOLD, ...citations.map(({ path }) => path)]);
-  const isLater = (path: string): boolean => later.has(path) || path.endsWith(`/${SENSITIVITY}`);
-  const computed = [...release, ...citations].filter(({ path }) => listed.has(path) || !isLater(path));
-  const paths = new Set([...computed.map(({ path }) => path), SCRIPT, ARCHIVE]);
-  const differences = computed.flatMap(({ path, content }) => differencesOf(path, texts.get(path) ?? '', content));
+  const paths = new Set([SCRIPT, ARCHIVE]);
+  const differences: Difference[] = [];
+  let figures = 0;
+  for (const file of filesOf(inputs)) {
+    const { path, content } = whole(file);
+    if (!listed.has(path) && isLater(inputs, path)) continue;
+    paths.add(path);
+    if (path.startsWith('documents/')) figures += countFigures(JSON.parse(content));
+    // What is as it was computed is not asked for again.
+    if (digests.get(path) !== sha256(content)) differences.push(...differencesOf(path, (await textIn(source, path)) ?? '', content));
+  }
   const extra = manifest.files
     .filter(({ path }) => !paths.has(path))
     .map(({ path }) => ({ file: path, where: '', found: 'a file that nothing computes', expected: 'no such file' }));
+  return { figures, differences: [...differences, ...extra, ...misheaded(manifest, inputs)] };
+}
+
+/** Null of a format that this program does not compute. */
+async function inputsIn(source: ReleaseSource): Promise<ReleaseInputs | null> {
+  const bundle = await textIn(source, 'bundle.json');
+  if (bundle === null) throw new Error(`${source.name} has no bundle.json; there is nothing to compute from.`);
+  const { formatVersion, inputs } = parsed(source, 'bundle.json', bundle) as Pick<Bundle, 'inputs'> & { readonly formatVersion: number };
+  return formatVersion === FORMAT_VERSION ? inputs : null;
+}
+
+/** Releases of before there was such a file have none, and lack nothing. */
+const isLater = (inputs: ReleaseInputs, path: string): boolean =>
+  path === RETOLD || path.endsWith(`/${SENSITIVITY}`) || citationFiles(inputs, []).some((file) => file.path === path);
+
+function misheaded(manifest: Manifest, inputs: ReleaseInputs): Difference[] {
   const headings = [
     ['edition', manifest.edition, inputs.evidence.edition.slug],
     ['revision', manifest.revision, inputs.revision],
@@ -175,12 +188,7 @@ function recompute(source: ReleaseSource, manifest: Manifest, texts: ReadonlyMap
     ['softwareVersion', manifest.softwareVersion, inputs.softwareVersion],
     ['previousDigest', manifest.previousDigest, inputs.previousDigest],
   ] as const;
-  const headed = headings
+  return headings
     .filter(([, found, expected]) => found !== expected)
     .map(([name, found, expected]) => ({ file: 'manifest.json', where: `/${name}`, found: String(found), expected: String(expected) }));
-  const documents = computed.filter(({ path }) => path.startsWith('documents/'));
-  return {
-    figures: documents.reduce((sum, { content }) => sum + countFigures(JSON.parse(content)), 0),
-    differences: [...differences, ...extra, ...headed],
-  };
 }

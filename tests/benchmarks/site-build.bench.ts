@@ -10,7 +10,6 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { makeReleases } from '../support/make-release.js';
-import { serveFolders } from '../support/serve-folder.js';
 
 const ROOT = fileURLToPath(new URL('../..', import.meta.url));
 const ASTRO = join(ROOT, 'node_modules/astro/bin/astro.mjs');
@@ -91,9 +90,8 @@ const rows: (Pair & { variants: number; pages: number; bare: Build })[] = [];
 for (const variants of sizes.length > 0 ? sizes : [60, 2000, 10_000]) {
   const folder = await mkdtemp(join(tmpdir(), 'site-build-'));
   await makeReleases(join(folder, 'api'), { editions: 1, variants });
-  const api = await serveFolders(join(folder, 'api'));
   const out = join(folder, 'out/site');
-  const env = { API_URL: api.url, PUBLIC_URL: 'https://trials.example', SITE_OUT: out };
+  const env = { RELEASES_FOLDER: join(folder, 'api'), PUBLIC_URL: 'https://trials.example', SITE_OUT: out };
   const first = await build(join(ROOT, 'site'), env);
   const { pages, meanBytes } = await weigh(out);
   const bare = await build(await bareProject(folder, pages, 0), {});
@@ -102,7 +100,6 @@ for (const variants of sizes.length > 0 ? sizes : [60, 2000, 10_000]) {
   // What else the machine does comes and goes: of small ones the pair in the middle.
   while (variants <= 2000 && pairs.length < 3)
     pairs.push({ own: await build(join(ROOT, 'site'), env), asHeavy: await build(heavyProject, {}) });
-  await api.close();
   rows.push({ variants, pages, bare, ...inTheMiddle(pairs) });
   await rm(folder, { recursive: true });
   console.log(`${variants} variants, ${pages} pages of ${meanBytes} bytes`);

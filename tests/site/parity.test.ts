@@ -143,3 +143,35 @@ test('labels, rigs and records: no number that their documents do not hold', asy
     [],
   );
 });
+
+/** [%] Where a drawing has its dots, within the axes of a map. */
+const dotsOf = (html: string): (readonly [number, number])[] =>
+  [...html.matchAll(/class="dot" cx="([\d.]+)%" cy="([\d.]+)%"/g)].map(([, cx, cy]) => [(Number(cx) - 8) / 0.86, (Number(cy) - 6) / 0.82]);
+const mapIn = (html: string): string => /<svg class="line-map"[\s\S]*?<ul/.exec(html)?.[0] ?? '';
+
+test('a map stands on the page of each of its lines, all others as one drawing; and the three that are nearest are named', async () => {
+  const map = mapIn(await page('editions/2026/map'));
+  const shown = [...map.matchAll(/href="\/variants\/([^/]+)\/"/g)].map(([, slug = '']) => slug);
+  const dots = dotsOf(map);
+  expect([dots.length > 10, shown.length]).toEqual([true, dots.length]);
+  const variants = await Promise.all(shown.map(async (slug) => (await document(`variants/${slug}.json`)) as VariantDocument));
+  const sizes = variants.map(({ variant, figures }) => ({
+    line: variant.line.slug,
+    force: Number(figures.find(({ quantity }) => quantity.startsWith('breakingForce'))?.value),
+    diameter: Number(figures.find(({ quantity }) => quantity.startsWith('diameter'))?.value),
+  }));
+  for (const [i, slug] of shown.entries()) {
+    const html = await page(`variants/${slug}`);
+    const own = mapIn(html);
+    expect(dotsOf(own)).toEqual([dots[i]]);
+    const [, path = ''] = /class="spots" d="([^"]*)"/.exec(own) ?? [];
+    const drawn = [...path.matchAll(/M([\d.]+) ([\d.]+)h0/g)].map(([, x, y]) => [Number(x), Number(y)] as const);
+    const isDrawn = ([x, y]: readonly [number, number]) => drawn.some(([dx, dy]) => Math.abs(dx - x) < 0.1 && Math.abs(dy - y) < 0.1);
+    expect([slug, dots.filter((dot) => !isDrawn(dot))]).toEqual([slug, []]);
+    const [, next = ''] = /id="next"[\s\S]*?<ul>([\s\S]*?)<\/ul>/.exec(html) ?? [];
+    const named = [...next.matchAll(/<a href="\/variants\/([^/]+)\/"/g)].map(([, one = '']) => one);
+    const away = (k: number) => Math.hypot(sizes[k]!.force / sizes[i]!.force - 1, sizes[k]!.diameter / sizes[i]!.diameter - 1);
+    const others = [...shown.keys()].filter((k) => sizes[k]!.line !== sizes[i]!.line).toSorted((a, b) => away(a) - away(b));
+    expect([slug, named]).toEqual([slug, others.slice(0, 3).map((k) => shown[k])]);
+  }
+});

@@ -1,7 +1,18 @@
 import { draw, FACE, type Drawn } from './picture-frame.js';
 
 /** What a style sheet says of a drawing; in a picture the drawing has to say it itself. */
-const SAID = ['fill', 'stroke', 'stroke-width', 'stroke-dasharray', 'opacity', 'font-size', 'font-weight', 'vector-effect', 'paint-order'];
+const SAID = [
+  'fill',
+  'stroke',
+  'stroke-width',
+  'stroke-dasharray',
+  'stroke-linecap',
+  'opacity',
+  'font-size',
+  'font-weight',
+  'vector-effect',
+  'paint-order',
+];
 const SHOWN_IN_FULL = 760;
 
 /** A chart of the page, as it is drawn there. */

@@ -1,19 +1,10 @@
 import type { CatalogueDocument } from '../../../api/contract/documents/release-documents.js';
+import { once } from './once.js';
 
 type Maker = CatalogueDocument['makers'][number];
 type Line = Maker['lines'][number];
 interface Row {
   readonly variant: { readonly slug: string };
-}
-
-/** Makes something of a part of a document once, however many pages ask: with ten thousand variants they must not each go through it. */
-function once<Part extends object, Made>(make: (part: Part) => Made): (part: Part) => Made {
-  const known = new WeakMap<Part, Made>();
-  return (part) => {
-    const made = known.get(part) ?? make(part);
-    known.set(part, made);
-    return made;
-  };
 }
 
 const rowsBySlug = once((rows: readonly Row[]) => new Map(rows.map((row) => [row.variant.slug, row])));

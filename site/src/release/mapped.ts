@@ -1,6 +1,6 @@
 import { fullName } from '../words/variant-words.js';
 import { addressesOf } from './addresses.js';
-import type { Release } from './load-release.js';
+import type { Tables } from './load-release.js';
 import { measuresOf } from './measures-of.js';
 import type { Figure, VariantName } from '../../../api/contract/documents/release-documents.js';
 
@@ -32,10 +32,21 @@ const placeOf = ({ value, low, high }: Figure): Place => ({
 });
 const numberOf = (text: string | null) => (text === null ? null : Number(text));
 
-/** Those of some variants that can stand on the map, thinnest first. */
-export async function mapped(release: Release, variants: readonly VariantName[]): Promise<Mapped[]> {
-  const [measures, addresses] = [await measuresOf(release), await addressesOf(release.summary.edition, release.summary.revision)];
-  const lines = variants.flatMap((variant): Mapped[] => {
+// Every variant's page shows the map of its tables.
+const known = new Map<string, Promise<Mapped[]>>();
+
+/** Those of some tables that can stand on the map, thinnest first. */
+export function mapped(tables: Tables): Promise<Mapped[]> {
+  const key = tables.address + tables.folder;
+  const found = known.get(key) ?? look(tables);
+  known.set(key, found);
+  return found;
+}
+
+async function look(tables: Tables): Promise<Mapped[]> {
+  const { edition, revision, overall, incomplete } = await tables.edition();
+  const [measures, addresses] = [await measuresOf(tables), await addressesOf(edition.slug, revision)];
+  const lines = [...overall, ...incomplete].flatMap(({ variant }): Mapped[] => {
     const found = measures.get(variant.slug);
     if (!found?.force || !found.diameter) return [];
     return [

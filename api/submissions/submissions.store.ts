@@ -55,7 +55,7 @@ export class SubmissionsStore {
   }
 
   /**
-   * Stores submissions that are handed in for the first time; what belongs to their first revisions is stored after them.
+   * Stores submissions that are handed in for the first time; their first revisions are stored before or after them.
    * @param records by the references that they get
    */
   async create(
@@ -75,26 +75,24 @@ export class SubmissionsStore {
 
   /** @param records by the ids of their submissions */
   async addRevisions(tx: Transaction, revision: RevisionHead, records: ReadonlyMap<string, SubmissionRecord>): Promise<void> {
-    for (const rows of this.revisionRows(revision, records)) await insertRows(tx, rows);
+    const { revisions, instruments } = this.revisionRows(revision, records);
+    for (const rows of [...revisions, instruments]) await insertRows(tx, rows);
   }
 
   /**
-   * Rows of revisions and of all that belongs to them, in the order in which the tables take them.
+   * Rows of revisions and of all that belongs to them, in the order in which the tables take them. All but their instruments may be stored
+   * before the submissions: naming an instrument makes others wait.
    * @param records by the ids of their submissions
    */
-  revisionRows(revision: RevisionHead, records: ReadonlyMap<string, SubmissionRecord>): TableRows[] {
+  revisionRows(revision: RevisionHead, records: ReadonlyMap<string, SubmissionRecord>): { revisions: TableRows[]; instruments: TableRows } {
     const withIds = [...records].map(([submissionId, record]) => ({ id: uuid7(), submissionId, ...revision, record }));
     const specimens = withIds.flatMap(({ id, record }) =>
       record.specimens.map((specimen) => ({ id: uuid7(), revisionId: id, ...specimen })),
     );
-    return [
+    const revisions = [
       tableRows(
         'submission_revision',
         withIds.map(({ record, ...row }) => ({ ...row, ...record.revision, checkSetVersion: CHECK_SET_VERSION })),
-      ),
-      tableRows(
-        'submission_instrument',
-        withIds.flatMap(({ id, record }) => record.instruments.map((instrument) => ({ revisionId: id, ...instrument }))),
       ),
       this.findings.rows(withIds.flatMap(({ id, record }) => record.findings.map((finding) => ({ revisionId: id, finding })))),
       tableRows(
@@ -113,6 +111,11 @@ export class SubmissionsStore {
         specimens.flatMap(({ id, readings }) => readings.map(({ siUnit: _, ...reading }) => ({ id: uuid7(), specimenId: id, ...reading }))),
       ),
     ];
+    const instruments = tableRows(
+      'submission_instrument',
+      withIds.flatMap(({ id, record }) => record.instruments.map((instrument) => ({ revisionId: id, ...instrument }))),
+    );
+    return { revisions, instruments };
   }
 
   /** A draft or a returned submission becomes submitted; what its next revision says of the bench day stands on the row too. */

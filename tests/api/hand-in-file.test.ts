@@ -293,8 +293,3 @@ test('a form too is taken once for a key: its file is what counts', async () => 
   expect(again.headers['idempotency-replayed']).toBe('true');
   expect((await form('form-b', 'two').expect(422)).body.code).toBe('request/key-reused');
 });
-
-test('10 000 specimens in one file are taken', async () => {
-  const rows = Array.from({ length: 10 }, (_, at) => rowsOf(1000, { mark: `big${at}` }));
-  expect((await send(csv(rows.flat())).expect(201)).body.submissions).toHaveLength(10);
-});

@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
 import { basename } from 'node:path';
 import { readConfig } from '../../api/config.js';
+import { SERVER_OPTIONS } from '../../api/platform/start-up/server-options.js';
 import { SIGN_OF_LIFE } from '../../api/platform/jobs/sign-of-life.js';
 
 interface Service {
@@ -102,7 +103,8 @@ test('only the proxy is reached from outside, and only from this machine', () =>
 test('every command is a program of ours, compiled, and what starts all of it is not in the image', () => {
   const commands = [api, worker, migrate].map(({ command }) => command!);
   expect(commands.map(([program]) => program)).toEqual(['node', 'node', 'node']);
-  for (const [, file] of commands) {
+  expect(api.command!.slice(1, -1)).toEqual(SERVER_OPTIONS);
+  for (const file of [api.command!.at(-1), worker.command![1], migrate.command![1]]) {
     expect(file).toMatch(/^api\/.*\.js$/);
     expect(existsSync(ROOT + file!.replace(/js$/, 'ts'))).toBe(true);
   }

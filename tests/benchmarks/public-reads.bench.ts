@@ -9,6 +9,7 @@ import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { findFreePort } from '../../api/platform/embedded-postgres/free-port.js';
+import { SERVER_OPTIONS } from '../../api/platform/start-up/server-options.js';
 import { waitUntilReady } from '../../api/platform/start-up/wait-until-ready.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
@@ -141,7 +142,10 @@ async function startOwn(): Promise<Server> {
     PORT: String(port),
     REQUESTS_PER_MINUTE: '1000000',
   };
-  const child = spawn(process.execPath, [...LOADER, 'api/main.ts'], { env, stdio: ['ignore', 'inherit', 'inherit', 'ipc'] });
+  const child = spawn(process.execPath, [...SERVER_OPTIONS, ...LOADER, 'api/main.ts'], {
+    env,
+    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
+  });
   let isListening = false;
   child.on('message', () => (isListening = true));
   children.push(child);

@@ -5,6 +5,7 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import { createServer } from 'node:net';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
+import { SERVER_OPTIONS } from '../../api/platform/start-up/server-options.js';
 import { makeDataFolder, removeDataFolder, serverProcessId, waitUntil } from './data-folder.js';
 
 /** A start on a machine that is busy with other tests. */
@@ -105,6 +106,8 @@ onLinux(
     expect((await stat(join(folder, 'keys/signing-key.pem'))).mode & 0o777).toBe(0o600);
     key = await readFile(join(folder, 'keys/signing-key.pem'), 'utf8');
     expect(first.printed()).not.toMatch(/warning/i);
+    const commands = await Promise.all((await ourProcesses()).map((id) => readFile(`/proc/${id}/cmdline`, 'utf8').catch(() => '')));
+    expect(commands.find((command) => command.includes('api/main.ts'))?.split('\0')).toEqual(expect.arrayContaining([...SERVER_OPTIONS]));
     first.child.kill('SIGKILL');
     expect(await serverProcessId(folder)).toBeDefined();
   },

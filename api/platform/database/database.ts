@@ -14,6 +14,7 @@ import type { Scope, Transaction } from './scope.js';
 export type { Transaction } from './scope.js';
 
 const ATTEMPTS = 6;
+const WITHIN_MS = 60_000;
 
 /** The pool of connections, and the one way to change the record: a transaction that is tried again when others were in its way. */
 @Injectable()
@@ -40,7 +41,7 @@ export class Database {
       const begun = this.begun.getStore();
       if (begun) begun.copying = copying;
     });
-    this.pool = new PrismaClient({ adapter: inTurn, transactionOptions: { maxWait: 10_000, timeout: 60_000 } });
+    this.pool = new PrismaClient({ adapter: inTurn, transactionOptions: { maxWait: 10_000 } });
   }
 
   async close(): Promise<void> {
@@ -58,14 +59,17 @@ export class Database {
   /**
    * Runs the work in one transaction, the caller's if there is one; again, up to six times, after a serialisation failure or a deadlock.
    * The work must not touch anything but the transaction.
+   * @param withinMs how long all of it may take
    */
-  async transaction<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
+  async transaction<T>(work: (tx: Transaction) => Promise<T>, withinMs = WITHIN_MS): Promise<T> {
     const scope = this.scope.getStore();
     if (scope?.transaction) return work(scope.transaction);
     const answer = scope?.answer ?? null;
     for (let attempt = 1; ; attempt++) {
       try {
-        return await (scope && answer ? this.openFor(scope, answer, work) : this.scope.run(unbound(), () => this.once(work)));
+        return await (scope && answer
+          ? this.openFor(scope, answer, work, withinMs)
+          : this.scope.run(unbound(), () => this.once(work, withinMs)));
       } catch (error) {
         if (attempt === ATTEMPTS || !isRetryable(error)) throw error;
         await new Promise((resume) => setTimeout(resume, 10 * 2 ** attempt));
@@ -94,27 +98,42 @@ export class Database {
     }
   }
 
-  private once<T>(work: (tx: Transaction) => Promise<T>): Promise<T> {
-    return this.begin(this.scope.getStore() ?? unbound(), work);
+  /**
+   * Lets work ask by a connection of its own while its caller holds one for a transaction. Only where few do so at a time, far fewer than
+   * there are connections: else they wait for one another.
+   */
+  apart<T>(work: () => Promise<T>): Promise<T> {
+    return this.scope.run(unbound(), work);
   }
 
-  private begin<T>(scope: Scope, work: (tx: Transaction) => Promise<T>): Promise<T> {
+  private once<T>(work: (tx: Transaction) => Promise<T>, withinMs: number): Promise<T> {
+    return this.begin(this.scope.getStore() ?? unbound(), work, withinMs);
+  }
+
+  private begin<T>(scope: Scope, work: (tx: Transaction) => Promise<T>, withinMs: number): Promise<T> {
     const begun: { copying?: Copying } = {};
     return this.begun.run(begun, () =>
-      this.pool.$transaction((tx) => {
-        if (begun.copying) letCopy(tx, begun.copying);
-        return within(scope, tx, () => work(tx));
-      }),
+      this.pool.$transaction(
+        (tx) => {
+          if (begun.copying) letCopy(tx, begun.copying);
+          return within(scope, tx, () => work(tx));
+        },
+        { timeout: withinMs },
+      ),
     );
   }
 
   /** Gives the result of the work while its transaction stays open for the answer. */
-  private openFor<T>(scope: Scope, answer: Answer, work: (tx: Transaction) => Promise<T>): Promise<T> {
+  private openFor<T>(scope: Scope, answer: Answer, work: (tx: Transaction) => Promise<T>, withinMs: number): Promise<T> {
     return new Promise((resolve, reject) => {
-      answer.committed = this.begin(scope, async (tx) => {
-        resolve(await work(tx));
-        await answer.written;
-      });
+      answer.committed = this.begin(
+        scope,
+        async (tx) => {
+          resolve(await work(tx));
+          await answer.written;
+        },
+        withinMs,
+      );
       answer.committed.catch(reject);
     });
   }

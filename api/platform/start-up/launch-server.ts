@@ -2,6 +2,7 @@ import { findFreePort } from '../embedded-postgres/free-port.js';
 import type { ClosingList } from './closing-list.js';
 import { startProgram } from './program.js';
 import type { Program } from './program.js';
+import { SERVER_OPTIONS } from './server-options.js';
 import type { StartOptions } from './start-options.js';
 import { waitUntilReady } from './wait-until-ready.js';
 
@@ -30,11 +31,8 @@ export async function launchServer(
       throw new Error(`PORT ${options.port} is taken by another program. Stop that one, name another port, or leave PORT unset.`);
     }
     const url = `http://127.0.0.1:${port}`;
-    const program = startProgram(closing, 'The server', 'api/main.ts', {
-      ...withAddresses(env, url),
-      PORT: String(port),
-      HOST: options.host,
-    });
+    const settings = { ...withAddresses(env, url), PORT: String(port), HOST: options.host };
+    const program = startProgram(closing, 'The server', 'api/main.ts', settings, SERVER_OPTIONS);
     if (await waitUntilReady(program, url)) return { program, url };
     from = port + 1;
     const wasTaken = (await findFreePort(port)) !== port;

@@ -24,9 +24,16 @@ export interface Program {
  * Starts a program; it ends with the list it is put on, and by itself when this process dies, however that happens.
  * @param path from the top of the checkout, e.g. api/worker.ts
  * @param env on top of our own environment
+ * @param nodeOptions for the Node that runs it
  */
-export function startProgram(closing: ClosingList, name: string, path: string, env: Readonly<Record<string, string>>): Program {
-  const child = spawn(process.execPath, ['--import', LOADER, '--import', STOP_WITH_PARENT, path], {
+export function startProgram(
+  closing: ClosingList,
+  name: string,
+  path: string,
+  env: Readonly<Record<string, string>>,
+  nodeOptions: readonly string[] = [],
+): Program {
+  const child = spawn(process.execPath, [...nodeOptions, '--import', LOADER, '--import', STOP_WITH_PARENT, path], {
     cwd: ROOT,
     env: { ...process.env, ...env },
     stdio: ['ignore', 'inherit', 'inherit', 'ipc'],

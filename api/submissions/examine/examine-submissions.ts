@@ -12,6 +12,7 @@ import type { Examination, ExaminedSubmission, ReadSubmission } from './examined
 import { FindSubjects, noNames } from './find-subjects.js';
 import { inBatches } from '../intake/intake.js';
 import type { HandIn } from '../intake/intake.js';
+import { letOthersIn } from './let-others-in.js';
 import { toOwnSubmission } from './own-evidence.js';
 import { handedInTwice } from './handed-in-twice.js';
 import { readSubmission } from './read-submission.js';
@@ -64,7 +65,7 @@ export class ExamineSubmissions {
     const contents = handIns.map(({ content }) => content);
     const subjects = await this.findSubjects.run(contents, before.names);
     const instruments = await this.instruments.byCodes([...new Set(contents.flatMap((content) => content.instruments))]);
-    const found = handIns.map((handIn, index) => {
+    const found = await letOthersIn(handIns, (handIn, index) => {
       const sought = subjects[index] ?? NOTHING_FOUND;
       const read = readSubmission(actor.accountId, handIn, sought, instruments);
       return Array.isArray(read) ? { faults: read.map(handIn.locate) } : read;
@@ -75,7 +76,7 @@ export class ExamineSubmissions {
       reads.filter((read): read is ReadSubmission => !('faults' in read)),
       before,
     );
-    return reads.map((read) => ('faults' in read ? read : this.check(read, evidence, before.isPreview === true)));
+    return letOthersIn(reads, (read) => ('faults' in read ? read : this.check(read, evidence, before.isPreview === true)));
   }
 
   /** The same content stands once: what repeats it is told where it was first. */

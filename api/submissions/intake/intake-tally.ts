@@ -47,6 +47,18 @@ export class IntakeTally {
   /** Digests of the content of the good ones. */
   readonly digests: string[] = [];
 
+  /** Whether all that was looked at so far can be stored. */
+  get isWell(): boolean {
+    return this.faults.count + this.blocking.count === 0;
+  }
+
+  /** @throws Problem when nothing may be stored of what was examined */
+  require(isPartial: boolean): void {
+    // What is said of a submission that may lack rows would mislead.
+    if (!this.isSound) throw refusal(this.faults);
+    if (this.good.size === 0 || !(this.isWell || isPartial)) throw refusal(this.faults, this.blocking);
+  }
+
   count({ subject: { edition }, rigRecords, contentDigest }: Pick<ExaminedSubmission, 'subject' | 'rigRecords' | 'contentDigest'>): void {
     this.digests.push(contentDigest);
     const ofEdition = this.good.get(edition.id) ?? { slug: edition.slug, count: 0 };

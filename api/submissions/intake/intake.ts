@@ -21,7 +21,7 @@ export interface Intake {
 }
 
 /** Specimens that are examined and stored at once. */
-const BATCH_SPECIMENS = 2000;
+export const BATCH_SPECIMENS = 2000;
 
 /** Several submissions together, for fewer questions to the record; never more than one beyond so many specimens. */
 export async function* inBatches(handIns: AsyncIterable<HandIn>): AsyncGenerator<HandIn[]> {

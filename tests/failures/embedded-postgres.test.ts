@@ -46,9 +46,11 @@ test('listens on the loopback address alone, asks for the password, and keeps it
     server.url,
     `SELECT current_setting('listen_addresses') AS listens, current_setting('data_checksums') AS checksums,
             current_setting('server_encoding') AS encoding, current_setting('timezone') AS zone,
+            current_setting('wal_segment_size') AS piece, current_setting('min_wal_size') AS least, current_setting('max_wal_size') AS most,
             (SELECT datcollate FROM pg_database WHERE datname = current_database()) AS locale`,
   );
-  expect(settings).toEqual({ listens: '127.0.0.1', checksums: 'on', encoding: 'UTF8', zone: 'UTC', locale: 'C' });
+  const ofTheLog = { piece: '4MB', least: '8MB', most: '16MB' };
+  expect(settings).toEqual({ listens: '127.0.0.1', checksums: 'on', encoding: 'UTF8', zone: 'UTC', locale: 'C', ...ofTheLog });
   const withoutPassword = new URL(server.url);
   withoutPassword.password = 'guess';
   await expect(query(withoutPassword.href, 'SELECT 1')).rejects.toThrow(/password authentication failed/);

@@ -10,6 +10,8 @@ export const OWNER = 'fairpull';
 
 /** Some pieces of the write-ahead log always lie there; of 16 MB, as by default, they were half of a new data folder. */
 const WAL_PIECE_MB = 4;
+/** Beyond that much of it the server writes down what it holds and begins anew. */
+const MOST_WAL_MB = 16;
 
 /**
  * Makes the cluster on the first start and checks it on every later one.
@@ -27,7 +29,7 @@ export async function createClusterIfMissing(home: ServerHome): Promise<void> {
   const { exitCode, output } = await runServerProgram(home, 'initdb', [
     ...['-D', making, '-U', OWNER, '-A', 'scram-sha-256', '--pwfile', home.passwordFile],
     ...['--encoding=UTF8', '--locale=C', '--data-checksums'],
-    `--wal-segsize=${WAL_PIECE_MB}`,
+    ...[`--wal-segsize=${WAL_PIECE_MB}`, '-c', `min_wal_size=${2 * WAL_PIECE_MB}MB`, '-c', `max_wal_size=${MOST_WAL_MB}MB`],
   ]);
   if (exitCode !== 0) {
     await rm(making, { recursive: true, force: true });

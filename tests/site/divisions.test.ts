@@ -104,6 +104,12 @@ test('front, records and comparison tell the divisions apart', async () => {
   ]);
 });
 
+test('who was first twice in a row is told by table, and once of all others that nobody was', () => {
+  const told = page('/records/').split('Nobody was first twice in a row');
+  expect(told).toHaveLength(2);
+  expect(told[1]).toMatch(/^: Braided \([^)]+\); Solid \([^)]+\)\./);
+});
+
 test('an edition with one keeps its addresses and shows no trace of divisions; no link is broken', () => {
   const before = pages.filter(({ path }) => path.startsWith('/editions/2026/'));
   expect(before.map(({ path }) => path)).toEqual(

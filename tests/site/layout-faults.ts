@@ -22,6 +22,24 @@ export const BROKEN_HEADS = `[...document.querySelectorAll('thead th')].flatMap(
   return broken;
 })`;
 
+/** Heads of a row whose words stand so close that they read as one, each by the later one's words. */
+export const HARD_HEADS = `[...document.querySelectorAll('thead tr')].filter((row) => row.closest('thead').offsetWidth > 1).flatMap((row) => {
+  const range = document.createRange();
+  const words = [...row.children].map((head) => {
+    const boxes = [];
+    const texts = document.createTreeWalker(head, NodeFilter.SHOW_TEXT);
+    for (let text = texts.nextNode(); text; text = texts.nextNode()) {
+      if (!text.parentElement.checkVisibility() || text.parentElement.closest('.only-heard') || !/\\w/.test(text.data)) continue;
+      range.selectNodeContents(text);
+      boxes.push(...range.getClientRects());
+    }
+    return boxes;
+  });
+  return [...row.children].slice(1).filter((_, at) => words[at + 1].some((box) => words[at].some((before) =>
+    Math.min(box.bottom, before.bottom) - Math.max(box.top, before.top) > 4 && box.left - before.right < 3)))
+    .map((head) => head.innerText.trim());
+})`;
+
 /** Cells of a row that lie over each other, each by what it holds. */
 export const OVER_EACH_OTHER = `[...document.querySelectorAll('tbody tr')].flatMap((row) => {
   const cells = [...row.children].filter((one) => one.checkVisibility() && !one.matches('.marks'));

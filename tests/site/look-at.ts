@@ -1,7 +1,7 @@
 /** One look at every kind of page: what it asks for, what its first screen answers, what is wrong with it at each width and in both themes. */
 import type { Browser, Page } from 'playwright-core';
 import { axeFaults } from '../support/axe.js';
-import { BROKEN_HEADS, OVER_EACH_OTHER, PAST_THE_EDGE } from './layout-faults.js';
+import { BROKEN_HEADS, HARD_HEADS, OVER_EACH_OTHER, PAST_THE_EDGE } from './layout-faults.js';
 
 export const SCREENS = [
   { width: 1280, height: 900 },
@@ -61,6 +61,7 @@ async function layoutFaults(page: Page): Promise<string[]> {
     ...(wider > 0 ? [`${wider} px too wide`] : []),
     ...(await page.evaluate<string[]>(PAST_THE_EDGE)).map((table) => `the table ${table} runs past the edge`),
     ...(await page.evaluate<string[]>(BROKEN_HEADS)).map((word) => `the head ${word} is broken`),
+    ...(await page.evaluate<string[]>(HARD_HEADS)).map((word) => `the head ${word} stands hard on the one before`),
     ...(await page.evaluate<string[]>(OVER_EACH_OTHER)).map((cells) => `${cells} lie over each other`),
   ];
 }

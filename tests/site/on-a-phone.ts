@@ -4,6 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 export function testPhone(open: (path: string, options?: Parameters<Browser['newContext']>[0]) => Promise<Page>, variant: string): void {
   test('at 320 px a table still reads as a table: its rows, heads and cells keep their roles', async () => {
     const page = await open('/editions/2026/breaking-stress/', { viewport: { width: 320, height: 800 } });
+    expect((await page.locator('.bar-of-controls .meta').boundingBox())!.height).toBeLessThan(30);
     const table = page.getByRole('table').first();
     expect(await table.getByRole('columnheader').count()).toBeGreaterThan(8);
     // Its words explain themselves, by touch too; Escape closes.
@@ -30,6 +31,11 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
   test('what is known of a variant takes five screens at most before its evidence', async () => {
     const page = await open(variant, { viewport: { width: 360, height: 740 } });
     expect(await page.locator('.histories').count()).toBe(1);
+    // Words explained stand beside the choice of units.
+    const [units, words] = await Promise.all(
+      [page.locator('unit-switch').first(), page.locator('.terms').first()].map((one) => one.boundingBox()),
+    );
+    expect(words!.y).toBeLessThan(units!.y + units!.height);
     expect(await page.evaluate<number>('document.querySelector("#evidence").getBoundingClientRect().top')).toBeLessThanOrEqual(5 * 740);
     await page.context().close();
   });

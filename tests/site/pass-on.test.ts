@@ -53,7 +53,10 @@ async function paper(): Promise<{ pages: number; headings: { title: string; page
 
 test('the citation and the address of a row are copied by a press, and the row that an address names is marked', async () => {
   await page.goto(site.url + CATEGORY);
-  await page.getByRole('button', { name: 'Copy the citation' }).click();
+  const copy = page.getByRole('button', { name: 'Copy the citation' });
+  const [above, below] = await Promise.all([copy, page.getByLabel('A picture of')].map((one) => one.boundingBox()));
+  expect(below!.y - above!.y - above!.height).toBeGreaterThanOrEqual(12);
+  await copy.click();
   await told(/is copied/);
   expect(await copied()).toMatch(
     /^North Quay Line Trials: Winter 2026, revision 1, published 1 March 2026\. https:\/\/trials\.example\/editions\/2026\/revisions\/1\/breaking-stress\/ – SHA-256 [0-9a-f]{64}$/,
@@ -120,10 +123,37 @@ test('on paper a table stays a table; forty lines of a category take three pages
   await page.emulateMedia({ media: null });
 });
 
-test('the booklet of an edition begins each table on a page of its own', async () => {
+test('on paper what is folded takes no room, and a page of several editions says where it is from', async () => {
+  await page.goto(`${site.url}/editions/2026/`);
+  const folded = page.locator('main details:not([open])');
+  expect(await folded.count()).toBeGreaterThan(0);
+  await page.emulateMedia({ media: 'print' });
+  expect(
+    await folded.evaluateAll((all) => all.filter((one) => one.checkVisibility()).map((one) => one.textContent.trim().slice(0, 40))),
+  ).toEqual([]);
+  await page.emulateMedia({ media: null });
+  await page.goto(`${site.url}/errata/`);
+  expect(await page.evaluate<string>('document.documentElement.style.getPropertyValue("--foot")')).toBe(
+    '"Errata – North Quay Line Trials. https://trials.example/errata/"',
+  );
+});
+
+test('the booklet of an edition begins each long table on a page of its own; short ones share pages, and none is cut', async () => {
   await page.goto(`${site.url}/editions/2026/booklet/`);
   const chapters = await page.locator('section.chapter > h2:first-child').allInnerTexts();
   expect(chapters.length).toBeGreaterThan(4);
+  // A heading where each ends tells on which page that is.
+  await page.evaluate(`document.querySelectorAll('section.chapter').forEach((one) => {
+    one.append(Object.assign(document.createElement('h4'), { textContent: 'End of ' + one.querySelector('h2').textContent.trim() }));
+  })`);
+  const short = (await paper()).headings;
+  const pageOf = (title: string) => short.find((one) => one.title === title)?.page;
+  expect(chapters.map((title) => pageOf(`End of ${title}`))).toEqual(chapters.map(pageOf));
+  expect(new Set(chapters.map(pageOf)).size).toBeLessThan(chapters.length);
+  await page.evaluate(`document.querySelectorAll('section.chapter tbody').forEach((body) => {
+    for (const row of [...body.rows].slice(0, 16)) body.append(row.cloneNode(true));
+    body.closest('section').querySelector('h4')?.remove();
+  })`);
   const { pages, headings } = await paper();
   const begun = headings.filter(({ title }) => chapters.includes(title));
   expect(begun.map(({ title }) => title)).toEqual(chapters);

@@ -1,11 +1,8 @@
-import { mkdtemp, rm } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { axeFaults } from '../support/axe.js';
 import { launchBrowser } from '../support/browser.js';
-import { buildSite } from '../support/build-site.js';
-import { layoutOf, lookAt, SCREENS, type Seen } from './look-at.js';
+import { testGerman } from './in-german.js';
+import { lookAt, SCREENS, type Seen } from './look-at.js';
 import { testPhone } from './on-a-phone.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { sharedSite } from '../support/shared-site.js';
@@ -88,14 +85,7 @@ describe('every template', () => {
   });
 });
 
-test('in German, whose words are longer, no template scrolls sideways or breaks its tables', async () => {
-  const out = await mkdtemp(join(tmpdir(), 'site-'));
-  await buildSite({ apiUrl: site.url, publicUrl: 'https://trials.example', out, language: 'de' });
-  const german = await serveFolders(out);
-  expect(await layoutOf(browser, german.url, WITH_TABLES)).toEqual([]);
-  await german.close();
-  await rm(out, { recursive: true });
-});
+testGerman(() => ({ browser, url: site.url }), WITH_TABLES);
 
 test('the keyboard reaches the content first, then every link, filter and switch, with a visible focus', async () => {
   const page = await open('/editions/2026/breaking-stress/');
@@ -235,8 +225,12 @@ test('variants are compared side by side, with the published chances, and the ch
   expect(await verdict.innerText()).toContain('Overall nothing is stated of the two.');
   expect(await rows.locator('td[data-label^=Chance]').allInnerTexts()).toEqual(chances);
   expect(await page.locator('.compared table').nth(2).locator('thead th').allInnerTexts()).toHaveLength(4);
+  // Who comes to it from a row has the answer in sight.
+  await page.setViewportSize({ width: 360, height: 740 });
   await page.reload();
   await page.locator('.compared table').nth(2).waitFor();
+  const answered = (await verdict.boundingBox())!;
+  expect(answered.y + answered.height).toBeLessThan(740);
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
   // On a phone each figure stands under the name of its choice, and not under a whole name again and again.

@@ -288,4 +288,9 @@ test('a submission whose tester had read what the spool is says so in words, the
   for (const part of notBlind) expect(part).toMatch(/, not blind<\/strong>[\s\S]*The tester had seen the label or read what the spool is/);
 });
 
+test('charts of rigs that were out in the edition stand open; one that signalled in another is folded', () => {
+  const folded = ({ html }: SitePage) => /<summary>\s*1 chart without a signal in this edition/.test(html);
+  expect([page('/editions/2026/rigs/'), page('/editions/2025/rigs/')].map(folded)).toEqual([false, true]);
+});
+
 testEmbeds(() => ({ folder, out, pages }));

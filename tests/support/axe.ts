@@ -6,7 +6,8 @@ const RULES = {
   all: {},
   /** Of all rules only that of contrast looks at colours. */
   colours: { runOnly: { type: 'rule', values: ['color-contrast'] } },
-  'all but colours': { rules: { 'color-contrast': { enabled: false } } },
+  /** With the size of targets and their distance (WCAG 2.2, 2.5.8), which axe asks for by name alone. */
+  'all but colours': { rules: { 'color-contrast': { enabled: false }, 'target-size': { enabled: true } } },
 };
 
 /**

@@ -11,6 +11,8 @@ export interface SiteBuild {
   out: string;
   /** English where it is not said. */
   language?: string;
+  /** Those that the house shows its site in, the first its own; the one language where it is not said. */
+  languages?: string;
 }
 
 /**
@@ -18,7 +20,7 @@ export interface SiteBuild {
  * @returns What the build printed
  * @throws With what it printed, when it fails
  */
-export function buildSite({ apiUrl, publicUrl, out, language = 'en' }: SiteBuild): Promise<string> {
+export function buildSite({ apiUrl, publicUrl, out, language = 'en', languages = language }: SiteBuild): Promise<string> {
   const env = {
     ...process.env,
     NODE_OPTIONS: '',
@@ -28,6 +30,7 @@ export function buildSite({ apiUrl, publicUrl, out, language = 'en' }: SiteBuild
     PUBLIC_URL: publicUrl,
     SITE_OUT: out,
     SITE_LANGUAGE: language,
+    SITE_LANGUAGES: languages,
   };
   const args = [join(ROOT, 'node_modules/astro/bin/astro.mjs'), 'build', '--root', join(ROOT, 'site')];
   return new Promise((resolve, reject) => {

@@ -33,8 +33,10 @@ const erratum: NonNullable<EditionDocument['erratum']> = {
   expected: [],
   words: 'A spool had been sold under the wrong sticker. Its results now stand under the line that it really is.',
   changes: [
-    { where: 'Breaking stress, second row of the catalogue', before: '918 MPa', after: '1181 MPa' },
-    { where: 'Overall, second row of the catalogue, place', before: 'below the middle', after: 'above the middle' },
+    { where: 'breaking-stress, second row, value', before: '918 MPa', after: '1181 MPa' },
+    { where: 'breaking-stress, second row, interval', before: '880 to 956 MPa', after: '1130 to 1232 MPa' },
+    { where: 'reply, second row, words', before: null, after: 'It was the shop that put it into the wrong box.' },
+    { where: 'overall, second row, place', before: '9', after: '4' },
   ],
   consequences: '1 value changed, 9 places.',
 };

@@ -53,7 +53,7 @@ export const en = [
   ', revision {revision}',
   '{quantityName} of {length} fishing lines in {name}: values in {unit} with 95 % intervals, specimens, testers and rigs.',
   '{name}, revision {revision}',
-  '{a}, revision {revision}; <a2>how it was measured</a2>',
+  '{span}revision {revision}; <a>how it was measured</a>',
   'A place in brackets counts the variants that are left out as well: it is what the score adds up, and for these the place that they would have had.',
   'How it was measured',
   'Method',
@@ -373,7 +373,7 @@ export const en = [
   '{length} instruments, and what they were calibrated with',
   'Control charts',
   "Each bench day begins with pulls on the control line, the house's reference spool. Each pull is judged by the good ones before it: individuals chart with moving ranges (NIST/SEMATECH e-Handbook 6.3.2.2) and run rules 1 to 4. A pull that is out, marked ✕, puts everything since the last good one in doubt until a reviewer has answered in writing.",
-  '{length} {2} without a signal',
+  '{length} {2} without a signal in this edition',
   'chart',
   'charts',
   'round robins, JSON',
@@ -489,7 +489,7 @@ export const en = [
   'Instruments and their calibration',
   'no certificate valid on the day',
   'What the checks found',
-  'Reviewer: “{resolution}”',
+  'Reviewer: “{span}”',
   // components/superseded-banner.astro
   '<strong>Superseded.</strong> This is revision {revision}, kept as it was published.{4}',
   'Revision {revision} replaced it on {publishedAt}: <a>read the current revision</a>.',
@@ -547,6 +547,7 @@ export const en = [
   'Also in: {1}.',
   'Evidence',
   'Nothing is left out: specimens that do not count are listed with the reason. Every part has an address of its own.',
+  'What is folded stands at the address in the foot.',
   'On the map of force over diameter',
   '{variant} among all of {2}{name}; its tail leads to what the label claims.',
   'Every figure',
@@ -688,7 +689,7 @@ export const en = [
   'A finding',
   '{1} (a method may set {atLeast} to {atMost})',
   'Found, for example: {span}',
-  'Source: {source}',
+  'Source: {span}',
   // pages/compare.astro
   'First',
   'Second',
@@ -723,6 +724,7 @@ export const en = [
   'Release',
   'State',
   'What it changed',
+  'superseded',
   'current',
   'First publication',
   // pages/errata.astro
@@ -931,14 +933,15 @@ export const en = [
   // pages/records.astro
   '{strengthFromN} N and more',
   '{strengthFromN} to {strengthBelowN} N',
-  'first by this method',
-  'new',
-  'of editions since {since}',
+  'by this method since {since}',
   'The best values ever published by category and class of strength, who equalled them, and who stayed at the top for how long.',
   'The best that was ever published, by category and class of measured breaking force.',
   'Values are compared as printed. Where a method changed so that results no longer compare, the record begins anew. A record is one measured value with its own uncertainty: the next best may be as good.',
+  '{1}: {length} records',
+  'All categories',
   'Class',
   'equalled by {1}',
+  'new',
   'Runs at the top',
   'First place in editions that follow one another. First by number is not the same as told apart: the edition pages say which.',
   '{variant}, {length} editions{3}',
@@ -1225,7 +1228,7 @@ export const en = [
   'station',
   'stations',
   'Breaking force, untreated.',
-  'Breaking force, {1} ({name}): {words}.',
+  'Breaking force, {1} ({name}):',
   'knotted',
   'abraded',
   // words/strength-class.ts
@@ -1234,6 +1237,7 @@ export const en = [
   // words/superseded-words.ts
   'Label claim',
   'Certificate',
+  '{certificate} of {instrument}',
   '{quantity} of {variant}',
   // words/unplaced-words.ts
   'Values without places: too few lines were pulled twice, and neither the method nor a round robin, control pulls or an edition before tell what rigs and testers differ by. So nobody can say how far two values must lie apart to be told apart.',
@@ -1253,6 +1257,17 @@ export const en = [
   'published: {published}',
   'weighted mean of standard scores, high is better',
   'weighted mean of places, low is better',
+  // words/where-words.ts
+  'overall',
+  'label',
+  'reply',
+  'caveat',
+  'score',
+  'interval',
+  'chance',
+  'movement',
+  'words',
+  'content',
 ] as const;
 
 export type Message = (typeof en)[number];

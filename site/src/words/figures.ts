@@ -2,8 +2,9 @@ import { LOCALE } from './locale.js';
 
 const POINT = new Intl.NumberFormat(LOCALE).formatToParts(0.5).find(({ type }) => type === 'decimal')?.value ?? '.';
 
-/** A point between digits; not those of a version or an address. */
-const DECIMAL = /(?<![\p{L}\d./])(\d+)\.(\d+)(?!\.?\d)/gu;
+/** A point between digits; not those of a version, an address, or a size that is a name and stands as labels print it (`PE 1.0`). */
+const DECIMAL = /(?<![\p{L}\d./]|PE[ \u00a0])(\d+)\.(\d+)(?!\.?\d)/gu;
+
 /** The space between a number and its unit. */
 const BEFORE_UNIT = /(?<=\d) (?=(?:%|N|kN|MPa|mm|cm|m|km|tex|g|kg|lbf|kgf|psi|°C|s|min|h)(?![\p{L}\d]))/gu;
 

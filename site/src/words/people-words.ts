@@ -46,6 +46,9 @@ export const outIn = ({ points }: ControlChartDocument, { openedOn, closedOn }: 
     .filter(({ state, benchDay }) => state === 'outOfControl' && benchDay >= openedOn && benchDay <= closedOn)
     .map(({ benchDay }) => benchDay);
 
+/** How often a chart ever found its rig out of control. */
+export const outEver = ({ points }: ControlChartDocument): number => points.filter(({ state }) => state === 'outOfControl').length;
+
 /** Which rig was out when, during the edition: a sentence for each rig that control pulls watched. */
 export function outWords({ instruments }: RigsDocument, edition: Edition): string[] {
   return instruments

@@ -11,9 +11,11 @@ const KINDS: Record<Superseded['kind'], string> = {
   calibration: say`Certificate`,
 };
 
-/** `claim` and `gannet-20 breakingForce` → `Label claim: Breaking force of gannet-20`. */
+/** `claim` and `gannet-20 breakingForce` → `Label claim: Breaking force of gannet-20`; a certificate is named as `C-7 of R1`. */
 export function supersededWords(kind: Superseded['kind'], what: string): string {
   const [variant = '', quantity = ''] = what.split(' ');
+  const [certificate, instrument] = what.split(' of ');
+  if (kind === 'calibration' && instrument !== undefined) return `${KINDS[kind]}: ${say`${certificate} of ${instrument}`}`;
   return `${KINDS[kind]}: ${kind === 'claim' ? say`${quantityWords(quantity)} of ${variant}` : what}`;
 }
 

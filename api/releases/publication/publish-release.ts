@@ -141,6 +141,7 @@ export class PublishRelease {
         after: { digest: built.digest },
       });
     });
+    this.jobs.lookNow(BUILD_SITE);
     await this.published.catchUp();
   }
 }

@@ -1,6 +1,7 @@
 import { Injectable, Logger } from '@nestjs/common';
 import { Clock } from '../../platform/clock/clock.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
+import { AstroBuild } from '../site/astro-build.js';
 import { BuildSite } from '../site/build-site.js';
 import { PublishRelease } from './publish-release.js';
 import { BUILD_SITE, ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
@@ -20,6 +21,7 @@ export class ReleaseWork {
     private readonly releases: ReleasesReadModel,
     private readonly publishing: PublishRelease,
     private readonly site: BuildSite,
+    private readonly astro: AstroBuild,
     private readonly key: SigningKey,
     private readonly sweeping: SweepReleaseFolders,
     private readonly clock: Clock,
@@ -35,6 +37,7 @@ export class ReleaseWork {
     await this.publishDue();
     await this.sweeping.run();
     await this.jobs.carryOut(PUBLISH_RELEASE, async (order) => {
+      if (withSite) this.astro.makeReady();
       await this.publishing.run(order as PublishReleaseOrder);
       await this.sweeping.run();
     });

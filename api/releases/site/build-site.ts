@@ -10,7 +10,8 @@ import { Identifiers, sha256 } from '../../platform/identifiers/identifiers.js';
 import { CopyOut } from './copy-out.js';
 import type { PublishReleaseOrder } from '../publication/release-orders.js';
 import { ReleasesReadModel } from '../releases.read-model.js';
-import { runAstro, writeClient } from './run-beside.js';
+import { AstroBuild } from './astro-build.js';
+import { writeClient } from './run-beside.js';
 import { SiteSource } from './site-source.js';
 import type { StandingFault } from '../standing-checks/published-edition.js';
 import { EXCEPTIONS_FILE, RunStandingChecks } from '../standing-checks/run-standing-checks.js';
@@ -47,6 +48,7 @@ export class BuildSite {
     private readonly standing: RunStandingChecks,
     private readonly source: SiteSource,
     private readonly copying: CopyOut,
+    private readonly astro: AstroBuild,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
     this.texts = config.HOUSE_TEXTS === '' ? '' : resolve(config.HOUSE_TEXTS);
@@ -60,6 +62,7 @@ export class BuildSite {
     await this.alone(async () => {
       await this.dropCalledOff();
       await this.showNewest();
+      this.astro.forget();
       await this.copying.run();
     });
   }
@@ -146,14 +149,14 @@ export class BuildSite {
     const source = `${target}.source`;
     await mkdir(target, { recursive: true });
     await this.source.layOut(source, releases);
-    const { PATH, PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES } = this.config;
+    const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES } = this.config;
     const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES: String(SITE_LANGUAGES) };
     for (const SITE_LANGUAGE of SITE_LANGUAGES) {
       // Astro keeps its bundle beside what it builds, which is no part of the site.
       const isFirst = SITE_LANGUAGE === SITE_LANGUAGES[0];
       const SITE_OUT = isFirst ? target : `${target}.${SITE_LANGUAGE}`;
       const HOUSE_TEXTS = isFirst ? this.texts : this.textsIn(SITE_LANGUAGE);
-      const undone = await runAstro({ PATH, ...house, RELEASES_FOLDER: source, SITE_LANGUAGE, HOUSE_TEXTS, SITE_OUT });
+      const undone = await this.astro.run({ ...house, RELEASES_FOLDER: source, SITE_LANGUAGE, HOUSE_TEXTS, SITE_OUT });
       for (const told of undone) this.logger.warn(told);
       if (!isFirst) await rename(SITE_OUT, resolve(target, SITE_LANGUAGE));
     }

@@ -14,6 +14,7 @@ import { SubmissionNames } from './views/submission-names.read-model.js';
 import type { NamesOfSubmission } from './views/submission-names.read-model.js';
 import { IN_DOUBT } from './views/submission-views.read-model.js';
 import type { WithdrawnEvidence } from '../reckoning/evidence/withdrawn-evidence.js';
+import { SUBMISSION_STATES } from '../contract/submission-states.js';
 import type { SubmissionState } from '../contract/submission-states.js';
 
 const ACCEPTED = {
@@ -39,6 +40,11 @@ interface Beside extends PartsOfRevision {
   readonly variant: SpoolOnRecord['variant'];
   readonly reviewers: readonly string[];
 }
+
+/** A statement takes 32 767 values, and each specimen of what is read is one. */
+const READ_AT_ONCE = 200;
+
+const BY_REFERENCE = { orderBy: { reference: 'asc' } } as const;
 
 const POINTERS = {
   id: true,
@@ -95,11 +101,19 @@ export class SubmissionsReadModel {
   }
 
   private async accepted(where: Prisma.SubmissionWhereInput): Promise<SubmissionEvidence[]> {
-    const rows = await this.database.client.submission.findMany({ where: { ...where, state: 'accepted' }, include: ACCEPTED });
-    const beside = await this.besideAccepted(rows);
-    return rows
-      .flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision, beside(row, revision))))
-      .sort((one, other) => (one.reference < other.reference ? -1 : 1));
+    const found: SubmissionEvidence[] = [];
+    for (let last: AcceptedRow | undefined, isMore = true; isMore;) {
+      const rows: AcceptedRow[] = await this.database.client.submission.findMany({
+        where: { ...where, state: 'accepted', ...(last ? { id: { gt: last.id } } : {}) },
+        include: ACCEPTED,
+        orderBy: { id: 'asc' },
+        take: READ_AT_ONCE,
+      });
+      const beside = await this.besideAccepted(rows);
+      found.push(...rows.flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision, beside(row, revision)))));
+      [last, isMore] = [rows.at(-1), rows.length === READ_AT_ONCE];
+    }
+    return found.sort((one, other) => (one.reference < other.reference ? -1 : 1));
   }
 
   private async besideAccepted(rows: readonly AcceptedRow[]): Promise<(row: AcceptedRow, revision: Revision) => Beside> {
@@ -122,10 +136,7 @@ export class SubmissionsReadModel {
 
   /** Accepted once and withdrawn since, by reference. */
   async withdrawnInEdition(editionId: string): Promise<WithdrawnEvidence[]> {
-    const rows = await this.database.client.submission.findMany({
-      where: { editionId, state: 'withdrawn' },
-      orderBy: { reference: 'asc' },
-    });
+    const rows = await this.database.client.submission.findMany({ where: { editionId, state: 'withdrawn' }, ...BY_REFERENCE });
     const names = await this.names.of(rows);
     const spools = await this.catalogue.spoolsById(rows.map(({ spoolId }) => spoolId));
     const withdrawals = await this.decisions.withdrawalsOf(rows.map(({ id }) => id));
@@ -143,11 +154,7 @@ export class SubmissionsReadModel {
   /** References of submissions of an edition with which somebody has still something to do: to decide, to hand in again, to answer a finding. */
   async unsettledIn(editionId: string, reader: Transaction = this.database.client) {
     const referencesOf = async (where: Prisma.SubmissionWhereInput) => {
-      const rows = await reader.submission.findMany({
-        where: { editionId, ...where },
-        select: { reference: true },
-        orderBy: { reference: 'asc' },
-      });
+      const rows = await reader.submission.findMany({ where: { editionId, ...where }, select: { reference: true }, ...BY_REFERENCE });
       return rows.map(({ reference }) => reference);
     };
     return {
@@ -159,15 +166,7 @@ export class SubmissionsReadModel {
 
   /** How many submissions of an edition stand in each state. */
   async countByState(editionId: string): Promise<Record<SubmissionState, number>> {
-    const counts: Record<SubmissionState, number> = {
-      draft: 0,
-      submitted: 0,
-      accepted: 0,
-      returned: 0,
-      refused: 0,
-      takenBack: 0,
-      withdrawn: 0,
-    };
+    const counts = Object.fromEntries(SUBMISSION_STATES.map((state) => [state, 0])) as Record<SubmissionState, number>;
     const groups = await this.database.client.submission.groupBy({ by: ['state'], where: { editionId }, _count: { _all: true } });
     for (const { state, _count } of groups) counts[state as SubmissionState] = _count._all;
     return counts;

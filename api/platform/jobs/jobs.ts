@@ -63,7 +63,7 @@ export class Jobs {
       monitorIntervalSeconds: LOOK_AFTER_WORKERS_S,
     };
     this.boss = new PgBoss(options);
-    this.boss.on('error', (error) => this.log.error(`The queue of orders: ${String(error)}`));
+    this.boss.on('error', (error) => this.log.error(`The queue of orders: ${error.message}`));
   }
 
   /** Puts an order into the transaction, which a rollback takes away again; without one it is put on record by itself. */

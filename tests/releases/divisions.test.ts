@@ -5,10 +5,13 @@ import {
   editionDocumentSchema,
   editionFileSchema,
   editionOfDivisionsSchema,
+  recordsDocumentSchema,
   variantDocumentSchema,
 } from '../../api/contract/documents/release-documents.js';
 import { addressOf } from '../../api/public-api/address.js';
+import { resultRows } from '../../api/public-api/results-table.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { earlierEdition } from '../support/earlier-edition.js';
 import { inventInputs } from '../support/invent-inputs.js';
@@ -88,25 +91,46 @@ test('tables for spreadsheets tell the division of each row', () => {
   }
 });
 
+test('the table of all editions tells the division of each row, and none of an edition that has one', () => {
+  const rowsOf = (files: Map<string, string>) =>
+    resultRows([{ edition: '2026', revision: 1, results: files.get('csv/results.csv')!, variants: files.get('csv/variants.csv')! }]);
+  for (const { variant = '', ...row } of rowsOf(divided)) expect(row['division']).toBe(first.includes(variant) ? 'braided' : 'nylon');
+  expect(new Set(rowsOf(whole).map((row) => row['division']))).toEqual(new Set(['']));
+});
+
+const after = (before: Map<string, string>): ReleaseInputs => {
+  const files = [...before].map(([path, content]) => ({ path, content, mediaType: '' }));
+  return { ...several, earlier: [{ ...earlierEdition(files, 'a'.repeat(64)), edition: '2025' }] };
+};
+
 test('places of an edition that was not divided do not compare; values do', () => {
-  const after = (before: Map<string, string>): ReleaseInputs => ({
-    ...several,
-    earlier: [
-      {
-        ...earlierEdition(
-          [...before].map(([path, content]) => ({ path, content, mediaType: '' })),
-          'a'.repeat(64),
-        ),
-        edition: '2025',
-      },
-    ],
-  });
   const [fromWhole, fromDivided] = [whole, divided].map((before) => filesOf(after(before)));
   const kinds = (files: Map<string, string>) => division('braided', files).overall.map(({ movement }) => movement.kind);
   expect(new Set(kinds(fromWhole!))).toEqual(new Set(['new']));
   expect(kinds(fromDivided!)).not.toContain('new');
   const { rows } = categoryDocumentSchema.parse(read(fromWhole!, 'divisions/braided/standings/knot.json'));
   expect(rows.map(({ change }) => change.kind)).not.toContain('first');
+});
+
+test('records and runs at the top are of the lines of a division, over the editions that had it', () => {
+  const files = filesOf(after(divided));
+  for (const { slug, variants } of divisions) {
+    const { records, runs } = recordsDocumentSchema.parse(read(files, `divisions/${slug}/records.json`));
+    expect(records.map(({ edition: when }) => when)).toContain('2025');
+    expect(records.filter(({ variant }) => !variants.includes(variant))).toEqual([]);
+    expect(Math.max(...runs.map(({ editions }) => editions.length))).toBe(2);
+    expect(runs.filter(({ variant }) => !variants.includes(variant))).toEqual([]);
+  }
+});
+
+test('the bundle holds the tables of each division', () => {
+  const { outputs } = JSON.parse(divided.get('bundle.json')!) as Bundle;
+  const tables = 'divisions' in outputs ? outputs.divisions : [];
+  expect(tables.map(({ edition: one, categories: own }) => [one.division?.slug, own.map(({ category }) => category.code)])).toEqual(
+    divisions.map(({ slug, scheme: { rules } }) => [slug, rules.categories.map(({ code }) => code)]),
+  );
+  const { outputs: alone } = JSON.parse(whole.get('bundle.json')!) as Bundle;
+  expect(alone).not.toHaveProperty('divisions');
 });
 
 test('a line goes where the rule on material and construction says, in any case of letters', () => {

@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import type { Manifest } from '../../api/contract/documents/release-documents.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { launchBrowser } from '../support/browser.js';
 import { buildSite } from '../support/build-site.js';
 import { inventInputs } from '../support/invent-inputs.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
@@ -94,14 +95,46 @@ test('where the edition before had no such division, that is said once for the t
   expect(page('/editions/2027/braided/stress/')).toContain('Value since the last edition');
 });
 
-test('front, records and comparison tell the divisions apart', async () => {
-  for (const path of ['/', '/records/']) for (const name of ['Braided', 'Solid']) expect(page(path)).toContain(name);
-  expect(page('/compare/')).toMatch(/<optgroup label="Braided">.*<optgroup label="Solid">/s);
-  const compared = JSON.parse(await readFile(join(folder, 'site/compare.json'), 'utf8')) as { name: string; variants: unknown[] }[];
+test('front, records, search and pictures tell the divisions apart', async () => {
+  for (const name of ['Braided', 'Solid']) {
+    expect(page('/')).toContain(name);
+    expect(page('/records/')).toMatch(new RegExp(`<caption[^>]*>\\s*${name}\\s*<`));
+    expect(page('/find/')).toMatch(new RegExp(`<option value[^>]*>${name}</option>`));
+  }
+  const entries = JSON.parse(await readFile(join(folder, 'site/search-index.json'), 'utf8')) as { kind: string; more: string }[];
+  const places = entries.filter(({ kind }) => kind === 'variant').map(({ more }) => more.split(', ')[0]);
+  expect(places).toEqual(expect.arrayContaining(['place 1 in Braided', 'place 1 in Solid']));
+  for (const division of ['braided', 'solid'])
+    expect((await stat(join(folder, `site/pictures/editions/2027/${division}-stress.png`))).size).toBeGreaterThan(0);
+});
+
+test('the history of a line says which of its places counted all entries', () => {
+  const [link = ''] = linksIn(page('/editions/2027/braided/')).filter((one) => one.startsWith('/variants/'));
+  expect(page(link.split(/[?#]/)[0]!)).toMatch(/<span class="label"[^>]*>of all entries</);
+});
+
+test('lines of different divisions are not compared, and that is said', async () => {
+  const compared = JSON.parse(await readFile(join(folder, 'site/compare.json'), 'utf8')) as {
+    name: string;
+    variants: { slug: string }[];
+  }[];
   expect(compared.map(({ name, variants }) => [name, variants.length])).toEqual([
     ['Braided', 3],
     ['Solid', 2],
   ]);
+  expect(page('/compare/')).toMatch(/<optgroup label="Braided">.*<optgroup label="Solid">/s);
+  const [site, browser] = await Promise.all([serveFolders(join(folder, 'site')), launchBrowser()]);
+  try {
+    const shown = await browser.newPage();
+    await shown.goto(`${site.url}/compare/`);
+    const selects = shown.locator('compare-variants select');
+    for (const [at, { variants }] of compared.entries()) await selects.nth(at).selectOption(variants[0]!.slug);
+    await shown.getByText('Lines of different divisions are not compared: Braided and Solid.').waitFor();
+    expect(await shown.locator('.compared table').count()).toBe(0);
+  } finally {
+    await browser.close();
+    await site.close();
+  }
 });
 
 test('who was first twice in a row is told by table, and once of all others that nobody was', () => {

@@ -254,8 +254,10 @@ describe('with a worker', () => {
   });
 
   test('what goes wrong in the queue itself is told in the log', () => {
-    (Reflect.get(house.t.app.get(Jobs), 'boss') as EventEmitter).emit('error', new Error('no connection'));
-    expect(said).toEqual(['The queue of orders: Error: no connection']);
+    const queue = Reflect.get(house.t.app.get(Jobs), 'boss') as EventEmitter;
+    // Of a worker it tells a plain object, with the name of its queue.
+    for (const error of [new Error('no connection'), { message: 'no answer', queue: 'release-publication' }]) queue.emit('error', error);
+    expect(said).toEqual(['The queue of orders: no connection', 'The queue of orders: no answer']);
   });
 
   test('backups of every night and between are told, with what was made and when the next is', async () => {

@@ -54,7 +54,9 @@ async function paper(): Promise<{ pages: number; headings: { title: string; page
 test('the citation and the address of a row are copied by a press, and the row that an address names is marked', async () => {
   await page.goto(site.url + CATEGORY);
   const copy = page.getByRole('button', { name: 'Copy the citation' });
-  const [above, below] = await Promise.all([copy, page.getByLabel('A picture of')].map((one) => one.boundingBox()));
+  const [above, below] = await Promise.all(
+    [copy, page.locator('.pass-on label', { hasText: 'A picture of' })].map((one) => one.boundingBox()),
+  );
   expect(below!.y - above!.y - above!.height).toBeGreaterThanOrEqual(12);
   await copy.click();
   await told(/is copied/);

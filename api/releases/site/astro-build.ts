@@ -40,7 +40,9 @@ export class AstroBuild implements OnApplicationShutdown {
   }
 
   private load(): OwnProcess {
-    const beside = runBeside(['site/build-when-told.mjs'], { PATH: this.config.PATH, NODE_ENV: 'production' });
+    // Told before it loads: whether it may call home is read once, and is kept in a home that a container has not.
+    const env = { PATH: this.config.PATH, NODE_ENV: 'production', ASTRO_TELEMETRY_DISABLED: '1' };
+    const beside = runBeside(['site/build-when-told.mjs'], env);
     const isGone = () => {
       if (this.loaded === beside) this.loaded = undefined;
     };

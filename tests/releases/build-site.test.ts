@@ -52,6 +52,12 @@ test('of two builders at once one builds, from the file store: nobody listens he
   const astro = house.t.app.select(ReleasesModule).get(AstroBuild);
   const load = jest.spyOn(astro as unknown as { load: () => OwnProcess }, 'load');
   astro.makeReady();
+  // Whether it may call home is read while it loads.
+  const children = (await readFile(`/proc/self/task/${process.pid}/children`, 'utf8')).trim().split(' ');
+  const of = (what: string) => Promise.all(children.map((pid) => readFile(`/proc/${pid}/${what}`, 'utf8')));
+  const [programs, surroundings] = await Promise.all([of('cmdline'), of('environ')]);
+  const loaded = programs.findIndex((program) => program.includes('site/build-when-told.mjs'));
+  expect(surroundings[loaded]).toContain('ASTRO_TELEMETRY_DISABLED=1');
   await Promise.all([building().run(), building().run()]);
   // What was loaded before is what built; loaded for nothing, it ends.
   expect(load).toHaveBeenCalledTimes(1);

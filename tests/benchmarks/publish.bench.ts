@@ -3,7 +3,7 @@
  * stand in divisions of sixty; `60x30` has 29 published editions of as many entries before it.
  * npm run bench -- publish [entries or entries x editions, 100]
  */
-import { spawn } from 'node:child_process';
+import type { ChildProcess } from 'node:child_process';
 import { readlink } from 'node:fs/promises';
 import { join } from 'node:path';
 import { setTimeout as pause } from 'node:timers/promises';
@@ -12,7 +12,7 @@ import { GatherRelease } from '../../api/releases/publication/gather-release.js'
 import { PublishRelease } from '../../api/releases/publication/publish-release.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
-import { ended } from '../support/kill-publication.js';
+import { ended, startWorker } from '../support/kill-publication.js';
 import { runSql } from '../support/run-sql.js';
 import { MAKERS, moveEdition } from '../support/season.js';
 import { startTestServer } from '../support/test-server.js';
@@ -38,14 +38,14 @@ const variants = Array.from({ length: worked }, (_, i) => ({
 const house = await createHouse();
 const { t, editor } = house;
 const releases = t.app.select(ReleasesModule);
-let worker: ReturnType<typeof spawn> | undefined;
+let worker: ChildProcess | undefined;
 try {
   await workEdition({ ...house, codes: await fitOutMore() }, '2026', { variants });
   await moveEdition(editor, '2026', 'closure');
   if (entries > worked) await multiplyVariants(t.databaseUrl, '2026', entries / worked, editor.accountId);
   if (editions > 1) await publishBefore(await editionsBefore(t.databaseUrl, '2026', editions - 1));
   await t.app.listen(0, '127.0.0.1');
-  worker = startWorker(await t.app.getUrl());
+  worker = startWorker({ t }, await t.app.getUrl(), 'error');
   const pid = worker.pid ?? 0;
   await until(async () => (await shown()) !== '');
   console.log(
@@ -94,17 +94,6 @@ async function publishBefore(slugs: readonly string[]): Promise<void> {
     );
     await releases.get(PublishRelease).run({ edition: slug, revision: 1 });
   }
-}
-
-function startWorker(address: string) {
-  const env = {
-    PATH: process.env['PATH'],
-    DATABASE_URL: t.databaseUrl,
-    DATA_FOLDER: t.dataFolder,
-    PUBLIC_URL: address,
-    LOG_LEVEL: 'error',
-  };
-  return spawn(process.execPath, ['--import', './.config/load-typescript.mjs', 'api/worker.ts'], { env, stdio: 'inherit' });
 }
 
 /** Name of the folder that readers see; none before there is one. */

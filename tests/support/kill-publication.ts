@@ -23,17 +23,18 @@ export interface Outcome {
   readonly differencesAfter: number;
 }
 
-/** A worker as a process of its own, on the database and files of a house. */
-export function startWorker({ t }: House, address: string): ChildProcess {
+/** A worker as a process of its own, on the database and files of a house; what it says is heard unless it is to be silent. */
+export function startWorker({ t }: Pick<House, 't'>, address: string, LOG_LEVEL: 'silent' | 'error' = 'silent'): ChildProcess {
   const env = {
     PATH: process.env['PATH'],
     DATABASE_URL: t.databaseUrl,
     DATA_FOLDER: t.dataFolder,
     PUBLIC_URL: address,
     WEBHOOKS_TO_NEAR_ADDRESSES: 'true',
-    LOG_LEVEL: 'silent',
+    LOG_LEVEL,
   };
-  return spawn(process.execPath, ['--import', './.config/load-typescript.mjs', 'api/worker.ts'], { env, stdio: 'ignore' });
+  const stdio = LOG_LEVEL === 'silent' ? 'ignore' : 'inherit';
+  return spawn(process.execPath, ['--import', './.config/load-typescript.mjs', 'api/worker.ts'], { env, stdio });
 }
 
 const filesIn = async (folder: string): Promise<number> => {

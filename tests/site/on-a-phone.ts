@@ -45,4 +45,28 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     expect(await page.evaluate<number>('document.querySelector("body > header").getBoundingClientRect().height')).toBeLessThanOrEqual(110);
     await page.context().close();
   });
+
+  test('a long list is folded by kind into two screens; the address of an entry opens it, and so does a search of the browser for words in it', async () => {
+    const page = await open('/problems/', { viewport: { width: 360, height: 740 } });
+    const shown = () => page.locator('main tbody tr:visible').count();
+    expect([await page.locator('main tbody tr').count(), await shown()]).toEqual([expect.any(Number), 0]);
+    expect(await page.evaluate<number>('document.documentElement.scrollHeight')).toBeLessThanOrEqual(2 * 740);
+    const [entry, words] = await page.locator('main tbody tr').evaluateAll((all) => {
+      const row = all.at(-1)!;
+      return [row.id, row.querySelector('td:last-child')!.textContent.trim()];
+    });
+    const address = new URL(page.url());
+    await page.goto(`${address.href}#${entry!}`);
+    await page.locator(`[id="${entry!}"]`).waitFor();
+    expect(await page.evaluate<number>('document.querySelector(":target").getBoundingClientRect().top')).toBeLessThan(740);
+    // A text fragment finds words as the browser's own search does.
+    await page.goto(`${address.href}?again#:~:text=${encodeURIComponent(words!)}`);
+    await page.locator(`[id="${entry!}"]`).waitFor();
+    await page.context().close();
+    const checks = await open('/checks/');
+    expect([(await checks.locator('details.kind').count()) > 1, await checks.locator('main tbody tr:visible').count()]).toEqual([true, 0]);
+    await checks.emulateMedia({ media: 'print' });
+    expect(await checks.locator('main tbody tr').first().isVisible()).toBe(true);
+    await checks.context().close();
+  });
 }

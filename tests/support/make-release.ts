@@ -2,7 +2,7 @@ import { createHash } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { FORMAT_VERSION } from '../../api/contract/documents/release-documents.js';
-import { CSV_COLUMNS } from '../../api/submissions/intake/csv-columns.js';
+import { SITE_LISTS } from '../../api/site-lists.js';
 import type {
   EditionDocument,
   Manifest,
@@ -177,8 +177,7 @@ export async function makeReleases(folder: string, { editions, variants }: Inven
   }
   await mkdir(join(folder, 'v1'), { recursive: true });
   await writeFile(join(folder, 'v1/releases.json'), JSON.stringify({ items: summaries }));
-  const columns = CSV_COLUMNS.map(({ role, ...column }) => ({ ...column, carriesReading: role !== undefined }));
   await mkdir(join(folder, 'v1/submissions'), { recursive: true });
-  await writeFile(join(folder, 'v1/submissions/csv-columns.json'), JSON.stringify({ items: columns, nextCursor: null }));
+  for (const [path, answer] of Object.entries(SITE_LISTS)) await writeFile(join(folder, `${path}.json`), JSON.stringify(answer));
   return summaries;
 }

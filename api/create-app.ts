@@ -21,6 +21,7 @@ import { registerConditionalReads } from './platform/http/headers/conditional-re
 import { frameworkErrors } from './platform/http/problems/framework-errors.js';
 import { jsonLog } from './platform/http/json-log.js';
 import { Metrics, MetricsModule } from './platform/http/health/metrics.module.js';
+import { Jobs } from './platform/jobs/jobs.js';
 import { LARGEST_FILE_BYTES, LARGEST_JSON_BYTES } from './contract/body-sizes.js';
 import { FrontDoor } from './platform/http/front-door.js';
 import { Readiness } from './platform/http/health/readiness.js';
@@ -70,10 +71,11 @@ export async function createApp(options: PlatformOptions): Promise<NestFastifyAp
   const releases = app.select(ReleasesModule).get(PublishedReleases);
   await releases.start();
   await successions.start();
-  addHouseMetrics(app.select(MetricsModule).get(Metrics), releases, config);
+  const files = app.select(PublicApiModule).get(PublishedFiles);
+  addHouseMetrics(app.select(MetricsModule).get(Metrics), { releases, files, jobs: app.get(Jobs, { strict: false }) }, config);
   const readiness = app.get(Readiness, { strict: false });
   const leading = (address: string) => successorAddress(address, (kind, slug) => successions.successorOf(kind, slug));
-  door.open(redirectToSuccessor(leading, takePublishedReads(app.select(PublicApiModule).get(PublishedFiles))), () => readiness.isEnding());
+  door.open(redirectToSuccessor(leading, takePublishedReads(files)), () => readiness.isEnding());
   await adapter.getInstance().ready();
   return app;
 }

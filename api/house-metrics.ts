@@ -1,16 +1,26 @@
-import { Gauge } from 'prom-client';
+import { Counter, Gauge } from 'prom-client';
+import type { Registry } from 'prom-client';
 import { stat, statfs } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Config } from './config.js';
-import { finishedBackups } from './platform/backup/make-backup.js';
 import type { Metrics } from './platform/http/health/metrics.module.js';
+import type { Jobs } from './platform/jobs/jobs.js';
+import { BACKUPS } from './platform/jobs/jobs.module.js';
+import type { PublishedFiles } from './public-api/published-files.js';
 import type { PublishedReleases } from './releases/published-releases.read-model.js';
 import { currentSite } from './serve-site.js';
 
 const PER_SECOND = 1000;
 
+/** What knows the figures. */
+interface TellingParts {
+  readonly releases: PublishedReleases;
+  readonly files: PublishedFiles;
+  readonly jobs: Jobs;
+}
+
 /** Figures of the house beside those of the program: what is published, when the site was built, room on the disk, the newest backup. */
-export function addHouseMetrics({ registry }: Metrics, releases: PublishedReleases, config: Config): void {
+export function addHouseMetrics({ registry }: Metrics, { releases, files, jobs }: TellingParts, config: Config): void {
   const registers = [registry];
   const measured = (name: string, help: string, value: () => Promise<number | null> | number | null) => {
     new Gauge({
@@ -28,6 +38,7 @@ export function addHouseMetrics({ registry }: Metrics, releases: PublishedReleas
       },
     });
   };
+  countReads(registry, files);
   measured('fairpull_releases', 'Published revisions.', () => releases.all().length);
   measured('fairpull_last_publication_timestamp_seconds', 'When a release was published last.', () => lastOf(releases));
   measured('fairpull_site_built_timestamp_seconds', 'When the site was built last.', () =>
@@ -41,10 +52,22 @@ export function addHouseMetrics({ registry }: Metrics, releases: PublishedReleas
     const { blocks, bsize } = await statfs(config.DATA_FOLDER);
     return blocks * bsize;
   });
-  if (config.BACKUP_FOLDER === '') return;
-  measured('fairpull_last_backup_timestamp_seconds', 'When the newest backup was made.', async () => {
-    const newest = (await finishedBackups(config.BACKUP_FOLDER)).at(-1);
-    return newest === undefined ? null : changedAt(join(config.BACKUP_FOLDER, newest, 'backup.json'));
+  // Of the record: a server has no way to the folder of backups, which hold the signing key.
+  measured('fairpull_last_backup_timestamp_seconds', 'When the worker made a backup last and read it through.', async () => {
+    const made = (await jobs.lastOf(BACKUPS)).find(({ state }) => state === 'done');
+    return made?.endedAt ? Date.parse(made.endedAt) / PER_SECOND : null;
+  });
+}
+
+function countReads(registry: Registry, files: PublishedFiles): void {
+  new Counter({
+    name: 'fairpull_published_reads_total',
+    help: 'Reads of published files, which are answered at the door and stand in no other figure.',
+    registers: [registry],
+    collect() {
+      this.reset();
+      this.inc(files.readsAtTheDoor);
+    },
   });
 }
 

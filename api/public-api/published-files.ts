@@ -25,6 +25,8 @@ const KEPT_BYTES = 128 * 1024 * 1024;
 @Injectable()
 export class PublishedFiles {
   private readonly found = new LRUCache<string, FoundFile>({ max: MOST_PLACES_KNOWN });
+  /** How many reads were answered before the framework saw them. */
+  readsAtTheDoor = 0;
   private foundIn: readonly KnownRelease[] = [];
   private readonly kept = new LRUCache<string, StoredBytes>({ maxSize: KEPT_BYTES, sizeCalculation: ({ bytes }) => bytes.length + 1 });
 

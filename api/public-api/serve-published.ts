@@ -10,13 +10,14 @@ import type { FoundFile, PublishedFiles } from './published-files.js';
 
 /**
  * Answers plain reads of published files before anything else is done with the request: no guard, no limit, no database.
- * They cost less than counting them would. What has a query, is not published or is lost goes the ordinary way.
+ * They cost less than timing them by route would, so they are counted as one. What has a query, is not published or is lost goes the ordinary way.
  */
 export const takePublishedReads =
   (files: PublishedFiles): TakeRequest =>
   (request, response, leave) => {
     const found = isPlainRead(request) ? fileAt(files, request.url ?? '') : null;
     if (!found) return false;
+    files.readsAtTheDoor += 1;
     const coding = codingFor(request, found.sizeBytes, found.mediaType);
     const known = files.inMemory(found, coding);
     if (known) send(request, response, found, known);

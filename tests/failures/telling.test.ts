@@ -1,6 +1,10 @@
 import { AccountsStore } from '../../api/accounts/accounts.store.js';
 import { AccountsModule } from '../../api/accounts/accounts.module.js';
 import { inTrace, traceparent } from '../../api/platform/trace/trace-context.js';
+import { nightlyBackup } from '../../api/platform/backup/nightly-backup.js';
+import { BACKUPS } from '../../api/platform/jobs/jobs.module.js';
+import { Jobs } from '../../api/platform/jobs/jobs.js';
+import { orderStateSchema } from '../../api/contract/order-state.js';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { readFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -88,32 +92,44 @@ test('monitoring reads figures by route, of the queue and of the database', asyn
   expect(text).toContain('# TYPE fairpull_orders_open gauge');
 });
 
-test('every figure that the starter dashboard and the alerts ask for is told', async () => {
+test('every figure that the starter dashboard and the alerts ask for is told, under the names and with the words that they ask by', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'fairpull-told-'));
-  const name = 'fairpull-2026-01-01T02-30-00Z';
-  await mkdir(join(folder, name));
-  await writeFile(join(folder, name, 'backup.json'), '{}');
-  const house = await createHouse(undefined, { BACKUP_FOLDER: folder });
+  const house = await createHouse();
+  const { app, dataFolder, databaseUrl } = house.t;
   await workEdition(house, '2026');
   await moveEdition(house.editor, '2026', 'closure');
-  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
-  const nothing = (await house.t.call('get', '/metrics').expect(200)).text;
-  expect(nothing).not.toMatch(/^fairpull_last_publication_timestamp_seconds /m);
+  await app.select(ReleasesModule).get(ReleaseWork).start(false);
+  const metrics = async () => (await house.t.call('get', '/metrics').expect(200)).text;
+  expect(await metrics()).not.toMatch(/^fairpull_last_(publication|backup)_timestamp_seconds /m);
   await publish(house.editor, '2026');
-  await house.t.app.select(ReleasesModule).get(PublishedReleases).catchUp();
-  await mkdir(join(house.t.dataFolder, 'site/current'), { recursive: true });
-  await writeFile(join(house.t.dataFolder, 'site/current/built-from.txt'), '');
-  const { text } = await house.t.call('get', '/metrics').expect(200);
+  await app.select(ReleasesModule).get(PublishedReleases).catchUp();
+  await mkdir(join(dataFolder, 'site/current'), { recursive: true });
+  await writeFile(join(dataFolder, 'site/current/built-from.txt'), '');
+  const jobs = app.get(Jobs, { strict: false });
+  await jobs.carryOut(BACKUPS, () => nightlyBackup({ databaseUrl, dataFolder }, folder, 1));
+  await jobs.order(null, BACKUPS, {});
+  while ((await jobs.lastOf(BACKUPS))[0]?.state !== 'done') await new Promise((resume) => setTimeout(resume, 50));
+  await jobs.order(null, { name: 'of-no-worker', policy: 'short' }, {});
+  await house.t.call('get', '/v1/editions/2026').expect(200);
+  const text = await metrics();
   const told = new Set([...text.matchAll(/^([a-z_]+?)(?:\{.*\})? [\d.e+-]+$/gm)].map(([, metric]) => metric));
-  const asked = [readFileSync('.config/monitoring/alerts.yml', 'utf8'), readFileSync('.config/monitoring/dashboard.json', 'utf8')].flatMap(
-    (words) => [...words.matchAll(/(?:fairpull|process|http_server)_[a-z_]+/g)].map(([metric]) => metric),
-  );
-  // Orders are told while there are any.
-  const always = [...new Set(asked)].filter((metric) => !metric.startsWith('fairpull_orders_'));
-  expect(always.length).toBeGreaterThan(10);
-  expect(always.filter((metric) => !told.has(metric))).toEqual([]);
+  const labels = new Set([...text.matchAll(/[{,]([a-z_]+)="/g)].map(([, label]) => label));
+  const asked = [readFileSync('.config/monitoring/alerts.yml', 'utf8'), readFileSync('.config/monitoring/dashboard.json', 'utf8')].join();
+  const metricsAsked = [...asked.matchAll(/(?:fairpull|process|http_server)_[a-z_]+/g)].map(([metric]) => metric);
+  expect(new Set(metricsAsked).size).toBeGreaterThan(12);
+  expect(metricsAsked.filter((metric) => !told.has(metric))).toEqual([]);
+  const by = [...asked.matchAll(/ by \(([a-z_, ]+)\)/g)].flatMap(([, names]) => names!.split(', '));
+  const matched = [...asked.matchAll(/\{([a-z_]+)=~?\\?"([^"\\]+)/g)];
+  expect([...by, ...matched.map(([, label]) => label)].filter((label) => !labels.has(label))).toEqual([]);
+  const states = matched.filter(([, label]) => label === 'state').map(([, , state]) => state);
+  expect(states.length).toBeGreaterThan(0);
+  expect(orderStateSchema.shape.state.options).toEqual(expect.arrayContaining(states));
   expect(text).toMatch(/fairpull_releases 1\n/);
-  expect(Number(/^fairpull_disk_free_bytes (\S+)$/m.exec(text)?.[1])).toBeGreaterThan(1e6);
+  expect(text).toMatch(/fairpull_orders_open\{queue="of-no-worker",state="waiting"\} 1\n/);
+  expect(text).toMatch(/fairpull_published_reads_total [1-9]\d*\n/);
+  const figure = (name: string) => Number(new RegExp(`^${name} (\\S+)$`, 'm').exec(text)?.[1]);
+  expect(figure('fairpull_disk_free_bytes')).toBeGreaterThan(1e6);
+  expect(Date.now() / 1000 - figure('fairpull_last_backup_timestamp_seconds')).toBeLessThan(3600);
   await house.t.close();
   await rm(folder, { recursive: true });
 });

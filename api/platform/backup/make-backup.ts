@@ -89,7 +89,7 @@ async function onDisk(folder: string): Promise<void> {
 }
 
 /** Names of the finished backups in a folder, the oldest first. */
-export async function finishedBackups(folder: string): Promise<string[]> {
+async function finishedBackups(folder: string): Promise<string[]> {
   return (await readdir(folder)).filter((name) => name.startsWith(PREFIX) && !name.endsWith(HALF)).sort();
 }
 

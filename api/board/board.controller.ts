@@ -11,7 +11,7 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/headers/if-match.js';
-import { disagreementOf, shortfallsOf, unplacedNeed, wordsOf } from '../reckoning/results/eligibility.js';
+import { disagreementOf, isEnough, needsOf } from '../reckoning/results/eligibility.js';
 import { keyOf } from '../reckoning/results/quantity.js';
 import { ResultsNow } from '../releases/results-now.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
@@ -52,16 +52,12 @@ export class BoardController {
         const division = edition.divisions?.find(({ variants }) => variants.includes(variant));
         const { categories } = (division ?? edition).scheme?.rules ?? NOTHING;
         const overruled = division?.overruled.find((one) => one.variant === variant);
-        const lacking = categories.flatMap((category) => shortfallsOf(category, variant, results));
         return {
           variant,
-          missing: [...new Set(lacking.map(({ category }) => category))],
-          needs: [
-            ...lacking.map(wordsOf),
-            ...categories.flatMap((category) =>
-              [unplacedNeed(category, { fits }) ?? [], disagreementOf(category, variant, results) ?? []].flat(),
-            ),
-          ],
+          missing: categories.filter((category) => !isEnough(category, variant, { results, fits })).map(({ code }) => code),
+          needs: categories.flatMap((category) =>
+            [needsOf(category, variant, { results, fits }), disagreementOf(category, variant, results) ?? []].flat(),
+          ),
           evidence: categories.map((category) => {
             const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
             return { category: category.code, specimens, submissions, testers, rigs };

@@ -1,6 +1,6 @@
 import { certaintyOf } from '../../api/reckoning/standings/certainty.js';
 import { computeEdition, standingsOf } from '../../api/reckoning/standings/compute-edition.js';
-import { disagreementOf, isUnplaced, shortfallsOf, unplacedNeed, wordsOf } from '../../api/reckoning/results/eligibility.js';
+import { disagreementOf, isUnplaced, needsOf, shortfallsOf, unplacedNeed, wordsOf } from '../../api/reckoning/results/eligibility.js';
 import { keyOf } from '../../api/reckoning/results/quantity.js';
 import { spreadsBefore, spreadsFound } from '../../api/reckoning/rigs/season-spreads.js';
 import { inventInputs } from '../support/invent-inputs.js';
@@ -43,6 +43,45 @@ test('an entry without any result lacks all of it', () => {
   expect(
     shortfallsOf({ ...RETENTION, code: 'knot', minimum: { specimens: 5, testers: 2, rigs: 1 } }, 'nobody', new Map()).map(wordsOf),
   ).toEqual(['five specimens in knot', 'two testers in knot', 'one rig in knot']);
+});
+
+describe('where nothing tells how readings scatter', () => {
+  const LACK = 'how diameters scatter in stress (nothing tells it: more specimens do)';
+  /** One piece alone was measured of each of these. */
+  const withOnePieceOf = (variants: readonly string[]) => {
+    const submissions = evidence.submissions.map((one) =>
+      one.method.slug === 'diameter' && variants.includes(one.variant) ? { ...one, specimens: one.specimens.slice(0, 1) } : one,
+    );
+    const computed = computeEdition({ ...evidence, submissions });
+    const standings = standingsOf(computed);
+    const placedIn = (code: string) => standings.categories[code]!.map(({ id }) => id).toSorted();
+    // Whatever has a place has an interval.
+    for (const [code, rows] of certaintyOf(computed, SEED).categories) expect([...rows.keys()].toSorted()).toEqual(placedIn(code));
+    const needs = standings.incomplete.map(({ id }) => [
+      id,
+      ...evidence.edition.scheme.rules.categories.flatMap((category) => needsOf(category, id, computed)),
+    ]);
+    return { stress: placedIn('stress'), knot: placedIn('knot'), needs: needs.toSorted() };
+  };
+  const all = evidence.edition.entries.map(({ variant }) => variant).toSorted();
+
+  test('a result does not count and says what it needs; the others keep places and intervals', () => {
+    const [one, two, ...rest] = all;
+    expect(withOnePieceOf([one!, two!])).toEqual({
+      stress: rest,
+      knot: all,
+      needs: [
+        [one, LACK],
+        [two, LACK],
+      ],
+    });
+    // Of three that are known a fourth can borrow.
+    expect(withOnePieceOf([one!])).toMatchObject({ stress: all, needs: [] });
+  });
+
+  test('a category of such results has no places, the others theirs', () => {
+    expect(withOnePieceOf(all)).toEqual({ stress: [], knot: all, needs: all.map((one) => [one, LACK]) });
+  });
 });
 
 describe('where nothing tells what rigs and testers differ by', () => {

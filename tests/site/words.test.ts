@@ -9,7 +9,7 @@ import { isWord, term, tokens } from '../../site/src/words/search-terms.js';
 import { setWords } from '../../site/src/words/lead-words.js';
 import { isRuled, markWords } from '../../site/src/words/marks.js';
 import { strengthClass, strengthClassWords } from '../../site/src/words/strength-class.js';
-import { bringsBackWords, exclusionWords, missingWords } from '../../site/src/words/exclusion-words.js';
+import { bringsBackWords, exclusionWords, needsWords } from '../../site/src/words/exclusion-words.js';
 import { couldBeFirstWords } from '../../site/src/words/could-be-first-words.js';
 import { decisionWords } from '../../site/src/words/claim-words.js';
 import { placesAllowed } from '../../site/src/words/group-words.js';
@@ -147,9 +147,7 @@ test('a table says who could be the best, of those that are placed', () => {
 test('every reason to leave a variant out says what would bring it back', () => {
   expect(Object.keys(bringsBackWords)).toEqual(Object.keys(exclusionWords));
   for (const words of Object.values(bringsBackWords)) expect(words).toMatch(/^It comes back when .+\.$/);
-  expect(missingWords(['Knot retention', 'Roundness'])).toBe(
-    'A result in Knot retention and Roundness, accepted by a second person, brings it back.',
-  );
+  expect(needsWords(['one rig in knot', 'two testers in knot'])).toBe('Needed: one rig in knot; two testers in knot.');
 });
 
 test('of many changed cells those are told that moved most: places by number, values with their unit by share, intervals not at all', () => {

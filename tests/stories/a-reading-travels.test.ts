@@ -2,8 +2,8 @@ import { findFreePort } from '../../api/platform/embedded-postgres/free-port.js'
 import { BuildSite } from '../../api/releases/site/build-site.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
-import { csvFile, diameterRows, inventPullsOf, inventStations, pullRows } from '../support/hand-in-csv.js';
-import type { Pull, Station } from '../support/hand-in-csv.js';
+import { csvFile, diameterRows, inventPullsOf, inventPieces, pullRows } from '../support/hand-in-csv.js';
+import type { Piece, Pull } from '../support/hand-in-csv.js';
 import { acceptAll, fitOutHouse, moveEdition, openEdition, publish, VARIANTS } from '../support/season.js';
 import type { InventedVariant, MethodSlug } from '../support/season.js';
 import { createTestApplication } from '../support/test-application.js';
@@ -24,7 +24,7 @@ let codes: Map<string, string>;
 
 /** The raw readings, as the test knows them: the page is held against these alone. */
 const straight = new Map<string, { pulls: Pull[]; newtonsPerUnit: number }>();
-const stations = new Map<string, Station[]>();
+const pieces = new Map<string, Piece[]>();
 const compared = new Map<string, Pull[]>();
 
 beforeAll(async () => {
@@ -76,8 +76,8 @@ test('five testers hand in files of four methods from two rigs, one of them afte
     await handIn(
       testers[2]!,
       VARIANTS.flatMap((variant, i) => {
-        stations.set(variant.slug, inventStations(variant, i));
-        return diameterRows(at(variant.slug, 'M1'), stations.get(variant.slug)!);
+        pieces.set(variant.slug, inventPieces(variant, i));
+        return diameterRows(at(variant.slug, 'M1'), pieces.get(variant.slug)!);
       }),
     ),
     await handIn(testers[3]!, comparedRows('named-knot', 'R1')),
@@ -150,7 +150,7 @@ const meanForce = (pulls: readonly Pull[], condition: Pull['condition']): number
 /** Value of each category as published, from the raw readings alone. */
 function valuesOf(slug: string): number[] {
   const { pulls, newtonsPerUnit } = straight.get(slug)!;
-  const diameterMm = mean(stations.get(slug)!.map(({ wideMm, narrowMm }) => (Number(wideMm) + Number(narrowMm)) / 2));
+  const diameterMm = mean(pieces.get(slug)!.map(({ wideMm, narrowMm }) => (Number(wideMm) + Number(narrowMm)) / 2));
   const stressMPa = (meanForce(pulls, 'untreated') * newtonsPerUnit) / ((Math.PI / 4) * diameterMm ** 2);
   const kept = (['named-knot', 'abrasion'] as const).map((method) => {
     const both = compared.get(`${method} ${slug}`)!;

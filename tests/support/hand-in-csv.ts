@@ -6,8 +6,9 @@ export interface Pull {
   readonly condition: 'untreated' | 'treated';
   readonly text: string;
 }
-export interface Station {
-  readonly station: number;
+/** Two widths of one piece. */
+export interface Piece {
+  readonly number: number;
   readonly wideMm: string;
   readonly narrowMm: string;
 }
@@ -30,10 +31,10 @@ export function inventPullsOf(variant: InventedVariant, method: MethodSlug, seed
   return [...straight, ...inventPulls((mean * kept) / 100, 'treated', seed + 3, 7)];
 }
 
-export function inventStations(variant: InventedVariant, seed: number): Station[] {
+export function inventPieces(variant: InventedVariant, seed: number): Piece[] {
   return Array.from({ length: 5 }, (_, i) => {
     const middle = variant.diameterMm + 0.001 * (((i * 2 + seed) % 4) - 1);
-    return { station: i + 1, wideMm: (middle + 0.006).toFixed(3), narrowMm: (middle - 0.006).toFixed(3) };
+    return { number: i + 1, wideMm: (middle + 0.006).toFixed(3), narrowMm: (middle - 0.006).toFixed(3) };
   });
 }
 
@@ -53,8 +54,8 @@ const start = ({ edition, spool, instrument, benchDay = '2026-03-10', methodVers
 export const pullRows = (occasion: Occasion, method: string, pulls: readonly Pull[], unit = 'N'): string[] =>
   pulls.map(({ number, condition, text }) => `${start(occasion, method)},${number},${condition},${text},${unit},,,`);
 
-export const diameterRows = (occasion: Occasion, stations: readonly Station[]): string[] =>
-  stations.map(({ station, wideMm, narrowMm }) => `${start(occasion, 'diameter')},1,untreated,,,${station},${wideMm},${narrowMm}`);
+export const diameterRows = (occasion: Occasion, pieces: readonly Piece[]): string[] =>
+  pieces.map(({ number, wideMm, narrowMm }) => `${start(occasion, 'diameter')},${number},untreated,,,1,${wideMm},${narrowMm}`);
 
 /** A hand-in file with its header. */
 export const csvFile = (rows: readonly string[]): string => `${[HEADER, ...rows].join('\r\n')}\r\n`;

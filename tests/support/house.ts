@@ -1,5 +1,5 @@
 import type { Identifiers } from '../../api/platform/identifiers/identifiers.js';
-import { csvFile, diameterRows, inventPullsOf, inventStations, pullRows } from './hand-in-csv.js';
+import { csvFile, diameterRows, inventPullsOf, inventPieces, pullRows } from './hand-in-csv.js';
 import { acceptAll, fitOutHouse, openEdition, VARIANTS } from './season.js';
 import type { InventedVariant } from './season.js';
 import { createTestApplication } from './test-application.js';
@@ -43,7 +43,7 @@ export async function handInEdition(
     const at = { edition, spool: codes.get(variant.slug) ?? '', instrument: 'R1', benchDay };
     return [
       ...pullRows({ ...at, methodVersion: pullVersion }, 'straight-pull', inventPullsOf(variant, 'straight-pull', seed + i)),
-      ...diameterRows({ ...at, instrument: 'M1' }, inventStations(variant, seed + i)),
+      ...diameterRows({ ...at, instrument: 'M1' }, inventPieces(variant, seed + i)),
       ...pullRows(at, 'named-knot', inventPullsOf(variant, 'named-knot', seed + i + 1)),
       ...pullRows(at, 'abrasion', inventPullsOf(variant, 'abrasion', seed + i + 2)),
     ];

@@ -9,7 +9,7 @@ import type {
   VariantName,
 } from '../../contract/documents/release-documents.js';
 import { keyOf } from '../results/quantity.js';
-import { isUnplaced, shortfallsOf, unplacedNeed, wordsOf } from '../results/eligibility.js';
+import { isUnplaced, needsOf } from '../results/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
 import { movementOf } from './movement-of.js';
@@ -104,13 +104,11 @@ function countsOf({ edition, submissions }: EditionEvidence): EditionDocument['c
 }
 
 function incompleteOf(context: ReleaseContext): EditionDocument['incomplete'] {
-  const { edition, standings, results } = context.computed;
+  const { edition, standings } = context.computed;
   return standings.incomplete.map(({ id, missing }) => ({
     variant: nameOf(context, id),
     missing: [...missing],
-    needs: edition.scheme.rules.categories.flatMap((category) =>
-      [...shortfallsOf(category, id, results).map(wordsOf), unplacedNeed(category, context.computed) ?? []].flat(),
-    ),
+    needs: edition.scheme.rules.categories.flatMap((category) => needsOf(category, id, context.computed)),
   }));
 }
 

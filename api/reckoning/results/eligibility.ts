@@ -10,6 +10,8 @@ export interface WithFits {
   readonly fits: Readonly<Record<string, Pick<EditionResults['fits'][string], 'kind'>>>;
 }
 
+type Computed = Pick<EditionResults, 'results'> & WithFits;
+
 /** One need of an entry in one category. */
 export interface Shortfall {
   readonly category: string;
@@ -42,6 +44,37 @@ export function disagreementOf(
   const isApart = results.get(variant)?.get(keyOf(category))?.estimate.isApart ?? false;
   return isApart ? `one more submission in ${category.code}: those that are there disagree beyond the others` : null;
 }
+
+/** What would tell how the readings behind a result scatter; null where that is known, and where there is no result. Without it nobody can say what it is ahead of: it does not count. */
+export function scatterNeed(
+  category: QuantityNamed & Pick<SchemeCategory, 'code'>,
+  variant: string,
+  { results, fits }: Computed,
+): string | null {
+  const found = results.get(variant);
+  if (!found?.get(keyOf(category)) || isUnplaced(category, { fits })) return null;
+  const isUnknown = (one: QuantityNamed | null): boolean => one !== null && found.get(keyOf(one))?.evidence === null;
+  if (!isUnknown(category)) return null;
+  const what = isUnknown(diameterOf(category)) ? 'diameters' : 'readings';
+  return `how ${what} scatter in ${category.code} (nothing tells it: more specimens do)`;
+}
+
+/** All that an entry lacks in a category, in words; none where its result counts and has a place. */
+export const needsOf = (
+  category: QuantityNamed & Pick<SchemeCategory, 'code' | 'minimum'>,
+  variant: string,
+  computed: Computed,
+): string[] => [
+  ...shortfallsOf(category, variant, computed.results).map(wordsOf),
+  ...[scatterNeed(category, variant, computed), unplacedNeed(category, computed)].flatMap((need) => need ?? []),
+];
+
+/** Whether a result has the least evidence that its category asks for, and a scatter that is known. */
+export const isEnough = (
+  category: QuantityNamed & Pick<SchemeCategory, 'code' | 'minimum'>,
+  variant: string,
+  computed: Computed,
+): boolean => shortfallsOf(category, variant, computed.results).length === 0 && scatterNeed(category, variant, computed) === null;
 
 /** Whether nothing tells what rigs and testers do to the results of a category: they are values then, and no places. */
 export const isUnplaced = (category: QuantityNamed, { fits }: WithFits): boolean =>

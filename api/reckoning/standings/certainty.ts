@@ -7,7 +7,7 @@ import type { ComputedEdition } from './compute-edition.js';
 import { isUnplaced, shortfallsOf } from '../results/eligibility.js';
 import { keyOf } from '../results/quantity.js';
 
-/** Slug of the variant → how sure its place is; empty where an uncertainty is not known, so that nothing is claimed. */
+/** Slug of the variant → how sure its place is. */
 export interface Certainty {
   readonly categories: ReadonlyMap<string, ReadonlyMap<string, RowCertainty>>;
   readonly overall: ReadonlyMap<string, RowCertainty>;
@@ -17,8 +17,6 @@ export interface Certainty {
 }
 
 type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'fits'>;
-
-const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null, pairs: null };
 
 /**
  * Computes the certainty of all placed rows; how many draws it takes, `rank-by-model.ts` says.
@@ -31,10 +29,9 @@ export function certaintyOf({ edition, results, fits }: Ranked, seed: string): C
     isExcluded: exclusion !== null,
     found: categories.map((category) => {
       const counts = !isUnplaced(category, { fits }) && shortfallsOf(category, variant, results).length === 0;
-      return [category.code, counts ? (results.get(variant)?.get(keyOf(category)) ?? null) : null] as const;
+      return [category.code, counts ? (results.get(variant)?.get(keyOf(category))?.evidence ?? null) : null] as const;
     }),
   }));
-  if (entries.some(({ found }) => found.some(([, result]) => result && !result.evidence))) return NOTHING;
   const {
     categories: tables,
     overall,
@@ -48,7 +45,7 @@ export function certaintyOf({ edition, results, fits }: Ranked, seed: string): C
     series: fits,
     entries: entries.map(({ found, ...entry }) => ({
       ...entry,
-      results: Object.fromEntries(found.map(([code, result]) => [code, result?.evidence ?? null])),
+      results: Object.fromEntries(found),
     })),
   });
   const byId = (table: ModelTable) => new Map(table.kind === 'placed' ? table.rows.map((row) => [row.id, row] as const) : []);

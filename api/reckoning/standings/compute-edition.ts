@@ -10,7 +10,7 @@ import type { InstrumentEvidence } from '../evidence/instrument-evidence.js';
 import type { ComparedEvidence, EditionEvidence } from '../evidence/edition-evidence.js';
 import type { SpreadsEvidence } from '../evidence/effects-evidence.js';
 import { knownEffects } from '../rigs/known-effects.js';
-import { isUnplaced, shortfallsOf } from '../results/eligibility.js';
+import { isEnough, isUnplaced } from '../results/eligibility.js';
 import { keyOf, quantitiesOf } from '../results/quantity.js';
 import { computeResults } from '../results/results.js';
 import type { EditionResults } from '../results/results.js';
@@ -103,7 +103,7 @@ export function standingsOf({ edition: { scheme, entries }, results, fits }: Com
     values: Object.fromEntries(
       categories.map((category) => {
         const estimate = results.get(variant)?.get(keyOf(category))?.estimate;
-        const counts = estimate && shortfallsOf(category, variant, results).length === 0;
+        const counts = estimate && isEnough(category, variant, { results, fits });
         return [category.code, counts ? roundHalfEven(estimate.value, category.places) : null];
       }),
     ),

@@ -53,6 +53,7 @@ export const en = [
   ', revision {revision}',
   '{quantityName} of {length} fishing lines in {name}: values in {unit} with 95 % intervals, specimens, testers and rigs.',
   '{name}, revision {revision}',
+  'No result counts here. What each line lacks stands under <a>Incomplete</a>.',
   '{span}revision {revision}; <a>how it was measured</a>',
   'A place in brackets counts the variants that are left out as well: it is what the score adds up, and for these the place that they would have had.',
   'How it was measured',
@@ -537,7 +538,7 @@ export const en = [
   'Not placed in {name}: {2}.',
   '(overall it would have been in place {placeIfIncluded})',
   'Incomplete in {name}.',
-  'Without an accepted result in {1} there is no overall place. {names}',
+  'Without a result that counts in {1} there is no overall place. {needs}',
   'No place in {1}, and so none overall. {UNPLACED}',
   // components/variant-report.astro
   'Test results of {variant} ({variant2}) in {name}: standing, label claims beside measured values, history and every specimen.',
@@ -1100,7 +1101,7 @@ export const en = [
   'It comes back when it is shown to be another line than the one that it repeats.',
   'It comes back when its entry is no longer in dispute.',
   'It comes back when it is tested by people without an interest in it.',
-  'A result in {1}, accepted by a second person, brings it back.',
+  'Needed: {1}.',
   // words/find-words.ts
   'Nothing fits. Widen a range, or take a wish back.',
   '{name} is the only one of {placed} that fits.',

@@ -1,5 +1,5 @@
 import { say } from '../words/say.js';
-import { bringsBackWords, exclusionWords, missingWords } from '../words/exclusion-words.js';
+import { bringsBackWords, exclusionWords, needsWords } from '../words/exclusion-words.js';
 import { fullName } from '../words/variant-words.js';
 import type { Release } from './load-release.js';
 import { measuresOf } from './measures-of.js';
@@ -19,8 +19,7 @@ export interface WhyNot {
 /** Variants of a release that were left out, lack a result, or have a spool that its label misnamed. */
 export async function whyNotOf(release: Release): Promise<WhyNot[]> {
   const [measures, all] = [await measuresOf(release), await Promise.all((await release.tables()).map(({ edition }) => edition()))];
-  return all.flatMap(({ overall, incomplete, excluded, scheme }) => {
-    const categories = new Map(scheme.categories.map(({ code, name }) => [code, name]));
+  return all.flatMap(({ overall, incomplete, excluded }) => {
     const found = ({ variant }: Pick<(typeof incomplete)[number], 'variant'>): WhyNot[] => {
       const words = measures.get(variant.slug)?.reidentified.join(' ') ?? '';
       return words === ''
@@ -31,9 +30,7 @@ export async function whyNotOf(release: Release): Promise<WhyNot[]> {
       ...excluded.map(({ variant, reasonCode, words }) =>
         toldOf(variant, say`left out`, [`${exclusionWords[reasonCode] ?? reasonCode}.`, words, bringsBackWords[reasonCode]].join(' ')),
       ),
-      ...incomplete.map(({ variant, missing }) =>
-        toldOf(variant, say`incomplete`, missingWords(missing.map((code) => categories.get(code) ?? code))),
-      ),
+      ...incomplete.map(({ variant, needs }) => toldOf(variant, say`incomplete`, needsWords(needs))),
       ...[...overall, ...incomplete].flatMap(found),
     ];
   });

@@ -28,6 +28,5 @@ export const bringsBackWords: Record<string, string> = {
   interest: say`It comes back when it is tested by people without an interest in it.`,
 };
 
-/** What would bring back a variant without all its results. @param missing names of the categories, at least one */
-export const missingWords = (missing: readonly string[]): string =>
-  say`A result in ${missing.join(say` and `)}, accepted by a second person, brings it back.`;
+/** What would bring back a variant without all its results. @param needs as its edition tells them, at least one */
+export const needsWords = (needs: readonly string[]): string => say`Needed: ${needs.join('; ')}.`;

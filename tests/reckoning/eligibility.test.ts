@@ -98,6 +98,21 @@ describe('where nothing tells what rigs and testers differ by', () => {
       edition: { ...edition, methods: edition.methods.map((one) => ({ ...one, reproducibilityPercent: percents[one.slug] ?? null })) },
     });
 
+  /** By a second tester, who finds a hundredth more. */
+  const pulledTwice = evidence.submissions.flatMap((one) => {
+    const specimens = one.specimens.map((specimen) => ({
+      ...specimen,
+      readings: specimen.readings.map((read) => ({ ...read, valueSi: String(1.01 * Number(read.valueSi)) })),
+    }));
+    return [one, { ...one, reference: `${one.reference}-again`, tester: 'F. Tarn', specimens }];
+  });
+  /** What an edition has places in after one with these submissions, its own having told it nothing. */
+  const placedAfter = (submissions: typeof evidence.submissions): string[] => {
+    const before = spreadsBefore([{ spreads: spreadsFound(computeEdition({ ...evidence, submissions })) }]);
+    const after = computeEdition({ ...evidence, ...stating({})(evidence) }, before);
+    return categories.filter((category) => !isUnplaced(category, after)).map(({ code }) => code);
+  };
+
   test('a category has no places, and says what would give them', () => {
     // Straight pulls were made twice of each of four: that tells.
     const { needs, codes } = placedIn(stating({ diameter: 2 }));
@@ -118,9 +133,24 @@ describe('where nothing tells what rigs and testers differ by', () => {
     const tester = { relativeSd: '0.010000', degreesOfFreedom: 3, source: 'roundRobin' } as const;
     const told = { effects: { [KEYS.knot]: { tester } } };
     expect(placedIn((one) => ({ ...stating({ diameter: 2 })(one), ...told })).codes).toEqual(['stress', 'knot']);
-    const before = spreadsBefore([{ spreads: spreadsFound(computeEdition(evidence)) }]);
-    const after = computeEdition({ ...evidence, ...stating({})(evidence) }, before);
-    expect(categories.filter((category) => isUnplaced(category, after))).toEqual([]);
+    expect(placedAfter(pulledTwice)).toEqual(['stress', 'knot', 'abrasion']);
+  });
+
+  test('an edition before of single results tells nothing, however much it was told itself', () => {
+    expect(placedAfter(evidence.submissions)).toEqual([]);
+    const three = pulledTwice.filter(({ variant, reference }) => variant !== pulledTwice[0]!.variant || !reference.endsWith('-again'));
+    expect(placedAfter(three)).toEqual([]);
+  });
+
+  test('re-tests give places from as many on as second submissions do', () => {
+    const knots = pulledTwice.filter(({ method, reference }) => method.slug === 'named-knot' && reference.endsWith('-again'));
+    const placedWith = (count: number) => {
+      const drawn = knots.slice(0, count).map((again) => ({ original: again.reference.replace('-again', ''), again }));
+      return placedIn((one) => ({ ...stating({})(one), retests: { seed: SEED, percent: '10', from: [], drawnOn: '2026-02-01', drawn } }))
+        .codes;
+    };
+    expect(placedWith(3)).toEqual([]);
+    expect(placedWith(4)).toEqual(['knot']);
   });
 });
 

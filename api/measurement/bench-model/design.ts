@@ -66,6 +66,18 @@ export function designOf(series: Pick<BenchSeries, 'submissions'>): Design {
   };
 }
 
+/**
+ * How many differences within variants a design has: all that tells of rigs, testers and spools.
+ *
+ * Formula: submissions − variants
+ * @param design series as the model takes it
+ * @returns count
+ * @throws nothing
+ * @see COMMON-PRACTICE
+ * @example contrastsOf(designOf(series)) // 2
+ */
+export const contrastsOf = ({ y, variants }: Pick<Design, 'y' | 'variants'>): number => y.length - variants.length;
+
 function centreOf(own: readonly BenchSubmission[]): number {
   const weights = own.map(({ relativeVariance }) => 1 / Math.max(LEAST_VARIANCE, relativeVariance));
   const total = weights.reduce((sum, weight) => sum + weight, 0);

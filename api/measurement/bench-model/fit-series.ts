@@ -1,6 +1,6 @@
 import type { BenchSeries, Spreads } from './bench-series.js';
 import type { Design } from './design.js';
-import { designOf } from './design.js';
+import { contrastsOf, designOf } from './design.js';
 import { columnSds, sharedEffects } from './shared-effects.js';
 import { apartVariants } from './apart-variants.js';
 import { submissionLevel } from './submission-level.js';
@@ -56,9 +56,8 @@ export const FEWEST_CONTRASTS = 4;
  */
 export function fitSeries(series: BenchSeries): FittedSeries | ValuesOnly {
   const design = designOf(series);
-  const contrasts = design.y.length - design.variants.length;
   const isTold = series.told.length > 0 || (series.earlier ?? []).length > 0;
-  if (series.reproducibility === null && !isTold && contrasts < FEWEST_CONTRASTS)
+  if (series.reproducibility === null && !isTold && contrastsOf(design) < FEWEST_CONTRASTS)
     return { kind: 'values-only', reason: 'nothing-known-of-effects', variants: design.variants, values: design.centres };
   const { isApart, spreads } = apartVariants(design, series);
   return fitAt(design, spreads, isApart);

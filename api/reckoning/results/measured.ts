@@ -1,9 +1,9 @@
 /** What is measured of a variant directly: means of its submissions, and what the model of the bench makes of them over the whole edition. Pure. */
 import type { BenchSubmission, SeasonTold, ToldSpread } from '../../measurement/bench-model/bench-series.js';
-import { designOf } from '../../measurement/bench-model/design.js';
+import { contrastsOf, designOf } from '../../measurement/bench-model/design.js';
 import { effectsOf, spreadsOf } from '../../measurement/bench-model/effects-of.js';
 import type { FoundEffect } from '../../measurement/bench-model/effects-of.js';
-import { fitSeries } from '../../measurement/bench-model/fit-series.js';
+import { FEWEST_CONTRASTS, fitSeries } from '../../measurement/bench-model/fit-series.js';
 import type { FittedSeries, ValuesOnly } from '../../measurement/bench-model/fit-series.js';
 import { seasonTells } from '../../measurement/bench-model/spread-atoms.js';
 import type { ModelEvidence } from '../../measurement/ranking/model-evidence.js';
@@ -123,7 +123,8 @@ function toldByRetests(measured: Measured, retested: readonly EditionSeries[]): 
   const design = designOf({
     submissions: pointsOf(retested).flatMap((point) => toBenchSubmission(measured, point.submission.variant, point)),
   });
-  if (design.variants.length === 0) return [];
+  // Where the method states nothing, as many are needed as of second submissions.
+  if (contrastsOf(design) < (measured.reproducibility === null ? FEWEST_CONTRASTS : 1)) return [];
   const told = seasonTells(design, measured.reproducibility, new Uint8Array(design.variants.length));
   return told.filter(({ cause }) => cause !== 'submission');
 }

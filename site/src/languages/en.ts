@@ -538,7 +538,8 @@ export const en = [
   'Not placed in {name}: {2}.',
   '(overall it would have been in place {placeIfIncluded})',
   'Incomplete in {name}.',
-  'Without a result that counts in {1} there is no overall place. {needs}',
+  '{1} Needed: {span}.',
+  'Without a result that counts in {1} there is no overall place.',
   'No place in {1}, and so none overall. {UNPLACED}',
   // components/variant-report.astro
   'Test results of {variant} ({variant2}) in {name}: standing, label claims beside measured values, history and every specimen.',

@@ -85,7 +85,7 @@ export class PublishedFiles {
     }
     const bytes = await this.files.read(`${release.folder}/${path}`);
     if (!bytes) throw lost(release, path);
-    // A release of before its files were compressed at publication.
+    // Compressed forms are made after the publication.
     return storedBytes(coding === null ? bytes : await compressAs(bytes, coding), mediaType, digest, coding);
   }
 }

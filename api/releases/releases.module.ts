@@ -31,6 +31,7 @@ import { EditionPreviewsStore } from './previews/edition-previews.store.js';
 import { PublishRelease } from './publication/publish-release.js';
 import { PublishedReleases } from './published-releases.read-model.js';
 import { RebuildFiles } from './publication/rebuild-files.js';
+import { CompressRelease } from './publication/compress-release.js';
 import { ReleaseWork } from './publication/release-work.js';
 import { ReleaseRows } from './release-rows.read-model.js';
 import { ReleasesController } from './releases.controller.js';
@@ -64,6 +65,7 @@ import { SweepReleaseFolders } from './publication/sweep-release-folders.js';
     BuildRelease,
     BuildSite,
     CallOffRelease,
+    CompressRelease,
     ChangesReadModel,
     CopyOut,
     EarlierEditions,

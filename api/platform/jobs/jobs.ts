@@ -40,6 +40,8 @@ function orderIn(data: object | null): object {
 /** A worker that is gone is told by its silence for so long; a long computation may keep a living one silent, which does no harm. */
 const HEARTBEAT_S = 30;
 const LOOK_AFTER_WORKERS_S = 10;
+/** What may be taken up when it is ordered is told at once; what waits for its time or is tried again is found by looking. */
+const LOOKS = { pollingIntervalSeconds: 0.5, notifyPollingIntervalSeconds: 0.5 } as const;
 const QUEUES_OF_ITS_OWN = '__pgboss__';
 
 /** Orders for the worker. An order rides in the transaction of the change that asks for it. */
@@ -49,8 +51,6 @@ export class Jobs {
   private readonly boss: PgBoss;
   private starting: Promise<unknown> | undefined;
   private readonly known = new Set<string>();
-  /** Name of a queue → who looks after its orders in this process. */
-  private readonly workers = new Map<string, string>();
 
   constructor(@Inject(CONFIG) config: Config) {
     const options: ConstructorOptions & { readonly onConnect: (client: ClientBase) => Promise<void> } = {
@@ -59,6 +59,7 @@ export class Jobs {
       createSchema: false,
       onConnect: asOwnerOfQueue,
       max: 4,
+      useListenNotify: true,
       superviseIntervalSeconds: LOOK_AFTER_WORKERS_S,
       monitorIntervalSeconds: LOOK_AFTER_WORKERS_S,
     };
@@ -107,18 +108,11 @@ export class Jobs {
   /** Lets this process carry out the orders of a queue, one at a time; a sentence that the work comes back with is kept. What fails is told in the log and tried again a few times. */
   async carryOut(queue: OrderQueue, work: (data: object) => Promise<unknown>): Promise<void> {
     await this.prepare(queue);
-    const options = { pollingIntervalSeconds: 0.5, batchSize: 1, includeMetadata: true } as const;
-    const worker = await this.boss.work<object, string | undefined, typeof options>(queue.name, options, async ([job]) => {
+    const options = { ...LOOKS, batchSize: 1, includeMetadata: true } as const;
+    await this.boss.work<object, string | undefined, typeof options>(queue.name, options, async ([job]) => {
       if (!job) return undefined;
       return inTrace(tracedIn(job.data).traceparent, () => this.attempt(job, work));
     });
-    this.workers.set(queue.name, worker);
-  }
-
-  /** Takes up the next order of a queue at once, where this process carries them out: it looks every half second by itself. */
-  lookNow({ name }: OrderQueue): void {
-    const worker = this.workers.get(name);
-    if (worker !== undefined) this.boss.notifyWorker(worker);
   }
 
   private async attempt(job: JobWithMetadata, work: (data: object) => Promise<unknown>): Promise<string | undefined> {
@@ -164,6 +158,8 @@ export class Jobs {
     await this.start();
     if (this.known.has(name)) return;
     await this.boss.createQueue(name, { policy });
+    // Also for a queue of before orders were told of.
+    await this.boss.updateQueue(name, { notify: true });
     this.known.add(name);
   }
 

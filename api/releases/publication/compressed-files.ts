@@ -1,4 +1,4 @@
-/** The compressed forms of a release's files, made once at publication. They lie beside its folder: in it is only what was signed. */
+/** The compressed forms of a release's files, made once it is published. They lie beside its folder: in it is only what was signed. */
 import type { FileStore } from '../../platform/file-store/file-store.js';
 import { compressAs, COMPRESSED_AS, SMALLEST_TO_COMPRESS } from '../../platform/http/headers/compress.js';
 import type { Coding } from '../../platform/http/headers/compress.js';

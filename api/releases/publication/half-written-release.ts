@@ -5,9 +5,8 @@ import { canonicalJson } from '../../reckoning/canonical-json.js';
 import { Archive, ARCHIVE, ARCHIVE_TYPE } from '../../reckoning/release-archive.js';
 import { manifestOf } from '../../reckoning/release-files.js';
 import type { NamedFile } from '../../reckoning/release-files.js';
-import { BESIDE, compressFile } from './compressed-files.js';
 
-/** A release while its files are written: each goes to disk with its compressed forms, and of it no more than its digest is kept. */
+/** A release while its files are written: each goes to disk, and of it no more than its digest is kept. */
 export class HalfWrittenRelease {
   private readonly listed: Manifest['files'] = [];
 
@@ -18,13 +17,13 @@ export class HalfWrittenRelease {
 
   /** @param folder of its own; what an attempt before left there is taken away */
   static async begin(files: FileStore, folder: string): Promise<HalfWrittenRelease> {
-    for (const left of [folder, `${folder}${BESIDE}`]) await files.remove(left);
+    await files.remove(folder);
     return new HalfWrittenRelease(files, folder);
   }
 
   async write({ path, mediaType }: NamedFile, bytes: Uint8Array): Promise<void> {
     this.listed.push({ path, mediaType, sizeBytes: bytes.length, sha256: sha256(bytes) });
-    await this.put(path, bytes);
+    await this.files.write(`${this.folder}/${path}`, bytes);
   }
 
   /** All files in one, once they are written. */
@@ -42,17 +41,12 @@ export class HalfWrittenRelease {
   /** @returns text of the manifest of all that was written, which is written too */
   async seal(heading: Omit<Manifest, 'files' | 'formatVersion'>): Promise<string> {
     const manifest = canonicalJson(manifestOf(this.listed, heading));
-    await this.put('manifest.json', manifest);
+    await this.files.write(`${this.folder}/manifest.json`, manifest);
     return manifest;
   }
 
   /** From its own folder to the one that it is read from. */
   async moveTo(folder: string): Promise<void> {
-    for (const beside of [BESIDE, '']) await this.files.move(`${this.folder}${beside}`, `${folder}${beside}`);
-  }
-
-  private async put(path: string, content: string | Uint8Array): Promise<void> {
-    await this.files.write(`${this.folder}/${path}`, content);
-    await compressFile(this.files, this.folder, path, content);
+    await this.files.move(this.folder, folder);
   }
 }

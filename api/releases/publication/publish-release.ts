@@ -12,9 +12,8 @@ import { sha256 } from '../../platform/identifiers/identifiers.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { BuildRelease } from './build-release.js';
 import type { Built } from './build-release.js';
-import { compressFile } from './compressed-files.js';
 import { PublishedReleases } from '../published-releases.read-model.js';
-import { BUILD_SITE } from './release-orders.js';
+import { BUILD_SITE, COMPRESS_RELEASE, COMPRESSED_AFTER_S } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
 import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
 import { ReleasesStore } from '../releases.store.js';
@@ -120,19 +119,18 @@ export class PublishRelease {
   ): Promise<BuiltRelease> {
     const digest = sha256(manifest);
     const signature = await this.key.sign(manifest);
-    const folder = releaseFolder(edition, revision, digest);
-    await this.files.write(`${folder}/signature.json`, signature);
-    await compressFile(this.files, folder, 'signature.json', signature);
+    await this.files.write(`${releaseFolder(edition, revision, digest)}/signature.json`, signature);
     return { manifest, signature, digest, previousDigest, publishedAt, ...(erratum ? { erratum } : {}) };
   }
 
   private async publish(release: Waiting, built: BuiltRelease): Promise<void> {
     const { edition, revision } = release;
-    await this.jobs.prepare(BUILD_SITE);
+    for (const queue of [BUILD_SITE, COMPRESS_RELEASE]) await this.jobs.prepare(queue);
     await this.database.transaction(async (tx) => {
       const isPublished = await this.store.publish(tx, release, built);
       if (!isPublished) return;
       await this.jobs.order(tx, BUILD_SITE, { edition, revision });
+      await this.jobs.order(tx, COMPRESS_RELEASE, { edition, revision }, { key: release.id, afterS: COMPRESSED_AFTER_S });
       await this.audit.record(tx, {
         actorId: null,
         action: 'release.published',
@@ -141,7 +139,6 @@ export class PublishRelease {
         after: { digest: built.digest },
       });
     });
-    this.jobs.lookNow(BUILD_SITE);
     await this.published.catchUp();
   }
 }

@@ -3,8 +3,9 @@ import { Clock } from '../../platform/clock/clock.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { AstroBuild } from '../site/astro-build.js';
 import { BuildSite } from '../site/build-site.js';
+import { CompressRelease } from './compress-release.js';
 import { PublishRelease } from './publish-release.js';
-import { BUILD_SITE, ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
+import { BUILD_SITE, COMPRESS_RELEASE, ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
 import { ReleasesReadModel } from '../releases.read-model.js';
 import { SigningKey } from '../signing/signing-key.js';
@@ -20,6 +21,7 @@ export class ReleaseWork {
     private readonly jobs: Jobs,
     private readonly releases: ReleasesReadModel,
     private readonly publishing: PublishRelease,
+    private readonly compressing: CompressRelease,
     private readonly site: BuildSite,
     private readonly astro: AstroBuild,
     private readonly key: SigningKey,
@@ -45,6 +47,7 @@ export class ReleaseWork {
       const ahead = await this.publishing.prepare(order as PublishReleaseOrder);
       if (withSite && ahead) await this.site.ahead(order as PublishReleaseOrder, ahead);
     });
+    await this.jobs.carryOut(COMPRESS_RELEASE, (order) => this.compressing.run(order as PublishReleaseOrder));
     if (!withSite) return;
     await this.jobs.order(null, BUILD_SITE, {});
     await this.jobs.carryOut(BUILD_SITE, () => this.site.run());

@@ -1,19 +1,39 @@
 /**
- * A house of the first version is brought up to this one: every row of it is still there, and the program works on with it. No version has
- * a tag yet, so that the first state of the database stands for the oldest version. Its releases are in `tests/releases/golden/`.
+ * Houses of earlier programs are brought up to this one: every row is still there, what they published stays as it is, and the program works
+ * on with them. One has the first state of the database; the other was written by commit 447d2a38, the last whose releases have format 2, in
+ * a season of `tests/support/season.ts` and backed up by its own `npm run backup`: 2026 published, of 2027 everything handed in. A next
+ * format gets a house of the last program of this one, beside it.
  */
-import { cp, mkdtemp, readdir, rm } from 'node:fs/promises';
+import { unzipSync } from 'fflate';
+import { execFile } from 'node:child_process';
+import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
+import { promisify } from 'node:util';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
 import { hashPassword } from '../../api/accounts/hash-password.js';
 import { applyMigrations, MIGRATIONS_FOLDER } from '../../api/platform/migrations/apply-migrations.js';
+import type { Role } from '../../api/contract/roles.js';
+import { readBackupList } from '../../api/platform/backup/backup-list.js';
+import type { BackupList } from '../../api/platform/backup/backup-list.js';
+import { restoreBackup } from '../../api/platform/backup/restore-backup.js';
+import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { grantToProgram } from '../../api/platform/migrations/grant-program.js';
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { BuildSite } from '../../api/releases/site/build-site.js';
+import { acceptAll, erratumFor, moveEdition, publish } from '../support/season.js';
+import { HOUSE_STATEMENT } from '../support/state-house.js';
+import { PASSWORD as PASSWORD_OF_TESTS, SetClock, signIn } from '../support/test-application.js';
+import type { Method } from '../support/test-application.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestDatabase } from '../support/test-database.js';
 import request from 'supertest';
 import type { TestDatabase } from '../support/test-database.js';
 
+const HOUSE_OF_BEFORE = 'tests/platform/fixtures/house-of-format-2.zip';
 const PASSWORD = 'kept since the first version';
 /** What there was to say in the first version, and stands in the same tables now. */
 const ROWS = `
@@ -70,4 +90,64 @@ test('rows of the first version stand as they were; who had an account signs in 
   } finally {
     await app.close();
   }
+});
+
+describe('a house that published in the format before', () => {
+  const PERSON = (nth: number) => `person-${nth}@bench.example`;
+  let house: { readonly database: TestDatabase; readonly dataFolder: string };
+  let backed: BackupList['tables'];
+  let app: NestFastifyApplication;
+  const call = (method: Method, path: string) => request(app.getHttpServer())[method](path);
+  const caller = (nth: number, role: Role) => signIn(call, { accountId: '', email: PERSON(nth) }, PASSWORD_OF_TESTS, [role]);
+  const filesOf = async (release: string) => {
+    const top = join(house.dataFolder, 'files/releases', release);
+    const entries = (await readdir(top, { recursive: true, withFileTypes: true })).filter((entry) => entry.isFile());
+    return Promise.all(entries.map(async ({ parentPath, name }) => [name, sha256(await readFile(join(parentPath, name)))]));
+  };
+
+  beforeAll(async () => {
+    for (const [path, bytes] of Object.entries(unzipSync(await readFile(HOUSE_OF_BEFORE)))) {
+      if (path.endsWith('/')) continue;
+      await mkdir(dirname(join(folder, path)), { recursive: true });
+      await writeFile(join(folder, path), bytes);
+    }
+    const [backup = ''] = (await readdir(folder)).filter((name) => name.startsWith('fairpull-'));
+    ({ tables: backed } = await readBackupList(join(folder, backup)));
+    house = { database: await createTestDatabase(), dataFolder: join(folder, 'data') };
+    await runSql(house.database.url, 'DROP SCHEMA public CASCADE; CREATE SCHEMA public');
+    await restoreBackup(join(folder, backup), { databaseUrl: house.database.url, dataFolder: house.dataFolder }, () => undefined);
+    await grantToProgram(house.database.url, house.database.programUrl);
+    const config = { DATABASE_URL: house.database.programUrl, DATA_FOLDER: house.dataFolder, LOG_LEVEL: 'error' };
+    app = await createApp({ config: readConfig(config), clock: new SetClock() });
+  });
+  afterAll(async () => {
+    await app.close();
+    await house.database.drop();
+  });
+
+  test('ends the season that it was in and corrects the one before; what was published stays to the byte, all of it verifies, and the site shows it', async () => {
+    for (const { name, rows } of backed)
+      expect([name, await runSql(house.database.url, `SELECT count(*)::int AS rows FROM "${name}"`)]).toEqual([name, [{ rows }]]);
+    const before = await filesOf('2026/1');
+    expect(before.length).toBeGreaterThan(50);
+    const [editor, reviewer] = [await caller(1, 'editor'), await caller(2, 'reviewer')];
+    await editor.call('post', '/v1/house-statement').send(HOUSE_STATEMENT).expect(201);
+    await app.select(ReleasesModule).get(ReleaseWork).start(false);
+    await acceptAll(reviewer, '2027');
+    await moveEdition(editor, '2027', 'closure');
+    expect(await publish(editor, '2027')).toBe(1);
+    expect(await publish(editor, '2026', await erratumFor(editor, '2026', 'catalogueError', 'A name was misread.'))).toBe(2);
+    expect(await filesOf('2026/1')).toEqual(before);
+
+    const verify = [...process.execArgv, 'api/releases/verify/verify-any-command.ts', join(house.dataFolder, 'files')];
+    const { stdout } = await promisify(execFile)(process.execPath, verify);
+    expect(stdout).toMatch(/^2026, revision 1 [^]*\n  recomputed by the program that lies in it\n2026, revision 2 /);
+    expect(stdout.match(/by the program that lies in it/g)).toHaveLength(1);
+    expect(stdout).toMatch(/\n\d{4,} figures recomputed, all equal; \d+ files, every one as signed\.\n$/);
+
+    await app.select(ReleasesModule).get(BuildSite).run();
+    const page = (path: string) => readFile(join(house.dataFolder, 'site/current', path, 'index.html'), 'utf8');
+    expect(await page('editions/2026')).toContain('A name was misread.');
+    for (const path of ['editions/2027', 'editions/2026/revisions/1']) expect(await page(path)).toContain('gannet-20');
+  });
 });

@@ -34,20 +34,20 @@ export class SessionActorFinder extends ActorFinder {
   private async bySession(secret: string): Promise<Actor | null> {
     const sessionKey = sha256(secret);
     const session = await this.accounts.sessionByHash(sessionKey);
-    if (!session || session.expiresAt <= this.clock.now() || session.account.isDisabled) return null;
-    const { id, displayName, roles } = session.account;
-    return { accountId: id, displayName, roles: toRoles(roles), csrfToken: session.csrfToken, sessionKey };
+    if (!session || session.expiresAt <= this.clock.now() || session.isDisabled) return null;
+    const { accountId, displayName, roles, csrfToken } = session;
+    return { accountId, displayName, roles: toRoles(roles), csrfToken, sessionKey };
   }
 
   private async byToken(secret: string): Promise<Actor | null> {
     const now = this.clock.now();
     const token = await this.accounts.tokenByHash(sha256(secret));
-    if (!token || token.revokedAt !== null || token.expiresAt <= now || token.account.isDisabled) return null;
+    if (!token || token.revokedAt !== null || token.expiresAt <= now || token.isDisabled) return null;
     if (token.lastUsedAt === null || now.getTime() - token.lastUsedAt.getTime() >= NOTED_EVERY_MS)
       await this.store.touchToken(this.database.client, token.id, now);
-    const { id, displayName, roles } = token.account;
+    const { accountId, displayName, roles } = token;
     return {
-      accountId: id,
+      accountId,
       displayName,
       roles: toRoles(roles.filter((role) => token.scopes.includes(role))),
       csrfToken: null,

@@ -21,11 +21,14 @@ import { retiredFault, toRetired } from '../contract/retired.js';
 import type { Retirement } from '../contract/retired.js';
 import { readForce } from '../readings/read-force.js';
 import { RIG_KINDS } from '../contract/instrument-kinds.js';
+import type { ChartedPull, ControlChart } from '../reckoning/rigs/control-charts.js';
+import type { ControlPullOnRecord } from './control-pulls.read-model.js';
 import { ControlPullsStore } from './control-pulls.store.js';
 import type { Air } from './control-pulls.store.js';
 
 export interface PulledControlLine {
-  readonly id: string;
+  /** As it stands in its chart. */
+  readonly charted: ChartedPull<ControlPullOnRecord>;
   readonly doubted: number;
 }
 
@@ -78,7 +81,9 @@ export class AddControlPull {
         after: input,
       });
       const watched = { instrument: rig, method: { id: method.id, slug: input.method } };
-      return { id, doubted: isLate ? 0 : await this.castDoubt.run(tx, actor.accountId, watched, before) };
+      const charts = await this.castDoubt.charts(tx, watched);
+      const doubted = isLate ? 0 : await this.castDoubt.run(tx, actor.accountId, watched, charts, before);
+      return { charted: inChart(charts, id), doubted };
     });
   }
 
@@ -92,6 +97,12 @@ export class AddControlPull {
       throw new Problem(controlPullProblems['control-pulls/handed-in-before'], `It is on record as ${first ?? 'another pull'}.`);
     }
   }
+}
+
+function inChart(charts: readonly ControlChart<ControlPullOnRecord>[], id: string): PulledControlLine['charted'] {
+  const charted = charts.flatMap(({ pulls }) => pulls).find(({ pull }) => pull.id === id);
+  if (!charted) throw new Error(`Control pull ${id} is on record and stands in no chart of its rig.`);
+  return charted;
 }
 
 /** What is the same readings in other units is the same pull. */

@@ -46,10 +46,8 @@ export class ControlPullsController {
     answer: schemas.controlPullResponse,
   })
   async postControlPull(@CurrentActor() actor: Actor, @Body({ schema: schemas.controlPullRequest }) pull: schemas.ControlPullRequest) {
-    const { id, doubted } = await this.addPull.run(actor, pull);
-    const charts = chartsOf(await this.pullsOf(pull));
-    const own = charts.flatMap(({ pulls }) => pulls).filter((charted) => charted.pull.id === id);
-    return own.map((charted) => ({ id, ...toPoint(charted), doubted }))[0];
+    const { charted, doubted } = await this.addPull.run(actor, pull);
+    return { id: charted.pull.id, ...toPoint(charted), doubted };
   }
 
   @Post('control-pulls/:id/strike')

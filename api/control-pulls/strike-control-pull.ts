@@ -48,12 +48,8 @@ export class StrikeControlPull {
         after: { reason },
       });
       const since = await this.store.countedBefore(tx, instrumentId, methodId, pull.benchDay.toISOString().slice(0, 10));
-      await this.castDoubt.run(
-        tx,
-        actor.accountId,
-        { instrument: { id: instrumentId, code: instrument }, method: { id: methodId, slug: method } },
-        since,
-      );
+      const watched = { instrument: { id: instrumentId, code: instrument }, method: { id: methodId, slug: method } };
+      await this.castDoubt.run(tx, actor.accountId, watched, await this.castDoubt.charts(tx, watched), since);
     });
   }
 }

@@ -13,6 +13,7 @@ import type { InstrumentKind } from '../contract/instrument-kinds.js';
 
 const WITH_CALIBRATIONS = { calibrations: { orderBy: [{ validFrom: 'asc' }, { certificate: 'asc' }] } } satisfies Prisma.InstrumentInclude;
 
+type HeldInstrument = Pick<InstrumentModel, 'id' | 'code' | 'kind' | 'retiredOn' | 'retiredReason'>;
 type InstrumentRow = InstrumentModel & { calibrations: CalibrationModel[] };
 
 /** Instruments with their certificates, as screens, submissions and releases see them. */
@@ -70,11 +71,10 @@ export class InstrumentsReadModel {
 
   /** An instrument, kept as it is until the end of the transaction; null when there is none. */
   async hold(tx: Transaction, code: string) {
-    await tx.$queryRaw`SELECT 1 FROM "instrument" WHERE "code" = ${code} FOR UPDATE`;
-    return tx.instrument.findUnique({
-      where: { code },
-      select: { id: true, code: true, kind: true, retiredOn: true, retiredReason: true },
-    });
+    const [held] = await tx.$queryRaw<HeldInstrument[]>`
+      SELECT "id"::text, "code", "kind", "retired_on" AS "retiredOn", "retired_reason" AS "retiredReason"
+      FROM "instrument" WHERE "code" = ${code} FOR UPDATE`;
+    return held ?? null;
   }
 
   /** Certificates with the instruments that they are of, by their ids: "C-1 of R1". */

@@ -14,6 +14,15 @@ export class InterestsReadModel {
     return (await this.database.client.declaredInterest.count({ where: { accountId, makerId } })) > 0;
   }
 
+  /** Whether somebody has a tie to the maker of what was tested, whichever spool it was. */
+  async hasIn(accountId: string, reference: string): Promise<boolean> {
+    const rows = await this.database.client.$queryRaw<object[]>`
+      SELECT 1 FROM "submission" s JOIN "spool" p ON p."id" = s."spool_id" JOIN "variant" v ON v."id" = p."variant_id"
+      JOIN "line" l ON l."id" = v."line_id" JOIN "declared_interest" i ON i."maker_id" = l."maker_id"
+      WHERE s."reference" = ${reference} AND i."account_id" = ${accountId}::uuid`;
+    return rows.length > 0;
+  }
+
   /** Ids of the makers that somebody has a tie to. */
   async makersOf(accountId: string): Promise<string[]> {
     const rows = await this.database.client.declaredInterest.findMany({ where: { accountId }, select: { makerId: true } });

@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
-import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { InterestsReadModel } from '../interests/interests.read-model.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { FindingsReadModel } from '../findings/findings.read-model.js';
@@ -13,7 +12,6 @@ import type { Actor } from '../platform/http/access.js';
 import { requireSameVersion } from '../platform/http/headers/if-match.js';
 import { isKeptByClaim, statesFor } from '../contract/submission-actions.js';
 import type { ActionName } from '../contract/submission-actions.js';
-import { SubmissionViewsReadModel } from '../submissions/views/submission-views.read-model.js';
 import { SubmissionsStore } from '../submissions/submissions.store.js';
 import type { SubmissionUnderReview } from './submission-under-review.js';
 import { reviewProblems } from './reviews.errors.js';
@@ -29,12 +27,10 @@ export interface ReviewedSubmission {
 export class MayReview {
   constructor(
     private readonly store: SubmissionsStore,
-    private readonly submissions: SubmissionViewsReadModel,
     private readonly findings: FindingsReadModel,
     private readonly decisions: DecisionsReadModel,
     private readonly accounts: AccountsReadModel,
     private readonly interests: InterestsReadModel,
-    private readonly catalogue: CatalogueReadModel,
     private readonly database: Database,
     private readonly clock: Clock,
   ) {}
@@ -77,10 +73,7 @@ export class MayReview {
   }
 
   private async requireNoInterest(actor: Actor, reference: string): Promise<void> {
-    const code = await this.submissions.spoolCodeOf(reference);
-    const spool = code === null ? null : await this.catalogue.spoolByCode(code);
-    if (spool && (await this.interests.has(actor.accountId, spool.variant.makerId)))
-      throw new Problem(reviewProblems['reviews/declared-interest']);
+    if (await this.interests.hasIn(actor.accountId, reference)) throw new Problem(reviewProblems['reviews/declared-interest']);
   }
 }
 

@@ -1,6 +1,5 @@
 import { Injectable } from '@nestjs/common';
 import { AccountsReadModel } from '../accounts/accounts.read-model.js';
-import { CatalogueReadModel } from '../catalogue/catalogue.read-model.js';
 import { InterestsReadModel } from '../interests/interests.read-model.js';
 import { DecisionsReadModel } from '../decisions/decisions.read-model.js';
 import { Clock } from '../platform/clock/clock.js';
@@ -28,7 +27,6 @@ export class PossibleActionsReadModel {
     private readonly views: SubmissionViewsReadModel,
     private readonly accounts: AccountsReadModel,
     private readonly interests: InterestsReadModel,
-    private readonly catalogue: CatalogueReadModel,
     private readonly clock: Clock,
   ) {}
 
@@ -36,8 +34,7 @@ export class PossibleActionsReadModel {
     const seen = await this.views.one(actor, reference);
     const { id, testerId } = await this.submissions.byReference(reference);
     const isOwn = testerId === actor.accountId;
-    const spool = await this.catalogue.spoolByCode(seen.spool);
-    const isTied = !isOwn && spool !== null && (await this.interests.has(actor.accountId, spool.variant.makerId));
+    const isTied = !isOwn && (await this.interests.hasIn(actor.accountId, reference));
     const claim = await this.claimOfAnother(actor, id);
     const openQueries = seen.queries.filter(({ answer }) => answer === null).length;
     const unanswered = seen.findings.filter(({ severity, resolution }) => severity === 'held' && resolution === null).length;

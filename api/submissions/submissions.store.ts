@@ -19,6 +19,11 @@ export type LockedDraft = LockedSubmission & { readonly draft: unknown };
 /** A submission's own row, but for its reference and who handed it in. */
 export type SubmissionHead = { readonly id: string; readonly editionId: string } & SubmissionRecord['submission'];
 
+interface StandingRevision {
+  readonly id: string;
+  readonly specimens: readonly { readonly id: string; readonly number: number; readonly validity: string }[];
+}
+
 interface RevisionHead {
   readonly number: number;
   readonly handedInAt: Date;
@@ -40,18 +45,23 @@ export class SubmissionsStore {
 
   /** Locks a submission's row; null when there is none. */
   async lock(tx: Transaction, reference: string): Promise<LockedDraft | null> {
-    const rows = await tx.$queryRaw<{ id: string }[]>`SELECT "id"::text FROM "submission" WHERE "reference" = ${reference} FOR UPDATE`;
-    if (!rows[0]) return null;
-    const row = await tx.submission.findUniqueOrThrow({ where: { id: rows[0].id } });
-    return { ...row, state: row.state as SubmissionState };
+    const [row] = await tx.$queryRaw<LockedDraft[]>`
+      SELECT "id"::text, "reference", "edition_id"::text AS "editionId", "tester_id"::text AS "testerId", "spool_id"::text AS "spoolId",
+        "method_version_id"::text AS "methodVersionId", "bench_day" AS "benchDay", "state", "revision", "version", "draft"
+      FROM "submission" WHERE "reference" = ${reference} FOR UPDATE`;
+    return row ?? null;
   }
 
   /** The revision of a locked submission that stands, with its specimens by number. */
-  async standing(tx: Transaction, { id, revision }: LockedSubmission) {
-    return tx.submissionRevision.findUniqueOrThrow({
-      where: { submissionId_number: { submissionId: id, number: revision } },
-      select: { id: true, specimens: { select: { id: true, number: true, validity: true }, orderBy: { number: 'asc' } } },
-    });
+  async standing(tx: Transaction, { id, revision }: LockedSubmission): Promise<StandingRevision> {
+    const rows = await tx.$queryRaw<(StandingRevision['specimens'][number] & { readonly revisionId: string })[]>`
+      SELECT r."id"::text AS "revisionId", c."id"::text, c."number", c."validity"
+      FROM "submission_revision" r JOIN "specimen" c ON c."revision_id" = r."id"
+      WHERE r."submission_id" = ${id}::uuid AND r."number" = ${revision} ORDER BY c."number"`;
+    const revisionId = rows[0]?.revisionId;
+    if (revisionId === undefined)
+      throw new Error(`Submission ${id} has no revision ${revision} with specimens; expected the one that it names.`);
+    return { id: revisionId, specimens: rows.map(({ id: specimen, number, validity }) => ({ id: specimen, number, validity })) };
   }
 
   /**

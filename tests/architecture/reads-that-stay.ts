@@ -31,6 +31,11 @@ export const READS_THAT_STAY: readonly { readonly file: string; readonly tables:
     why: 'Submissions lean on instruments, which ask in their own transaction what rests on a certificate before it changes.',
   },
   {
+    file: 'api/interests/interests.read-model.ts',
+    tables: ['line', 'spool', 'submission', 'variant'],
+    why: 'Before every decision it is asked for a tie to the maker of what was tested; from row to row that took six statements.',
+  },
+  {
     file: 'api/methods/methods.store.ts',
     tables: ['submission'],
     why: 'Submissions lean on methods, which ask in their own transaction for the last bench day before a version ends.',
@@ -49,6 +54,16 @@ export const READS_THAT_STAY: readonly { readonly file: string; readonly tables:
     file: 'api/releases/published-releases.read-model.ts',
     tables: ['edition'],
     why: 'What is published is listed in one statement on the connection that listens for it, once a second.',
+  },
+  {
+    file: 'api/submissions/views/beside-submissions.read-model.ts',
+    tables: ['account', 'review'],
+    why: 'Who decided what of a revision is told with every submission; from row to row that took three statements.',
+  },
+  {
+    file: 'api/submissions/views/submission-names.read-model.ts',
+    tables: ['account', 'edition', 'method', 'method_version', 'spool'],
+    why: 'What a submission is about is told with every submission and list of them; a statement for each kind of name took five.',
   },
   {
     file: 'api/submissions/views/submission-views.read-model.ts',

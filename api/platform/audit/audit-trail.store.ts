@@ -21,8 +21,11 @@ export interface AuditEntry {
 export class AuditTrail {
   constructor(private readonly clock: Clock) {}
 
-  async record(tx: Transaction, entry: AuditEntry): Promise<void> {
-    await this.recordAll(tx, [entry]);
+  async record(tx: Transaction, { actorId, action, objectType, objectId, before = null, after = null }: AuditEntry): Promise<void> {
+    await tx.$executeRaw`
+      INSERT INTO "audit_event" ("id", "actor_id", "action", "object_type", "object_id", "at", "before", "after")
+      VALUES (${uuid7()}::uuid, ${actorId}::uuid, ${action}, ${objectType}, ${objectId}, ${this.clock.now()},
+        ${jsonOf(before)}::jsonb, ${jsonOf(after)}::jsonb)`;
   }
 
   /** Many at once, in one statement. */
@@ -32,3 +35,5 @@ export class AuditTrail {
     await insertRows(tx, tableRows('audit_event', rows));
   }
 }
+
+const jsonOf = (value: object | null): string | null => (value === null ? null : JSON.stringify(value));

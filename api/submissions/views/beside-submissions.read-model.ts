@@ -1,11 +1,19 @@
 import { Injectable } from '@nestjs/common';
-import { AccountsReadModel } from '../../accounts/accounts.read-model.js';
+import type { Decision } from '../../contract/decisions.js';
 import { DecisionsReadModel } from '../../decisions/decisions.read-model.js';
-import { among } from '../../platform/database/by-id.js';
 import { Database } from '../../platform/database/database.js';
 import { RevisionParts } from './revision-parts.read-model.js';
 import { SubmissionNames } from './submission-names.read-model.js';
 import type { Beside, DetailRow } from './submission-rows.read-model.js';
+
+interface ReviewRow {
+  readonly submissionId: string;
+  readonly revision: number;
+  readonly decision: Decision;
+  readonly reason: string | null;
+  readonly at: Date;
+  readonly reviewer: string;
+}
 
 /** Puts beside submissions what others keep of them: names, findings, and all that reviewers and editors said. */
 @Injectable()
@@ -15,7 +23,6 @@ export class BesideSubmissions {
     private readonly names: SubmissionNames,
     private readonly parts: RevisionParts,
     private readonly decisions: DecisionsReadModel,
-    private readonly accounts: AccountsReadModel,
   ) {}
 
   /** With as many statements for one submission as for a page of them. */
@@ -52,22 +59,10 @@ export class BesideSubmissions {
 
   /** Of all their revisions, oldest first. */
   private async reviews(submissionIds: readonly string[]) {
-    const revisions = await this.database.client.submissionRevision.findMany({
-      where: { submissionId: among(submissionIds) },
-      select: { id: true, submissionId: true, number: true },
-    });
-    const found = await this.decisions.reviewsOf(revisions.map(({ id }) => id));
-    const reviewers = await this.accounts.displayNames(found.map(({ reviewerId }) => reviewerId));
-    const revisionOf = new Map(revisions.map((revision) => [revision.id, revision]));
-    return found.map(({ revisionId, decision, reason, at, reviewerId }) => ({
-      submissionId: revisionOf.get(revisionId)?.submissionId,
-      review: {
-        revision: revisionOf.get(revisionId)?.number ?? 0,
-        decision,
-        reason,
-        at: at.toISOString(),
-        reviewer: reviewers.of(reviewerId),
-      },
-    }));
+    const rows = await this.database.client.$queryRaw<ReviewRow[]>`
+      SELECT r."submission_id"::text AS "submissionId", r."number" AS "revision", v."decision", v."reason", v."at", a."display_name" AS "reviewer"
+      FROM "submission_revision" r JOIN "review" v ON v."revision_id" = r."id" JOIN "account" a ON a."id" = v."reviewer_id"
+      WHERE r."submission_id" = ANY(${[...submissionIds]}::uuid[]) ORDER BY v."at"`;
+    return rows.map(({ submissionId, at, ...review }) => ({ submissionId, review: { ...review, at: at.toISOString() } }));
   }
 }

@@ -1,5 +1,4 @@
 import { Injectable } from '@nestjs/common';
-import { CatalogueReadModel } from '../../catalogue/catalogue.read-model.js';
 import { EditionRows } from '../../editions/edition-rows.read-model.js';
 import { FindingsReadModel } from '../../findings/findings.read-model.js';
 import { KeyReadings } from '../../audit/key-readings.store.js';
@@ -28,7 +27,6 @@ export class SubmissionViewsReadModel {
     private readonly parts: RevisionParts,
     private readonly beside: BesideSubmissions,
     private readonly findings: FindingsReadModel,
-    private readonly catalogue: CatalogueReadModel,
     private readonly editions: EditionRows,
     private readonly keyReadings: KeyReadings,
   ) {}
@@ -105,12 +103,6 @@ export class SubmissionViewsReadModel {
     if (!before || !after) throw new Problem(platformProblems['request/not-found'], `${reference} has no revision ${number}.`);
     const parts = await this.parts.of(revisions);
     return changesBetween(handedInCells(before, parts(before)), handedInCells(after, parts(after)));
-  }
-
-  /** Blind code of a submission's spool; null when there is no such submission. */
-  async spoolCodeOf(reference: string): Promise<string | null> {
-    const row = await this.database.client.submission.findUnique({ where: { reference }, select: { spoolId: true } });
-    return row && (await this.catalogue.spoolCodes([row.spoolId])).of(row.spoolId);
   }
 
   /** Submitted ones of other testers, longest waiting first. */

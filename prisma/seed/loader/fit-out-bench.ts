@@ -13,15 +13,13 @@ export async function enterInstruments(editor: HouseClient): Promise<void> {
 export class Certificates {
   private readonly entered = new Set<string>();
 
-  constructor(private readonly editor: () => HouseClient) {}
-
-  async enterUpTo(day: string): Promise<void> {
+  async enterUpTo(editor: HouseClient, day: string): Promise<void> {
     const due = demoInstruments.flatMap(({ code, calibrations }) => calibrations.map((calibration) => ({ code, calibration })));
     for (const { code, calibration } of due) {
       const { certificate, validFrom } = calibration;
       if (validFrom > day || this.entered.has(certificate)) continue;
       this.entered.add(certificate);
-      await this.editor().post(`/v1/instruments/${code}/calibrations`, { body: calibration });
+      await editor.post(`/v1/instruments/${code}/calibrations`, { body: calibration });
     }
   }
 }

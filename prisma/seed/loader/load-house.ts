@@ -1,9 +1,11 @@
 import type { Demo } from '../demo.js';
+import { demoEditor } from '../demo-accounts.js';
 import { demoCaveats, demoHouseStatement } from '../house/statements.js';
 import { demoScheme, demoStrandScheme } from '../house/scheme.js';
 import { daysAfter } from '../season/seasons.js';
 import { enterMakers, enterVariants } from './fill-catalogue.js';
 import { Certificates, enterInstruments, enterMethods } from './fit-out-bench.js';
+import { HouseClient } from './house-client.js';
 import { makeAccounts, signEverybodyIn, signEverybodyOut } from './people.js';
 import { publishSeason } from './publish-season.js';
 import type { SeasonClock } from './season-clock.js';
@@ -29,15 +31,15 @@ export async function loadHouse({ url, clock, firstInvitation }: House, demo: De
   await makeAccounts(url, firstInvitation);
   const notes = { blindCodes: new Map<string, string>(), references: new Map<string, string>() };
   const [lines, variants] = [new Set<string>(), new Set<string>()];
-  let people = await signEverybodyIn(url);
-  const certificates = new Certificates(() => people.editor);
-  await foundHouse(people.editor);
+  const certificates = new Certificates();
+  const founder = await HouseClient.signedIn(url, demoEditor);
+  await foundHouse(founder);
+  await founder.signOut();
   let before = FOUNDED_ON;
   for (const plan of demo.seasons) {
     const { season, entries } = plan;
-    await signEverybodyOut(people);
     clock.moveTo(daysAfter(season.opensOn, -LEAD_DAYS), 9);
-    people = await signEverybodyIn(url);
+    const people = await signEverybodyIn(url);
     const stage: Stage = { people, clock, certificates, ...notes };
     await prepareMethods(stage, before, season);
     // A scheme names series, so that it comes after the first versions of its methods.
@@ -49,8 +51,8 @@ export async function loadHouse({ url, clock, firstInvitation }: House, demo: De
     await workSeason(stage, demo.seed, plan, progress);
     await publishSeason(stage, plan, progress);
     before = season.opensOn;
+    await signEverybodyOut(people);
   }
-  await signEverybodyOut(people);
 }
 
 async function foundHouse(editor: Stage['people']['editor']): Promise<void> {

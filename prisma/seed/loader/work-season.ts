@@ -27,7 +27,7 @@ export async function workSeason(stage: Stage, seed: number, plan: SeasonPlan, p
     const handIns = plan.handIns.filter(({ task }) => task.day === day);
     await withdraw(stage, plan, benchDay);
     stage.clock.moveTo(benchDay, 9);
-    await stage.certificates.enterUpTo(benchDay);
+    await stage.certificates.enterUpTo(stage.people.editor, benchDay);
     await pullControlLine(stage, seed, handIns);
     stage.clock.moveTo(benchDay, 20);
     await handInBlocked(

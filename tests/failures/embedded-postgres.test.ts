@@ -1,10 +1,13 @@
 import { spawn } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
-import { mkdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { chmod, chown, copyFile, mkdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import pg from 'pg';
+import { readConfig } from '../../api/config.js';
+import { Database } from '../../api/platform/database/database.js';
 import { startEmbeddedPostgres } from '../../api/platform/embedded-postgres/start-embedded-postgres.js';
+import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { makeDataFolder, removeDataFolder, serverProcessId, waitUntil } from './data-folder.js';
 
 let folder: string;
@@ -125,4 +128,38 @@ test('a cluster of another major version is left alone', async () => {
   await writeFile(version, '15\n');
   await expect(startEmbeddedPostgres(folder)).rejects.toThrow(/made by PostgreSQL 15; the installed one is 18/);
   expect(await readFile(version, 'utf8')).toBe('15\n');
+});
+
+test('over TLS it is encrypted and checked by whom the README says, by pool, queue and commands alike', async () => {
+  const first = await startEmbeddedPostgres(folder);
+  await first.stop();
+  const cluster = join(folder, 'postgres', 'cluster');
+  const { uid, gid } = await stat(cluster);
+  // Signed by itself, for 127.0.0.1, for a hundred years.
+  for (const name of ['server.crt', 'server.key']) {
+    await copyFile(join('tests/failures/fixtures', name), join(cluster, name));
+    await chown(join(cluster, name), uid, gid);
+    await chmod(join(cluster, name), 0o600);
+  }
+  const server = await startEmbeddedPostgres(folder, { settings: { ssl: 'on' } });
+  const isEncrypted = `SELECT bool_and(ssl) AS ssl FROM pg_stat_ssl JOIN pg_stat_activity USING (pid) WHERE client_addr IS NOT NULL AND application_name NOT LIKE '%keeps the server up'`;
+  const checked = `${server.url}?sslmode=verify-full&sslrootcert=tests/failures/fixtures/server.crt`;
+  const unchecked = `${server.url}?sslmode=no-verify`;
+  try {
+    await query(server.url, 'CREATE SCHEMA pgboss');
+    const config = readConfig({ DATABASE_URL: checked });
+    const [database, jobs] = [new Database(config), new Jobs(config)];
+    await jobs.open();
+    await expect(database.client.$queryRawUnsafe(isEncrypted)).resolves.toEqual([{ ssl: true }]);
+    await Promise.all([database.close(), jobs.stop()]);
+    for (const url of [checked, unchecked]) expect(await query(url, isEncrypted)).toEqual([{ ssl: true }]);
+    await expect(query(`${server.url}?sslmode=verify-full`, 'SELECT 1')).rejects.toThrow('self-signed certificate');
+    const told = (await readFile('README.md', 'utf8')).matchAll(/sslmode=([a-z-]+)(&sslrootcert=)?/g);
+    expect([...told].map(([, mode, root]) => [mode, root])).toEqual([
+      ['verify-full', '&sslrootcert='],
+      ['no-verify', undefined],
+    ]);
+  } finally {
+    await server.stop();
+  }
 });

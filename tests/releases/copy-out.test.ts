@@ -1,8 +1,10 @@
+import { readFileSync } from 'node:fs';
 import { mkdir, mkdtemp, readdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { dirname, join, relative } from 'node:path';
 import { Logger } from '@nestjs/common';
+import { AwsClient } from 'aws4fetch';
 import { readConfig } from '../../api/config.js';
 import type { Config } from '../../api/config.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
@@ -94,6 +96,32 @@ test('releases lie under their lasting addresses, the site under its version, an
   ]);
   expect(await read('site/current.json')).toBe('{"folder":"site/built-1/"}\n');
   expect(await read('v1/releases/2026/1/csv/standings.csv')).toBe(CSV);
+});
+
+test('what never changes is kept for good, pages for a minute and the pointer not at all, each with its type, as the README tells who sets up a CDN', async () => {
+  const client = new AwsClient({ accessKeyId: 'S3RVER', secretAccessKey: 'S3RVER', region: 'us-east-1', service: 's3' });
+  const headersAt = async (key: string) => {
+    const { headers } = await client.fetch(`${bucket}/${key}`, { method: 'HEAD' });
+    return [key, headers.get('cache-control'), headers.get('content-type')];
+  };
+  const [forGood, aMinute] = ['public, max-age=31536000, immutable', 'public, max-age=60, stale-while-revalidate=600'];
+  const [csv, json, html] = ['text/csv; charset=utf-8', 'application/json', 'text/html; charset=utf-8'];
+  expect(await Promise.all((await kept()).map(headersAt))).toEqual([
+    ['site/built-1/_astro/page.abc.css', forGood, 'text/css; charset=utf-8'],
+    ['site/built-1/editions/2026/index.html', aMinute, html],
+    ['site/built-1/index.html', aMinute, html],
+    ['site/current.json', 'no-cache', json],
+    ['v1/releases/2026/1/csv/standings.csv', forGood, csv],
+    ['v1/releases/2026/1/manifest.json', forGood, json],
+    ['v1/releases/2026/1/signature.json', forGood, json],
+  ]);
+  const [guidance = ''] = /\*\*From object storage[^\n]+/.exec(readFileSync('README.md', 'utf8')) ?? [];
+  for (const words of [
+    '`/v1/releases/…`, never changed, `immutable`',
+    '`/site/current.json`, which names that folder (`no-cache`)',
+    'pages for the minute',
+  ])
+    expect(guidance).toContain(words);
 });
 
 test('a next site lies beside the one before; a release that is there is not sent again', async () => {

@@ -81,18 +81,22 @@ function install(what, options) {
   return run(what, node, [npm, 'ci', '--no-audit', '--no-fund', '--loglevel=error', ...options]);
 }
 
+/** A second compiler and its words in thirteen languages; colours for some 300 languages of programs, of which no page shows one; tests; a second form of a page's script. */
+const RUNS_NOWHERE =
+  /[/\\](?:lib[/\\]_tsc\.js|diagnosticMessages\.generated\.json|@shikijs[/\\]langs[/\\]dist[/\\](?!index\.).+|bintrees[/\\]test[/\\].+|swagger-ui-es-bundle.*)$/;
+
 /** A third of what was installed runs nowhere: other databases' dialects, second forms of the same compiler of queries, libraries to link, sources, descriptions and maps for editors, and what is told of each package but its licence. */
 function leaveOutWhatDevelopersRead() {
   rmSync(join(NODE_MODULES, '@types'), { recursive: true, force: true });
   const entries = existsSync(NODE_MODULES) ? readdirSync(NODE_MODULES, { recursive: true, withFileTypes: true }) : [];
-  for (const { parentPath, name } of entries) {
+  for (const { parentPath, name } of entries.filter((entry) => !entry.isDirectory())) {
     const file = join(parentPath, name);
     const isDialect =
       /[/\\]@prisma[/\\]client[/\\]runtime$/.test(parentPath) && /sqlserver|cockroachdb|mysql|sqlite|_small_|base64\.js$/.test(name);
     // Astro reads its own sources and descriptions, and the types of the client for programs are made of those of its libraries.
     const isRead = ['astro', 'openapi-'].some((name) => file.startsWith(join(NODE_MODULES, name)));
     const isForEditors = /\.(a|map|[cm]?ts)$|^(?!.*(licen[cs]e|notice)).*\.md$/i.test(name) && !isRead;
-    if (isDialect || isForEditors) rmSync(file, { force: true });
+    if (isDialect || isForEditors || RUNS_NOWHERE.test(file)) rmSync(file, { force: true });
   }
 }
 

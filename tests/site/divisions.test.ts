@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import type { Manifest } from '../../api/contract/documents/release-documents.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
+import { axeFaults } from '../support/axe.js';
 import { launchBrowser } from '../support/browser.js';
 import { buildSite } from '../support/build-site.js';
 import { inventInputs } from '../support/invent-inputs.js';
@@ -124,6 +125,11 @@ test('lines of different divisions are not compared, and that is said', async ()
   ]);
   expect(page('/compare/')).toMatch(/<optgroup label="Braided">.*<optgroup label="Solid">/s);
   const [site, browser] = await Promise.all([serveFolders(join(folder, 'site')), launchBrowser()]);
+  // Where several divisions tell who came first, links of two lines are targets apart.
+  const front = await browser.newPage({ viewport: { width: 320, height: 900 } });
+  await front.goto(site.url);
+  expect(await front.locator('.sheet.firsts tbody tr:visible').count()).toBeGreaterThan(1);
+  expect(await axeFaults(front, 'all but colours')).toEqual([]);
   try {
     const shown = await browser.newPage();
     await shown.goto(`${site.url}/compare/`);

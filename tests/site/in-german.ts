@@ -37,6 +37,15 @@ export function testGerman(at: () => { browser: Browser; url: string }, paths: r
       expect(strange.filter((text) => ENGLISH.test(text.replace(/^\S+ /, '')))).toEqual([]);
     });
 
+    test('where a claim was read is said in the words of the house, whatever words these are', () => {
+      const sources = pages.flatMap(({ html }) => {
+        const [, claims = ''] = /id="claims"[\s\S]*?<tbody[^>]*>([\s\S]*?)<\/tbody>/.exec(html) ?? [];
+        return [...claims.matchAll(/<th[\s\S]*?<span class="label"[^>]*>\s*<span([^>]*)>/g)].map(([, attributes]) => attributes);
+      });
+      expect(sources.length).toBeGreaterThan(20);
+      expect(new Set(sources)).toEqual(new Set([' lang="en"']));
+    });
+
     test('a size is a name and stands as labels print it; what was measured takes the comma', () => {
       const all = pages.map(({ html }) => html).join('\n');
       expect([/PE \d,\d/.exec(all), all.includes('PE 1.0'), /\d,\d\u00a0N/.test(all)]).toEqual([null, true, true]);

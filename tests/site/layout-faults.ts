@@ -36,7 +36,7 @@ export const HARD_HEADS = `[...document.querySelectorAll('thead tr')].filter((ro
     return boxes;
   });
   return [...row.children].slice(1).filter((_, at) => words[at + 1].some((box) => words[at].some((before) =>
-    Math.min(box.bottom, before.bottom) - Math.max(box.top, before.top) > 4 && box.left - before.right < 3)))
+    Math.min(box.bottom, before.bottom) - Math.max(box.top, before.top) > 4 && box.left - before.right < 5)))
     .map((head) => head.innerText.trim());
 })`;
 

@@ -69,4 +69,24 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     expect(await checks.locator('main tbody tr').first().isVisible()).toBe(true);
     await checks.context().close();
   });
+
+  test('a long table is led into: one line of words above it, a press to every tenth row and to what stands below, none while rows are left out', async () => {
+    const page = await open('/editions/2026/breaking-stress/', { viewport: { width: 360, height: 740 } });
+    const top = (selector: string) => page.evaluate<number>(`document.querySelector('${selector}').getBoundingClientRect().top`);
+    expect(Math.abs((await top('.bar-of-controls .terms summary')) - (await top('.bar-of-controls .meta')))).toBeLessThan(12);
+    await page.getByRole('link', { name: 'To place' }).first().click();
+    const rows = page.locator('#standings tbody tr');
+    expect(await rows.nth(10).evaluate((row) => row.matches(':target'))).toBe(true);
+    expect(await top(':target')).toBeLessThan(740);
+    await page.locator('.jumps').getByRole('link', { name: 'below' }).click();
+    expect(await top('#below-standings')).toBeLessThan(740);
+    expect(await page.locator('.jumps').isVisible()).toBe(true);
+    await page.goto(`${new URL(page.url()).origin}/editions/2026/breaking-stress/?order=name`);
+    await page.locator('row-filter .state', { hasText: 'by name' }).waitFor();
+    expect(await page.locator('.jumps').isVisible()).toBe(false);
+    // Of a label the share that was measured is told without a press.
+    await page.goto(`${new URL(page.url()).origin}/editions/2026/labels/`);
+    expect(await page.locator('td.value').first().innerText()).toMatch(/^[\d.]+\s%, [a-z]/);
+    await page.context().close();
+  });
 }

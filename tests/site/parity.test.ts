@@ -160,6 +160,12 @@ test('a map stands on the page of each of its lines, all others as one drawing; 
     force: Number(figures.find(({ quantity }) => quantity.startsWith('breakingForce'))?.value),
     diameter: Number(figures.find(({ quantity }) => quantity.startsWith('diameter'))?.value),
   }));
+  // By ratio: thin lines, of which there are most, stand as far apart as thick ones.
+  for (const [axis, of] of [['diameter', 0] as const, ['force', 1] as const]) {
+    const [logs, at] = [sizes.map((size) => Math.log(size[axis])), dots.map((dot) => dot[of])];
+    const shareIn = (all: readonly number[]) => (k: number) => (all[k]! - all[0]!) / (all.at(-1)! - all[0]!);
+    for (const k of shown.keys()) expect(shareIn(at)(k)).toBeCloseTo(shareIn(logs)(k), 2);
+  }
   for (const [i, slug] of shown.entries()) {
     const html = await page(`variants/${slug}`);
     const own = mapIn(html);

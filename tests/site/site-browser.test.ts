@@ -230,9 +230,13 @@ test('variants are compared side by side, with the published chances, and the ch
   await page.reload();
   await page.locator('.compared table').nth(2).waitFor();
   const answered = (await verdict.boundingBox())!;
+  expect(answered.y + answered.height).toBeLessThan((await page.locator('compare-variants select').first().boundingBox())!.y);
   expect(answered.y + answered.height).toBeLessThan(740);
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
+  const below = ['compare-variants unit-switch', '.compared table'].map((one) => page.locator(one).first().boundingBox());
+  const [units, table] = await Promise.all(below);
+  expect(table!.y - units!.y - units!.height).toBeGreaterThanOrEqual(12);
   // On a phone each figure stands under the name of its choice, and not under a whole name again and again.
   const labels = await page.evaluate<string[]>(
     `[...document.querySelectorAll('.compared table:last-of-type td')].map((cell) => cell.dataset.label)`,

@@ -59,12 +59,12 @@ const TASKS: Record<string, Task> = {
   },
   'from a place down to one reading': async (reader) => {
     await reader.press(first(reader));
-    await reader.press(reader.page.locator('summary', { hasText: 'Every submission' }));
-    await reader.press(reader.page.locator('summary', { hasText: 'specimens counted' }).first());
-    await reader.page
-      .getByRole('table', { name: /Readings as they were entered/ })
-      .first()
-      .waitFor();
+    // Whatever the readings are folded into is opened, the outermost first.
+    const readings = reader.page.locator('table', {
+      has: reader.page.locator('caption', { hasText: 'Readings as they were entered' }),
+    });
+    const folded = reader.page.locator('details:not([open])', { has: readings });
+    while (!(await readings.first().isVisible())) await reader.press(folded.first().locator('> summary'));
   },
   'the same line in another colour': async (reader) => {
     await reader.press(first(reader));

@@ -61,6 +61,8 @@ class RowFilter extends HTMLElement {
     const rows = [...body.querySelectorAll<HTMLElement>('tr')];
     this.sort(body, rows, order?.value ?? '');
     for (const row of rows) row.hidden = !chosen.every((field) => holds(field, row));
+    // What leads to a place is of the whole table in its order.
+    document.querySelector('.jumps')?.toggleAttribute('hidden', chosen.length > 0 || Boolean(order?.value));
     const shown = rows.filter(({ hidden }) => !hidden).length;
     const count = chosen.length === 0 ? say`all ${rows.length}` : say`${chosen.map(wordsOf).join(', ')}: ${shown} of ${rows.length}`;
     const sorted = order && order.value !== '' ? say`; within each group by ${order.selectedOptions[0]?.text ?? order.value}` : '';

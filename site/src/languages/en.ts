@@ -54,9 +54,9 @@ export const en = [
   '{quantityName} of {length} fishing lines in {name}: values in {unit} with 95 % intervals, specimens, testers and rigs.',
   '{name}, revision {revision}',
   'No result counts here. What each line lacks stands under <a>Incomplete</a>.',
-  '{span}revision {revision}; <a>how it was measured</a>',
-  'A place in brackets counts the variants that are left out as well: it is what the score adds up, and for these the place that they would have had.',
   'How it was measured',
+  'in {a}, revision {revision}',
+  'A place in brackets counts the variants that are left out as well: it is what the score adds up, and for these the place that they would have had.',
   'Method',
   '{method}, version {methodVersion}',
   'Conditions',
@@ -263,7 +263,7 @@ export const en = [
   'every claim, JSON',
   // components/line-map.astro
   'Of no line here have force and diameter both been measured.',
-  '{caption} Dashed: equal stress, {Unit}.',
+  '{caption} Dashed: equal stress, {Unit}. Both scales grow by ratio.',
   'Measured diameter',
   'Breaking force',
   // components/map-report.astro
@@ -315,6 +315,10 @@ export const en = [
   'shared',
   'if it were counted',
   'in the score',
+  // components/place-jumps.astro
+  'Places',
+  'To place {place}',
+  'below',
   // components/profile.astro
   'Category',
   'Among all of the category, drawn, from',
@@ -886,7 +890,6 @@ export const en = [
   'Read the group first, the interval second, and the place last.',
   'Groups',
   'Variants in one group cannot be told apart by the tests that were made. Inside it, choose by what the tests did not measure: price, colour, how it casts, where you can buy it.',
-  'Places',
   'Equal results share a place and the next place is left free: 1, 2, 2, 4. Beside each place stand the places that the evidence allows. “2 to 7” means that another round of tests could put the variant anywhere from second to seventh.',
   'A place in brackets belongs to a variant that is shown but not counted; the reason stands on its page.',
   'Values',

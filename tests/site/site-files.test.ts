@@ -165,6 +165,7 @@ test('no page has an inline style, runs sentences together or shows odd numbers;
   for (const { path, html } of pages) {
     expect(`${path} ${/<style|\sstyle="/.exec(html)?.[0] ?? 'none'}`).toBe(`${path} none`);
     expect([path, /[.!?]<\/(?:span|strong)><(?:span(?: lang="[^"]*")?>|strong)/.exec(html)]).toEqual([path, null]);
+    expect([path, /[\p{L}\d]<\/a><span class="only-wide">\p{L}/u.exec(html)?.[0] ?? null]).toEqual([path, null]);
     expect([path, oddNumberIn(html)]).toEqual([path, null]);
     expect(html).toContain("content=\"default-src 'none';");
     expect(html).not.toContain("'unsafe-inline'");

@@ -76,6 +76,7 @@ export default tseslint.config(
       'site/desk/astro.config.ts',
       'site/src/release/fetch-bytes.ts',
       'site/src/languages/written-in.ts',
+      'site/src/rendering/render-site.ts',
       'prisma/**',
       'tests/**',
       '.config/**',

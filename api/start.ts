@@ -5,6 +5,7 @@
 import { demoAccounts } from '../prisma/seed/demo-accounts.js';
 import { HOUSE } from '../prisma/seed/house/house-name.js';
 import { buildDesk } from './build-desk.js';
+import { readConfig } from './config.js';
 import { applyMigrations } from './platform/migrations/apply-migrations.js';
 import { letProgramIn } from './platform/migrations/grant-program.js';
 import { ClosingList } from './platform/start-up/closing-list.js';
@@ -17,6 +18,7 @@ import { runProgram, startProgram } from './platform/start-up/program.js';
 import type { Program } from './platform/start-up/program.js';
 import { say, step } from './platform/start-up/progress.js';
 import { ensureSigningKey } from './platform/start-up/ensure-signing-key.js';
+import { compiledSite } from './releases/site/site-program.js';
 import { readStartOptions } from './platform/start-up/start-options.js';
 import type { StartOptions } from './platform/start-up/start-options.js';
 import { waitUntilListed, waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
@@ -46,10 +48,13 @@ async function start(options: StartOptions): Promise<void> {
   const house = isDemo ? { HOUSE_NAME: HOUSE } : {};
   const env = { DATABASE_URL: databaseUrl, DATA_FOLDER: options.dataFolder, IS_DEMO: String(isDemo), ...house };
 
+  // What renders the site is compiled meanwhile. Why it could not be says who builds the site.
+  const compiled = compileSites(env).catch(() => undefined);
   const server = await step('Starting the server', () => launchBesideDesk(options, env));
   endWith(server.program);
   // The demo publishes its seasons itself, on their own dates; a worker beside it would date them today.
-  if (isFirstRun && isDemo) await loadDemo(options, env, server);
+  if (isFirstRun && isDemo) await loadDemo(options, env, server, compiled);
+  await compiled;
   endWith(startProgram(closing, 'The worker', 'api/worker.ts', withAddresses(env, server.url)));
   const isBuilt = await step('Building the site', () => waitUntilSiteIsBuilt(server.url));
   if (!isBuilt) say('The site is not built yet. Where a line above says why, do what it says; else its pages appear when that is done.');
@@ -90,12 +95,17 @@ function endWith(...programs: readonly Program[]): void {
   }
 }
 
-async function loadDemo(options: StartOptions, env: Environment, server: RunningServer): Promise<void> {
+async function compileSites(env: Environment): Promise<void> {
+  const config = readConfig({ ...process.env, ...env });
+  for (const language of config.SITE_LANGUAGES) await compiledSite(config, language);
+}
+
+async function loadDemo(options: StartOptions, env: Environment, server: RunningServer, compiled: Promise<void>): Promise<void> {
   say(`The server answers at ${server.url}/ — loading the demo into it, once:`);
   await loadWithMark(options.dataFolder, async () => {
     const loader = startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url));
     // The first edition is shown as soon as it is published; that it cannot be shown yet does not keep the others from being loaded.
-    const shown = showFirstEdition(loader, env, server).catch((error: unknown) => {
+    const shown = showFirstEdition(loader, env, server, compiled).catch((error: unknown) => {
       if (!closing.isClosing()) console.error((error as Error).message);
     });
     await runProgram(loader);
@@ -104,8 +114,9 @@ async function loadDemo(options: StartOptions, env: Environment, server: Running
   });
 }
 
-async function showFirstEdition(loader: Program, env: Environment, server: RunningServer): Promise<void> {
+async function showFirstEdition(loader: Program, env: Environment, server: RunningServer, compiled: Promise<void>): Promise<void> {
   if (!(await waitUntilListed(loader, `${server.url}/v1/editions`))) return;
+  await compiled;
   await buildSite(env, server);
   say(`  The first edition is shown at ${server.url}/ — the others follow.`);
 }

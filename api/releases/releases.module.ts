@@ -15,7 +15,6 @@ import { RetestsModule } from '../retests/retests.module.js';
 import { RoundRobinsModule } from '../round-robins/round-robins.module.js';
 import { StatementsModule } from '../statements/statements.module.js';
 import { SubmissionsModule } from '../submissions/submissions.module.js';
-import { AstroBuild } from './site/astro-build.js';
 import { BuildRelease } from './publication/build-release.js';
 import { BuildSite } from './site/build-site.js';
 import { CallOffRelease } from './publication/call-off-release.js';
@@ -61,7 +60,6 @@ import { SweepReleaseFolders } from './publication/sweep-release-folders.js';
   ],
   controllers: [PreviewsController, ReleasesController],
   providers: [
-    AstroBuild,
     BuildRelease,
     BuildSite,
     CallOffRelease,

@@ -5,9 +5,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { typedClient } from '../../api/openapi/typed-client.js';
 import { CONFIG, type Config } from '../../api/config.js';
-import { AstroBuild } from '../../api/releases/site/astro-build.js';
 import { BuildSite } from '../../api/releases/site/build-site.js';
-import type { OwnProcess } from '../../api/releases/site/run-beside.js';
 import { PublishRelease } from '../../api/releases/publication/publish-release.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
@@ -50,22 +48,7 @@ afterAll(async () => {
 });
 
 test('of two builders at once one builds, from the file store: nobody listens here', async () => {
-  const astro = house.t.app.select(ReleasesModule).get(AstroBuild);
-  const load = jest.spyOn(astro as unknown as { load: () => OwnProcess }, 'load');
-  astro.makeReady();
-  // Whether it may call home is read while it loads.
-  const children = (await readFile(`/proc/self/task/${process.pid}/children`, 'utf8')).trim().split(' ');
-  const of = (what: string) => Promise.all(children.map((pid) => readFile(`/proc/${pid}/${what}`, 'utf8')));
-  const [programs, surroundings] = await Promise.all([of('cmdline'), of('environ')]);
-  const loaded = programs.findIndex((program) => program.includes('site/build-when-told.mjs'));
-  expect(surroundings[loaded]).toContain('ASTRO_TELEMETRY_DISABLED=1');
   await Promise.all([building().run(), building().run()]);
-  // What was loaded before is what built; loaded for nothing, it ends.
-  expect(load).toHaveBeenCalledTimes(1);
-  astro.makeReady();
-  await building().run();
-  expect(await (load.mock.results[1]?.value as OwnProcess).said).toBe('');
-  load.mockRestore();
   expect(await sites()).toEqual([await current()]);
   expect(await readFile(join(site, 'current/editions/2026/index.html'), 'utf8')).toContain('gannet-20');
   expect(await readFile(join(site, 'current/read/hand-in-file/index.html'), 'utf8')).toContain('Prüftag');

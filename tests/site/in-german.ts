@@ -19,7 +19,7 @@ export function testGerman(at: () => { browser: Browser; url: string }, paths: r
     beforeAll(async () => {
       folder = await mkdtemp(join(tmpdir(), 'site-'));
       const [apiUrl, out] = [at().url, join(folder, 'de')];
-      await buildSite({ apiUrl, publicUrl: 'https://trials.example', out, language: 'de', languages: 'en,de' });
+      await buildSite({ apiUrl, publicUrl: 'https://trials.example', out, language: 'de', languages: ['en', 'de'] });
       pages = await pagesOf(out);
     });
     afterAll(() => rm(folder, { recursive: true }));

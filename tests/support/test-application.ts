@@ -1,5 +1,5 @@
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, symlink } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import request from 'supertest';
@@ -11,6 +11,7 @@ import { createApp } from '../../api/create-app.js';
 import { Clock } from '../../api/platform/clock/clock.js';
 import type { Role } from '../../api/contract/roles.js';
 import { Identifiers } from '../../api/platform/identifiers/identifiers.js';
+import { PROGRAMS_OF_RUN } from './build-site.js';
 import { noting } from './note-exchanges.js';
 import { stateHouse } from './state-house.js';
 import { createTestDatabase } from './test-database.js';
@@ -89,6 +90,13 @@ export async function signIn(
   };
 }
 
+/** What one house has compiled is there for the next. */
+async function shareCompiledSites(dataFolder: string): Promise<void> {
+  const programs = join(PROGRAMS_OF_RUN, 'site/programs');
+  for (const folder of [programs, join(dataFolder, 'site')]) await mkdir(folder, { recursive: true });
+  await symlink(programs, join(dataFolder, 'site/programs'), 'junction');
+}
+
 /** The real application on a database of its own; nothing of it is replaced but the clock. @param isStated whether the house has said who it is */
 export async function createTestApplication(
   env: Record<string, string> = {},
@@ -98,6 +106,7 @@ export async function createTestApplication(
   const database = await createTestDatabase();
   if (isStated) await stateHouse(database.url);
   const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-test-'));
+  await shareCompiledSites(dataFolder);
   const clock = new SetClock();
   const config = readConfig({
     DATABASE_URL: database.programUrl,

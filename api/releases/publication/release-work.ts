@@ -1,7 +1,6 @@
 import { Injectable, Logger } from '@nestjs/common';
 import { Clock } from '../../platform/clock/clock.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
-import { AstroBuild } from '../site/astro-build.js';
 import { BuildSite } from '../site/build-site.js';
 import { CompressRelease } from './compress-release.js';
 import { PublishRelease } from './publish-release.js';
@@ -23,7 +22,6 @@ export class ReleaseWork {
     private readonly publishing: PublishRelease,
     private readonly compressing: CompressRelease,
     private readonly site: BuildSite,
-    private readonly astro: AstroBuild,
     private readonly key: SigningKey,
     private readonly sweeping: SweepReleaseFolders,
     private readonly clock: Clock,
@@ -39,7 +37,6 @@ export class ReleaseWork {
     await this.publishDue();
     await this.sweeping.run();
     await this.jobs.carryOut(PUBLISH_RELEASE, async (order) => {
-      if (withSite) this.astro.makeReady();
       await this.publishing.run(order as PublishReleaseOrder);
       await this.sweeping.run();
     });

@@ -1,5 +1,4 @@
 import { Inject, Injectable, Logger } from '@nestjs/common';
-import { existsSync } from 'node:fs';
 import { cp, mkdir, readdir, readFile, rename, rm, stat, symlink, writeFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { CONFIG } from '../../config.js';
@@ -10,8 +9,8 @@ import { Identifiers, sha256 } from '../../platform/identifiers/identifiers.js';
 import { CopyOut } from './copy-out.js';
 import type { PublishReleaseOrder } from '../publication/release-orders.js';
 import { ReleasesReadModel } from '../releases.read-model.js';
-import { AstroBuild } from './astro-build.js';
 import { writeClient } from './run-beside.js';
+import { compiledSite, renderSite } from './site-program.js';
 import { SiteSource } from './site-source.js';
 import type { StandingFault } from '../standing-checks/published-edition.js';
 import { EXCEPTIONS_FILE, RunStandingChecks } from '../standing-checks/run-standing-checks.js';
@@ -48,7 +47,6 @@ export class BuildSite {
     private readonly standing: RunStandingChecks,
     private readonly source: SiteSource,
     private readonly copying: CopyOut,
-    private readonly astro: AstroBuild,
   ) {
     this.folder = resolve(config.DATA_FOLDER, 'site');
     this.texts = config.HOUSE_TEXTS === '' ? '' : resolve(config.HOUSE_TEXTS);
@@ -62,7 +60,6 @@ export class BuildSite {
     await this.alone(async () => {
       await this.dropCalledOff();
       await this.showNewest();
-      this.astro.forget();
       await this.copying.run();
     });
   }
@@ -94,7 +91,11 @@ export class BuildSite {
 
   private async showNewest(): Promise<void> {
     const releases = await this.releases.list();
-    if ((await this.stampIn('current')) === (await this.stampOf(releases))) return;
+    if ((await this.stampIn('current')) === (await this.stampOf(releases))) {
+      // The next release need not wait for the compiler.
+      for (const language of this.config.SITE_LANGUAGES) await compiledSite(this.config, language);
+      return;
+    }
     await this.requireStanding();
     const name = await this.builtOf(releases);
     await this.swapIn(name);
@@ -150,24 +151,14 @@ export class BuildSite {
     await mkdir(target, { recursive: true });
     await this.source.layOut(source, releases);
     const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES } = this.config;
-    const house = { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES: String(SITE_LANGUAGES) };
-    for (const SITE_LANGUAGE of SITE_LANGUAGES) {
-      // Astro keeps its bundle beside what it builds, which is no part of the site.
-      const isFirst = SITE_LANGUAGE === SITE_LANGUAGES[0];
-      const SITE_OUT = isFirst ? target : `${target}.${SITE_LANGUAGE}`;
-      const HOUSE_TEXTS = isFirst ? this.texts : this.textsIn(SITE_LANGUAGE);
-      const undone = await this.astro.run({ ...house, RELEASES_FOLDER: source, SITE_LANGUAGE, HOUSE_TEXTS, SITE_OUT });
-      for (const told of undone) this.logger.warn(told);
-      if (!isFirst) await rename(SITE_OUT, resolve(target, SITE_LANGUAGE));
+    for (const language of SITE_LANGUAGES) {
+      const program = await compiledSite(this.config, language);
+      const out = language === SITE_LANGUAGES[0] ? target : resolve(target, language);
+      const told = { PUBLIC_URL, HOUSE_CONTACT, RELEASES_FOLDER: source, SITE_OUT: out };
+      for (const undone of await renderSite(program, this.config, language, told)) this.logger.warn(undone);
     }
     await this.layClient(resolve(target, CLIENT), stamp);
     await writeFile(resolve(target, STAMP), stamp);
-  }
-
-  /** Folder of the house's own words in a language below the root; none without. */
-  private textsIn(language: string): string {
-    const folder = resolve(this.texts, language);
-    return this.texts !== '' && existsSync(folder) ? folder : '';
   }
 
   /** The same program makes the same client, so that what it made for the site that is shown is taken over. */

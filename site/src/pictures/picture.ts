@@ -1,5 +1,3 @@
-import { channel } from 'node:diagnostics_channel';
-
 /** Size of a picture in pixels, as those who show shared pages ask for it (common practice). */
 export const PICTURE = { width: 1200, height: 630 };
 
@@ -17,9 +15,3 @@ export interface Picture {
   /** The span of places that the evidence allows, drawn below the words. */
   span: { low: number; place: number; high: number; of: number } | null;
 }
-
-// Pages are rendered from a bundle, whose modules are not those of the configuration; they meet in a channel of the process.
-export const ordered = channel('picture');
-
-/** Orders a picture; it is drawn while pages are rendered. */
-export const orderPicture = (picture: Picture): void => ordered.publish(picture);

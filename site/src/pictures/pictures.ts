@@ -1,31 +1,25 @@
-import type { AstroIntegration } from 'astro';
-import { fileURLToPath } from 'node:url';
+import { resolve } from 'node:path';
 import { Worker } from 'node:worker_threads';
-import { ordered, PICTURE } from './picture.js';
+import { PICTURE } from './picture.js';
+import type { Picture } from './picture.js';
 
-/** Has the ordered pictures drawn by a thread of its own while the pages are rendered; the build ends when both are done. */
-export function pictures(): AstroIntegration {
-  let folder = '';
-  let finish: () => Promise<unknown>;
+const PROGRAM = 'site/src/pictures/draw-pictures.ts';
+
+let drawing: Worker | undefined;
+
+/** Orders a picture; it is drawn while pages are rendered. Threads that render beside the first order the same ones again, in vain. */
+export const orderPicture = (picture: Picture): void => drawing?.postMessage(picture);
+
+/** Has the ordered pictures drawn, by a thread of its own while the pages are rendered. */
+export function drawPictures(folder: string): { finish: () => Promise<unknown> } {
+  const worker = new Worker(resolve(PROGRAM), { workerData: { folder, size: PICTURE } });
+  worker.on('error', (error) => process.stderr.write(`Not drawn: the pictures that were still to come. ${String(error)}\n`));
+  const ended = new Promise((done) => worker.once('exit', done));
+  drawing = worker;
   return {
-    name: 'pictures',
-    hooks: {
-      'astro:config:done': ({ config }) => {
-        folder = fileURLToPath(config.outDir);
-      },
-      'astro:build:start': () => {
-        const worker = new Worker(new URL('draw-pictures.ts', import.meta.url), { workerData: { folder, size: PICTURE } });
-        worker.on('error', (error) => process.stderr.write(`Not drawn: the pictures that were still to come. ${String(error)}\n`));
-        const ended = new Promise((done) => worker.once('exit', done));
-        ordered.subscribe((picture) => worker.postMessage(picture));
-        finish = () => {
-          worker.postMessage(null);
-          return ended;
-        };
-      },
-      'astro:build:done': async () => {
-        await finish();
-      },
+    finish: () => {
+      worker.postMessage(null);
+      return ended;
     },
   };
 }

@@ -1,5 +1,6 @@
 /**
- * Time and memory of the site's build by number of variants, beside two bare Astro builds of as many pages in the same run:
+ * Time and memory of the site by number of variants: compiled once, rendered for each release; beside two bare Astro builds of as many pages
+ * in the same run:
  * one of pages with nothing but a heading, one of pages with a table that weighs as much as this site's page does on average.
  * npm run bench -- site-build [variants …, 60 2000 10000]
  */
@@ -20,10 +21,12 @@ interface Build {
   readonly peakMb: number;
 }
 
-/** Runs a build and watches how much memory its process takes. */
-async function build(root: string, env: Record<string, string>): Promise<Build> {
+const build = (root: string, env: Record<string, string>): Promise<Build> => run([ASTRO, 'build', '--root', root], env);
+
+/** Runs a program and watches how much memory its process takes. */
+async function run(args: readonly string[], env: Record<string, string>): Promise<Build> {
   const began = performance.now();
-  const child = spawn(process.execPath, [ASTRO, 'build', '--root', root], {
+  const child = spawn(process.execPath, args, {
     cwd: ROOT,
     env: { ...process.env, NODE_ENV: 'production', ASTRO_TELEMETRY_DISABLED: '1', ...env },
     stdio: ['ignore', 'ignore', 'inherit'],
@@ -35,7 +38,7 @@ async function build(root: string, env: Record<string, string>): Promise<Build> 
   }, 100);
   const code = await new Promise((done) => child.on('close', done));
   clearInterval(watch);
-  if (code !== 0) throw new Error(`The build of ${root} ended with code ${String(code)}.`);
+  if (code !== 0) throw new Error(`${args.join(' ')} ended with code ${String(code)}.`);
   return { seconds: (performance.now() - began) / 1000, peakMb };
 }
 
@@ -74,11 +77,13 @@ const rows = Array.from({ length: ${Math.round(pageBytes / ROW_BYTES)} }, (_, i)
 }
 
 interface Pair {
+  readonly compiled: Build;
   readonly own: Build;
   readonly asHeavy: Build;
 }
 
 const shareOf = ({ own, asHeavy }: Pair) => (100 * asHeavy.seconds) / own.seconds;
+const shareOfBoth = ({ compiled, own, asHeavy }: Pair) => (100 * asHeavy.seconds) / (compiled.seconds + own.seconds);
 
 function inTheMiddle(pairs: readonly Pair[]): Pair {
   const [pair] = pairs.toSorted((one, other) => shareOf(one) - shareOf(other)).slice(pairs.length >> 1);
@@ -91,26 +96,35 @@ for (const variants of sizes.length > 0 ? sizes : [60, 2000, 10_000]) {
   const folder = await mkdtemp(join(tmpdir(), 'site-build-'));
   await makeReleases(join(folder, 'api'), { editions: 1, variants });
   const out = join(folder, 'out/site');
+  const program = join(folder, 'program');
   const env = { RELEASES_FOLDER: join(folder, 'api'), PUBLIC_URL: 'https://trials.example', SITE_OUT: out };
-  const first = await build(join(ROOT, 'site'), env);
+  const compile = async () => {
+    await rm(program, { recursive: true, force: true });
+    return build(join(ROOT, 'site'), { SITE_PROGRAM: program });
+  };
+  const pairOf = async (): Promise<Omit<Pair, 'asHeavy'>> => ({
+    compiled: await compile(),
+    own: await run([join(program, 'pages/prerender-entry.mjs')], env),
+  });
+  const first = await pairOf();
   const { pages, meanBytes } = await weigh(out);
   const bare = await build(await bareProject(folder, pages, 0), {});
   const heavyProject = await bareProject(folder, pages, meanBytes);
-  const pairs = [{ own: first, asHeavy: await build(heavyProject, {}) }];
+  const pairs = [{ ...first, asHeavy: await build(heavyProject, {}) }];
   // What else the machine does comes and goes: of small ones the pair in the middle.
-  while (variants <= 2000 && pairs.length < 3)
-    pairs.push({ own: await build(join(ROOT, 'site'), env), asHeavy: await build(heavyProject, {}) });
+  while (variants <= 2000 && pairs.length < 3) pairs.push({ ...(await pairOf()), asHeavy: await build(heavyProject, {}) });
   rows.push({ variants, pages, bare, ...inTheMiddle(pairs) });
   await rm(folder, { recursive: true });
   console.log(`${variants} variants, ${pages} pages of ${meanBytes} bytes`);
 }
 
-const head = ['variants', 'pages', 's', 'MB', 'bare s', 'bare, as heavy, s', 'share of its rate'];
+const head = ['variants', 'pages', 'compiled, s', 's', 'MB', 'bare s', 'bare, as heavy, s', 'share of its rate', 'with compiling'];
 console.log(`\n| ${head.join(' | ')} |\n|${head.map(() => '---').join('|')}|`);
-for (const { variants, pages, own, bare, asHeavy } of rows) {
-  const seconds = [bare, asHeavy].map((build) => build.seconds.toFixed(1));
-  const share = `${shareOf({ own, asHeavy }).toFixed(0)} %`;
-  console.log(`| ${[variants, pages, own.seconds.toFixed(1), own.peakMb.toFixed(0), ...seconds, share].join(' | ')} |`);
+for (const { variants, pages, bare, ...pair } of rows) {
+  const seconds = [bare, pair.asHeavy].map((build) => build.seconds.toFixed(1));
+  const shares = [shareOf(pair), shareOfBoth(pair)].map((share) => `${share.toFixed(0)} %`);
+  const own = [pair.compiled.seconds.toFixed(1), pair.own.seconds.toFixed(1), pair.own.peakMb.toFixed(0)];
+  console.log(`| ${[variants, pages, ...own, ...seconds, ...shares].join(' | ')} |`);
 }
 const [first, last] = [rows[0], rows.at(-1)];
 if (first && last && first !== last) {

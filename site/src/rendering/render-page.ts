@@ -18,7 +18,7 @@ const NOT_FOUND = '/404/';
 const app = createApp({ streaming: false });
 // A page that fails ends the work; a reader of a server would be shown a page that says so.
 app.renderError = (_, { error, status }) => {
-  throw error instanceof Error ? error : new Error(`It is answered with status ${status}. ${String(error ?? '')}`);
+  throw error instanceof Error ? error : new Error(`It is answered with status ${status}.`, { cause: error });
 };
 
 /** @param site address of the house, with which its pages name themselves */

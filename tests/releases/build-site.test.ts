@@ -124,6 +124,11 @@ test('a newer program builds the site anew from the same releases; the same one 
   const before = await current();
   await building().run();
   expect(await current()).toBe(before);
+  // What renders the next release is compiled already, where somebody has taken it away.
+  const programs = join(site, 'programs');
+  await rm(programs);
+  await building().run();
+  expect(await readdir(programs)).toEqual([expect.stringMatching(/^[0-9a-f]{64}$/)]);
   const stamp = await readFile(join(site, 'current/built-from.txt'), 'utf8');
   const client = () => readFile(join(site, 'current/client/fairpull.d.mts'), 'utf8');
   const made = await client();
@@ -134,6 +139,15 @@ test('a newer program builds the site anew from the same releases; the same one 
   expect(await readFile(join(site, 'current/built-from.txt'), 'utf8')).toBe(stamp);
   expect((await client()) === made).toBe(true);
   await rm(join(site, before), { recursive: true });
+});
+
+test('a page that cannot be rendered is named; the old site stays, and nothing of the new one', async () => {
+  const before = [await current(), await sites()];
+  const page = join(texts, 'pages/nowhere.html');
+  await writeFile(page, '<h1>Nirgends</h1>');
+  await expect(building().run()).rejects.toThrow(/the site before it stays\. [^]*The site has no page \/nowhere\//);
+  expect([await current(), await sites()]).toEqual(before);
+  await rm(page);
 });
 
 test('the site of a release that waits is built beforehand, shown to nobody, and swapped in when its time has come', async () => {

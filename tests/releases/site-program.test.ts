@@ -1,8 +1,10 @@
 import { existsSync } from 'node:fs';
-import { mkdir, mkdtemp, readdir, readFile, rm, utimes, writeFile } from 'node:fs/promises';
+import { appendFile, cp, mkdir, mkdtemp, readdir, readFile, rm, stat, symlink, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join, relative } from 'node:path';
+import { join, relative, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
 import { compiledSite, renderSite } from '../../api/releases/site/site-program.js';
+import { writeSitemap } from '../../site/src/rendering/sitemap.js';
 import { makeReleases } from '../support/make-release.js';
 
 const told = (release: string, out: string, more = {}) => ({
@@ -11,6 +13,7 @@ const told = (release: string, out: string, more = {}) => ({
   SITE_OUT: out,
   ...more,
 });
+const LONG_AGO = new Date(Date.now() - 2 * 3_600_000);
 const compiled = () => readdir(join(folder, 'site/programs'));
 
 let folder: string;
@@ -48,9 +51,13 @@ beforeAll(async () => {
   for (const editions of [1, 2]) await makeReleases(join(folder, `api-${editions}`), { editions, variants: 3 });
   // What was cut off while it was compiled lies there under another name.
   for (const left of ['half-of-another', 'half-long-ago']) await mkdir(join(folder, 'site/programs', left), { recursive: true });
-  const old = new Date(Date.now() - 2 * 3_600_000);
-  await utimes(join(folder, 'site/programs/half-long-ago'), old, old);
-  const [made, surroundings] = await Promise.all([compiledSite(settings(), 'en'), surroundingsOfCompiler()]);
+  await utimes(join(folder, 'site/programs/half-long-ago'), LONG_AGO, LONG_AGO);
+  const both = Promise.all([compiledSite(settings(), 'en'), compiledSite(settings(), 'en')]);
+  const surroundings = await surroundingsOfCompiler();
+  // Under its name a program is whole: while it is compiled it has another.
+  expect((await compiled()).filter((name) => !name.startsWith('half-'))).toEqual([]);
+  const [made, again] = await both;
+  expect(again).toBe(made);
   program = made;
   // A container has no home to keep in it whether it may.
   expect(surroundings).toContain('ASTRO_TELEMETRY_DISABLED=1');
@@ -60,6 +67,7 @@ afterAll(() => rm(folder, { recursive: true }));
 test('the site is compiled once: its program renders one release after the other, for any address, and needs nothing beside it', async () => {
   const entry = join(program, 'pages/prerender-entry.mjs');
   const before = await readFile(entry, 'utf8');
+  await utimes(program, LONG_AGO, LONG_AGO);
   const outs = [1, 2].map((editions) => join(folder, `site-${editions}`));
   for (const [at, out] of outs.entries()) {
     expect(await compiledSite(settings(), 'en')).toBe(program);
@@ -70,7 +78,31 @@ test('the site is compiled once: its program renders one release after the other
   }
   expect(outs.map((out) => existsSync(join(out, 'editions/2025/index.html')))).toEqual([false, true]);
   expect((await readFile(entry, 'utf8')) === before).toBe(true);
+  // One that is in use is not taken for one of an older version.
+  expect(Date.now() - (await stat(program)).mtimeMs).toBeLessThan(3_600_000);
   expect((await compiled()).filter((name) => name !== 'half-of-another')).toHaveLength(1);
+});
+
+test('a change in any source asks for the compiler, without which the program of unchanged ones still renders', async () => {
+  const [here, checkout] = [process.cwd(), join(folder, 'checkout')];
+  const sources = ['site/src/pages/404.astro', 'api/contract/roles.ts', 'api/measurement/units/round-half-even.ts', 'package-lock.json'];
+  for (const part of ['api', 'site', 'package.json', 'package-lock.json']) await cp(part, join(checkout, part), { recursive: true });
+  const packages = join(checkout, 'node_modules');
+  await symlink(resolve('node_modules'), packages, 'junction');
+  const address = pathToFileURL(join(checkout, 'api/releases/site/site-program.ts')).href;
+  const copied = (await import(address)) as { compiledSite: typeof compiledSite };
+  await rm(packages);
+  process.chdir(checkout);
+  try {
+    for (const source of sources) {
+      expect(await copied.compiledSite(settings(), 'en')).toBe(program);
+      await appendFile(source, '\n');
+      await expect(copied.compiledSite(settings(), 'en')).rejects.toThrow(/Cannot find module .*astro\.mjs/);
+      await cp(join(here, source), source);
+    }
+  } finally {
+    process.chdir(here);
+  }
 });
 
 test('several threads write the same bytes as one', async () => {
@@ -111,4 +143,16 @@ test('another word of the house, language or place of a language compiles anew; 
   await renderSite(below, { ...settings(), SITE_LANGUAGES: ['de', 'en'] }, 'en', told(join(folder, 'api-1'), join(folder, 'below')));
   expect(await readFile(join(folder, 'below/sitemap-index.xml'), 'utf8')).toContain('https://trials.example/en/sitemap-0.xml');
   expect(new Set([program, own, below]).size).toBe(3);
+});
+
+test('of more addresses than a sitemap may name there are several, each named in the list of them', async () => {
+  const out = join(folder, 'many');
+  await mkdir(out);
+  const paths = Array.from({ length: 45_001 }, (_, at) => `/variants/${at}/`);
+  await writeSitemap(out, new URL('https://trials.example/'), paths);
+  const addressesIn = async (file: string) =>
+    [...(await readFile(join(out, file), 'utf8')).matchAll(/<loc>([^<]+)</g)].map(([, loc]) => loc!);
+  expect(await addressesIn('sitemap-index.xml')).toEqual([0, 1].map((at) => `https://trials.example/sitemap-${at}.xml`));
+  const named = [...(await addressesIn('sitemap-0.xml')), ...(await addressesIn('sitemap-1.xml'))];
+  expect([named.length, named.at(-1)]).toEqual([45_001, 'https://trials.example/variants/45000/']);
 });

@@ -2,7 +2,7 @@ import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { escapeXml } from '../words/escape-xml.js';
 
-/** @see https://www.sitemaps.org/protocol.html: at most 50 000 addresses, 50 MB a file */
+/** @see https://www.sitemaps.org/protocol.html: at most 50 000 addresses a file */
 const ADDRESSES_OF_A_FILE = 45_000;
 const NAMESPACE = 'http://www.sitemaps.org/schemas/sitemap/0.9';
 

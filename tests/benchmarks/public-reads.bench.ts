@@ -8,12 +8,11 @@ import type { ChildProcess } from 'node:child_process';
 import { once } from 'node:events';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { findFreePort } from '../../api/platform/embedded-postgres/free-port.js';
 import { SERVER_OPTIONS } from '../../api/platform/start-up/server-options.js';
-import { waitUntilReady } from '../../api/platform/start-up/wait-until-ready.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
+import { startServer } from '../support/programs.js';
 import { moveEdition } from '../support/season.js';
 import { startTestServer } from '../support/test-server.js';
 
@@ -134,26 +133,9 @@ async function load({ url, pid }: Server, path: string, connections: number, hea
 }
 
 async function startOwn(): Promise<Server> {
-  const port = await findFreePort();
-  const env = {
-    ...process.env,
-    DATABASE_URL: house.t.databaseUrl,
-    DATA_FOLDER: house.t.dataFolder,
-    PORT: String(port),
-    REQUESTS_PER_MINUTE: '1000000',
-  };
-  const child = spawn(process.execPath, [...SERVER_OPTIONS, ...LOADER, 'api/main.ts'], {
-    env,
-    stdio: ['ignore', 'inherit', 'inherit', 'ipc'],
-  });
-  let isListening = false;
-  child.on('message', () => (isListening = true));
+  const { child, port } = await startServer(house.t, SERVER_OPTIONS);
   children.push(child);
-  const url = `http://127.0.0.1:${port}`;
-  const ended = once(child, 'exit').then(([code]) => code as number | null);
-  if (!(await waitUntilReady({ name: 'The server', ended, isRunning: () => child.exitCode === null, isListening: () => isListening }, url)))
-    throw new Error('The server did not start.');
-  return { url, pid: child.pid ?? 0 };
+  return { url: `http://127.0.0.1:${port}`, pid: child.pid ?? 0 };
 }
 
 async function startBare(served: readonly object[]): Promise<Server> {

@@ -1,7 +1,8 @@
 /** Servers and workers of their own process on the database and the data folder of a test application; each is ended by its own id. */
 import { spawn } from 'node:child_process';
 import type { ChildProcess } from 'node:child_process';
-import { findFreePort } from '../../api/platform/embedded-postgres/free-port.js';
+import { once } from 'node:events';
+import type { Listening } from '../../api/platform/start-up/program.js';
 import type { TestApplication } from './test-application.js';
 
 const LOADER = ['--import', './.config/load-typescript.mjs'];
@@ -16,7 +17,7 @@ export function startProgram({ databaseUrl, dataFolder }: TestApplication, args:
     REQUESTS_PER_MINUTE: '1000000',
     ...more,
   };
-  return spawn(process.execPath, [...LOADER, ...args], { env, stdio: ['ignore', 'ignore', 'inherit'] });
+  return spawn(process.execPath, [...LOADER, ...args], { env, stdio: ['ignore', 'ignore', 'inherit', 'ipc'] });
 }
 
 export interface OwnServer {
@@ -24,22 +25,15 @@ export interface OwnServer {
   readonly port: number;
 }
 
-/** A server that answers. */
-export async function startServer(t: TestApplication): Promise<OwnServer> {
-  const port = await findFreePort();
-  const child = startProgram(t, ['api/main.ts'], { PORT: String(port) });
-  const hasEnded = () => child.exitCode !== null || child.signalCode !== null;
-  let last = 'nothing';
-  await until(
-    () => `a server is ready on ${port}: ${last}`,
-    async () => {
-      if (hasEnded()) return true;
-      const answer = await fetch(`http://127.0.0.1:${port}/health/ready`, { signal: AbortSignal.timeout(5000) }).catch(String);
-      last = typeof answer === 'string' ? answer : `${answer.status} ${await answer.text()}`;
-      return typeof answer !== 'string' && answer.ok;
-    },
-  );
-  if (hasEnded()) throw new Error(`The server on ${port} ended with ${child.exitCode ?? child.signalCode} before it was ready.`);
+/** A server that answers, at the port that it told us: a free one that we look for may be another program's by the time it starts. */
+export async function startServer(t: TestApplication, nodeOptions: readonly string[] = []): Promise<OwnServer> {
+  const child = startProgram(t, [...nodeOptions, 'api/main.ts'], { PORT: '0' });
+  const ended = once(child, 'exit').then(([code, signal]: unknown[]) => {
+    throw new Error(`The server ended with ${String(code ?? signal)} before it listened; its own words stand above.`);
+  });
+  const [message] = (await Promise.race([once(child, 'message'), ended])) as [Listening];
+  const port = message.listeningAt;
+  await until(`the server at ${port} is ready`, async () => (await fetch(`http://127.0.0.1:${port}/health/ready`)).ok);
   return { child, port };
 }
 

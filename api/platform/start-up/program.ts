@@ -8,7 +8,9 @@ const LOADER = new URL('../../../.config/load-typescript.mjs', import.meta.url).
 const STOP_WITH_PARENT = new URL('./stop-with-parent.ts', import.meta.url).href;
 
 /** What a server tells its parent once its port is its own. */
-export const LISTENING = 'listening';
+export interface Listening {
+  readonly listeningAt: number;
+}
 
 /** A TypeScript program of ours that runs as a child. */
 export interface Program {
@@ -42,7 +44,7 @@ export function startProgram(
   });
   let isRunning = true;
   let isListening = false;
-  child.on('message', (message) => (isListening ||= message === LISTENING));
+  child.on('message', (message) => (isListening ||= (message as Partial<Listening>).listeningAt !== undefined));
   const ended = new Promise<number | null>((resolve, reject) => {
     child.once('error', reject);
     child.once('exit', (exitCode) => {

@@ -2,6 +2,9 @@ import { Logger } from '@nestjs/common';
 import type { AddressInfo } from 'node:net';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
+import { ClosingList } from '../../api/platform/start-up/closing-list.js';
+import { startProgram } from '../../api/platform/start-up/program.js';
+import { waitUntilReady } from '../../api/platform/start-up/wait-until-ready.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
@@ -64,4 +67,14 @@ test('who watches the house is never sent away', async () => {
   const others = [];
   for (let i = 0; i < 14; i += 1) others.push((await t.call('get', '/v1/problems')).status);
   expect(others).toContain(429);
+});
+
+test("a server that ended is not taken for ready because another program's answers at its port", async () => {
+  await t.app.listen(0, '127.0.0.1');
+  const { port } = t.app.getHttpServer().address() as AddressInfo;
+  const closing = new ClosingList();
+  const settings = { DATABASE_URL: t.databaseUrl, DATA_FOLDER: t.dataFolder, PORT: String(port), LOG_LEVEL: 'silent' };
+  const program = startProgram(closing, 'The server', 'api/main.ts', settings);
+  expect(await waitUntilReady(program, `http://127.0.0.1:${port}`)).toBe(false);
+  await closing.closeAll();
 });

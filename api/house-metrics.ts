@@ -1,8 +1,10 @@
 import { Counter, Gauge } from 'prom-client';
 import type { Registry } from 'prom-client';
-import { stat, statfs } from 'node:fs/promises';
+import { stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Config } from './config.js';
+import { disksOf } from './platform/file-store/disks.js';
+import type { Disk } from './platform/file-store/disks.js';
 import type { Metrics } from './platform/http/health/metrics.module.js';
 import type { Jobs } from './platform/jobs/jobs.js';
 import { BACKUPS } from './platform/jobs/jobs.module.js';
@@ -39,24 +41,34 @@ export function addHouseMetrics({ registry }: Metrics, { releases, files, jobs }
     });
   };
   countReads(registry, files);
+  measureDisks(registry, config.DATA_FOLDER);
   measured('fairpull_releases', 'Published revisions.', () => releases.all().length);
   measured('fairpull_last_publication_timestamp_seconds', 'When a release was published last.', () => lastOf(releases));
   measured('fairpull_site_built_timestamp_seconds', 'When the site was built last.', () =>
     changedAt(join(currentSite(config), 'built-from.txt')),
   );
-  measured('fairpull_disk_free_bytes', 'Room in the data folder.', async () => {
-    const { bavail, bsize } = await statfs(config.DATA_FOLDER);
-    return bavail * bsize;
-  });
-  measured('fairpull_disk_size_bytes', 'Size of the disk that holds the data folder.', async () => {
-    const { blocks, bsize } = await statfs(config.DATA_FOLDER);
-    return blocks * bsize;
-  });
   // Of the record: a server has no way to the folder of backups, which hold the signing key.
   measured('fairpull_last_backup_timestamp_seconds', 'When the worker made a backup last and read it through.', async () => {
     const made = (await jobs.lastOf(BACKUPS)).find(({ state }) => state === 'done');
     return made?.endedAt ? Date.parse(made.endedAt) / PER_SECOND : null;
   });
+}
+
+function measureDisks(registry: Registry, dataFolder: string): void {
+  const measured = (name: string, help: string, value: (disk: Disk) => number) => {
+    new Gauge({
+      name,
+      help,
+      labelNames: ['folder'],
+      registers: [registry],
+      async collect() {
+        this.reset();
+        for (const disk of await disksOf(dataFolder)) this.set({ folder: disk.folder }, value(disk));
+      },
+    });
+  };
+  measured('fairpull_disk_free_bytes', 'Room on each disk that the data folder lies on.', ({ freeBytes }) => freeBytes);
+  measured('fairpull_disk_size_bytes', 'Size of each disk that the data folder lies on.', ({ sizeBytes }) => sizeBytes);
 }
 
 function countReads(registry: Registry, files: PublishedFiles): void {

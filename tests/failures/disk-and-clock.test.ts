@@ -88,12 +88,19 @@ test.each([
   },
 );
 
-test('health tells of a data folder without room', async () => {
-  const { dataFolder } = house.t;
-  const unmount = mount(dataFolder, 'size=64k');
+test.each([
+  ['the data folder', '.', 1],
+  ['files in the data folder', 'files', 2],
+])('health tells of a disk without room, and metrics of each disk: %s', async (words, folder, disks) => {
+  const figures = async () => (await house.t.call('get', '/metrics').expect(200)).text.match(/^fairpull_disk_size_bytes\{.*/gm);
+  expect(await figures()).toEqual([expect.stringContaining('{folder="."}')]);
+  const unmount = mount(join(house.t.dataFolder, folder), 'size=64k');
   if (!unmount) return;
   try {
-    expect(await troubles()).toEqual([expect.stringMatching(/^The disk of the data folder is full/)]);
+    expect(await troubles()).toEqual([expect.stringMatching(new RegExp(`^The disk of ${words} is full`))]);
+    const told = await figures();
+    expect(told).toHaveLength(disks);
+    expect(told).toContain(`fairpull_disk_size_bytes{folder="${folder}"} ${64 * 1024}`);
   } finally {
     unmount();
   }

@@ -34,6 +34,7 @@ const configSchema = z
     SECURE_COOKIES: flag.default(false),
     TRUSTED_PROXIES: z.string().default(''),
     REQUESTS_PER_MINUTE: z.coerce.number().int().positive().default(1200),
+    HEAD_WITHIN_SECONDS: z.coerce.number().min(0.1).max(60).default(15),
     DRAIN_SECONDS: z.coerce.number().int().min(0).max(60).default(0),
     BACKUP_FOLDER: z.string().default(''),
     BACKUP_AT: z

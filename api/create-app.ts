@@ -46,7 +46,7 @@ import { successorAddress } from './successor-address.js';
 export async function createApp(options: PlatformOptions): Promise<NestFastifyApplication> {
   const { config } = options;
   const proxies = config.TRUSTED_PROXIES.split(',').filter((address) => address !== '');
-  const door = new FrontDoor();
+  const door = new FrontDoor(config.HEAD_WITHIN_SECONDS);
   const adapter = new FastifyAdapter({
     bodyLimit: LARGEST_JSON_BYTES,
     trustProxy: proxies.length > 0 ? proxies : false,

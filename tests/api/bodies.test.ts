@@ -1,5 +1,5 @@
 import { connect } from 'node:net';
-import type { AddressInfo } from 'node:net';
+import type { AddressInfo, Socket } from 'node:net';
 import { deflateSync } from 'node:zlib';
 import request from 'supertest';
 import { readConfig } from '../../api/config.js';
@@ -23,17 +23,18 @@ const json = (call: ReturnType<TestApplication['call']>, body: string) => call.s
 
 const codesOf = (answer: { body: { errors: { code: string }[] } }) => answer.body.errors.map(({ code }) => code);
 
-/** Bytes as they are, to the server's socket; what comes back. */
-const raw = (bytes: string): Promise<string> =>
-  new Promise((done, fail) => {
-    const { port } = t.app.getHttpServer().address() as AddressInfo;
-    const socket = connect(port, '127.0.0.1', () => socket.write(bytes));
+/** Bytes as they are, to a server's socket; what comes back until it is closed. */
+const raw = (bytes: string, { app } = t, then = (_: Socket): void => undefined): Promise<string> =>
+  new Promise((done) => {
+    const { port } = app.getHttpServer().address() as AddressInfo;
+    const socket = connect(port, '127.0.0.1', () => {
+      socket.write(bytes);
+      then(socket);
+    });
     let answer = '';
     socket.on('data', (chunk) => (answer += String(chunk)));
-    socket.on('close', () => {
-      done(answer);
-    });
-    socket.on('error', fail);
+    socket.on('error', (error) => (answer += String(error)));
+    socket.on('close', () => done(answer));
   });
 
 test('a JSON body has at most 64 KB, but where readings are taken', async () => {
@@ -145,13 +146,26 @@ test('what is no HTTP, or has no end of headers, is answered as a problem too', 
   );
 });
 
-test('a connection that sends nothing whole is closed, and the server says within what time', () => {
+test('a client has 15 s for the head of a request, and 120 for all of it', () => {
   const server = t.app.getHttpServer();
   expect(server.headersTimeout).toBe(15_000);
   expect(server.requestTimeout).toBe(120_000);
   // Proxies keep one for a minute: none sends into one that we are closing.
   expect(server.keepAliveTimeout).toBe(72_000);
 });
+
+test('a client that sends on and on, the head of a request or its body, is told that it is too slow, and its connection is closed', async () => {
+  const hurried = await createTestApplication({ HEAD_WITHIN_SECONDS: '0.1' });
+  await hurried.app.listen(0, '127.0.0.1');
+  const slowly = (socket: Socket): void => {
+    const timer = setInterval(() => socket.write('x'), 20);
+    socket.on('close', () => clearInterval(timer));
+  };
+  const head = 'POST /v1/sessions HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n';
+  const answers = await Promise.all([raw(`${head}X-Slow: `, hurried, slowly), raw(`${head}\r\n"`, hurried, slowly)]);
+  for (const answer of answers) expect(answer).toMatch(/^HTTP\/1\.1 408 [\s\S]*application\/problem\+json[\s\S]*request\/too-slow/);
+  await hurried.close();
+}, 30_000);
 
 test('health is never limited', async () => {
   const few = await createTestApplication({ REQUESTS_PER_MINUTE: '2' });

@@ -109,6 +109,8 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   expectThat('a season is worked through the proxy, handed in, reviewed, published', (await publish(editor, '2026')) === 1);
   await untilShown('/editions/2026/', 'gannet-20');
   expectThat('its page is shown through the proxy', true);
+  const compiled = await compose('exec', '-T', 'worker', 'find', '/data/site', '-maxdepth', '2', '-path', '*/programs/*');
+  expectThat('no compiler ran for it: the image brings what renders the site', compiled === '');
 
   for (const [file, type] of [
     ['fairpull.mjs', 'text/javascript; charset=utf-8'],

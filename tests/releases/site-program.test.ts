@@ -1,7 +1,7 @@
 import { existsSync } from 'node:fs';
 import { appendFile, cp, mkdir, mkdtemp, readdir, readFile, rm, stat, symlink, utimes, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join, relative, resolve } from 'node:path';
+import { basename, join, relative, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { compiledSite, renderSite } from '../../api/releases/site/site-program.js';
 import { writeSitemap } from '../../site/src/rendering/sitemap.js';
@@ -100,6 +100,10 @@ test('a change in any source asks for the compiler, without which the program of
       await expect(copied.compiledSite(settings(), 'en')).rejects.toThrow(/Cannot find module .*astro\.mjs/);
       await cp(join(here, source), source);
     }
+    // So an image brings it, whatever the folder of its data.
+    await cp(program, join('shipped/site/programs', basename(program)), { recursive: true });
+    const shipped = await copied.compiledSite({ ...settings(), DATA_FOLDER: 'empty' }, 'en');
+    expect([shipped, existsSync('empty')]).toEqual([resolve('shipped/site/programs', basename(program)), false]);
   } finally {
     process.chdir(here);
   }

@@ -9,9 +9,12 @@ import { runBeside } from './run-beside.js';
 
 type Settings = Pick<Config, 'DATA_FOLDER' | 'SITE_LANGUAGES' | 'HOUSE_TEXTS' | 'PATH'>;
 
+const PROGRAMS = 'site/programs';
 /** What the pages are compiled from; the figures of a release are no part of it. */
 const SOURCES = ['site', 'api/contract', 'api/measurement', 'package-lock.json'];
 const DESK = 'site/desk';
+/** An image brings what was compiled while it was made; nobody writes there. */
+export const IN_IMAGE = 'shipped';
 /** The house's own words, in the folder of its texts. */
 const WORDS = 'words.json';
 /** One that no build has used for so long is of an older version, or was cut off while it was compiled. */
@@ -23,8 +26,11 @@ const OLD_MS = 3_600_000;
  * @throws Error with the end of what the compiler said
  */
 export async function compiledSite(settings: Settings, language: string): Promise<string> {
-  const folder = resolve(settings.DATA_FOLDER, 'site/programs');
-  const program = join(folder, await digestOf(settings, language));
+  const digest = await digestOf(settings, language);
+  const shipped = resolve(IN_IMAGE, PROGRAMS, digest);
+  if (existsSync(shipped)) return shipped;
+  const folder = resolve(settings.DATA_FOLDER, PROGRAMS);
+  const program = join(folder, digest);
   if (!existsSync(program)) await compile(folder, program, settings, language);
   const now = new Date();
   await utimes(program, now, now);

@@ -15,8 +15,8 @@ import { writeSitemap } from './sitemap.js';
 
 const { BASE_URL } = import.meta.env;
 const { PUBLIC_URL, SITE_OUT, HOUSE_TEXTS = '', RENDER_THREADS } = process.env;
-/** Each thread takes a second to load and reads the documents for itself, which is lost on a few pages. */
-const [MOST_THREADS, PAGES_OF_A_THREAD] = [4, 250];
+/** Each thread takes a second to load, which is lost on a few pages, and holds its documents for itself: four have taken 1.9 GB, two 1.3. */
+const [MOST_THREADS, PAGES_OF_A_THREAD] = [2, 250];
 /** Pages that a thread is at, so that it renders one while another is written. */
 const AT_ONCE = 8;
 

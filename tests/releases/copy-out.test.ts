@@ -13,7 +13,11 @@ import { CopyOut } from '../../api/releases/site/copy-out.js';
 import type { ReleasesReadModel } from '../../api/releases/releases.read-model.js';
 
 /** A server program that speaks S3 and knows one pair of keys; it comes without types. */
-type StorageServer = new (options: object) => { run(): Promise<{ port: number }>; close(): Promise<void> };
+type StorageServer = new (options: object) => {
+  readonly middleware: ((asked: { readonly path: string; status: number }, next: () => Promise<void>) => Promise<void>)[];
+  run(): Promise<{ port: number }>;
+  close(): Promise<void>;
+};
 const S3rver = createRequire(import.meta.url)('s3rver') as StorageServer;
 const KEYS = { OBJECT_STORAGE_KEY: 'S3RVER', OBJECT_STORAGE_SECRET: 'S3RVER' };
 
@@ -32,6 +36,8 @@ let folder: string;
 let server: InstanceType<StorageServer>;
 let bucket: string;
 let published: typeof RELEASES;
+/** Address that the storage takes nothing at, as one whose owner forbids it. */
+let refused = '';
 
 const configWith = (more: object): Config => readConfig({ DATABASE_URL: 'postgresql://unused', DATA_FOLDER: folder, ...more });
 function copyOut(more: object = { OBJECT_STORAGE: bucket, ...KEYS }): CopyOut {
@@ -73,6 +79,10 @@ beforeAll(async () => {
     configureBuckets: [{ name: 'results', configs: [] }],
   };
   server = new S3rver(options);
+  server.middleware.unshift(async (asked, next) => {
+    if (asked.path === refused) asked.status = 403;
+    else await next();
+  });
   bucket = `http://127.0.0.1:${(await server.run()).port}/results`;
   published = RELEASES.slice(0, 1);
   Logger.overrideLogger(false);
@@ -147,7 +157,11 @@ test('a copy that fails says what was answered and what to do; the pointer stays
   await expect(copyOut({ OBJECT_STORAGE: `${bucket}-of-nobody`, ...KEYS }).run()).rejects.toThrow(
     /The object storage answered 404 to PUT .*NoSuchBucket.*Look at OBJECT_STORAGE and its key/s,
   );
+  await build('built-3', { 'read/page.html': 'third' });
+  refused = '/results/site/built-3/read/page.html';
+  await expect(copyOut().run()).rejects.toThrow(/The object storage answered 403 to PUT .*page\.html/);
   expect(await read('site/current.json')).toBe('{"folder":"site/built-2/"}\n');
+  refused = '';
   await copyOut().run();
   expect(await read('site/current.json')).toBe('{"folder":"site/built-3/"}\n');
 });

@@ -42,7 +42,7 @@ interface Beside extends PartsOfRevision {
 }
 
 /** A statement takes 32 767 values, and each specimen of what is read is one. */
-const READ_AT_ONCE = 200;
+export const READ_AT_ONCE = 200;
 
 const BY_REFERENCE = { orderBy: { reference: 'asc' } } as const;
 
@@ -90,9 +90,9 @@ export class SubmissionsReadModel {
     return this.database.client.submission.findUniqueOrThrow({ where: { reference }, select: POINTERS });
   }
 
-  /** Accepted and not withdrawn, by reference. */
-  async acceptedInEdition(editionId: string): Promise<SubmissionEvidence[]> {
-    return this.accepted({ editionId, spoolId: { notIn: await this.catalogue.allPutBack() } });
+  /** Accepted and not withdrawn, by reference. @param atOnce so many are asked for in one statement */
+  async acceptedInEdition(editionId: string, atOnce = READ_AT_ONCE): Promise<SubmissionEvidence[]> {
+    return this.accepted({ editionId, spoolId: { notIn: await this.catalogue.allPutBack() } }, atOnce);
   }
 
   /** What was tested again in an edition and accepted, by reference; it enters no value. */
@@ -100,18 +100,18 @@ export class SubmissionsReadModel {
     return this.accepted({ editionId, spoolId: { in: await this.catalogue.allPutBack() } });
   }
 
-  private async accepted(where: Prisma.SubmissionWhereInput): Promise<SubmissionEvidence[]> {
+  private async accepted(where: Prisma.SubmissionWhereInput, atOnce = READ_AT_ONCE): Promise<SubmissionEvidence[]> {
     const found: SubmissionEvidence[] = [];
     for (let last: AcceptedRow | undefined, isMore = true; isMore;) {
       const rows: AcceptedRow[] = await this.database.client.submission.findMany({
         where: { ...where, state: 'accepted', ...(last ? { id: { gt: last.id } } : {}) },
         include: ACCEPTED,
         orderBy: { id: 'asc' },
-        take: READ_AT_ONCE,
+        take: atOnce,
       });
       const beside = await this.besideAccepted(rows);
       found.push(...rows.flatMap((row) => row.revisions.map((revision) => toEvidence(row, revision, beside(row, revision)))));
-      [last, isMore] = [rows.at(-1), rows.length === READ_AT_ONCE];
+      [last, isMore] = [rows.at(-1), rows.length === atOnce];
     }
     return found.sort((one, other) => (one.reference < other.reference ? -1 : 1));
   }

@@ -1,6 +1,7 @@
 import { SubmissionsModule } from '../../api/submissions/submissions.module.js';
-import { SubmissionsReadModel } from '../../api/submissions/submissions.read-model.js';
+import { READ_AT_ONCE, SubmissionsReadModel } from '../../api/submissions/submissions.read-model.js';
 import { proposeWithdrawal } from '../support/propose.js';
+import { mostValues } from '../support/count-statements.js';
 import { contentFor, pulls, setUpBench } from '../support/bench.js';
 import type { Bench } from '../support/bench.js';
 import { figuresOfEvidence } from '../../api/reckoning/evidence/submission-evidence.js';
@@ -111,4 +112,17 @@ test('a cross-section on record lets the stress of a later pull be judged', asyn
   const seen = await b.reviewer.call('get', `/v1/submissions/${reference}`).expect(200);
   expect(seen.body.findings).toEqual(expect.arrayContaining([expect.objectContaining({ code: 'figures/beyond-the-fibre' })]));
   expect(preview.text).not.toContain('GPa');
+});
+
+test('they are asked for in portions, so that no statement takes more values than the database allows; together they are the same', async () => {
+  for (let i = 0; i < 3; i += 1) await accepted(contentFor(b.spool, { specimens: pulls(91 + i / 10, 8) }));
+  const all = await readModel.acceptedInEdition(b.editionId);
+  expect(all.length).toBeGreaterThanOrEqual(3);
+  expect(await readModel.acceptedInEdition(b.editionId, 1)).toEqual(all);
+  expect(await readModel.acceptedInEdition(b.editionId, all.length)).toEqual(all);
+  const together = await mostValues(() => readModel.acceptedInEdition(b.editionId));
+  expect(together).toBeGreaterThan(8 * all.length - 1);
+  expect(await mostValues(() => readModel.acceptedInEdition(b.editionId, 1))).toBeLessThan((2 * together) / all.length);
+  // Submissions of five times as many specimens as these still fit.
+  expect((5 * READ_AT_ONCE * together) / all.length).toBeLessThan(32_767);
 });

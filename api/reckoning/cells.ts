@@ -50,7 +50,7 @@ function topOf({ edition: { overall } }: Revision['tables'][number]): string[] {
   return overall.filter(({ place, group }) => (hasGroups ? group === 1 : place === 1)).map(({ variant }) => variant.slug);
 }
 
-type Cell = readonly [where: string, text: string];
+export type Cell = readonly [where: string, text: string];
 
 function overallCells(row: OverallRow): Cell[] {
   const { variant, place, placeIfIncluded, score, placeInterval } = row;
@@ -112,18 +112,15 @@ const supersededCells = (rows: readonly Superseded[]): Cell[] =>
       .join(' '),
   ]);
 
-/** The same with the digest of each document, but for what every revision says otherwise: nothing that is published changes unseen. */
-export function withContents(shown: RevisionCells, documents: Iterable<Document>): RevisionCells {
-  const contents = new Map<string, string>();
-  for (const { path, document } of documents) contents.set(`${path}, content`, sha256(canonicalJson(besideRevision(document))));
-  return { ...shown, cells: { ...shown.cells, ...Object.fromEntries(contents) }, kinds: CELL_KINDS };
-}
+/** The same with the contents of all documents: nothing that is published changes unseen. */
+export const withContents = (shown: RevisionCells, contents: Iterable<Cell>): RevisionCells => ({
+  ...shown,
+  cells: { ...shown.cells, ...Object.fromEntries(contents) },
+  kinds: CELL_KINDS,
+});
 
-interface Document {
-  /** In the release. */
-  readonly path: string;
-  readonly document: object;
-}
+/** Digest of a document, but for what every revision says otherwise. @param path in the release */
+export const contentCell = (path: string, document: object): Cell => [`${path}, content`, sha256(canonicalJson(besideRevision(document)))];
 
 /** Tells of the revision, not of what it shows. */
 const OF_REVISION = ['formatVersion', 'revision', 'publishedAt', 'erratum', 'citation', 'isCorrected'];

@@ -1,5 +1,5 @@
 import type { EditionDocument, VariantDocument } from '../contract/documents/release-documents.js';
-import { cellsOf, withContents } from './cells.js';
+import { cellsOf, contentCell, withContents } from './cells.js';
 import { bundleOf } from './documents/bundle.js';
 import type { Tables } from './documents/bundle.js';
 import { catalogueDocument, methodDocuments } from './documents/catalogue-documents.js';
@@ -104,7 +104,7 @@ function withErratum(inputs: ReleaseInputs, edition: Compared): Told {
 
 function* uncorrectedDocuments(inputs: ReleaseInputs, edition: Compared, tables: readonly Tables[]) {
   for (const files of [standingFiles(inputs, edition), documentsWith(edition, { erratum: null, changed: new Set(), tables })])
-    for (const file of files) yield { path: file.path, document: JSON.parse(whole(file).content) as object };
+    for (const file of files) yield contentCell(file.path, JSON.parse(whole(file).content) as object);
 }
 
 /** Documents that say nothing of an erratum. */

@@ -1,6 +1,5 @@
 /** All files of a release in one. Pure. */
 import { zipSync } from 'fflate';
-import type { ReleaseFile, SealedFile } from './release-files.js';
 
 export const ARCHIVE = 'release.zip';
 export const ARCHIVE_TYPE = 'application/zip';
@@ -43,22 +42,4 @@ export class Archive {
   }
 }
 
-/** The archive of files that are at hand. */
-export function archiveOf(files: readonly ReleaseFile[]): SealedFile {
-  const archive = new Archive();
-  const inOrder = files.toSorted((a, b) => (a.path < b.path ? -1 : 1));
-  const parts = inOrder.map(({ path, content }) => archive.add(path, new TextEncoder().encode(content)));
-  return { path: ARCHIVE, mediaType: ARCHIVE_TYPE, content: joined([...parts, ...archive.end()]) };
-}
-
 const viewOf = ({ buffer, byteOffset, byteLength }: Uint8Array): DataView => new DataView(buffer, byteOffset, byteLength);
-
-function joined(parts: readonly Uint8Array[]): Uint8Array {
-  const all = new Uint8Array(parts.reduce((sum, { length }) => sum + length, 0));
-  let at = 0;
-  for (const part of parts) {
-    all.set(part, at);
-    at += part.length;
-  }
-  return all;
-}

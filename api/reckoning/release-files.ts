@@ -17,11 +17,6 @@ export interface FileInParts extends NamedFile {
   readonly parts: Iterable<string>;
 }
 
-/** A file as a manifest lists it: a text, or bytes. */
-export interface SealedFile extends NamedFile {
-  readonly content: string | Uint8Array;
-}
-
 const JSON_TYPE = 'application/json';
 
 /** A JSON file in canonical form. */

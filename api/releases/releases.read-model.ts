@@ -16,7 +16,7 @@ import type {
 import type { ClaimsDocument } from '../contract/documents/claims-document.js';
 import type { HouseDocument } from '../contract/documents/house-document.js';
 import type { RemarksDocument } from '../contract/documents/remarks-document.js';
-import { cellsOf, withContents } from '../reckoning/cells.js';
+import { cellsOf, contentCell, withContents } from '../reckoning/cells.js';
 import type { RevisionCells } from '../reckoning/release-inputs.js';
 import { releaseProblems } from './releases.errors.js';
 
@@ -166,11 +166,12 @@ export class ReleasesReadModel {
     return cellsOf({ tables, claims, house, remarks });
   }
 
-  /** The same with the digest of every document. */
+  /** The same with the digest of every document, read one after the other: of a large release nobody holds all. */
   async contentsOf(release: PublishedRelease): Promise<RevisionCells> {
     const paths = release.manifest.files.map(({ path }) => path).filter((path) => path.startsWith('documents/'));
-    const documents = await Promise.all(paths.map(async (path) => ({ path, document: await this.kept<object>(release, path) })));
-    return withContents(await this.cellsOf(release), documents);
+    const contents = new Map<string, string>();
+    for (const path of paths) contents.set(...contentCell(path, await this.kept<object>(release, path)));
+    return withContents(await this.cellsOf(release), contents);
   }
 
   /** Releases that were asked for and are not published yet. */

@@ -1,7 +1,7 @@
 import type { CategoryDocument, EditionDocument } from '../../api/contract/documents/release-documents.js';
 import type { ClaimsDocument } from '../../api/contract/documents/claims-document.js';
 import { CELL_GROUPS, groupOf } from '../../api/contract/cell-groups.js';
-import { cellsOf, changesBetween, withContents } from '../../api/reckoning/cells.js';
+import { cellsOf, changesBetween, contentCell, withContents } from '../../api/reckoning/cells.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { inventInputs } from '../support/invent-inputs.js';
@@ -80,7 +80,10 @@ test('against a revision that was told in places, scores and values alone, these
   expect(changesBetween({ ...before, cells: {} }, before)).toHaveLength(Object.keys(before.cells).length);
 });
 
-const toldWhole = withContents(before, publishedDocuments);
+const toldWhole = withContents(
+  before,
+  publishedDocuments.map(({ path, document }) => contentCell(path, document)),
+);
 const correction = { reasonCode: 'catalogueError', words: 'Put right.', expects: [], before: toldWhole, corrected: [] } as const;
 const erratumIn = (given: ReleaseInputs) => documentsOf({ ...given, revision: 2, correction }).tables[0]!.edition.erratum!;
 
@@ -105,7 +108,7 @@ test('whatever place of whatever document says something else, it is a changed c
   const ofRevision = /(^|\/)(formatVersion|revision|publishedAt|citation|isCorrected|erratum)(\/|$)/;
   let places = 0;
   const unseen: string[] = [];
-  const digestOf = (path: string, document: object) => withContents({ cells: {}, top: [], kinds: [] }, [{ path, document }]);
+  const digestOf = (path: string, document: object) => withContents({ cells: {}, top: [], kinds: [] }, [contentCell(path, document)]);
   for (const { path, document } of publishedDocuments) {
     const told = digestOf(path, document);
     for (const [place, other] of saidOtherwise(document)) {

@@ -10,7 +10,7 @@ import type { Manifest, VariantDocument } from '../../api/contract/documents/rel
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { resultRows } from '../../api/public-api/results-table.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
-import { archiveOf } from '../../api/reckoning/release-archive.js';
+import { archiveOf } from '../support/archive-of.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { moveEdition, publish } from '../support/season.js';

@@ -1,5 +1,5 @@
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
-import type { SealedFile } from '../../api/reckoning/release-files.js';
+import type { SealedFile } from './archive-of.js';
 
 /** A file as a manifest lists it. */
 export const listed = ({ path, mediaType, content }: SealedFile) => ({

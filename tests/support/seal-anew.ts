@@ -2,8 +2,9 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
-import { ARCHIVE, archiveOf } from '../../api/reckoning/release-archive.js';
+import { ARCHIVE } from '../../api/reckoning/release-archive.js';
 import { manifestOf } from '../../api/reckoning/release-files.js';
+import { archiveOf } from './archive-of.js';
 import { listed } from './listed.js';
 
 /** Changes files of a copy, then seals and signs it with a key of one's own. */

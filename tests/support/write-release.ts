@@ -2,11 +2,11 @@ import { generateKeyPairSync, sign } from 'node:crypto';
 import { mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { canonicalJson } from '../../api/reckoning/canonical-json.js';
-import { archiveOf } from '../../api/reckoning/release-archive.js';
 import { sealedFiles } from '../../api/reckoning/sealed-files.js';
 import { manifestOf, whole } from '../../api/reckoning/release-files.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { verifyScript } from '../../api/releases/verify/verify-script.js';
+import { archiveOf } from './archive-of.js';
 import { listed } from './listed.js';
 
 const { publicKey, privateKey } = generateKeyPairSync('ed25519');

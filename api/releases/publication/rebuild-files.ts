@@ -2,9 +2,9 @@ import { Injectable } from '@nestjs/common';
 import { FileStore } from '../../platform/file-store/file-store.js';
 import { sha256 } from '../../platform/identifiers/identifiers.js';
 import type { ReleaseSummary } from '../../contract/documents/release-documents.js';
-import { citationFiles } from '../../reckoning/citation/citation-files.js';
-import { computeRelease } from '../../reckoning/compute-release.js';
-import { ARCHIVE, archiveOf } from '../../reckoning/release-archive.js';
+import { Archive, ARCHIVE } from '../../reckoning/release-archive.js';
+import { whole } from '../../reckoning/release-files.js';
+import { filesOf } from '../../reckoning/sealed-files.js';
 import type { ReleaseInputs } from '../../reckoning/release-inputs.js';
 import type { Bundle } from '../../reckoning/documents/bundle.js';
 import { GatherRelease } from './gather-release.js';
@@ -49,14 +49,14 @@ export class RebuildFiles {
 
   private async rebuild(release: PublishedRelease): Promise<RebuiltFiles> {
     const rebuilt: string[] = [];
-    const take = async (contents: ReadonlyMap<string, string | Uint8Array>) => {
-      for (const [path, digest] of await this.missing(release)) {
-        const content = contents.get(digest);
-        if (content === undefined) continue;
-        await this.files.write(`${folderOf(release)}/${path}`, content);
-        await compressFile(this.files, folderOf(release), path, content);
-        rebuilt.push(path);
-      }
+    const take = async (contents: Contents) => {
+      const missing = Map.groupBy(await this.missing(release), ([, digest]) => digest);
+      for await (const content of contents)
+        for (const [path] of takeOut(missing, sha256(content))) {
+          await this.files.write(`${folderOf(release)}/${path}`, content);
+          await compressFile(this.files, folderOf(release), path, content);
+          rebuilt.push(path);
+        }
     };
     // The bundle comes before what is computed from it.
     const sources = [
@@ -68,7 +68,7 @@ export class RebuildFiles {
     ];
     for (const source of sources) {
       if ((await this.missing(release)).size === 0) break;
-      await take(await source());
+      await take(source());
     }
     return { release: `${release.edition}/${release.revision}`, rebuilt, lost: [...(await this.missing(release)).keys()] };
   }
@@ -83,49 +83,50 @@ export class RebuildFiles {
     return found;
   }
 
-  private async sealsAndScript({ manifestBytes, signature }: PublishedRelease) {
-    return byDigest([manifestBytes, signature, (await verifyScript()).content]);
+  private async *sealsAndScript({ manifestBytes, signature }: PublishedRelease): Contents {
+    yield* [manifestBytes, signature, (await verifyScript()).content];
   }
 
-  private async fromBundle(release: PublishedRelease) {
-    if ((await this.missing(release)).has(BUNDLE)) return new Map<string, string>();
+  private async *fromBundle(release: PublishedRelease): Contents {
+    if ((await this.missing(release)).has(BUNDLE)) return;
     const { inputs } = await this.releases.kept<Bundle>(release, BUNDLE);
-    return computed(() => withCitations(inputs));
+    yield* computed(inputs);
   }
 
-  private async fromRecord(release: PublishedRelease) {
-    if (!(await this.missing(release)).has(BUNDLE)) return new Map<string, string>();
+  private async *fromRecord(release: PublishedRelease): Contents {
+    if (!(await this.missing(release)).has(BUNDLE)) return;
     const inputs = await this.gather.again(release).catch(() => null);
-    return inputs === null ? new Map<string, string>() : computed(() => withCitations(inputs));
+    if (inputs !== null) yield* computed(inputs);
   }
 
   /** From everything that is in it, once that is whole. */
-  private async archive(release: PublishedRelease): Promise<Map<string, string | Uint8Array>> {
-    if ([...(await this.missing(release)).keys()].some((path) => path !== ARCHIVE)) return new Map();
-    const read = release.manifest.files
-      .filter(({ path }) => path !== ARCHIVE)
-      .map(async ({ path, mediaType }) => {
-        const bytes = await this.files.read(`${folderOf(release)}/${path}`);
-        return { path, mediaType, content: bytes?.toString('utf8') ?? '' };
-      });
-    return byDigest([archiveOf(await Promise.all(read)).content]);
+  private async *archive(release: PublishedRelease): Contents {
+    if ([...(await this.missing(release)).keys()].some((path) => path !== ARCHIVE)) return;
+    const archive = new Archive();
+    const parts: Uint8Array[] = [];
+    for (const { path } of release.manifest.files) {
+      const bytes = path === ARCHIVE ? null : await this.files.read(`${folderOf(release)}/${path}`);
+      if (bytes) parts.push(archive.add(path, bytes));
+    }
+    yield Buffer.concat([...parts, ...archive.end()]);
   }
 
   /** Files of other releases with the same digest. */
-  private async twins(release: PublishedRelease): Promise<Map<string, string>> {
+  private async *twins(release: PublishedRelease): Contents {
     const wanted = new Set((await this.missing(release)).values());
-    const found: string[] = [];
     for (const { edition, revision } of await this.releases.list()) {
       const other = await this.releases.find(edition, revision);
       for (const [path, digest] of other ? digestsOf(other) : []) {
         if (!wanted.has(digest) || !other || other.digest === release.digest) continue;
         const bytes = await this.files.read(`${folderOf(other)}/${path}`);
-        if (bytes) found.push(bytes.toString('utf8'));
+        if (bytes) yield bytes;
       }
     }
-    return byDigest(found);
   }
 }
+
+/** One file after the other: of a large release nobody holds them all. */
+type Contents = AsyncGenerator<string | Uint8Array>;
 
 const byTime = (a: ReleaseSummary, b: ReleaseSummary): number => Date.parse(a.publishedAt) - Date.parse(b.publishedAt);
 
@@ -137,19 +138,17 @@ const digestsOf = ({ manifest, manifestBytes, signature }: PublishedRelease): (r
   ['signature.json', sha256(signature)],
 ];
 
-const byDigest = <Content extends string | Uint8Array>(contents: readonly Content[]): Map<string, Content> =>
-  new Map(contents.map((content) => [sha256(content), content]));
-
-function withCitations(inputs: ReleaseInputs) {
-  const files = computeRelease(inputs);
-  return [...files, ...citationFiles(inputs, files)];
+function takeOut<Value>(map: Map<string, Value[]>, key: string): Value[] {
+  const found = map.get(key) ?? [];
+  map.delete(key);
+  return found;
 }
 
 /** A bundle of another format is none that this program computes from. */
-function computed(compute: () => readonly { readonly content: string }[]): Map<string, string> {
+function* computed(inputs: ReleaseInputs): Generator<string> {
   try {
-    return byDigest(compute().map(({ content }) => content));
+    for (const file of filesOf(inputs)) yield whole(file).content;
   } catch {
-    return new Map();
+    return;
   }
 }

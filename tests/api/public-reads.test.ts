@@ -1,9 +1,10 @@
-import { readFile } from 'node:fs/promises';
+import { readFile, rename } from 'node:fs/promises';
 import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import { brotliDecompressSync, gunzipSync } from 'node:zlib';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
+import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { addressOf } from '../../api/public-api/address.js';
 import { PublishedReleases } from '../../api/releases/published-releases.read-model.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
@@ -74,6 +75,25 @@ test('a release is read compressed before its pressed forms are made; these come
   const plain = await stored(FILE);
   expect(brotliDecompressSync(await stored(`${FILE}.br`, `${digest}.pressed`)).equals(plain)).toBe(true);
   expect(gunzipSync(await stored(`${FILE}.gz`, `${digest}.pressed`)).equals(plain)).toBe(true);
+});
+
+test('of a release that has none, as those of before there was such an order, a worker that starts orders them; of one that has them it does not', async () => {
+  const work = house.t.app.select(ReleasesModule).get(ReleaseWork);
+  const jobs = house.t.app.get(Jobs);
+  const [forms, aside] = ['pressed', 'aside'].map((end) => join(house.t.dataFolder, `files/releases/2026/1/${digest}.${end}`));
+  const ordered = jest.spyOn(jobs, 'order').mockResolvedValue();
+  jest.spyOn(jobs, 'carryOut').mockResolvedValue();
+  const orders = async () => {
+    ordered.mockClear();
+    await work.start(false);
+    return ordered.mock.calls.map(([, { name }, order, wishes]) => [name, order, wishes?.key]);
+  };
+  const has = await orders();
+  await rename(forms!, aside!);
+  const hasNone = await orders();
+  await rename(aside!, forms!);
+  jest.restoreAllMocks();
+  expect([has, hasNone]).toEqual([[], [['release-compression', { edition: '2026', revision: 1 }, digest]]]);
 });
 
 test.each([

@@ -59,6 +59,10 @@ export class FileStore {
     return entries.filter((entry) => entry.isDirectory()).map(({ name }) => name);
   }
 
+  async isFolder(path: string): Promise<boolean> {
+    return (await stat(this.place(path)).catch(() => null))?.isDirectory() ?? false;
+  }
+
   /** When something was last added to a folder or taken out of it. */
   async changedAt(path: string): Promise<Date> {
     return (await stat(this.place(path))).mtime;

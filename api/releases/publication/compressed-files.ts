@@ -7,9 +7,12 @@ import { ARCHIVE } from '../../reckoning/release-archive.js';
 /** End of the folder's name, as houses have it on disk. */
 export const BESIDE = '.pressed';
 
+/** Folder of the compressed forms of a release. */
+export const compressedFolder = (releaseFolder: string): string => `${releaseFolder}${BESIDE}`;
+
 /** Place of the compressed form of a file in the file store. */
 export const compressedPath = (releaseFolder: string, path: string, coding: Coding): string =>
-  `${releaseFolder}${BESIDE}/${path}.${COMPRESSED_AS[coding]}`;
+  `${compressedFolder(releaseFolder)}/${path}.${COMPRESSED_AS[coding]}`;
 
 /** Writes the compressed forms of a file that is worth it. */
 export async function compressFile(store: FileStore, folder: string, path: string, content: string | Uint8Array): Promise<void> {

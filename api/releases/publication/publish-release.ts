@@ -130,7 +130,7 @@ export class PublishRelease {
       const isPublished = await this.store.publish(tx, release, built);
       if (!isPublished) return;
       await this.jobs.order(tx, BUILD_SITE, { edition, revision });
-      await this.jobs.order(tx, COMPRESS_RELEASE, { edition, revision }, { key: release.id, afterS: COMPRESSED_AFTER_S });
+      await this.jobs.order(tx, COMPRESS_RELEASE, { edition, revision }, { key: built.digest, afterS: COMPRESSED_AFTER_S });
       await this.audit.record(tx, {
         actorId: null,
         action: 'release.published',

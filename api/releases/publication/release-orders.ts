@@ -8,7 +8,7 @@ export const PREPARE_RELEASE: OrderQueue = { name: 'release-preparation', policy
 /** One waits beside one at work: what is published while the site is built is shown by the next build. */
 export const BUILD_SITE: OrderQueue = { name: 'site-build', policy: 'short' };
 
-/** Its key is the id of the release. */
+/** Its key is the digest of the release. */
 export const COMPRESS_RELEASE: OrderQueue = { name: 'release-compression', policy: 'exclusive' };
 /** Pages come first. */
 export const COMPRESSED_AFTER_S = 20;

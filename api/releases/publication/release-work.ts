@@ -1,12 +1,14 @@
 import { Injectable, Logger } from '@nestjs/common';
 import { Clock } from '../../platform/clock/clock.js';
+import { FileStore } from '../../platform/file-store/file-store.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { BuildSite } from '../site/build-site.js';
 import { CompressRelease } from './compress-release.js';
+import { compressedFolder } from './compressed-files.js';
 import { PublishRelease } from './publish-release.js';
-import { BUILD_SITE, COMPRESS_RELEASE, ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
+import { BUILD_SITE, COMPRESS_RELEASE, COMPRESSED_AFTER_S, ordersFor, PREPARE_RELEASE, PUBLISH_RELEASE } from './release-orders.js';
 import type { PublishReleaseOrder } from './release-orders.js';
-import { ReleasesReadModel } from '../releases.read-model.js';
+import { releaseFolder, ReleasesReadModel } from '../releases.read-model.js';
 import { SigningKey } from '../signing/signing-key.js';
 import { SweepReleaseFolders } from './sweep-release-folders.js';
 import { verifyScript } from '../verify/verify-script.js';
@@ -18,6 +20,7 @@ export class ReleaseWork {
 
   constructor(
     private readonly jobs: Jobs,
+    private readonly files: FileStore,
     private readonly releases: ReleasesReadModel,
     private readonly publishing: PublishRelease,
     private readonly compressing: CompressRelease,
@@ -35,6 +38,7 @@ export class ReleaseWork {
     if (fault !== null) this.log.error(fault);
     await this.renewOrders();
     await this.publishDue();
+    await this.orderCompression();
     await this.sweeping.run();
     await this.jobs.carryOut(PUBLISH_RELEASE, async (order) => {
       await this.publishing.run(order as PublishReleaseOrder);
@@ -58,6 +62,16 @@ export class ReleaseWork {
         .run(order)
         .catch((error: unknown) => this.log.error(`Release ${order.edition}/${order.revision}: ${String(error)}`));
     }
+  }
+
+  /** Releases of before there was such an order have no compressed forms. */
+  private async orderCompression(): Promise<void> {
+    for (const { edition, revision, digest } of await this.releases.list())
+      if (!(await this.files.isFolder(compressedFolder(releaseFolder(edition, revision, digest)))))
+        await this.jobs.order(null, COMPRESS_RELEASE, { edition, revision } satisfies PublishReleaseOrder, {
+          key: digest,
+          afterS: COMPRESSED_AFTER_S,
+        });
   }
 
   /** A release that waits has its orders, also when its last ones were given up; one that has them keeps them. */

@@ -22,6 +22,8 @@ import { whereWords } from '../../site/src/words/where-words.js';
 import { seriesWords } from '../../site/src/words/series-words.js';
 import { mostPlaces, padToPoint } from '../../site/src/words/pad-to-point.js';
 import { withinSentence } from '../../site/src/words/locale.js';
+import { nearest, nearestOfLine } from '../../site/src/words/nearest.js';
+import type { Mapped } from '../../site/src/release/mapped.js';
 
 test('blanks bring the decimal points of a column under each other and leave the value as published', () => {
   const column = ['1248', '69.6', '0.245'];
@@ -253,4 +255,18 @@ test('a name within a sentence begins small, and its abbreviations stay', () => 
     'apparent breaking stress',
     'PE number',
   ]);
+});
+
+test('of a line in very many sizes a page names the twelve that are nearest to its own, in their order; of another line three', () => {
+  const sizes = Array.from({ length: 40 }, (_, i) => ({ slug: `tern-${i}`, line: { slug: i < 35 ? 'tern' : 'knot' } }));
+  const lines = sizes.map(
+    (variant, i) => ({ slug: variant.slug, variant, force: { value: 100 + i }, diameter: { value: 0.2 } }) as unknown as Mapped,
+  );
+  const others = sizes.filter(({ slug, line }) => line.slug === 'tern' && slug !== 'tern-20');
+  const slugs = (some: readonly { readonly slug: string }[]) => some.map(({ slug }) => Number(slug.slice(5)));
+  expect(slugs(nearestOfLine(others, lines, 'tern-20'))).toEqual([14, 15, 16, 17, 18, 19, 21, 22, 23, 24, 25, 26]);
+  expect(nearestOfLine(others.slice(0, 12), lines, 'tern-20')).toHaveLength(12);
+  // Nobody measured the own, or any.
+  expect(slugs(nearestOfLine(others, [], 'tern-20'))).toEqual([...Array(12).keys()]);
+  expect(slugs(nearest(lines, 'tern-20'))).toEqual([35, 36, 37]);
 });

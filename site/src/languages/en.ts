@@ -570,6 +570,7 @@ export const en = [
   'Where to go next',
   'compare with {name}',
   'Other sizes and colours of {name}: {2}.',
+  'all {ofLine} of this line',
   // components/withdrawn.astro
   'Withdrawn results',
   'They were accepted once and count for nothing now. They are named here so that whoever cited them finds out why. A new submission on the spool, accepted by a second person, brings a result back.',

@@ -4,7 +4,10 @@ import pg from 'pg';
 const EVIDENCE = ['entry', 'submission', 'submission_revision', 'submission_instrument', 'specimen', 'reading', 'finding', 'review'];
 /** What each copy has for itself; whatever else a row names is the same for all. */
 const IDS_OF_WORK = ['entry_id', 'submission_id', 'revision_id', 'specimen_id'];
-const VARIANTS = { tables: ['variant', 'claim', 'spool', ...EVIDENCE], ids: ['id', 'variant_id', 'spool_id', ...IDS_OF_WORK] };
+const VARIANTS = {
+  tables: ['line', 'variant', 'claim', 'spool', ...EVIDENCE],
+  ids: ['id', 'line_id', 'variant_id', 'spool_id', ...IDS_OF_WORK],
+};
 const EDITIONS = { tables: ['edition', 'division', 'edition_method', ...EVIDENCE], ids: ['id', 'edition_id', ...IDS_OF_WORK] };
 
 const SUBMISSION = {
@@ -13,6 +16,8 @@ const SUBMISSION = {
 };
 /** Texts that no two rows may share, and readings, which no two lines do. */
 const OTHERWISE: Readonly<Record<string, Readonly<Record<string, string>>>> = {
+  // A page names all variants of its line: with one line for all, pages would grow with the record.
+  line: { slug: `"slug" || '-' || k` },
   variant: { slug: `"slug" || '-' || k`, size: `"size" || '-' || k` },
   spool: { blind_code: `upper(left(md5("blind_code" || k), 12))` },
   submission: SUBMISSION,

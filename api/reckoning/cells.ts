@@ -50,7 +50,7 @@ function topOf({ edition: { overall } }: Revision['tables'][number]): string[] {
   return overall.filter(({ place, group }) => (hasGroups ? group === 1 : place === 1)).map(({ variant }) => variant.slug);
 }
 
-export type Cell = readonly [where: string, text: string];
+type Cell = readonly [where: string, text: string];
 
 function overallCells(row: OverallRow): Cell[] {
   const { variant, place, placeIfIncluded, score, placeInterval } = row;

@@ -24,4 +24,4 @@ async function statementsOf(work: () => PromiseLike<unknown>): Promise<number[]>
 }
 
 const valuesIn = ([statement, values]: unknown[]): number =>
-  ((values ?? (statement as { readonly values?: unknown })?.values ?? []) as { readonly length?: number }).length ?? 0;
+  ((values ?? (statement as { readonly values?: unknown } | undefined)?.values ?? []) as { readonly length?: number }).length ?? 0;

@@ -1,8 +1,9 @@
 import { Injectable } from '@nestjs/common';
+import { createHash } from 'node:crypto';
 import { Readable } from 'node:stream';
 import { Problem } from '../../platform/errors/problem.js';
 import { FileStore } from '../../platform/file-store/file-store.js';
-import { sealOf, sha256 } from '../../platform/identifiers/identifiers.js';
+import { sha256 } from '../../platform/identifiers/identifiers.js';
 import {
   categoryDocumentSchema,
   editionDocumentSchema,
@@ -11,7 +12,6 @@ import {
 } from '../../contract/documents/release-documents.js';
 import type { EditionDocument } from '../../contract/documents/release-documents.js';
 import type { ReleaseRequest } from '../../contract/endpoints/releases.js';
-import { canonicalParts } from '../../reckoning/canonical-json.js';
 import type { FileInParts } from '../../reckoning/release-files.js';
 import type { ReleaseInputs } from '../../reckoning/release-inputs.js';
 import { sealedFiles } from '../../reckoning/sealed-files.js';
@@ -53,7 +53,7 @@ export class BuildRelease {
 
   async run({ id, edition, revision, erratum }: Asked, publishedAt: Date): Promise<Built> {
     const inputs = await this.gather.run(edition, revision, publishedAt, erratum as ReleaseRequest['erratum']);
-    const { sha256: from } = sealOf(canonicalParts(inputs));
+    const from = digestOf(inputs);
     const known = await this.files.read(noteOf(id));
     const before = known && (JSON.parse(known.toString('utf8')) as Built);
     if (before?.from === from) return before;
@@ -100,4 +100,11 @@ function tablesIn(path: string, bytes: Buffer): Pick<EditionDocument, 'overall' 
   if (!path.endsWith('/edition.json') || !document || !('overall' in document)) return [];
   const { overall, erratum } = document as EditionDocument;
   return [{ overall, erratum }];
+}
+
+/** Tells inputs apart, no more: their canonical text is made once, for the bundle. */
+function digestOf({ evidence: { submissions, ...evidence }, ...inputs }: ReleaseInputs): string {
+  const hash = createHash('sha256');
+  for (const part of [inputs, evidence, ...submissions]) hash.update(JSON.stringify(part));
+  return hash.digest('hex');
 }

@@ -17,6 +17,7 @@ import { openDatabase } from './platform/start-up/open-database.js';
 import { runProgram, startProgram } from './platform/start-up/program.js';
 import type { Program } from './platform/start-up/program.js';
 import { say, step } from './platform/start-up/progress.js';
+import { SERVER_OPTIONS } from './platform/start-up/server-options.js';
 import { ensureSigningKey } from './platform/start-up/ensure-signing-key.js';
 import { compiledSite } from './releases/site/site-program.js';
 import { readStartOptions } from './platform/start-up/start-options.js';
@@ -52,8 +53,8 @@ async function start(options: StartOptions): Promise<void> {
   const compiled = compileSites(env).catch(() => undefined);
   const server = await step('Starting the server', () => launchBesideDesk(options, env));
   endWith(server.program);
-  // The demo publishes its seasons itself, on their own dates; a worker beside it would date them today.
-  if (isFirstRun && isDemo) await loadDemo(options, env, server, compiled);
+  // The demo publishes its seasons itself, on their own dates; a worker beside it would date them today. It lays rows as their owner.
+  if (isFirstRun && isDemo) await loadDemo(options, { ...env, DATABASE_OWNER_URL: ownerUrl }, server, compiled);
   await compiled;
   endWith(startProgram(closing, 'The worker', 'api/worker.ts', withAddresses(env, server.url)));
   const isBuilt = await step('Building the site', () => waitUntilSiteIsBuilt(server.url));
@@ -103,7 +104,8 @@ async function compileSites(env: Environment): Promise<void> {
 async function loadDemo(options: StartOptions, env: Environment, server: RunningServer, compiled: Promise<void>): Promise<void> {
   say(`The server answers at ${server.url}/ — loading the demo into it, once:`);
   await loadWithMark(options.dataFolder, async () => {
-    const loader = startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url));
+    // A server of its own runs in it.
+    const loader = startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url), SERVER_OPTIONS);
     // The first edition is shown as soon as it is published; that it cannot be shown yet does not keep the others from being loaded.
     const shown = showFirstEdition(loader, env, server, compiled).catch((error: unknown) => {
       if (!closing.isClosing()) console.error((error as Error).message);

@@ -19,6 +19,7 @@ import type { DemoHouse } from '../support/demo-house.js';
 import { testDeskNames } from '../support/desk-names.js';
 import { testDesk } from '../support/walk-desk.js';
 import { integratorsRead } from './integrators-read.js';
+import { laidAsPlayed } from './laid-as-played.js';
 import { plannedFromReleased } from './planned-from-released.js';
 import { siteContradictions } from './site-contradictions.js';
 import { elsewhereOf, misplaced, standingsOf } from './demo-standings.js';
@@ -271,12 +272,8 @@ test('states of all submissions are those of the plan', () => {
 
 test('the corrected unit slip stands in the second revision', async () => {
   const { submissions } = await read<VariantDocument>('/v1/editions/2024/variants/kelpseam-8-pe-1-0-slate-grey');
-  expect(
-    submissions
-      .filter(({ method }) => method === 'straight-pull')
-      .map(({ revision }) => revision)
-      .sort(),
-  ).toEqual([1, 2]);
+  const pulls = submissions.filter(({ method }) => method === 'straight-pull');
+  expect(pulls.map(({ revision }) => revision).sort()).toEqual([1, 2]);
 });
 
 test('no token of the loader is left', async () => {
@@ -287,6 +284,7 @@ test('no token of the loader is left', async () => {
   }
 });
 
+laidAsPlayed(() => house);
 plannedFromReleased(() => house.url);
 integratorsRead(() => house.url);
 testDesk(() => house);

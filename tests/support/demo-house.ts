@@ -14,6 +14,7 @@ import { createTestDatabase } from './test-database.js';
 /** A server on a house into which the demo was loaded. */
 export interface DemoHouse {
   readonly url: string;
+  readonly databaseUrl: string;
   readonly dataFolder: string;
   /** What the loader printed, line by line. */
   readonly told: readonly string[];
@@ -22,7 +23,10 @@ export interface DemoHouse {
   close(): Promise<void>;
 }
 
-export async function loadDemoHouse(): Promise<DemoHouse> {
+/**
+ * @param loader plays the winters through the API; prisma/seed/load-demo.ts, which a start runs, lays them as they are kept
+ */
+export async function loadDemoHouse(loader = 'tests/support/load-demo.ts'): Promise<DemoHouse> {
   const database = await createTestDatabase();
   const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-demo-'));
   const house = {
@@ -32,7 +36,7 @@ export async function loadDemoHouse(): Promise<DemoHouse> {
     IS_DEMO: 'true',
     HOUSE_NAME: 'North Quay Line Trials',
   };
-  const program = ['--import', './.config/load-typescript.mjs', 'tests/support/load-demo.ts'];
+  const program = ['--import', './.config/load-typescript.mjs', loader];
   const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
   // With every site comes the client for programs; of this house none is built.
   await writeClient(join(dataFolder, 'site', 'current', 'client'), process.env['PATH'] ?? '');
@@ -40,6 +44,7 @@ export async function loadDemoHouse(): Promise<DemoHouse> {
   await app.listen(0, '127.0.0.1');
   return {
     url: `http://127.0.0.1:${(app.getHttpServer().address() as AddressInfo).port}`,
+    databaseUrl: database.url,
     dataFolder,
     told: stdout.trim().split('\n'),
     publishDue: () => app.select(ReleasesModule).get(ReleaseWork).publishDue(),

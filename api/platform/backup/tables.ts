@@ -2,6 +2,7 @@
 import { createReadStream, createWriteStream } from 'node:fs';
 import { join } from 'node:path';
 import { Writable } from 'node:stream';
+import { text as readText } from 'node:stream/consumers';
 import { pipeline } from 'node:stream/promises';
 import { createGunzip, createGzip } from 'node:zlib';
 import type pg from 'pg';
@@ -10,7 +11,7 @@ import type { TableBackup } from './backup-list.js';
 import { DigestStream } from './digest-stream.js';
 
 /** Rows are told in the same words whatever the server and the account are set to. */
-const SAME_WORDS = `SET TimeZone = 'UTC'; SET DateStyle = 'ISO, MDY'; SET IntervalStyle = 'postgres'; SET bytea_output = 'hex';
+export const SAME_WORDS = `SET TimeZone = 'UTC'; SET DateStyle = 'ISO, MDY'; SET IntervalStyle = 'postgres'; SET bytea_output = 'hex';
   SET extra_float_digits = 1; SET client_encoding = 'UTF8'; SET statement_timeout = 0; SET idle_in_transaction_session_timeout = 0`;
 
 const TABLES = `
@@ -23,24 +24,24 @@ const TABLES = `
    WHERE c.relnamespace = current_schema()::regnamespace AND c.relkind = 'r' AND c.relpersistence = 'p' AND c.relname <> '_prisma_migrations'
    GROUP BY c.oid, c.relname ORDER BY c.relname COLLATE "C"`;
 
-interface Table {
+export interface RecordTable {
   readonly name: string;
   /** Without generated ones. */
   readonly columns: readonly string[];
   readonly key: readonly string[] | null;
 }
 
-const named = (name: string): string => `"${name.replaceAll('"', '""')}"`;
-const list = (names: readonly string[]): string => names.map(named).join(', ');
+export const named = (name: string): string => `"${name.replaceAll('"', '""')}"`;
+export const list = (names: readonly string[]): string => names.map(named).join(', ');
 const fileOf = (name: string): string => `database/${name}.copy.gz`;
 
 /** All tables of the record, as the database has them. */
-async function tablesOf(client: pg.Client): Promise<Table[]> {
-  return (await client.query<Table>(TABLES)).rows;
+export async function tablesOf(client: pg.Client): Promise<RecordTable[]> {
+  return (await client.query<RecordTable>(TABLES)).rows;
 }
 
 /** Rows in the order of the key by their text: the same rows give the same bytes on every server. */
-const rowsInOrder = ({ name, columns, key }: Table): string => {
+const rowsInOrder = ({ name, columns, key }: RecordTable): string => {
   const order = (key ?? columns).map((column) => `${named(column)}::text COLLATE "C"`).join(', ');
   return `COPY (SELECT ${list(columns)} FROM ${named(name)} ORDER BY ${order}) TO STDOUT`;
 };
@@ -49,20 +50,26 @@ const rowsInOrder = ({ name, columns, key }: Table): string => {
  * Begins to look at the database as it is at this moment, whatever others write meanwhile.
  * @returns all tables
  */
-export async function beginSnapshot(client: pg.Client): Promise<Table[]> {
+export async function beginSnapshot(client: pg.Client): Promise<RecordTable[]> {
   await client.query(SAME_WORDS);
   await client.query('BEGIN ISOLATION LEVEL REPEATABLE READ READ ONLY');
   return tablesOf(client);
 }
 
+/** All rows of a table in the text form of COPY. */
+export async function rowsOf(client: pg.Client, table: RecordTable): Promise<string[]> {
+  const text = await readText(client.query(copyTo(rowsInOrder(table))));
+  return text.split('\n').slice(0, -1);
+}
+
 /** Number and digest of the rows of a table. */
-export async function digestOfRows(client: pg.Client, table: Table): Promise<Pick<TableBackup, 'rows' | 'sha256'>> {
+export async function digestOfRows(client: pg.Client, table: RecordTable): Promise<Pick<TableBackup, 'rows' | 'sha256'>> {
   const nowhere = new Writable({ write: (_chunk, _encoding, done) => done() });
   return streamRows(client, table, (rows, digest) => pipeline(rows, digest, nowhere));
 }
 
 /** Writes the rows of a table into a backup. */
-export async function dumpRows(client: pg.Client, table: Table, backup: string): Promise<TableBackup> {
+export async function dumpRows(client: pg.Client, table: RecordTable, backup: string): Promise<TableBackup> {
   const file = fileOf(table.name);
   const written = await streamRows(client, table, (rows, digest) =>
     pipeline(rows, digest, createGzip(), createWriteStream(join(backup, file), { flush: true })),
@@ -72,7 +79,7 @@ export async function dumpRows(client: pg.Client, table: Table, backup: string):
 
 async function streamRows(
   client: pg.Client,
-  table: Table,
+  table: RecordTable,
   pass: (rows: NodeJS.ReadableStream, digest: DigestStream) => Promise<void>,
 ): Promise<Pick<TableBackup, 'rows' | 'sha256'>> {
   const rows = client.query(copyTo(rowsInOrder(table)));

@@ -1,3 +1,5 @@
+import { isStrand } from '../house/variants.js';
+import type { DemoVariant } from '../house/variants.js';
 import { Draws } from '../model/draws.js';
 import type { DemoHandIn } from '../season/hand-in.js';
 import { SLIPPED } from '../season/story.js';
@@ -11,6 +13,12 @@ const BREAKS_AT_PERCENT = { braid: [3.4, 4.6], strand: [19, 27] } as const;
 
 export const isLogged = ({ task }: DemoHandIn): boolean =>
   task.rig === LOGS.rig && task.method === LOGS.method && task.season >= LOGS.since;
+
+/** The same of whichever line it was; null where the line is not entered. */
+export function traceOf(seed: number, handIn: DemoHandIn, entries: readonly DemoVariant[]): string | null {
+  const variant = entries.find(({ slug }) => slug === handIn.task.variant);
+  return variant ? traceFile(seed, handIn, isStrand(variant.line)) : null;
+}
 
 /** What the load frame wrote of a submission: a row a sample, of all its specimens, with the words that it puts above. */
 export function traceFile(seed: number, { task, content }: DemoHandIn, isStrand: boolean): string {

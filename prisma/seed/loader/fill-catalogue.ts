@@ -3,14 +3,13 @@ import { demoMakers } from '../house/makers.js';
 import type { DemoVariant } from '../house/variants.js';
 import { MAKES } from '../model/makes.js';
 import type { HouseClient } from './house-client.js';
-import { inParallel } from './in-parallel.js';
 
 const onlyOnce = <Item extends { readonly slug: string }>(items: readonly Item[]): Item[] => [
   ...new Map(items.map((item) => [item.slug, item])).values(),
 ];
 
 export async function enterMakers(editor: HouseClient): Promise<void> {
-  await inParallel(demoMakers, ({ slug, name }) => editor.post('/v1/catalogue/makers', { body: { slug, name } }));
+  for (const { slug, name } of demoMakers) await editor.post('/v1/catalogue/makers', { body: { slug, name } });
 }
 
 /**
@@ -26,15 +25,15 @@ export async function enterVariants(
   seenOn: string,
 ): Promise<void> {
   const lines = onlyOnce(variants.map(({ line }) => line)).filter(({ slug }) => !known.has(slug));
-  await inParallel(lines, ({ slug, maker, name, make }) => {
+  for (const { slug, maker, name, make } of lines) {
     const { material, construction, carriers, densityGPerCm3 } = MAKES[make];
     known.add(slug);
-    return editor.post('/v1/catalogue/lines', { body: { slug, maker, name, material, construction, carriers, densityGPerCm3 } });
-  });
-  await inParallel(variants, async (variant) => {
+    await editor.post('/v1/catalogue/lines', { body: { slug, maker, name, material, construction, carriers, densityGPerCm3 } });
+  }
+  for (const variant of variants) {
     const { slug, line, label, colour } = variant;
     await editor.post('/v1/catalogue/variants', { body: { slug, line: line.slug, size: label, colour } });
     for (const claim of demoClaims(seed, variant))
       await editor.post(`/v1/catalogue/variants/${slug}/claims`, { body: { ...claim, seenOn } });
-  });
+  }
 }

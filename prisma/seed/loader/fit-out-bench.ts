@@ -1,12 +1,10 @@
 import { demoInstruments } from '../house/instruments.js';
 import { demoMethods } from '../methods/demo-methods.js';
 import type { HouseClient } from './house-client.js';
-import { inParallel } from './in-parallel.js';
 
 export async function enterInstruments(editor: HouseClient): Promise<void> {
-  await inParallel(demoInstruments, ({ code, kind, name, capacity, resolution }) =>
-    editor.post('/v1/instruments', { body: { code, kind, name, capacity, resolution } }),
-  );
+  for (const { code, kind, name, capacity, resolution } of demoInstruments)
+    await editor.post('/v1/instruments', { body: { code, kind, name, capacity, resolution } });
 }
 
 /** Enters each certificate on the first bench day after its date. */
@@ -25,7 +23,7 @@ export class Certificates {
 }
 
 export async function enterMethods(editor: HouseClient): Promise<void> {
-  await inParallel(demoMethods, ({ slug, name }) => editor.post('/v1/catalogue/methods', { body: { slug, name } }));
+  for (const { slug, name } of demoMethods) await editor.post('/v1/catalogue/methods', { body: { slug, name } });
 }
 
 /** Enters the versions that are in force from a day in (after, until]. */

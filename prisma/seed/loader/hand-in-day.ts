@@ -1,7 +1,6 @@
 import { handInFile } from '../bench/hand-in-file.js';
 import type { DemoHandIn } from '../season/hand-in.js';
 import type { HouseClient } from './house-client.js';
-import { inParallel } from './in-parallel.js';
 import { noted } from './stage.js';
 import type { Stage } from './stage.js';
 
@@ -13,7 +12,7 @@ interface Summary {
 /** Every tester hands in the day's file; one made out for another unit is a file of its own. What is sent twice comes after. */
 export async function handInDay(stage: Stage, handIns: readonly DemoHandIn[]): Promise<void> {
   const [again, once] = [handIns.filter(isTwice), handIns.filter((handIn) => !isTwice(handIn))];
-  await inParallel([...Map.groupBy(once, fileOf).values()], (file) => handInOneFile(stage, file));
+  for (const file of Map.groupBy(once, fileOf).values()) await handInOneFile(stage, file);
   for (const handIn of again) {
     const summary = await testerOf(stage, handIn).post<Summary>('/v1/submissions', { body: contentOf(stage, handIn) });
     stage.references.set(handIn.task.key, summary.reference);

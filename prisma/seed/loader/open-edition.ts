@@ -2,7 +2,6 @@ import { demoDivisions } from '../house/scheme.js';
 import { demoMethods, versionOn } from '../methods/demo-methods.js';
 import type { DemoMethodSlug } from '../methods/demo-methods.js';
 import type { SeasonPlan } from '../season/season-plan.js';
-import { inParallel } from './in-parallel.js';
 import type { Stage } from './stage.js';
 
 /** Spools in, edition planned with its entries, opened. */
@@ -34,7 +33,5 @@ export async function declareInterests(
   { people }: Stage,
   interests: readonly { tester: number; maker: string; words: string }[],
 ): Promise<void> {
-  await inParallel(interests, async ({ tester, maker, words }) =>
-    people.testers[tester]?.post('/v1/interests', { body: { maker, words } }),
-  );
+  for (const { tester, maker, words } of interests) await people.testers[tester]?.post('/v1/interests', { body: { maker, words } });
 }

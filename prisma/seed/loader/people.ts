@@ -19,12 +19,12 @@ export async function makeAccounts(url: string, firstInvitation: string): Promis
   await accept(firstInvitation, demoAdmin);
   const admin = await HouseClient.signedIn(url, demoAdmin);
   const others = demoAccounts.filter((account) => account !== demoAdmin);
-  await inParallel(others, async (account) => {
+  for (const account of others) {
     const { secret } = await admin.post<{ secret: string }>('/v1/invitations', {
       body: { roles: account.roles, note: account.displayName },
     });
     await accept(secret, account);
-  });
+  }
   await admin.signOut();
 }
 

@@ -2,7 +2,6 @@ import { wordsFor } from '../house/finding-words.js';
 import type { DemoHandIn, DemoReview } from '../season/hand-in.js';
 import { contentOf, testerOf } from './hand-in-day.js';
 import type { HouseClient } from './house-client.js';
-import { inParallel } from './in-parallel.js';
 import { noted } from './stage.js';
 import type { Stage } from './stage.js';
 
@@ -21,7 +20,7 @@ export async function reviewDay(stage: Stage, handIns: readonly DemoHandIn[], da
   const due = handIns.flatMap((handIn, index) =>
     handIn.review ? [{ handIn, review: handIn.review, reviewer: reviewerAt(stage, index) }] : [],
   );
-  await inParallel(due, ({ handIn, review, reviewer }) => decide(reviewer, waitingIn(queue, stage, handIn), review));
+  for (const { handIn, review, reviewer } of due) await decide(reviewer, waitingIn(queue, stage, handIn), review);
   const answered = due.flatMap(({ handIn, review, reviewer }) =>
     review.decision === 'returned' && review.reply ? [{ handIn, review, reply: review.reply, reviewer }] : [],
   );

@@ -3,7 +3,6 @@ import type { DemoControlPull } from '../bench/control-pulls.js';
 import { demoControlLines } from '../house/control-lines.js';
 import type { DemoHandIn } from '../season/hand-in.js';
 import { OUT_OF_CONTROL_STANDS } from '../house/finding-words.js';
-import { inParallel } from './in-parallel.js';
 import type { Stage } from './stage.js';
 
 /** A new control line of the season, with the pulls that its limits are taken from. */
@@ -20,9 +19,7 @@ export const pullControlLine = (stage: Stage, seed: number, handIns: readonly De
   handInPulls(stage, controlPullsOf(seed, handIns));
 
 async function handInPulls({ people }: Stage, pulls: readonly DemoControlPull[]): Promise<void> {
-  await inParallel(pulls, async ({ tester, ...pull }) => {
-    await people.testers[tester]?.post('/v1/control-pulls', { body: pull });
-  });
+  for (const { tester, ...pull } of pulls) await people.testers[tester]?.post('/v1/control-pulls', { body: pull });
 }
 
 interface Doubted {

@@ -1,5 +1,6 @@
 import 'reflect-metadata';
 import type { AddressInfo } from 'node:net';
+import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { AccountsModule } from '../../../api/accounts/accounts.module.js';
 import { Invite } from '../../../api/accounts/invite.js';
 import type { Config } from '../../../api/config.js';
@@ -8,6 +9,7 @@ import { ReleasesModule } from '../../../api/releases/releases.module.js';
 import { ReleaseWork } from '../../../api/releases/publication/release-work.js';
 import type { Demo } from '../demo.js';
 import { FOUNDED_ON, loadHouse } from './load-house.js';
+import type { Beside } from './load-house.js';
 import { SeasonClock } from './season-clock.js';
 import { SeasonIdentifiers } from './season-identifiers.js';
 
@@ -17,7 +19,7 @@ import { SeasonIdentifiers } from './season-identifiers.js';
  * @param config of the house; nobody but the loader calls this server, so its limit of requests is out of the way
  * @throws Error when a request is not answered as it should be
  */
-export async function loadWithOwnServer(config: Config, demo: Demo, progress: (line: string) => void): Promise<void> {
+export async function loadWithOwnServer(config: Config, demo: Demo, progress: (line: string) => void, beside: Beside = {}): Promise<void> {
   const clock = new SeasonClock(FOUNDED_ON);
   const app = await createApp({
     config: { ...config, REQUESTS_PER_MINUTE: Number.MAX_SAFE_INTEGER },
@@ -28,12 +30,16 @@ export async function loadWithOwnServer(config: Config, demo: Demo, progress: (l
     await app.listen(0, '127.0.0.1');
     await app.select(ReleasesModule).get(ReleaseWork).start(false);
     const { port } = app.getHttpServer().address() as AddressInfo;
-    const { secret } = await app
-      .select(AccountsModule)
-      .get(Invite)
-      .run(null, { roles: ['admin'], note: 'First admin of the North Quay Line Trials' });
-    await loadHouse({ url: `http://127.0.0.1:${port}`, clock, firstInvitation: secret }, demo, progress);
+    const house = { url: `http://127.0.0.1:${port}`, clock };
+    // The accounts come with the first winter that is laid.
+    const firstInvitation = beside.lay ? null : await inviteFirst(app);
+    await loadHouse({ ...house, firstInvitation }, demo, progress, beside);
   } finally {
     await app.close();
   }
+}
+
+async function inviteFirst(app: NestFastifyApplication): Promise<string> {
+  const invite = app.select(AccountsModule).get(Invite);
+  return (await invite.run(null, { roles: ['admin'], note: 'First admin of the North Quay Line Trials' })).secret;
 }

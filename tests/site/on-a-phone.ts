@@ -1,4 +1,4 @@
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 
 /** Tests of what a phone shows, on the pages that `open` opens. */
 export function testPhone(open: (path: string, options?: Parameters<Browser['newContext']>[0]) => Promise<Page>, variant: string): void {
@@ -37,6 +37,13 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     );
     expect(words!.y).toBeLessThan(units!.y + units!.height);
     expect(await page.evaluate<number>('document.querySelector("#evidence").getBoundingClientRect().top')).toBeLessThanOrEqual(5 * 740);
+    // A claim takes two lines: what it is of and the decision, what was measured of what is claimed; a press opens the rest.
+    const claims = page.locator('#claims ~ .sheet.claims tbody tr');
+    expect(await claims.first().innerText()).toMatch(/^Breaking force[^]*[\d.]+\sN of [\d.]+\sN claimed[^]*[\d.]+\s%/);
+    for (const claim of await claims.all()) expect((await claim.boundingBox())!.height).toBeLessThan(80);
+    expect(await claims.first().getByRole('cell').count()).toBe(3);
+    await claims.first().getByRole('button', { expanded: false }).click();
+    expect(await claims.first().getByRole('cell').count()).toBeGreaterThan(5);
     await page.context().close();
   });
 
@@ -70,13 +77,16 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     await checks.context().close();
   });
 
-  test('a long table is led into: one line of words above it, a press to every tenth row and to what stands below, none while rows are left out', async () => {
+  test('a long table is led into: one line of words above it, a press to every tenth place and to what stands below, none while rows are left out', async () => {
     const page = await open('/editions/2026/breaking-stress/', { viewport: { width: 360, height: 740 } });
     const top = (selector: string) => page.evaluate<number>(`document.querySelector('${selector}').getBoundingClientRect().top`);
     expect(Math.abs((await top('.bar-of-controls .terms summary')) - (await top('.bar-of-controls .meta')))).toBeLessThan(12);
     await page.getByRole('link', { name: 'To place' }).first().click();
     const rows = page.locator('#standings tbody tr');
-    expect(await rows.nth(10).evaluate((row) => row.matches(':target'))).toBe(true);
+    // A tie holds the places that it takes: the tenth row stands in the place that is led to.
+    const placeOf = (row: Locator) => row.locator('.place').innerText();
+    expect(await page.locator('.jumps a').first().innerText()).toBe('10');
+    expect(await placeOf(page.locator('#standings tr:target'))).toBe(await placeOf(rows.nth(9)));
     expect(await top(':target')).toBeLessThan(740);
     await page.locator('.jumps').getByRole('link', { name: 'below' }).click();
     expect(await top('#below-standings')).toBeLessThan(740);
@@ -84,6 +94,19 @@ export function testPhone(open: (path: string, options?: Parameters<Browser['new
     await page.goto(`${new URL(page.url()).origin}/editions/2026/breaking-stress/?order=name`);
     await page.locator('row-filter .state', { hasText: 'by name' }).waitFor();
     expect(await page.locator('.jumps').isVisible()).toBe(false);
+    // What belongs to the scheme is folded below a table; where there is room it stands there.
+    await page.goto(`${new URL(page.url()).origin}/editions/2026/`);
+    const scheme = page.locator('#scheme ~ details p').first();
+    expect(await scheme.isVisible()).toBe(false);
+    await page.setViewportSize({ width: 1280, height: 900 });
+    expect(await scheme.isVisible()).toBe(true);
+    await page.setViewportSize({ width: 360, height: 740 });
+    // Tables of a page are read alike.
+    await page.goto(`${new URL(page.url()).origin}/editions/2026/rigs/`);
+    const sizes = await page.evaluate<string[]>(
+      "[...document.querySelectorAll('.sheet.narrow')].map((one) => getComputedStyle(one).fontSize)",
+    );
+    expect([sizes.length > 2, new Set(sizes).size]).toEqual([true, 1]);
     // Of a label the share that was measured is told without a press.
     await page.goto(`${new URL(page.url()).origin}/editions/2026/labels/`);
     expect(await page.locator('td.value').first().innerText()).toMatch(/^[\d.]+\s%, [a-z]/);

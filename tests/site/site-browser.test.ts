@@ -232,6 +232,9 @@ test('variants are compared side by side, with the published chances, and the ch
   const answered = (await verdict.boundingBox())!;
   expect(answered.y + answered.height).toBeLessThan((await page.locator('compare-variants select').first().boundingBox())!.y);
   expect(answered.y + answered.height).toBeLessThan(740);
+  // Two places are told in one line.
+  expect(await rows.last().locator('td').first().innerText()).toMatch(/^\d+ and (\d+|none)$/);
+  expect((await rows.last().locator('th').boundingBox())!.height).toBeLessThan(70);
   await page.setViewportSize({ width: 320, height: 800 });
   expect(await page.evaluate<number>('document.documentElement.scrollWidth')).toBeLessThanOrEqual(320);
   const below = ['compare-variants unit-switch', '.compared table'].map((one) => page.locator(one).first().boundingBox());

@@ -178,6 +178,7 @@ test('what an erratum changed reads as elsewhere: decisions in words, digests by
   expect(changedCell('label, a, breakingForce', '8.4 kgf, 80.6 %, fallsShort')).toBe('8.4 kgf, 80.6 %, falls short');
   expect(changedCell('label, a, diameter', '0.2 mm, 120 %, probablyFallsShort')).toBe('0.2 mm, 120 %, probably thicker than claimed');
   expect(changedCell('documents/claims.json, content', 'bd4ff0eea8d0'.padEnd(64, '0'))).toBe('bd4ff0ee…');
+  expect(changedCell('reply, a, words', 'Sealed. (L. Farrant, 2025-04-17)')).toBe('Sealed. (L. Farrant, 17 April 2025)');
   expect(changedCell('stress, a, value', '2546 MPa')).toBe('2546 MPa');
 });
 

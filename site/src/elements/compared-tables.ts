@@ -23,8 +23,8 @@ export function besideTable(tables: ComparedTables, one: Chosen, other: Chosen):
       cells: [both('value'), both('interval'), chanceWords(beside?.percent ?? undefined)],
     };
   });
-  const places = [one, other].map(({ overall: { place } }) => (place === null ? say`no place` : say`place ${place}`)).join(say` and `);
-  const overall = { head: say`Overall`, cells: [places, '', chanceWords(aheadOverall(tables, one, other) ?? undefined)] };
+  const places = [one, other].map(({ overall: { place } }) => String(place ?? say`none`)).join(say` and `);
+  const overall = { head: say`Overall, places`, cells: [places, '', chanceWords(aheadOverall(tables, one, other) ?? undefined)] };
   const heads = [say`Category`, say`Difference`, say`95 % interval`, say`Chance that the first is ahead`];
   return domTable({
     caption: say`${one.name}, less ${other.name}`,

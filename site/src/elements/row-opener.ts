@@ -1,5 +1,5 @@
 import { say } from '../words/say.js';
-/** On a phone a row of standings shows what answers; a press shows the rest. Without a script all of it stands there. */
+/** On a phone a row of standings or claims shows what answers; a press shows the rest. Without a script all of it stands there. */
 function addOpener(row: HTMLTableRowElement): void {
   const heading = row.querySelector('th');
   if (!heading || !row.querySelector('.folds')) return;
@@ -15,4 +15,4 @@ function addOpener(row: HTMLTableRowElement): void {
   heading.append(button);
 }
 
-document.querySelectorAll<HTMLTableRowElement>('.standings tbody tr').forEach(addOpener);
+document.querySelectorAll<HTMLTableRowElement>('.sheet tbody tr').forEach(addOpener);

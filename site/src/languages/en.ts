@@ -90,6 +90,8 @@ export const en = [
   'Decision',
   'What is claimed is the printed value, converted to the decimals of its measurement. A decision weighs the uncertainty of the measurement: a claim is met or not met from 95 % on, “probably” from 80 % on.',
   'see linear density',
+  'of {Quantity} claimed',
+  '; {Quantity} claimed',
   'Measured of claimed, %',
   // components/column-choice.astro
   'Columns: <span>all</span>',
@@ -134,6 +136,7 @@ export const en = [
   'this page, JSON',
   'everything, JSON',
   'the program that recomputes it',
+  'Digest (SHA-256): {a}',
   'Erratum',
   'Earlier revisions: {1}.',
   'revision {1}',
@@ -218,7 +221,6 @@ export const en = [
   'Every variant with its 95 % intervals; the higher above its neighbours, the stronger for its thickness.',
   'Find a line on the map, and its table: {1}',
   'Earlier editions',
-  'Digest (SHA-256): {a}',
   // components/history-chart.astro
   '{strong}: {Quantity} in {edition}, {Quantity2} in {edition2}{6}{7}.',
   '; not to be compared across {1}',
@@ -317,7 +319,7 @@ export const en = [
   'in the score',
   // components/place-jumps.astro
   'Places',
-  'To place {place}',
+  'To place {tenth}',
   'below',
   // components/profile.astro
   'Category',
@@ -344,11 +346,6 @@ export const en = [
   'What no figure settles{where}:',
   'A reply{1}{where}:',
   'on {code}',
-  // components/report-head.astro
-  'Published',
-  'Revision',
-  'Entries',
-  'Digest (SHA-256)',
   // components/retained-map.astro
   '{name} over {name2}',
   'The higher, the more the knot leaves; the further to the right, the more abrasion leaves.',
@@ -433,6 +430,7 @@ export const en = [
   // components/scheme.astro
   'How the score is made',
   '{takes} No place runs across divisions.',
+  'The scheme in the words of the house',
   'Category by category: weights, methods, conditions',
   'Better is',
   'Weight',
@@ -445,6 +443,7 @@ export const en = [
   'First place stays where it is whichever category, tester or rig is left out.',
   'First place goes to another without {1}; whichever other category, tester or rig is left out, it stays.',
   'What the order hangs on',
+  'Which variants and weights would change it',
   'Of the variants, {name} moves the others most: without it {swappedPairs} {3} round.',
   'pair turns',
   'pairs turn',
@@ -584,6 +583,7 @@ export const en = [
   // elements/compared-tables.ts
   'no result',
   '{name} (less is better)',
+  'Overall, places',
   'Difference',
   'Chance that the first is ahead',
   '{name}, less {name2}',
@@ -739,6 +739,7 @@ export const en = [
   'Every edition and every revision that was published, with what each erratum changed.',
   'Nothing published is ever changed or deleted. An error is put right by a new revision, which says what it changed; the revision before stays, with a banner.',
   'Release',
+  'Published',
   'State',
   'What it changed',
   'superseded',

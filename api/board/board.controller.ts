@@ -37,6 +37,9 @@ export class BoardController {
   @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: boardResponse })
   async getBoard(@Param('edition') slug: string) {
     const { edition, results, fits } = await this.results.of(slug);
+    const within = new Map(
+      (edition.divisions ?? []).map(({ slug: own, variants }) => [own, new Map([...results].filter(([one]) => variants.includes(one)))]),
+    );
     const { id, state } = await this.editions.standOf(slug);
     const unsettled = await this.submissions.unsettledIn(id);
     return {
@@ -51,12 +54,13 @@ export class BoardController {
       entries: edition.entries.map(({ variant, exclusion }) => {
         const division = edition.divisions?.find(({ variants }) => variants.includes(variant));
         const { categories } = (division ?? edition).scheme?.rules ?? NOTHING;
+        const compared = { fits, results: within.get(division?.slug ?? '') ?? results };
         const overruled = division?.overruled.find((one) => one.variant === variant);
         return {
           variant,
-          missing: categories.filter((category) => !isEnough(category, variant, { results, fits })).map(({ code }) => code),
+          missing: categories.filter((category) => !isEnough(category, variant, compared)).map(({ code }) => code),
           needs: categories.flatMap((category) =>
-            [needsOf(category, variant, { results, fits }), disagreementOf(category, variant, results) ?? []].flat(),
+            [needsOf(category, variant, compared), disagreementOf(category, variant, results) ?? []].flat(),
           ),
           evidence: categories.map((category) => {
             const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};

@@ -55,6 +55,6 @@ export const releaseProblems = declareProblems({
     status: 409,
     title: 'There is nothing to publish',
     explains:
-      'No entry has a result in every category of the scheme. Look at the board of the edition (GET /v1/editions/{edition}/board): it says what each entry lacks.',
+      'No entry has a result in every category that has places. Look at the board of the edition (GET /v1/editions/{edition}/board): it says what each entry lacks.',
   },
 });

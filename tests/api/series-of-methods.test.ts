@@ -1,9 +1,21 @@
 /** Methods are data: any slug counts by the series that its version states, and what could never count is refused when it is made. */
+import { ReleaseWork } from '../../api/releases/publication/release-work.js';
+import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { csvFile, diameterRows, inventPulls, inventPullsOf, inventPieces, pullRows } from '../support/hand-in-csv.js';
 import { createHouse } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { METHOD_SERIES } from '../support/method-series.js';
-import { acceptAll, editionRequest, METHOD_VERSION, openEdition, SCHEME, VARIANTS } from '../support/season.js';
+import {
+  acceptAll,
+  editionRequest,
+  erratumFor,
+  METHOD_VERSION,
+  moveEdition,
+  openEdition,
+  publish,
+  SCHEME,
+  VARIANTS,
+} from '../support/season.js';
 
 let house: House;
 const knotted = METHOD_SERIES['named-knot'][1]!;
@@ -175,7 +187,7 @@ test('two knots, and a pull of any name, count each in its own category', async 
     const leader = inventPulls((variant.forceN * (120 - variant.knotPercent)) / 100, 'treated', i, 7);
     return [
       ...pullRows(at, 'house-break', inventPullsOf(variant, 'straight-pull', i)),
-      // One piece of each: nothing tells how diameters scatter, so that no stress counts.
+      // One piece of each: nothing tells how diameters scatter, so that stresses are values without places.
       ...diameterRows({ ...at, instrument: 'M1' }, inventPieces(variant, i).slice(0, 1)),
       ...pullRows(at, 'named-knot', inventPullsOf(variant, 'named-knot', i + 1)),
       ...pullRows(at, 'tied-to-leader', [...inventPulls(variant.forceN, 'untreated', i + 2), ...leader]),
@@ -185,15 +197,17 @@ test('two knots, and a pull of any name, count each in its own category', async 
   await acceptAll(house.reviewer, 'knots');
   const { body: board } = await house.editor.call('get', '/v1/editions/knots/board').expect(200);
   expect(board.entries.map(({ missing, needs }: any) => [...missing, ...needs])).toEqual(
-    [one, two, three].map(() => ['stress', expect.stringContaining('how diameters scatter in stress')]),
+    [one, two, three].map(() => [expect.stringContaining('how diameters scatter in stress')]),
   );
   const { body } = await house.editor.call('post', '/v1/editions/knots/previews').expect(201);
   const placed = (code: string) => body.categories[code].map(({ variant, place }: any) => `${place} ${variant}`);
   // Retentions of 61, 53 and 48 % on the ring, and 120 % less that on the leader.
   expect(placed('knot')).toEqual([`1 ${three}`, `2 ${two}`, `3 ${one}`]);
   expect(placed('leader')).toEqual([`1 ${one}`, `2 ${two}`, `3 ${three}`]);
-  expect(placed('stress')).toEqual([]);
-  expect(body.incomplete.map(({ missing }: any) => missing)).toEqual([['stress'], ['stress'], ['stress']]);
+  expect(placed('stress')).toEqual([`null ${one}`, `null ${two}`, `null ${three}`]);
+  expect(body.incomplete).toEqual([]);
+  // The sum of the two places that there are.
+  expect(body.overall.map(({ place, score }: any) => [place, score])).toEqual(Array(3).fill([1, '4']));
 });
 
 describe('planning', () => {
@@ -230,4 +244,46 @@ describe('planning', () => {
     expect((await asked('category=stress').expect(409)).body.code).toBe('editions/nothing-to-plan-from');
     await asked('category=stress', house.tester).expect(403);
   });
+});
+
+test('an edition that has places in some of its categories is published, and corrected; so is one that has values alone', async () => {
+  await house.t.app.select(ReleasesModule).get(ReleaseWork).start(false);
+  await moveEdition(house.editor, 'knots', 'closure');
+  expect(await publish(house.editor, 'knots')).toBe(1);
+  const erratum = await erratumFor(house.editor, 'knots', 'catalogueError', 'A name was misread.');
+  expect(await publish(house.editor, 'knots', erratum)).toBe(2);
+  const read = async (path: string) => (await house.t.call('get', `/v1/editions/${path}`).expect(200)).body;
+  const { overall, incomplete, scheme } = await read('knots');
+  expect([overall.length, incomplete, scheme.categories.map(({ unplaced }: any) => unplaced)]).toEqual([
+    3,
+    [],
+    ['nothingKnownOfScatter', undefined, undefined],
+  ]);
+  const { rows } = await read('knots/standings/stress');
+  for (const { place, figure } of rows) expect([place, Number(figure.value) > 0, figure.low]).toEqual([null, true, null]);
+
+  await schemeWith('stress-alone', [stress]).expect(201);
+  const change = {
+    scheme: { slug: 'stress-alone', number: 1 },
+    methods: ['straight-pull', 'diameter'].map((method) => ({ slug: method, number: 1 })),
+  };
+  await openEdition(
+    house.editor,
+    'alone',
+    VARIANTS.slice(0, 2).map(({ slug }) => slug),
+    change,
+  );
+  const pulled = VARIANTS.slice(0, 2).flatMap((variant, i) => {
+    const at = { edition: 'alone', spool: house.codes.get(variant.slug)!, instrument: 'R1' };
+    return [
+      ...pullRows(at, 'straight-pull', inventPullsOf(variant, 'straight-pull', i)),
+      ...diameterRows({ ...at, instrument: 'M1' }, inventPieces(variant, i).slice(0, 1)),
+    ];
+  });
+  await house.tester.call('post', '/v1/submissions').set('Content-Type', 'text/csv').send(csvFile(pulled)).expect(201);
+  await acceptAll(house.reviewer, 'alone');
+  await moveEdition(house.editor, 'alone', 'closure');
+  expect(await publish(house.editor, 'alone')).toBe(1);
+  expect((await read('alone')).overall).toEqual([]);
+  expect((await read('alone/standings/stress')).rows).toHaveLength(2);
 });

@@ -1,14 +1,14 @@
 /**
  * Houses of earlier programs are brought up to this one: every row is still there, what they published stays as it is, and the program works
- * on with them. One has the first state of the database; the other was written by commit 447d2a38, the last whose releases have format 2, in
- * a season of `tests/support/season.ts` and backed up by its own `npm run backup`: 2026 published, of 2027 everything handed in. A next
- * format gets a house of the last program of this one, beside it.
+ * on with them. One has the first state of the database; another was written by commit 447d2a38, the last whose releases have format 2, in
+ * a season of `tests/support/season.ts` and backed up by its own `npm run backup`: 2026 published, of 2027 everything handed in. The last, of commit
+ * b98ab964, gave places to stresses over the diameter of one piece each. A next format gets a house of the last program of this one, beside them.
  */
 import { unzipSync } from 'fflate';
 import { execFile } from 'node:child_process';
 import { cp, mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { dirname, join } from 'node:path';
+import { basename, dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import type { NestFastifyApplication } from '@nestjs/platform-fastify';
 import { readConfig } from '../../api/config.js';
@@ -34,6 +34,7 @@ import request from 'supertest';
 import type { TestDatabase } from '../support/test-database.js';
 
 const HOUSE_OF_BEFORE = 'tests/platform/fixtures/house-of-format-2.zip';
+const HOUSE_OF_ONE_PIECE = 'tests/platform/fixtures/house-of-one-piece.zip';
 const PASSWORD = 'kept since the first version';
 /** What there was to say in the first version, and stands in the same tables now. */
 const ROWS = `
@@ -92,13 +93,15 @@ test('rows of the first version stand as they were; who had an account signs in 
   }
 });
 
-describe('a house that published in the format before', () => {
-  const PERSON = (nth: number) => `person-${nth}@bench.example`;
+/** A house as its own program backed it up, in a database of its own, with the program of today. */
+function houseFrom(packed: string) {
+  const own = join(tmpdir(), `fairpull-${basename(packed)}-${process.pid}`);
   let house: { readonly database: TestDatabase; readonly dataFolder: string };
   let backed: BackupList['tables'];
   let app: NestFastifyApplication;
   const call = (method: Method, path: string) => request(app.getHttpServer())[method](path);
-  const caller = (nth: number, role: Role) => signIn(call, { accountId: '', email: PERSON(nth) }, PASSWORD_OF_TESTS, [role]);
+  const caller = (nth: number, role: Role) =>
+    signIn(call, { accountId: '', email: `person-${nth}@bench.example` }, PASSWORD_OF_TESTS, [role]);
   const filesOf = async (release: string) => {
     const top = join(house.dataFolder, 'files/releases', release);
     const entries = (await readdir(top, { recursive: true, withFileTypes: true })).filter((entry) => entry.isFile());
@@ -106,16 +109,16 @@ describe('a house that published in the format before', () => {
   };
 
   beforeAll(async () => {
-    for (const [path, bytes] of Object.entries(unzipSync(await readFile(HOUSE_OF_BEFORE)))) {
+    for (const [path, bytes] of Object.entries(unzipSync(await readFile(packed)))) {
       if (path.endsWith('/')) continue;
-      await mkdir(dirname(join(folder, path)), { recursive: true });
-      await writeFile(join(folder, path), bytes);
+      await mkdir(dirname(join(own, path)), { recursive: true });
+      await writeFile(join(own, path), bytes);
     }
-    const [backup = ''] = (await readdir(folder)).filter((name) => name.startsWith('fairpull-'));
-    ({ tables: backed } = await readBackupList(join(folder, backup)));
-    house = { database: await createTestDatabase(), dataFolder: join(folder, 'data') };
+    const [backup = ''] = (await readdir(own)).filter((name) => name.startsWith('fairpull-'));
+    ({ tables: backed } = await readBackupList(join(own, backup)));
+    house = { database: await createTestDatabase(), dataFolder: join(own, 'data') };
     await runSql(house.database.url, 'DROP SCHEMA public CASCADE; CREATE SCHEMA public');
-    await restoreBackup(join(folder, backup), { databaseUrl: house.database.url, dataFolder: house.dataFolder }, () => undefined);
+    await restoreBackup(join(own, backup), { databaseUrl: house.database.url, dataFolder: house.dataFolder }, () => undefined);
     await grantToProgram(house.database.url, house.database.programUrl);
     const config = { DATABASE_URL: house.database.programUrl, DATA_FOLDER: house.dataFolder, LOG_LEVEL: 'error' };
     app = await createApp({ config: readConfig(config), clock: new SetClock() });
@@ -123,16 +126,24 @@ describe('a house that published in the format before', () => {
   afterAll(async () => {
     await app.close();
     await house.database.drop();
+    await rm(own, { recursive: true });
   });
+  const startWork = () => app.select(ReleasesModule).get(ReleaseWork).start(false);
+  return { call, caller, filesOf, startWork, of: () => ({ ...house, backed, app }) };
+}
+
+describe('a house that published in the format before', () => {
+  const { caller, filesOf, startWork, of } = houseFrom(HOUSE_OF_BEFORE);
 
   test('ends the season that it was in and corrects the one before; what was published stays to the byte, all of it verifies, and the site shows it', async () => {
+    const { app, backed, ...house } = of();
     for (const { name, rows } of backed)
       expect([name, await runSql(house.database.url, `SELECT count(*)::int AS rows FROM "${name}"`)]).toEqual([name, [{ rows }]]);
     const before = await filesOf('2026/1');
     expect(before.length).toBeGreaterThan(50);
     const [editor, reviewer] = [await caller(1, 'editor'), await caller(2, 'reviewer')];
     await editor.call('post', '/v1/house-statement').send(HOUSE_STATEMENT).expect(201);
-    await app.select(ReleasesModule).get(ReleaseWork).start(false);
+    await startWork();
     await acceptAll(reviewer, '2027');
     await moveEdition(editor, '2027', 'closure');
     expect(await publish(editor, '2027')).toBe(1);
@@ -149,5 +160,25 @@ describe('a house that published in the format before', () => {
     const page = (path: string) => readFile(join(house.dataFolder, 'site/current', path, 'index.html'), 'utf8');
     expect(await page('editions/2026')).toContain('A name was misread.');
     for (const path of ['editions/2027', 'editions/2026/revisions/1']) expect(await page(path)).toContain('gannet-20');
+  });
+});
+
+describe('a house that gave places to what nothing tells the scatter of', () => {
+  const { call, caller, filesOf, startWork } = houseFrom(HOUSE_OF_ONE_PIECE);
+
+  test('corrects an edition in which places stood without intervals: they are taken back with a reason, and the others keep theirs', async () => {
+    const published = await filesOf('2026/1');
+    const read = async (path: string) => (await call('get', `/v1/editions/2026${path}`).expect(200)).body;
+    const placesIn = async () => (await read('/standings/stress')).rows.map(({ place }: any) => place);
+    expect(await placesIn()).toEqual([1, 2, 3, 4, 5]);
+    const editor = await caller(1, 'editor');
+    await startWork();
+    expect(await publish(editor, '2026', await erratumFor(editor, '2026', 'catalogueError', 'A name was misread.'))).toBe(2);
+    expect(await placesIn()).toEqual([null, null, null, null, null]);
+    const { overall, incomplete, scheme, erratum } = await read('');
+    expect([overall.length, incomplete, scheme.categories[0].unplaced]).toEqual([5, [], 'nothingKnownOfScatter']);
+    for (const { placeInterval } of overall) expect(placeInterval).not.toBeNull();
+    expect(erratum.changes.filter(({ where }: any) => where.startsWith('stress, ') && where.endsWith(', place'))).toHaveLength(5);
+    expect(await filesOf('2026/1')).toEqual(published);
   });
 });

@@ -1,6 +1,14 @@
 import { certaintyOf } from '../../api/reckoning/standings/certainty.js';
 import { computeEdition, standingsOf } from '../../api/reckoning/standings/compute-edition.js';
-import { disagreementOf, isUnplaced, needsOf, shortfallsOf, unplacedNeed, wordsOf } from '../../api/reckoning/results/eligibility.js';
+import {
+  disagreementOf,
+  isUnplaced,
+  needsOf,
+  shortfallsOf,
+  unplacedBecause,
+  unplacedNeed,
+  wordsOf,
+} from '../../api/reckoning/results/eligibility.js';
 import { keyOf } from '../../api/reckoning/results/quantity.js';
 import { spreadsBefore, spreadsFound } from '../../api/reckoning/rigs/season-spreads.js';
 import { inventInputs } from '../support/invent-inputs.js';
@@ -56,31 +64,61 @@ describe('where nothing tells how readings scatter', () => {
     const standings = standingsOf(computed);
     const placedIn = (code: string) => standings.categories[code]!.map(({ id }) => id).toSorted();
     // Whatever has a place has an interval.
-    for (const [code, rows] of certaintyOf(computed, SEED).categories) expect([...rows.keys()].toSorted()).toEqual(placedIn(code));
+    const certainty = certaintyOf(computed, SEED);
+    for (const [code, rows] of certainty.categories) expect([...rows.keys()].toSorted()).toEqual(placedIn(code));
+    expect([...certainty.overall.keys()].toSorted()).toEqual(standings.overall.map(({ id }) => id).toSorted());
     const needs = standings.incomplete.map(({ id }) => [
       id,
       ...evidence.edition.scheme.rules.categories.flatMap((category) => needsOf(category, id, computed)),
     ]);
-    return { stress: placedIn('stress'), knot: placedIn('knot'), needs: needs.toSorted() };
+    const [stress] = evidence.edition.scheme.rules.categories;
+    const withPlace = standings.categories['stress']!.filter(({ place }) => place !== null);
+    return {
+      stress: placedIn('stress'),
+      placed: withPlace.map(({ id }) => id).toSorted(),
+      knot: placedIn('knot'),
+      needs: needs.toSorted(),
+      overall: standings.overall,
+      unplaced: [unplacedBecause(stress!, computed), unplacedNeed(stress!, computed)],
+    };
   };
   const all = evidence.edition.entries.map(({ variant }) => variant).toSorted();
 
   test('a result does not count and says what it needs; the others keep places and intervals', () => {
     const [one, two, ...rest] = all;
-    expect(withOnePieceOf([one!, two!])).toEqual({
+    expect(withOnePieceOf([one!, two!])).toMatchObject({
       stress: rest,
+      placed: rest,
       knot: all,
+      unplaced: [null, null],
       needs: [
         [one, LACK],
         [two, LACK],
       ],
     });
     // Of three that are known a fourth can borrow.
-    expect(withOnePieceOf([one!])).toMatchObject({ stress: all, needs: [] });
+    expect(withOnePieceOf([one!])).toMatchObject({ placed: all, needs: [] });
   });
 
-  test('a category of such results has no places, the others theirs', () => {
-    expect(withOnePieceOf(all)).toEqual({ stress: [], knot: all, needs: all.map((one) => [one, LACK]) });
+  test('a category of such results alone lists values without places, nobody is incomplete for it, and the score is that of the others', () => {
+    const { overall, ...found } = withOnePieceOf(all);
+    expect(found).toEqual({
+      stress: all,
+      placed: [],
+      knot: all,
+      needs: [],
+      unplaced: ['nothingKnownOfScatter', 'how diameters scatter in stress: nothing tells it of any entry; more specimens of each do'],
+    });
+    expect(overall.map(({ id }) => id).toSorted()).toEqual(all);
+    for (const { score, categoryPlaces: of } of overall) {
+      expect(Object.keys(of)).toEqual(['knot', 'abrasion']);
+      expect(Number(score)).toBe(of['knot']! + of['abrasion']!);
+    }
+  });
+
+  test('a category without any result is not such a one', () => {
+    const [stress] = evidence.edition.scheme.rules.categories;
+    expect(unplacedBecause(stress!, { results: new Map([['one', new Map()]]), fits: {} })).toBeNull();
   });
 });
 

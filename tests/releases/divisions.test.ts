@@ -64,6 +64,22 @@ test('values are those of the bench of the whole edition: a division takes nothi
   }
 });
 
+test('a division of which nothing tells how diameters scatter has values without places, whatever is known of another', () => {
+  const { submissions } = one.evidence;
+  const known = first.slice(0, 2);
+  const measured = submissions.map((given) =>
+    given.method.slug === 'diameter' && !known.includes(given.variant) ? { ...given, specimens: given.specimens.slice(0, 1) } : given,
+  );
+  const files = filesOf({ ...several, evidence: { ...several.evidence, submissions: measured } });
+  const toldOf = (slug: string) => {
+    const { scheme: own, incomplete, overall } = division(slug, files);
+    const { unplaced } = own.categories.find(({ code }) => code === 'stress')!;
+    return { unplaced, incomplete: incomplete.map(({ variant }) => variant.slug), overall: overall.length };
+  };
+  expect(toldOf('braided')).toEqual({ unplaced: undefined, incomplete: [first[2]], overall: 2 });
+  expect(toldOf('nylon')).toEqual({ unplaced: 'nothingKnownOfScatter', incomplete: [], overall: 3 });
+});
+
 test('why an editor put an entry against the rule is published where it stands', () => {
   expect(division('nylon').overruled).toEqual(overruled);
   expect(variantDocumentSchema.parse(read(divided, `variants/${second[0]!}.json`)).overruled).toBe(overruled[0]!.reason);
@@ -108,8 +124,10 @@ test('places of an edition that was not divided do not compare; values do', () =
   const kinds = (files: Map<string, string>) => division('braided', files).overall.map(({ movement }) => movement.kind);
   expect(new Set(kinds(fromWhole!))).toEqual(new Set(['new']));
   expect(kinds(fromDivided!)).not.toContain('new');
-  const { rows } = categoryDocumentSchema.parse(read(fromWhole!, 'divisions/braided/standings/knot.json'));
-  expect(rows.map(({ change }) => change.kind)).not.toContain('first');
+  const rowsIn = (files: Map<string, string>) => categoryDocumentSchema.parse(read(files, 'divisions/braided/standings/knot.json')).rows;
+  expect(new Set(rowsIn(fromWhole!).map(({ movement }) => movement.kind))).toEqual(new Set(['new']));
+  expect(rowsIn(fromDivided!).map(({ movement }) => movement.kind)).not.toContain('new');
+  expect(rowsIn(fromWhole!).map(({ change }) => change.kind)).not.toContain('first');
 });
 
 test('records and runs at the top are of the lines of a division, over the editions that had it', () => {

@@ -138,7 +138,7 @@ test('a rig that reads high widens every interval of the category, and says so',
   expect(mean(width(high))).toBeGreaterThan(1.05 * mean(width(before)));
 });
 
-test('where nothing tells what rigs and testers differ by, values stand without places and nobody has one overall; the reason is published', () => {
+test('where nothing tells what rigs and testers differ by, values stand without places and the score leaves them out; the reason is published', () => {
   const { edition, submissions } = inputs.evidence;
   const methods = edition.methods.map((one) => ({ ...one, reproducibilityPercent: one.slug === 'named-knot' ? null : 2 }));
   const bare = documents({ ...inputs, evidence: { ...inputs.evidence, submissions, edition: { ...edition, methods } } });
@@ -157,12 +157,23 @@ test('where nothing tells what rigs and testers differ by, values stand without 
   }
   expect(stress!.rows.map(({ place }) => place)).toEqual(usual.categories[0]!.rows.map(({ place }) => place));
   expect(stress!.rows[0]!.placeInterval).not.toBeNull();
-  expect([bare.edition.overall, bare.edition.sensitivity]).toEqual([[], null]);
-  expect(bare.edition.incomplete).toHaveLength(included.length);
-  for (const { missing, needs } of bare.edition.incomplete) {
-    expect(missing).toEqual(['knot']);
-    expect(needs).toEqual([expect.stringContaining('what rigs and testers differ by in knot: nothing tells it')]);
-  }
+  expect(bare.edition.incomplete).toEqual([]);
+  expect(bare.edition.overall).toHaveLength(included.length);
+  for (const { placeInterval, categoryPlaces } of bare.edition.overall)
+    expect([placeInterval !== null, Object.keys(categoryPlaces).toSorted()]).toEqual([true, ['abrasion', 'stress']]);
+  expect(bare.edition.sensitivity).not.toBeNull();
+  const none = documents({
+    ...inputs,
+    evidence: {
+      ...inputs.evidence,
+      submissions,
+      edition: { ...edition, methods: methods.map((one) => ({ ...one, reproducibilityPercent: null })) },
+    },
+  });
+  expect([none.edition.overall, none.edition.sensitivity]).toEqual([[], null]);
+  expect(none.edition.incomplete.map(({ missing, needs }) => [missing, needs.length])).toEqual(
+    included.map(() => [['stress', 'knot', 'abrasion'], 3]),
+  );
 });
 
 test('a method tells the reproducibility that it states, as places may rest on it', () => {

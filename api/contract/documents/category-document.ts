@@ -22,10 +22,10 @@ export const categorySchema = z
       .describe('Method and series of the diameters that a stress is taken over; null of other quantities, not told by format 1'),
     conditions: z.string().describe('Conditions that define the category'),
     unplaced: z
-      .enum(['nothingKnownOfEffects'])
+      .enum(['nothingKnownOfEffects', 'nothingKnownOfScatter'])
       .optional()
       .describe(
-        'Why its rows have values and no places: too few lines were pulled twice, and neither the method nor an edition before, a round robin or control pulls tell what rigs and testers differ by; absent where there are places',
+        'Why its rows have values and no places, and the overall score leaves it out: too few lines were pulled twice, and neither the method nor an edition before, a round robin or control pulls tell what rigs and testers differ by; or nothing tells how readings scatter, as where one specimen each was measured; absent where there are places',
       ),
     comparability: z.enum(['same', 'changed', 'notComparable', 'first']).describe('Against the edition before'),
   })

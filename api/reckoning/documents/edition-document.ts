@@ -9,7 +9,7 @@ import type {
   VariantName,
 } from '../../contract/documents/release-documents.js';
 import { keyOf } from '../results/quantity.js';
-import { isUnplaced, needsOf } from '../results/eligibility.js';
+import { needsOf, unplacedBecause } from '../results/eligibility.js';
 import { chancesOf } from './chances-of.js';
 import { comparabilityOf } from './comparability.js';
 import { movementOf } from './movement-of.js';
@@ -23,6 +23,7 @@ import { sensitivityBeside } from './sensitivity.js';
 export function categoriesOf(context: ReleaseContext): Category[] {
   const { edition, quantities } = context.computed;
   return edition.scheme.rules.categories.map((category) => {
+    const unplaced = unplacedBecause(category, context.computed);
     const { code, name, unit, tradeUnit, direction, weight, method, series, section, conditions } = category;
     return {
       code,
@@ -39,7 +40,7 @@ export function categoriesOf(context: ReleaseContext): Category[] {
       methodVersion: edition.methods.find(({ slug }) => slug === method)?.number ?? 0,
       conditions,
       comparability: comparabilityOf(context, category),
-      ...(isUnplaced(category, context.computed) ? { unplaced: 'nothingKnownOfEffects' as const } : {}),
+      ...(unplaced ? { unplaced } : {}),
     };
   });
 }

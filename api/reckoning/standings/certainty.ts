@@ -16,6 +16,8 @@ export interface Certainty {
   readonly pairs: { readonly variants: readonly string[]; readonly chances: Float64Array } | null;
 }
 
+const NOTHING: Certainty = { categories: new Map(), overall: new Map(), sensitivity: null, pairs: null };
+
 type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'fits'>;
 
 /**
@@ -23,12 +25,15 @@ type Ranked = Pick<ComputedEdition, 'edition' | 'results' | 'fits'>;
  * @param seed SHA-256 of the inputs, hexadecimal
  */
 export function certaintyOf({ edition, results, fits }: Ranked, seed: string): Certainty {
-  const { categories, combine, countPlaces, tieBreak } = edition.scheme.rules;
+  const { combine, countPlaces, tieBreak } = edition.scheme.rules;
+  // Nothing is said of categories without places, and the score leaves them out.
+  const categories = edition.scheme.rules.categories.filter((category) => !isUnplaced(category, { results, fits }));
+  if (categories.length === 0) return NOTHING;
   const entries = edition.entries.map(({ variant, exclusion }) => ({
     id: variant,
     isExcluded: exclusion !== null,
     found: categories.map((category) => {
-      const counts = !isUnplaced(category, { fits }) && shortfallsOf(category, variant, results).length === 0;
+      const counts = shortfallsOf(category, variant, results).length === 0;
       return [category.code, counts ? (results.get(variant)?.get(keyOf(category))?.evidence ?? null) : null] as const;
     }),
   }));
@@ -52,8 +57,7 @@ export function certaintyOf({ edition, results, fits }: Ranked, seed: string): C
   return {
     categories: new Map(Object.entries(tables).map(([code, table]) => [code, byId(table)])),
     overall: byId(overall),
-    // Where a category has no places nobody has one overall, and nothing hangs on anything.
-    sensitivity: categories.some((category) => isUnplaced(category, { fits })) ? null : sensitivity,
+    sensitivity,
     pairs:
       overall.kind === 'placed' && overall.pairChances
         ? { variants: overall.rows.map(({ id }) => id), chances: overall.pairChances }

@@ -96,7 +96,7 @@ function resolutionOf({ resolution }: InstrumentEvidence): number | null {
 /** Standings of the entries under their scheme. */
 export function standingsOf({ edition: { scheme, entries }, results, fits }: ComparedEvidence & EditionResults): Standings {
   const { combine, countPlaces, tieBreak } = scheme.rules;
-  const categories = scheme.rules.categories.map((category) => ({ ...category, isUnplaced: isUnplaced(category, { fits }) }));
+  const categories = scheme.rules.categories.map((category) => ({ ...category, isUnplaced: isUnplaced(category, { results, fits }) }));
   const valued = entries.map(({ variant, exclusion }) => ({
     id: variant,
     exclusion: exclusion && { effect: exclusion.effect },

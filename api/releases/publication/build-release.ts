@@ -66,7 +66,7 @@ export class BuildRelease {
     const { revision, publishedAt, softwareVersion, previousDigest } = inputs;
     const { slug: edition } = inputs.evidence.edition;
     const half = await HalfWrittenRelease.begin(this.files, releaseFolder(edition, revision, `half-${id}`));
-    const tables: Pick<EditionDocument, 'overall' | 'erratum'>[] = [];
+    const tables: Table[] = [];
     const files = Readable.from(sealedFiles(inputs, await verifyScript()));
     await files.forEach(
       async (file: FileInParts) => {
@@ -76,13 +76,19 @@ export class BuildRelease {
       },
       { concurrency: AT_ONCE },
     );
-    if (tables.every(({ overall }) => overall.length === 0)) throw new Problem(releaseProblems['releases/no-standings']);
+    if (!tables.some(isWorthPublishing)) throw new Problem(releaseProblems['releases/no-standings']);
     await half.writeArchive();
     const manifest = await half.seal({ edition, revision, publishedAt, softwareVersion, previousDigest });
     await half.moveTo(releaseFolder(edition, revision, sha256(manifest)));
     return { from, manifest, previousDigest, erratum: tables[0]?.erratum ?? null };
   }
 }
+
+type Table = Pick<EditionDocument, 'overall' | 'scheme' | 'erratum'>;
+
+/** Places, or values of which nobody could say more. */
+const isWorthPublishing = ({ overall, scheme }: Table): boolean =>
+  overall.length > 0 || scheme.categories.every(({ unplaced }) => unplaced !== undefined);
 
 const noteOf = (id: string): string => `${BUILT}/${id}/built.json`;
 
@@ -94,12 +100,11 @@ const SCHEMAS = [
 ] as const;
 
 /** Holds a document against its schema before it is stored for good; answers the tables of what is compared, where it is these. */
-function tablesIn(path: string, bytes: Buffer): Pick<EditionDocument, 'overall' | 'erratum'>[] {
+function tablesIn(path: string, bytes: Buffer): Table[] {
   const document = SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(bytes.toString('utf8')));
   // Of an edition with several divisions the edition's own document only lists them.
   if (!path.endsWith('/edition.json') || !document || !('overall' in document)) return [];
-  const { overall, erratum } = document as EditionDocument;
-  return [{ overall, erratum }];
+  return [document as EditionDocument];
 }
 
 /** Tells inputs apart, no more: their canonical text is made once, for the bundle. */

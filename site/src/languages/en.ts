@@ -146,8 +146,6 @@ export const en = [
   '{name}: overall standings{2}',
   'Overall standings of {length} fishing lines in {name}, with the places that the evidence allows, exclusions and downloads.',
   'This table on your own page',
-  'There are no places in {1}, and so none overall. {UNPLACED}',
-  'and',
   'By category: {1}.{2}<a>Compare variants</a>. <a2>Weigh it yourself</a2>. New here? <a3>How to read a ranking</a3>.',
   'Labels and measurement',
   'People and rigs',
@@ -187,6 +185,7 @@ export const en = [
   'Size, bytes',
   // components/first-five.astro
   'The same, drawn',
+  'and',
   '; {length} more',
   'Find a line by it',
   // components/first-of-each.astro
@@ -543,7 +542,6 @@ export const en = [
   'Incomplete in {name}.',
   '{1} Needed: {span}.',
   'Without a result that counts in {1} there is no overall place.',
-  'No place in {1}, and so none overall. {UNPLACED}',
   // components/variant-report.astro
   'Test results of {variant} ({variant2}) in {name}: standing, label claims beside measured values, history and every specimen.',
   'A badge for your own page',
@@ -1260,6 +1258,9 @@ export const en = [
   '{quantity} of {variant}',
   // words/unplaced-words.ts
   'Values without places: too few lines were pulled twice, and neither the method nor a round robin, control pulls or an edition before tell what rigs and testers differ by. So nobody can say how far two values must lie apart to be told apart.',
+  'Values without places: of no line were enough specimens measured to tell how readings scatter. So nobody can say how far two values must lie apart to be told apart; two or more specimens of each line would tell.',
+  'There are no places in {names}: the overall order is that of the other categories. {2}',
+  'There are no places in {names}, and so none overall. {2}',
   // words/variant-words.ts
   'braided',
   'fused',

@@ -10,7 +10,8 @@ export const weighedOf = async (release: Release): Promise<Weighed[]> => Promise
 async function weighedIn(tables: Tables): Promise<Weighed> {
   const { edition, division, revision, scheme, overall } = await tables.edition();
   const addresses = await addressesOf(edition.slug, revision, division);
-  const categories = await Promise.all(scheme.categories.map(({ code }) => tables.category(code)));
+  const counted = scheme.categories.filter(({ unplaced }) => !unplaced);
+  const categories = await Promise.all(counted.map(({ code }) => tables.category(code)));
   return {
     division: division?.slug ?? '',
     name: division?.name ?? edition.name,
@@ -23,8 +24,8 @@ async function weighedIn(tables: Tables): Promise<Weighed> {
       if (place === null) return [];
       const results = categories.flatMap(({ category: { code }, rows }) => {
         const figure = rowOf(rows, variant.slug)?.figure;
-        const counted = categoryPlaces[code];
-        return figure && counted !== undefined ? [{ place: counted, value: figure.value, low: figure.low, high: figure.high }] : [];
+        const place = categoryPlaces[code];
+        return figure && place !== undefined ? [{ place, value: figure.value, low: figure.low, high: figure.high }] : [];
       });
       if (results.length < categories.length) return [];
       return [{ slug: variant.slug, name: fullName(variant), href: addresses.variant(variant.slug) ?? addresses.edition, place, results }];

@@ -50,13 +50,20 @@ const overall = (standings: ReturnType<typeof computeStandings>) => standings.ov
 
 const four = [entry('w', '40', '1'), entry('x', '30', '2'), entry('y', '20', '3'), entry('z', '10', '4')];
 
-test('in a category that is unplaced values stand by name, nobody has a place in it and nobody one overall', () => {
+test('in a category that is unplaced values stand by name and nobody has a place; the score is that of the others', () => {
   const [a, b] = input(four).categories;
-  const { categories, overall: none, incomplete } = computeStandings(input(four, { categories: [a!, { ...b!, isUnplaced: true }] }));
+  const unplaced = { ...b!, isUnplaced: true };
+  const found = computeStandings(input([...four, entry('v', '50', null)], { categories: [a!, unplaced] }));
+  const { categories } = found;
   expect(categories['b']!.map(({ id, value, place }) => [id, value, place])).toEqual(four.map(({ id, values }) => [id, values['b'], null]));
-  expect(categories['a']!.map(({ place }) => place)).toEqual([1, 2, 3, 4]);
-  expect(none).toEqual([]);
-  expect(incomplete).toEqual(four.map(({ id }) => ({ id, missing: ['b'] })));
+  expect(categories['a']!.map(({ id, place }) => [id, place])).toEqual(['v', 'w', 'x', 'y', 'z'].map((id, at) => [id, at + 1]));
+  expect(overall(found)).toEqual(categories['a']!.map(({ id, place }) => [id, place, String(place)]));
+  expect(found.overall[0]!.categoryPlaces).toEqual({ a: 1 });
+  expect(found.incomplete).toEqual([]);
+  // Where no category has places nobody has one overall.
+  const none = computeStandings(input(four, { categories: [{ ...a!, isUnplaced: true }, unplaced] }));
+  expect(none.overall).toEqual([]);
+  expect(none.incomplete).toEqual(four.map(({ id }) => ({ id, missing: ['a', 'b'] })));
 });
 
 test('the score is the sum of places, lowest first; ties stay ties', () => {

@@ -16,7 +16,7 @@ export interface StandingsInput {
     readonly code: string;
     readonly direction: Direction;
     readonly weight: string;
-    /** whether it has values only, as nothing tells how far they may be off: nobody has a place in it, and so none overall */
+    /** whether it has values only, as nothing tells how far they may be off: nobody has a place in it, and the score leaves it out */
     readonly isUnplaced?: boolean;
   }[];
   readonly combine: Combination;
@@ -54,7 +54,7 @@ export interface Standings {
  *
  * Formula: place = 1 + number of rows that are better; the overall score as `overallScores` combines it.
  * Rules: equal published values share a place (1-2-2-4) and stay tied unless the scheme names a tie-break. An entry without a result in a category
- * is incomplete: placed where it has results, not overall; so is every entry where a category is unplaced, which lists its values by id. An excluded entry that is closed up is in no table; one shown unplaced keeps its row and the
+ * is incomplete: placed where it has results, not overall. A category that is unplaced lists its values by id and takes no part in that; where all are, every entry is incomplete. An excluded entry that is closed up is in no table; one shown unplaced keeps its row and the
  * place that it would have had. Others' places close up in both cases, but category places that make up the score count every entry with a result
  * when the scheme counts places before exclusions, and only entries that are not excluded when it counts them after.
  * @param input published decimals of every entry, exclusions and the scheme's rules
@@ -64,19 +64,21 @@ export interface Standings {
  * @example computeStandings(input).overall[0] // { id: 'a', score: '2', place: 1, placeIfIncluded: null, categoryPlaces: { stress: 1, knot: 1 } }
  */
 export function computeStandings(input: StandingsInput): Standings {
+  const scored = input.categories.filter(({ isUnplaced = false }) => !isUnplaced);
   const missingOf = ({ values }: StandingsEntry): string[] =>
-    input.categories.flatMap(({ code, isUnplaced = false }) => (isUnplaced || (values[code] ?? null) === null ? [code] : []));
+    (scored.length > 0 ? scored.filter(({ code }) => (values[code] ?? null) === null) : input.categories).map(({ code }) => code);
+  const overallOf = (ranked: readonly StandingsEntry[]) => overallRows({ ...input, categories: scored }, ranked);
   const included = input.entries.filter(({ exclusion }) => exclusion === null);
   const complete = included.filter((entry) => missingOf(entry).length === 0);
   const shown = input.entries.filter((entry) => entry.exclusion?.effect === 'shownUnplaced');
   return {
     categories: Object.fromEntries(input.categories.map((category) => [category.code, categoryTable(category, included, shown)])),
     overall: sorted([
-      ...overallRows(input, complete).map((row) => ({ ...row, placeIfIncluded: null })),
+      ...overallOf(complete).map((row) => ({ ...row, placeIfIncluded: null })),
       ...shown
         .filter((entry) => missingOf(entry).length === 0)
         .flatMap((entry) => {
-          const row = overallRows(input, [...complete, entry]).find(({ id }) => id === entry.id);
+          const row = overallOf([...complete, entry]).find(({ id }) => id === entry.id);
           return row ? [{ ...row, place: null, placeIfIncluded: row.place }] : [];
         }),
     ]),

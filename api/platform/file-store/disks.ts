@@ -1,7 +1,7 @@
 import { stat, statfs } from 'node:fs/promises';
 import { join } from 'node:path';
 
-/** What grows in the data folder and may be a volume of its own: releases, the site, the embedded database. */
+/** What grows in the data folder and may be a volume of its own: files, the site, the embedded database. */
 const GROWING = ['.', 'files', 'site', 'postgres'];
 
 export interface Disk {

@@ -259,7 +259,8 @@ test('the records of the load frame are published with their figures, and the sl
   for (const { trace } of traced) expect(Number(trace.figures.elongationPercent)).toBeGreaterThan(2);
 });
 
-test('states of all submissions are those of the plan', () => {
+test('the winters are laid as they are kept, and states of all submissions are those of the plan', () => {
+  expect(house.told.filter((line) => line.includes('submissions laid'))).toHaveLength(4);
   const states = boards.map(({ submissions }) => submissions);
   expect(states[0]).toMatchObject({ withdrawn: demo.seasons[0]!.handIns.filter(({ withdrawal }) => withdrawal !== null).length });
   expect(states[1]).toMatchObject({ refused: 1 });

@@ -24,9 +24,9 @@ export interface DemoHouse {
 }
 
 /**
- * @param loader plays the winters through the API; prisma/seed/load-demo.ts, which a start runs, lays them as they are kept
+ * @param loader a program and what it is told: prisma/seed/load-demo.ts, as a start runs it, or tests/support/load-winters.ts
  */
-export async function loadDemoHouse(loader = 'tests/support/load-demo.ts'): Promise<DemoHouse> {
+export async function loadDemoHouse(...loader: readonly string[]): Promise<DemoHouse> {
   const database = await createTestDatabase();
   const dataFolder = await mkdtemp(join(tmpdir(), 'fairpull-demo-'));
   const house = {
@@ -36,7 +36,7 @@ export async function loadDemoHouse(loader = 'tests/support/load-demo.ts'): Prom
     IS_DEMO: 'true',
     HOUSE_NAME: 'North Quay Line Trials',
   };
-  const program = ['--import', './.config/load-typescript.mjs', loader];
+  const program = ['--import', './.config/load-typescript.mjs', ...(loader.length > 0 ? loader : ['prisma/seed/load-demo.ts'])];
   const { stdout } = await promisify(execFile)(process.execPath, program, { env: { ...process.env, ...house } });
   // With every site comes the client for programs; of this house none is built.
   await writeClient(join(dataFolder, 'site', 'current', 'client'), process.env['PATH'] ?? '');

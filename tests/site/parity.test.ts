@@ -9,6 +9,7 @@ import type {
   VariantDocument,
 } from '../../api/contract/documents/release-documents.js';
 import { sharedSite, type SharedSite } from '../support/shared-site.js';
+import { pagesOf } from '../support/site-folder.js';
 
 let built: SharedSite;
 
@@ -180,4 +181,15 @@ test('a map stands on the page of each of its lines, all others as one drawing; 
     const others = [...shown.keys()].filter((k) => sizes[k]!.line !== sizes[i]!.line).toSorted((a, b) => away(a) - away(b));
     expect([slug, named]).toEqual([slug, others.slice(0, 3).map((k) => shown[k])]);
   }
+});
+
+test('methods and categories are called by their names: what stands in addresses is printed nowhere', async () => {
+  const slug = /named knot|straight pull|\b(?:named|straight|breaking|knot|abrasion|strength)-(?:knot|pull|stress|retention|honesty)\b/;
+  const pages = (await pagesOf(built.site)).filter(({ path }) => /^\/(editions|variants|errata|records|search)\//.test(path));
+  const textIn = (html: string) => textOf(html.replaceAll(/<(head|script|code|pre)\b[\s\S]*?<\/\1>/g, ' ')).replaceAll(/https?:\S+/g, '');
+  const printed = pages.flatMap(({ path, html }) => slug.exec(textIn(html))?.map((found) => `${path}: ${found}`) ?? []);
+  expect(printed).toEqual([]);
+  const index = JSON.parse(await readFile(join(built.site, 'search-index.json'), 'utf8')) as { name: string; more: string }[];
+  expect(index.filter(({ name, more }) => slug.test(`${name}, ${more}`))).toEqual([]);
+  expect(pages.filter(({ html }) => /Needed:/.test(html)).length).toBeGreaterThan(0);
 });

@@ -1,10 +1,14 @@
 /** What those who tell others of a page take from it: citation, link to a row, pictures, paper. */
-import { readFile } from 'node:fs/promises';
+import { mkdtemp, readFile, rm } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { loadImage } from '@napi-rs/canvas';
 import type { Browser, Page } from 'playwright-core';
 import { launchBrowser } from '../support/browser.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { sharedSite } from '../support/shared-site.js';
+import { drawPictures, orderPicture } from '../../site/src/pictures/pictures.js';
+import { PAST_THE_EDGE } from './layout-faults.js';
 
 const CATEGORY = '/editions/2026/breaking-stress/';
 const LASTING = '/editions/2026/revisions/1/breaking-stress/';
@@ -134,6 +138,10 @@ test('on paper what is folded takes no room, and a page of several editions says
   expect(
     await folded.evaluateAll((all) => all.filter((one) => one.checkVisibility()).map((one) => one.textContent.trim().slice(0, 40))),
   ).toEqual([]);
+  // Tables that stand side by side keep within the paper.
+  await page.goto(`${site.url}/`);
+  await page.setViewportSize({ width: 703, height: 1000 });
+  expect(await page.evaluate<string[]>(PAST_THE_EDGE)).toEqual([]);
   await page.emulateMedia({ media: null });
   await page.goto(`${site.url}/errata/`);
   expect(await page.evaluate<string>('document.documentElement.style.getPropertyValue("--foot")')).toBe(
@@ -178,4 +186,16 @@ test('what was put right under results is told in words, in the edition and besi
   expect(inEdition).toContain('S-2026-0004 and 35 others, which the JSON of this page lists');
   const [, variant] = /Breaking force of ([a-z0-9-]+)/.exec(inEdition)!;
   expect(await told(`/variants/${variant!}/`)).toContain('Read again on the box.');
+});
+
+test('where two share first place in words that are wide, the picture of an edition says all of them, smaller', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'pictures-'));
+  const drawing = drawPictures(folder);
+  const none = { house: 'North Quay Line Trials', title: 'Winter 2026', mark: '', rows: [], span: null };
+  const wide = 'Nylon: Lanternweft 0.25 mm and Plainmere 0.35 mm; the best is one of';
+  for (const count of [7, 8]) orderPicture({ ...none, address: `${count}.png`, lines: [`${wide} ${count} (95 %)`, 'Published'] });
+  await drawing.finish();
+  const [one, other] = await Promise.all([7, 8].map((count) => readFile(join(folder, `${count}.png`))));
+  expect(one!.equals(other!)).toBe(false);
+  await rm(folder, { recursive: true });
 });

@@ -7,6 +7,8 @@ import { testPhone } from './on-a-phone.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { sharedSite } from '../support/shared-site.js';
 
+/** International avoirdupois pound-force (NIST SP 811, B.8). */
+const NEWTONS_PER_POUND = 4.4482216;
 const VARIANT = '/variants/brinewickel-pe-1-0-moss-green/';
 const TEMPLATES = [
   '/',
@@ -186,6 +188,11 @@ test('search, from every page, finds by the beginning of a word, also misspelt, 
   await told(/^[1-9]\d* found for “20 lb”/);
   // That is what reels of these two sizes say.
   for (const note of await page.locator('.found li').allInnerTexts()) expect(note).toMatch(/PE 1\.0,|0\.23 mm,/);
+  // What a line held is found in whole pounds as well.
+  const held = Math.round(Number(/([\d.]+)\sN,/.exec(notes[0]!)?.[1]) / NEWTONS_PER_POUND);
+  await page.fill('input[name=q]', `${held}lbs`);
+  await told(/^[1-9]\d* found for “\d+lbs”/);
+  expect(await page.locator('.found li').allInnerTexts()).toContain(notes[0]);
   await page.fill('input[name=q]', 'double uni');
   await told(/^[1-9]\d* found for “double uni”/);
   expect(await page.locator('.found a').first().getAttribute('href')).toMatch(/^\/methods\//);

@@ -130,10 +130,13 @@ test('a chance that rounds to certainty is not called certain', () => {
 });
 
 test('a decimal number is one word of a search, the same with and without its last zero, and no beginning of another', () => {
-  expect(tokens('PE 1.0, 0.20 mm').map(term)).toEqual(['pe', '1', '0.2', 'mm']);
-  expect(['0.20', '20', 'lb'].map(isWord)).toEqual([false, false, true]);
+  expect(tokens('PE 1.0, 0.20').map(term)).toEqual(['pe', '1', '0.2']);
+  expect(['0.20', '20', '20lb', 'lb'].map(isWord)).toEqual([false, false, false, true]);
   // A comma between digits is a point, as most of Europe types it.
-  expect(tokens('0,20 mm, white').map(term)).toEqual(['0.2', 'mm', 'white']);
+  expect(tokens('0,20 mm, white').map(term)).toEqual(['0.2', '0.2mm', 'white']);
+  // A figure is one word with its unit, however that is written: place 20 is not 20 lb.
+  for (const said of ['20 lb', '20lb', '20 lbs', '20.0 lbf']) expect(tokens(said).map(term)).toEqual(['20', '20lb']);
+  expect(tokens('9 kgf, 4 Nylon').map(term)).toEqual(['9', '9kg', '4', 'nylon']);
 });
 
 test('a table says who could be the best, of those that are placed', () => {
@@ -149,7 +152,14 @@ test('a table says who could be the best, of those that are placed', () => {
 test('every reason to leave a variant out says what would bring it back', () => {
   expect(Object.keys(bringsBackWords)).toEqual(Object.keys(exclusionWords));
   for (const words of Object.values(bringsBackWords)) expect(words).toMatch(/^It comes back when .+\.$/);
-  expect(needsWords(['one rig in knot', 'two testers in knot'])).toBe('Needed: one rig in knot; two testers in knot.');
+});
+
+test('what an incomplete entry lacks is told category by category, each by its name', () => {
+  const names = new Map([['knot', 'Knot retention, FG']]);
+  const needs = ['one rig in knot', 'two testers in knot', 'how readings scatter in knot: nothing tells it', 'one tester in mass'];
+  expect(needsWords(needs, names)).toBe(
+    'one rig, two testers in knot retention (FG); how readings scatter in knot retention (FG): nothing tells it; one tester in mass',
+  );
 });
 
 test('of many changed cells those are told that moved most: places by number, values with their unit by share, intervals not at all', () => {

@@ -58,7 +58,7 @@ export const en = [
   'in {a}, revision {revision}',
   'A place in brackets counts the variants that are left out as well: it is what the score adds up, and for these the place that they would have had.',
   'Method',
-  '{method}, version {methodVersion}',
+  '{MethodName}, version {methodVersion}',
   'Conditions',
   'Scatter',
   '{1}; submissions of one variant differ by {betweenSubmissionsPercent} % beyond that{3}',
@@ -385,7 +385,7 @@ export const en = [
   'mean stands apart',
   'scatter stands apart',
   'consistent',
-  '{span} {testers} testers were to pull {specimens} specimens of each spool by the method {method}{5}. {6}',
+  '{span} {testers} testers were to pull {specimens} specimens of each spool by the method {MethodName}{5}. {6}',
   '; closed on {closedOn}',
   'Nobody stands apart.',
   'Apart from the others: {1}. Nobody is left out for it.',
@@ -483,7 +483,7 @@ export const en = [
   'Re-identified',
   'not known',
   // components/submission.astro
-  '{strong}, {method}: {tester}, {benchDay}, {counted} of {length} specimens counted{7}',
+  '{strong}, {MethodName}: {tester}, {benchDay}, {counted} of {length} specimens counted{7}',
   ', not blind',
   'Accepted revision',
   'Reviewed by',
@@ -972,9 +972,7 @@ export const en = [
   'errata',
   'place {place}{2}',
   'in {name}',
-  '{2} mm',
   'method',
-  '{slug}, version {number}',
   // pages/search.astro
   'Find makers, lines, variants and methods by name.',
   'Searching needs JavaScript. Everything is listed by name too: see <a>all lines and makers</a> and <a2>all methods</a2>.',
@@ -1019,6 +1017,7 @@ export const en = [
   'Overall order',
   // release/why-not.ts
   'a spool was re-identified',
+  'Needed: {names}.',
   // weigh/one-beside-another.ts
   '{decimals} to {decimals2}',
   // words/apart-words.ts
@@ -1105,7 +1104,6 @@ export const en = [
   'It comes back when it is shown to be another line than the one that it repeats.',
   'It comes back when its entry is no longer in dispute.',
   'It comes back when it is tested by people without an interest in it.',
-  'Needed: {1}.',
   // words/find-words.ts
   'Nothing fits. Widen a range, or take a wish back.',
   '{name} is the only one of {placed} that fits.',

@@ -5,7 +5,6 @@ import { addressesOf } from '../release/addresses.js';
 import type { Release } from '../release/load-release.js';
 import { SYSTEMS, textIn, type InSystems } from '../words/find-words.js';
 import { measuresOf, type Measures } from '../release/measures-of.js';
-import { methodWords } from '../words/method-words.js';
 import { whyNotOf } from '../release/why-not.js';
 import { fullName, makeWords } from '../words/variant-words.js';
 
@@ -92,7 +91,7 @@ async function variantsOf(release: Release): Promise<Entry[]> {
             name: fullName(variant),
             more,
             figures,
-            also: [labelWords(variant, measures.get(variant.slug)), figures[0]?.text ?? ''].join(' '),
+            also: [saidOf(variant, measures.get(variant.slug)), figures[0]?.text ?? ''].join(' '),
           },
         ];
   });
@@ -107,16 +106,21 @@ function figureWords(measures: Measures | undefined): InSystems {
   return SYSTEMS.map((system) => ({ system, text: all.map(({ value, unit }) => textIn(system, value, unit)).join(', ') }));
 }
 
-/** What is on the label as one says it, and the diameter to a hundredth: `20 lb lbf 0.2 mm`. */
-function labelWords(
+/** What is on the label as one says it, what was measured in whole pounds and kilograms, and the diameter to a hundredth: `23 lbf PE 1 20 lb 9 kg 0.20 mm`. */
+function saidOf(
   { ratedStrength, peNumber }: { ratedStrength: { value: string; unit: string } | null; peNumber: string | null },
   measures: Measures | undefined,
 ): string {
-  const strength = ratedStrength
-    ? `${ratedStrength.value} ${ratedStrength.unit} ${ratedStrength.unit.replace('lbf', 'lb').replace('kgf', 'kg')}`
-    : '';
-  const diameter = measures?.diameter ? say`${Number(measures.diameter.value).toFixed(2)} mm` : '';
-  return [strength, peNumber ? `PE ${peNumber}` : '', diameter].filter(Boolean).join(' ');
+  const { force, diameter } = measures ?? {};
+  const whole = (system: 'trade' | 'kgf') => (force ? Math.round(Number.parseFloat(textIn(system, force.value, force.unit))) : null);
+  return [
+    ratedStrength && `${ratedStrength.value} ${ratedStrength.unit}`,
+    peNumber && `PE ${peNumber}`,
+    force && `${whole('trade')} lb ${whole('kgf')} kg`,
+    diameter && `${Number(diameter.value).toFixed(2)} mm`,
+  ]
+    .filter(Boolean)
+    .join(' ');
 }
 
 async function methodEntry(release: Release, slug: string, number: number): Promise<Entry> {
@@ -125,8 +129,7 @@ async function methodEntry(release: Release, slug: string, number: number): Prom
   return {
     id: `/methods/${slug}/${number}/`,
     kind: say`method`,
-    name: say`${methodWords(slug)}, version ${number}`,
+    name: say`${name}, version ${number}`,
     more: treatments.join(', '),
-    also: name,
   };
 }

@@ -115,11 +115,13 @@ async function write(line: string, font: Face, y: number, ink: number, from = MA
   }
 }
 
-/** As large as there is room for, down to a size at which it is cut instead. */
-async function writeTitle(title: string): Promise<void> {
-  const sizes = [68, 62, 56, 50, 46].map(strong);
-  await write(title, sizes.find((font) => widthOf(title, font) <= ROOM) ?? strong(46), 222, INK);
+/** The first of these fonts, largest first, in which every line has room; in the smallest they are cut instead. */
+function fitting(lines: readonly string[], [font, ...smaller]: readonly [Face, ...Face[]]): Face {
+  const [next, ...rest] = smaller;
+  return !next || lines.every((line) => widthOf(line, font) <= ROOM) ? font : fitting(lines, [next, ...rest]);
 }
+const TITLE_FONTS = [strong(68), strong(62), strong(56), strong(50), strong(46)] as const;
+const LINE_FONTS = [plain(38), plain(34), plain(30)] as const;
 
 function drawSpan({ low, place, high, of }: NonNullable<Picture['span']>): void {
   const at = (one: number) => MARGIN + Math.round(((one - 1) / Math.max(1, of - 1)) * ROOM);
@@ -145,9 +147,10 @@ async function drawRow({ name, value, low, dot, high }: Picture['rows'][number],
 async function draw({ house, title, lines, rows, mark, span }: Picture): Promise<Buffer> {
   pixels.fill(0);
   fill(MARGIN, 134, ROOM, 3, RULE);
-  await writeTitle(title);
+  await write(title, fitting([title], TITLE_FONTS), 222, INK);
   await write(house, plain(34), 110, SOFT);
-  for (const [index, line] of lines.entries()) await write(line, plain(38), 296 + 58 * index, SOFT);
+  const font = fitting(lines, LINE_FONTS);
+  for (const [index, line] of lines.entries()) await write(line, font, 296 + 58 * index, SOFT);
   for (const [index, row] of rows.entries()) await drawRow(row, index);
   if (mark !== '') await write(mark, plain(26), height - 24, SOFT);
   if (span) drawSpan(span);

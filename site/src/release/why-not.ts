@@ -3,6 +3,7 @@ import { bringsBackWords, exclusionWords, needsWords } from '../words/exclusion-
 import { fullName } from '../words/variant-words.js';
 import type { Release } from './load-release.js';
 import { measuresOf } from './measures-of.js';
+import { namesOf } from './names-of.js';
 
 /** What happened to a variant of an edition that its place alone does not tell. */
 export interface WhyNot {
@@ -18,7 +19,11 @@ export interface WhyNot {
 
 /** Variants of a release that were left out, lack a result, or have a spool that its label misnamed. */
 export async function whyNotOf(release: Release): Promise<WhyNot[]> {
-  const [measures, all] = [await measuresOf(release), await Promise.all((await release.tables()).map(({ edition }) => edition()))];
+  const [measures, names, all] = [
+    await measuresOf(release),
+    await namesOf(release),
+    await Promise.all((await release.tables()).map(({ edition }) => edition())),
+  ];
   return all.flatMap(({ overall, incomplete, excluded }) => {
     const found = ({ variant }: Pick<(typeof incomplete)[number], 'variant'>): WhyNot[] => {
       const words = measures.get(variant.slug)?.reidentified.join(' ') ?? '';
@@ -30,7 +35,7 @@ export async function whyNotOf(release: Release): Promise<WhyNot[]> {
       ...excluded.map(({ variant, reasonCode, words }) =>
         toldOf(variant, say`left out`, [`${exclusionWords[reasonCode] ?? reasonCode}.`, words, bringsBackWords[reasonCode]].join(' ')),
       ),
-      ...incomplete.map(({ variant, needs }) => toldOf(variant, say`incomplete`, needsWords(needs))),
+      ...incomplete.map(({ variant, needs }) => toldOf(variant, say`incomplete`, say`Needed: ${needsWords(needs, names)}.`)),
       ...[...overall, ...incomplete].flatMap(found),
     ];
   });

@@ -1,4 +1,4 @@
-import { withinSentence } from './locale.js';
+import { withinList } from './locale.js';
 import { say } from './say.js';
 import type { ComparedTables, ComparedVariant } from '../weigh/compared.js';
 import { aheadOverall, besideIn } from '../weigh/one-beside-another.js';
@@ -12,7 +12,7 @@ const SURE = 95;
 export function verdictWords(tables: ComparedTables, one: ComparedVariant, other: ComparedVariant): string {
   const found = tables.categories.flatMap(({ name }, at) => {
     const percent = besideIn(tables, at, one, other)?.percent;
-    return percent === null || percent === undefined ? [] : [{ name: withinWords(name), percent }];
+    return percent === null || percent === undefined ? [] : [{ name: withinList(name), percent }];
   });
   const named = (which: (percent: number) => boolean) => found.filter(({ percent }) => which(percent)).map(({ name }) => name);
   const parts = [
@@ -32,9 +32,6 @@ export function verdictWords(tables: ComparedTables, one: ComparedVariant, other
   const categories = parts.length === 0 ? say`no category tells them apart` : parts.join('; ');
   return say`${one.name} beside ${other.name}: ${categories}. ${overallWords(tables, one, other)}`;
 }
-
-/** `Knot retention, Palomar` within a list: `knot retention (Palomar)`. */
-const withinWords = (name: string): string => name.replace(/^./, withinSentence).replace(/, (.+)$/, ' ($1)');
 
 const told = (what: string, names: readonly string[]): string => (names.length === 0 ? '' : `${what} ${listed(names)}`);
 

@@ -1,4 +1,6 @@
+import { withinList } from './locale.js';
 import { say } from './say.js';
+
 export const exclusionWords: Record<string, string> = {
   notObtainable: say`Not obtainable`,
   labelInDoubt: say`Label in doubt`,
@@ -28,5 +30,22 @@ export const bringsBackWords: Record<string, string> = {
   interest: say`It comes back when it is tested by people without an interest in it.`,
 };
 
-/** What would bring back a variant without all its results. @param needs as its edition tells them, at least one */
-export const needsWords = (needs: readonly string[]): string => say`Needed: ${needs.join('; ')}.`;
+/** The category that a need is in, by its code. */
+const CATEGORY = / in ([a-z\d-]+)(?=$|[ :])/;
+
+/**
+ * What a variant lacks, category by category: `five specimens, one rig in knot retention (Palomar)`.
+ * @param needs as its edition tells them
+ * @param names what codes are called
+ */
+export function needsWords(needs: readonly string[], names: ReadonlyMap<string, string>): string {
+  const ofCategory = Map.groupBy(needs, (need) => CATEGORY.exec(need)?.[1] ?? '');
+  return [...ofCategory]
+    .map(([code, own]) => {
+      const place = ` in ${withinList(names.get(code) ?? code)}`;
+      const counts = own.filter((need) => need.endsWith(` in ${code}`)).map((need) => need.replace(CATEGORY, ''));
+      const others = own.filter((need) => !need.endsWith(` in ${code}`)).map((need) => need.replace(CATEGORY, place));
+      return [...(counts.length > 0 ? [counts.join(', ') + place] : []), ...others].join('; ');
+    })
+    .join('; ');
+}

@@ -1,8 +1,10 @@
+import { list, named, tablesOf } from '../../api/platform/backup/tables.js';
+import { GatherRelease } from '../../api/releases/publication/gather-release.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
-import { runSql } from '../support/run-sql.js';
+import { runSql, withClient } from '../support/run-sql.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 import { HOUSE_STATEMENT } from '../support/state-house.js';
 
@@ -78,6 +80,25 @@ test('a remark is superseded or ended once, with a reason, and the erratum tells
     expect.objectContaining({ where: 'documents/remarks.json, content' }),
   ]);
   expect(erratum.consequences).toContain('2 statements in words changed');
+});
+
+test('how rows lie in the database reaches no release, not even the order of what a remark is about', async () => {
+  await say({ kind: 'caveat', about: { kind: 'construction', slug: 'braided' }, words: 'Braids flatten on the drum.' }).expect(201);
+  const gather = house.t.app.select(ReleasesModule).get(GatherRelease);
+  const gathered = () => gather.run('2026', 3, house.t.clock.time, null);
+  const before = await gathered();
+  expect(before.remarks?.map(({ variants }) => variants.length)).toContain(5);
+  await withClient(house.t.databaseUrl, async (client) => {
+    await client.query('BEGIN; SET LOCAL session_replication_role = replica');
+    for (const { name, columns } of await tablesOf(client))
+      await client.query(`
+        CREATE TEMP TABLE turned ON COMMIT DROP AS SELECT ${list(columns)} FROM ${named(name)} ORDER BY ctid DESC;
+        DELETE FROM ${named(name)};
+        INSERT INTO ${named(name)} (${list(columns)}) SELECT ${list(columns)} FROM turned ORDER BY ctid;
+        DROP TABLE turned`);
+    await client.query('COMMIT; ANALYZE');
+  });
+  expect(await gathered()).toEqual(before);
 });
 
 test('the database lets nothing that was said change or go, and a successor speak of nothing else', async () => {

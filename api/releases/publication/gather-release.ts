@@ -75,11 +75,11 @@ export class GatherRelease {
   private async asOf({ slug, revision, publishedAt, stated, softwareVersion }: Heading, current?: CurrentRelease): Promise<ReleaseInputs> {
     const evidence = await this.evidence.of(slug);
     const variantIds = await this.editions.entriesOf(slug);
-    const names = await this.catalogue.variantNames(variantIds);
+    const variants = [...(await this.catalogue.variantNames(variantIds)).values()].sort((one, other) => (one.slug < other.slug ? -1 : 1));
     const earlier = await this.earlier.from(evidence.edition.previous, current);
     const pinned = await this.editions.pinnedAtOpening({ slug });
     const statement = await this.statements.houseAt(publishedAt);
-    const entries = [...names.values()].map(({ slug: variant, line, construction }) => ({ variant, line: line.slug, construction }));
+    const entries = variants.map(({ slug: variant, line, construction }) => ({ variant, line: line.slug, construction }));
     const before = revision > 1 ? await this.releases.find(slug, revision - 1) : null;
     return {
       house: this.config.HOUSE_NAME,
@@ -90,7 +90,7 @@ export class GatherRelease {
       softwareVersion,
       previousDigest: before?.digest ?? earlier[0]?.digest ?? null,
       evidence,
-      variants: [...names.values()].sort((one, other) => (one.slug < other.slug ? -1 : 1)),
+      variants,
       methods: await this.methodVersions(evidence.edition.methods.map((method) => method.slug)),
       checks: pinned.checks ?? checkSetOf().checks,
       blindKey: pinned.blindKey,

@@ -63,6 +63,7 @@ export default tseslint.config(
       'api/start.ts',
       'api/main.ts',
       'api/worker.ts',
+      'api/in-program.ts',
       'api/invite-first-admin.ts',
       'api/let-admin-in.ts',
       'api/backup-command.ts',

@@ -8,6 +8,7 @@ import { checkBackup } from './platform/backup/check-backup.js';
 import { makeBackup } from './platform/backup/make-backup.js';
 import { restoreBackup } from './platform/backup/restore-backup.js';
 import { letProgramIn } from './platform/migrations/grant-program.js';
+import type { DatabasePlace } from './platform/embedded-postgres/with-database.js';
 import { withDatabase } from './platform/embedded-postgres/with-database.js';
 
 const say = (line: string): void => {
@@ -22,10 +23,11 @@ async function backup(folder: string): Promise<void> {
 
 async function restore(folder: string): Promise<void> {
   say(`Restoring ${folder} …`);
-  await withDatabase(process.env, async (place) => {
+  const restoring = async (place: DatabasePlace): Promise<void> => {
     await restoreBackup(folder, place, say);
     await letProgramIn(place.databaseUrl, place.programUrl);
-  });
+  };
+  await withDatabase(process.env, restoring, { mayMake: true });
   say('Restored. Start the program: it builds the site again.');
 }
 
@@ -35,7 +37,7 @@ async function check(folder: string, withDrill: boolean): Promise<void> {
   const { version, commit } = list.program;
   say(`Made ${list.madeAt} by version ${version}${commit === null ? '' : ` (${commit.slice(0, 12)})`} on PostgreSQL ${list.postgres}:`);
   say(`${rows} rows of ${list.tables.length} tables, ${list.files.length} files.`);
-  const found = [...faults, ...(withDrill && faults.length === 0 ? await drill(folder, list, say) : [])];
+  const found = [...faults, ...(withDrill && faults.length === 0 ? await drill(folder, list, say, process.env['DATABASE_OWNER_URL']) : [])];
   for (const fault of found) say(fault);
   say(found.length === 0 ? 'Every part is as it was written.' : `${found.length} faults. Take an older backup.`);
   process.exitCode = found.length === 0 ? 0 : 1;

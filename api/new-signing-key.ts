@@ -1,21 +1,14 @@
 /** `npm run new-signing-key -- "<why>"`: the signing key is lost for good; a new one signs from now on, and the audit trail says why. */
-import 'reflect-metadata';
-import { NestFactory } from '@nestjs/core';
-import { AppModule } from './app.module.js';
-import { readConfig } from './config.js';
+import { inProgram } from './in-program.js';
 import { ReleasesModule } from './releases/releases.module.js';
 import { ReplaceSigningKey } from './releases/signing/replace-signing-key.js';
 
 const LEAST_REASON = 8;
-const reason = process.argv.slice(2).join(' ').trim();
-const context = await NestFactory.createApplicationContext(AppModule.with({ config: readConfig() }), { logger: false });
-try {
+
+await inProgram(async (program) => {
+  const reason = process.argv.slice(2).join(' ').trim();
   if (reason.length < LEAST_REASON)
     throw new Error('Say why, in a sentence: npm run new-signing-key -- "The disk broke; no copy was kept."');
-  const fingerprint = await context.select(ReleasesModule).get(ReplaceSigningKey).run(reason);
+  const fingerprint = await program.select(ReleasesModule).get(ReplaceSigningKey).run(reason);
   console.log(`From now on the key ${fingerprint} signs. Tell your readers, and keep a copy of keys/ in the data folder.`);
-} catch (error) {
-  console.error((error as Error).message);
-  process.exitCode = 1;
-}
-await context.close();
+});

@@ -10,6 +10,7 @@ import sharp from 'sharp';
 import request from 'supertest';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
+import { drill } from '../../api/backup-drill.js';
 import { readBackupList } from '../../api/platform/backup/backup-list.js';
 import type { BackupList } from '../../api/platform/backup/backup-list.js';
 import { checkBackup } from '../../api/platform/backup/check-backup.js';
@@ -113,6 +114,22 @@ test('restored elsewhere it has equal rows, rules that still stand, and releases
   });
 });
 
+test('a drill says what would not come back as it was, and leaves nothing behind', async () => {
+  const databases = () => runSql(house.t.databaseUrl, `SELECT datname FROM pg_database WHERE datname LIKE 'fairpull_drill_%'`);
+  const folders = async () => (await readdir(tmpdir())).filter((name) => name.startsWith('fairpull-drill-'));
+  const before = [await databases(), await folders()];
+  const said: string[] = [];
+  const drilled = (expected: BackupList) => drill(backup, expected, (line) => void said.push(line), house.t.databaseUrl);
+  expect(await drilled(list)).toEqual([]);
+  expect(said).toEqual([
+    'Restoring into a database of its own …',
+    expect.stringMatching(/^1 releases verified, \d{3,} figures recomputed\.$/),
+  ]);
+  const tables = list.tables.map((table) => (table.name === 'maker' ? { ...table, sha256: '0'.repeat(64) } : table));
+  expect(await drilled({ ...list, tables })).toEqual(['The rows of maker are not those of the backup.']);
+  expect([await databases(), await folders()]).toEqual(before);
+});
+
 test('a photo that was restored is there for its tester, the same to the byte, and for nobody else', async () => {
   const bytesOf = async (answer: request.Test) => (await answer.buffer(true).expect(200)).body as Buffer;
   const kept = await bytesOf(house.tester.call('get', `/v1/photos/${photo}`));
@@ -195,6 +212,7 @@ test('a backup that cannot be made leaves nothing of itself, and says so', async
   await expect(makeBackup({ ...source(), databaseUrl: 'postgresql://nobody:x@127.0.0.1:1/none' }, beside, silent)).rejects.toThrow(
     /^The backup was not made, and nothing of it is left; those before stay\. .*ECONNREFUSED/,
   );
+  await elsewhere((place) => expect(makeBackup(place, beside, silent)).rejects.toThrow(/holds no house, not even an empty one/));
   expect(await readdir(beside)).toEqual([]);
   await rm(beside, { recursive: true });
 });
@@ -215,7 +233,7 @@ test('a backup of a newer program is refused by its history', async () => {
   });
 });
 
-test('the newest stay, the oldest go, and what was cut off goes when a later one is whole', async () => {
+test('the newest stay, the oldest go, what was cut off goes when a later one is whole, and what has another name stays', async () => {
   const beside = await temporary('many');
   const day = (d: number) => new Date(Date.UTC(2026, 0, d, 2, 30));
   await makeBackup(source(), beside, silent, day(1));
@@ -224,15 +242,17 @@ test('the newest stay, the oldest go, and what was cut off goes when a later one
     'fairpull-2026-01-03T02-30-00Z',
     'fairpull-2026-01-02T09-00-00Z.part',
     'fairpull-2026-01-09T02-30-00Z.part',
-    'mine',
+    'fairpull-2025-12-31T02-30-00Z-before-upgrade',
+    'fairpull-of-the-other-house',
   ])
     await cp(await first(beside), join(beside, name), { recursive: true });
   expect(await forgetOldBackups(beside, 2)).toEqual(['fairpull-2026-01-01T02-30-00Z', 'fairpull-2026-01-02T09-00-00Z.part']);
   expect((await readdir(beside)).sort()).toEqual([
+    'fairpull-2025-12-31T02-30-00Z-before-upgrade',
     'fairpull-2026-01-02T02-30-00Z',
     'fairpull-2026-01-03T02-30-00Z',
     'fairpull-2026-01-09T02-30-00Z.part',
-    'mine',
+    'fairpull-of-the-other-house',
   ]);
   await rm(beside, { recursive: true });
 });

@@ -7,6 +7,7 @@ import pg from 'pg';
 import { readConfig } from '../../api/config.js';
 import { Database } from '../../api/platform/database/database.js';
 import { startEmbeddedPostgres } from '../../api/platform/embedded-postgres/start-embedded-postgres.js';
+import { withDatabase } from '../../api/platform/embedded-postgres/with-database.js';
 import { Jobs } from '../../api/platform/jobs/jobs.js';
 import { makeDataFolder, removeDataFolder, serverProcessId, waitUntil } from './data-folder.js';
 
@@ -42,6 +43,13 @@ async function endOf(child: ChildProcess, signal: NodeJS.Signals): Promise<void>
   child.kill(signal);
   await ended;
 }
+
+test('a command that looks for a house makes none where there is none, and says what to name', async () => {
+  await expect(withDatabase({ DATA_FOLDER: folder }, () => Promise.resolve())).rejects.toThrow(
+    `There is no house in ${folder}: name its folder in DATA_FOLDER, or its server in DATABASE_URL.`,
+  );
+  await expect(stat(join(folder, 'postgres', 'cluster'))).rejects.toThrow(/ENOENT/);
+});
 
 test('listens on the loopback address alone, asks for the password, and keeps it from others', async () => {
   const server = await startEmbeddedPostgres(folder);

@@ -115,7 +115,7 @@ onLinux(
 );
 
 onLinux(
-  'two starts at once take it over on two ports; neither takes it from the other; the last, ended with its shell as by npm, ends all',
+  'two starts at once take it over on two ports; neither takes it from the other, nor does a command beside them; the last, ended with its shell as by npm, ends all',
   async () => {
     const database = await serverProcessId(folder);
     const one = start();
@@ -125,6 +125,8 @@ onLinux(
     expect([await isReady(oneUrl), await isReady(otherUrl)]).toEqual([200, 200]);
     expect(await serverProcessId(folder)).toBe(database);
     expect(await readFile(join(folder, 'keys/signing-key.pem'), 'utf8')).toBe(key);
+    const told = start({}, process.execPath, [...START.slice(0, -1), 'api/rebuild-files-command.ts']);
+    expect([await told.exitCode, told.printed()]).toEqual([0, 'No file of any release is lost.\n']);
     one.child.kill('SIGINT');
     expect(await one.exitCode).toBe(0);
     expect(await isReady(otherUrl)).toBe(200);

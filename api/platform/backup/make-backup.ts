@@ -17,6 +17,8 @@ export interface BackupSource {
 const TOLD_EVERY_FILES = 2000;
 const PREFIX = 'fairpull-';
 const HALF = '.part';
+/** Whatever else lies there, as a backup that was given another name to stay, is nobody's to take away. */
+const NAMED = /^fairpull-\d{4}-\d\d-\d\dT\d\d-\d\d-\d\dZ(\.part)?$/;
 
 /**
  * Writes a backup into a new folder below the given one, while the program runs: the database as it is at one moment, then the files,
@@ -57,7 +59,9 @@ async function dumpDatabase(
   await client.connect();
   try {
     const tables: TableBackup[] = [];
-    for (const table of await beginSnapshot(client)) {
+    const there = await beginSnapshot(client);
+    if (there.length === 0) throw new Error('The database holds no house, not even an empty one. Name that of the house in DATABASE_URL.');
+    for (const table of there) {
       const written = await dumpRows(client, table, half);
       tables.push(written);
       say(`  ${written.name}: ${written.rows} rows`);
@@ -88,20 +92,16 @@ async function onDisk(folder: string): Promise<void> {
   await handle?.close();
 }
 
-/** Names of the finished backups in a folder, the oldest first. */
-async function finishedBackups(folder: string): Promise<string[]> {
-  return (await readdir(folder)).filter((name) => name.startsWith(PREFIX) && !name.endsWith(HALF)).sort();
-}
-
 /**
  * Takes away the oldest finished backups of a folder, and what was cut off before the newest of them.
  * @param keep how many stay
  * @returns names of those that were taken away
  */
 export async function forgetOldBackups(folder: string, keep: number): Promise<string[]> {
-  const finished = await finishedBackups(folder);
+  const named = (await readdir(folder)).filter((name) => NAMED.test(name)).sort();
+  const finished = named.filter((name) => !name.endsWith(HALF));
   const newest = finished.at(-1) ?? '';
-  const cutOff = (await readdir(folder)).filter((name) => name.startsWith(PREFIX) && name.endsWith(HALF) && name < newest);
+  const cutOff = named.filter((name) => name.endsWith(HALF) && name < newest);
   const old = [...finished.slice(0, Math.max(0, finished.length - keep)), ...cutOff];
   for (const name of old) await rm(join(folder, name), { recursive: true, force: true });
   return old;

@@ -13,12 +13,19 @@ export interface DatabasePlace {
   readonly dataFolder: string;
 }
 
-/** Runs a command on the database that DATABASE_URL names, else on the embedded server of DATA_FOLDER, which it starts or joins. */
-export async function withDatabase<Answer>(env: NodeJS.ProcessEnv, work: (place: DatabasePlace) => Promise<Answer>): Promise<Answer> {
+/**
+ * Runs a command on the database that DATABASE_URL names, else on the embedded server of DATA_FOLDER, which it starts or joins.
+ * @throws Error when there is no such server, unless the command may make one
+ */
+export async function withDatabase<Answer>(
+  env: NodeJS.ProcessEnv,
+  work: (place: DatabasePlace) => Promise<Answer>,
+  { mayMake = false } = {},
+): Promise<Answer> {
   const dataFolder = env['DATA_FOLDER'] || join(ROOT, '.data');
   const given = env['DATABASE_URL'];
   if (given) return work({ databaseUrl: env['DATABASE_OWNER_URL'] || given, programUrl: given, dataFolder });
-  const server = await startEmbeddedPostgres(dataFolder);
+  const server = await startEmbeddedPostgres(dataFolder, { mayMake });
   try {
     return await work({ databaseUrl: server.url, programUrl: server.programUrl, dataFolder });
   } finally {

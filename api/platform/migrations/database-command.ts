@@ -59,4 +59,4 @@ async function missingSql(databaseUrl: string): Promise<string> {
 }
 
 const [command, name] = process.argv.slice(2);
-process.exitCode = await withDatabase(process.env, (place) => runCommand(command, name, place));
+process.exitCode = await withDatabase(process.env, (place) => runCommand(command, name, place), { mayMake: true });

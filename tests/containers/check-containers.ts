@@ -75,8 +75,9 @@ async function check(env: Record<string, string>): Promise<void> {
     say(`the image is built: ${inMb(bytes)} MB, ${inMb(bytes - base)} MB of it above its base`);
     await compose('up', '--detach', '--no-build', '--wait');
     say('everything is up and healthy');
-    await walk(run, compose);
+    const backup = await walk(run, compose);
     await stopGracefully(run, compose);
+    await comeBack(run, compose, backup);
   } catch (error) {
     faults.push((error as Error).message);
     console.error((error as Error).message);
@@ -88,7 +89,8 @@ async function check(env: Record<string, string>): Promise<void> {
   process.exitCode = faults.length === 0 ? 0 : 1;
 }
 
-async function walk(run: Run, compose: Compose): Promise<void> {
+/** @returns where the worker put a backup of the house at its end */
+async function walk(run: Run, compose: Compose): Promise<string> {
   const call = (method: Method, path: string) => request(URL_OF_HOUSE)[method](path);
   const invitation = await compose('exec', '-T', 'api', 'node', 'api/invite-first-admin.js');
   const admin = await enter(call, secretIn(invitation), 'admin');
@@ -135,10 +137,16 @@ async function walk(run: Run, compose: Compose): Promise<void> {
   );
   const backup = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'backup', '/data/backups');
   const made = /The backup is in (\S+)\./.exec(backup)?.[1] ?? '';
-  const seen = await compose('exec', '-T', 'worker', 'node', 'api/backup-command.js', 'check', made);
-  expectThat('a backup is made in the container and reads well', seen.includes('Every part is as it was written.'));
+  const drilled = ['node', 'api/backup-command.js', 'check', made, '--drill'];
+  const seen = await compose('run', '--rm', '-T', '-e', 'TMPDIR=/data/backups', 'migrate', ...drilled);
+  const isWhole = seen.includes('3 releases verified') && seen.includes('Every part is as it was written.');
+  expectThat('a backup is made in the container, reads well, and comes back whole in a drill', isWhole);
+  await compose('exec', '-T', 'worker', 'bash', '-c', 'rm /data/files/releases/2026/1/*/documents/edition.json');
+  const rebuilt = await compose('exec', '-T', 'worker', 'node', 'api/rebuild-files-command.js');
+  expectThat('a file that is lost is made again', rebuilt.includes('2026/1: 1 files made again, as they were signed.'));
   await compose('stop', 'api');
   expectThat('without a server the proxy still gives out what never changes', (await fetch(URL_OF_HOUSE + NEVER_CHANGES)).ok);
+  return made;
 }
 
 /** What an operator does to a house that is read all the while. */
@@ -153,15 +161,17 @@ async function goThrough(run: Run, compose: Compose, traffic: Traffic, editor: C
   const scaled = (api: number, worker: number) =>
     compose('up', '--detach', '--no-build', '--no-recreate', '--wait', '--scale', `api=${api}`, '--scale', `worker=${worker}`);
   await counted('to two servers and two workers', () => scaled(2, 2));
-  await counted('a correction by one of two workers', async () => {
-    await publish(editor, '2026', await erratumFor(editor, '2026', 'catalogueError', 'A name was misread.'));
-    await untilShown('/editions/2026/', 'misread');
-  });
+  const correct = async (words: string) => {
+    await publish(editor, '2026', await erratumFor(editor, '2026', 'catalogueError', words));
+    await untilShown('/editions/2026/', words);
+  };
+  await counted('a correction by one of two workers', () => correct('A name was misread.'));
   await counted('servers restarted one after the other, again and again', () => restartInTurn(run, compose, traffic));
   await counted('the database restarts', async () => {
     await compose('restart', 'db');
     await untilReady();
   });
+  await counted('a correction by a worker whose database had gone', () => correct('Another was, too.'));
   await counted('back to one server and one worker', () => scaled(1, 1));
 }
 
@@ -215,4 +225,15 @@ async function stopGracefully(run: Run, compose: Compose): Promise<void> {
     `all stop when asked: ${codes.map(([name, code]) => `${name.replace('fairpull-check-', '')} ${code}`).join(', ')}`,
     codes.every(([, code]) => code !== '137'),
   );
+}
+
+/** Everything is lost but the backups. */
+async function comeBack(run: Run, compose: Compose, backup: string): Promise<void> {
+  await compose('down');
+  for (const volume of ['database', 'files', 'site', 'keys']) await run('docker', ['volume', 'rm', `fairpull-check_${volume}`]);
+  await compose('run', '--rm', '-T', 'migrate', 'node', 'api/backup-command.js', 'restore', backup);
+  await compose('up', '--detach', '--no-build', '--wait');
+  await untilShown('/editions/2026/', 'Another was, too.');
+  const { items } = (await (await fetch(`${URL_OF_HOUSE}/v1/releases`)).json()) as { items: unknown[] };
+  expectThat('a house that lost everything but its backups comes back from one', items.length === 3);
 }

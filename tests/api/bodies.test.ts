@@ -1,3 +1,4 @@
+import { Logger } from '@nestjs/common';
 import { connect } from 'node:net';
 import type { AddressInfo, Socket } from 'node:net';
 import { deflateSync } from 'node:zlib';
@@ -154,16 +155,21 @@ test('a client has 15 s for the head of a request, and 120 for all of it', () =>
   expect(server.keepAliveTimeout).toBe(72_000);
 });
 
-test('a client that sends on and on, the head of a request or its body, is told that it is too slow, and its connection is closed', async () => {
+test('a client that sends on and on, the head of a request or its body, is told that it is too slow, its connection is closed, and nobody is alarmed', async () => {
   const hurried = await createTestApplication({ HEAD_WITHIN_SECONDS: '0.1' });
+  const said: unknown[] = [];
+  const log = jest.spyOn(Logger.prototype, 'error').mockImplementation((words: unknown) => void said.push(words));
   await hurried.app.listen(0, '127.0.0.1');
   const slowly = (socket: Socket): void => {
     const timer = setInterval(() => socket.write('x'), 20);
     socket.on('close', () => clearInterval(timer));
   };
   const head = 'POST /v1/sessions HTTP/1.1\r\nHost: x\r\nContent-Type: application/json\r\nContent-Length: 1000\r\n';
-  const answers = await Promise.all([raw(`${head}X-Slow: `, hurried, slowly), raw(`${head}\r\n"`, hurried, slowly)]);
-  for (const answer of answers) expect(answer).toMatch(/^HTTP\/1\.1 408 [\s\S]*application\/problem\+json[\s\S]*request\/too-slow/);
+  for (const answer of await Promise.all([raw(`${head}X-Slow: `, hurried, slowly), raw(`${head}\r\n"`, hurried, slowly)]))
+    expect(answer).toMatch(/^HTTP\/1\.1 408 [\s\S]*application\/problem\+json[\s\S]*request\/too-slow/);
+  const { text } = await hurried.call('get', '/metrics').expect(200);
+  expect([said, text.match(/status_code="5/)]).toEqual([[], null]);
+  log.mockRestore();
   await hurried.close();
 }, 30_000);
 
@@ -181,12 +187,17 @@ test('two servers count together what one network asks', async () => {
   const one = await createTestApplication({ REQUESTS_PER_MINUTE: '6' });
   const config = readConfig({ DATABASE_URL: one.databaseUrl, DATA_FOLDER: one.dataFolder, LOG_LEVEL: 'silent', REQUESTS_PER_MINUTE: '6' });
   const other = await createApp({ config });
-  const told = async () => (await runSql(one.databaseUrl, 'SELECT coalesce(sum(requests), 0)::int AS n FROM request_count'))[0]?.['n'];
+  const counted = async () => (await runSql(one.databaseUrl, 'SELECT coalesce(sum(requests), 0)::int AS n FROM request_count'))[0]?.['n'];
+  const isTold = async (requests: number) => {
+    for (const end = Date.now() + 10_000; (await counted()) !== requests && Date.now() < end;)
+      await new Promise((resume) => setTimeout(resume, 20));
+    expect(await counted()).toBe(requests);
+  };
   try {
     for (let i = 0; i < 4; i++) await one.call('get', '/v1/accounts/me').expect(401);
-    while ((await told()) !== 4) await new Promise((resume) => setTimeout(resume, 20));
+    await isTold(4);
     await request(other.getHttpServer()).get('/v1/accounts/me').expect(401);
-    while ((await told()) !== 5) await new Promise((resume) => setTimeout(resume, 20));
+    await isTold(5);
     await request(other.getHttpServer()).get('/v1/accounts/me').expect(401);
     const limited = await request(other.getHttpServer()).get('/v1/accounts/me').expect(429);
     expect(Number(limited.headers['retry-after'])).toBeGreaterThan(0);

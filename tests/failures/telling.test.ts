@@ -13,6 +13,7 @@ import { PublishedReleases } from '../../api/releases/published-releases.read-mo
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { createHouse, workEdition } from '../support/house.js';
+import { runSql } from '../support/run-sql.js';
 import { moveEdition, publish } from '../support/season.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { TestApplication } from '../support/test-application.js';
@@ -110,6 +111,8 @@ test('every figure that the starter dashboard and the alerts ask for is told, un
   await jobs.order(null, BACKUPS, {});
   while ((await jobs.lastOf(BACKUPS))[0]?.state !== 'done') await new Promise((resume) => setTimeout(resume, 50));
   await jobs.order(null, { name: 'of-no-worker', policy: 'short' }, {});
+  // It was ordered for now an hour ago: until now there was nothing to do.
+  await runSql(databaseUrl, `UPDATE pgboss.job SET created_on = created_on - interval '1 hour' WHERE name = 'of-no-worker'`);
   await house.t.call('get', '/v1/editions/2026').expect(200);
   const text = await metrics();
   const told = new Set([...text.matchAll(/^([a-z_]+?)(?:\{.*\})? [\d.e+-]+$/gm)].map(([, metric]) => metric));
@@ -128,6 +131,7 @@ test('every figure that the starter dashboard and the alerts ask for is told, un
   expect(text).toMatch(/fairpull_orders_open\{queue="of-no-worker",state="waiting"\} 1\n/);
   expect(text).toMatch(/fairpull_published_reads_total [1-9]\d*\n/);
   const figure = (name: string) => Number(new RegExp(`^${name} (\\S+)$`, 'm').exec(text)?.[1]);
+  expect(figure('fairpull_orders_oldest_seconds{queue="of-no-worker"}')).toBeLessThan(600);
   expect(figure('fairpull_disk_free_bytes{folder="\\."}')).toBeGreaterThan(1e6);
   expect(Date.now() / 1000 - figure('fairpull_last_backup_timestamp_seconds')).toBeLessThan(3600);
   await house.t.close();

@@ -56,14 +56,18 @@ export class Metrics {
     });
     new Gauge({
       name: 'fairpull_orders_oldest_seconds',
-      help: 'Age of the oldest order that may be taken up.',
+      help: 'How long the order has been due that waits longest to be taken up.',
       labelNames: ['queue'],
       registers,
       async collect() {
         this.reset();
         const now = Date.now();
-        const due = (await open()).filter(({ nextAttemptAt }) => nextAttemptAt !== null && Date.parse(nextAttemptAt) <= now);
-        for (const { queue, orderedAt } of due.toReversed()) this.set({ queue }, (now - Date.parse(orderedAt)) / 1000);
+        const waiting = (await open()).flatMap(({ queue, nextAttemptAt: at }) =>
+          at === null ? [] : [{ queue, dueForS: (now - Date.parse(at)) / 1000 }],
+        );
+        // The longest of a queue comes last, and stays.
+        waiting.sort((one, other) => one.dueForS - other.dueForS);
+        for (const { queue, dueForS } of waiting) if (dueForS >= 0) this.set({ queue }, dueForS);
       },
     });
   }

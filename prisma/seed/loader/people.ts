@@ -1,7 +1,6 @@
 import { demoAccounts, demoAdmin, demoEditor, demoReviewers, demoTesters } from '../demo-accounts.js';
 import type { DemoAccount } from '../demo-accounts.js';
 import { HouseClient } from './house-client.js';
-import { inParallel } from './in-parallel.js';
 
 /** Everybody who works a winter, signed in. */
 export interface People {
@@ -32,10 +31,11 @@ export async function makeAccounts(url: string, firstInvitation: string): Promis
 export async function signEverybodyIn(url: string): Promise<People> {
   const signIn = (account: DemoAccount) => HouseClient.signedIn(url, account);
   const [admin, editor] = await Promise.all([signIn(demoAdmin), signIn(demoEditor)]);
-  return { admin, editor, reviewers: await inParallel(demoReviewers, signIn), testers: await inParallel(demoTesters, signIn) };
+  const [reviewers, testers] = [await Promise.all(demoReviewers.map(signIn)), await Promise.all(demoTesters.map(signIn))];
+  return { admin, editor, reviewers, testers };
 }
 
 /** Takes the winter's tokens away again. */
 export async function signEverybodyOut({ admin, editor, reviewers, testers }: People): Promise<void> {
-  await inParallel([admin, editor, ...reviewers, ...testers], (person) => person.signOut());
+  await Promise.all([admin, editor, ...reviewers, ...testers].map((person) => person.signOut()));
 }

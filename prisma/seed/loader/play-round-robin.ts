@@ -2,7 +2,6 @@ import { roundRobinPulls } from '../bench/round-robin-pulls.js';
 import type { SeasonPlan } from '../season/season-plan.js';
 import { daysAfter } from '../season/seasons.js';
 import { ROUND_ROBIN } from '../season/story.js';
-import { inParallel } from './in-parallel.js';
 import { noted } from './stage.js';
 import type { Stage } from './stage.js';
 
@@ -20,7 +19,7 @@ export async function playRoundRobin({ people, clock, blindCodes }: Stage, seed:
   });
   const { editor, testers } = people;
   const path = `/v1/round-robins/${plan.slug}`;
-  const accounts = await inParallel(testers, async (tester) => (await tester.get<{ id: string }>('/v1/accounts/me')).id);
+  const accounts = await Promise.all(testers.map(async (tester) => (await tester.get<{ id: string }>('/v1/accounts/me')).id));
   const { version } = await editor.post<RoundRobin>('/v1/round-robins', {
     body: { ...plan, spools: pulled.map(({ code }) => code), testers: accounts },
   });

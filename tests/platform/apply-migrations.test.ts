@@ -1,9 +1,9 @@
 import { mkdir, mkdtemp, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import pg from 'pg';
 import { CLIENT, generateClient, sqlFromMigrationsToModels, sqlToModels } from '../../.config/models.js';
 import { applyMigrations, pendingMigrations } from '../../api/platform/migrations/apply-migrations.js';
+import { runSql } from '../support/run-sql.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
 
@@ -21,15 +21,7 @@ afterEach(async () => {
   await rm(folder, { recursive: true });
 });
 
-async function query(sql: string): Promise<Record<string, unknown>[]> {
-  const client = new pg.Client({ connectionString: database.url });
-  await client.connect();
-  try {
-    return (await client.query<Record<string, unknown>>(sql)).rows;
-  } finally {
-    await client.end();
-  }
-}
+const query = (sql: string) => runSql(database.url, sql);
 
 async function write(name: string, sql: string): Promise<void> {
   await mkdir(join(folder, name), { recursive: true });
@@ -41,6 +33,16 @@ test('applies what is missing, in the order of the names, and nothing twice', as
   await write('001_first', 'CREATE TABLE spool (id int);');
   expect(await applyMigrations(database.url, folder)).toEqual(['001_first', '002_second']);
   expect(await applyMigrations(database.url, folder)).toEqual([]);
+});
+
+test('a server that is too old is refused by its name, before anything is done', async () => {
+  await query(`CREATE FUNCTION current_setting(name text) RETURNS text LANGUAGE sql
+    AS $$ SELECT CASE name WHEN 'server_version' THEN '14.18' WHEN 'server_version_num' THEN '140018' END $$`);
+  const name = new URL(database.url).pathname.slice(1);
+  await query(`ALTER DATABASE ${name} SET search_path = public, pg_catalog`);
+  await write('001_first', 'CREATE TABLE spool (id int);');
+  await expect(applyMigrations(database.url, folder)).rejects.toThrow('The server is PostgreSQL 14.18; this program needs 15 or newer.');
+  expect(await query(`SELECT to_regclass('spool') AS spool`)).toEqual([{ spool: null }]);
 });
 
 test('a failing migration leaves nothing behind, and the message gives its line', async () => {

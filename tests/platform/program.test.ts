@@ -2,7 +2,6 @@ import { execFileSync } from 'node:child_process';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { requireVersion } from '../../api/platform/database/require-server.js';
 import { commitOf } from '../../api/platform/program/commit-of.js';
 import { digestOfSources } from '../../api/platform/program/digest-of-sources.js';
 
@@ -68,9 +67,4 @@ test('a digest of sources changes with a file and its name, and leaves out what 
   expect(await digestOfSources(['site/look', '.swcrc'])).toBe(all);
   expect(await digestOfSources(['site/look'])).not.toBe(all);
   expect(await digestOfSources(['site/look', '.swcrc'], 'site/look')).toBe(await digestOfSources(['.swcrc']));
-});
-
-test('a server that is too old is refused by name', () => {
-  expect(() => requireVersion(140_018, '14.18')).toThrow('The server is PostgreSQL 14.18; this program needs 15 or newer.');
-  expect(() => requireVersion(150_000, '15.0')).not.toThrow();
 });

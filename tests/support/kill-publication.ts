@@ -37,7 +37,8 @@ export function startWorker({ t }: Pick<House, 't'>, address: string, LOG_LEVEL:
   return spawn(process.execPath, ['--import', './.config/load-typescript.mjs', 'api/worker.ts'], { env, stdio });
 }
 
-const filesIn = async (folder: string): Promise<number> => {
+/** How many files lie below a folder; none where it is not there. */
+export const filesIn = async (folder: string): Promise<number> => {
   const entries = await readdir(folder, { recursive: true, withFileTypes: true }).catch(() => []);
   return entries.filter((entry) => entry.isFile()).length;
 };

@@ -1,8 +1,13 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
 import { mkdir, mkdtemp, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import pg from 'pg';
+import { text as readText } from 'node:stream/consumers';
 import { loadWithMark, readContents, removeHalfDemo, wasDemoCutOff } from '../../api/first-run.js';
+import { inventDemo } from '../../prisma/seed/demo.js';
+import { keptWinters } from '../../prisma/seed/kept/lay-winter.js';
+import { runSql } from '../support/run-sql.js';
 import { createTestDatabase } from '../support/test-database.js';
 import type { TestDatabase } from '../support/test-database.js';
 
@@ -19,15 +24,7 @@ afterEach(async () => {
   await rm(folder, { recursive: true });
 });
 
-async function query(sql: string): Promise<Record<string, unknown>[]> {
-  const client = new pg.Client({ connectionString: database.url });
-  await client.connect();
-  try {
-    return (await client.query<Record<string, unknown>>(sql)).rows;
-  } finally {
-    await client.end();
-  }
-}
+const query = (sql: string) => runSql(database.url, sql);
 
 const addAccount = (email: string) =>
   query(
@@ -75,4 +72,30 @@ test('half a demo is removed with its files and its mark; what else is in the fo
   await expect(stat(join(folder, 'files'))).rejects.toThrow(/ENOENT/);
   expect((await stat(join(folder, 'keys/signing-key.pem'))).isFile()).toBe(true);
   expect(wasDemoCutOff(folder)).toBe(false);
+});
+
+describe('the winters that are kept', () => {
+  test('are laid where all of them fit the schema, and the owner of the database is its superuser', async () => {
+    const seasons = inventDemo().seasons.map(({ season }) => season.slug);
+    expect((await keptWinters(database.url, seasons))?.size).toBe(4);
+    expect(await keptWinters(database.url, [...seasons, '2031'])).toBeNull();
+    expect(await keptWinters(database.programUrl, seasons)).toBeNull();
+    await query(
+      `UPDATE "_prisma_migrations" SET checksum = reverse(checksum) WHERE migration_name = (SELECT max(migration_name) FROM "_prisma_migrations")`,
+    );
+    expect(await keptWinters(database.url, seasons)).toBeNull();
+  });
+
+  test('are played elsewhere, which is said', async () => {
+    const env = { PATH: process.env['PATH'], DATABASE_URL: database.programUrl, DATA_FOLDER: folder, LOG_LEVEL: 'silent' };
+    const loader = spawn(process.execPath, ['--import', './.config/load-typescript.mjs', 'prisma/seed/load-demo.ts'], { env });
+    const said = readText(loader.stdout);
+    const ended = once(loader, 'exit');
+    const played = () => query('SELECT 1 FROM maker LIMIT 1');
+    while (loader.exitCode === null && (await played()).length === 0) await new Promise((resume) => setTimeout(resume, 100));
+    loader.kill('SIGKILL');
+    await ended;
+    expect(await said).toMatch(/^ {2}The winters are played, spool by spool, .* does not fit this database/);
+    expect(await played()).toHaveLength(1);
+  });
 });

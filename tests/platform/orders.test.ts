@@ -46,4 +46,4 @@ test('who carries out orders is told of one when its transaction is done, also o
   const second = next();
   await t.app.get(Database).transaction((tx) => jobs.order(tx, queue, { edition: 'now' }));
   expect(await second).toEqual({ edition: 'now' });
-});
+}, 20_000);

@@ -8,7 +8,9 @@ import { CONFIG, type Config } from '../../api/config.js';
 import { BuildSite } from '../../api/releases/site/build-site.js';
 import { PublishRelease } from '../../api/releases/publication/publish-release.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
+import { PublishedReleases } from '../../api/releases/published-releases.read-model.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { ReleasesReadModel } from '../../api/releases/releases.read-model.js';
 import { readWords } from '../../site/src/languages/read-words.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
@@ -17,6 +19,7 @@ import { linksIn, oddNumberIn, pagesOf } from '../support/site-folder.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
 
 const LOST = 'documents/variants/gannet-20.json';
+const NEVER = 'documents/variants/nobody.json';
 
 let house: House;
 let site: string;
@@ -207,14 +210,26 @@ describe('when a file of an old release is lost', () => {
     expect(await current()).toBe(before);
   });
 
-  test('the API tells what is lost from what never was', async () => {
+  test('the API tells what is lost from what never was, and nothing is computed as if what is lost had never been', async () => {
     const ask = async (path: string) => {
-      const { status, body } = await house.t.call('get', `/v1/releases/2026/1/${path}`).set('Accept-Encoding', 'identity');
+      const { status, body } = await house.t.call('get', path).set('Accept-Encoding', 'identity');
       return [status, body.code, body.detail];
     };
     jest.spyOn(Logger.prototype, 'error').mockImplementation(() => undefined);
-    expect(await ask(LOST)).toEqual([500, 'releases/file-lost', `Release 2026/1 has lost ${LOST}.`]);
-    expect((await ask('documents/variants/nobody.json')).slice(0, 2)).toEqual([404, 'request/not-found']);
+    const words = `Release 2026/1 has lost ${LOST}.`;
+    expect(await ask(`/v1/releases/2026/1/${LOST}`)).toEqual([500, 'releases/file-lost', words]);
+    expect((await ask(`/v1/releases/2026/1/${NEVER}`)).slice(0, 2)).toEqual([404, 'request/not-found']);
+    const releases = house.t.app.select(ReleasesModule);
+    const [served, kept] = [releases.get(PublishedReleases), releases.get(ReleasesReadModel)];
+    const [ofServed, ofKept] = [served.find('2026', 1)!, (await kept.find('2026', 1))!];
+    await expect(served.document(ofServed, LOST)).rejects.toThrow(words);
+    await expect(kept.document(ofKept, LOST)).rejects.toThrow(words);
+    expect([await served.document(ofServed, NEVER), await kept.document(ofKept, NEVER)]).toEqual([null, null]);
+    const table = await fileOf(3, 'csv/results.csv');
+    await rename(table, `${table}.lost`);
+    const lost = await ask('/v1/results.csv');
+    await rename(`${table}.lost`, table);
+    expect(lost).toEqual([500, 'releases/file-lost', 'Release 2026/3 has lost csv/results.csv.']);
     jest.restoreAllMocks();
   });
 

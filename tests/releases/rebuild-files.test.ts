@@ -1,10 +1,13 @@
 import { readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
+import { FileStore } from '../../api/platform/file-store/file-store.js';
 import { RebuildFiles } from '../../api/releases/publication/rebuild-files.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
+import { ReleasesReadModel } from '../../api/releases/releases.read-model.js';
 import { releasesAt } from '../../api/releases/verify/release-source.js';
 import { verifyRelease } from '../../api/releases/verify/verify-release.js';
+import { HeldAtOnce } from '../support/held-at-once.js';
 import { createHouse, workEdition } from '../support/house.js';
 import type { House } from '../support/house.js';
 import { erratumFor, moveEdition, publish } from '../support/season.js';
@@ -57,6 +60,21 @@ test('a changed file is made again too; what nothing makes as it was signed stay
     { release: '2026/2', rebuilt: [], lost: ['bundle.json'] },
   ]);
   await expect(readFile(join(second, 'bundle.json'))).rejects.toThrow(/ENOENT/);
+});
+
+test('who corrects a release holds a few of its files at once, of the one before and of the new one', async () => {
+  const [files, releases] = [house.t.app.get(FileStore, { strict: false }), house.t.app.select(ReleasesModule).get(ReleasesReadModel)];
+  const [write, document] = [files.write.bind(files), releases.document.bind(releases)];
+  const [written, read] = [new HeldAtOnce(10), new HeldAtOnce(10)];
+  files.write = (path, content) => write(path, typeof content === 'string' ? content : written.pass(content));
+  releases.document = async <Kind>(...which: Parameters<typeof document>) => {
+    const found = await document<Kind & object>(...which);
+    return found && read.pass(found);
+  };
+  await publish(house.editor, '2026', await erratumFor(house.editor, '2026', 'catalogueError', 'Another name.'));
+  Object.assign(files, { write });
+  Object.assign(releases, { document });
+  for (const { most } of [written, read]) expect([most > 0, most <= 10, most]).toEqual([true, true, most]);
 });
 
 async function withdrawOne(): Promise<void> {

@@ -1,7 +1,7 @@
 // Runs before `npm start` and `npm test`, on whatever Node the machine has (20.20 or newer) and with nothing installed yet:
 // installs what package-lock.json names (for `npm start` without the packages for development) and, where the machine's Node is too old,
 // Node itself from .config/node/. Does nothing when both are there.
-import { spawn } from 'node:child_process';
+import { execFileSync, spawn } from 'node:child_process';
 import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
 import { join, relative } from 'node:path';
@@ -10,6 +10,8 @@ import { fileURLToPath } from 'node:url';
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const NODE_MODULES = join(ROOT, 'node_modules');
 const INSTALL_STAMP = join(NODE_MODULES, '.fairpull-installed');
+/** npm reads it before package-lock.json. */
+const ADDRESSED_LOCK = join(ROOT, 'npm-shrinkwrap.json');
 const NODE_FOLDER = join(ROOT, '.config', 'node');
 const isForStart = process.argv.includes('--for-start');
 /** The oldest Node that every part of the program runs on. */
@@ -25,13 +27,16 @@ const fail = (sentence) => {
   process.exit(1);
 };
 
-/** Runs a program with its output shown, and says every ten seconds that it still runs. */
+/**
+ * Runs a program, and says every ten seconds that it still runs.
+ * @throws Error with all that it said when it fails
+ */
 function run(what, command, args) {
   const startedAt = Date.now();
   const seconds = () => `${Math.round((Date.now() - startedAt) / 1000)} s`;
   console.log(`${what} …`);
   const ticker = setInterval(() => console.log(`  … ${seconds()}`), TICK_MS);
-  return new Promise((resolve) => {
+  return new Promise((resolve, reject) => {
     const child = spawn(command, args, { cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'] });
     let output = '';
     const collect = (chunk) => (output += chunk);
@@ -40,7 +45,7 @@ function run(what, command, args) {
     child.on('error', (error) => (output += error.message));
     child.on('close', (exitCode) => {
       clearInterval(ticker);
-      if (exitCode !== 0) fail(`${what} failed after ${seconds()} (exit code ${exitCode}). Its words:\n${output}`);
+      if (exitCode !== 0) return reject(new Error(`${what} failed after ${seconds()} (exit code ${exitCode}). Its words:\n${output}`));
       console.log(`  done in ${seconds()}`);
       resolve();
     });
@@ -67,18 +72,47 @@ async function ensureInstalled() {
   if (stamp === all || (isForStart && stamp === forStart)) return;
   const lacksForTests = !isForStart && stamp.endsWith(LACKS_FOR_TESTS);
   if (lacksForTests || !isInstalledByHand(lock)) {
-    await install('Installing packages (npm ci), once', isForStart ? ['--omit=dev'] : []);
+    await installAddressed('Installing packages (npm ci), once', isForStart ? ['--omit=dev'] : [], lock);
     if (isForStart) leaveOutWhatDevelopersRead();
   }
   writeFileSync(INSTALL_STAMP, isForStart ? forStart : all);
 }
 
-function install(what, options) {
-  const npm = process.env.npm_execpath;
-  if (!npm) fail('This program is a part of `npm start` and `npm test`; run one of these.');
+function npm() {
+  const program = process.env.npm_execpath;
+  if (!program) fail('This program is a part of `npm start` and `npm test`; run one of these.');
   // The machine's own Node: npm ci removes the one inside node_modules first.
-  const node = process.env.npm_node_execpath ?? process.execPath;
-  return run(what, node, [npm, 'ci', '--no-audit', '--no-fund', '--loglevel=error', ...options]);
+  return { node: process.env.npm_node_execpath ?? process.execPath, program };
+}
+
+function install(what, options) {
+  const { node, program } = npm();
+  return run(what, node, [program, 'ci', '--no-audit', '--no-fund', '--loglevel=error', ...options]);
+}
+
+/**
+ * The lock names packages and their digests, no server; told no addresses, npm asks what versions there are of each package, which takes
+ * as long as all the rest. It is told where registries have them; where one has them elsewhere it asks.
+ */
+async function installAddressed(what, options, lock) {
+  const { node, program } = npm();
+  const registry = execFileSync(node, [program, 'config', 'get', 'registry'], { cwd: ROOT, encoding: 'utf8' }).trim();
+  writeFileSync(ADDRESSED_LOCK, addressed(lock, registry.replace(/\/$/, '')));
+  await install(what, options).catch((error) => {
+    rmSync(ADDRESSED_LOCK);
+    if (!error.message.includes('E404')) throw error;
+    return install(what, options);
+  });
+  rmSync(ADDRESSED_LOCK, { force: true });
+}
+
+function addressed(lock, registry) {
+  const parsed = JSON.parse(lock);
+  for (const [path, entry] of Object.entries(parsed.packages).filter(([path]) => path !== '')) {
+    const name = entry.name ?? path.split('node_modules/').at(-1);
+    entry.resolved = `${registry}/${name}/-/${name.split('/').at(-1)}-${entry.version}.tgz`;
+  }
+  return JSON.stringify(parsed);
 }
 
 /** A second compiler and its words in thirteen languages; colours for some 300 languages of programs, of which no page shows one; tests; a second form of a page's script. */
@@ -140,7 +174,13 @@ function layNodeOut() {
   else symlinkSync(relative(join(NODE_MODULES, '.bin'), nodeProgram), pinnedNode);
 }
 
-await Promise.all([ensureInstalled(), fetchNode()]);
-// npm ci empties the place where it is looked for.
-await fetchNode();
-layNodeOut();
+try {
+  // One that was cut off left it.
+  rmSync(ADDRESSED_LOCK, { force: true });
+  await Promise.all([ensureInstalled(), fetchNode()]);
+  // npm ci empties the place where it is looked for.
+  await fetchNode();
+  layNodeOut();
+} catch (error) {
+  fail(error.message);
+}

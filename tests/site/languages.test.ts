@@ -83,7 +83,10 @@ test('numbers of a page stand as its language writes them, on one line with thei
   expect(figuresOfPage(page, ',')).toBe(
     '<td data-value="98.2" aria-label="98,2\u00a0N">98,2\u00a0N (96,10 to 99,3)</td><code>7.82</code><p>6.3.2.2 at http://127.0.0.1/v1.2/ −0,5\u00a0%</p><script>x = 1.5;</script>',
   );
-  // A size is a designation, as labels print it.
+  // A name that has a number, and a size, which is a designation as labels print it.
+  expect(figuresOfPage('<a href="/" translate="no">Some licence 4.0</a> 1.5', ',')).toBe(
+    '<a href="/" translate="no">Some licence 4.0</a> 1,5',
+  );
   expect(figuresOfPage('<p>Kelpseam 8, PE 1.0: 1.03 PE</p>', ',')).toBe('<p>Kelpseam 8, PE 1.0: 1,03 PE</p>');
   expect(figuresOfPage('<p title="98.2 N">4 Nylon lines, 95 %</p>', '.')).toBe('<p title="98.2\u00a0N">4 Nylon lines, 95\u00a0%</p>');
 });

@@ -82,7 +82,17 @@ test('a table becomes a picture that says which house, edition, revision, date a
   const { name, bytes } = await saved('SVG');
   expect(name).toMatch(/^breaking-stress-winter-2026.*\.svg$/);
   const svg = bytes.toString();
-  for (const words of [SOURCE, `https://trials.example${LASTING}`, 'Breaking stress, Winter 2026', 'MPa']) expect(svg).toContain(words);
+  const words = [SOURCE, `https://trials.example${LASTING}`, 'Breaking stress, Winter 2026', 'MPa', 'More is better.'];
+  for (const said of [...words, 'Invented figures for demonstration']) expect([said, svg.includes(said)]).toEqual([said, true]);
+  // What stands beside a row on the page does so in the picture: that it could be first, and that words stand beside its figures.
+  expect(svg).not.toMatch(/stroke-width="3"|†/);
+  await page.evaluate(`(() => {
+    const rows = [...document.querySelectorAll('#standings tbody tr')];
+    for (const row of rows.slice(0, 2)) row.querySelector('.marks').classList.add('first');
+    rows[0].querySelector('th').append('†');
+  })()`);
+  const marked = (await saved('SVG')).bytes.toString();
+  expect([marked.match(/stroke-width="3"/g)?.length, marked.includes('>† words stand beside its figures<')]).toEqual([2, true]);
   const values = await page.locator('#standings td.value .si').allTextContents();
   expect(values.length).toBeGreaterThan(10);
   for (const value of values) expect(svg).toContain(`>${/[\d.]+/.exec(value)?.[0] ?? value}<`);

@@ -1,4 +1,6 @@
 import { say } from '../words/say.js';
+import { shownText } from './shown-text.js';
+
 /** What a page offers to those who tell others of it: its citation to copy, a link to each row, each table and chart as a picture. */
 class PassOn extends HTMLElement {
   connectedCallback() {
@@ -32,7 +34,10 @@ class PassOn extends HTMLElement {
       if (!one) return;
       const { savePicture } = await import('./save-picture.js');
       const { title = '', source = '', address = '' } = this.dataset;
-      told.textContent = say`Saved as ${await savePicture(one, kind, { title, name: nameOf(one), source, address })}.`;
+      const [name, mark] = [nameOf(one), document.querySelector('header .mark')?.textContent];
+      const frame = { title, name: title.startsWith(name) ? '' : name, source: mark ? `${source}. ${mark}` : source, address };
+      const file = await savePicture(one, kind, frame);
+      told.textContent = say`Saved as ${file}.`;
     };
     const part = document.createElement('p');
     part.hidden = pictured.length === 0;
@@ -57,13 +62,10 @@ const LONGEST = 60;
 
 /** What a table or chart is called: by its own first sentence, else by the heading above it. */
 function nameOf(one: HTMLElement): string {
-  const headings = [...document.querySelectorAll('main :is(h1, h2, h3, details:has(table, figure) > summary)')];
+  const headings = [...document.querySelectorAll<HTMLElement>('main :is(h1, h2, h3, details:has(table, figure) > summary)')];
   const above = headings.findLast((heading) => heading.compareDocumentPosition(one) & Node.DOCUMENT_POSITION_FOLLOWING);
-  const own = one.querySelector('figcaption')?.textContent ?? above?.textContent ?? '';
-  const [sentence = ''] = own
-    .trim()
-    .replaceAll(/\s+/g, ' ')
-    .split(/(?<=\.) /);
+  const own = one.querySelector('figcaption') ?? above;
+  const [sentence = ''] = own ? shownText(own).split(/(?<=\.) /) : [];
   return sentence.replace(/\.$/, '');
 }
 

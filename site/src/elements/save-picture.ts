@@ -1,13 +1,13 @@
 import { chartPicture } from './chart-picture.js';
 import { framed, type Frame } from './picture-frame.js';
-import { tablePicture } from './table-picture.js';
+import { notesOn, tablePicture } from './table-picture.js';
 
 /** Twice as fine as on the page, for screens and print. */
 const FINENESS = 2;
 
 /** Saves a table or chart of the page as it stands, in the reader's units and theme. @returns the name of the file */
 export async function savePicture(one: HTMLElement, kind: 'png' | 'svg', frame: Frame): Promise<string> {
-  const svg = framed(one instanceof HTMLTableElement ? tablePicture(one) : chartPicture(one), frame);
+  const svg = one instanceof HTMLTableElement ? framed(tablePicture(one), frame, notesOn(one)) : framed(chartPicture(one), frame, []);
   const text = new XMLSerializer().serializeToString(svg);
   const blob = kind === 'svg' ? new Blob([text], { type: 'image/svg+xml' }) : await asPng(text, svg);
   const link = document.createElement('a');

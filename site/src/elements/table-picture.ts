@@ -1,6 +1,8 @@
+import { say } from '../words/say.js';
 import { draw, FACE, inkOf, lengthOf, type Drawn } from './picture-frame.js';
+import { shownText } from './shown-text.js';
 
-const [ROW, GAP, SIZE, STRIP] = [26, 22, 14, 170];
+const [ROW, GAP, SIZE, STRIP, BAR] = [26, 22, 14, 170, 10];
 
 interface Cell {
   /** Ends of the scale that the column is drawn on. */
@@ -14,7 +16,8 @@ interface Cell {
 
 /** A table of the page with every row that shows, in the units that show; what a phone folds away is in it. */
 export function tablePicture(table: HTMLTableElement): Drawn {
-  const rows = [...table.rows].filter(({ hidden }) => !hidden).map((row) => [...row.cells].map(cellOf));
+  const shown = [...table.rows].filter(({ hidden }) => !hidden);
+  const rows = shown.map((row) => [...row.cells].map(cellOf));
   const widths = (rows[0] ?? []).map((_, column) => Math.max(...rows.map((row) => widthOf(row[column]))));
   const starts = widths.map((_, column) => widths.slice(0, column).reduce((sum, width) => sum + width + GAP, 0));
   const width = widths.reduce((sum, one) => sum + one + GAP, -GAP);
@@ -22,10 +25,20 @@ export function tablePicture(table: HTMLTableElement): Drawn {
   const lines = rows.map((row, index) => {
     const y = (index + 1) * ROW;
     const cells = row.flatMap((cell, column) => drawCell(cell, starts[column] ?? 0, widths[column] ?? 0, y - 8));
-    return draw('g', {}, ...cells, draw('line', { x1: 0, x2: width, y1: y, y2: y, stroke: rule }));
+    const line = draw('line', { x1: 0, x2: width, y1: y, y2: y, stroke: rule });
+    return draw('g', {}, ...cells, line, ...(shown[index]?.querySelector('.marks.first') ? [drawBar(y)] : []));
   });
   return { node: draw('g', { 'font-family': FACE, 'font-size': SIZE }, ...lines), width, height: rows.length * ROW };
 }
+
+/** What has to be known to read it: the sentences of its caption, and what its mark stands for. */
+export function notesOn(table: HTMLTableElement): string[] {
+  const told = table.caption ? shownText(table.caption).split(/(?<=\.) /) : [];
+  return [...told, ...(table.tBodies[0]?.textContent.includes('†') ? [say`† words stand beside its figures`] : [])];
+}
+
+const drawBar = (foot: number) =>
+  draw('line', { x1: -BAR, x2: -BAR, y1: foot - ROW, y2: foot, stroke: inkOf('--accent'), 'stroke-width': 3 });
 
 const fontOf = ({ isHead }: Cell) => `${isHead ? 600 : 400} ${SIZE}px ${FACE}`;
 const widthOf = (cell: Cell | undefined): number => (cell ? (cell.strip ? STRIP : lengthOf(cell.text, fontOf(cell))) : 0);
@@ -40,24 +53,11 @@ function cellOf(cell: HTMLTableCellElement): Cell {
   const ends = [...(scale?.querySelectorAll(':scope > span:not(.only-heard)') ?? [])].map(({ textContent }) => textContent);
   return {
     ends: ends.length === 2 ? (ends as [string, string]) : null,
-    text: textOf(cell),
+    text: shownText(cell),
     isNumber: cell.classList.contains('num'),
     isHead,
     strip,
   };
-}
-
-/** What can be read in a cell: neither what is said to a screen reader alone nor the other units. */
-function textOf(cell: HTMLElement): string {
-  const shown = (node: Node): string => {
-    if (node.nodeType === Node.TEXT_NODE) return node.textContent ?? '';
-    if (!(node instanceof HTMLElement)) return '';
-    const isSpoken = node.matches('.only-heard, .pad, .stacked-only, button, .row-link, .rival');
-    if (isSpoken || (node !== cell && getComputedStyle(node).display === 'none')) return '';
-    const inside = [...node.childNodes].map(shown).join('');
-    return node.matches('.label, .unit') ? ` ${inside}` : inside;
-  };
-  return shown(cell).trim().replaceAll(/\s+/g, ' ');
 }
 
 function drawCell(cell: Cell, x: number, width: number, y: number): SVGElement[] {

@@ -604,7 +604,7 @@ export const en = [
   'The citation',
   'The link to the row',
   'A picture of',
-  'Saved as {1}.',
+  'Saved as {file}.',
   'Link to the row of {textContent}',
   // elements/row-filter.ts
   'all {length}',
@@ -619,6 +619,8 @@ export const en = [
   '; the first {MOST_SHOWN} are shown',
   '{length} found for “{words}”{more}.',
   'Nothing',
+  // elements/table-picture.ts
+  '† words stand beside its figures',
   // elements/weigh-lines.ts
   'Give at least one category a weight.',
   'Chance of first',
@@ -1118,7 +1120,6 @@ export const en = [
   'place {place} of {placed}',
   'could be first',
   'cannot be bought any more',
-  '† words stand beside its figures',
   'score {value}',
   // words/glossary.ts
   'group',

@@ -13,7 +13,8 @@ export const figures = (text: string, point = POINT): string =>
   (point === '.' ? text : text.replaceAll(DECIMAL, `$1${point}$2`)).replaceAll(BEFORE_UNIT, '\u00a0');
 
 /** What of a page may be prose with a number in it, between marks or as what is heard of one; and what is none, whatever it holds. */
-const WITH_NUMBER = /<(script|style|code|pre)\b[\s\S]*?<\/\1>|(?:^|>)[^<]*\d[. ][^<]*|\s(?:aria-label|title|alt)="[^"]*\d[. ][^"]*/g;
+const WITH_NUMBER =
+  /<(script|style|code|pre|\w+(?=[^<>]* translate="no"))\b[\s\S]*?<\/\1>|(?:^|(?<=>))[^<]*\d[. ][^<]*|\s(?:aria-label|title|alt)="[^"]*\d[. ][^"]*/g;
 
 /** A page with the numbers of its prose so; what programs read stays. */
 export const figuresOfPage = (html: string, point = POINT): string =>

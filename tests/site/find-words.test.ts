@@ -1,3 +1,4 @@
+import { besideIn } from '../../site/src/weigh/one-beside-another.js';
 import { fitsOf, leadOf, reasonsOf, type Wish } from '../../site/src/words/find-words.js';
 import type { FindIndex, FindLine, FindRow } from '../../site/src/release/find-index.js';
 
@@ -81,4 +82,21 @@ test('the reasons say place, size and what can no longer be bought', () => {
     'place 1 of 4; could be first; 0.20 mm; 9.2 kgf',
   ]);
   expect(reasonsOf(b!, index.tables[1]!)[0]?.text).toContain('cannot be bought any more');
+});
+
+test('a difference has its sign, and none where it rounds to nothing', () => {
+  const row = (value: string, low: string, high: string) => ({ value, low, high, place: null, group: null, trade: null, next: null });
+  const variant = (slug: string, one: ReturnType<typeof row>) => ({
+    slug,
+    name: slug,
+    href: null,
+    overall: { place: null, placeInterval: null, group: null },
+    categories: [one],
+  });
+  const category = { name: 'Knot retention', direction: 'more', unit: '%', tradeUnit: null, href: '' } as const;
+  const tables = { name: '', categories: [category], variants: [], pairs: { variants: [], aheadPercent: [] }, remarks: [] };
+  const [one, other] = [variant('a', row('90.1', '86.0', '94.1')), variant('b', row('83.8', '79.0', '88.6'))];
+  // By hand from the formula: 6.3 − √(4.1² + 4.8²) = −0.01, 6.3 + √(4.0² + 4.8²) = 12.55.
+  expect(besideIn(tables, 0, one, other)?.difference).toEqual({ value: '+6.3', interval: '0.0 to +12.5' });
+  expect(besideIn(tables, 0, other, one)?.difference).toEqual({ value: '\u22126.3', interval: '\u221212.5 to 0.0' });
 });

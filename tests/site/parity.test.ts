@@ -183,6 +183,12 @@ test('a map stands on the page of each of its lines, all others as one drawing; 
   }
 });
 
+test('what explains a drawing stands where one is drawn', async () => {
+  const pages = await pagesOf(built.site);
+  expect(pages.filter(({ html }) => /<div class="histories">\s*<\/div>/.test(html)).map(({ path }) => path)).toEqual([]);
+  expect(pages.filter(({ html }) => html.includes('Its place in each edition')).length).toBeGreaterThan(0);
+});
+
 test('methods and categories are called by their names: what stands in addresses is printed nowhere', async () => {
   const slug = /named knot|straight pull|\b(?:named|straight|breaking|knot|abrasion|strength)-(?:knot|pull|stress|retention|honesty)\b/;
   const pages = (await pagesOf(built.site)).filter(({ path }) => /^\/(editions|variants|errata|records|search)\//.test(path));

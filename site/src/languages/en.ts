@@ -236,6 +236,7 @@ export const en = [
   'One edition so far: a history begins with the second.',
   'Each category over {length} editions',
   'The same as a table',
+  'Its place in each edition',
   'Value, its 95 % interval and place in each edition',
   'revision {revision}',
   'in {division}',

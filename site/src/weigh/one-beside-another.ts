@@ -17,7 +17,12 @@ export interface Beside {
 }
 
 const decimalsOf = (text: string): number => text.split('.')[1]?.length ?? 0;
-const signed = (value: number, decimals: number): string => `${value < 0 ? '\u2212' : '+'}${Math.abs(value).toFixed(decimals)}`;
+/** With its sign; what rounds to nothing has none. */
+function signed(value: number, decimals: number): string {
+  const text = Math.abs(value).toFixed(decimals);
+  if (Number(text) === 0) return text;
+  return `${value < 0 ? '\u2212' : '+'}${text}`;
+}
 
 /** One category of two variants: null where either has no result. */
 export function besideIn({ categories }: ComparedTables, at: number, one: ComparedVariant, other: ComparedVariant): Beside | null {

@@ -119,14 +119,13 @@ test('a drill says what would not come back as it was, and leaves nothing behind
   const folders = async () => (await readdir(tmpdir())).filter((name) => name.startsWith('fairpull-drill-'));
   const before = [await databases(), await folders()];
   const said: string[] = [];
-  const drilled = (expected: BackupList) => drill(backup, expected, (line) => void said.push(line), house.t.databaseUrl);
-  expect(await drilled(list)).toEqual([]);
+  const tables = list.tables.map((table) => (table.name === 'maker' ? { ...table, sha256: '0'.repeat(64) } : table));
+  const faults = await drill(backup, { ...list, tables }, (line) => void said.push(line), house.t.databaseUrl);
+  expect(faults).toEqual(['The rows of maker are not those of the backup.']);
   expect(said).toEqual([
     'Restoring into a database of its own …',
     expect.stringMatching(/^1 releases verified, \d{3,} figures recomputed\.$/),
   ]);
-  const tables = list.tables.map((table) => (table.name === 'maker' ? { ...table, sha256: '0'.repeat(64) } : table));
-  expect(await drilled({ ...list, tables })).toEqual(['The rows of maker are not those of the backup.']);
   expect([await databases(), await folders()]).toEqual(before);
 });
 

@@ -1,3 +1,5 @@
+import type { Release } from '../../site/src/release/load-release.js';
+import { whyNotOf } from '../../site/src/release/why-not.js';
 import { besideIn } from '../../site/src/weigh/one-beside-another.js';
 import { fitsOf, leadOf, reasonsOf, type Wish } from '../../site/src/words/find-words.js';
 import type { FindIndex, FindLine, FindRow } from '../../site/src/release/find-index.js';
@@ -99,4 +101,26 @@ test('a difference has its sign, and none where it rounds to nothing', () => {
   // By hand from the formula: 6.3 − √(4.1² + 4.8²) = −0.01, 6.3 + √(4.0² + 4.8²) = 12.55.
   expect(besideIn(tables, 0, one, other)?.difference).toEqual({ value: '+6.3', interval: '0.0 to +12.5' });
   expect(besideIn(tables, 0, other, one)?.difference).toEqual({ value: '\u22126.3', interval: '\u221212.5 to 0.0' });
+});
+
+test('a withdrawn result is told under the name of its variant, with why and with what brings one back', async () => {
+  const maker = { slug: 'quay', name: 'Quay' };
+  const variant = { slug: 'a', maker, line: { slug: 'brine', name: 'Brine' }, size: 'PE 1.0', colour: 'grey' };
+  const edition = { division: null, scheme: { categories: [] }, overall: [{ variant }], incomplete: [], excluded: [] };
+  const item = { reference: 'S-1', variant: 'a', reason: 'The gauge stood in pounds.' };
+  const release = {
+    address: '/v1/releases/x/1/',
+    variants: [],
+    tables: () => Promise.resolve([{ edition: () => Promise.resolve(edition) }]),
+    withdrawn: () => Promise.resolve({ items: [item] }),
+  } as unknown as Release;
+  expect(await whyNotOf(release)).toEqual([
+    {
+      slug: 'a',
+      name: 'Quay Brine, PE 1.0, grey',
+      what: 'a result was withdrawn',
+      words: 'S-1: The gauge stood in pounds. A new submission on the spool, accepted by a second person, brings a result back.',
+      at: 'withdrawn',
+    },
+  ]);
 });

@@ -571,7 +571,7 @@ export const en = [
   'all {ofLine} of this line',
   // components/withdrawn.astro
   'Withdrawn results',
-  'They were accepted once and count for nothing now. They are named here so that whoever cited them finds out why. A new submission on the spool, accepted by a second person, brings a result back.',
+  'They were accepted once and count for nothing now. They are named here so that whoever cited them finds out why. {afterWithdrawalWords}',
   'Withdrawn on',
   'Reason, and how to cite',
   // elements/column-choice.ts
@@ -1019,6 +1019,7 @@ export const en = [
   // release/find-index.ts
   'Overall order',
   // release/why-not.ts
+  'a result was withdrawn',
   'a spool was re-identified',
   'Needed: {names}.',
   // weigh/one-beside-another.ts
@@ -1107,6 +1108,7 @@ export const en = [
   'It comes back when it is shown to be another line than the one that it repeats.',
   'It comes back when its entry is no longer in dispute.',
   'It comes back when it is tested by people without an interest in it.',
+  'A new submission on the spool, accepted by a second person, brings a result back.',
   // words/find-words.ts
   'Nothing fits. Widen a range, or take a wish back.',
   '{name} is the only one of {placed} that fits.',

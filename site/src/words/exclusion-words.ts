@@ -30,6 +30,9 @@ export const bringsBackWords: Record<string, string> = {
   interest: say`It comes back when it is tested by people without an interest in it.`,
 };
 
+/** What would bring back a result that was withdrawn. */
+export const afterWithdrawalWords = say`A new submission on the spool, accepted by a second person, brings a result back.`;
+
 /** The category that a need is in, by its code. */
 const CATEGORY = / in ([a-z\d-]+)(?=$|[ :])/;
 

@@ -11,16 +11,12 @@ import { CurrentActor } from '../platform/http/access.js';
 import type { Actor } from '../platform/http/access.js';
 import { Endpoint } from '../platform/http/endpoint.js';
 import { IfMatch } from '../platform/http/headers/if-match.js';
-import { disagreementOf, isEnough, needsOf } from '../reckoning/results/eligibility.js';
-import { keyOf } from '../reckoning/results/quantity.js';
 import { ResultsNow } from '../releases/results-now.read-model.js';
 import { SubmissionsReadModel } from '../submissions/submissions.read-model.js';
+import { boardEntries } from './board-entries.js';
 import { CloseEdition } from './close-edition.js';
 import { closingObstacles } from './closing-obstacles.js';
 import { PlanMoreTests } from './plan-more-tests.js';
-
-/** Of an entry that no division takes. */
-const NOTHING = { categories: [] };
 
 @Controller('v1')
 export class BoardController {
@@ -36,10 +32,7 @@ export class BoardController {
   @Get('editions/:edition/board')
   @Endpoint({ summary: 'What is missing per entry, and why.', allow: ['editor'], answer: boardResponse })
   async getBoard(@Param('edition') slug: string) {
-    const { edition, results, fits } = await this.results.of(slug);
-    const within = new Map(
-      (edition.divisions ?? []).map(({ slug: own, variants }) => [own, new Map([...results].filter(([one]) => variants.includes(one)))]),
-    );
+    const computed = await this.results.of(slug);
     const { id, state } = await this.editions.standOf(slug);
     const unsettled = await this.submissions.unsettledIn(id);
     return {
@@ -51,26 +44,7 @@ export class BoardController {
         state === 'planned'
           ? await this.obstacles.toOpening(slug)
           : [...(await this.obstacles.ofDivisions(slug)), ...closingObstacles(unsettled)],
-      entries: edition.entries.map(({ variant, exclusion }) => {
-        const division = edition.divisions?.find(({ variants }) => variants.includes(variant));
-        const { categories } = (division ?? edition).scheme?.rules ?? NOTHING;
-        const compared = { fits, results: within.get(division?.slug ?? '') ?? results };
-        const overruled = division?.overruled.find((one) => one.variant === variant);
-        return {
-          variant,
-          missing: categories.filter((category) => !isEnough(category, variant, compared)).map(({ code }) => code),
-          needs: categories.flatMap((category) =>
-            [needsOf(category, variant, compared), disagreementOf(category, variant, results) ?? []].flat(),
-          ),
-          evidence: categories.map((category) => {
-            const { specimens = 0, submissions = 0, testers = 0, rigs = 0 } = results.get(variant)?.get(keyOf(category)) ?? {};
-            return { category: category.code, specimens, submissions, testers, rigs };
-          }),
-          exclusion,
-          ...(division && { division: division.slug }),
-          ...(overruled && { overruled: overruled.reason }),
-        };
-      }),
+      entries: boardEntries(computed),
     };
   }
 

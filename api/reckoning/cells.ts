@@ -7,11 +7,12 @@ import type { CategoryDocument, CategoryRow, EditionDocument, OverallRow } from 
 import { CELL_GROUPS, CELL_KINDS, groupOf, kindOf } from '../contract/cell-groups.js';
 import { sha256 } from '../platform/identifiers/identifiers.js';
 import { canonicalJson } from './canonical-json.js';
+import { partsOf } from './cells-by-division.js';
 import type { Superseded } from '../contract/superseded.js';
 import type { RevisionCells } from './release-inputs.js';
 
 export interface Revision {
-  /** One a division; where a cell stands tells the variant, and no variant is in two. */
+  /** One a division. */
   readonly tables: readonly { readonly edition: EditionDocument; readonly categories: readonly CategoryDocument[] }[];
   /** Null of a release from before there was such a document. */
   readonly claims?: ClaimsDocument | null;
@@ -21,6 +22,8 @@ export interface Revision {
 
 export interface CellChange {
   readonly where: string;
+  /** That it is of; absent where it is of the whole edition, or of an edition with one. */
+  readonly division?: string;
   readonly before: string | null;
   readonly after: string | null;
 }
@@ -42,7 +45,18 @@ export function cellsOf({ tables, claims = null, house = null, remarks = null }:
   const kinds = CELL_KINDS.filter((kind) => documents[kind] !== null && kind !== 'content');
   const said = [...(remarks ? remarkCells(remarks) : []), ...(house ? houseCells(house) : [])];
   const superseded = supersededCells(tables.flatMap(({ edition }) => edition.superseded ?? []));
-  return { cells: Object.fromEntries([...overall, ...byCategory, ...labels, ...said, ...superseded]), top: tables.flatMap(topOf), kinds };
+  const divisions = tables.flatMap(divisionOf);
+  return {
+    cells: Object.fromEntries([...overall, ...byCategory, ...labels, ...said, ...superseded]),
+    top: tables.flatMap(topOf),
+    kinds,
+    ...(divisions.length > 0 && { divisions }),
+  };
+}
+
+function divisionOf({ edition: { division, overall, incomplete, excluded } }: Revision['tables'][number]) {
+  const variants = new Set([...overall, ...incomplete, ...excluded].map(({ variant }) => variant.slug));
+  return division ? [{ ...division, variants: [...variants].sort() }] : [];
 }
 
 function topOf({ edition: { overall } }: Revision['tables'][number]): string[] {
@@ -128,8 +142,14 @@ const OF_REVISION = ['formatVersion', 'revision', 'publishedAt', 'erratum', 'cit
 const besideRevision = (value: unknown): unknown =>
   JSON.parse(JSON.stringify(value, (name, inner: unknown) => (OF_REVISION.includes(name) ? undefined : inner)));
 
-/** Cells that differ, what readers care about first; of a revision that was told in fewer kinds of cells, those kinds alone. */
-export function changesBetween(before: RevisionCells, after: RevisionCells): CellChange[] {
+/** Cells that differ, division by division: in another division an entry's place is another place, whatever it says. */
+export const changesBetween = (before: RevisionCells, after: RevisionCells): CellChange[] =>
+  partsOf(before, after).flatMap(({ division, ...part }) =>
+    changesIn(part.before, part.after).map((change) => ({ ...change, ...(division && { division: division.slug }) })),
+  );
+
+/** Those of one, what readers care about first; of a revision that was told in fewer kinds of cells, those kinds alone. */
+function changesIn(before: RevisionCells, after: RevisionCells): CellChange[] {
   const kinds = new Set([...(before.kinds ?? FIRST_KINDS).filter((kind) => (after.kinds ?? []).includes(kind)), 'superseded']);
   const changes = [...new Set([...Object.keys(before.cells), ...Object.keys(after.cells)])]
     .filter((where) => kinds.has(kindOf(where)) && before.cells[where] !== after.cells[where])

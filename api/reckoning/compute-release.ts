@@ -18,7 +18,7 @@ import { houseDocument, remarksDocument, statementFiles } from './documents/stat
 import { SENSITIVITY, sensitivityDocument } from './documents/sensitivity.js';
 import { newestPoint, variantDocument } from './documents/variant-document.js';
 import { withdrawnDocument } from './documents/withdrawn-document.js';
-import { computeErratum } from './erratum.js';
+import { computeErratum, erratumWithin } from './erratum.js';
 import type { SpreadsEvidence } from './evidence/effects-evidence.js';
 import { recordsDocument } from './longitudinal/records-document.js';
 import { inParts, jsonInParts, whole } from './release-files.js';
@@ -98,7 +98,10 @@ function withErratum(inputs: ReleaseInputs, edition: Compared): Told {
   return {
     erratum,
     changed: new Set([...correction.corrected, ...erratum.changes.map(({ where }) => where)]),
-    tables: uncorrected.map((tables) => ({ ...tables, edition: { ...tables.edition, erratum } })),
+    tables: uncorrected.map(({ edition: table, categories }) => ({
+      categories,
+      edition: { ...table, erratum: table.division ? erratumWithin(table.division.slug, correction, after) : erratum },
+    })),
   };
 }
 

@@ -48,6 +48,8 @@ export interface RevisionCells {
   readonly top: readonly string[];
   /** Kinds of cells that it was told in; absent of a revision from before there were more than places, scores and values. */
   readonly kinds?: readonly string[];
+  /** Which variants are in which division, in the order of the editor; absent of an edition with one. */
+  readonly divisions?: readonly { readonly slug: string; readonly name: string; readonly variants: readonly string[] }[];
 }
 
 /** Why a later revision is made, what it takes for published, and what the revision before showed. */

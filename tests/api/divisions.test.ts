@@ -188,12 +188,25 @@ describe('published', () => {
   test('an entry is put back where the rule says by the next revision, with its erratum', async () => {
     await house.editor.call('delete', '/v1/editions/2026/overrulings/gannet-30').expect(204);
     await house.editor.call('delete', '/v1/editions/2026/overrulings/gannet-30').expect(404);
+    const look = (await house.editor.call('post', '/v1/editions/2026/previews').expect(201)).body;
+    for (const { changes } of [look.published, look.since]) {
+      const told = changes.map(({ division, where }: any) => [where, division]);
+      for (const division of ['braided', 'nylon']) expect(told).toContainEqual(['overall, gannet-30, place', division]);
+    }
     const { variant, place } = (await read<EditionDocument>('/divisions/nylon')).overall[0]!;
     const expects = [{ where: `overall, ${variant.slug}, place`, before: String(place) }];
     await publish(house.editor, '2026', { reasonCode: 'catalogueError', words: 'It is a braid after all.', expects });
     const { divisions, erratum } = await read<EditionOfDivisions>('');
     expect(divisions.map(({ variants }) => variants.length)).toEqual([2, 3]);
-    expect(erratum!.changes.map(({ where }) => where)).toContain('overall, gannet-30, score');
-    expect((await read<EditionDocument>('/divisions/braided')).overruled).toEqual([]);
+    const isScore = ({ where }: { readonly where: string }) => where === 'overall, gannet-30, score';
+    expect(erratum!.changes.filter(isScore)).toMatchObject([
+      { division: 'braided', before: null },
+      { division: 'nylon', after: null },
+    ]);
+    const braided = await read<EditionDocument>('/divisions/braided');
+    expect(braided.overruled).toEqual([]);
+    expect(braided.erratum!.changes.filter(isScore)).toEqual([expect.not.objectContaining({ division: 'braided' })]);
+    const { items } = (await house.t.call('get', '/v1/changes').expect(200)).body;
+    expect(items.at(-1).erratum).toEqual(erratum);
   });
 });

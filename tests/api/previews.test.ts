@@ -96,9 +96,27 @@ test('after a withdrawal it tells what would change of what readers have, as an 
   expect([...new Set(changes.map(({ about }) => about))]).toEqual(order);
   expect(since!.changes).toEqual(changes);
   expect((await look()).since!.changes).toEqual([]);
-  const expects = changes.flatMap(({ where, before }) => (before === null ? [] : [{ where, before }])).slice(0, 50);
+  const expects = changes.flatMap(({ where, before }) => (before === null ? [] : [{ where, before }]));
   expect(await publish(house.editor, '2026', { reasonCode: 'withdrawal', words: 'A rig was found bent.', expects })).toBe(2);
   expect((await look()).published).toMatchObject({ revision: 2, changes: [] });
+});
+
+test('a correction may expect some thousand cells, and long ones; beyond that it is told which to leave out', async () => {
+  const expecting = (count: number, before = '1') => ({
+    ...{ reasonCode: 'withdrawal', words: 'A rig was found bent.' },
+    expects: Array.from({ length: count }, (_, i) => ({ where: `overall, nobody-${i}, place`, before })),
+  });
+  const order = (erratum: object) => house.editor.call('post', '/v1/editions/2026/releases').send({ erratum });
+  const { body } = await order(expecting(5000)).expect(409);
+  expect([body.code, body.errors.length]).toEqual(['releases/expected-otherwise', 100]);
+  await order(expecting(1, 'What the house says of itself. '.repeat(1000))).expect(409);
+  const { errors } = (await order(expecting(5001)).expect(422)).body;
+  expect(errors).toEqual([
+    expect.objectContaining({
+      pointer: '/erratum/expects',
+      detail: expect.stringMatching(/^Found 5001 cells, expected at most 5000: leave out .* The erratum tells every cell that changes/),
+    }),
+  ]);
 });
 
 test('an edition that was put on record past the rules is refused with what does not fit, and no release of it is ordered', async () => {

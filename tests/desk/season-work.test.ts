@@ -165,7 +165,17 @@ test('a correction is made by ticking what differs from the published edition, a
     .send({ proposal: await proposeWithdrawal(house.reviewer, knot.reference) })
     .expect(201);
   await page.reload();
+  // Cells of a kind are folded together, and are ticked together or one by one.
+  await page.getByText(/^Values: \d+$/).click();
   await page.getByLabel(`Knot retention, ${PETREL}, value`).check();
+  await page.getByText(/^Intervals: \d+$/).click();
+  const intervals = page.locator('details', { hasText: /^Intervals: / }).last();
+  const ticks = intervals.getByRole('checkbox');
+  expect(await ticks.count()).toBeGreaterThan(2);
+  for (const are of [true, false]) {
+    await intervals.getByRole('button', { name: /^Tick all \d+, or none$/ }).click();
+    expect(await Promise.all((await ticks.all()).map((tick) => tick.isChecked()))).toEqual(Array(await ticks.count()).fill(are));
+  }
   await page.getByLabel('What changed and why, for readers').fill('A rig was found bent.');
   const publishing = page.getByRole('button', { name: 'Publish the correction' });
   // For a later hour it can be called off, also by who comes back to the page.
@@ -176,10 +186,11 @@ test('a correction is made by ticking what differs from the published edition, a
   await page.reload();
   await page.getByRole('button', { name: 'Call revision 2 off' }).click();
   await page.getByText('Revision 2 is called off; nobody has seen it.').waitFor();
+  await page.getByText(/^Values: \d+$/).click();
   await page.getByLabel(`Knot retention, ${PETREL}, value`).check();
   await page.getByLabel('What changed and why, for readers').fill('A rig was found bent.');
   await publishing.click();
-  await page.getByText('cells against revision 1').waitFor();
+  await page.getByText(/^\d+ cells against revision 1$/).waitFor();
   await page.getByRole('button', { name: 'Yes, publish' }).click();
   await page.getByText('Revision 2: published.').waitFor({ timeout: 60_000 });
   const { erratum } = (await house.t.call('get', '/v1/editions/2026').expect(200)).body as { erratum: object };

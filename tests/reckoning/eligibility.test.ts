@@ -1,3 +1,4 @@
+import { boardEntries } from '../../api/board/board-entries.js';
 import { certaintyOf } from '../../api/reckoning/standings/certainty.js';
 import { computeEdition, standingsOf } from '../../api/reckoning/standings/compute-edition.js';
 import {
@@ -114,6 +115,26 @@ describe('where nothing tells how readings scatter', () => {
       expect(Object.keys(of)).toEqual(['knot', 'abrasion']);
       expect(Number(score)).toBe(of['knot']! + of['abrasion']!);
     }
+  });
+
+  test('the board tells an entry what its own division needs, whatever is known of diameters in another', () => {
+    const [known, others] = [all.slice(0, 2), all.slice(2)];
+    const { scheme, ...edition } = evidence.edition;
+    const division = { takes: { materials: [], constructions: [] }, scheme, overruled: [] };
+    const divisions = [
+      { ...division, slug: 'known', name: 'Known', variants: known },
+      { ...division, slug: 'others', name: 'Others', variants: others },
+    ];
+    const submissions = evidence.submissions.map((one) =>
+      one.method.slug === 'diameter' && others.includes(one.variant) ? { ...one, specimens: one.specimens.slice(0, 1) } : one,
+    );
+    const board = boardEntries(computeEdition({ ...evidence, edition: { ...edition, divisions }, submissions }));
+    const told = ({ variant, division: of, missing, needs }: (typeof board)[number]) => [variant, of, missing, needs];
+    const need = 'how diameters scatter in stress: nothing tells it of any entry; more specimens of each do';
+    expect(board.map(told)).toEqual([
+      ...known.map((variant) => [variant, 'known', [], []]),
+      ...others.map((variant) => [variant, 'others', [], [need]]),
+    ]);
   });
 
   test('a category without any result is not such a one', () => {

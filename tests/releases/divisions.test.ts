@@ -13,6 +13,7 @@ import { resultRows } from '../../api/public-api/results-table.js';
 import { computeRelease } from '../../api/reckoning/compute-release.js';
 import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
+import { cellsOfFiles } from '../support/cells-of-files.js';
 import { earlierEdition } from '../support/earlier-edition.js';
 import { inventInputs } from '../support/invent-inputs.js';
 
@@ -139,6 +140,55 @@ test('records and runs at the top are of the lines of a division, over the editi
     expect(Math.max(...runs.map(({ editions }) => editions.length))).toBe(2);
     expect(runs.filter(({ variant }) => !variants.includes(variant))).toEqual([]);
   }
+});
+
+/** What the next revision tells of itself, with this otherwise. */
+function erratumOf(change: Partial<typeof several.evidence>) {
+  const before = cellsOfFiles(divided);
+  const expects = [{ where: `overall, ${second[0]!}, score`, before: before.cells[`overall, ${second[0]!}, score`]! }];
+  const correction = { reasonCode: 'catalogueError', words: 'Put right.', expects, before, corrected: [] } as const;
+  const files = filesOf({ ...several, revision: 2, correction, evidence: { ...several.evidence, ...change } });
+  const [braided, nylon] = divisions.map(({ slug }) => division(slug, files).erratum);
+  return { told: editionOfDivisionsSchema.parse(read(files, 'edition.json')).erratum!, braided, nylon };
+}
+
+test('an erratum tells division by division what changed, and the document of a division its own; of one where nothing changed none', () => {
+  const exclusion = { reasonCode: 'notObtainable', words: 'No shop had it.', effect: 'closedUp' } as const;
+  const entries = edition.entries.map((entry) => (entry.variant === second[0] ? { ...entry, exclusion } : entry));
+  const instruments = several.evidence.instruments.map((one) => ({ ...one, name: `${one.name}, mended` }));
+  const { told, braided, nylon } = erratumOf({ edition: { ...edition, divisions, entries }, instruments });
+  expect(braided).toBeNull();
+  const ofNylon = told.changes.filter((change) => change.division === 'nylon');
+  expect(nylon!.changes).toEqual(ofNylon.map(({ division: _, ...change }) => change));
+  expect(ofNylon.map(({ where }) => where)).toEqual(
+    expect.arrayContaining([
+      `overall, ${second[0]!}, place`,
+      `documents/variants/${second[0]!}.json, content`,
+      'documents/divisions/nylon/edition.json, content',
+    ]),
+  );
+  expect([...new Set(told.changes.map((change) => change.division ?? change.where))]).toEqual(['nylon', 'documents/rigs.json, content']);
+  expect(told.consequences).toBe(`Nylon: ${nylon!.consequences}; whole edition: 1 document changed`);
+  expect(nylon!.consequences).toMatch(/\d+ places? changed.*, top group (un)?changed$/);
+  expect([told.expected.length, nylon!.expected.length]).toEqual([1, 1]);
+});
+
+test('an entry that is put into another division is gone from one and new in the other, also where it has the same place there', () => {
+  const moved = second[0]!;
+  const [from, to] = [second, first].map((variants) => variants.filter((slug) => slug !== moved));
+  const [braids, nylons] = divisions;
+  const put = [
+    { ...braids!, variants: [...to!, moved].sort() },
+    { ...nylons!, variants: from!, overruled: [] },
+  ];
+  const { told, braided, nylon } = erratumOf({ edition: { ...edition, divisions: put } });
+  const at = (changes: typeof told.changes) => changes.filter(({ where }) => where === `overall, ${moved}, score`);
+  expect(at(told.changes)).toMatchObject([
+    { division: 'braided', before: null },
+    { division: 'nylon', after: null },
+  ]);
+  expect([at(braided!.changes).length, at(nylon!.changes).length]).toEqual([1, 1]);
+  expect([braided!.expected.length, nylon!.expected.length]).toEqual([0, 1]);
 });
 
 test('the bundle holds the tables of each division', () => {

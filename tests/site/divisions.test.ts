@@ -1,14 +1,17 @@
 /** Pages of an edition with several divisions beside one that has none, from the releases that are kept as written. */
+import { readdirSync, readFileSync } from 'node:fs';
 import { cp, mkdtemp, mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, relative } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Manifest } from '../../api/contract/documents/release-documents.js';
+import type { Bundle } from '../../api/reckoning/documents/bundle.js';
 import type { ReleaseInputs } from '../../api/reckoning/release-inputs.js';
 import { sha256 } from '../../api/platform/identifiers/identifiers.js';
 import { axeFaults } from '../support/axe.js';
 import { launchBrowser } from '../support/browser.js';
 import { buildSite } from '../support/build-site.js';
+import { cellsOfFiles } from '../support/cells-of-files.js';
 import { inventInputs } from '../support/invent-inputs.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
 import { NONE_BEFORE } from '../../site/src/words/movement-words.js';
@@ -35,6 +38,10 @@ const onePieceEach = (inputs: ReleaseInputs): ReleaseInputs => ({
     submissions: submissions.map((one) => (one.method.slug === 'diameter' ? { ...one, specimens: one.specimens.slice(0, 1) } : one)),
   },
 });
+const withoutAbrasion = (inputs: ReleaseInputs): ReleaseInputs => ({
+  ...inputs,
+  evidence: { ...inputs.evidence, submissions: submissions.filter(({ method }) => method.slug !== 'abrasion') },
+});
 const leftOut = { reasonCode: 'notObtainable', words: 'No shop had it.', effect: 'closedUp' } as const;
 const COMPUTED = [
   onePieceEach(
@@ -43,14 +50,31 @@ const COMPUTED = [
       stating((slug) => (slug === 'named-knot' ? null : 2)),
     ),
   ),
-  yearBefore(
-    '2023',
-    stating(() => null),
+  withoutAbrasion(
+    yearBefore(
+      '2023',
+      stating(() => null),
+    ),
   ),
   yearBefore('2025', { entries: edition.entries.map((one, i) => ({ ...one, exclusion: i === 0 ? leftOut : null })) }),
 ];
+/** The divided edition once more, without one of its submissions: what is known of rigs and testers then is another, in every division. */
+const written = new Map(
+  readdirSync(join(GOLDEN, '2027-1'), { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile() && entry.name.endsWith('.json'))
+    .map(({ parentPath, name }) => join(parentPath, name))
+    .map((path) => [relative(join(GOLDEN, '2027-1'), path), readFileSync(path, 'utf8')] as const),
+);
+const divided = (JSON.parse(written.get('bundle.json')!) as Bundle).inputs;
+const corrected: ReleaseInputs = {
+  ...divided,
+  revision: 2,
+  evidence: { ...divided.evidence, submissions: divided.evidence.submissions.slice(1) },
+  correction: { reasonCode: 'withdrawal', words: 'A rig was bent.', expects: [], before: cellsOfFiles(written), corrected: [] },
+};
 const RELEASES = [
-  { name: '2027-1', status: 'published' },
+  { name: '2027-2', status: 'published', inputs: corrected },
+  { name: '2027-1', status: 'superseded' },
   { name: '2026-2', status: 'published' },
   { name: '2026-1', status: 'superseded' },
   ...COMPUTED.map((inputs) => ({ name: `${inputs.evidence.edition.slug}-1`, status: 'published', inputs })),
@@ -181,20 +205,33 @@ test('an edition with one keeps its addresses and shows no trace of divisions; n
 
 test('a table without places says why, as do the edition and each variant in it', () => {
   const [first] = edition.entries;
-  const reasonsOn = (path: string) => Object.entries(UNPLACED).flatMap(([reason, words]) => (page(path).includes(words) ? [reason] : []));
+  const reasonsOn = (path: string) =>
+    Object.entries(UNPLACED).flatMap(([reason, words]) => (page(path).toLowerCase().includes(words.toLowerCase()) ? [reason] : []));
   const both = ['nothingKnownOfEffects', 'nothingKnownOfScatter'];
   const told = ['', 'stress/', 'knot/', 'abrasion/', `variants/${first!.variant}/`].map((below) => reasonsOn(`/editions/2024/${below}`));
   expect(told).toEqual([both, [both[1]], [both[0]], [], both]);
   for (const path of ['/editions/2025/', '/editions/2025/knot/', `/editions/2025/variants/${edition.entries[1]!.variant}/`])
     expect([page(path).length > 1000, reasonsOn(path)]).toEqual([true, []]);
-  for (const below of ['', `variants/${first!.variant}/`])
+  for (const below of ['', `variants/${first!.variant}/`]) {
     expect(page(`/editions/2024/${below}`)).toMatch(
-      /no places in Breaking stress: the overall order is that of the other categories\..*no places in Knot retention[^:]*: the overall order/s,
+      /no places in Breaking stress and Knot retention[^:]*: the overall order is that of the other/,
     );
+    for (const reason of ['Breaking stress: nothing tells how readings', 'Knot retention[^:.]*: nothing tells what rigs'])
+      expect(page(`/editions/2024/${below}`)).toMatch(new RegExp(`<p[^>]*>${reason}`));
+  }
+  expect(page('/editions/2024/')).toMatch(/the score leaves out Breaking stress and Knot retention.*not counted\s*<\/td>/s);
+  expect(page('/editions/2023/')).toContain('In this edition nobody has a score.');
+  expect(page('/editions/2026/')).not.toMatch(/leaves out|not counted/);
   expect(page('/editions/2024/knot/')).toMatch(/<td[^>]*class="num place[^>]*>\s*none\s*<\/td>/);
   expect(page('/editions/2024/')).toMatch(/<td[^>]*class="num place[^>]*>\s*1\s*<\/td>/);
   for (const below of ['', `variants/${first!.variant}/`])
     expect(page(`/editions/2023/${below}`)).toMatch(/no places in [^:.]*, and so none overall/);
+});
+
+test('a category without any result says so, and leads to what each line lacks', () => {
+  expect(page('/editions/2023/abrasion/')).toMatch(/No result counts here\..*href="\/editions\/2023\/#incomplete"/s);
+  expect(page('/editions/2023/')).toContain('id="incomplete"');
+  expect(page('/editions/2025/abrasion/')).not.toContain('No result counts here');
 });
 
 test('a place that the score counts otherwise stands beside the place of the table, with the reason', () => {
@@ -202,6 +239,11 @@ test('a place that the score counts otherwise stands beside the place of the tab
     expect(page(`/editions/2025/${code}/`)).toMatch(/A place in brackets counts the variants\s+that are left out as well/);
   expect(page('/editions/2025/stress/')).toMatch(/\(\d\)<span class="only-heard"[^>]*> in the score/);
   expect(page('/editions/2026/stress/')).not.toContain('in the score');
+});
+
+test('what numbers on labels stand for is told, as common practice', () => {
+  expect(linksIn(page('/read/'))).toContain('/read/sizes/');
+  expect(page('/read/sizes/')).toMatch(/common practice.*<th scope="row"[^>]*>\s*2\.5\s*<\/th>\s*<td[^>]*>\s*0\.260\s*<\/td>/s);
 });
 
 test('a page at two addresses takes room on the disk once', async () => {
@@ -213,7 +255,7 @@ test('every revision has lasting addresses for all its pages, from its first day
   const below = (edition: string) =>
     pages.flatMap(({ path }) => (path.startsWith(`/editions/${edition}/`) ? [path.slice(`/editions/${edition}/`.length)] : []));
   for (const [edition, revisions] of [
-    ['2027', [1]],
+    ['2027', [1, 2]],
     ['2026', [1, 2]],
   ] as const) {
     const current = below(edition).filter((path) => !path.startsWith('revisions/') && !path.startsWith('booklet'));
@@ -225,6 +267,17 @@ test('every revision has lasting addresses for all its pages, from its first day
   }
   expect(page('/editions/2026/revisions/1/labels/')).toContain('Superseded.');
   expect(page('/editions/2026/revisions/2/labels/')).not.toContain('Superseded.');
+});
+
+test('an erratum tells division by division what changed, on its page and on that of the edition; a division tells its own alone', () => {
+  const captions = (path: string) => [...page(path).matchAll(/Changed cells:\s*([^,<]+)/g)].map(([, of = '']) => of.trim());
+  for (const path of ['/editions/2027/', '/editions/2027/booklet/', '/errata/'])
+    expect([...new Set(captions(path))]).toEqual(expect.arrayContaining(['Braided', 'Solid', 'Whole edition']));
+  expect(page('/errata/')).toMatch(/Braided: [^;]*changed.*; Solid: [^;]*changed.*; whole edition: \d+ documents? changed/);
+  const ofDivision = (division: string) => page(`/editions/2027/${division}/`).split('id="erratum"')[1] ?? '';
+  expect(captions('/editions/2027/braided/')).toContain('values');
+  expect(captions('/editions/2027/solid/')).toEqual(['documents that say something else']);
+  expect([ofDivision('braided').includes('Capstarrow'), ofDivision('solid').includes('Brinewickel')]).toEqual([false, false]);
 });
 
 test('errata have a page, which tells cells by names and not by slugs', () => {

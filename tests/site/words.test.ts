@@ -254,6 +254,9 @@ test('a figure reads in pounds, inches, psi and kilograms-force by the exact fac
   // 20 lb on a label stay 20, whatever their newtons round to.
   const label = { value: '89.0', low: null, high: null, unit: 'N', printed: { text: '20', unit: 'lbf' } };
   expect(inUnits(label).map(({ unit, value }) => `${value} ${unit}`)).toEqual(['89.0 N', '20 lbf', '9.08 kgf']);
+  // Half a width of 9.9 N is 1.0 kgf: two digits of it, not three.
+  const wide = { value: '512.3', low: '502.4', high: '522.2', unit: 'N' };
+  expect(inUnits(wide).find(({ system }) => system === 'kgf')).toMatchObject({ value: '52.2', low: '51.2', high: '53.2' });
 });
 
 test('one is one, and none are many', () => {

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { CELL_GROUPS } from '../cell-groups.js';
+import { cellDivision } from '../documents/corrections.js';
 import { figureSchema } from '../documents/figure.js';
 import { slug } from '../slug.js';
 
@@ -8,6 +9,7 @@ const previewRow = z.strictObject({ variant: slug, place: z.int().nullable(), sc
 const previewChange = z.strictObject({
   about: z.enum(CELL_GROUPS).describe('What the cell is about'),
   where: z.string().describe('Cell, as an erratum names it in expects: "overall, <variant>, place"'),
+  division: cellDivision,
   before: z.string().nullable().describe('What an erratum expects there; null where there was no such cell'),
   after: z.string().nullable(),
 });

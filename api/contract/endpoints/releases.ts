@@ -2,6 +2,14 @@ import { z } from 'zod';
 import { orderStateSchema } from '../order-state.js';
 import { erratumSchema } from '../documents/release-documents.js';
 
+/** Cells that a correction may expect: those of some hundred variants, whatever is told of them. */
+const MOST_EXPECTED = 5000;
+/** A cell may hold all that a house says of itself. */
+const LONGEST_CELL = 50_000;
+
+const tooManyExpected = ({ input }: { readonly input?: unknown }): string =>
+  `Found ${Array.isArray(input) ? input.length : 'too many'} cells, expected at most ${MOST_EXPECTED}: leave out those that only follow from others, as intervals and chances do. The erratum tells every cell that changes, expected or not`;
+
 export const releaseRequest = z.strictObject({
   erratum: z
     .strictObject({
@@ -10,12 +18,12 @@ export const releaseRequest = z.strictObject({
       expects: z
         .array(
           z.strictObject({
-            where: z.string().max(200).describe('Cell, as an erratum names it: "overall, <variant>, place"'),
-            before: z.string().max(200).describe('What readers see there now'),
+            where: z.string().max(500).describe('Cell, as an erratum names it: "overall, <variant>, place"'),
+            before: z.string().max(LONGEST_CELL).describe('What readers see there now'),
           }),
         )
-        .min(1)
-        .max(100)
+        .min(1, 'Name at least one cell that differs from what is published')
+        .max(MOST_EXPECTED, { error: tooManyExpected })
         .describe('What the correction takes for published now; if any of it is no longer so, nothing is published'),
     })
     .nullable()

@@ -23,7 +23,7 @@ export function compare(context: FittedContext): ReleaseContext[] {
       edition: { ...whole, scheme: division.scheme, entries },
       submissions: context.evidence.submissions.filter(({ variant }) => own.has(variant)),
     };
-    const earlier = context.earlier.map((one) => earlierWithin(one, division.slug, own));
+    const earlier = context.earlier.map((one) => earlierWithin(one, division.slug));
     return { ...ranked({ ...context, earlier }, evidence, within(context.computed, own), { division: division.slug }), division };
   });
 }
@@ -67,14 +67,12 @@ const only = <T>(all: ReadonlyMap<string, T>, own: ReadonlySet<string>): Readonl
   new Map([...all].filter(([variant]) => own.has(variant)));
 
 /** Places compare with those of the same division alone; values with all that were measured before. */
-function earlierWithin(earlier: EarlierEdition, slug: string, own: ReadonlySet<string>): EarlierEdition {
+function earlierWithin(earlier: EarlierEdition, slug: string): EarlierEdition {
   const { divisions, ...whole } = earlier;
   const same = divisions?.find((division) => division.slug === slug);
   return {
     ...whole,
     overall: same?.overall ?? [],
     categories: same?.categories ?? whole.categories.map((category) => ({ ...category, rows: [] })),
-    history: whole.history.filter(({ variant }) => own.has(variant)),
-    results: whole.results.filter(({ variant }) => own.has(variant)),
   };
 }

@@ -18,7 +18,12 @@ export class EditionPreviewsStore {
   }
 }
 
-const toJson = ({ cells, top, kinds = [] }: RevisionCells) => ({ cells: { ...cells }, top: [...top], kinds: [...kinds] });
+const toJson = ({ cells, top, kinds = [], divisions }: RevisionCells) => ({
+  cells: { ...cells },
+  top: [...top],
+  kinds: [...kinds],
+  ...(divisions && { divisions: divisions.map((one) => ({ ...one, variants: [...one.variants] })) }),
+});
 
 /** The first looks kept places, scores and values alone, as where → text. */
 const toShown = (kept: unknown): RevisionCells => {

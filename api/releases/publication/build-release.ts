@@ -67,11 +67,15 @@ export class BuildRelease {
     const { slug: edition } = inputs.evidence.edition;
     const half = await HalfWrittenRelease.begin(this.files, releaseFolder(edition, revision, `half-${id}`));
     const tables: Table[] = [];
+    let erratum: Built['erratum'] = null;
     const files = Readable.from(sealedFiles(inputs, await verifyScript()));
     await files.forEach(
       async (file: FileInParts) => {
         const bytes = Buffer.concat([...file.parts].map((part) => Buffer.from(part)));
-        tables.push(...tablesIn(file.path, bytes));
+        const document = heldAgainstSchema(file.path, bytes);
+        if (file.path === EDITION && document) ({ erratum } = document as EditionDocument);
+        // Of an edition with several divisions the edition's own document only lists them.
+        if (file.path.endsWith('/edition.json') && document && 'overall' in document) tables.push(document as EditionDocument);
         await half.write(file, bytes);
       },
       { concurrency: AT_ONCE },
@@ -80,17 +84,20 @@ export class BuildRelease {
     await half.writeArchive();
     const manifest = await half.seal({ edition, revision, publishedAt, softwareVersion, previousDigest });
     await half.moveTo(releaseFolder(edition, revision, sha256(manifest)));
-    return { from, manifest, previousDigest, erratum: tables[0]?.erratum ?? null };
+    return { from, manifest, previousDigest, erratum };
   }
 }
 
-type Table = Pick<EditionDocument, 'overall' | 'scheme' | 'erratum'>;
+type Table = Pick<EditionDocument, 'overall' | 'scheme'>;
 
 /** Places, or values of which nobody could say more. */
 const isWorthPublishing = ({ overall, scheme }: Table): boolean =>
   overall.length > 0 || scheme.categories.every(({ unplaced }) => unplaced !== undefined);
 
 const noteOf = (id: string): string => `${BUILT}/${id}/built.json`;
+
+/** Tells of the whole edition, its erratum too. */
+const EDITION = 'documents/edition.json';
 
 const SCHEMAS = [
   [/^documents\/edition\.json$/, editionFileSchema],
@@ -99,13 +106,9 @@ const SCHEMAS = [
   [/^documents\/variants\//, variantDocumentSchema],
 ] as const;
 
-/** Holds a document against its schema before it is stored for good; answers the tables of what is compared, where it is these. */
-function tablesIn(path: string, bytes: Buffer): Table[] {
-  const document = SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(bytes.toString('utf8')));
-  // Of an edition with several divisions the edition's own document only lists them.
-  if (!path.endsWith('/edition.json') || !document || !('overall' in document)) return [];
-  return [document as EditionDocument];
-}
+/** Holds a document against its schema before it is stored for good; undefined of a file without one. */
+const heldAgainstSchema = (path: string, bytes: Buffer) =>
+  SCHEMAS.find(([form]) => form.test(path))?.[1].parse(JSON.parse(bytes.toString('utf8')));
 
 /** Tells inputs apart, no more: their canonical text is made once, for the bundle. */
 function digestOf({ evidence: { submissions, ...evidence }, ...inputs }: ReleaseInputs): string {

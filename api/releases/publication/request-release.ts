@@ -9,6 +9,7 @@ import { Problem } from '../../platform/errors/problem.js';
 import type { InputFault } from '../../platform/errors/problem.js';
 import type { HousePart } from '../../contract/endpoints/statements.js';
 import type { Actor } from '../../platform/http/access.js';
+import { MOST_FAULTS } from '../../platform/http/problems/content-faults.js';
 import { Jobs } from '../../platform/jobs/jobs.js';
 import { orderPlaced } from '../../platform/jobs/order-state.js';
 import { StatementsReadModel } from '../../statements/statements.read-model.js';
@@ -89,7 +90,7 @@ export class RequestRelease {
     const current = await this.releases.find(slug);
     if (!current) return;
     const unmet = unmetExpectations(expects, await this.releases.cellsOf(current));
-    if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet);
+    if (unmet.length > 0) throw new Problem(releaseProblems['releases/expected-otherwise'], undefined, unmet.slice(0, MOST_FAULTS));
   }
 }
 

@@ -76,6 +76,15 @@ export const en = [
   'Rigs',
   'Place since the last edition',
   'Value since the last edition',
+  // components/changed-cells.astro
+  '{1}: {length} changed',
+  'Moved most: {changes}.',
+  'Where',
+  'Before',
+  'After',
+  'Changed cells: {1}',
+  'not there',
+  'gone',
   // components/cite.astro
   '{house}: {cite}, revision {revision}, published {publishedAt}. {href} – SHA-256 {code}',
   // components/claims-table.astro
@@ -151,14 +160,7 @@ export const en = [
   'People and rigs',
   'Booklet to print',
   // components/erratum-note.astro
-  '{1}: {length} changed',
-  'Moved most: {changes}.',
-  'Where',
-  'Before',
-  'After',
-  'Changed cells: {1}',
-  'not there',
-  'gone',
+  'Whole edition',
   // components/exclusions.astro
   'Left out, and why',
   'Reason',
@@ -437,6 +439,7 @@ export const en = [
   'Scheme “{name}”, version {version}. {3}; places are counted {4}; tie-break: {5}.',
   'more',
   'less',
+  'not counted',
   // components/scope-note.astro
   '<strong>Scope.</strong> Figures describe the spools that were tested. They are no warranty, and no basis for lifting, climbing, towing or rescue: for those, use rated equipment and qualified people.',
   // components/sensitivity.astro
@@ -837,6 +840,7 @@ export const en = [
   'How to read these pages',
   'How a line is tested',
   'What “too close to call” means',
+  'Sizes on a label',
   'How to verify a release',
   'How to report an error',
   'The hand-in file of testers',
@@ -913,6 +917,16 @@ export const en = [
   'What happens then',
   'An editor looks at the record behind the figure: submission, specimens, instruments, spool. If it is wrong, the submission is withdrawn or put right, the places are computed anew, and a new revision is published with an erratum that lists each changed cell.',
   'The earlier revision stays where it was, marked as superseded. Nothing is changed quietly, and nothing is deleted. <a>All editions and errata</a>',
+  // pages/read/sizes.astro
+  'What the numbers on labels of fishing lines stand for: PE numbers of braids, and the numbers of nylon and fluorocarbon with their nominal diameters.',
+  'A number on a label is a size class of the trade, not a measurement. What was measured stands on the page of each variant.',
+  'Braids',
+  'The PE number stands for a linear density: PE 1 is 200 denier, and the others are in proportion (common practice). It says how much material a braid holds, neither how thick its outline is nor how strong it is.',
+  'Nylon and fluorocarbon',
+  'The number of a single filament stands for a nominal diameter, the same for every maker: common practice of the trade. Roughly it is 0.165 mm times the square root of the number, from which sizes between can be told.',
+  'Number',
+  'Nominal diameter',
+  'Numbers of single filaments, and what they stand for by common practice.',
   // pages/read/testing.astro
   'From the shop to the published figure: blind codes, written methods, automatic checks, a second person, and a record that is never changed.',
   '<strong>A spool is obtained.</strong> How, where and when is recorded, and whether it was bought, lent or supplied by the maker.',
@@ -1259,10 +1273,13 @@ export const en = [
   '{certificate} of {instrument}',
   '{quantity} of {variant}',
   // words/unplaced-words.ts
-  'Values without places: too few lines were pulled twice, and neither the method nor a round robin, control pulls or an edition before tell what rigs and testers differ by. So nobody can say how far two values must lie apart to be told apart.',
-  'Values without places: of no line were enough specimens measured to tell how readings scatter. So nobody can say how far two values must lie apart to be told apart; two or more specimens of each line would tell.',
-  'There are no places in {names}: the overall order is that of the other categories. {2}',
-  'There are no places in {names}, and so none overall. {2}',
+  'Values without places: nobody can say how far two of them must lie apart to be told apart.',
+  'Nothing tells what rigs and testers differ by: too few lines were pulled twice, and no method, round robin, control pull or edition before says it.',
+  'Nothing tells how readings scatter: of no line were enough specimens measured. Two or more of each would tell.',
+  'There are no places in {without}: the overall order is that of the other categories.',
+  'There are no places in {without}, and so none overall.',
+  'In this edition nobody has a score.',
+  'In this edition the score leaves out {without}, where there are no places.',
   // words/variant-words.ts
   'braided',
   'fused',
@@ -1290,6 +1307,7 @@ export const en = [
   'movement',
   'words',
   'content',
+  'document of {variant}',
 ] as const;
 
 export type Message = (typeof en)[number];

@@ -44,10 +44,11 @@ export const unitsBeside = (unit: string): { system: System; unit: string; inSi:
 
 const MOST_DECIMALS = 4;
 
-/** A number that is published in SI units, in another unit, to as many digits. */
-function converted(text: string, { inSi, decimals }: Unit): string {
-  const places = (text.split('.')[1]?.length ?? 0) + decimals;
-  return (Number(text) / inSi).toFixed(Math.min(MOST_DECIMALS, Math.max(0, places)));
+/** Of a number that is published in SI units, decimals in another unit: as many digits, and no more than two of its uncertainty. */
+function placesIn({ inSi, decimals }: Unit, { value, low, high }: Ends): number {
+  const halfWidth = (Number(high) - Number(low)) / 2 / inSi;
+  const ofTwoDigits = halfWidth > 0 ? 1 - Math.floor(Math.log10(Number(halfWidth.toPrecision(2)))) : MOST_DECIMALS;
+  return Math.max(0, Math.min(MOST_DECIMALS, ofTwoDigits, (value.split('.')[1]?.length ?? 0) + decimals));
 }
 
 /** A figure in every system that has a unit of its own for it, SI first. */
@@ -57,8 +58,10 @@ export function inUnits({ trade, printed, ...si }: Measured): ({ system: System;
     if (system === 'trade' && trade) return [{ system, ...trade }];
     if (!other) return [];
     if (printed?.unit === other.unit) return [{ system, unit: other.unit, value: printed.text, low: null, high: null }];
-    const end = (text: string | null) => (text === null ? null : converted(text, other));
-    return [{ system, unit: other.unit, value: converted(si.value, other), low: end(si.low), high: end(si.high) }];
+    const places = placesIn(other, si);
+    const converted = (text: string): string => (Number(text) / other.inSi).toFixed(places);
+    const [low, high] = [si.low, si.high].map((text) => (text === null ? null : converted(text)));
+    return [{ system, unit: other.unit, value: converted(si.value), low: low ?? null, high: high ?? null }];
   });
   return [{ system: 'si', ...si }, ...beside];
 }
@@ -69,11 +72,8 @@ export const textsInUnits = (value: string, unit: string): { system: System; tex
 
 /** Ends of a drawn scale, in every system. */
 export function scaleInUnits(from: string, to: string, unit: string): { system: System; from: string; to: string }[] {
-  return inUnits({ value: from, low: from, high: to, unit }).map((one) => ({
-    system: one.system,
-    from: one.low ?? from,
-    to: `${one.high ?? to}\u00a0${one.unit}`,
-  }));
+  const [starts, ends] = [from, to].map((value) => inUnits({ value, low: null, high: null, unit }));
+  return (ends ?? []).map((end, i) => ({ system: end.system, from: starts?.[i]?.value ?? from, to: `${end.value}\u00a0${end.unit}` }));
 }
 
 /** What a part of a figure reads in a system. */

@@ -22,9 +22,15 @@ const PARTS: Readonly<Record<string, string>> = {
   content: say`content`,
 };
 
+/** The page of a variant is called by its name, any other document by its path in the release. */
+function documentWords(part: string, names: ReadonlyMap<string, string>): string | null {
+  const variant = names.get(/^documents\/variants\/(.+)\.json$/.exec(part)?.[1] ?? '');
+  return variant === undefined ? null : say`document of ${variant}`;
+}
+
 /** Where a cell stands, in names instead of slugs: `apparent-stress, coldharl-8-pe-0-8, place` → `Apparent stress, Coldharl 8, PE 0.8, grey, place`. */
 export const whereWords = (where: string, names: ReadonlyMap<string, string>): string =>
   where
     .split(', ')
-    .map((part) => names.get(part) ?? PARTS[part] ?? supersededCellWords(part) ?? part)
+    .map((part) => names.get(part) ?? PARTS[part] ?? documentWords(part, names) ?? supersededCellWords(part) ?? part)
     .join(', ');

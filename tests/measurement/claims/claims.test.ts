@@ -1,6 +1,7 @@
 import { claimRatioPercent } from '../../../api/measurement/claims/claim-ratio.js';
 import { claimLimits, claimVerdict, conformityProbability, decideClaim } from '../../../api/measurement/claims/decide-claim.js';
-import { MONOFILAMENT_DIAMETERS_MM, monofilamentNumberDiameterMm } from '../support/formulas/monofilament-number.js';
+import { MONOFILAMENT_NUMBERS } from '../../../api/contract/monofilament-numbers.js';
+import { monofilamentNumberDiameterMm } from '../support/formulas/monofilament-number.js';
 import { labelPlausibility, peNumberDenier, peNumberTex } from '../../../api/measurement/claims/pe-number.js';
 import { POLYETHYLENE_CELL, areaPerChainNm2, crystalDensityGPerCm3, idealStrengthGPa } from '../support/formulas/polymer-limit.js';
 import { mayCarryStandard } from '../support/formulas/standard-scope.js';
@@ -33,18 +34,23 @@ test(named(cases['X15-pe-number']!), () => {
 test(named(cases['X05-nylon-number']!), () => {
   const { number } = cases['X05-nylon-number']!.inputs;
   expectReference(cases['X05-nylon-number']!, {
-    nominal_diameter_mm: number.map((one: number) => MONOFILAMENT_DIAMETERS_MM.get(one)),
+    nominal_diameter_mm: number.map((one: number) => Number(new Map<string, string>(MONOFILAMENT_NUMBERS).get(String(one)))),
     sqrt_rule_mm: number.map(monofilamentNumberDiameterMm),
   });
 });
 
-test('the series of monofilament numbers is that of reels, without a gap; each diameter lies by the square root of its number', () => {
+test('the series of monofilament numbers is that of tippets and reels, without a gap; each diameter lies by the square root of its number', () => {
   // Common practice, from memory.
-  const smalls = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.8, 1, 1.2, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5];
-  const larges = [6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30, 40, 50, 60, 70, 80, 100];
-  expect([...MONOFILAMENT_DIAMETERS_MM.keys()]).toEqual([...smalls, ...larges]);
-  for (const [number, diameterMm] of MONOFILAMENT_DIAMETERS_MM)
+  const tippets = [0.1, 0.15, 0.2, 0.25, 0.3, 0.35, 0.4, 0.45, 0.5, 0.6, 0.7, 0.8, 0.9, 1];
+  const reels = [1.2, 1.5, 1.75, 2, 2.25, 2.5, 2.75, 3, 3.5, 4, 4.5, 5, 6, 7, 8, 10, 12, 14, 16, 18, 20, 22, 24, 26, 28, 30];
+  const leaders = [35, 40, 50, 60, 70, 80, 90, 100, 120, 150, 200];
+  const series = MONOFILAMENT_NUMBERS.map(([number, diameter]) => [Number(number), Number(diameter)] as const);
+  expect(series.map(([number]) => number)).toEqual([...tippets, ...reels, ...leaders]);
+  for (const [i, [number, diameterMm]] of series.entries()) {
     expect(Math.abs(diameterMm / monofilamentNumberDiameterMm(number) - 1)).toBeLessThan(0.03);
+    // From 0.1 to 0.15 is the widest step.
+    expect(diameterMm / (series[i - 1]?.[1] ?? diameterMm)).toBeLessThan(1.21);
+  }
 });
 
 test(named(cases['X06-line-classes']!), () => {

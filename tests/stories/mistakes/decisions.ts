@@ -137,7 +137,7 @@ export function decisions(): void {
     const order = (erratum: object | null) => people.editor.ask('post', '/v1/editions/2026/releases', { body: { erratum } });
     const erratum = { reasonCode: 'withdrawal', words: 'A grip was found bent.' };
     const { published } = (await make(people.editor, '/v1/editions/2026/previews', {})) as Preview;
-    const expects = published.changes.flatMap(({ where, before }) => (before === null ? [] : [{ where, before }])).slice(0, 50);
+    const expects = published.changes.flatMap(({ where, before }) => (before === null ? [] : [{ where, before }]));
     expect(new Set(published.changes.map(({ about }) => about)).size).toBeGreaterThan(1);
     await story.refused('a second revision says nothing of why', 'releases/erratum-needed', order(null), async () => {
       await story.refused(

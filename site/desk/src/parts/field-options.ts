@@ -5,8 +5,8 @@ export interface FieldOptions {
   readonly label: string;
   readonly kind?: 'text' | 'email' | 'password' | 'date' | 'moment' | 'number' | 'decimal' | 'reading' | 'words' | 'choice' | 'several';
   readonly value?: string;
-  /** Of a choice: what is sent → what is read. */
-  readonly options?: readonly (readonly [string, string])[];
+  /** Of a choice: what is sent → what is read; of several also what folds those of a kind, which are ticked together or one by one. */
+  readonly options?: readonly (readonly [sent: string, read: string, foldedIn?: string])[];
   /** Of several: what is ticked at first. */
   readonly ticked?: readonly string[];
   /** What is on record already, offered while one types; anything else may be typed. */

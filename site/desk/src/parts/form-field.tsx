@@ -88,21 +88,36 @@ const rowsFor = (text: string): number =>
   );
 
 function Several({ id, name, label, options = [], ticked = [], fault }: Props) {
+  const tick = ([sent, read]: (typeof options)[number]) => (
+    <label key={sent} class="tick">
+      <input
+        type="checkbox"
+        name={name}
+        value={sent}
+        defaultChecked={ticked.includes(sent)}
+        {...(fault !== undefined && { 'aria-describedby': `${id}-fault` })}
+      />{' '}
+      {read}
+    </label>
+  );
   return (
     <fieldset class="field" data-fault={fault}>
       <legend>{label}</legend>
-      {options.map(([sent, read]) => (
-        <label key={sent} class="tick">
-          <input
-            type="checkbox"
-            name={name}
-            value={sent}
-            defaultChecked={ticked.includes(sent)}
-            {...(fault !== undefined && { 'aria-describedby': `${id}-fault` })}
-          />{' '}
-          {read}
-        </label>
-      ))}
+      {[...Map.groupBy(options, ([, , foldedIn]) => foldedIn)].map(([foldedIn, own]) =>
+        foldedIn === undefined ? (
+          own.map(tick)
+        ) : (
+          <details key={foldedIn}>
+            <summary>
+              {foldedIn}: {own.length}
+            </summary>
+            <button type="button" onClick={tickAllOrNone}>
+              {own.length === 1 ? 'Tick it, or not' : `Tick all ${own.length}, or none`}
+            </button>
+            {own.map(tick)}
+          </details>
+        ),
+      )}
       {fault !== undefined && (
         <p id={`${id}-fault`} class="signal small">
           {fault}
@@ -110,4 +125,12 @@ function Several({ id, name, label, options = [], ticked = [], fault }: Props) {
       )}
     </fieldset>
   );
+}
+
+/** Of those that stand beside the button; the form hears of it as if each had been pressed. */
+function tickAllOrNone({ currentTarget }: { readonly currentTarget: HTMLElement }): void {
+  const ticks = [...(currentTarget.closest('details')?.querySelectorAll('input') ?? [])];
+  const isAny = ticks.some(({ checked }) => !checked);
+  for (const one of ticks) one.checked = isAny;
+  currentTarget.dispatchEvent(new Event('input', { bubbles: true }));
 }

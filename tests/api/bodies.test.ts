@@ -5,6 +5,7 @@ import { deflateSync } from 'node:zlib';
 import request from 'supertest';
 import { readConfig } from '../../api/config.js';
 import { createApp } from '../../api/create-app.js';
+import { SpooledFile } from '../../api/submissions/intake/spooled-file.js';
 import { runSql } from '../support/run-sql.js';
 import { createTestApplication } from '../support/test-application.js';
 import type { Caller, TestApplication } from '../support/test-application.js';
@@ -172,6 +173,17 @@ test('a client that sends on and on, the head of a request or its body, is told 
   log.mockRestore();
   await hurried.close();
 }, 30_000);
+
+test('a disk without room for a file that is still on its way is a failure of the house, and logged', async () => {
+  const said: unknown[] = [];
+  jest.spyOn(Logger.prototype, 'error').mockImplementation((words: unknown) => void said.push(words));
+  jest.spyOn(SpooledFile.prototype, 'add').mockRejectedValue(Object.assign(new Error('no space left on device'), { code: 'ENOSPC' }));
+  const head = `POST /v1/submissions HTTP/1.1\r\nHost: x\r\nAuthorization: Bearer ${tester.token}\r\nContent-Type: text/csv\r\n`;
+  const hangUp = (socket: Socket): void => void socket.on('data', () => socket.destroy());
+  await raw(`${head}Content-Length: 100000\r\n\r\nsubmission,edition\n`, t, hangUp);
+  jest.restoreAllMocks();
+  expect(said.join()).toMatch(/POST \/v1\/submissions .*no space left on device/);
+}, 20_000);
 
 test('health is never limited', async () => {
   const few = await createTestApplication({ REQUESTS_PER_MINUTE: '2' });

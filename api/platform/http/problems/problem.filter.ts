@@ -31,7 +31,7 @@ export class ProblemFilter implements ExceptionFilter {
   catch(error: unknown, host: ArgumentsHost): void {
     const http = host.switchToHttp();
     const request = http.getRequest<FastifyRequest>();
-    const problem = isCutOff(request) ? CUT_OFF : toProblem(error);
+    const problem = isCutOff(error, request) ? CUT_OFF : toProblem(error);
     if (problem.kind.status >= 500)
       this.logger.error(
         `${request.method} ${request.routeOptions.url ?? 'no such route'} (${request.id}): ${error instanceof Error ? (error.stack ?? error.message) : String(error)}`,
@@ -47,8 +47,12 @@ export class ProblemFilter implements ExceptionFilter {
 
 const CUT_OFF = new Problem(known['request/malformed'], 'The connection ended before all of the request was here. Send it again.');
 
-/** Its client hung up, or was too slow, before all of it was here: whatever broke by that is no failure of ours. */
-const isCutOff = ({ raw }: FastifyRequest): boolean => raw.destroyed && !raw.complete;
+/** What reading a request ends with when its client hangs up, or is too slow. */
+const HUNG_UP = ['ECONNRESET', 'ERR_STREAM_PREMATURE_CLOSE'];
+
+/** Before all of the request was here: that is no failure of ours, and no news of the database, whose connections break by the same code. */
+const isCutOff = (error: unknown, { raw }: FastifyRequest): boolean =>
+  raw.destroyed && !raw.complete && HUNG_UP.includes((error as { code?: string } | undefined)?.code ?? '');
 
 /** How the reader of forms says that what it was given is none; it gives no code. */
 const BROKEN_FORM = /multipart data|Multipart: /i;

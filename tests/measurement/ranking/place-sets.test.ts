@@ -20,16 +20,19 @@ test('place sets: intervals, groups by whom nobody of the rest is ahead of, wide
   expect(placeSets(Uint8Array.of(0, 0, 0, 1, 0, 0, 1, 1, 0), [3, 2, 1]).map(({ group }) => group)).toEqual([3, 2, 1]);
 });
 
-test('the sorter places as the exact decimals do, ties, signs and zeros included', () => {
+// Below and above the number up to which a draw is sorted from the order of the one before.
+test.each([40, 300])('the sorter places %d values as the exact decimals do, draw after draw, ties, signs and zeros included', (count) => {
   const random = randomStream([6, 6, 6, 6]);
-  const values = Array.from({ length: 300 }, () => Math.round((random.nextUniform() - 0.5) * 100) / 10);
-  values.push(0, -0, 1e-300, -1e300);
-  const sorter = sortedPlaces(values.length);
-  sorter.keys.set(values);
-  const places = new Uint16Array(values.length + 2);
-  sorter.writePlaces(places, 2);
-  const texts = values.map((value) =>
-    Object.is(value, -0) ? '0' : value === 1e-300 ? `0.${'0'.repeat(299)}1` : value === -1e300 ? `-1${'0'.repeat(300)}` : String(value),
-  );
-  expect([...places.slice(2)]).toEqual(competitionPlaces(texts, 'less'));
+  const sorter = sortedPlaces(count + 4);
+  for (let draw = 0; draw < 3; draw++) {
+    const values = Array.from({ length: count }, () => Math.round((random.nextUniform() - 0.5) * 100) / 10);
+    values.splice(draw, 0, 0, -0, 1e-300, -1e300);
+    sorter.keys.set(values);
+    const places = new Uint16Array(values.length + 2);
+    sorter.writePlaces(places, 2);
+    const texts = values.map((value) =>
+      Object.is(value, -0) ? '0' : value === 1e-300 ? `0.${'0'.repeat(299)}1` : value === -1e300 ? `-1${'0'.repeat(300)}` : String(value),
+    );
+    expect([...places.slice(2)]).toEqual(competitionPlaces(texts, 'less'));
+  }
 });

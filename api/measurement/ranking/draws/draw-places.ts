@@ -89,12 +89,13 @@ export function chanceAhead(places: Uint16Array, n: number, i: number, j: number
  */
 export function pairChances(places: Uint16Array, n: number, order: readonly number[]): Float64Array {
   const wins = new Float64Array(n * n);
+  const own = new Uint16Array(n);
   for (let start = 0; start < places.length; start += n) {
+    for (let i = 0; i < n; i++) own[i] = places[start + order[i]!]!;
     for (let i = 0; i < n; i++) {
-      const own = places[start + order[i]!]!;
       for (let j = i + 1; j < n; j++) {
-        const other = places[start + order[j]!]!;
-        wins[i * n + j] = wins[i * n + j]! + (own < other ? 1 : own === other ? 0.5 : 0);
+        if (own[i]! > own[j]!) continue;
+        wins[i * n + j]! += own[i]! < own[j]! ? 1 : 0.5;
       }
     }
   }

@@ -100,15 +100,17 @@ function tellApart(table: Told, precision: Float64Array, critical: readonly Crit
 function criticalOf(table: Told, i: number, j: number, critical: readonly CriticalScore[]): number {
   const { n, scores } = table;
   const own = scores[i * n + j]!;
-  for (let at = critical.length - 1; at > 0; at--) {
+  let at = critical.length - 1;
+  while (at > 0 && own <= critical[at]!.score) {
     const { score } = critical[at]!;
-    if (own > score) continue;
     let size = 0;
     for (let k = 0; k < n; k++) {
       const isNear = Math.abs(scores[i * n + k]!) <= score && Math.abs(scores[j * n + k]!) <= score;
       if (isNear && !isTold(table, i, k) && !isTold(table, j, k)) size += 1;
     }
     if (size > critical[at - 1]!.size) return score;
+    // No more lie within a smaller score: groups that are larger than these need no look.
+    while (at > 0 && critical[at - 1]!.size >= size) at -= 1;
   }
   return critical[0]!.score;
 }

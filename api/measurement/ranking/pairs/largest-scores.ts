@@ -42,7 +42,7 @@ export function largestTileQuantiles(
   addWithinTiles(first, errors, pairs, order, sizes[0]!);
   const larger = sizes.slice(1);
   const tails = larger.map((size) => tailOf(size, first.smallest));
-  if (larger.length > 0) addAbove(first.smallest, tails, errors, pairs, order, larger);
+  if (larger.length > 0) addAbove(tails, errors, pairs, order, larger);
   let most = first.smallest;
   return [most, ...tails.map(({ smallest }) => (most = Math.max(most, smallest)))];
 }
@@ -68,36 +68,41 @@ function addWithinTiles(tail: LargestSeen, errors: Float64Array, pairs: PairScal
   }
 }
 
-/** Looks once at the pairs whose score is above the floor, for tiles of all sizes. */
+/** Looks once at the pairs whose score counts in any size, for tiles of all sizes. */
 function addAbove(
-  floor: number,
   tails: readonly LargestSeen[],
   errors: Float64Array,
   pairs: PairScales,
   order: Int32Array,
   sizes: readonly number[],
 ): void {
-  const { n, precision, degreesOfFreedom } = pairs;
   const m = order.length;
-  const finest = finestOf(pairs, order);
+  const { precision, degreesOfFreedom, finest } = laidOut(pairs, order);
   const laid = [0, 1].map((turn) => sizes.map((size) => tilesOf(m, size, turn * (m % size))));
   const largest = new Float64Array(sizes.length);
-  for (let from = 0; from < errors.length; from += n) {
+  const floors = new Float64Array(m).fill(Infinity);
+  const own = new Float64Array(m);
+  for (let from = 0; from < errors.length; from += pairs.n) {
     let lowest = Infinity;
-    for (let a = 0; a < m; a++) lowest = Math.min(lowest, errors[from + order[a]!]!);
-    const tiles = laid[(from / n) % 2]!;
-    largest.fill(floor);
     for (let a = 0; a < m; a++) {
-      const i = order[a]!;
-      const own = errors[from + i]!;
-      if ((own - lowest) * finest[a]! <= floor) continue;
+      own[a] = errors[from + order[a]!]!;
+      if (own[a]! < lowest) lowest = own[a]!;
+    }
+    const tiles = laid[(from / pairs.n) % 2]!;
+    for (let s = 0; s < tails.length; s++) largest[s] = tails[s]!.smallest;
+    writeFloors(floors, largest, sizes);
+    for (let a = 0; a < m; a++) {
+      // A hair less than what counts, so that no rounding leaves out a pair.
+      const farEnough = own[a]! - (floors[0]! / finest[a]!) * (1 - 1e-9);
+      if (lowest > farEnough) continue;
       for (let b = 0; b < m; b++) {
-        const at = i * n + order[b]!;
-        const t = (own - errors[from + order[b]!]!) * precision[at]!;
-        if (t <= floor) continue;
-        const score = normalScore(t, degreesOfFreedom[at]!);
-        if (score <= floor) continue;
-        for (let s = sizes.length - 1; s >= 0 && sizes[s]! > Math.abs(a - b); s--)
+        if (own[b]! > farEnough) continue;
+        const distance = a < b ? b - a : a - b;
+        const t = (own[a]! - own[b]!) * precision[a * m + b]!;
+        if (t <= floors[distance]!) continue;
+        const score = normalScore(t, degreesOfFreedom[a * m + b]!);
+        if (score <= floors[distance]!) continue;
+        for (let s = sizes.length - 1; s >= 0 && sizes[s]! > distance; s--)
           if (score > largest[s]! && tiles[s]![a] === tiles[s]![b]) largest[s] = score;
       }
     }
@@ -105,9 +110,23 @@ function addAbove(
   }
 }
 
-/** The finest precision of each as the one above. */
-function finestOf({ n, precision }: PairScales, order: Int32Array): Float64Array {
-  return Float64Array.from(order, (i) => order.reduce((most, j) => Math.max(most, precision[i * n + j]!), 0));
+/** What a score must pass to count in any size, by how far apart the two stand: only tiles larger than that hold both. */
+function writeFloors(floors: Float64Array, smallest: Float64Array, sizes: readonly number[]): void {
+  let lowest = Infinity;
+  for (let s = sizes.length - 1; s >= 0; s--) {
+    lowest = Math.min(lowest, smallest[s]!);
+    floors.fill(lowest, sizes[s - 1] ?? 0, sizes[s]);
+  }
+}
+
+/** The scales of the pairs in their order, m·m, and the finest precision of each as the one above. */
+function laidOut({ n, precision, degreesOfFreedom }: PairScales, order: Int32Array) {
+  const m = order.length;
+  const inOrder = (all: Float64Array) =>
+    Float64Array.from({ length: m * m }, (_, at) => all[order[Math.floor(at / m)]! * n + order[at % m]!]!);
+  const own = inOrder(precision);
+  const finest = Float64Array.from(order, (_, a) => own.subarray(a * m, a * m + m).reduce((most, one) => Math.max(most, one), 0));
+  return { precision: own, degreesOfFreedom: inOrder(degreesOfFreedom), finest };
 }
 
 /** The tile of each position; one that no tile holds is alone. */

@@ -26,7 +26,14 @@ const line = (slug: string, rows: (FindRow | null)[], own: Partial<FindLine> = {
   rows,
   ...own,
 });
-const table = (code: string) => ({ code, name: code, unit: code === 'overall' ? null : 'MPa', href: `/${code}/`, placed: 4 });
+const table = (code: string, direction: 'more' | 'less' = 'more') => ({
+  code,
+  name: code,
+  unit: code === 'overall' ? null : 'MPa',
+  direction,
+  href: `/${code}/`,
+  placed: 4,
+});
 const index: FindIndex = {
   division: '',
   name: 'Winter',
@@ -47,7 +54,7 @@ const index: FindIndex = {
   },
 };
 const none = { from: null, to: null };
-const wish: Wish = { make: '', pe: '', about: null, diameter: none, force: none, isObtainable: false, by: 'stress' };
+const wish: Wish = { make: '', pe: '', peTo: '', about: null, diameter: none, force: none, isObtainable: false, by: 'stress' };
 const names = (own: Partial<Wish>) => fitsOf(index, { ...wish, ...own }).map((fit) => fit.line.slug);
 const lead = (own: Partial<Wish>) => leadOf(index, index.tables[own.by === 'overall' ? 0 : 1]!, fitsOf(index, { ...wish, ...own }));
 
@@ -59,14 +66,32 @@ test('what fits stands in the published order of the table that matters; what wa
   expect(names({ force: { from: 50, to: null } })).toEqual(['a', 'b', 'd']);
   expect(names({ isObtainable: true })).toEqual(['a', 'c', 'd']);
   expect(names({ pe: '1.0' })).toEqual(['a', 'b', 'c']);
+  // From one number to another, or up to one.
+  expect(names({ pe: '0.8', peTo: '1.0' })).toEqual(['a', 'b', 'c']);
+  expect(names({ peTo: '0.8' })).toEqual([]);
+  expect(names({ pe: '0.8' })).toEqual([]);
 });
 
-test('whether the first is ahead is told by published chances and groups alone', () => {
+test('whether the first is ahead is told by the published chance of the two, else by their published intervals, else by groups', () => {
   expect(lead({})).toBe('A stands first of the 4 that fit; too close to call: the chance that it is ahead of B is 62 %.');
   expect(lead({ by: 'overall' })).toBe('A stands first of the 3 that fit; too close to call: the chance that it is ahead of B is 71 %.');
-  // Not neighbours in the table: groups tell.
-  expect(lead({ isObtainable: true })).toBe(
-    'A stands first of the 3 that fit; the evidence tells it from C, over the whole table at once.',
+  // Not neighbours in the table: of 900 (880 to 920) and 880 (860 to 900) 20 is the difference and 28.3 what its interval reaches, so that
+  // 1.386 standard deviations lie between them (Zou and Donner 2008): 91.7 % of a normal distribution lie below.
+  const apart = (direction: 'more' | 'less', [one, other]: [Partial<FindRow>, Partial<FindRow>]) => {
+    const [a, , c] = fitsOf(index, wish);
+    return leadOf(index, table('stress', direction), [
+      { ...a!, row: { ...a!.row, ...one } },
+      { ...c!, row: { ...c!.row, ...other } },
+    ]);
+  };
+  const [more, fewer] = [
+    { value: '900', low: '880', high: '920' },
+    { value: '880', low: '860', high: '900' },
+  ];
+  expect(apart('more', [more, fewer])).toContain('; too close to call: the chance that it is ahead of C is 92 %.');
+  expect(apart('less', [fewer, more])).toContain('; too close to call: the chance that it is ahead of C is 92 %.');
+  expect(apart('more', [more, { ...fewer, low: null, high: null }])).toBe(
+    'A stands first of the 2 that fit; the evidence tells it from C, over the whole table at once.',
   );
   expect(leadOf(index, index.tables[1]!, fitsOf(index, wish).slice(1, 3))).toBe(
     'B stands first of the 2 that fit, ahead of C with more than 99 %.',

@@ -40,8 +40,11 @@ const rows = [
   { place: null, group: null, couldBeFirst: false },
 ];
 
-test('a thin rule stands where the set of those that could be first ends, and above those without a place; nowhere else', () => {
+test('a thin rule stands where the set of those that could be first ends, and below the last place; nowhere else', () => {
   expect(rows.map((_, index) => isRuled(rows, index))).toEqual([false, false, true, true]);
+  // One without a place among them parts nothing.
+  const between = rows.toSpliced(1, 0, rows[3]!);
+  expect(between.map((_, index) => isRuled(between, index))).toEqual([false, false, false, true, true]);
   expect(rows.map(markWords)).toEqual(['could be first, group 1', 'could be first, group 1', 'group 2', 'not placed']);
 });
 
@@ -72,7 +75,7 @@ test('what changed is told largest first, what moved within noise is counted and
     rows: [changed('A', '2.0'), changed('B', '-9.1'), changed('C', '1.0', 'withinNoise'), changed('D', '3.0'), changed('E', '4.0')],
   };
   expect(valuesSentence([document as CategoryDocument])).toBe(
-    '4 of 5 values changed beyond noise: B PE 1.0 (Knot −9.1 %), E PE 1.0 (Knot +4.0 %), D PE 1.0 (Knot +3.0 %) and 1 more.',
+    '4 of 5 values changed beyond noise: B PE 1.0 (knot −9.1 %), E PE 1.0 (knot +4.0 %), D PE 1.0 (knot +3.0 %) and 1 more.',
   );
 });
 

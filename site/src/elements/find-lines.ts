@@ -73,6 +73,7 @@ class FindLines extends HTMLElement {
     return {
       make: text('make'),
       pe: text('pe'),
+      peTo: text('pe-to'),
       about: number('about'),
       diameter: range('diameter'),
       force: range('force'),

@@ -2,7 +2,7 @@ import { say } from '../words/say.js';
 import { publishedWeights, weigher, type Standing } from '../weigh/stand.js';
 import type { Weighed } from '../weigh/weighed.js';
 import { chanceWords } from '../words/chance-words.js';
-import { ownOrderWords, publishedPlaceWords, scoreWords } from '../words/weigh-words.js';
+import { nameParts, ownOrderWords, placeWords, publishedPlaceWords, scoreWords } from '../words/weigh-words.js';
 import { figures } from '../words/figures.js';
 
 /** Orders a division by the weights of its reader; the address carries them, so that the order can be sent and kept. */
@@ -104,16 +104,21 @@ function weightIn(text: string | null): string {
   return weight >= 0 && weight <= 100 ? String(weight) : '0';
 }
 
-function rowOf(line: Weighed['lines'][number], { place, score, chanceOfFirst }: Standing['rows'][number]): HTMLTableRowElement {
+function rowOf(line: Weighed['lines'][number], stood: Standing['rows'][number]): HTMLTableRowElement {
+  const { place, score, chanceOfFirst } = stood;
   const [row, head, link] = [document.createElement('tr'), document.createElement('th'), document.createElement('a')];
   row.setAttribute('role', 'row');
   head.setAttribute('role', 'rowheader');
   head.scope = 'row';
   link.href = line.href;
-  link.textContent = figures(line.name);
+  const [maker, rest] = nameParts(line);
+  const madeBy = document.createElement('span');
+  madeBy.className = 'maker';
+  madeBy.textContent = maker;
+  link.append(madeBy, figures(rest));
   head.append(link);
   row.append(
-    cellOf(say`Place`, String(place), 'num'),
+    cellOf(say`Place`, placeWords(stood), 'num'),
     head,
     cellOf(say`Score`, score, 'num score'),
     cellOf(say`Chance of first`, chanceOfFirst === null ? say`not stated` : chanceWords(Math.round(100 * chanceOfFirst)), 'num'),

@@ -213,10 +213,11 @@ export const en = [
   'All {length} {2}',
   'of {name}',
   'in the overall order',
+  'Weigh it yourself',
   'what changed',
   'the map',
   'compare',
-  'weigh it yourself',
+  'labels and measurement',
   'How to read a ranking',
   'Force over diameter{pictured}',
   'Every variant with its 95 % intervals; the higher above its neighbours, the stronger for its thickness.',
@@ -536,11 +537,6 @@ export const en = [
   // components/variant-heading.astro
   'Compare {name}, {size}, {colour}',
   // components/variant-outcome.astro
-  '{group} in {a}; the evidence allows place {placeInterval}. By score it is {4}in place {place}.',
-  'tied',
-  'By score in place {place} of {a}{3}. How sure that place is was not stated for this edition.',
-  ', tied',
-  'Since the last edition: {movement}.',
   'Not placed in {name}: {2}.',
   '(overall it would have been in place {placeIfIncluded})',
   'Incomplete in {name}.',
@@ -769,10 +765,12 @@ export const en = [
   'any',
   'Diameter about, mm',
   'Size, diameter, force',
+  'up to',
+  'the same',
   'PE {size}',
   'only what can be bought',
   'Several things matter? <a>Weigh them yourself</a>',
-  'Values, places and chances are the published ones of {1}; places are those of the whole table, also where only some of its lines are shown. <a>How to read a ranking</a>',
+  'Values, places and chances are the published ones of {1}; places are those of the whole table, also where only some of its lines are shown. Of two that do not follow each other in a category the chance follows from their two published intervals alone. <a>How to read a ranking</a>',
   // pages/index.astro
   'Independent tests of fishing lines. Nothing is published yet.',
   'Nothing is published yet',
@@ -995,7 +993,6 @@ export const en = [
   'Searching needs JavaScript. Everything is listed by name too: see <a>all lines and makers</a> and <a2>all methods</a2>.',
   'Or browse <a>all lines and makers</a>, <a2>compare variants</a2>, and <a3>all methods</a3>.',
   // pages/weigh.astro
-  'Weigh it yourself',
   'Give each category the weight that it has for you: order, places, and the chance of the first, from the published figures. Your own order, not a published one.',
   'Your weights',
   'Only one counts',
@@ -1076,9 +1073,9 @@ export const en = [
   'cannot say',
   'probably {1}',
   // words/comparability-words.ts
-  'same method: values may be compared',
-  'method changed: values may be compared with care',
-  'method changed: values may not be compared',
+  'same method, values may be compared',
+  'another method, compare values with care',
+  'another method, values may not be compared',
   'measured for the first time',
   // words/compare-words.ts
   'ahead in',
@@ -1174,9 +1171,6 @@ export const en = [
   'By how much results of the same tester on the same rig scatter (ISO 5725-2).',
   'reproducibility',
   'By how much results of different testers on different rigs scatter (ISO 5725-2).',
-  // words/group-words.ts
-  'Top group',
-  'Group {group}',
   // words/instrument-words.ts
   'force gauge',
   'load frame',
@@ -1210,6 +1204,15 @@ export const en = [
   'first measured',
   'within noise',
   'changed',
+  // words/outcome-words.ts
+  'It shares place {place} of {placed} in {where}',
+  'It came first of {placed} in {where}',
+  'It came in place {place} of {placed} in {where}',
+  'and could be the best',
+  'the evidence allows place {placeInterval}',
+  'how sure that place is was not stated for this edition',
+  'Since the last edition: {movement}.',
+  'Highest in {name}, place {place}; lowest in {name2}, place {place2}.',
   // words/people-words.ts
   '{name} ({specimens} specimens)',
   ', {1} specimens each',
@@ -1293,7 +1296,6 @@ export const en = [
   'Shared; any other weights may part them.',
   'No weights bring another there.',
   'With {1} % of the weight moved, {name} is level.',
-  'published: {published}',
   'weighted mean of standard scores, high is better',
   'weighted mean of places, low is better',
   // words/where-words.ts

@@ -11,6 +11,8 @@ export interface FindTable {
   readonly code: string;
   readonly name: string;
   readonly unit: string | null;
+  /** Which values are better; of the overall order a low score. */
+  readonly direction: 'more' | 'less';
   readonly href: string;
   /** Placed rows of the whole table. */
   readonly placed: number;
@@ -85,11 +87,19 @@ async function indexOf(release: Release, tables: Tables): Promise<FindIndex> {
     division: edition.division?.slug ?? '',
     name: edition.division?.name ?? edition.edition.name,
     tables: [
-      { code: 'overall', name: say`Overall order`, unit: null, href: addresses.edition, placed: countOf(edition.overall) },
-      ...categories.map(({ category: { code, name, unit }, rows }) => ({
+      {
+        code: 'overall',
+        name: say`Overall order`,
+        unit: null,
+        direction: 'less' as const,
+        href: addresses.edition,
+        placed: countOf(edition.overall),
+      },
+      ...categories.map(({ category: { code, name, unit, direction }, rows }) => ({
         code,
         name,
         unit,
+        direction,
         href: addresses.category(code),
         placed: countOf(rows),
       })),

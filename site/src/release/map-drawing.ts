@@ -6,7 +6,7 @@ import { once } from './once.js';
 /** Stresses [MPa] between which curves are drawn, at round numbers of each unit; without a line there is no range, and nothing to draw. */
 const STRESSES = [500, 3000];
 
-/** So close ends of two curves leave no room for the numbers of both [% of the width]. */
+/** So close ends of two curves above the map leave no room for the numbers of both [% of the width]. */
 const BESIDE = 14;
 
 /** Force [N] of a line of a diameter [mm] that breaks at a stress [MPa]: F = σ · π d² / 4, and 1 MPa is 1 N/mm². */

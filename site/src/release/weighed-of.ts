@@ -1,3 +1,4 @@
+import { saysMaker } from '../../../api/contract/line-name.js';
 import type { Weighed } from '../weigh/weighed.js';
 import { fullName } from '../words/variant-words.js';
 import { addressesOf } from './addresses.js';
@@ -28,7 +29,9 @@ async function weighedIn(tables: Tables): Promise<Weighed> {
         return figure && place !== undefined ? [{ place, value: figure.value, low: figure.low, high: figure.high }] : [];
       });
       if (results.length < categories.length) return [];
-      return [{ slug: variant.slug, name: fullName(variant), href: addresses.variant(variant.slug) ?? addresses.edition, place, results }];
+      const maker = saysMaker(variant.maker, variant.line) ? '' : variant.maker.name;
+      const href = addresses.variant(variant.slug) ?? addresses.edition;
+      return [{ slug: variant.slug, name: fullName(variant), maker, href, place, results }];
     }),
   };
 }

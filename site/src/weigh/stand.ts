@@ -20,6 +20,8 @@ export interface Stood {
   /** Position among the lines of the division. */
   readonly line: number;
   readonly place: number;
+  /** Whether it shares its place. */
+  readonly isTied: boolean;
   readonly score: string;
   /** Chance of first place [0 to 1]; null where an interval is not stated. */
   readonly chanceOfFirst: number | null;
@@ -72,6 +74,7 @@ export function weigher(weighed: Weighed): (weights: readonly string[]) => Stand
     const rows = ids.map((_, line) => ({
       line,
       place: places[line]!,
+      isTied: places.indexOf(places[line]!) !== places.lastIndexOf(places[line]!),
       score: roundHalfEven((combine === 'meanStandardScore' ? -scores[line]! : scores[line]!) / total, DECIMALS_OF_SCORE),
       chanceOfFirst: chances?.[line]?.ofFirst ?? null,
     }));

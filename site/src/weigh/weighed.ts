@@ -27,6 +27,8 @@ export interface WeighedCategory {
 export interface WeighedLine {
   readonly slug: string;
   readonly name: string;
+  /** What its name begins with; empty where the line's own name says whose it is. */
+  readonly maker: string;
   readonly href: string;
   readonly place: number;
   /** In the order of the categories. */

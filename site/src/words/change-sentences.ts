@@ -2,6 +2,8 @@ import { say } from './say.js';
 import { counted } from './counted.js';
 import type { CategoryDocument, EditionDocument, VariantName } from '../../../api/contract/documents/release-documents.js';
 import { comparabilityWords } from './comparability-words.js';
+import { listed } from './listed.js';
+import { withinSentence } from './locale.js';
 
 const MOST_NAMED = 3;
 const shortName = ({ line, size }: VariantName) => `${line.name} ${size}`;
@@ -20,7 +22,7 @@ export function valuesSentence(categories: readonly CategoryDocument[]): string 
   if (changed.length === 0) return say`None of ${compared.length} values changed beyond noise.`;
   const most = changed.map(({ variant, category, change }) => {
     const percent = change.percent ?? '';
-    return `${shortName(variant)} (${category.name} ${percent.startsWith('-') ? percent.replace('-', '−') : `+${percent}`} %)`;
+    return `${shortName(variant)} (${withinSentence(category.name)} ${percent.startsWith('-') ? percent.replace('-', '−') : `+${percent}`} %)`;
   });
   return say`${changed.length} of ${compared.length} values changed beyond noise: ${named(most)}.`;
 }
@@ -43,5 +45,8 @@ export function entriesSentence({ overall }: Pick<EditionDocument, 'overall'>, g
 export function methodsSentence({ scheme }: Pick<EditionDocument, 'scheme'>): string {
   const changed = scheme.categories.filter(({ comparability }) => comparability !== 'same');
   if (changed.length === 0) return say`The methods are those of the edition before.`;
-  return `${changed.map(({ name, comparability }) => `${name}: ${comparabilityWords[comparability]}`).join('; ')}.`;
+  const alike = Map.groupBy(changed, ({ comparability }) => comparability);
+  return [...alike]
+    .map(([comparability, all]) => `${listed(all.map(({ name }) => name))}: ${comparabilityWords[comparability]}.`)
+    .join(' ');
 }

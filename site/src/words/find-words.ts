@@ -1,12 +1,15 @@
 import { inNameOrder } from './locale.js';
 import { say } from './say.js';
+import { differenceOf } from '../weigh/difference.js';
 import { inUnits, textsInUnits, type System } from './in-units.js';
 import type { FindIndex, FindLine, FindRow, FindTable } from '../release/find-index.js';
 
 /** What a reader fishes, and what matters to them; empty where it does not. */
 export interface Wish {
   readonly make: string;
+  /** Number that is wanted; with one that it may reach, from the one to the other. */
   readonly pe: string;
+  readonly peTo: string;
   /** Diameter [mm] that is wanted, give or take a tenth of it. */
   readonly about: number | null;
   readonly diameter: Range;
@@ -41,13 +44,15 @@ export function fitsOf({ tables, lines }: FindIndex, wish: Wish): Fit[] {
     .sort((one, other) => one.row.place - other.row.place || inNameOrder(one.line.name, other.line.name));
 }
 
-const fits = (line: FindLine, { make, pe, about, diameter, force, isObtainable }: Wish): boolean =>
+const fits = (line: FindLine, { make, pe, peTo, about, diameter, force, isObtainable }: Wish): boolean =>
   (make === '' || line.make === make) &&
-  (pe === '' || line.pe === pe) &&
+  isWithin(line.pe, { from: numberOf(pe), to: numberOf(peTo === '' ? pe : peTo) }) &&
   isWithin(line.diameterMm, near(about)) &&
   isWithin(line.diameterMm, diameter) &&
   isWithin(line.forceN, force) &&
   (!isObtainable || line.isObtainable);
+
+const numberOf = (text: string): number | null => (text === '' ? null : Number(text));
 
 const NEAR = 0.1;
 const near = (about: number | null): Range =>
@@ -58,7 +63,7 @@ function isWithin(text: string | null, { from, to }: Range): boolean {
   return text !== null && (from === null || Number(text) >= from) && (to === null || Number(text) <= to);
 }
 
-/** What can be said of the first of those that fit beside the second, from what is published. */
+/** What can be said of the first of those that fit beside the second, from what is published: the chance of the two, or from their intervals alone where no chance is. */
 export function leadOf({ pairs }: FindIndex, table: FindTable, fits: readonly Fit[]): string {
   const [first, second] = fits;
   if (!first) return say`Nothing fits. Widen a range, or take a wish back.`;
@@ -66,7 +71,8 @@ export function leadOf({ pairs }: FindIndex, table: FindTable, fits: readonly Fi
   if (!second) return only;
   const among = say`${first.line.name} stands first of the ${fits.length} that fit`;
   if (first.row.place === second.row.place) return say`${among}, level with ${second.line.name}.`;
-  const percent = table.code === 'overall' ? ofPair(pairs, first, second) : ofNeighbours(first, second);
+  const percent =
+    table.code === 'overall' ? ofPair(pairs, first, second) : (ofNeighbours(first, second) ?? ofIntervals(table, first, second));
   if (percent !== null && percent < 95)
     return say`${among}; too close to call: the chance that it is ahead of ${second.line.name} is ${percent} %.`;
   if (percent !== null) return say`${among}, ahead of ${second.line.name} with ${percent > 99 ? say`more than 99` : percent} %.`;
@@ -84,6 +90,17 @@ function ofPair(pairs: FindIndex['pairs'], first: Fit, second: Fit): number | nu
 function ofNeighbours({ row: { next } }: Fit, { line }: Fit): number | null {
   return next?.slug === line.slug && next.aheadPercent !== null ? Math.round(Number(next.aheadPercent)) : null;
 }
+
+/** Two that do not follow each other in a table, as the page of comparisons has it. */
+function ofIntervals({ direction }: FindTable, { row: first }: Fit, { row: second }: Fit): number | null {
+  const [one, other] = [intervalOf(first), intervalOf(second)];
+  if (!one || !other) return null;
+  const { chance } = differenceOf(one, other);
+  return Math.round(100 * (direction === 'less' ? 1 - chance : chance));
+}
+
+const intervalOf = ({ value, low, high }: FindRow) =>
+  low === null || high === null ? null : { value: Number(value), low: Number(low), high: Number(high) };
 
 /** Texts of a reader's choice of units, SI first. */
 export type InSystems = readonly { readonly system: System; readonly text: string }[];

@@ -1,7 +1,4 @@
 import { say } from './say.js';
-/** What a group is called: `Top group`, `Group 2`. */
-export const groupName = (group: number): string => (group === 1 ? say`Top group` : say`Group ${group}`);
-
 /** The places that the evidence allows: `2 to 7`, or `2` when it allows one only. */
 export function placesAllowed(interval: { low: number; high: number } | null): string {
   if (interval === null) return say`not stated`;

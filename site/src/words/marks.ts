@@ -19,10 +19,9 @@ export function couldBeFirstCount(rows: readonly Marked[]): number | null {
   return count === 0 ? null : count;
 }
 
-/** Whether a thin rule stands above a row: where the set of those that could be first ends, and where placed rows end. */
+/** Whether a thin rule stands above a row: where the set of those that could be first ends, and where the placed rows end; rows without a place among them part nothing. */
 export function isRuled(rows: readonly Marked[], index: number): boolean {
-  const [before, row] = [rows[index - 1], rows[index]];
-  if (!before || !row) return false;
-  const lastOfFirst = rows.findLastIndex(({ couldBeFirst }) => couldBeFirst === true);
-  return index === lastOfFirst + 1 || (before.place === null) !== (row.place === null);
+  if (index === 0) return false;
+  const ends = [rows.findLastIndex(({ couldBeFirst }) => couldBeFirst === true), rows.findLastIndex(({ place }) => place !== null)];
+  return ends.includes(index - 1);
 }

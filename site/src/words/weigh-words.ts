@@ -20,10 +20,17 @@ function changeWords(lines: Weighed['lines'], sharing: number, change: Standing[
   return say`With ${(100 * change.weightMoved).toFixed(1)} % of the weight moved, ${other.name} is level.`;
 }
 
-/** Places gained against the published order, as told in a row. */
-export function publishedPlaceWords(place: number, published: number): string {
-  return place === published ? say`as published` : say`published: ${published}`;
-}
+/** Place of a row: `4=` where it is shared. */
+export const placeWords = ({ place, isTied }: Pick<Standing['rows'][number], 'place' | 'isTied'>): string => `${place}${isTied ? '=' : ''}`;
+
+/** A name in two parts: its maker, which a phone leaves out, and the rest. */
+export const nameParts = ({ maker, name }: Weighed['lines'][number]): [string, string] => [
+  maker === '' ? '' : `${maker} `,
+  maker === '' ? name : name.slice(maker.length + 1),
+];
+
+/** What a row tells of its published place. */
+export const publishedPlaceWords = (place: number, published: number): string => (place === published ? say`the same` : String(published));
 
 /** What stands beside a score: what it is. */
 export const scoreWords = (combine: Weighed['combine']): string =>

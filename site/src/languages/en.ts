@@ -213,6 +213,8 @@ export const en = [
   'All {length} {2}',
   'of {name}',
   'in the overall order',
+  'Find a line',
+  'The map',
   'Weigh it yourself',
   'what changed',
   'the map',
@@ -653,7 +655,6 @@ export const en = [
   '{edition}, in its current revision',
   // layouts/page.astro
   'Line tests',
-  'Find a line',
   'Lines',
   'How to read',
   'Data',

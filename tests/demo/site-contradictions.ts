@@ -65,6 +65,8 @@ export async function siteContradictions(
   const faults: string[] = [];
   let [looked, explained] = [0, 0];
   for (const { path, html } of pages) {
+    const unfilled = /\{\w+\}/.exec(textOf(html.replaceAll(/<(head|script|code|pre)\b[\s\S]*?<\/\1>/g, ' ')));
+    if (unfilled) faults.push(`${path}: ${unfilled[0]} stands where a word should`);
     const rows = rowsOf(html);
     const isCategory = html.includes('class="sheet category standings"');
     if (rows.length === 0) continue;

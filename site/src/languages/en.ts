@@ -518,7 +518,9 @@ export const en = [
   'Bench days',
   'Names as each tester chose to show them; work that was accepted',
   // components/traces.astro
-  'Force over {over}, {length} specimens.',
+  'Force over {1}, {length} specimens.',
+  'extension',
+  'time',
   'No trace drops by more than 5 % before its highest force.',
   'The trace of specimen {1} drops by more than 5 % before its highest force and rises again: a slip.',
   'Highest force',

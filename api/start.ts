@@ -22,7 +22,7 @@ import { ensureSigningKey } from './platform/start-up/ensure-signing-key.js';
 import { compiledSite } from './releases/site/site-program.js';
 import { readStartOptions } from './platform/start-up/start-options.js';
 import type { StartOptions } from './platform/start-up/start-options.js';
-import { waitUntilListed, waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
+import { waitUntilSiteIsBuilt } from './platform/start-up/wait-until-ready.js';
 
 type Environment = Readonly<Record<string, string>>;
 
@@ -54,7 +54,7 @@ async function start(options: StartOptions): Promise<void> {
   const server = await step('Starting the server', () => launchBesideDesk(options, env));
   endWith(server.program);
   // The demo publishes its seasons itself, on their own dates; a worker beside it would date them today. It lays rows as their owner.
-  if (isFirstRun && isDemo) await loadDemo(options, { ...env, DATABASE_OWNER_URL: ownerUrl }, server, compiled);
+  if (isFirstRun && isDemo) await loadDemo(options, { ...env, DATABASE_OWNER_URL: ownerUrl }, server);
   await compiled;
   endWith(startProgram(closing, 'The worker', 'api/worker.ts', withAddresses(env, server.url)));
   const isBuilt = await step('Building the site', () => waitUntilSiteIsBuilt(server.url));
@@ -101,30 +101,13 @@ async function compileSites(env: Environment): Promise<void> {
   for (const language of config.SITE_LANGUAGES) await compiledSite(config, language);
 }
 
-async function loadDemo(options: StartOptions, env: Environment, server: RunningServer, compiled: Promise<void>): Promise<void> {
+async function loadDemo(options: StartOptions, env: Environment, server: RunningServer): Promise<void> {
   say(`The server answers at ${server.url}/ — loading the demo into it, once:`);
   await loadWithMark(options.dataFolder, async () => {
-    // A server of its own runs in it.
-    const loader = startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', withAddresses(env, server.url), SERVER_OPTIONS);
-    // The first edition is shown as soon as it is published; that it cannot be shown yet does not keep the others from being loaded.
-    const shown = showFirstEdition(loader, env, server, compiled).catch((error: unknown) => {
-      if (!closing.isClosing()) console.error((error as Error).message);
-    });
-    await runProgram(loader);
-    await shown;
-    await step('Building the site with all editions', () => buildSite(env, server));
+    // A server of its own runs in it. It builds the site as well: what it would take to load the program once more is saved.
+    const told = { ...withAddresses(env, server.url), WITH_SITE: 'true' };
+    await runProgram(startProgram(closing, 'The demo loader', 'prisma/seed/load-demo.ts', told, SERVER_OPTIONS));
   });
-}
-
-async function showFirstEdition(loader: Program, env: Environment, server: RunningServer, compiled: Promise<void>): Promise<void> {
-  if (!(await waitUntilListed(loader, `${server.url}/v1/editions`))) return;
-  await compiled;
-  await buildSite(env, server);
-  say(`  The first edition is shown at ${server.url}/ — the others follow.`);
-}
-
-function buildSite(env: Environment, server: RunningServer): Promise<void> {
-  return runProgram(startProgram(closing, 'The build of the site', 'api/build-site-once.ts', withAddresses(env, server.url)));
 }
 
 async function inviteFirstAdmin(env: Environment, server: RunningServer): Promise<void> {

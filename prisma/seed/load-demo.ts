@@ -1,6 +1,7 @@
 /**
  * Loads the demo: the North Quay Line Trials, invented, into the empty database that DATABASE_URL names. The bench work of its winters is
  * laid as `npm run keep-demo` keeps it, where that fits; else it is played through the API, as it was then. Both give the same record.
+ * WITH_SITE=true builds the site as well.
  */
 import { readConfig } from '../../api/config.js';
 import { FileStore } from '../../api/platform/file-store/file-store.js';
@@ -21,9 +22,5 @@ const winters = await keptWinters(
   demo.seasons.map(({ season }) => season.slug),
 );
 if (!winters) say('The winters are played, spool by spool, as what is kept of them does not fit this database');
-await loadWithOwnServer(
-  config,
-  demo,
-  say,
-  winters ? { lay: layingOf(winters, { seed: demo.seed, ownerUrl, files: new FileStore(config) }) } : {},
-);
+const laid = winters && { lay: layingOf(winters, { seed: demo.seed, ownerUrl, files: new FileStore(config) }) };
+await loadWithOwnServer(config, demo, say, { ...laid, withSite: process.env['WITH_SITE'] === 'true' });

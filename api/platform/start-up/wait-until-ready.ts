@@ -39,19 +39,6 @@ export async function waitUntilSiteIsBuilt(url: string): Promise<boolean> {
   return false;
 }
 
-/** Waits until a list at an address holds anything; false when the program that fills it ended before. */
-export async function waitUntilListed(loader: Program, address: string): Promise<boolean> {
-  while (loader.isRunning()) {
-    const list = await fetch(address).then(
-      (answer) => answer.json() as Promise<{ items?: unknown[] }>,
-      () => ({ items: [] }),
-    );
-    if ((list.items ?? []).length > 0) return true;
-    await pause(ASK_AGAIN_MS);
-  }
-  return false;
-}
-
 /** Empty when ready, else what came instead. */
 async function ask(url: string): Promise<string> {
   try {

@@ -150,6 +150,13 @@ export class BuildSite {
     const source = `${target}.source`;
     await mkdir(target, { recursive: true });
     await this.source.layOut(source, releases);
+    // A program that ends while the other is at work would leave that behind.
+    const ends = await Promise.allSettled([this.renderAll(target, source), this.layClient(resolve(target, CLIENT), stamp)]);
+    for (const end of ends) if (end.status === 'rejected') throw end.reason;
+    await writeFile(resolve(target, STAMP), stamp);
+  }
+
+  private async renderAll(target: string, source: string): Promise<void> {
     const { PUBLIC_URL, HOUSE_CONTACT, SITE_LANGUAGES } = this.config;
     for (const language of SITE_LANGUAGES) {
       const program = await compiledSite(this.config, language);
@@ -157,8 +164,6 @@ export class BuildSite {
       const told = { PUBLIC_URL, HOUSE_CONTACT, RELEASES_FOLDER: source, SITE_OUT: out };
       for (const undone of await renderSite(program, this.config, language, told)) this.logger.warn(undone);
     }
-    await this.layClient(resolve(target, CLIENT), stamp);
-    await writeFile(resolve(target, STAMP), stamp);
   }
 
   /** The same program makes the same client, so that what it made for the site that is shown is taken over. */

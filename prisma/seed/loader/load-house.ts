@@ -19,6 +19,8 @@ export interface House {
   readonly clock: SeasonClock;
   /** Secret of the invitation for the first admin; not needed where winters are laid. */
   readonly firstInvitation: string | null;
+  /** Shows the first edition, before the winters after it take the machine. */
+  readonly showFirst?: () => Promise<void>;
 }
 
 /** Instead of playing a winter's bench work: lays what it wrote in another house, and answers the blind codes of its spools. */
@@ -48,7 +50,7 @@ export interface Beside {
  * Where the bench work is laid, editions are closed and published through the API all the same.
  */
 export async function loadHouse(
-  { url, clock, firstInvitation }: House,
+  { url, clock, firstInvitation, showFirst }: House,
   demo: Demo,
   progress: (line: string) => void,
   { lay, onlooker }: Beside = {},
@@ -68,6 +70,7 @@ export async function loadHouse(
     if (lay === undefined) await played.play(stage, plan, progress);
     await onlooker?.keep(season.slug, notes.blindCodes);
     await publishSeason(stage, plan, progress);
+    if (season.previous === null) await showFirst?.();
     await signEverybodyOut(people);
     await onlooker?.begin();
   }

@@ -14,6 +14,7 @@ import { buildSite } from '../support/build-site.js';
 import { cellsOfFiles } from '../support/cells-of-files.js';
 import { inventInputs } from '../support/invent-inputs.js';
 import { serveFolders, type FolderServer } from '../support/serve-folder.js';
+import type { Weighed } from '../../site/src/weigh/weighed.js';
 import { NONE_BEFORE } from '../../site/src/words/movement-words.js';
 import { writeRelease } from '../support/write-release.js';
 import { UNPLACED } from '../../site/src/words/unplaced-words.js';
@@ -31,34 +32,33 @@ const yearBefore = (slug: string, change: Partial<typeof edition>): ReleaseInput
 const stating = (percentOf: (slug: string) => number | null) => ({
   methods: edition.methods.map((one) => ({ ...one, reproducibilityPercent: percentOf(one.slug) })),
 });
-const onePieceEach = (inputs: ReleaseInputs): ReleaseInputs => ({
+type Submissions = ReleaseInputs['evidence']['submissions'];
+/** Diameters are those of one piece each, which tells nothing of how they scatter. */
+const onOnePiece = (all: Submissions): Submissions =>
+  all.map((one) => (one.method.slug === 'diameter' ? { ...one, specimens: one.specimens.slice(0, 1) } : one));
+const having = (inputs: ReleaseInputs, some: Submissions): ReleaseInputs => ({
   ...inputs,
-  evidence: {
-    ...inputs.evidence,
-    submissions: submissions.map((one) => (one.method.slug === 'diameter' ? { ...one, specimens: one.specimens.slice(0, 1) } : one)),
-  },
-});
-const withoutAbrasion = (inputs: ReleaseInputs): ReleaseInputs => ({
-  ...inputs,
-  evidence: { ...inputs.evidence, submissions: submissions.filter(({ method }) => method.slug !== 'abrasion') },
+  evidence: { ...inputs.evidence, submissions: some },
 });
 const leftOut = { reasonCode: 'notObtainable', words: 'No shop had it.', effect: 'closedUp' } as const;
 const COMPUTED = [
-  onePieceEach(
+  having(
     yearBefore(
       '2024',
       stating((slug) => (slug === 'named-knot' ? null : 2)),
     ),
+    onOnePiece(submissions),
   ),
-  withoutAbrasion(
+  having(
     yearBefore(
       '2023',
       stating(() => null),
     ),
+    submissions.filter(({ method }) => method.slug !== 'abrasion'),
   ),
   yearBefore('2025', { entries: edition.entries.map((one, i) => ({ ...one, exclusion: i === 0 ? leftOut : null })) }),
 ];
-/** The divided edition once more, without one of its submissions: what is known of rigs and testers then is another, in every division. */
+/** The divided edition once more, without one of its submissions, and without what tells how diameters scatter. */
 const written = new Map(
   readdirSync(join(GOLDEN, '2027-1'), { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && entry.name.endsWith('.json'))
@@ -69,7 +69,7 @@ const divided = (JSON.parse(written.get('bundle.json')!) as Bundle).inputs;
 const corrected: ReleaseInputs = {
   ...divided,
   revision: 2,
-  evidence: { ...divided.evidence, submissions: divided.evidence.submissions.slice(1) },
+  evidence: { ...divided.evidence, submissions: onOnePiece(divided.evidence.submissions.slice(1)) },
   correction: { reasonCode: 'withdrawal', words: 'A rig was bent.', expects: [], before: cellsOfFiles(written), corrected: [] },
 };
 const RELEASES = [
@@ -131,12 +131,13 @@ test('a table holds the entries of its division alone, and says which were put t
 });
 
 test('where the edition before had no such division, that is said once for the table and not as "new" in each row', () => {
-  for (const path of ['/editions/2027/braided/', '/editions/2027/braided/stress/']) {
-    expect(page(path)).toContain(NONE_BEFORE);
-    expect(page(path)).not.toMatch(/>\s*new\s*</);
-    expect(page(path)).not.toMatch(/>(Place since|Since) the last edition/);
+  for (const path of ['/editions/2027/braided/', '/editions/2027/braided/knot/']) {
+    const [tables = ''] = page(path).split('id="erratum"');
+    expect(tables).toContain(NONE_BEFORE);
+    expect(tables).not.toMatch(/>\s*new\s*</);
+    expect(tables).not.toMatch(/>(Place since|Since) the last edition/);
   }
-  expect(page('/editions/2027/braided/stress/')).toContain('Value since the last edition');
+  expect(page('/editions/2027/braided/knot/')).toContain('Value since the last edition');
 });
 
 test('front, records, search and pictures tell the divisions apart', async () => {
@@ -184,6 +185,14 @@ test('lines of different divisions are not compared, and that is said', async ()
     await browser.close();
     await site.close();
   }
+});
+
+test('a reader weighs the categories of a division that have places, and all of its lines', async () => {
+  const weighed = JSON.parse(await readFile(join(folder, 'site/weigh.json'), 'utf8')) as Weighed[];
+  expect(weighed.map(({ name, categories, lines }) => [name, categories.map(({ code }) => code), lines.length])).toEqual([
+    ['Braided', ['knot', 'abrasion', 'fg'], 3],
+    ['Solid', ['knot', 'abrasion', 'fg'], 2],
+  ]);
 });
 
 test('who was first twice in a row is told by table, and once of all others that nobody was', () => {
@@ -274,10 +283,10 @@ test('an erratum tells division by division what changed, on its page and on tha
   for (const path of ['/editions/2027/', '/editions/2027/booklet/', '/errata/'])
     expect([...new Set(captions(path))]).toEqual(expect.arrayContaining(['Braided', 'Solid', 'Whole edition']));
   expect(page('/errata/')).toMatch(/Braided: [^;]*changed.*; Solid: [^;]*changed.*; whole edition: \d+ documents? changed/);
-  const ofDivision = (division: string) => page(`/editions/2027/${division}/`).split('id="erratum"')[1] ?? '';
+  const told = (division: string, line: string) => page(`/editions/2027/${division}/`).split('id="erratum"')[1]?.includes(line);
   expect(captions('/editions/2027/braided/')).toContain('values');
-  expect(captions('/editions/2027/solid/')).toEqual(['documents that say something else']);
-  expect([ofDivision('braided').includes('Capstarrow'), ofDivision('solid').includes('Brinewickel')]).toEqual([false, false]);
+  expect(captions('/editions/2027/solid/')).toContain('places and scores');
+  expect([told('braided', 'Capstarrow'), told('solid', 'Brinewickel'), told('solid', 'Capstarrow')]).toEqual([false, false, true]);
 });
 
 test('errata have a page, which tells cells by names and not by slugs', () => {

@@ -112,11 +112,12 @@ function saidOf(
   measures: Measures | undefined,
 ): string {
   const { force, diameter } = measures ?? {};
-  const whole = (system: 'trade' | 'kgf') => (force ? Math.round(Number.parseFloat(textIn(system, force.value, force.unit))) : null);
+  const whole = (system: 'trade' | 'kgf', { value, unit }: NonNullable<Measures['force']>) =>
+    Math.round(Number.parseFloat(textIn(system, value, unit)));
   return [
     ratedStrength && `${ratedStrength.value} ${ratedStrength.unit}`,
     peNumber && `PE ${peNumber}`,
-    force && `${whole('trade')} lb ${whole('kgf')} kg`,
+    force && `${whole('trade', force)} lb ${whole('kgf', force)} kg`,
     diameter && `${Number(diameter.value).toFixed(2)} mm`,
   ]
     .filter(Boolean)

@@ -1,4 +1,5 @@
 /** What an editor does with an edition besides opening and closing it: change a plan, amend what is open, correct what is published. */
+import { planResponse } from '../../api/contract/endpoints/planning.js';
 import { ReleaseWork } from '../../api/releases/publication/release-work.js';
 import { ReleasesModule } from '../../api/releases/releases.module.js';
 import { openDesk } from '../support/desk.js';
@@ -114,6 +115,28 @@ test('an editor sees what leaving an entry out would change, decides, and takes 
   await page.getByRole('button', { name: `Take ${PETREL} back in` }).click();
   await page.getByText(`${PETREL} is in again.`).waitFor();
   expect(await excluded()).toEqual([]);
+  await page.close();
+});
+
+test('an editor learns what more testing would buy, the most first, and what cannot be told apart from nothing', async () => {
+  const page = await desk.signedIn(house.editor.email, '/desk/season/?edition=2026');
+  const part = page.locator('details', { hasText: 'What would more testing buy?' }).last();
+  await part.locator('summary').click();
+  const told = page.waitForResponse((one) => one.url().includes('/editions/2026/plan?'));
+  await part.getByRole('button', { name: 'Work it out' }).click();
+  const plan = planResponse.parse(await (await told).json());
+  await part.getByText(`${plan.entries} entries have place intervals of ${plan.expected.width} places on average`).waitFor();
+  const rows = await part.locator('.rows').first().locator('p').allInnerTexts();
+  const buys = plan.alternatives
+    .toSorted((one, other) => Number(other.narrowerPercent) - Number(one.narrowerPercent))
+    .map(({ narrowerPercent, standardErrorPercent }) =>
+      Number(narrowerPercent) > 2 * Number(standardErrorPercent)
+        ? `narrows the table by ${narrowerPercent} %`
+        : 'would not narrow the table',
+    );
+  expect(buys.length).toBeGreaterThan(2);
+  expect(rows.map((row, at) => row.includes(buys[at]!))).toEqual(buys.map(() => true));
+  expect(await part.locator('.rows').last().locator('li').count()).toBe(plan.needed.length);
   await page.close();
 });
 
